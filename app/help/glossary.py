@@ -28,9 +28,9 @@ WORDS = (
                             "and it binds."),
          "break angle"),
     Word(say("Button"), say("The part of a tuner that fingers turn.")),
-    Word(say("Climbing cut"), say("The router pushed the same way as its cutter turns: it runs away with the work. Feed "
-                             "against the turning, but for a last light pass where the grain asks for it and the "
-                             "machine's manual allows it.")),
+    Word(say("Climbing cut"), say("The router pushed the same way as its cutter turns: it grabs and runs away, out of "
+                             "your hands or with the work. Always feed against the turning; where the grain would tear, "
+                             "leave a shaving for a last light pass, or rout from the other side.")),
     Word(say("Counterbore"), say("A wider, shallower hole on the axis of another, for a bushing or a screw's head. It is "
                             "drilled first: the drill's spur needs wood at the centre."), "counterbore"),
     Word(say("Course"), say("Strings that are played as one, usually a pair close together.")),

@@ -1020,16 +1020,20 @@
         <translation>Ein {bit}</translation>
     </message>
     <message>
-        <source>And {more} more that cannot be done: each is marked below.</source>
-        <translation>Und {more} weitere, die nicht gehen: jeder ist unten gekennzeichnet.</translation>
-    </message>
-    <message>
         <source>And {n} more step that cannot be done: each says why.</source>
         <translation>Und {n} weiterer Schritt, der nicht geht: er sagt warum.</translation>
     </message>
     <message>
         <source>And {n} more steps that cannot be done: each says why.</source>
         <translation>Und {n} weitere Schritte, die nicht gehen: jeder sagt warum.</translation>
+    </message>
+    <message>
+        <source>And {n} more that cannot be done: each is marked below.</source>
+        <translation>Und {n} weitere, die nicht gehen: jeder ist unten gekennzeichnet.</translation>
+    </message>
+    <message>
+        <source>And {n} more that cannot be done: it is marked below.</source>
+        <translation>Und {n} weiterer, der nicht geht: er ist unten gekennzeichnet.</translation>
     </message>
     <message>
         <source>And {n} more thing that this order spoils or makes harder: each step says it.</source>
@@ -2376,8 +2380,8 @@
         <translation>Alle Arbeitsgänge in der Folge, in der sie an der Werkbank getan werden, damit nichts unmöglich wird.</translation>
     </message>
     <message>
-        <source>Every setting, a comma and a space between them.</source>
-        <translation>Jede Stufe, dazwischen ein Komma und ein Leerzeichen.</translation>
+        <source>Every setting, a semicolon between them, or a comma and a space.</source>
+        <translation>Jede Stufe, dazwischen ein Strichpunkt, oder ein Komma und ein Leerzeichen.</translation>
     </message>
     <message>
         <source>Every step with a box to tick, set-up after set-up; block heights for the tilts.</source>
@@ -5840,8 +5844,8 @@
         <translation>Schaft</translation>
     </message>
     <message>
-        <source>Shanks that the router holds, a comma and a space between them; empty for any.</source>
-        <translation>Schäfte, die die Oberfräse hält, dazwischen ein Komma und ein Leerzeichen; leer für alle.</translation>
+        <source>Shanks that the router holds, a semicolon between them, or a comma and a space; empty for any.</source>
+        <translation>Schäfte, die die Oberfräse hält, dazwischen ein Strichpunkt, oder ein Komma und ein Leerzeichen; leer für alle.</translation>
     </message>
     <message>
         <source>Shape</source>
@@ -8124,8 +8128,8 @@
         <translation>Die Oberfräse hat keine Spannzange für den Schaft von {shank} (vorhanden: {sizes}).</translation>
     </message>
     <message>
-        <source>The router pushed the same way as its cutter turns: it runs away with the work. Feed against the turning, but for a last light pass where the grain asks for it and the machine's manual allows it.</source>
-        <translation>Die Oberfräse in Drehrichtung des Fräsers geschoben: sie läuft mit dem Werkstück davon. Gegen die Drehung führen, außer bei einem letzten leichten Durchgang, wo die Faser es verlangt und die Anleitung der Maschine es erlaubt.</translation>
+        <source>The router pushed the same way as its cutter turns: it grabs and runs away, out of your hands or with the work. Always feed against the turning; where the grain would tear, leave a shaving for a last light pass, or rout from the other side.</source>
+        <translation>Die Oberfräse in Drehrichtung des Fräsers geschoben: sie hakt und läuft davon, aus den Händen oder mit dem Werkstück. Immer gegen die Drehung führen; wo die Faser ausreißen würde, einen Span für einen letzten leichten Durchgang lassen oder von der anderen Seite fräsen.</translation>
     </message>
     <message>
         <source>The running order is being worked out.</source>
@@ -9116,7 +9120,7 @@
         <translation>Minuten eingeben, zum Beispiel 4 oder 1,5 h.</translation>
     </message>
     <message>
-        <source>Type minutes, or 1:30, 1,5 h, 90 s. Enter goes down, Tab goes on, Delete strikes out; Space in the last column starts or stops the timer.</source>
+        <source>Type minutes, or 1:30, 1.5 h, 90 s. Enter goes down, Tab goes on, Delete strikes out; Space in the last column starts or stops the timer.</source>
         <translation>Minuten eingeben, oder 1:30, 1,5 h, 90 s. Eingabe geht abwärts, Tab weiter, Entf streicht; Leertaste in der letzten Spalte startet oder stoppt die Uhr.</translation>
     </message>
     <message>
@@ -11864,8 +11868,8 @@
         <translation>Schablone und Führung</translation>
     </message>
     <message>
-        <source>template as DXF and SVG, tables as CSV</source>
-        <translation>Schablone als DXF und SVG, Tabellen als CSV</translation>
+        <source>template and wrap paper as DXF and SVG, tables as CSV</source>
+        <translation>Schablone und Hüllbogen als DXF und SVG, Tabellen als CSV</translation>
     </message>
     <message>
         <source>template below</source>
@@ -13024,8 +13028,12 @@
         <translation>{holes} für den Abfall, größte Tiefe {deep} bis zur Spitze</translation>
     </message>
     <message>
-        <source>{holes} in {drillings} drillings</source>
-        <translation>{holes} in {drillings} Bohrgängen</translation>
+        <source>{holes} in {n} drilling</source>
+        <translation>{holes} in {n} Bohrgang</translation>
+    </message>
+    <message>
+        <source>{holes} in {n} drillings</source>
+        <translation>{holes} in {n} Bohrgängen</translation>
     </message>
     <message>
         <source>{holes}{more}, deepest {deep} to the point</source>
@@ -13544,6 +13552,14 @@
         <translation>{n} mit {diameter}</translation>
     </message>
     <message>
+        <source>{n} of {pairs} take their part.</source>
+        <translation>{n} von {pairs} nehmen ihr Teil auf.</translation>
+    </message>
+    <message>
+        <source>{n} of {pairs} takes its part.</source>
+        <translation>{n} von {pairs} nimmt sein Teil auf.</translation>
+    </message>
+    <message>
         <source>{n} page of {paper} sent to {name}, at 100 %, not corrected: measure the bars.</source>
         <translation>{n} Seite {paper} an {name} gesendet, mit 100 %, nicht korrigiert: die Balken messen.</translation>
     </message>
@@ -13558,6 +13574,14 @@
     <message>
         <source>{n} pages of {paper} sent to {name}, {correction}.</source>
         <translation>{n} Seiten {paper} an {name} gesendet, {correction}.</translation>
+    </message>
+    <message>
+        <source>{n} pair of joined holes</source>
+        <translation>{n} verbundenen Bohrungspaar</translation>
+    </message>
+    <message>
+        <source>{n} pairs of joined holes</source>
+        <translation>{n} verbundenen Bohrungspaaren</translation>
     </message>
     <message>
         <source>{n} pass</source>
@@ -13600,6 +13624,14 @@
         <translation>{n} Punkte</translation>
     </message>
     <message>
+        <source>{n} reading</source>
+        <translation>{n} Messwert</translation>
+    </message>
+    <message>
+        <source>{n} readings</source>
+        <translation>{n} Messwerten</translation>
+    </message>
+    <message>
         <source>{n} readings are so far off that a slip of the pen is likelier; left out below: {which}.</source>
         <translation>{n} Messwerte weichen so weit ab, dass Schreibfehler näherliegen; unten ausgelassen: {which}.</translation>
     </message>
@@ -13622,6 +13654,14 @@
     <message>
         <source>{n} screw pilots later (steps {steps}): by hand through the plate once the outline is finished, {holes}.</source>
         <translation>{n} Schraubenvorbohrungen später (Schritte {steps}): von Hand durch die Platte, wenn der Umriss fertig ist, {holes}.</translation>
+    </message>
+    <message>
+        <source>{n} set-up</source>
+        <translation>{n} Einstellung</translation>
+    </message>
+    <message>
+        <source>{n} set-ups</source>
+        <translation>{n} Einstellungen</translation>
     </message>
     <message>
         <source>{n} shape on paper pages</source>
@@ -13694,6 +13734,14 @@
     <message>
         <source>{n} spoils the work</source>
         <translation>{n} verdirbt die Arbeit</translation>
+    </message>
+    <message>
+        <source>{n} step</source>
+        <translation>{n} Schritt</translation>
+    </message>
+    <message>
+        <source>{n} steps</source>
+        <translation>{n} Schritte</translation>
     </message>
     <message>
         <source>{n} steps are spoiled or unsafe where they stand. Drag them, or go back to the best order.</source>
@@ -14012,10 +14060,6 @@
         <translation>{readout}, von vorn gesehen, {space}</translation>
     </message>
     <message>
-        <source>{right} of {pairs} pairs of joined holes take their part.</source>
-        <translation>{right} von {pairs} verbundenen Bohrungspaaren nehmen ihr Teil auf.</translation>
-    </message>
-    <message>
         <source>{row}, number {number}</source>
         <translation>{row}, Nummer {number}</translation>
     </message>
@@ -14084,9 +14128,9 @@
         <translation>{steps} von höchstens {most} Wegen versucht, die Wellen zu belegen</translation>
     </message>
     <message>
-        <source>{steps} steps · {holes} · {set_ups} set-ups · {tilts}
+        <source>{steps} · {holes} · {set_ups} · {tilts}
 about {hours:.1f} hours, {changes:.1f} of them setting up</source>
-        <translation>{steps} Schritte · {holes} · {set_ups} Einstellungen · {tilts}
+        <translation>{steps} · {holes} · {set_ups} · {tilts}
 etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>
@@ -14222,8 +14266,8 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{title}: das anders machen</translation>
     </message>
     <message>
-        <source>{title}: plus or minus {half_width} (95 times in 100 the truth lies from {low} to {high}), from {n} readings; the layout holds {held}.</source>
-        <translation>{title}: plus oder minus {half_width} (95-mal von 100 liegt die Wahrheit zwischen {low} und {high}), aus {n} Messwerten; der Entwurf hat {held}.</translation>
+        <source>{title}: plus or minus {half_width} (95 times in 100 the truth lies from {low} to {high}), from {readings}; the layout holds {held}.</source>
+        <translation>{title}: plus oder minus {half_width} (95-mal von 100 liegt die Wahrheit zwischen {low} und {high}), aus {readings}; der Entwurf hat {held}.</translation>
     </message>
     <message>
         <source>{title}: {name}, 1 unit = 1 mm</source>

@@ -10,7 +10,7 @@ from msgspec import Struct
 
 from geometry.layout import Accuracy, Headstock, Piece, Reading
 from geometry.measured import Fit, Found, Joined, Off, drillings, offs, planned_value
-from geometry.saying import number, say
+from geometry.saying import count, number, say
 from geometry.solids import Drilling
 from geometry.terms import term
 from geometry.units import LengthUnit, format_angle, format_length
@@ -105,9 +105,9 @@ def shop_sentences(found: Sequence[Found], now: Accuracy, unit: LengthUnit) -> l
         def words(value: float, field: str = one.field) -> str:
             return f"{number(value, '.2f')}°" if field == "tilt_degrees" else length_words(value, unit, mark=True)
         line = say("{title}: plus or minus {half_width} (95 times in 100 the truth lies from {low} to {high}), from "
-                   "{n} readings; the layout holds {held}.",
+                   "{readings}; the layout holds {held}.",
                    title=TITLES[one.field], half_width=words(one.half_width), low=words(2 * one.low),
-                   high=words(2 * one.high), n=one.count, held=words(getattr(now, one.field)))
+                   high=words(2 * one.high), readings=count(one.count, "{n} reading", "{n} readings"), held=words(getattr(now, one.field)))
         if not one.enough:
             line += " " + say("Too few to go by.")
         made.append(line)
@@ -152,7 +152,8 @@ def fit_sentences(pairs: Sequence[Joined], unit: LengthUnit) -> list[str]:
                     say("{part}: {one} and {other} are {by} too near, the play is {play}: the part does not go on as it is.",
                         **given))
     right = len(pairs) - len(wrong)
-    return [*made, say("{right} of {pairs} pairs of joined holes take their part.", right=right, pairs=len(pairs))]
+    return [*made, count(right, "{n} of {pairs} takes its part.", "{n} of {pairs} take their part.",
+                         pairs=count(len(pairs), "{n} pair of joined holes", "{n} pairs of joined holes"))]
 
 
 def _told_apart(by: float, play: float, unit: LengthUnit) -> dict[str, str]:

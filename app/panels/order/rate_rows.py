@@ -41,7 +41,7 @@ def hour_rows(counts: Counts, found: float | None = None) -> list[FieldRow]:
             FieldRow(say("Other bit"), "fact", count(c.bit, "once", "{n} times")),
             FieldRow(say("Table set"), "fact", count(c.table, "once", "{n} times")),
             FieldRow(say("Piece turned"), "fact", count(c.side, "once", "{n} times")),
-            FieldRow(say("Holes"), "fact", say("{holes} in {drillings} drillings", holes=counts.holes, drillings=counts.drillings)),
+            FieldRow(say("Holes"), "fact", count(counts.drillings, "{holes} in {n} drilling", "{holes} in {n} drillings", holes=counts.holes)),
             FieldRow(say("Waste holes"), "fact", str(counts.waste_holes))]
 
 
@@ -76,9 +76,10 @@ def _multiplied(layout: Headstock, text: str) -> Headstock:
 def tally(counts: Counts) -> str:
     """The counts on two lines for the head of the panel."""
     tilts = count(counts.tilts, "{n} tilt", "{n} tilts")
-    return say("{steps} steps · {holes} · {set_ups} set-ups · {tilts}\nabout {hours:.1f} hours, {changes:.1f} of them "
+    return say("{steps} · {holes} · {set_ups} · {tilts}\nabout {hours:.1f} hours, {changes:.1f} of them "
                "setting up",
-               steps=counts.operations, holes=count(counts.holes, "{n} hole", "{n} holes"), set_ups=counts.set_ups, tilts=tilts, hours=counts.hours.total,
+               steps=count(counts.operations, "{n} step", "{n} steps"), holes=count(counts.holes, "{n} hole", "{n} holes"),
+               set_ups=count(counts.set_ups, "{n} set-up", "{n} set-ups"), tilts=tilts, hours=counts.hours.total,
                changes=counts.hours.changes)
 
 
@@ -88,7 +89,8 @@ def loud_words(blocked: Sequence[str], left_out: Sequence[str]) -> str:
                                                                 text=text) for text in blocked[:MOST_SAID]]
     more = len(blocked) - MOST_SAID
     if more > 0:
-        lines.append(say("And {more} more that cannot be done: each is marked below.", more=more))
+        lines.append(count(more, "And {n} more that cannot be done: it is marked below.",
+                           "And {n} more that cannot be done: each is marked below."))
     if left_out:
         lines.append(say("Left out, because they cannot be reached: {left_out}.", left_out=', '.join(left_out)))
     return "\n".join(lines)

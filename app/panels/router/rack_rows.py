@@ -79,10 +79,10 @@ def machine_rows(rack: Rack, unit: LengthUnit) -> list[FieldRow]:
         _row(rack, say("Base diameter"), "length", ("router", "base"), router.base),
         _row(rack, say("Plunge"), "length", ("router", "plunge"), router.plunge),
         FieldRow(say("Speeds, turns a minute"), "text", number_list(number(speed, "g") for speed in router.speeds),
-                 lambda text: set_router("speeds", text, _number), help=say("Every setting, a comma and a space between them.")),
+                 lambda text: set_router("speeds", text, _number), help=say("Every setting, a semicolon between them, or a comma and a space.")),
         FieldRow(say("Collets"), "text", number_list(format_close(size, unit, 2, mark=unit != "mm") for size in router.collets),
                  lambda text: set_router("collets", text, lambda word: parse_length(word, unit)),
-                 help=say("Shanks that the router holds, a comma and a space between them; empty for any."), empty=say("any")),
+                 help=say("Shanks that the router holds, a semicolon between them, or a comma and a space; empty for any."), empty=say("any")),
     ]
 
 
