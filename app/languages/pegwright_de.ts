@@ -2596,6 +2596,10 @@
         <translation>Aus einem erfundenen Beispiel</translation>
     </message>
     <message>
+        <source>From end to end over the round ends; the nut end stays where it is.</source>
+        <translation>Von Ende zu Ende über die runden Enden; das Sattelende bleibt, wo es ist.</translation>
+    </message>
+    <message>
         <source>From face to back, planed. Side bores lie at half of it unless they say otherwise.</source>
         <translation>Von Vorder- zu Rückseite, gehobelt. Seitenbohrungen liegen auf halber Dicke, wenn nichts anderes gesagt ist.</translation>
     </message>

@@ -102,6 +102,7 @@ LABELS: dict[str, tuple[str, str]] = {
     say("Node"): (say("At a corner the edges meet at any angle; at a smooth node they go on in one direction."), ""),
     say("Edge to the next node"): (say("Straight, an arc of one radius, or a curve that its two handles pull."), ""),
     say("Length"): (say("Of the edge from this node to the next; the next node moves."), ""),
+    say("Length over all"): (say("From end to end over the round ends; the nut end stays where it is."), ""),
     say("Radius"): (say("Of the arc from this node to the next; both nodes stay."), ""),
     say("First handle, across"): (say("The handle that pulls the curve as it leaves this node, from the centreline."), ""),
     say("First handle, along"): (say("The handle that pulls the curve as it leaves this node, from the nut line."), ""),
