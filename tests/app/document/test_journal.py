@@ -12,7 +12,11 @@ from msgspec.structs import replace
 
 from app.document.journal import Journal
 from app.document.leftovers import leftovers
+from app.formats import headstock
 from app.window.demo import demo
+from geometry.layout.book import Remark
+from tests.endurance.whole import whole
+from tests.spent import within
 
 ROOT = Path(__file__).parents[3]
 DIES = """
@@ -59,6 +63,29 @@ def test_killed_at_any_moment_a_whole_layout_comes_back(qtbot, tmp_path, moment)
     assert found[0].path == Path("/somewhere/head.headstock.json")
     found[0].forget()
     assert leftovers(tmp_path) == []
+
+
+def test_every_field_of_a_layout_comes_back(qtbot, tmp_path):
+    for layout in (whole(), replace(demo(), name="half a character: \ud800")):
+        journal = Journal(tmp_path)
+        journal.note(layout, tmp_path / "head.headstock.json", "seen")
+        journal.write()
+        journal._lock.unlock()
+        one, = leftovers(tmp_path)
+        assert headstock.encode(one.layout) == headstock.encode(layout) and one.seen == "seen"
+        one.forget()
+
+
+def test_many_megabytes_of_notes_are_written_down_in_a_moment(qtbot, tmp_path):
+    """What is written each second beside the hand must not hold it up."""
+    notes = tuple(Remark(piece="real", text=f"{number} " + 20 * "a note ") for number in range(50_000))
+    journal = Journal(tmp_path)
+    journal.note(replace(demo(), book=replace(demo().book, remarks=notes)), None)
+    with within(0.7):
+        journal.write()
+    assert not journal.trouble and journal.file.stat().st_size > 7e6
+    journal._lock.unlock()
+    assert leftovers(tmp_path)[0].layout.book.remarks == notes
 
 
 def test_a_broken_journal_is_passed_over(qtbot, tmp_path):
@@ -111,7 +138,7 @@ def test_a_lock_that_is_held_is_kept_however_old_it_looks(qtbot, tmp_path):
 
 @pytest.mark.parametrize("spoil", [
     lambda r: r | {"layout": {}}, lambda r: [r], lambda r: None,
-    lambda r: {"layout": "x" * 50_000_000}, lambda r: r | {"layout": r["layout"].replace('"pegwright": 1', '"pegwright": 2')}])
+    lambda r: {"layout": "x" * 50_000_000}, lambda r: r | {"layout": r["layout"].replace('"pegwright":1', '"pegwright":2')}])
 def test_a_spoiled_journal_is_left_where_it_is(qtbot, tmp_path, spoil):
     lock = left(tmp_path)
     file = lock.with_suffix(".json")

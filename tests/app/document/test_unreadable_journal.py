@@ -64,7 +64,7 @@ def test_of_half_a_journal_it_is_told_whose_it_was(journal, tmp_path):
 
 def test_a_journal_of_a_newer_version_says_to_update(journal):
     record = json.loads(journal.read_bytes())
-    record["layout"] = record["layout"].replace('"pegwright": 1', '"pegwright": 7')
+    record["layout"] = record["layout"].replace('"pegwright":1', '"pegwright":7')
     journal.write_text(json.dumps(record))
     one = only_unreadable(journal.parent)
     assert "version 7" in one.why and "Update Pegwright" in one.why and journal.exists()
