@@ -27,6 +27,7 @@ from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.drilling import Drilling
+from geometry.solids.turning import where_it_turns
 from geometry.solids.walls import Wall, oblong
 from geometry.solids.ways_out import level_from_outside
 from geometry.terms import term
@@ -59,6 +60,13 @@ class _Ring:
         self.ways = self.unit[:, 0].copy(), self.unit[:, 1].copy()
         """x and y of these directions, each in one piece of memory"""
         self.tree = shapely.STRtree(shapely.points(self.points))
+        self.outline = outline
+
+    def turns(self, at: int, step: int, across: np.ndarray) -> tuple[float, float]:
+        """Where the outline, walked by corners in steps of 1 or -1, has turned out of a mouth: about corner `at`, exactly."""
+        count = len(self.points)
+        corners = tuple([(float(x), float(y)) for x, y in self.points[[(at - step) % count, at, (at + step) % count]]])
+        return where_it_turns(self.outline, corners, (float(across[0]), float(across[1])), _MOUTH_TURN)
 
 
 @lru_cache(maxsize=8)
@@ -193,10 +201,11 @@ def _near(item: Item, ring: _Ring, margins: Margins) -> list[tuple[Drilling, flo
     for i, (drilling, ahead, needed, mouth) in enumerate(zip(item.drillings, item.ahead, wish, mouths, strict=True)):
         # Of the two chords at a corner the one that leads past the bore more squarely tells which way the mouth runs.
         lead = max(heading[mouth - 1], heading[mouth], key=abs)
-        own_chord = heading * (1.0 if lead >= 0 else -1.0) > _MOUTH_TURN
+        way = 1.0 if lead >= 0 else -1.0
+        own_chord = heading * way > _MOUTH_TURN
         if _only_mouth(near[i], own_chord, mouth):
             continue
-        rest = _beyond_mouth(ring, u[i], near[i], own_chord, mouth, drilling.radius + needed + _SLACK)
+        rest = _beyond_mouth(ring, u[i], near[i], own_chord, mouth, drilling.radius + needed + _SLACK, way * across)
         if rest is not None:
             found.append((drilling, ahead, needed, rest))
     return found
@@ -225,8 +234,11 @@ def _only_mouth(near: np.ndarray, own_chord: np.ndarray, mouth: int) -> bool:
 
 
 def _beyond_mouth(ring: _Ring, u: np.ndarray, near: np.ndarray, own_chord: np.ndarray, mouth: int,
-                  half: float) -> shapely.LineString | None:
-    """The outline's chords without the bore's mouth, or None when nothing else comes near the bore."""
+                  half: float, across: np.ndarray) -> shapely.LineString | None:
+    """The outline's chords without the bore's mouth, or None when nothing else comes near the bore.
+
+    `across` is the way in which the chords of the mouth lead past the bore, the ring's own way round.
+    """
     count = len(u)
     own_point = np.abs(u) < half
     first_corner = last_corner = mouth
@@ -244,14 +256,24 @@ def _beyond_mouth(ring: _Ring, u: np.ndarray, near: np.ndarray, own_chord: np.nd
     if not near[rest].any():
         return None
     chain = ring.points[rest]
-    ends = []
-    for inside, outside in ((last_corner - 1, last_corner), ((first_corner + 1) % count, first_corner)):
-        ends.append(_cut(ring.points[inside], ring.points[outside], u[inside], u[outside], half))
-    if ends[0] is not None:
-        chain[0] = ends[0]
-    if ends[1] is not None:
-        chain[-1] = ends[1]
-    return shapely.LineString(chain) if len(chain) > 1 else None
+    for end, inside, outside, step in ((0, last_corner - 1, last_corner, 1), (-1, (first_corner + 1) % count, first_corner, -1)):
+        cut = _cut(ring.points[inside], ring.points[outside], u[inside], u[outside], half)
+        if cut is not None:
+            chain[end] = cut
+        elif len(chain) > 1 and own_point[outside] and not own_chord[outside if step > 0 else outside - 1]:
+            chain = _from(chain, end, ring.points[outside], ring.turns(outside, step, step * across))
+    return shapely.LineString(chain) if len(chain) > 1 and np.ptp(chain, axis=0).any() else None
+
+
+def _from(chain: np.ndarray, end: int, corner: np.ndarray, turn: Vec2) -> np.ndarray:
+    """A chain of which one end (0 or -1), a corner, gives way to the place next to it from which it counts: before it or after it."""
+    ahead, by = chain[1 if end == 0 else -2] - corner, np.array(turn) - corner
+    if math.hypot(*by) <= TOUCH:
+        return chain
+    if by @ ahead > 0:
+        chain[end] = turn
+        return chain
+    return np.insert(chain, 0 if end == 0 else len(chain), turn, axis=0)
 
 
 def _cut(inner: np.ndarray, outer: np.ndarray, a: float, b: float, half: float) -> np.ndarray | None:
@@ -287,6 +309,8 @@ def _gap(drilling: Drilling, shape: Wall, outline: Wall, rest: shapely.LineStrin
 def _nearest_places(shape: Wall, rest: shapely.LineString, within: float) -> list[Vec2]:
     """Of each stretch of chords that comes within so many mm of a bore the point that does so most."""
     ends = shapely.get_coordinates(rest)
+    # The polygon library ends the program when it is asked for the nearest point of a line without length.
+    ends = ends[np.append(np.hypot(*np.diff(ends, axis=0).T) > 0, True)]
     chords = shapely.linestrings(np.stack((ends[:-1], ends[1:]), axis=1))
     far = shapely.distance(shape.area, chords)
     near = np.flatnonzero(far <= within)

@@ -2,6 +2,8 @@
 
 import math
 
+import pytest
+import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from msgspec.structs import replace
@@ -11,6 +13,7 @@ from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of
 from geometry.edits import mirror_layout, slide_tuner
 from geometry.layout import Margins
+from geometry.solids.walls import Wall, oblong
 from tests.geometry.checks.heads import SIDE, bore, head, leaning, loop, pattern, side
 from tests.property.layouts import DEMO, displaced
 
@@ -66,3 +69,33 @@ def test_a_screw_in_the_air_past_a_small_round_corner_is_told():
     (screw,) = [told for told in _told(layout) if told[0] == "screw-to-outline"]
     assert screw[1] == "spoils the work" and screw[2] <= -3.8
     assert _told(mirror_layout(layout)) == _told(layout)
+
+
+@pytest.mark.parametrize("radius", [1.0, 2.0, 3.0, 5.0])
+@pytest.mark.parametrize("gap", [1.0, 2.5, 3.3])
+def test_a_round_corner_counts_from_where_it_has_turned_by_60_degrees(radius, gap):
+    """Its middle lies at y = 180 - radius: there it stands at radius * sin(60 degrees) more, wherever its chords begin."""
+    turned = 180.0 - radius + radius * math.sin(math.radians(60))
+    along = min(turned - 3.0 - gap, 180.0 - radius)
+    quarter = math.tan(math.pi / 8)
+    outline = loop((-40.0, 0.0), (40.0, 0.0), (40.0, 180.0 - radius, quarter), (40.0 - radius, 180.0), (-40.0, 180.0))
+    layout = head(outline=outline, tuners=(side("a", along),), patterns=(SIDE,))
+    ((kind, _, measured),) = _told(layout)
+    assert kind == "side-bore-to-outline" and 0 <= turned - along - 3.0 - measured <= 0.005
+    assert _told(mirror_layout(layout)) == _told(layout)
+
+
+def test_a_sharp_corner_counts_from_itself():
+    """The edge turns by 70 degrees at y = 120."""
+    turn = math.radians(70)
+    over = (40.0 - 60.0 * math.sin(turn), 120.0 + 60.0 * math.cos(turn))
+    layout = head(outline=loop((-40.0, 0.0), (40.0, 0.0), (40.0, 120.0), over, (-40.0, over[1])), tuners=(side("a", 114.5),), patterns=(SIDE,))
+    ((_, _, measured),) = _told(layout)
+    assert 0 <= 2.5 - measured <= 0.005
+
+
+def test_corners_upon_each_other_end_nothing():
+    """The polygon library crashes the program where a prepared line is asked for the nearest point of one without length."""
+    shape = Wall(oblong((0.0, 0.0), (0.0, 1.0), 5.0, 2.0))
+    rest = shapely.LineString([(3.0, 2.0), (3.0, 2.0), (6.0, 2.0), (6.0, 2.0)])
+    assert side_outline._nearest_places(shape, rest, 1.5) == [(3.0, 2.0)]
