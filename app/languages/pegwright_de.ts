@@ -8049,7 +8049,7 @@
     </message>
     <message>
         <source>The rail beside {opening}, which is there already, is {a} mm; {b} mm wanted.</source>
-        <translation>Die Wange neben {opening}, schon vorhanden, misst {a} mm; {b} mm erwünscht.</translation>
+        <translation>Die Wange neben {opening}, schon vorhanden, misst {a} mm; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The rail between the flat for {item} and {opening} is {a} mm; {b} mm wanted.</source>
@@ -8089,7 +8089,7 @@
     </message>
     <message>
         <source>The ramp of {slot} leaves {a} mm to {pocket}, which is there already; {b} mm wanted.</source>
-        <translation>Die Rampe von {slot} lässt {a} mm zu {pocket}, schon vorhanden; {b} mm erwünscht.</translation>
+        <translation>Die Rampe von {slot} lässt {a} mm zu {pocket}, schon vorhanden; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The ramp of {slot} runs out at the edge by {measured} mm.</source>

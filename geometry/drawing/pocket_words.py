@@ -30,12 +30,14 @@ def named_pockets(layout: Headstock) -> list[Named]:
 
 
 def pocket_labels(layout: Headstock, letter: float) -> list[Label]:
-    """Words of capital height `letter` (mm) beside each pocket: behind the nut line where it runs over that, else beside its middle."""
+    """Words of capital height `letter` (mm) beside each pocket: behind the nut line where it runs over that and the paper has room, else
+    beside the middle of what lies before it."""
     found = []
     for slot in layout.slots:
         if slot.there:
             _, y0, x1, y1 = slot_path(slot).box
-            level = (y0 + (0.0 if y0 < 0 < y1 else y1)) / 2
+            low = max(y0, -layout.blank.behind)
+            level = low / 2 if y1 > 0 > low + 2 * LINE * letter else (max(y0, 0.0 if y1 > 0 else y0) + y1) / 2
             found += [Label(words, (x1 + BESIDE, level + up * LINE * letter), letter, "dimension", slot.id)
                       for words, up in zip(pocket_words(slot, layout.blank.thickness), (0.1, -0.9), strict=True)]
     return found

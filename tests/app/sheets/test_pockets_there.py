@@ -74,6 +74,10 @@ def test_it_is_drawn_dashed_and_named(layout):
     for drawing in (wrap_drawing(layout), template_drawing(layout, None)):
         assert [mark.text for mark in drawing if isinstance(mark, Label) and mark.owner == NAME] == [NAME, "9 deep, is there"]
     assert not [mark for mark in back_drawing(layout) if getattr(mark, "owner", "") == NAME], "it does not come through"
+    for behind, level in ((20.0, -2.5), (0.0, 6.0)):  # beside what runs on into the neck where the paper has it, else in the head
+        words = [mark.at for mark in wrap_drawing(replace(layout, blank=replace(layout.blank, behind=behind)))
+                 if isinstance(mark, Label) and mark.owner == NAME]
+        assert min(y for _, y in words) < level < max(y for _, y in words) + 1.5 and {x for x, _ in words} == {4.0}
     through = replace(layout, slots=(*layout.slots[:-1], replace(layout.slots[-1], depth=None)))
     assert [mark.style for mark in back_drawing(through) if getattr(mark, "owner", "") == NAME] == [POCKET]
     cut = [mark for mark in line_section(layout, (-20.0, 5.0), (20.0, 5.0)) if isinstance(mark, Area) and mark.owner == NAME]
