@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import takewhile
+
 from PySide6.QtCore import QAbstractListModel, QItemSelection, QModelIndex, QPoint, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QAbstractItemView, QListView, QStyleOptionViewItem, QWidget
@@ -58,19 +60,27 @@ class SnagModel(QAbstractListModel):
     def show(self, snags: tuple[Snag, ...]) -> None:
         """Replace the list."""
         old, new = self._snags, tuple(snags)
-        if len(old) > len(new):
-            self.beginRemoveRows(QModelIndex(), len(new), len(old) - 1)
-            self._snags = old[:len(new)]
+        more = len(new) - len(old)
+        # Rows come and go before those that stay at the end: the notes, in most steps of a drag.
+        at = min(len(old), len(new)) - (_common_end(old, new) if more else 0)
+        if more < 0:
+            self.beginRemoveRows(QModelIndex(), at, at - more - 1)
+            self._snags = old[:at] + old[at - more:]
             self.endRemoveRows()
-        elif len(new) > len(old):
-            self.beginInsertRows(QModelIndex(), len(old), len(new) - 1)
-            self._snags = old + new[len(old):]
+        elif more > 0:
+            self.beginInsertRows(QModelIndex(), at, at + more - 1)
+            self._snags = old[:at] + new[at:at + more] + old[at:]
             self.endInsertRows()
         before, self._snags = self._snags, new
         for i, (one, two) in enumerate(zip(before, new, strict=True)):
             if one != two:
                 index = self.index(i)
                 self.dataChanged.emit(index, index)
+
+
+def _common_end(one: tuple[Snag, ...], two: tuple[Snag, ...]) -> int:
+    """How many snags at the end of both are the same."""
+    return sum(1 for _ in takewhile(lambda pair: pair[0] == pair[1], zip(reversed(one), reversed(two), strict=False)))
 
 
 class SnagList(QListView):

@@ -1,5 +1,7 @@
 """Lists that are walked through with keys: whatever key leads to another row shows what stands there."""
 
+import random
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
@@ -95,3 +97,33 @@ def test_the_chance_in_hand_stays_in_hand_at_the_next_simulation(qtbot):
     assert not told, "being shown anew is no choice of the maker"
     shown.show_simulation(None, "in")
     assert not shown.currentIndex().isValid()
+
+
+def test_what_is_announced_of_a_list_makes_the_new_one_of_the_old(qtbot):
+    """Whoever hears of rows that come, go and change has the list as it is, whichever snags are told after which."""
+    shown, _ = snags()
+    qtbot.addWidget(shown)
+    model, every = shown.model(), every_snag(shown)
+    heard = list(every)
+    model.rowsInserted.connect(lambda _, first, last: heard.__setitem__(
+        slice(first, first), [model.index(row, 0).data(SNAG) for row in range(first, last + 1)]))
+    model.rowsRemoved.connect(lambda _, first, last: heard.__delitem__(slice(first, last + 1)))
+    model.dataChanged.connect(lambda first, last, _: heard.__setitem__(first.row(), first.data(SNAG)))
+    chance = random.Random(4)
+    for _ in range(300):
+        some = chance.sample(every, chance.randint(0, len(every)))
+        shown.show_snags(tuple(some if chance.random() < 0.3 else sorted(some, key=every.index)))
+        assert heard == every_snag(shown)
+
+
+def test_what_stays_at_the_end_of_a_list_is_not_announced(qtbot):
+    """A snag that comes before them or goes leaves the notes of a drag alone."""
+    shown, _ = snags()
+    qtbot.addWidget(shown)
+    model, every = shown.model(), tuple(every_snag(shown))
+    changed = []
+    model.dataChanged.connect(lambda first, last, _: changed.append(first.row()))
+    shown.show_snags(every[1:])
+    shown.show_snags(every)
+    shown.show_snags((every[0], *every[2:]))
+    assert changed == []
