@@ -1192,6 +1192,10 @@
         <translation>Rückseite oben</translation>
     </message>
     <message>
+        <source>Band saw: set the guard just above the wood, keep your fingers out of the line of the blade, take a tight curve in several cuts, and wait until the blade stands before you clear it.</source>
+        <translation>Bandsäge: die Blattführung bis knapp über das Holz senken, die Finger nie in die Linie des Sägeblatts, enge Bögen in mehreren Schnitten, und erst aufräumen, wenn das Blatt steht.</translation>
+    </message>
+    <message>
         <source>Base diameter</source>
         <translation>Fußplatte, Durchmesser</translation>
     </message>
