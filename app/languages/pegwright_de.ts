@@ -1972,6 +1972,26 @@
         <translation>Grad seitlich am Sattel: bis 6 ist gut, bis 10 geht noch.</translation>
     </message>
     <message>
+        <source>Deliberate: hole meets slot. A screw hole for a cover stands 1.4 mm from the slot's wall where 3 mm are wanted. Only the web between the slots is free.</source>
+        <translation>Absichtlich: Bohrung trifft Schlitz. Eine Schraubenbohrung für einen Deckel steht 1,4 mm von der Schlitzwand, wo 3 mm verlangt sind. Nur der Steg zwischen den Schlitzen ist frei.</translation>
+    </message>
+    <message>
+        <source>Deliberate: locating pin close to the outline. It leaves 2.2 mm of wood where 3 mm are wanted, and would tear out when the outline is routed. Drag it inward until the ring is gone, or press Do this on its card.</source>
+        <translation>Absichtlich: Passstift nahe am Umriss. Er lässt 2,2 mm Holz, wo 3 mm verlangt sind, und würde beim Fräsen des Umrisses ausreißen. Nach innen ziehen, bis der Ring fort ist, oder auf seiner Karte Ausführen drücken.</translation>
+    </message>
+    <message>
+        <source>Deliberate: plates too close. The plate was slid 8 mm towards the nut, over its neighbour's. Make the three a row along the edge, and one spacing keeps them apart.</source>
+        <translation>Absichtlich: Platten zu nah. Die Platte wurde 8 mm zum Sattel geschoben, über die ihrer Nachbarin. Aus den dreien eine Reihe entlang der Kante machen, dann hält ein Abstand sie auseinander.</translation>
+    </message>
+    <message>
+        <source>Deliberate: slid 10 mm towards the nut. Buttons close together: there is no room for fingers. Side bore meets screw: seen from the face they only seem to pass, in the wood the bore cuts the screw of treble face 2. Counterbore meets screw: the screw of the side plate runs into the counterbore. Slide it back, and all three go together.</source>
+        <translation>Absichtlich: 10 mm zum Sattel geschoben. Flügel nahe beieinander: für Finger ist kein Platz. Seitenbohrung trifft Schraube: von der Vorderseite gesehen scheinen sie nur vorbeizugehen, im Holz schneidet die Bohrung die Schraube von treble face 2. Senkung trifft Schraube: die Schraube der Seitenplatte läuft in die Senkung. Zurückschieben, und alle drei gehen zugleich fort.</translation>
+    </message>
+    <message>
+        <source>Deliberate: string beside the slot's wall. The slot was moved 1.5 mm outward, and the string of bass 3 now rubs on its wall. The wood still holds: what a slot has to clear is the string as well as the post.</source>
+        <translation>Absichtlich: Saite an der Schlitzwand. Der Schlitz wurde 1,5 mm nach außen gerückt, und die Saite von bass 3 reibt nun an seiner Wand. Das Holz hält noch: frei sein muss ein Schlitz für die Saite wie für die Welle.</translation>
+    </message>
+    <message>
         <source>Depth</source>
         <translation>Tiefe</translation>
     </message>
@@ -2316,6 +2336,10 @@
         <translation>Kanten: Durchmesser, Tischneigung (positiv: die Bohrung steigt nach außen zur Spitze), Bohrtiefe von der geraden Kante bis zum vollen Durchmesser.</translation>
     </message>
     <message>
+        <source>Eight strings, four a side</source>
+        <translation>Acht Saiten, vier je Seite</translation>
+    </message>
+    <message>
         <source>Emptying {slot} takes {pin} away, and the template no longer finds its place.</source>
         <translation>Das Räumen von {slot} nimmt {pin} mit, und die Schablone findet ihren Platz nicht mehr.</translation>
     </message>
@@ -2570,6 +2594,14 @@
     <message>
         <source>Found</source>
         <translation>Gefunden</translation>
+    </message>
+    <message>
+        <source>Four strings, bass, in line</source>
+        <translation>Vier Saiten, Bass, in Reihe</translation>
+    </message>
+    <message>
+        <source>Four strings, small and slotted</source>
+        <translation>Vier Saiten, klein und geschlitzt</translation>
     </message>
     <message>
         <source>Free it from the row</source>
@@ -3186,6 +3218,46 @@
     <message>
         <source>Inside the wider bore there is no wood left for {pin}.</source>
         <translation>In der weiteren Bohrung bleibt kein Holz für {pin}.</translation>
+    </message>
+    <message>
+        <source>Invented for demonstration: eight tuners through the face, four to a side, and a truss rod's pocket that is there already.</source>
+        <translation>Zur Vorführung erfunden: acht Mechaniken durch die Vorderseite, vier je Seite, und eine schon vorhandene Halsstabtasche.</translation>
+    </message>
+    <message>
+        <source>Invented for demonstration: four thin posts through the sides into one wide slot, as on a small fretted instrument.</source>
+        <translation>Zur Vorführung erfunden: vier dünne Wellen durch die Seiten in einen breiten Schlitz, wie an einem kleinen Bundinstrument.</translation>
+    </message>
+    <message>
+        <source>Invented for demonstration: four wide posts in one row along the bass edge.</source>
+        <translation>Zur Vorführung erfunden: vier dicke Wellen in einer Reihe entlang der Basskante.</translation>
+    </message>
+    <message>
+        <source>Invented for demonstration: six rollers of 10 mm through the sides into two slots.</source>
+        <translation>Zur Vorführung erfunden: sechs Rollen von 10 mm durch die Seiten in zwei Schlitze.</translation>
+    </message>
+    <message>
+        <source>Invented for demonstration: six tuners in one row along the bass edge. One deliberate snag teaches: the locating pin near the tip stands too close to the outline.</source>
+        <translation>Zur Vorführung erfunden: sechs Mechaniken in einer Reihe entlang der Basskante. Ein absichtlicher Haken zum Lernen: der Passstift nahe der Spitze steht zu nah am Umriss.</translation>
+    </message>
+    <message>
+        <source>Invented for demonstration: six tuners through the face, six through the sides into two slots.</source>
+        <translation>Zur Vorführung erfunden: sechs Mechaniken durch die Vorderseite, sechs durch die Seiten in zwei Schlitze.</translation>
+    </message>
+    <message>
+        <source>Invented for demonstration: six tuners through the face, three to a side.</source>
+        <translation>Zur Vorführung erfunden: sechs Mechaniken durch die Vorderseite, drei je Seite.</translation>
+    </message>
+    <message>
+        <source>Invented for demonstration: six tuners to a side, all through the face.</source>
+        <translation>Zur Vorführung erfunden: sechs Mechaniken je Seite, alle durch die Vorderseite.</translation>
+    </message>
+    <message>
+        <source>Invented for demonstration: the mixed head with one tuner through the side slid 10 mm too far, and three deliberate snags from that one slide. A note in the job book tells what happened inside the wood.</source>
+        <translation>Zur Vorführung erfunden: die gemischte Kopfplatte mit einer um 10 mm zu weit geschobenen Mechanik durch die Seite, und drei absichtliche Haken davon. Eine Notiz im Werkbuch sagt, was im Holz geschehen ist.</translation>
+    </message>
+    <message>
+        <source>Invented for demonstration: the slotted head with three deliberate snags. Each has a note in the job book that names it: find them, and cure them by dragging.</source>
+        <translation>Zur Vorführung erfunden: die geschlitzte Kopfplatte mit drei absichtlichen Haken. Zu jedem steht eine Notiz im Werkbuch, die ihn nennt: finden und durch Ziehen beheben.</translation>
     </message>
     <message>
         <source>It breaks off before its end: use the version before it, if there is one.</source>
@@ -5452,6 +5524,10 @@
         <translation>Walze von 10 durch die Seite wie bei durchbrochener Kopfplatte, Platte mit je einer Schraube zu beiden Seiten.</translation>
     </message>
     <message>
+        <source>Roller of 10 through the side, long enough to bear in the wood between the slots.</source>
+        <translation>Rolle von 10 durch die Seite, lang genug, um im Holz zwischen den Schlitzen zu lagern.</translation>
+    </message>
+    <message>
         <source>Roller of 25/64 inch through the side as on a slotted head, plate with a screw to either side.</source>
         <translation>Walze von 25/64 Zoll durch die Seite wie bei durchbrochener Kopfplatte, Platte mit je einer Schraube zu beiden Seiten.</translation>
     </message>
@@ -5904,6 +5980,10 @@
         <translation>Werkstattgenauigkeit, plus oder minus</translation>
     </message>
     <message>
+        <source>Short steel post through the side into a shared slot, a screw to either side.</source>
+        <translation>Kurze Stahlwelle durch die Seite in einen gemeinsamen Schlitz, eine Schraube zu jeder Seite.</translation>
+    </message>
+    <message>
         <source>Shorten {slot} by {by} at its {end} end</source>
         <translation>{slot} um {by} kürzen ({end})</translation>
     </message>
@@ -5986,6 +6066,10 @@
     <message>
         <source>Side tuners sit on an edge, so they are spread along it.</source>
         <translation>Seitenmechaniken sitzen auf einer Kante und werden darauf verteilt.</translation>
+    </message>
+    <message>
+        <source>Six in line, through the face</source>
+        <translation>Sechs in Reihe, durch die Vorderseite</translation>
     </message>
     <message>
         <source>Size</source>
@@ -6106,6 +6190,14 @@
     <message>
         <source>Slots: {slots}. Holes: {holes}. Loops left out: {other}.</source>
         <translation>Schlitze: {slots}. Bohrungen: {holes}. Ausgelassene Linien: {other}.</translation>
+    </message>
+    <message>
+        <source>Slotted, three a side</source>
+        <translation>Geschlitzt, drei je Seite</translation>
+    </message>
+    <message>
+        <source>Slotted, three snags to find</source>
+        <translation>Geschlitzt, drei Haken zu finden</translation>
     </message>
     <message>
         <source>Smaller (-)</source>
@@ -8812,6 +8904,10 @@
         <translation>Schraubbuchse durch die Vorderseite, gegossenes Gehäuse auf der Rückseite, eine Schraube unter 45 Grad.</translation>
     </message>
     <message>
+        <source>Three a side, through the face</source>
+        <translation>Drei je Seite, durch die Vorderseite</translation>
+    </message>
+    <message>
         <source>Three of the corners lie on one line, or two on one another: move them apart.</source>
         <translation>Drei der Ecken liegen auf einer Linie oder zwei aufeinander: auseinandersetzen.</translation>
     </message>
@@ -9050,6 +9146,18 @@
     <message>
         <source>Turning the template over needs two locating pins through template and blank: place them first.</source>
         <translation>Zum Wenden der Schablone braucht es zwei Passstifte durch Schablone und Rohling: zuerst setzen.</translation>
+    </message>
+    <message>
+        <source>Twelve strings, all through the face</source>
+        <translation>Zwölf Saiten, alle durch die Vorderseite</translation>
+    </message>
+    <message>
+        <source>Twelve strings, mixed</source>
+        <translation>Zwölf Saiten, gemischt</translation>
+    </message>
+    <message>
+        <source>Twelve strings, one slide too far</source>
+        <translation>Zwölf Saiten, einmal zu weit geschoben</translation>
     </message>
     <message>
         <source>Two bring the template back to the same place.</source>
@@ -9466,6 +9574,10 @@
     <message>
         <source>Wide post in a bushing, as for a bass, large open gear on the back, four screws.</source>
         <translation>Dicke Welle in einer Hülse, wie für einen Bass, große offene Mechanik auf der Rückseite, vier Schrauben.</translation>
+    </message>
+    <message>
+        <source>Wide post in a bushing, large open gear on the back, four screws.</source>
+        <translation>Dicke Welle in einer Buchse, große offene Mechanik auf der Rückseite, vier Schrauben.</translation>
     </message>
     <message>
         <source>Widen the blank, or glue on an ear.</source>

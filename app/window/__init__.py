@@ -106,7 +106,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     from app.look.program_icon import program_icon
     from app.look.sizes import follow_desktop
     from app.window import ask
-    from app.window.demo import demo, home_of
+    from app.window.demo import DEMO, demo, home_of, in_language, samples
     from app.window.main import MainWindow
     from app.window.place import kept_stage
     from app.window.running.faults import Faults
@@ -126,6 +126,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     found = found_in(state / "journal")
     windows = Windows(settings, state / "journal")
     home = home_of(file) if file is not None else None
+    layout = in_language(samples() / DEMO if file is None else file, layout)
     window = MainWindow(layout, home, settings, windows=windows, drawing_first=True)
     window.document.seen = seen if home is not None else None
     faults = Faults(windows)

@@ -9,6 +9,7 @@ from app.formats import headstock
 from app.formats.headstock import SUFFIX
 from app.formats.reading import real
 from geometry.layout import Headstock
+from geometry.saying import language
 
 DEMO = f"twelve-string-mixed{SUFFIX}"
 
@@ -28,3 +29,12 @@ def home_of(path: Path) -> Path | None:
 def demo() -> Headstock:
     """The invented twelve-string layout that the window opens on."""
     return headstock.read(samples() / DEMO)
+
+
+def in_language(path: Path, layout: Headstock) -> Headstock:
+    """A layout that was read from a file; of a sample the words are in the language in use. Its file is English."""
+    if language() == "en" or home_of(path) is not None:
+        return layout
+    from app.window.sample_words import said  # here: an English start needs none of it
+
+    return said(path.name.split(".")[0], layout)

@@ -15,7 +15,7 @@ from app.formats.headstock import SUFFIX
 from app.formats.reading import real
 from app.formats.saving import before, other_names, sweep
 from app.window import ask, kept
-from app.window.demo import home_of
+from app.window.demo import home_of, in_language
 from app.window.input.typed_text import take_typed
 from geometry.layout import Headstock
 from geometry.saying import count, say
@@ -72,7 +72,7 @@ class Files:
     def take(self, layout: Headstock, path: Path, seen: str | None) -> None:
         """Show a layout that was read from a file: a sample as a copy, which is saved elsewhere."""
         home = home_of(path)
-        self._document.replace(layout, home, seen if home is not None else None)
+        self._document.replace(in_language(path, layout), home, seen if home is not None else None)
         self.opened(path)
 
     def opened(self, path: Path) -> None:

@@ -16,7 +16,7 @@ from app.formats.errors import FormatError
 from app.formats.reading import real
 from app.window import ask
 from app.window.background.background import running
-from app.window.demo import home_of
+from app.window.demo import home_of, in_language
 from geometry.layout import Headstock
 from geometry.saying import say
 
@@ -127,9 +127,9 @@ class Windows(QObject):
 
     def empty(self) -> MainWindow:
         """A new window on the page of ways to begin."""
-        from app.window.demo import demo
+        from app.window.demo import DEMO, demo, samples
 
-        window = self.new(demo())
+        window = self.new(in_language(samples() / DEMO, demo()))
         window.front.show()
         return window
 
@@ -145,7 +145,7 @@ class Windows(QObject):
             ask.warn(self.current, say("This file was not opened"), str(error))
             return None
         home = home_of(path)
-        window = self.new(layout, home, seen if home is not None else None)
+        window = self.new(in_language(path, layout), home, seen if home is not None else None)
         window.files.opened(path)
         return window
 

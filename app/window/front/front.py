@@ -15,7 +15,7 @@ from app.formats.headstock import SUFFIX
 from app.look.theme import Theme
 from app.window import ask
 from app.window.background.errand import Errand, raised
-from app.window.demo import samples
+from app.window.demo import in_language, samples
 from app.window.place import kept_stage
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -133,4 +133,4 @@ def _drawn(file: Path) -> tuple[Path, Headstock, tuple] | None:
         return None
     from app.look.face_picture import face_picture  # it was loaded with the page
 
-    return file, layout, face_picture(layout)
+    return file, in_language(file, layout), face_picture(layout)
