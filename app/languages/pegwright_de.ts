@@ -14208,6 +14208,14 @@
         <translation>{side} oben, Sattel links, {scale}; dick gestrichelt: vorsichtig führen</translation>
     </message>
     <message>
+        <source>{side}, from {begins} to {ends} deep: at the mouths of the side bores of {of} only {wall} of wall are left to rub on, and {contact} are wanted. Plug these bores flush with dowels before.</source>
+        <translation>{side}, von {begins} bis {ends} tief: An den Mündungen der Seitenbohrungen von {of} bleiben nur {wall} Wand zum Anlaufen, {contact} sind gewünscht. Diese Bohrungen vorher mit Dübeln bündig verschließen.</translation>
+    </message>
+    <message>
+        <source>{side}, from {begins} to {ends} deep: at the mouths of the side bores of {of} there is no wall to rub on. The follower sinks in by up to {sunk}, and the cutter cuts as much too far: plug these bores flush with dowels before.</source>
+        <translation>{side}, von {begins} bis {ends} tief: An den Mündungen der Seitenbohrungen von {of} gibt es keine Wand zum Anlaufen. Was anläuft, sinkt bis zu {sunk} ein, und der Fräser schneidet ebenso viel zu weit: Diese Bohrungen vorher mit Dübeln bündig verschließen.</translation>
+    </message>
+    <message>
         <source>{size:.3f} mm at ({x:.2f}, {y:.2f})</source>
         <translation>{size:.3f} mm bei ({x:.2f}; {y:.2f})</translation>
     </message>

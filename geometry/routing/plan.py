@@ -8,6 +8,7 @@ from msgspec import Struct
 
 from geometry.lengths import area, at_least, exact, mm, place
 from geometry.routing.depth import LIGHT, Job
+from geometry.routing.mouths import Mouth, sunk, sunk_words
 from geometry.routing.passes import Pass
 from geometry.routing.reached import Reached
 from geometry.routing.refusal import Refusal
@@ -36,6 +37,8 @@ class RoutPlan(Struct, frozen=True, dict=True):
     """locating pins that the layout has"""
     corner_wood: float = 0.0
     """greatest depth in mm that the wide cutter leaves in corners, where a slimmer one follows it there"""
+    mouths: tuple[Mouth, ...] = ()
+    """of side bores in the wall"""
 
     @cached_property
     def of(self) -> str:
@@ -139,9 +142,15 @@ class RoutPlan(Struct, frozen=True, dict=True):
                              "them first."))
         if self.job.through and self.flips == 0 and self.of != "outline":
             found.append(say("Lay a spoil board below: the last pass comes through."))
+        found += dict.fromkeys(filter(None, map(self.mind, self.passes)))
         if any(one.rubs_on == "wall already cut" and one.follower.kind == "bare shank" for one in self.passes):
             found.append(say("A bare shank on the wall burns it when it stands still: keep it moving."))
         return tuple(found)
+
+    def mind(self, one: Pass) -> str:
+        """What to mind in one of the passes where side bores open into the wall that it rubs on; "" where there is nothing."""
+        found = sunk(one, self.job, self.mouths)
+        return "" if found is None else sunk_words(found, one, self.job)
 
 
 def _outside_words(board: str, by: str, smaller: bool, ends: bool) -> str:

@@ -23,6 +23,7 @@ from geometry.routing.alone import Alone, Judge, alone, enters, fits, held
 from geometry.routing.corners import with_corner_bit
 from geometry.routing.depth import Job, reach_of
 from geometry.routing.follower import Follower, follower
+from geometry.routing.mouths import mouths
 from geometry.routing.nut_end import lean_out, nut_end
 from geometry.routing.pairs import Guided, one_side, two_sides
 from geometry.routing.passes import Pass, same_offset
@@ -81,7 +82,7 @@ def plan_outline(layout: Headstock, like: RoutPlan | None = None, ask: Ask = go_
 
 def _plan(job: Job, layout: Headstock, judge: Judge, waste: Waste | Refusal | None,
           like: RoutPlan | None, ask: Ask) -> SlotPlan:
-    make = partial(RoutPlan, job, waste=waste if isinstance(waste, Waste) else None, pins=len(layout.pins))
+    make = partial(RoutPlan, job, waste=waste if isinstance(waste, Waste) else None, pins=len(layout.pins), mouths=mouths(layout, job.of))
     route = next((route for route in layout.routes if route.of == job.of), None)
     wanted = None if route is None else tuple((tool.bit, tool.bush) for tool in route.tools)
     order = partial(_order, wanted=wanted, printed=_printed(layout),

@@ -26,6 +26,8 @@ class Trip(Struct, frozen=True):
     """whether it rubs on a template, and not on the wall already cut"""
     corners: bool = False
     """only what a wider cutter has left in the corners is taken"""
+    mind: str = ""
+    """what to mind where side bores open into the wall that it rubs on"""
 
 
 class Routing(Struct, frozen=True):
@@ -57,5 +59,6 @@ def routing_of(plan: SlotPlan) -> Routing:
     waste = plan.waste if isinstance(plan.waste, Waste) else None
     if plan.best is None:
         return Routing((), waste, plan.words.strip())
-    return Routing(tuple(Trip(p.side, p.bit, p.bush, p.begins, p.ends, p.rubs_on != "wall already cut", p.corners)
+    return Routing(tuple(Trip(p.side, p.bit, p.bush, p.begins, p.ends, p.rubs_on != "wall already cut", p.corners,
+                              plan.best.mind(p))
                          for p in plan.best.passes), plan.best.waste)

@@ -201,6 +201,7 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
         cut = Cut(thick - deep, thick - first.begins) if turned else Cut(first.begins, deep)
         cautions = () if pinned or not turned or not first.template else (
             say("Without pins nothing brings the template back to the same place from the other side: add two."),)
+        cautions += tuple(dict.fromkeys(trip.mind for trip in group if trip.mind))
         if feature == OUTLINE and layout.blank.behind > 0:
             cautions = (STOP_AT_NUT, *cautions)
         made.append(Operation(f"{name} {number}", kind, _rout_title(feature, turned), words,
