@@ -143,14 +143,21 @@ def _told(rows: Sequence[tuple[Item, Item, Margins]], pairs: tuple[np.ndarray, .
 
 def _by_point(one: Item, two: Item, i: int, k: int, bare: float, wish: float) -> list[Snag]:
     """The snag of two drillings, `bare` mm apart, of which a drill's point comes too near to the other one, or to its point."""
-    bits = Pointed.with_points((one.drillings[i], two.drillings[k]), (one.ahead[i], two.ahead[k]))
-    needed = max(drill_points.wanted(drilling, wish, bare) if ahead else 0.0
-                 for drilling, ahead in zip((one.drillings[i], two.drillings[k]), bits.ahead.tolist(), strict=True))
+    drillings, aheads = (one.drillings[i], two.drillings[k]), (one.ahead[i], two.ahead[k])
+    needed = max(drill_points.wanted(drilling, wish, bare) if ahead else 0.0 for drilling, ahead in zip(drillings, aheads, strict=True))
+    # No part of a cone is farther from its drilling than it is long.
+    if bare - sum(aheads) >= needed:
+        return []
+    bits = Pointed.with_points(drillings, aheads)
     way, beside, radii = bits.axis, bits.start[1:] - bits.start[:1], float(bits.radius.sum())
     # Beside each other along one way, a point is no nearer than its drilling.
     if norms(crosses(way[:1], way[1:])) < _ALONG and norms(crosses(way[:1], beside)) - radii >= needed:
         return []
     first, second = bits.pick(np.array([0])), bits.pick(np.array([1]))
+    # To tell that they have their wood takes a few rounds, to measure it dozens.
+    gap = float(pointed_gaps(first, second, max(needed, TOUCH))[0])
+    if gap > TOUCH and not short(gap, needed):
+        return []
     measured, without_first, without_second = pointed_gaps(
         first.repeated(3).pointed((True, False, True)), second.repeated(3).pointed((True, True, False))).tolist()
     if without_first < without_second:  # it is the other one's point
