@@ -19,8 +19,8 @@ from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
 
-_CLOSE = 0.1
-"""mm between points along what sticks out"""
+_CLOSE, _MOST = 0.1, 4000
+"""mm between points along what sticks out, but no more points than these"""
 
 
 def wall_of(opening: Opening) -> str:
@@ -88,11 +88,12 @@ def snags_beside(opening: Opening, outline: Wall, edges: Wall | None, needed: fl
 
 
 def _sticks_out(opening: Opening, outline: Wall) -> tuple[float, Vec2]:
-    """How far a pocket reaches out of the head above the nut line, mm, at points _CLOSE apart and never told less; and where."""
+    """How far a pocket reaches out of the head above the nut line, mm, told from points close to each other and never as less; and where."""
     x0, _, x1, y1 = opening.wall.path.box
     beyond = shapely.clip_by_rect(opening.wall.area, x0 - 1.0, 0.0, x1 + 1.0, y1 + 1.0) - outline.area
-    points = shapely.get_coordinates(shapely.segmentize(beyond, _CLOSE))
+    close = max(_CLOSE, beyond.length / _MOST)
+    points = shapely.get_coordinates(shapely.segmentize(beyond, close))
     if not len(points):
         points = opening.wall.points
     depth, i = outline.outermost(points)
-    return max(0.0, -depth) + _CLOSE / 2, (float(points[i, 0]), float(points[i, 1]))
+    return max(0.0, -depth) + close / 2, (float(points[i, 0]), float(points[i, 1]))
