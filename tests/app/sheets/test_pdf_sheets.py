@@ -5,9 +5,11 @@ import math
 import pytest
 
 from app.formats.paper import PAPERS
+from app.formats.pdf_out import pdf_bytes
+from app.printing.correction import corrected, measured
 from app.sheets.words import PRINT_AT
 from geometry.solids import holes
-from tests.app.formats.out.pdf_reading import letters, lines
+from tests.app.formats.out.pdf_reading import letters, lines, open_pdf
 from tests.app.sheets.printed import made, opened
 from tests.app.sheets.specimens import large
 
@@ -15,11 +17,11 @@ HAIR = 0.02
 """Largest error of a measured length, mm."""
 
 
-def crosses(page):
-    """Centres of all right-angled crosses of two equal lines, mm on the page."""
+def crosses(page, x=1.0, y=1.0):
+    """Centres of all right-angled crosses of two equal lines, mm on the page when it is stretched so much both ways."""
     found = []
     middles: dict[tuple[float, float], list] = {}
-    for a, b in lines(page):
+    for a, b in (((a[0] * x, a[1] * y), (b[0] * x, b[1] * y)) for a, b in lines(page)):
         middles.setdefault((round((a[0] + b[0]) / 2, 2), round((a[1] + b[1]) / 2, 2)), []).append((a, b))
     for at, group in middles.items():
         for i, (a, b) in enumerate(group):
@@ -90,12 +92,16 @@ def _template(printed):
     return [(made, page) for made, page in zip(*printed, strict=True) if made.title.startswith("Template")]
 
 
-def test_pages_laid_on_their_joining_letters_make_one_drawing(printed):
-    """As the maker does it: shift each page until equal letters meet, then measure every bore on the whole."""
-    sheets = [page for _, page in _template(printed)]
+@pytest.mark.parametrize(("across", "along"), [(100.0, 100.0), (99.2, 100.7)], ids=["true", "a printer that stretches"])
+def test_pages_laid_on_their_joining_letters_make_one_drawing(printed, across, along):
+    """As the maker does it: measure the bars, print again corrected, shift each page until equal letters meet, then measure every bore."""
+    made_true, document = printed
+    if (across, along) != (100.0, 100.0):
+        document = open_pdf(pdf_bytes(corrected(made_true, measured(across, along)), "corrected"))
+    sheets = [_as_it_comes_out(sheet, page, across / 100, along / 100) for sheet, page in _template((made_true, document))]
     assert len(sheets) >= 4
     shifts = {0: (0.0, 0.0)}
-    joints = [dict(_joint_letters(page)) for page in sheets]
+    joints = [names for names, _ in sheets]
     while len(shifts) < len(sheets):
         before = len(shifts)
         for i, here in enumerate(joints):
@@ -110,11 +116,17 @@ def test_pages_laid_on_their_joining_letters_make_one_drawing(printed):
                     break
         assert len(shifts) > before, "a page joins no other"
     whole = {(round(x + shifts[i][0], 1), round(y + shifts[i][1], 1)): (x + shifts[i][0], y + shifts[i][1])
-             for i, page in enumerate(sheets) for x, y in crosses(page)}
+             for i, (_, found) in enumerate(sheets) for x, y in found}
     wanted = sorted({d.start[:2] for hole in holes(large()) for d in hole.drillings if d.upright})
     offset = _best_offset(wanted, list(whole.values()))
     for x, y in wanted:
         assert min(math.dist((x + offset[0], y + offset[1]), p) for p in whole.values()) < 2 * HAIR
+
+
+def _as_it_comes_out(sheet, page, across, along):
+    """(joining letters with their places, crosses) of a page of a printer that stretches the sides of the paper by so much."""
+    x, y = (along, across) if sheet.width > sheet.height else (across, along)
+    return {word: (at[0] * x, at[1] * y) for word, at in _joint_letters(page)}, crosses(page, x, y)
 
 
 def _joint_letters(page):
