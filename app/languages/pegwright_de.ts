@@ -3761,7 +3761,7 @@
     </message>
     <message>
         <source>Look at x {x:.1f}, y {y:.1f}, z {z:.1f} mm.</source>
-        <translation>Siehe x {x:.1f}, y {y:.1f}, z {z:.1f} mm.</translation>
+        <translation>Siehe x {x:.1f}; y {y:.1f}; z {z:.1f} mm.</translation>
     </message>
     <message>
         <source>Look closer.</source>
@@ -13025,7 +13025,7 @@
     </message>
     <message>
         <source>{diameter}, {depth}, from the {surface}</source>
-        <translation>{diameter}, {depth}, von der {surface}</translation>
+        <translation>{diameter}; {depth}, von der {surface}</translation>
     </message>
     <message>
         <source>{done} of {snags} snags done, {moves} moves tried</source>

@@ -43,7 +43,7 @@ from geometry.layout import (
     loop_path,
     slot_path,
 )
-from geometry.saying import number, say
+from geometry.saying import number, number_list, say
 from geometry.solids import SideBore, side_bore
 from geometry.solids.flats import stands_off
 from geometry.solids.frames import frame
@@ -213,7 +213,7 @@ def _face_numbers(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[Fie
     screws = [b for b in layout.pattern(tuner.pattern).bores if b.role in ("screw", "pin")]
     if screws:
         sizes = Counter(bore.diameter for bore in screws)
-        rows.append(FieldRow(say("Screws and pins"), "fact", ", ".join(
+        rows.append(FieldRow(say("Screws and pins"), "fact", number_list(
             say("{n} of {diameter}", n=n, diameter=format_close(diameter, unit, 2, mark=inches)) for diameter, n in sorted(sizes.items()))))
     return rows
 

@@ -23,7 +23,7 @@ from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.wood_section import section_for, wood_section
 from geometry.layout import Headstock
 from geometry.lengths import spoken, told_down
-from geometry.saying import say, within
+from geometry.saying import number_list, say, within
 from geometry.sequence import Operation
 from geometry.sequence.state import state_of
 from geometry.solids import Drilling
@@ -212,7 +212,7 @@ class Maker:
             steps = sorted(self.work.number[op.id] for op in self.card.ops
                            if op.setup.machine == "hand drill" and op.id in self.work.number)
             sizes = sorted({(d.diameter, d.depth) for d in by_hand})
-            holes = ", ".join(say("{wide} wide, {deep} deep", wide=length(a), deep=told_down(b, 2)) for a, b in sizes)
+            holes = number_list(say("{wide} wide, {deep} deep", wide=length(a), deep=told_down(b, 2)) for a, b in sizes)
             self.say(say("{n} screw pilots later (steps {steps}): by hand through the plate once the outline is "
                          "finished, {holes}.",
                          n=len(by_hand), steps=_list(steps), holes=holes))

@@ -12,7 +12,7 @@ from geometry.drawing.side_titles import side_titles
 from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import OVERRUN
 from geometry.layout import Headstock, loop_path, slot_path
-from geometry.saying import say
+from geometry.saying import number_list, say
 from geometry.solids import Hole, holes
 
 LETTER = 1.6
@@ -59,6 +59,6 @@ def _hole(hole: Hole, named: list[Named]) -> list[Mark]:
         marks.append(Cross(at, upright[0].radius + OVERRUN, "cross", hole.of))
     own = [d for d in upright if d.surface == "back" or d.there]
     if own:
-        words = ", ".join(bore_words(d) for d in own)
+        words = number_list(bore_words(d) for d in own)
         named.append(Named(at, upright[0].radius + OVERRUN / 2, (hole.id, words), hole.of))
     return marks

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from geometry.lengths import told, told_down
-from geometry.saying import say
+from geometry.saying import number_list, say
 from geometry.solids import Drilling
 
 
@@ -21,5 +21,5 @@ def bore_words(d: Drilling) -> str:
 
 def bores_words(drillings: Sequence[Drilling]) -> str:
     """The bores of one hole; the ones from the back say so."""
-    return ", ".join(bore_words(d) + (say(", back") if d.surface == "back" and not d.through else "")
+    return number_list(bore_words(d) + (say(", back") if d.surface == "back" and not d.through else "")
                      for d in drillings)

@@ -140,3 +140,13 @@ def test_no_number_for_a_maker_is_written_past_the_one_place_that_knows_its_sign
 def test_it_sees_one() -> None:
     seen = ast.parse('f"{a:.1f}"\nf"{a:g} mm"\nf"{a:.{n}f}"\nf"{a:.0f}"\nf"{a:.2f}".rstrip("0")\nsay("{a:.1f}", a=1)')
     assert list(written_with_a_point(seen)) == [1, 2, 3]
+
+
+def test_sizes_side_by_side_are_told_apart(german):
+    """`8,8 bis 8, 6,5 durch` could be read as 8 and 6 and 5: a semicolon parts what has decimals."""
+    from geometry.drawing.hole_words import bores_words
+    from geometry.solids import holes
+    from tests.app.sheets.specimens import demo
+
+    words = next(bores_words(hole.drillings) for hole in holes(demo()) if hole.of == "treble face 1" and len(hole.drillings) == 2)
+    assert words == "8,8 bis 8; 6,5 durch"
