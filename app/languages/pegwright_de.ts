@@ -10411,11 +10411,6 @@
         <translation>durchmesser_mm</translation>
     </message>
     <message>
-        <source>difference</source>
-        <comment>head of a column</comment>
-        <translation>Abw.</translation>
-    </message>
-    <message>
         <source>dimensions</source>
         <translation>Maße</translation>
     </message>
@@ -11664,6 +11659,11 @@
         <source>real piece</source>
         <comment>head of a column</comment>
         <translation>Echt</translation>
+    </message>
+    <message>
+        <source>real − practice</source>
+        <comment>head of a column</comment>
+        <translation>Echt − Probe</translation>
     </message>
     <message>
         <source>reamer {diameter}</source>

@@ -29,7 +29,7 @@ class BookView(QWidget):
             Head(say("step")), Head(say("work"), left=True, wide=True), Head(say("planned, min")),
             Head(say("practice piece", about="head of a column"), TYPED),
             Head(say("real piece", about="head of a column"), TYPED),
-            Head(say("difference", about="head of a column")), Head(say("timer"), PRESSED, left=True)), self)
+            Head(say("real − practice", about="head of a column")), Head(say("timer"), PRESSED, left=True)), self)
         self.hours.setTextElideMode(Qt.TextElideMode.ElideMiddle)  # steps that begin alike end in what they are done to
         self.money = EntryTable(say("Money"), (
             Head(say("part"), TYPED, left=True, wide=True), Head(say("number"), TYPED), Head(say("each"), TYPED),
