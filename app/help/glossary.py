@@ -16,6 +16,8 @@ class Word(Struct, frozen=True):
 
 
 WORDS = (
+    Word(say("Back paper"), say("Printed as the back is seen and glued there: it marks what is drilled from the back. Full circles "
+                           "are drilled from its side, dashed ones come through from the face.")),
     Word(say("Bass edge, treble edge"), say("The two long sides of the blank. Bass is left when the face looks at you and "
                                        "the tip is up, whichever hand the guitar is for.")),
     Word(say("Blank"), say("The wood before it is shaped, with square edges. A vice holds it and a rule finds places on it "
@@ -28,6 +30,10 @@ WORDS = (
                             "and it binds."),
          "break angle"),
     Word(say("Button"), say("The part of a tuner that fingers turn.")),
+    Word(say("Card"), say("A sheet for one tuner at the drill press, or one slot at the router: marks, tilt, stop and bit, with a "
+                     "section at full size.")),
+    Word(say("Chances"), say("How often a shop that works as true as yours would spoil a head built by this layout, and how often "
+                        "every margin would be kept.")),
     Word(say("Climbing cut"), say("The router pushed the same way as its cutter turns: it grabs and runs away, out of "
                              "your hands or with the work. Always feed against the turning; where the grain would tear, "
                              "leave a shaving for a last light pass, or rout from the other side.")),
@@ -61,11 +67,17 @@ WORDS = (
     Word(say("Pocket"), say("An opening that the blank has already, such as the access to a truss rod under the nut: all keeps clear "
                             "of it, nothing cuts it."), "pocket"),
     Word(say("Post"), say("The part of a tuner that the string winds on; the string hole goes through it.")),
+    Word(say("Practice piece, real piece"), say("The head made once in scrap by the same plan, and the one that counts. The job book "
+                                           "holds hours, money, notes and readings of each by itself.")),
+    Word(say("Printer correction"), say("Printers stretch a page a little, each way by its own amount. Both bars of a printed page are "
+                                   "measured, and pages are printed so much smaller or larger that they come out true.")),
     Word(say("Rack"), say("The bits, bushes, drills and machines that you own, described by their dimensions. Plans use "
                      "nothing else.")),
     Word(say("Rail"), say("The wood between a slot and the outline; side bores go through it."), "rail and web"),
     Word(say("Ramp"), say("The sloped nut end of a slot, cut so that the strings dive in without touching wood."), "ramp"),
     Word(say("Reach"), say("How deep a bit can cut below the router's base, less the template.")),
+    Word(say("Readings"), say("What a caliper says of the finished piece, held against the plan: how far each hole is off, whether the "
+                         "hardware still fits, and how true the shop works.")),
     Word(say("Running order"), say("Every operation in the order in which it is done at the bench, so that nothing becomes "
                               "impossible.")),
     Word(say("Seat"), say("Where a tuner's plate or body lands. A flat plate on a curved edge stands off or rocks."), "seat"),

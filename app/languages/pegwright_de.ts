@@ -652,6 +652,10 @@
         <translation>Ein Satz für Sie selbst; er steht in der Teileliste.</translation>
     </message>
     <message>
+        <source>A sheet for one tuner at the drill press, or one slot at the router: marks, tilt, stop and bit, with a section at full size.</source>
+        <translation>Ein Blatt für eine Mechanik an der Bohrmaschine oder einen Schlitz an der Oberfräse: Anrisse, Neigung, Bohrtiefe und Werkzeug, mit einem Schnitt in voller Größe.</translation>
+    </message>
+    <message>
         <source>A side bore has to come through the rail into its slot.</source>
         <translation>Eine Seitenbohrung muss durch die Wange in ihren Schlitz kommen.</translation>
     </message>
@@ -1510,6 +1514,10 @@
     <message>
         <source>Cannot be done: {text}</source>
         <translation>Geht nicht: {text}</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Karte</translation>
     </message>
     <message>
         <source>Cards</source>
@@ -3102,6 +3110,10 @@
     <message>
         <source>How much the printed paper has stretched or shrunk; the 100 mm bars on each page tell.</source>
         <translation>Wie sehr sich das gedruckte Papier gedehnt hat oder geschrumpft ist; die 100-mm-Balken auf jeder Seite zeigen es.</translation>
+    </message>
+    <message>
+        <source>How often a shop that works as true as yours would spoil a head built by this layout, and how often every margin would be kept.</source>
+        <translation>Wie oft eine Werkstatt, die so genau arbeitet wie Ihre, eine Kopfplatte nach diesem Entwurf verdürbe, und wie oft jeder Mindestabstand gehalten würde.</translation>
     </message>
     <message>
         <source>How tall the ring is: so much of it can rub.</source>
@@ -5184,6 +5196,10 @@
         <translation>Probestück</translation>
     </message>
     <message>
+        <source>Practice piece, real piece</source>
+        <translation>Probestück, echtes Stück</translation>
+    </message>
+    <message>
         <source>Press inside the head. The largest closed edge round that place is followed; corners stay corners.</source>
         <translation>In die Kopfplatte klicken. Der größten geschlossenen Kante um diese Stelle wird gefolgt; Ecken bleiben Ecken.</translation>
     </message>
@@ -5248,6 +5264,10 @@
         <translation>Das Deckblatt drucken, beide Balken von Endstrich zu Endstrich so genau wie möglich messen, am besten mit dem Messschieber, und eintragen. Korrigiert werden nur gedruckte Seiten, nie Zeichnungen.</translation>
     </message>
     <message>
+        <source>Printed as the back is seen and glued there: it marks what is drilled from the back. Full circles are drilled from its side, dashed ones come through from the face.</source>
+        <translation>Gedruckt, wie die Rückseite zu sehen ist, und dort aufgeklebt: er zeigt, was von hinten gebohrt wird. Volle Kreise werden von dieser Seite gebohrt, gestrichelte kommen von der Vorderseite durch.</translation>
+    </message>
+    <message>
         <source>Printed at full size and glued round the blank: the face and both edges in one piece.</source>
         <translation>In voller Größe gedruckt und um den Rohling geklebt: Vorderseite und beide Kanten in einem Stück.</translation>
     </message>
@@ -5260,8 +5280,16 @@
         <translation>Drucker</translation>
     </message>
     <message>
+        <source>Printer correction</source>
+        <translation>Druckerkorrektur</translation>
+    </message>
+    <message>
         <source>Printers seldom stray by more than 2 %: look first whether a setting scales the page, and measure the bars once more.</source>
         <translation>Drucker weichen selten mehr als 2 % ab: zuerst sehen, ob eine Einstellung die Seite skaliert, und die Balken noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>Printers stretch a page a little, each way by its own amount. Both bars of a printed page are measured, and pages are printed so much smaller or larger that they come out true.</source>
+        <translation>Drucker dehnen eine Seite ein wenig, in jeder Richtung anders. Beide Balken einer gedruckten Seite werden gemessen, und die Seiten so viel kleiner oder größer gedruckt, dass sie maßhaltig werden.</translation>
     </message>
     <message>
         <source>Printing was cancelled; pages that were sent already may still come out of the printer.</source>
@@ -7464,6 +7492,10 @@
         <translation>Die Kopfplatte im Raum, zum Drehen.</translation>
     </message>
     <message>
+        <source>The head made once in scrap by the same plan, and the one that counts. The job book holds hours, money, notes and readings of each by itself.</source>
+        <translation>Die Kopfplatte nach demselben Plan einmal aus Abfallholz gemacht, und die, auf die es ankommt. Das Werkbuch hält Stunden, Geld, Notizen und Messwerte von jeder für sich.</translation>
+    </message>
+    <message>
         <source>The highest number of turns a minute that is printed on the cutter.</source>
         <translation>Die höchste Drehzahl je Minute, die auf dem Fräser steht.</translation>
     </message>
@@ -9370,6 +9402,10 @@
     <message>
         <source>What</source>
         <translation>Was</translation>
+    </message>
+    <message>
+        <source>What a caliper says of the finished piece, held against the plan: how far each hole is off, whether the hardware still fits, and how true the shop works.</source>
+        <translation>Was der Messschieber am fertigen Stück sagt, gegen den Plan gehalten: wie weit jede Bohrung abweicht, ob die Mechaniken noch passen und wie genau die Werkstatt arbeitet.</translation>
     </message>
     <message>
         <source>What do you look for?</source>
