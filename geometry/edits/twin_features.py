@@ -51,7 +51,7 @@ def _alike(layout: Headstock, one: Part, other: Part) -> bool:
         return (layout.pattern(one.pattern).mount == layout.pattern(other.pattern).mount
                 and isinstance(one.place, RowPlace) == isinstance(other.place, RowPlace))
     if isinstance(one, Slot):
-        return type(one.shape) is type(other.shape)
+        return type(one.shape) is type(other.shape) and one.there == other.there
     return True
 
 

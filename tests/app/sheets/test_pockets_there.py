@@ -23,6 +23,7 @@ from geometry.drawing.solid import solid
 from geometry.drawing.step_views import step_views
 from geometry.drawing.template import template_drawing
 from geometry.drawing.wrap import wrap_drawing
+from geometry.edits.mirrored import echo_edit
 from geometry.edits.pockets import add_truss_rod_pocket, set_slots_there
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Ramp, StraightSlot
@@ -166,6 +167,18 @@ def test_edits_keep_what_it_is(layout):
     assert edits.to_drawn(layout, NAME).slots[-1].there
     assert edits.duplicate(layout, [NAME]).slots[-1].there
     assert edits.rename(layout, "slots", NAME, "bed").slots[-1].there
+
+
+def test_with_both_sides_edited_alike_a_pocket_is_no_twin_of_a_slot(layout):
+    """One set there takes its twin along; a slot on one side and a pocket on the other are edited each by itself."""
+    before = demo()
+    both = echo_edit(before, set_slots_there(before, ["bass slot"], True), ["bass slot"])
+    assert [slot.there for slot in both.slots] == [True, True]
+    apart = set_slots_there(before, ["bass slot"], True)
+    moved = echo_edit(apart, edits.move_features(apart, ["treble slot"], (0.0, 1.0)), ["treble slot"])
+    assert moved.slots[0] == apart.slots[0] and moved.slots[1] != apart.slots[1]
+    aside = echo_edit(layout, edits.move_features(layout, [NAME], (3.0, 2.0)), [NAME])
+    assert aside.slots[-1].there and aside.slots[-1].shape.tip_end == (0.0, 11.5), "on the centreline it stays there"
 
 
 def test_the_file_keeps_it_and_older_files_have_none(layout):

@@ -1,9 +1,12 @@
 """A pocket that the blank has already: what keeps clear of it, by hand, at the margin and beyond; what nobody asks of it."""
 
+import math
+
 import pytest
 from msgspec.structs import replace
 
 from app.window.demo import demo
+from geometry.accuracy import simulate
 from geometry.checks import LiveCheck, check
 from geometry.checks.snags import SPOILS, TIGHT
 from geometry.cures import settle
@@ -131,6 +134,23 @@ def test_a_locating_pin_keeps_clear_of_it():
     pins = (Pin(id="nut pin", at=(0.0, 31.0), diameter=4.0), Pin(id="tip pin", at=(0.0, 170.0), diameter=4.0))
     _, found = told(POCKET, pins=pins)
     assert found["locating-pin-to-slot"].measured == pytest.approx(1.0)
+
+
+OUTLINES = (loop((-40.0, 0.0), (40.0, 180.0), (-40.0, 180.0), (40.0, 0.0)), loop((-40.0, 0.0), (40.0, 0.0)),
+            loop((-40.0, 5.0), (0.0, 0.0), (40.0, 5.0), (40.0, 180.0), (-40.0, 180.0)), loop((-1.0, 0.0), (1.0, 0.0), (1.0, 1.0)))
+SHAPES = (POCKET, drawn("pocket", (-5.0, 0.0), (5.0, 30.0), (-5.0, 30.0), (5.0, 0.0)), drawn("pocket", (0.0, 0.0), (5.0, 0.0)),
+          drawn("pocket", (-200.0, -200.0), (200.0, -200.0), (200.0, 400.0), (-200.0, 400.0)),
+          slot("pocket", x=0.0, width=4.0, nut=0.0, tip=0.0), slot("pocket", x=0.0, width=6.0, nut=-60.0, tip=-40.0))
+
+
+@pytest.mark.parametrize("outline", OUTLINES)
+@pytest.mark.parametrize("shape", SHAPES)
+def test_shapes_without_sense_give_snags_and_no_error(outline, shape):
+    """Crossed or empty outlines and walls, pockets larger than the head, round ones, and ones far behind the nut line."""
+    layout, found = told(replace(shape, there=True, depth=10.0), outline=outline)
+    assert all(math.isfinite(n) for snag in found.values() for n in (*snag.where, snag.measured or 0.0))
+    assert ("slot-crosses" in found) == (shape is SHAPES[1])
+    assert all(math.isfinite(clearance.nominal) for clearance in simulate(layout, 20).clearances)
 
 
 def test_while_it_is_dragged_the_snags_are_those_of_a_check_made_anew():
