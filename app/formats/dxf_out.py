@@ -162,7 +162,8 @@ class _Writer:
     def _text(self, mark: Label, attribs: dict) -> None:
         from ezdxf.enums import TextEntityAlignment as Align
         align = {"left": Align.LEFT, "middle": Align.CENTER, "right": Align.RIGHT}[mark.anchor]
-        text = " ".join(mark.text.split())
+        # A zero ends a string for many readers, and the sign that once ended files the whole drawing for some.
+        text = " ".join("".join(char if char.isprintable() else " " for char in mark.text).split())
         self._see(mark.at)
         entity = self.space.add_text(text, height=mark.height, rotation=math.degrees(mark.angle), dxfattribs=attribs)
         entity.set_placement(_round(mark.at), align=align)

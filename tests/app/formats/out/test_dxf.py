@@ -10,7 +10,7 @@ import shapely
 from app.formats.dxf_out import LAYERS, dxf_bytes, write_dxf
 from app.formats.errors import FormatError
 from geometry.curves import Arc, Line, Path
-from geometry.drawing import STYLES, Stroke
+from geometry.drawing import STYLES, Label, Stroke
 from geometry.drawing.shapes import chain
 from tests.app.formats.out.specimens import DRAWING, OUTLINE
 
@@ -121,6 +121,16 @@ def test_words_and_their_size_are_kept():
     texts = {e[1]: e for e in entities(dxf_bytes(DRAWING)) if e[0] == "TEXT"}
     assert float(texts["bass & <treble> 6.4°"][40]) == 2.0
     assert float(texts["up"][50]) == pytest.approx(90.0)
+
+
+@pytest.mark.parametrize("sign", ["\0", "\x1a", "\x1b", "\x7f", "\n0\nEOF\n", "\r", "\x85", "\u2028", "\ufeff", "\u202e"])
+def test_no_word_breaks_the_file_off(sign):
+    """A zero ends a string for many readers, 26 was the end of a file: a layout may be called whatever is on the clipboard."""
+    data = dxf_bytes((Label(f"left{sign}right", (1.0, 2.0), 2.0, "note"), *DRAWING))
+    first = entities(data)[0]
+    assert first[1].split()[0] == "left" and first[1].split()[-1] == "right" and first[1].isprintable()
+    assert len(entities(data)) == len(entities(dxf_bytes(DRAWING))) + 1
+    assert set(data) & set(range(32)) <= {10, 13}
 
 
 def test_two_exports_are_the_same_bytes():
