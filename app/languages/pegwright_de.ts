@@ -8416,6 +8416,10 @@
         <translation>Die Saiten von {slot} verlassen die Rampe seitlich: ihre Wellen versetzen oder den Schlitz verbreitern.</translation>
     </message>
     <message>
+        <source>The style sheets of the SVG file have far more rules than a drawing needs: export only the outline, the slots and the holes.</source>
+        <translation>Die Stilvorlagen der SVG-Datei haben weit mehr Regeln, als eine Zeichnung braucht: nur den Umriss, die Schlitze und die Löcher exportieren.</translation>
+    </message>
+    <message>
         <source>The surface that the drill enters.</source>
         <translation>Die Fläche, in die der Bohrer eintritt.</translation>
     </message>

@@ -14,14 +14,14 @@ _NEW_KINDS = {"LWPOLYLINE": "AcDbPolyline", "SPLINE": "AcDbSpline", "ELLIPSE": "
 """Entities that only exist since the version of 1997/2000, with the marker their data must follow."""
 
 _ENTITY = re.compile(r"(?m)^[ \t]*0[ \t]*\r?\n[ \t]*(LWPOLYLINE|SPLINE|ELLIPSE)[ \t]*$")
-_VERSION = re.compile(r"(\$ACADVER\s*\n\s*1\s*\n\s*)(AC\d+)")
+_VERSION = re.compile(r"(\$ACADVER[ \t]*\n[ \t]*1[ \t]*\n[ \t]*)(AC\d+)")
 _END = re.compile(r"(?m)^[ \t]*0[ \t]*\n[ \t]*EOF[ \t]*\n?\Z")
 _HEADER = re.compile(r"(?m)^[ \t]*2[ \t]*\n[ \t]*HEADER[ \t]*\n")
 
 
 def header_number(text: str, name: str) -> int | None:
     """A whole number of the header, such as $INSUNITS, read from the raw text; None when absent."""
-    found = re.search(re.escape(name) + r"\s*\n\s*70\s*\n\s*(-?\d+)", text)
+    found = re.search(re.escape(name) + r"[ \t]*\r?\n[ \t]*70[ \t]*\r?\n[ \t]*(-?\d+)", text)
     return int(found.group(1)) if found else None
 
 

@@ -3,14 +3,22 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from msgspec import Struct
 
+from app.formats.drawing_in.svg_sheet import rules_of
 from app.formats.drawing_in.svg_tree import Node
+from app.formats.errors import FormatError
+from geometry.saying import say
 
 PROPERTIES = frozenset({"display", "visibility", "fill", "stroke", "stroke-width", "fill-opacity", "stroke-opacity",
                         "opacity", "transform", "clip-path", "x", "y", "width", "height", "rx", "ry", "cx", "cy", "r"})
+
+MOST_LOOKS = 400_000
+"""Comparisons of a part of a rule with a shape or what it is in: four for each of the most shapes that a file may hold."""
+MOST_PARTS = 40
+"""Words of a selector; longer ones are not understood."""
 
 _COMPOUND = re.compile(r"(?P<tag>[\w-]+|\*)?(?P<rest>(?:[.#][\w-]+)*)$")
 
@@ -23,10 +31,14 @@ class _Part(Struct, frozen=True):
     id: str | None
     child: bool
 
-    def fits(self, node: Node) -> bool:
-        return ((self.tag is None or self.tag == node.tag)
-                and (self.id is None or self.id == node.get("id"))
-                and self.classes <= set((node.get("class") or "").split()))
+    def fits(self, node: Node, classes: frozenset[str]) -> bool:
+        """Whether a node with these classes is such a one."""
+        return (self.tag is None or self.tag == node.tag) and (self.id is None or self.id == node.get("id")) and self.classes <= classes
+
+    @property
+    def key(self) -> str:
+        """What a node has that this can fit: `#id`, `.class`, its tag, or "" for any."""
+        return f"#{self.id}" if self.id is not None else f".{min(self.classes)}" if self.classes else self.tag or ""
 
 
 class _Rule(Struct, frozen=True):
@@ -37,39 +49,78 @@ class _Rule(Struct, frozen=True):
 
 
 class Styles:
-    """Style sheets of one file. Selectors beyond tags, classes, ids, descendants and children are ignored."""
+    """Style sheets of one file. Selectors beyond tags, classes, ids, descendants and children are ignored.
+
+    FormatError when the rules and the shapes that they may be about are far more than a drawing needs.
+    """
 
     def __init__(self, sheets: Sequence[str]) -> None:
-        self.rules: list[_Rule] = []
+        rules: list[_Rule] = []
         for sheet in sheets:
-            self._add(sheet)
-        self.rules.sort(key=lambda rule: rule.weight)
-
-    def _add(self, sheet: str) -> None:
-        sheet = re.sub(r"/\*.*?\*/|<!--|-->", " ", sheet, flags=re.DOTALL)
-        sheet = re.sub(r"@[\w-]+[^{};]*;", " ", sheet)
-        sheet = re.sub(r"@[\w-]+[^{}]*\{(?:[^{}]*\{[^{}]*\})*[^{}]*\}", " ", sheet)
-        for selectors, body in re.findall(r"([^{}]+)\{([^{}]*)\}", sheet):
-            declarations = tuple(_declarations(body))
-            for selector in selectors.split(","):
-                parts = _parts(selector)
-                if parts and declarations:
-                    ids = sum(p.id is not None for p in parts)
-                    classes = sum(len(p.classes) for p in parts)
-                    tags = sum(p.tag is not None for p in parts)
-                    self.rules.append(_Rule(parts, (ids, classes, tags, len(self.rules)), declarations))
+            for selectors, body in rules_of(sheet):
+                declarations = tuple(_declarations(body))
+                for selector in selectors.split(",") if declarations else ():
+                    parts = _parts(selector)
+                    if parts:
+                        ids = sum(p.id is not None for p in parts)
+                        classes = sum(len(p.classes) for p in parts)
+                        tags = sum(p.tag is not None for p in parts)
+                        rules.append(_Rule(parts, (ids, classes, tags, len(rules)), declarations))
+        self._by_key: dict[str, list[_Rule]] = {}
+        for rule in rules:
+            self._by_key.setdefault(rule.parts[-1].key, []).append(rule)
+        self._looks = 0
+        """comparisons of a rule's part with a node so far"""
+        self._known: dict[int, frozenset[str]] = {}
+        """the classes of each node by its identity"""
 
     def of(self, node: Node) -> dict[str, str]:
         """The declared properties of a node by the cascade: attributes, sheets, style attribute, !important."""
         found = {name: value.strip() for name, value in node.attributes.items() if name in PROPERTIES}
         strong: dict[str, str] = {}
-        for rule in self.rules:
-            if _matches(rule.parts, node):
+        if self._by_key:
+            keys = {"", node.tag, *(f".{name}" for name in self._classes(node)), f"#{node.get('id')}"}
+            rules = [rule for key in keys for rule in self._by_key.get(key, ()) if self._matches(rule.parts, node)]
+            for rule in sorted(rules, key=lambda rule: rule.weight):
                 for name, value, important in rule.declarations:
                     (strong if important else found)[name] = value
         for name, value, important in _declarations(node.attributes.get("style", "")):
             (strong if important else found)[name] = value
         return {**found, **strong}
+
+    def _matches(self, parts: Sequence[_Part], node: Node) -> bool:
+        """Whether a selector is about a node.
+
+        Each part in turn is compared with each node above once, from the node itself outwards: `reached` are the nodes at
+        which the parts behind it may stand. To try out where each may stand would take as many tries as there are choices.
+        """
+        if not self._fits(parts[-1], node):
+            return False
+        reached = [node]
+        for part, inner in zip(parts[-2::-1], parts[:0:-1], strict=True):
+            # A part that need not be the parent may be any node above the innermost at which the one behind it stands.
+            above = [one.parent for one in reached] if inner.child else list(_above(reached[0]))
+            reached = [one for one in above if one is not None and self._fits(part, one)]
+            if not reached:
+                return False
+        return True
+
+    def _classes(self, node: Node) -> frozenset[str]:
+        if id(node) not in self._known:
+            self._known[id(node)] = frozenset(node.attributes.get("class", "").split())
+        return self._known[id(node)]
+
+    def _fits(self, part: _Part, node: Node) -> bool:
+        self._looks += 1
+        if self._looks > MOST_LOOKS:
+            raise FormatError(say("The style sheets of the SVG file have far more rules than a drawing needs: export only the outline, "
+                                  "the slots and the holes."))
+        return part.fits(node, self._classes(node))
+
+
+def _above(node: Node) -> Iterator[Node]:
+    while (node := node.parent) is not None:
+        yield node
 
 
 def _declarations(body: str) -> list[tuple[str, str, bool]]:
@@ -85,7 +136,9 @@ def _declarations(body: str) -> list[tuple[str, str, bool]]:
 
 def _parts(selector: str) -> tuple[_Part, ...] | None:
     """The compound selectors from outermost to the element itself; None for a selector not understood."""
-    words = re.sub(r"\s*>\s*", " > ", selector.strip()).split()
+    words = selector.replace(">", " > ").split()
+    if len(words) > MOST_PARTS:
+        return None
     parts: list[_Part] = []
     child = False
     for word in words:
@@ -101,18 +154,3 @@ def _parts(selector: str) -> tuple[_Part, ...] | None:
                            next((n for mark, n in names if mark == "#"), None), child))
         child = False
     return tuple(parts) or None
-
-
-def _matches(parts: Sequence[_Part], node: Node) -> bool:
-    if not parts[-1].fits(node):
-        return False
-    if len(parts) == 1:
-        return True
-    above = node.parent
-    while above is not None:
-        if _matches(parts[:-1], above):
-            return True
-        if parts[-1].child:
-            return False
-        above = above.parent
-    return False

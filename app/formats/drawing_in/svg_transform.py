@@ -8,11 +8,16 @@ from svgelements import Matrix as LibraryMatrix
 
 from geometry.curves import Matrix
 
+LONGEST = 10_000
+"""Characters of a transform list; the library takes the longer over each the more there are."""
+
 
 def transform(text: str) -> Matrix | None:
     """The map of a transform list; lengths with units count at 96 px to the inch. None when it makes no sense."""
     if text.strip().lower() in ("", "none"):
         return Matrix()
+    if len(text) > LONGEST:
+        return None
     try:
         made = LibraryMatrix(text)
         made.render(ppi=96)

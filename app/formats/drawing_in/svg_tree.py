@@ -35,8 +35,6 @@ class Node(Struct):
     attributes: dict[str, str]
     parent: Node | None = None
     children: list[Node] = field(default_factory=list)
-    text: str = ""
-    """character data, kept for style sheets only"""
 
     def get(self, name: str) -> str | None:
         """The attribute, stripped; None when absent."""
@@ -115,6 +113,8 @@ class _Builder:
         self.elements = 0
         self.by_id: dict[str, Node] = {}
         self.styles: list[str] = []
+        self._said: list[str] = []
+        """the text of the style sheet that is being read, in pieces"""
         self.skipped: Counter[str] = Counter()
 
     def start(self, name: str, attributes: dict[str, str]) -> None:
@@ -141,6 +141,8 @@ class _Builder:
             self.dropped_below = self.depth
             return
         node = Node(tag, {_attribute(key): value for key, value in attributes.items()}, self.at)
+        if tag == "style":
+            self._said = []
         if self.at is None:
             self.root = node
         else:
@@ -156,14 +158,14 @@ class _Builder:
                 self.dropped_below = None
         elif self.at is not None:
             if self.at.tag == "style" and "css" in self.at.attributes.get("type", "text/css"):
-                self.styles.append(self.at.text)
+                self.styles.append("".join(self._said))
             self.at = self.at.parent
         self.depth -= 1
 
     def characters(self, text: str) -> None:
         """Keep the text of style sheets."""
         if self.at is not None and self.at.tag == "style" and self.dropped_below is None:
-            self.at.text += text
+            self._said.append(text)
 
     def finished(self) -> Tree:
         """The tree, once parsing has succeeded."""
