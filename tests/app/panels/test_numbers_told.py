@@ -5,6 +5,7 @@ from msgspec.structs import replace
 
 from app.panels.book.reading_rows import degree_words, fit_sentences, length_words, shop_sentences
 from app.panels.describe import describe
+from app.panels.order.rate_rows import hour_rows, loud_words, tally
 from app.panels.router.fit_rows import fit_rows
 from app.panels.router.rout_sheet import rout_sheets
 from app.sheets.hole_table import paper_rows
@@ -14,6 +15,7 @@ from geometry.layout.hardware import Bore
 from geometry.lengths import speaking
 from geometry.measured import Found, Joined
 from geometry.routing import plan_routing
+from geometry.sequence import Counts, Hours, count_changes
 from tests.geometry.edits.heads import demo
 
 
@@ -80,3 +82,17 @@ def test_what_readings_say_carries_its_unit(unit, by, play, held):
     found = Found(field="mark", count=9, freedom=8, mean=0.0, deviation=0.15, low=0.1, high=0.25)
     line, = shop_sentences((found,), Accuracy(), unit)
     assert line.startswith("Marking: plus or minus " + held) and line.endswith(f"the layout holds {held}.")
+
+
+def test_one_thing_is_told_as_one():
+    """`from 1 readings` and `1 of 1 pairs take` read as a slip of the program, and make its numbers doubtful too."""
+    alone = Found(field="mark", count=1, freedom=1, mean=0.0, deviation=0.15, low=0.1, high=0.25)
+    assert ", from 1 reading; the layout" in shop_sentences((alone,), Accuracy(), "mm")[0]
+    fits = Joined(of="tuner", one="a.1", other="a.2", off=0.1, play=0.25)
+    assert fit_sentences((fits,), "mm") == ["1 of 1 pair of joined holes takes its part."]
+    assert fit_sentences((fits, replace(fits, other="a.3")), "mm") == ["2 of 2 pairs of joined holes take their part."]
+    one = Counts(operations=1, holes=1, drillings=1, counterbores=0, waste_holes=0, set_ups=1, tilts=1,
+                 changes=count_changes(()), hours=Hours(1.0, 0.0))
+    assert tally(one).startswith("1 step · 1 hole · 1 set-up · 1 tilt\n")
+    assert {row.label: row.value for row in hour_rows(one)}["Holes"] == "1 in 1 drilling"
+    assert loud_words(["a", "b", "c"], ()).endswith("And 1 more that cannot be done: it is marked below.")
