@@ -164,7 +164,7 @@ def _by_point(one: Item, two: Item, i: int, k: int, bare: float, wish: float) ->
         one, two, i, k, first, second = two, one, k, i, second, first
     a, b = one.drillings[i], two.drillings[k]
     if measured <= TOUCH:
-        measured = -drawn_back(first, second, a.depth)
+        measured = -drawn_back(first, second)
     needed = drill_points.wanted(a, wish, bare)
     if not short(measured, needed):
         return []

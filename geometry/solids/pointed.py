@@ -14,12 +14,12 @@ import numpy as np
 import shapely
 
 from geometry.solids.cylinders import Cylinders, dots, norms
-from geometry.solids.distance_certified import certified
+from geometry.solids.distance_certified import TOUCHING, certified
 from geometry.solids.drilling import Drilling
 from geometry.vectors import Vec2
 
-_LOOKS, _ROUNDS = 33, 4
-"""lengths tried at once for how far to draw back, and how often between the two that decide"""
+_ROUNDS, _CLOSE = 8, 2e-4
+"""how often a solid goes forward again, and how near to the other one it has then come, mm"""
 
 
 class Pointed(Cylinders, frozen=True, eq=False):
@@ -81,19 +81,27 @@ def pointed_gaps(a: Pointed, b: Pointed, enough: float = np.inf) -> np.ndarray:
     return certified(a, b, a.start + a.axis * (a.length + a.ahead / 2)[:, None], enough=np.full(len(a), enough)).distance
 
 
-def drawn_back(a: Pointed, b: Pointed, most: float) -> float:
-    """How far one solid has to be drawn back until it is clear of another one, mm and rather too far; `most` where more would not do.
+def drawn_back(a: Pointed, b: Pointed) -> float:
+    """How far one solid has to be drawn back until it is clear of another one, mm and rather too far; `a` and `b` hold one each.
 
-    `a` and `b` hold one each.
+    Where no more than its own point meets the other one, that point's length is enough. From there it goes forward as far as the plane between the two allows, again and again:
+    both are convex, so that it never meets the other on its way.
     """
-    low, high = 0.0, most
-    many = np.zeros(_LOOKS, dtype=int)
+    own, other = float(a.ahead[0]), float(b.ahead[0])
+    back = next((by for by in (own, own + other) if pointed_gaps(a.shortened(np.array([by])), b)[0] > 0), float(a.length[0]) + own)
     for _ in range(_ROUNDS):
-        tried = np.linspace(low, high, _LOOKS)
-        clear = pointed_gaps(a.pick(many).shortened(tried), b.pick(many)) > 0
-        k = int(np.argmax(clear)) if clear.any() else _LOOKS - 1
-        low, high = float(tried[max(0, k - 1)]), float(tried[k])
-    return high
+        here = a.shortened(np.array([back]))
+        found = certified(here, b, here.start)
+        between = found.on_b - found.on_a
+        far = norms(between)
+        if far[0] <= TOUCHING:
+            break
+        way = between / far[:, None]
+        gap, forward = -float((here.support(way) + b.support(-way))[0]), float(dots(way, a.axis)[0])
+        if gap <= _CLOSE or forward <= 0:
+            break
+        back = max(0.0, back - gap / forward)
+    return back
 
 
 def level_tip(drilling: Drilling, ahead: float) -> tuple[Vec2, Vec2, Vec2]:
