@@ -16,6 +16,9 @@ MOST_SHAPES = 100_000
 DEEPEST = 16
 """References within references."""
 
+MOST_INSIDE = 500
+"""Elements and references within each other; each takes a step of Python's own stack."""
+
 NUMBER = re.compile(r"[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?")
 
 
@@ -33,6 +36,8 @@ def check_references(tree: Tree) -> None:
     def unfolded(node: Node, inside: tuple[int, ...]) -> tuple[int, int, int]:
         if id(node) in known:
             return known[id(node)]
+        if len(inside) > MOST_INSIDE:
+            raise FormatError(_too_deep())
         if id(node) in inside:
             raise FormatError(say("The SVG file refers to a shape from inside that same shape: expand its clones in "
                                   "the program that drew it."))
@@ -45,10 +50,8 @@ def check_references(tree: Tree) -> None:
         if target is not None:
             size, depth, more = unfolded(target, (*inside, id(node)))
             total, levels, numbers = total + size, max(levels, depth + 1), numbers + more
-        if levels > DEEPEST or len(inside) > 500:
-            raise FormatError(say("References are nested more than {deepest} deep in the SVG file: expand its clones "
-                                  "in the program that drew it.",
-                                  deepest=DEEPEST))
+        if levels > DEEPEST:
+            raise FormatError(_too_deep())
         known[id(node)] = (total, levels, numbers)
         return known[id(node)]
 
@@ -62,6 +65,11 @@ def check_references(tree: Tree) -> None:
                               "export only the outline, the slots and the holes.", most_copies=MOST_COPIES))
     if numbers > MOST_NUMBERS:
         raise FormatError(many_points())
+
+
+def _too_deep() -> str:
+    return say("References are nested more than {deepest} deep in the SVG file: expand its clones in the program that drew it.",
+               deepest=DEEPEST)
 
 
 def _numbers(node: Node, most: int) -> int:

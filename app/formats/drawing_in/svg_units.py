@@ -12,7 +12,7 @@ from app.formats.drawing_in.svg_tree import Node
 from app.formats.drawing_in.units import MM, Unit
 from geometry.curves import Matrix
 
-_LENGTH = re.compile(r"([-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?)\s*([A-Za-z]+|%)?$")
+_LENGTH = re.compile(r"([-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][-+]?\d+)?)\s*([A-Za-z]+|%)?$")
 _ABSOLUTE = {"": "px", "px": "px", "mm": "mm", "cm": "cm", "in": "inch", "pt": "pt", "pc": "pc", "q": "Q"}
 _FONT_SIZE = 16.0
 """User units per em when no font is known (the usual initial value in CSS)."""

@@ -79,9 +79,11 @@ def test_later_and_more_specific_rules_win_whatever_they_are_found_by():
     svg("".join(f".a{i}{{fill:none}}" for i in range(10_000)), '<path class="a1 a2 a3" d="M0 0H50V90H0Z"/>' * 2000),
     svg(".a{fill:none}" * 10_000, SHAPE * 2000), svg(".a{fill:none}" * 2000, f'<path class="{"a " * MANY}" d="M0 0H50V90H0Z"/>'),
     svg("a" * 5_000_000), svg("", f'<g transform="{"scale(" * MANY}">{SHAPE}</g>'), svg("", f'<g transform="{"scale(1) " * MANY}">{SHAPE}</g>'),
+    f'<svg xmlns="http://www.w3.org/2000/svg" width="{"1" * MANY}!" height="1{" " * MANY}!">{SHAPE}</svg>',
+    svg("", "".join(f'<g id="a{i}"><use href="#a{i + 1}"/></g>' for i in range(20_000)) + SHAPE),
     "  0\nSECTION\n  2\nHEADER\n  9\n$ACADVER\n" + " \n" * MANY + "  0\nENDSEC\n  0\nSECTION\n  2\nENTITIES\n  0\nLWPOLYLINE\n  0\nENDSEC\n  0\nEOF\n"],
     ids=["comments", "statements", "blocks", "spaces", "braces", "selectors", "choices", "rules for shapes", "one class", "classes", "letters",
-         "transforms", "many transforms", "a DXF of empty lines"])
+         "transforms", "many transforms", "lengths", "clones in a row", "a DXF of empty lines"])
 def test_no_text_takes_longer_to_understand_than_to_read(tmp_path, text):
     """Each took from seconds to ages, the choices of a kilobyte longer than anybody lives."""
     file = tmp_path / "drawing"
