@@ -51,10 +51,7 @@ def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
     found = [_template_part(layout), wrap_part(layout, waste)]
     back = back_drawing(layout)
     if back:
-        found.append(Part(say("Back paper"), say("Glue it on the back, nut line and centreline on their marks: prick what "
-                                            "is drilled from behind (full circles)."), say("Seen from behind: the treble side is on the "
-                                                                     "left."),
-                          *_boxed(back)))
+        found.append(_back_part(back))
     return found
 
 
@@ -66,6 +63,15 @@ def _template_part(layout: Headstock) -> Part:
                 *_boxed(template_drawing(layout, comp.offset)))
     drawing, box = _boxed((*made.drawing, *face_titles(layout)))
     return replace(made, drawing=drawing, box=box, tight=made)
+
+
+def _back_part(back: Drawing) -> Part:
+    """The back paper with the names of its sides over it, and without for a tight paper: its note names them too."""
+    made = Part(say("Back paper"), say("Glue it on the back, nut line and centreline on their marks: prick what is drilled from "
+                                       "behind (full circles)."),
+                say("Seen from behind: the treble side is on the left."), *_boxed(back))
+    drawing, box = _boxed(tuple(mark for mark in back if not isinstance(mark, Label) or mark.owner))
+    return replace(made, tight=replace(made, drawing=drawing, box=box))
 
 
 def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:

@@ -7,6 +7,7 @@ import pytest
 from app.formats.headstock import read
 from app.languages.catalogue import speak
 from app.sheets import pages, plan_work
+from app.sheets.parts import parts
 from app.sheets.write import full_template
 from geometry import saying
 from geometry.drawing import Label
@@ -85,3 +86,13 @@ def test_german_outline_steps_are_sentences():
         saying.use(None)
     assert titles == ["Den Umriss sägen", "Den Umriss von der Vorderseite fräsen"]
     assert all("den Umriss mit" in text for text in said)
+
+
+@pytest.mark.parametrize("title", ["Template", "Back paper"])
+def test_words_over_a_head_cost_no_page(title):
+    """A sheet of two pages has to be joined, and is less true: on a tight paper only the names of the sides are left out."""
+    part = next(one for one in parts(layout("demo")) if one.title == title)
+    gone = {mark.text for mark in part.drawing if isinstance(mark, Label)} - {mark.text for mark in part.tight.drawing if isinstance(mark, Label)}
+    assert gone in ({"bass side", "seen from the face", "treble side"}, {"bass side", "seen from the back", "treble side"})
+    assert len(part.drawing) - len(part.tight.drawing) == 3 and part.box[3] - part.tight.box[3] > 3.0
+    assert part.box[:3] == part.tight.box[:3] and part.note == part.tight.note
