@@ -912,8 +912,8 @@
         <translation>Alle sind noch die Vorgaben: übliche Praxis, ohne Quelle.</translation>
     </message>
     <message>
-        <source>All in all things take {overall:.2f} times the plan; a step that was timed for long counts by itself.</source>
-        <translation>Insgesamt dauert es das {overall:.2f}-fache des Plans; ein lange gestoppter Schritt zählt für sich.</translation>
+        <source>All in all, work took {overall:.2f} times as long as planned; a step that was timed for long counts by itself.</source>
+        <translation>Insgesamt dauerte es das {overall:.2f}-fache des Plans; ein lange gestoppter Schritt zählt für sich.</translation>
     </message>
     <message>
         <source>All samples are invented. Margins and rates marked as common practice have no published source: set what you trust.</source>

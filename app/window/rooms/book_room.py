@@ -165,7 +165,7 @@ class BookRoom(StageRoom):
         found = corrected(self.book)
         if not found.learned:
             return say("Nothing is timed yet: the first entry begins to correct the plan.")
-        return say("All in all things take {overall:.2f} times the plan; a step that was timed for long counts by "
+        return say("All in all, work took {overall:.2f} times as long as planned; a step that was timed for long counts by "
                    "itself.",
                    overall=found.overall)
 
