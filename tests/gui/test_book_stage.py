@@ -15,7 +15,8 @@ from app.formats import headstock
 from app.window import ask
 from app.window.rooms import book_room
 from app.window.stages import STAGES
-from geometry.book import minutes_of
+from geometry.book import add_remark, minutes_of
+from geometry.layout import Remark
 from geometry.sequence import minutes as estimated
 from tests.waiting import press
 
@@ -334,6 +335,23 @@ def test_a_reading_on_the_bass_side_needs_no_sign(bench, room):
     type_on(table, f"{-room.readings._rows[planned].planned:.2f}")
     taken, = bench.layout.book.readings
     assert taken.value < 0 and abs(taken.value - taken.planned) < 0.01
+
+
+def test_the_keyboard_begins_and_stays_on_the_empty_row_of_the_notes(bench, room):
+    """Who turns to the notes and types would write over the first of them."""
+    press(room.view.tabs.button(2))
+    table = room.view.notes
+    for text in ("sharpen it", "slower"):
+        bench.window.document.record("A note", lambda book, text=text: add_remark(book, Remark(piece="practice", text=text)))
+        bench.pump()
+    assert (table.currentIndex().row(), table.currentIndex().column()) == (2, 0)
+    table.setFocus()
+    type_on(table, "warmer")
+    assert [note.text for note in bench.layout.book.remarks] == ["sharpen it", "slower", "warmer"]
+    table.stand_at(0, 0)
+    bench.window.document.record("A note", lambda book: add_remark(book, Remark(piece="practice", text="last")))
+    bench.pump()
+    assert table.currentIndex().row() == 0, "who stands on a note stays there"
 
 
 def test_a_slip_is_named_with_its_measure_and_another_measure_begins_at_the_first_hole(bench, room):

@@ -16,6 +16,9 @@ from app.panels.forms.cell_model import DISPLAY, INK, LEFT, LETTERS, RIGHT, STAN
 LEAST = 120
 """Width of the wide column at least, at 100 %, pixels."""
 FREE, TYPED, PRESSED = "", "typed", "pressed"
+NEW = "new"
+"""Key of the empty row for what is not there yet: the keyboard begins there and stays there, so that nobody types over
+what is."""
 
 
 class Head(Struct, frozen=True):
@@ -203,9 +206,12 @@ class EntryTable(QTableView):
             self._waiting = rows, strong, keys, of
             return
         self._waiting = None
+        index = self.currentIndex()
+        begins = not index.isValid() or self.key(index.row()) == NEW
         self.words.show(rows, strong, keys, of)
-        if rows and not self.currentIndex().isValid():
-            self.stand_at(0, next((i for i, head in enumerate(self.words.heads) if head.kind == TYPED), 0))
+        if rows and begins:
+            first = next((i for i, head in enumerate(self.words.heads) if head.kind == TYPED), 0)
+            self.stand_at(self.words.keys.index(NEW) if NEW in self.words.keys else 0, index.column() if index.isValid() else first)
 
     def key(self, row: int) -> Hashable:
         """What a row on show is of; None for no row."""

@@ -13,7 +13,7 @@ from app.look.theme import Theme
 from app.panels.book.book_panel import BookPanel
 from app.panels.book.book_rows import hour_cells, keys_of, note_cells, notes_of, price_cells, prices_of, sum_facts
 from app.panels.book.book_view import BookView
-from app.panels.forms.entry_table import EntryTable
+from app.panels.forms.entry_table import NEW, EntryTable
 from app.panels.order.order_rows import minutes_words
 from app.sheets.needs import wares
 from app.sheets.work import Work
@@ -142,9 +142,9 @@ class BookRoom(StageRoom):
         cells = hour_cells(self.rows, {} if work is None else work.number, book)
         view.hours.show_rows(cells, frozenset({len(cells) - 1}), [*(row.task.operation for row in self.rows), None], opened)
         cells = price_cells(book, book.piece)
-        view.money.show_rows(cells, frozenset({len(cells) - 1}), [*keys_of(prices_of(book, book.piece)), "new", None],
+        view.money.show_rows(cells, frozenset({len(cells) - 1}), [*keys_of(prices_of(book, book.piece)), NEW, None],
                              (opened, book.piece))
-        view.notes.show_rows(note_cells(book, book.piece), keys=[*keys_of(notes_of(book, book.piece)), "new"], of=opened)
+        view.notes.show_rows(note_cells(book, book.piece), keys=[*keys_of(notes_of(book, book.piece)), NEW], of=opened)
         self.readings.show()
         view.allow({"start": book.clock is None and bool(self.rows), "stop": book.clock is not None,
                     "drop": book.clock is not None})
