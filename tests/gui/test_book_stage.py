@@ -326,17 +326,6 @@ def test_the_keyboard_goes_to_the_table_from_a_timer_button_that_cannot_be_press
         assert not button.isEnabled() and room.view.hours.hasFocus()
 
 
-def test_a_reading_on_the_bass_side_needs_no_sign(bench, room):
-    press(room.view.tabs.button(3))
-    table = room.readings.page.table
-    planned = next(row for row, one in enumerate(room.readings._rows) if one.planned < -10)
-    table.setFocus()
-    table.stand_at(planned, 2)
-    type_on(table, f"{-room.readings._rows[planned].planned:.2f}")
-    taken, = bench.layout.book.readings
-    assert taken.value < 0 and abs(taken.value - taken.planned) < 0.01
-
-
 def test_the_keyboard_begins_and_stays_on_the_empty_row_of_the_notes(bench, room):
     """Who turns to the notes and types would write over the first of them."""
     press(room.view.tabs.button(2))
@@ -352,32 +341,6 @@ def test_the_keyboard_begins_and_stays_on_the_empty_row_of_the_notes(bench, room
     bench.window.document.record("A note", lambda book: add_remark(book, Remark(piece="practice", text="last")))
     bench.pump()
     assert table.currentIndex().row() == 0, "who stands on a note stays there"
-
-
-def test_a_slip_is_named_with_its_measure_and_another_measure_begins_at_the_first_hole(bench, room):
-    press(room.view.tabs.button(3))
-    page = room.readings.page
-    page.table.setFocus()
-    page.table.stand_at(3, 2)
-    type_on(page.table, "321")
-    assert f"{room.readings._rows[3].drilling} ({page.way.words})" in page.said
-    page.ways.setFocus()
-    QTest.keyClick(page.ways, Qt.Key.Key_Down)
-    bench.pump()
-    assert page.table.currentIndex().row() == 0
-
-
-def test_a_reading_that_was_refused_is_not_shown_of_another_measure(bench, room):
-    press(room.view.tabs.button(3))
-    page = room.readings.page
-    page.table.setFocus()
-    page.table.stand_at(1, 2)
-    type_on(page.table, "wide")
-    assert page.table.words.index(1, 2).data() == "wide"
-    page.ways.setFocus()
-    QTest.keyClick(page.ways, Qt.Key.Key_Down)
-    bench.pump()
-    assert page.table.words.index(1, 2).data() == ""
 
 
 def test_an_entry_alone_is_kept_for_the_next_start(bench, room, tmp_path):

@@ -1,0 +1,53 @@
+"""The readings of the job book by the keyboard: what a caliper says is typed down the holes, one measure at a time."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from tests.gui.test_book_stage import type_on
+from tests.waiting import press
+
+
+@pytest.fixture
+def room(bench, qtbot):
+    bench.window.set_stage("book")
+    room = bench.window.rooms["book"]
+    qtbot.waitUntil(lambda: room.work is not None and not room.errand.busy)
+    return room
+
+
+def test_a_reading_on_the_bass_side_needs_no_sign(bench, room):
+    press(room.view.tabs.button(3))
+    table = room.readings.page.table
+    planned = next(row for row, one in enumerate(room.readings._rows) if one.planned < -10)
+    table.setFocus()
+    table.stand_at(planned, 2)
+    type_on(table, f"{-room.readings._rows[planned].planned:.2f}")
+    taken, = bench.layout.book.readings
+    assert taken.value < 0 and abs(taken.value - taken.planned) < 0.01
+
+
+def test_a_slip_is_named_with_its_measure_and_another_measure_begins_at_the_first_hole(bench, room):
+    press(room.view.tabs.button(3))
+    page = room.readings.page
+    page.table.setFocus()
+    page.table.stand_at(3, 2)
+    type_on(page.table, "321")
+    assert f"{room.readings._rows[3].drilling} ({page.way.words})" in page.said
+    page.ways.setFocus()
+    QTest.keyClick(page.ways, Qt.Key.Key_Down)
+    bench.pump()
+    assert page.table.currentIndex().row() == 0
+
+
+def test_a_reading_that_was_refused_is_not_shown_of_another_measure(bench, room):
+    press(room.view.tabs.button(3))
+    page = room.readings.page
+    page.table.setFocus()
+    page.table.stand_at(1, 2)
+    type_on(page.table, "wide")
+    assert page.table.words.index(1, 2).data() == "wide"
+    page.ways.setFocus()
+    QTest.keyClick(page.ways, Qt.Key.Key_Down)
+    bench.pump()
+    assert page.table.words.index(1, 2).data() == ""
