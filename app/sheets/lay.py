@@ -101,7 +101,7 @@ def flow(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
         group = [blocks[i]]
         while group[-1].keep and i + len(group) < len(blocks):
             group.append(blocks[i + len(group)])
-            if sum(one.height for one in group) > y1 - y0:
+            if group[0].head_height + sum(one.height for one in group) > y1 - y0:
                 group = group[:2]
                 break
         full = y - sum(one.height for one in group) < y0 - 1e-6

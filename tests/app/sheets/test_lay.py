@@ -55,6 +55,16 @@ def test_a_block_higher_than_the_page_ends_up_alone_on_one():
     assert names(flow([bar("a", 5.0), bar("b", 500.0), bar("c", 5.0)], WINDOW)) == [["a"], ["b"], ["c"]]
 
 
+def test_what_is_kept_together_leaves_room_for_the_head_that_comes_again():
+    """Three blocks of 32 mm fill a page of 100 mm, but not below a head of 10 mm."""
+    head = bar("head", 10.0)
+    chain = [bar(str(i), 32.0, keep=i < 3, head=head.placed, head_height=10.0) for i in range(1, 4)]
+    pages = flow([bar("a", 60.0), *chain], WINDOW)
+    assert names(pages) == [["a"], ["head", "1", "2"], ["head", "3"]]
+    for page in pages:
+        assert min(placed.matrix((0.0, 0.0))[1] for placed in page) - 32.0 >= WINDOW[1] - 1e-6
+
+
 def test_white_begins_no_page():
     assert names(flow([bar("a", 98.0), space(5.0)], WINDOW)) == [["a"]]
     assert names(flow([bar("a", 98.0), space(5.0), bar("b", 5.0)], WINDOW)) == [["a"], ["b"]]
