@@ -73,10 +73,15 @@ def compact(layout: Headstock) -> bytes:
 def write(layout: Headstock, path: Path) -> bool:
     """Save atomically and keep the version before; False when only that could not be kept.
 
-    FormatError when the place cannot be written; an earlier file is then untouched. Unconfirmed when the layout is
-    there and the disk does not vouch for it.
+    FormatError when the place cannot be written or the layout is larger than what is read again; an earlier file is then
+    untouched. Unconfirmed when the layout is there and the disk does not vouch for it.
     """
-    return save_bytes(Path(path), encode(layout), keep_before=True)
+    data = encode(layout)
+    if len(data) > LARGEST_BYTES:
+        raise FormatError(say("The layout would take {size:.0f} MB, and no more than {most:.0f} can be opened again: take out what is "
+                              "large, the picture or long notes. An earlier file is untouched.",
+                              size=len(data) / 1e6, most=LARGEST_BYTES / 1e6))
+    return save_bytes(Path(path), data, keep_before=True)
 
 
 def schema_text() -> str:

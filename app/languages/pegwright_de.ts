@@ -7648,6 +7648,10 @@
         <translation>Der Entwurf wurde nicht gesichert</translation>
     </message>
     <message>
+        <source>The layout would take {size:.0f} MB, and no more than {most:.0f} can be opened again: take out what is large, the picture or long notes. An earlier file is untouched.</source>
+        <translation>Der Entwurf wäre {size:.0f} MB groß, und nicht mehr als {most:.0f} lassen sich wieder öffnen: herausnehmen, was groß ist, das Bild oder lange Notizen. Eine frühere Datei bleibt unverändert.</translation>
+    </message>
+    <message>
         <source>The least wood that is to stay between two things. The margins given are common practice without a published source: set what you trust.</source>
         <translation>Das geringste Holz, das zwischen zwei Dingen bleiben soll. Die Vorgaben sind übliche Praxis ohne veröffentlichte Quelle: stellen Sie ein, worauf Sie vertrauen.</translation>
     </message>

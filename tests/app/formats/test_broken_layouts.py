@@ -7,9 +7,11 @@ import sys
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 
 from app.formats import headstock
 from app.formats.errors import FormatError
+from app.window.demo import demo
 from tests.spent import within
 
 SAMPLE = Path(__file__).parents[3] / "samples" / "twelve-string-mixed.headstock.json"
@@ -111,6 +113,17 @@ def test_the_mark_of_some_editors_before_the_text_is_no_matter():
 
 def test_line_ends_of_another_system_are_no_matter():
     assert headstock.decode(TEXT.replace("\n", "\r\n").encode()) == headstock.decode(TEXT.encode())
+
+
+def test_nothing_is_saved_that_could_not_be_opened_again(tmp_path, monkeypatch):
+    file = tmp_path / "head.headstock.json"
+    headstock.write(demo(), file)
+    before = file.read_bytes()
+    monkeypatch.setattr(headstock, "LARGEST_BYTES", len(before))
+    headstock.write(demo(), file)
+    with pytest.raises(FormatError, match="can be opened again"):
+        headstock.write(replace(demo(), about=demo().about + "more"), file)
+    assert file.read_bytes() == before
 
 
 @pytest.mark.parametrize("start", range(7))
