@@ -7,11 +7,12 @@ share the axis of another bore. Of two holes only the worst pair of drillings is
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from functools import partial
 from itertools import chain, combinations
 
 import numpy as np
+from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.by_size import remembered_by_size
@@ -135,40 +136,65 @@ def _told(rows: Sequence[tuple[Item, Item, Margins]], pairs: tuple[np.ndarray, .
         one, two, _ = rows[row[at]]
         out[row[at]].append(_snag(one, two, int(i[at]), int(k[at]), float(measured.distance[at]), float(wish[at]),
                                   measured.on_a[at], measured.on_b[at]))
+    points = []
     for at in np.flatnonzero(measured.exact & (ahead > 0) & (measured.distance >= 0)).tolist():
         one, two, _ = rows[row[at]]
-        out[row[at]] += _by_point(one, two, int(i[at]), int(k[at]), float(measured.distance[at]), float(wish[at]))
+        point = _by_point(one, two, int(i[at]), int(k[at]), float(measured.distance[at]), float(wish[at]))
+        if point is not None:
+            points.append((int(row[at]), point))
+    for at, snag in _points_told(points):
+        out[at].append(snag)
     return [tuple(found) for found in out]
 
 
-def _by_point(one: Item, two: Item, i: int, k: int, bare: float, wish: float) -> list[Snag]:
-    """The snag of two drillings, `bare` mm apart, of which a drill's point comes too near to the other one, or to its point."""
+class _Point(Struct, frozen=True):
+    """A drill's point, of drilling i of `one`, nearer than it may be to drilling k of `two`: `measured` mm, 0 where it meets that."""
+
+    one: Item
+    two: Item
+    i: int
+    k: int
+    needed: float
+    measured: float
+    solids: tuple[Pointed, Pointed]
+
+
+def _by_point(one: Item, two: Item, i: int, k: int, bare: float, wish: float) -> _Point | None:
+    """The drill's point that comes too near, of two drillings that are `bare` mm apart; None where neither does."""
     drillings, aheads = (one.drillings[i], two.drillings[k]), (one.ahead[i], two.ahead[k])
     needed = max(drill_points.wanted(drilling, wish, bare) if ahead else 0.0 for drilling, ahead in zip(drillings, aheads, strict=True))
     # No part of a cone is farther from its drilling than it is long.
     if bare - sum(aheads) >= needed:
-        return []
+        return None
     bits = Pointed.with_points(drillings, aheads)
     way, beside, radii = bits.axis, bits.start[1:] - bits.start[:1], float(bits.radius.sum())
     # Beside each other along one way, a point is no nearer than its drilling.
     if norms(crosses(way[:1], way[1:])) < _ALONG and norms(crosses(way[:1], beside)) - radii >= needed:
-        return []
+        return None
     first, second = bits.pick(np.array([0])), bits.pick(np.array([1]))
     # To tell that they have their wood takes a few rounds, to measure it dozens.
     gap = float(pointed_gaps(first, second, max(needed, TOUCH))[0])
     if gap > TOUCH and not short(gap, needed):
-        return []
+        return None
     measured, without_first, without_second = pointed_gaps(
         first.repeated(3).pointed((True, False, True)), second.repeated(3).pointed((True, True, False))).tolist()
     if without_first < without_second:  # it is the other one's point
         one, two, i, k, first, second = two, one, k, i, second, first
-    a, b = one.drillings[i], two.drillings[k]
-    if measured <= TOUCH:
-        measured = -drawn_back(first, second)
-    needed = drill_points.wanted(a, wish, bare)
-    if not short(measured, needed):
-        return []
-    return [drill_points.snag(one, a, one.ahead[i], name(b), (one.id,) if one is two else (one.id, two.id), measured, needed)]
+    needed = drill_points.wanted(one.drillings[i], wish, bare)
+    measured = measured if measured > TOUCH else 0.0
+    return _Point(one, two, i, k, needed, measured, (first, second)) if measured == 0.0 or short(measured, needed) else None
+
+
+def _points_told(points: list[tuple[int, _Point]]) -> Iterator[tuple[int, Snag]]:
+    """(number, snag) of each numbered point; how far those come in that meet something is asked of all at once."""
+    met = [point for _, point in points if not point.measured]
+    backs = iter(drawn_back(*(Pointed.together([point.solids[side] for point in met]) for side in (0, 1))).tolist() if met else ())
+    for at, point in points:
+        one, two = point.one, point.two
+        measured = point.measured or -next(backs)
+        if short(measured, point.needed):
+            yield at, drill_points.snag(one, one.drillings[point.i], one.ahead[point.i], name(two.drillings[point.k]),
+                                        (one.id,) if one is two else (one.id, two.id), measured, point.needed)
 
 
 def meant(a: Drilling, b: Drilling) -> bool:

@@ -33,6 +33,11 @@ class Pointed(Cylinders, frozen=True, eq=False):
         plain = Cylinders.of(drillings)
         return cls(plain.start, plain.axis, plain.length, plain.radius, np.array(ahead, dtype=float))
 
+    @classmethod
+    def together(cls, many: Sequence[Pointed]) -> Pointed:
+        """All solids of several groups, group after group."""
+        return cls(*(np.concatenate([getattr(one, of) for one in many]) for of in ("start", "axis", "length", "radius", "ahead")))
+
     def pick(self, index: np.ndarray) -> Pointed:
         """The solids at an index array or mask."""
         return Pointed(self.start[index], self.axis[index], self.length[index], self.radius[index], self.ahead[index])
@@ -81,26 +86,32 @@ def pointed_gaps(a: Pointed, b: Pointed, enough: float = np.inf) -> np.ndarray:
     return certified(a, b, a.start + a.axis * (a.length + a.ahead / 2)[:, None], enough=np.full(len(a), enough)).distance
 
 
-def drawn_back(a: Pointed, b: Pointed) -> float:
-    """How far one solid has to be drawn back until it is clear of another one, mm and rather too far; `a` and `b` hold one each.
+def drawn_back(a: Pointed, b: Pointed) -> np.ndarray:
+    """How far each solid a[i] has to be drawn back until it is clear of b[i] (n,), mm and rather too far.
 
-    Where no more than its own point meets the other one, that point's length is enough. From there it goes forward as far as the plane between the two allows, again and again:
-    both are convex, so that it never meets the other on its way.
+    Where no more than its own point meets the other one, that point's length is enough. From there it goes forward as far as the
+    plane between the two allows, again and again: both are convex, so that it never meets the other on its way.
     """
-    own, other = float(a.ahead[0]), float(b.ahead[0])
-    back = next((by for by in (own, own + other) if pointed_gaps(a.shortened(np.array([by])), b)[0] > 0), float(a.length[0]) + own)
+    back = a.ahead.copy()
+    for farther in (a.ahead + b.ahead, a.length + a.ahead):
+        met = np.flatnonzero(back < farther)
+        met = met[pointed_gaps(a.pick(met).shortened(back[met]), b.pick(met)) <= 0]
+        if not met.size:
+            break
+        back[met] = farther[met]
+    going = np.arange(len(a))
     for _ in range(_ROUNDS):
-        here = a.shortened(np.array([back]))
-        found = certified(here, b, here.start)
+        here, there = a.pick(going).shortened(back[going]), b.pick(going)
+        found = certified(here, there, here.start)
         between = found.on_b - found.on_a
         far = norms(between)
-        if far[0] <= TOUCHING:
+        way = between / np.maximum(far, 1e-300)[:, None]
+        gap, forward = -(here.support(way) + there.support(-way)), dots(way, here.axis)
+        on = (far > TOUCHING) & (gap > _CLOSE) & (forward > 0)
+        going = going[on]
+        if not going.size:
             break
-        way = between / far[:, None]
-        gap, forward = -float((here.support(way) + b.support(-way))[0]), float(dots(way, a.axis)[0])
-        if gap <= _CLOSE or forward <= 0:
-            break
-        back = max(0.0, back - gap / forward)
+        back[going] = np.maximum(0.0, back[going] - gap[on] / forward[on])
     return back
 
 

@@ -173,7 +173,7 @@ def test_drawn_back_is_just_clear(spurs: tuple[float, float], aside: float) -> N
     axis = (-math.cos(turn), -math.sin(turn), 0.0)
     two = Pointed(*(np.array(c) for c in ([[0.6 - 8.0 * axis[0], -8.0 * axis[1], aside]], [axis], [8.0], [2.0], [spurs[1]])))
     assert pointed_gaps(one, two)[0] == 0.0
-    back = drawn_back(one, two)
+    (back,) = drawn_back(one, two)
     # Within 0.001 mm of touching the gap itself is told as none.
     assert 0 < back < 10 and pointed_gaps(one.shortened(np.array([back + 0.005])), two)[0] > 0
     assert pointed_gaps(one.shortened(np.array([back - 0.01])), two)[0] < 2e-3
