@@ -9364,6 +9364,10 @@
         <translation>Stehender Balken</translation>
     </message>
     <message>
+        <source>Use a drill with a shorter point, or move {item} farther away.</source>
+        <translation>Einen Bohrer mit kürzerer Spitze nehmen oder {item} weiter weg setzen.</translation>
+    </message>
+    <message>
         <source>Use a slimmer pin or a larger blank.</source>
         <translation>Einen dünneren Stift oder einen größeren Rohling nehmen.</translation>
     </message>

@@ -61,9 +61,11 @@ def snag(item: Item, drilling: Drilling, ahead: float, other: str, between: tupl
         a, b = both(measured, needed)
         text = say("{name} leaves {a} mm of wood to the {other}, to the drill's point; {b} mm wanted.",
                    name=first(name(drilling)), a=a, other=other, b=b)
+    cure = (say("Drill {item} {by} mm less deep there, or use a drill with a shorter point.", item=item.id, by=tenths(needed - measured))
+            if needed - measured < drilling.depth else
+            say("Use a drill with a shorter point, or move {item} farther away.", item=item.id))
     return Snag("drill-point", grade(measured) if OUTLINE in between else TIGHT, between, at_point(drilling, ahead), measured, needed, text,
-                say("Drill {item} {by} mm less deep there, or use a drill with a shorter point.",
-                    item=item.id, by=tenths(needed - measured)))
+                cure)
 
 
 def beside(drilling: Drilling, ahead: float, wall: Wall, shape: shapely.Geometry) -> float:
