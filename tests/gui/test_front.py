@@ -169,6 +169,17 @@ def choose(box, steps: int) -> None:
         QTest.keyClick(box, Qt.Key.Key_Down if steps > 0 else Qt.Key.Key_Up)
 
 
+def test_the_keyboard_stays_with_a_number_that_was_refused(numbers):
+    """Not on Cancel, to which it would go on from a button that can no longer be pressed."""
+    pitch = numbers._fields["pitch"]
+    pitch.setFocus()
+    pitch.selectAll()
+    QTest.keyClicks(pitch, "wide")
+    QTest.mouseClick(numbers.begin_button, Qt.MouseButton.LeftButton)
+    assert pitch.bad and pitch.hasFocus() and "is not a length" in numbers._says.text()
+    QTest.keyClick(pitch, Qt.Key.Key_Escape)
+
+
 def test_numbers_show_what_they_make_while_they_change(numbers, qtbot):
     assert numbers._says.text() == "No snags."
     choose(numbers._counts["bass"], 1)

@@ -261,7 +261,11 @@ def test_a_size_that_cannot_be_read_is_not_laid_with_the_one_before(bench, scan,
     for key in ("a", "b", "bass", "treble"):
         x, y = dialog._at[key]
         drag(dialog.board, key, (x + 40, y + 20))
-    enter(dialog.distance, "12o mm")
+    dialog.distance.setFocus()
+    dialog.distance.selectAll()
+    QTest.keyClicks(dialog.distance, "12o mm")
+    QTest.mouseClick(dialog.lay_button, Qt.MouseButton.LeftButton)
+    assert dialog.distance.hasFocus(), "not Cancel, where Enter would throw the marks away"
     QTest.keyClick(dialog.distance, Qt.Key.Key_Return)
     assert dialog.isVisible() and dialog.picture is None
     assert "is not a length" in dialog._says.text() and not dialog.lay_button.isEnabled()

@@ -300,6 +300,8 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._left.setVisible(bool(left))
         self._cure.setVisible(cure)
         self._cure.setEnabled(self.settled)
+        if refused and self.begin_button.hasFocus():
+            next(field for field in self._fields.values() if field.bad).setFocus()  # else the keyboard would go on to Cancel
         self.begin_button.setEnabled(not refused and not (self.settled and answer.layout is None))
 
     def _accept(self) -> None:

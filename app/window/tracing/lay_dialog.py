@@ -225,8 +225,8 @@ class LayDialog(ReadInOrder, QDialog):
     def _judge(self) -> None:
         """Say how large the head becomes, or what is wrong: then it cannot be laid."""
         unit = self._window.unit
+        refused = next((field for field in (self.distance, self.across, self.along) if field.bad and not field.isHidden()), None)
         try:
-            refused = next((field for field in (self.distance, self.across, self.along) if field.bad and not field.isHidden()), None)
             if refused is not None:
                 raise GeometryError(refused.refusal)
             left = self._to_place()
@@ -258,6 +258,8 @@ class LayDialog(ReadInOrder, QDialog):
             self._says.setObjectName(name)
             self._says.style().unpolish(self._says)
             self._says.style().polish(self._says)
+        if refused is not None and self.lay_button.hasFocus():
+            refused.setFocus()  # else the keyboard would go on to Cancel, and Enter would throw the marks away
         self.lay_button.setEnabled(not name)
 
     def _accept(self) -> None:
