@@ -47,11 +47,13 @@ class BookRecord:
         self._gone.pop(id(current.book), None)
         if id(layout.book) in self._gone:
             layout = replace(layout, book=current.book)
-        if layout.book is not current.book:
-            from geometry.edits.in_book import names_given, renamed_in_book  # here: a start renames nothing
-            names = names_given(current, layout)
-            if names and renamed_in_book(current.book, names) == layout.book:
-                self._came(layout.book, current.book, names)
+        from geometry.edits.in_book import names_given, renamed_in_book  # here: a start renames nothing
+        names = names_given(current, layout)
+        if names and layout.book is current.book:
+            # It has none of the old names; but what an entry has struck out of it, and would be put back, may have them.
+            layout = replace(layout, book=replace(current.book))
+        if names and renamed_in_book(current.book, names) == layout.book:
+            self._came(layout.book, current.book, names)
         return layout
 
     def _came(self, book: Book, of: Book, names: dict[str, str]) -> None:
@@ -74,7 +76,9 @@ class BookRecord:
             made.append(_with_book(layout, known[key]))
         self._entries.append(entry)
         del self._entries[:-MOST_TAKEN_BACK]
-        self._gone[id(before)] = before
+        for layout, one in zip(layouts, made, strict=True):
+            if one.book is not layout.book:
+                self._gone[id(layout.book)] = layout.book
         return made
 
     def taken_back(self, layouts: list[Headstock], current: Book) -> tuple[str, list[Headstock]] | None:

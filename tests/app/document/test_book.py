@@ -200,6 +200,24 @@ def test_a_note_struck_out_of_another_file_s_book_takes_none_of_its_notes(docume
     assert texts(document) == ["b", "c"]
 
 
+def test_what_was_struck_out_before_a_mirroring_comes_back_under_the_mirrored_name(document):
+    document.record("Note", note("a", "bass slot"))
+    document.record("Strike", lambda book: remove_remark(book, 0))
+    document.apply("Mirror", mirror_layout(document.layout))
+    document.take_back()
+    assert document.book.remarks[0].on == "treble slot"
+    document.undo()
+    assert document.book.remarks[0].on == "bass slot"
+
+
+def test_a_step_from_before_a_renaming_and_an_entry_loses_neither_the_entry(document):
+    old = document.layout
+    document.apply("Rename", rename(document.layout, "slots", "bass slot", "long slot"))
+    document.record("Note", note("written meanwhile"))
+    document.apply("Long work", replace(old, name="worked out from what was there before"))
+    assert texts(document) == ["written meanwhile"]
+
+
 POOL = ["bass slot", "treble slot", "a", "b"]
 
 
