@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import numpy as np
 import shapely
-from shapely.geometry import Polygon
+from shapely.geometry import LineString, Polygon
+from shapely.geometry.base import BaseGeometry
 
 from app.formats.drawing_in.result import Loop
 from geometry.curves import Path
@@ -26,10 +27,10 @@ def with_roles(paths: list[tuple[Path, str]]) -> tuple[Loop, ...]:
     """
     ordered = sorted(paths, key=lambda item: -abs(item[0].area))
     loops: list[Loop] = []
-    areas = [Polygon(path.flatten(4 * FLAT)) for path, _ in ordered]
+    areas = [_area(path) for path, _ in ordered]
     about = shapely.STRtree(areas)
-    slots: dict[int, Polygon] = {}
-    outline: Polygon | None = None
+    slots: dict[int, BaseGeometry] = {}
+    outline: BaseGeometry | None = None
     for number, ((path, layer), area) in enumerate(zip(ordered, areas, strict=True)):
         if outline is None:
             role = "outline"
@@ -47,6 +48,13 @@ def with_roles(paths: list[tuple[Path, str]]) -> tuple[Loop, ...]:
             shapely.prepare(slots[number])
         loops.append(Loop(path, role, layer))
     return tuple(loops)
+
+
+def _area(path: Path) -> BaseGeometry:
+    """What a loop covers; of one that is nowhere wider than its chords stray, the line along it."""
+    points = path.flatten(4 * FLAT)
+    points = points[:-1] if len(points) > 1 and np.array_equal(points[0], points[-1]) else points
+    return Polygon(points) if len(points) > 2 else LineString(points[[0, -1]])
 
 
 def is_hole(path: Path) -> bool:
