@@ -2200,8 +2200,16 @@
         <translation>Eine Räumbohrung bohren</translation>
     </message>
     <message>
+        <source>Drill it less deep, or draw the arms of {opening} farther apart.</source>
+        <translation>Weniger tief bohren oder die Arme von {opening} weiter auseinander zeichnen.</translation>
+    </message>
+    <message>
         <source>Drill it through.</source>
         <translation>Durchgehend bohren.</translation>
+    </message>
+    <message>
+        <source>Drill it {amount} mm less deep, or draw the arms of {opening} that much farther apart.</source>
+        <translation>{amount} mm weniger tief bohren oder die Arme von {opening} um so viel weiter auseinander zeichnen.</translation>
     </message>
     <message>
         <source>Drill it {amount} mm less deep, or move {opening} {amount} mm away.</source>
@@ -10598,6 +10606,10 @@
     <message>
         <source>face and side in turn</source>
         <translation>Vorderseite und Seite im Wechsel</translation>
+    </message>
+    <message>
+        <source>far arm of {slot}</source>
+        <translation>Gegenarm von {slot}</translation>
     </message>
     <message>
         <source>far end of the blank</source>

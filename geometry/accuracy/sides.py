@@ -16,6 +16,7 @@ from geometry.accuracy.slot_out import StraightOut
 from geometry.accuracy.sources import deviation
 from geometry.accuracy.spec import FAINT, InBlank, Only, Reach, Spec
 from geometry.by_size import of_wall, remembered_by_size
+from geometry.checks.far_arms import far_arm
 from geometry.checks.hole_walls import wanted_to_outline, wanted_to_slot
 from geometry.checks.items import plan
 from geometry.checks.kinds import outline_kind, slot_kind
@@ -165,14 +166,16 @@ def _covers(model: Model, reach: Reach, i: int) -> list[Spec]:
 
 
 def _slot(model: Model, reach: Reach, i: int, opening: Opening) -> list[Spec]:
-    """A slot that the drilling should keep clear of; a side bore may enter the one that it runs into first."""
+    """A slot that the drilling should keep clear of; a side bore may enter the one that it runs into first, up to its inner wall."""
     d, template = model.recipes[i].drilling, model.template
-    if sort_of(d) == "side bore" and first_on_the_way(d, d.depth, model.scene.openings) is opening:
-        return []
     needed = wanted_to_slot(d, model.scene.layout.margins)
+    strays = float(reach.rods[i]) + reach.wall
+    if sort_of(d) == "side bore" and first_on_the_way(d, d.depth, model.scene.openings) is opening:
+        opening = far_arm(d, d.depth + needed + strays, needed + strays, opening)
+        if opening is None:
+            return []
     shape = _seen(d)
     below = d.start[2] - opening.depth
-    strays = float(reach.rods[i]) + reach.wall
     aside = shapely.distance(shape, opening.wall.area)
     if (aside if below <= 0 else max(math.hypot(aside, below) - d.radius, 0.0)) - strays > needed + FAINT:
         return []

@@ -15,6 +15,7 @@ import shapely
 from geometry import vectors as v
 from geometry.checks import drill_points
 from geometry.checks.around import Around
+from geometry.checks.far_arms import far_arm, far_arm_of, strays_by
 from geometry.checks.hole_walls import wanted_to_slot
 from geometry.checks.items import Item, plan
 from geometry.checks.kinds import slot_kind
@@ -101,11 +102,13 @@ def _slots(items: Sequence[Item], openings: tuple[Opening, ...], margins: Margin
 
 def _near_slots(item: Item, drilling: Drilling, ahead: float, axis: shapely.LineString, near: list[Opening],
                 openings: tuple[Opening, ...], margins: Margins) -> Iterable[Snag]:
-    """Snags of one drilling with slots near it; `axis` goes on to the drill's point. The side bore itself may enter the slot that it runs into first."""
+    """Snags of one drilling with slots near it; `axis` goes on to the drill's point. The side bore itself may enter the slot that it runs into
+    first, up to its inner wall."""
     own = first_on_the_way(drilling, drilling.depth, openings) if sort_of(drilling) == "side bore" else None
     needed = wanted_to_slot(drilling, margins)
     for opening in near:
         if opening is own:
+            yield from _far_arm(item, drilling, ahead, opening, needed)
             continue
         below = max(0.0, drilling.start[2] - opening.depth)
         far = shapely.distance(axis, opening.wall.area)
@@ -113,7 +116,7 @@ def _near_slots(item: Item, drilling: Drilling, ahead: float, axis: shapely.Line
             continue
         measured, where, way = slot_gap(drilling, opening, below)
         if ahead and measured >= 0:
-            yield from _by_point(item, drilling, ahead, opening, below, measured, needed)
+            yield from _by_point(item, drilling, ahead, opening, below, measured, needed, wall_of(opening))
         if not short(measured, needed):
             continue
         cure = _advice(item, drilling, opening, way, needed - measured)
@@ -122,14 +125,34 @@ def _near_slots(item: Item, drilling: Drilling, ahead: float, axis: shapely.Line
                    push=None if way is None else v.scale(way, needed - measured))
 
 
+def _far_arm(item: Item, bore: Drilling, ahead: float, own: Opening, needed: float) -> Iterable[Snag]:
+    """Snags of a side bore with what of its own slot lies beyond the inner wall."""
+    arm = far_arm(bore, bore.depth + ahead + needed, needed, own)
+    if arm is None:
+        return
+    measured, where, way = slot_gap(bore, arm, 0.0)
+    measured -= strays_by(own)
+    if ahead and measured >= 0:
+        yield from _by_point(item, bore, ahead, arm, 0.0, measured, needed, far_arm_of(own))
+    if short(measured, needed):
+        lacking = needed - measured
+        back = way is not None and v.dot(way, plan(bore.direction)) < -MOSTLY and bore.depth > lacking
+        yield Snag(slot_kind(sort_of(bore)), grade(measured), (item.id, own.id), where, measured, needed,
+                   gap_text(name(bore), far_arm_of(own), measured, needed),
+                   say("Drill it {amount} mm less deep, or draw the arms of {opening} that much farther apart.",
+                       amount=tenths(lacking), opening=own.id) if back else
+                   say("Drill it less deep, or draw the arms of {opening} farther apart.", opening=own.id),
+                   push=None if way is None else v.scale(way, lacking))
+
+
 def _by_point(item: Item, drilling: Drilling, ahead: float, opening: Opening, below: float, bare: float,
-              wood: float) -> Iterable[Snag]:
-    """The snag of a drill's point too near to a slot, of which the drilling itself leaves `bare` mm."""
+              wood: float, wall: str) -> Iterable[Snag]:
+    """The snag of a drill's point too near to a slot, of which the drilling itself leaves `bare` mm; `wall`: how that is called."""
     needed = drill_points.wanted(drilling, wood, bare)
     if below > 0:
         measured, called = floor_gap(drilling, opening.wall, below, ahead)[0], say("floor of {slot}", slot=opening.id)
     else:
-        measured, called = drill_points.beside(drilling, ahead, opening.wall, opening.wall.area), wall_of(opening)
+        measured, called = drill_points.beside(drilling, ahead, opening.wall, opening.wall.area), wall
     if short(measured, needed):
         yield drill_points.snag(item, drilling, ahead, called, (item.id, opening.id), measured, needed)
 
