@@ -57,8 +57,9 @@ def prices_of(book: Book, piece: Piece) -> list[tuple[int, Price]]:
 def note_cells(book: Book, piece: Piece) -> list[tuple[str, ...]]:
     """Note, where it is pinned, piece, whether it was seen to; then an empty row for the next one. Notes of both pieces
     are shown, those of the piece on the bench first."""
-    made = [(note.text, pinned_words(note), term(note.piece), say("done") if note.done else say("open"))
-            for _, note in notes_of(book, piece)]
+    pieces = {key: term(key) for key in PIECE_WORDS}  # once: there may be thousands of notes
+    done, still = say("done"), say("open")
+    made = [(note.text, pinned_words(note), pieces[note.piece], done if note.done else still) for _, note in notes_of(book, piece)]
     return [*made, ("", "", "", "")]
 
 

@@ -15,10 +15,15 @@ from app.panels.forms.cell_model import DISPLAY, INK, LEFT, LETTERS, RIGHT, STAN
 
 LEAST = 120
 """Width of the wide column at least, at 100 %, pixels."""
+AT_ONCE = 200
+"""Rows that are filled before the table is painted, beside those in sight; see CellModel."""
 FREE, TYPED, PRESSED = "", "typed", "pressed"
 NEW = "new"
 """Key of the empty row for what is not there yet: the keyboard begins there and stays there, so that nobody types over
 what is."""
+
+Shown = tuple[list[tuple[str, ...]], frozenset[int], Sequence[Hashable] | None, Hashable]
+"""What EntryModel.show takes: rows, which of them are sums, keys, what the table is of"""
 
 
 class Head(Struct, frozen=True):
@@ -39,7 +44,7 @@ class EntryModel(CellModel):
     entered = Signal(int, int, str)
 
     def __init__(self, heads: tuple[Head, ...], parent: QWidget) -> None:
-        super().__init__(parent)
+        super().__init__(parent, AT_ONCE)
         self.heads = heads
         self.keys: tuple[Hashable, ...] = ()
         self._of: Hashable = None
@@ -106,13 +111,16 @@ class EntryModel(CellModel):
         }
 
     def widest(self, column: int, font: QFont) -> int:
-        """The row with the widest words of a column; 0 for an empty table."""
+        """The row with the widest words of a column; 0 for an empty table. Words that come again are measured once."""
+        first: dict[tuple[str, bool], int] = {}
+        for row, words in enumerate(self.rows):
+            bad = self.bad.get((row, column)) if self.bad else None
+            first.setdefault((words[column] if bad is None else bad[0], bad is not None or row in self.strong), row)
         bold = QFont(font)
         bold.setBold(True)
-        plain, strong = QFontMetrics(font), QFontMetrics(bold)
-        wide = [(strong if row in self.strong or (row, column) in self.bad else plain).horizontalAdvance(
-            self.bad[row, column][0] if (row, column) in self.bad else words[column]) for row, words in enumerate(self.rows)]
-        return wide.index(max(wide)) if wide else 0
+        letters = {False: QFontMetrics(font), True: QFontMetrics(bold)}
+        wide = {row: letters[strong].horizontalAdvance(words) for (words, strong), row in first.items()}
+        return max(wide, key=wide.__getitem__, default=0)
 
     def setData(self, index: QModelIndex, value: object, role: int = Qt.ItemDataRole.EditRole) -> bool:
         """An editor is left: whoever keeps the record takes what was typed, and shows it or refuses it."""
@@ -131,7 +139,7 @@ class EntryTable(QTableView):
 
     def __init__(self, name: str, heads: tuple[Head, ...], parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._waiting: tuple[list[tuple[str, ...]], frozenset[int], Sequence[Hashable] | None, Hashable] | None = None
+        self._waiting: Shown | None = None
         self.words = EntryModel(heads, self)
         self.words.entered.connect(self.entered)
         self.setModel(self.words)
@@ -161,10 +169,28 @@ class EntryTable(QTableView):
     def resizeEvent(self, event) -> None:
         super().resizeEvent(event)
         self._share_out()
+        self._fill_in_sight()
 
     def showEvent(self, event) -> None:
         super().showEvent(event)
         self._share_out()
+        self._fill_in_sight()
+
+    def scrollContentsBy(self, dx: int, dy: int) -> None:
+        super().scrollContentsBy(dx, dy)
+        if dy:
+            self._fill_in_sight()
+
+    def currentChanged(self, current: QModelIndex, previous: QModelIndex) -> None:
+        """The keyboard goes to a row, which may be out of sight still: what is said and asked of it is of now."""
+        self.words.fill((current.row(),))
+        super().currentChanged(current, previous)
+
+    def _fill_in_sight(self) -> None:
+        """The rows in sight come before the others of a long table."""
+        if self.words.busy and self.isVisible():
+            first = max(0, self.rowAt(0))
+            self.words.fill(range(first, first + self.viewport().height() // self.verticalHeader().defaultSectionSize() + 2))
 
     def follow_sizes(self) -> None:
         """Columns for letters of another size."""
@@ -192,7 +218,9 @@ class EntryTable(QTableView):
         if self._measured != state:
             self._measured = state
             for i in columns:
-                cell = self.sizeHintForIndex(words.index(words.widest(i, self.font()), i)).width() if words.rows else 0
+                widest = words.widest(i, self.font())
+                words.fill((widest,))
+                cell = self.sizeHintForIndex(words.index(widest, i)).width() if words.rows else 0
                 header.resizeSection(i, max(header.sectionSizeHint(i), cell))
         return [header.sectionSize(i) for i in columns]
 
@@ -208,10 +236,16 @@ class EntryTable(QTableView):
         self._waiting = None
         index = self.currentIndex()
         begins = not index.isValid() or self.key(index.row()) == NEW
-        self.words.show(rows, strong, keys, of)
+        self._show((rows, strong, keys, of))
         if rows and begins:
             first = next((i for i, head in enumerate(self.words.heads) if head.kind == TYPED), 0)
             self.stand_at(self.words.keys.index(NEW) if NEW in self.words.keys else 0, index.column() if index.isValid() else first)
+
+    def _show(self, shown: Shown) -> None:
+        """Show words as EntryModel.show; those in sight and at the keyboard at once."""
+        self.words.show(*shown)
+        self.words.fill((self.currentIndex().row(),))
+        self._fill_in_sight()
 
     def key(self, row: int) -> Hashable:
         """What a row on show is of; None for no row."""
@@ -235,14 +269,14 @@ class EntryTable(QTableView):
         at = index.row() * columns + index.column() + step
         while 0 <= at < columns * self.words.rowCount():
             found = self.words.index(at // columns, at % columns)
-            if self.words.flags(found) & Qt.ItemFlag.ItemIsEditable:
+            if self.words.typed(found.row(), found.column()):
                 return found
             at += step
         return index
 
     def closeEditor(self, editor: QWidget, hint: QAbstractItemDelegate.EndEditHint) -> None:
         if self._waiting is not None:
-            self.words.show(*self._waiting)
+            self._show(self._waiting)
             self._waiting = None
         super().closeEditor(editor, hint)
         index = self.currentIndex()
