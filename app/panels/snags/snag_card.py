@@ -118,7 +118,8 @@ class SnagCard(QStyledItemDelegate):
         if laid is None:
             if len(self._words) >= REMEMBERED:
                 self._words.clear()
-            laid = self._words[asked] = QStaticText(text)
+            # A plain "\n" ends no line of a text laid out like that: the sentences of a chance ran into each other.
+            laid = self._words[asked] = QStaticText(text.replace("\n", "\u2028"))
             laid.setTextFormat(Qt.TextFormat.PlainText)
             laid.setTextWidth(width)
             laid.prepare(QTransform(), font)

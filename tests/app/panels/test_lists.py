@@ -127,3 +127,12 @@ def test_what_stays_at_the_end_of_a_list_is_not_announced(qtbot):
     shown.show_snags(every)
     shown.show_snags((every[0], *every[2:]))
     assert changed == []
+
+
+def test_each_sentence_of_a_chance_begins_a_line_on_its_snag_s_card(qtbot):
+    shown, _ = snags()
+    qtbot.addWidget(shown)
+    card, font = shown.itemDelegate(), shown.font()
+    heights = [card._words_in(font, words, 4000).size().height() for words in ("One.", "One.\nTwo.\nThree.", "One. Two. Three.")]
+    assert heights[1] > 2.5 * heights[0]
+    assert heights[2] == heights[0]
