@@ -7,7 +7,7 @@ from functools import partial
 from app.panels.accuracy_rows import accuracy_rows
 from app.panels.describe import blank_rows, ear_rows, field, outline_size
 from app.panels.forms.rows import FieldRow
-from app.panels.pocket_rows import new_pocket_row, pocket_facts
+from app.panels.pocket_rows import pocket_facts
 from app.panels.router.fit_rows import fit_rows
 from geometry.edits import remove_features, rename, set_field
 from geometry.edits.hardware import add_bore, add_ear, copy_pattern, remove_bore, remove_pattern
@@ -54,7 +54,7 @@ def slots_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     for slot in layout.slots:
         rows.append(FieldRow(slot.id, "heading"))
         rows += pocket_facts(slot, layout.blank.thickness, unit) if slot.there else fit_rows(layout, slot.id, unit)
-    return [*(rows or [FieldRow(say("No slot yet: choose New slot and press where its nut end goes."), "heading")]), new_pocket_row(layout)]
+    return rows or [FieldRow(say("No slot yet: choose New slot and press where its nut end goes."), "heading")]
 
 
 def tuners_page(layout: Headstock, unit: LengthUnit, pattern_id: str) -> list[FieldRow]:

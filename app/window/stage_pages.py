@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from app.panels import pages
 from app.panels.describe import Page
+from app.panels.pocket_rows import new_pocket_row
 from app.window.tool_bar import ToolBar
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -17,7 +18,7 @@ def stage_page(stage: str, layout: Headstock, unit: LengthUnit, tools: ToolBar) 
     if stage == "outline":
         return Page(say("Outline"), pages.outline_page(layout, unit), [])
     if stage == "slots":
-        return Page(say("Slots"), pages.slots_page(layout, unit), [])
+        return Page(say("Slots"), pages.slots_page(layout, unit), [new_pocket_row(layout)])
     if stage == "tuners":
         chosen = tools.hardware.currentText()
         return Page(say("Hardware"), [], pages.tuners_page(layout, unit, chosen), chosen)

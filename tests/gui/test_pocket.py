@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton
+from PySide6.QtWidgets import QAbstractButton, QApplication
 
 from app.look.choice import Choice
 from app.look.descendants import below
@@ -57,6 +57,17 @@ def test_its_measures_are_typed_and_the_snags_follow(added):
     assert "locating-pin-to-slot" not in added.kinds() and "slot-to-nut" not in added.kinds()
     fill(added, "Length over all", "5")
     assert pocket(added) == slot, "shorter than wide it is refused"
+
+
+def test_the_keyboard_goes_from_the_button_to_its_first_field(bench):
+    """And not to what comes after the panel: Space on Undo took back what had just been added."""
+    bench.window.set_stage("slots")
+    button = of(bench, QAbstractButton, "Add a truss rod pocket")
+    button.setFocus()
+    QTest.keyClick(button, Qt.Key.Key_Space)
+    bench.pump()
+    field = QApplication.focusWidget()
+    assert field is not None and (field.accessibleName(), field.text()) == ("Name", NAME)
 
 
 def test_a_choice_makes_it_a_slot_to_rout_and_back(added):

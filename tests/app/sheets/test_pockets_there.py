@@ -6,8 +6,7 @@ from msgspec.structs import replace
 from app.formats.dxf_out import dxf_bytes
 from app.formats.headstock import decode, encode
 from app.panels.describe import describe
-from app.panels.pages import slots_page
-from app.panels.pocket_rows import slot_there_row
+from app.panels.pocket_rows import new_pocket_row, slot_there_row
 from app.sheets import pages, plan_work
 from app.sheets.cards import cards
 from app.sheets.needs import drills, pieces
@@ -133,8 +132,7 @@ def test_the_panel_says_so_and_takes_it_back(layout):
     mixed = slot_there_row(layout, (NAME, "bass slot"))
     assert mixed.value == "" and mixed.change("") is layout
     assert [slot.there for slot in mixed.change("there").slots] == [True, False, True]
-    button = slots_page(demo(), "mm")[-1]
-    assert button.change(None) == add_truss_rod_pocket(demo())
+    assert new_pocket_row(demo()).change(None) == add_truss_rod_pocket(demo())
 
 
 def test_a_new_one_lies_over_the_nut_line_on_the_centreline():
