@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
-from PySide6.QtWidgets import QGraphicsPathItem, QGraphicsScene, QStyleOptionGraphicsItem
+from PySide6.QtWidgets import QGraphicsPathItem, QGraphicsRectItem, QGraphicsScene, QStyleOptionGraphicsItem
 
 LOWER = 2.5
 """Levels below this are painted with the paper: large shapes under all hardware, which change seldom and take long."""
@@ -24,6 +24,9 @@ class Under:
         self._scene = scene
         self._areas: dict[QGraphicsPathItem, QRectF] = {}
         self._out: set[QGraphicsPathItem] = set()
+        self._first = QGraphicsRectItem()
+        """Nothing to see: see `_repaper`"""
+        scene.addItem(self._first)
 
     @property
     def items(self) -> tuple[QGraphicsPathItem, ...]:
@@ -46,11 +49,21 @@ class Under:
         for item in changed | before.keys() ^ self._areas.keys():
             for area in (before.get(item), self._areas.get(item)):
                 if area is not None:
-                    self._scene.invalidate(area, QGraphicsScene.SceneLayer.BackgroundLayer)
+                    self._repaper(area)
         for item in before.keys() - self._areas.keys():
             item.show()
         for item in low:
             item.hide()
+
+    def _repaper(self, area: QRectF) -> None:
+        """Paint the paper of an area (mm) anew in the next frame.
+
+        A changed item goes first: the scene works off changed items and changed paper in the order in which it hears of
+        them, and paints at once. Where the paper came first, whatever moves in the same step over that paper was painted
+        at its new place, and nobody knew any more that its old place had to be cleared.
+        """
+        self._first.update()
+        self._scene.invalidate(area, QGraphicsScene.SceneLayer.BackgroundLayer)
 
     def paint(self, painter: QPainter) -> None:
         """Paint them, over the paper."""

@@ -2,12 +2,14 @@
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QPoint, QRectF, Qt
 from PySide6.QtGui import QImage, QPixmapCache
 from PySide6.QtWidgets import QApplication
 
 from app.window.demo import demo
 from geometry.edits import free_from_row
+from geometry.edits.pockets import add_truss_rod_pocket
 from tests.gui.bench import Bench
 
 TUNER, SLOT = "treble face 2", "treble slot"
@@ -168,3 +170,17 @@ def test_labels_that_come_to_lie_over_each_other_in_a_drag_are_put_away_and_come
     bench.key(Qt.Key.Key_Escape)
     bench.release(end)
     assert sorted(words for words, _ in shown(bench)) == before
+
+
+def test_the_old_place_of_a_snag_is_cleared_though_the_paper_changes_in_the_same_step(qtbot, tmp_path):
+    """The cards of the thin webs move with the end of the pocket, which is painted with the paper."""
+    pocket = add_truss_rod_pocket(demo(), width=9.5, length=28.0)
+    bench = Bench(qtbot, tmp_path, pocket)
+    seen(bench)
+    slot = pocket.slots[-1]
+    shorter = replace(slot, shape=replace(slot.shape, tip_end=(0.0, 17.0)))
+    bench.window.document.apply("Shorten it", replace(pocket, slots=(*pocket.slots[:-1], shorter)))
+    assert apart(seen(bench), anew(bench)) <= ROUNDING
+    for step in ("undo", "redo"):
+        bench.window.commands.run(step)
+        assert apart(seen(bench), anew(bench)) <= ROUNDING
