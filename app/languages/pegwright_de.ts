@@ -1584,6 +1584,10 @@
         <translation>Eine Notiz ändern</translation>
     </message>
     <message>
+        <source>Change left for right</source>
+        <translation>Links gegen rechts tauschen</translation>
+    </message>
+    <message>
         <source>Change the bit</source>
         <translation>Das Werkzeug wechseln</translation>
     </message>
@@ -8870,6 +8874,14 @@
     <message>
         <source>This file was not opened</source>
         <translation>Diese Datei wurde nicht geöffnet</translation>
+    </message>
+    <message>
+        <source>This hardware comes as left and right, mirror images of each other: a screw beside the post changes sides. On a head with tuners on both edges each edge usually wants its own.</source>
+        <translation>Diese Mechanik gibt es links und rechts, als Spiegelbilder: eine Schraube neben der Welle wechselt die Seite. Eine Kopfplatte mit Mechaniken an beiden Kanten braucht meist an jeder die ihren.</translation>
+    </message>
+    <message>
+        <source>This hardware is its own mirror image: there is no left and right of it.</source>
+        <translation>Diese Mechanik ist ihr eigenes Spiegelbild: es gibt sie nicht links und rechts.</translation>
     </message>
     <message>
         <source>This head is {head} wide, so a blank {width} wide is too narrow: make it {wide} wide, or glue ears on to that width.</source>

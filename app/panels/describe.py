@@ -11,6 +11,7 @@ from msgspec import Struct
 from app.panels.forms.field_help import pattern
 from app.panels.forms.rows import FieldRow
 from app.panels.hole_rows import there_row, tuner_rows
+from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import pocket_facts, slot_there_row
 from app.panels.router.fit_rows import fit_rows
 from app.panels.strings.string_way_rows import flat_rows, ramp_rows
@@ -112,7 +113,8 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
     path = ("tuners", tuner.id)
     rows = [_name(layout, "tuners", tuner.id),
             FieldRow(say("Hardware"), "choice", tuner.pattern, partial(set_pattern, layout, tuner.id),
-                     choices=tuple((p.id, p.id) for p in layout.patterns))]
+                     choices=tuple((p.id, p.id) for p in layout.patterns)),
+            *other_hand_rows(layout, [tuner])]
     place = tuner.place
     if isinstance(place, RowPlace):
         row = layout.row(place.row)

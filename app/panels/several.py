@@ -8,6 +8,7 @@ from functools import reduce
 from app.panels.describe import Page
 from app.panels.forms.rows import FieldRow
 from app.panels.hole_rows import there_row, tuner_rows
+from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import slot_there_row
 from geometry.edits import align, align_nodes, make_row, plan_point, set_pattern, spread
 from geometry.errors import GeometryError
@@ -47,7 +48,7 @@ def _ways(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
     free = not any(isinstance(tuner.place, RowPlace) for tuner in tuners)
     rows: list[FieldRow] = []
     if len(tuners) == len(ids) and len(mounts) == 1:
-        rows.append(_hardware(layout, tuners))
+        rows += [_hardware(layout, tuners), *other_hand_rows(layout, tuners)]
 
     def button(word: str, edit: Callable[[Headstock], Headstock]) -> None:
         rows.append(FieldRow(word, "button", None, lambda _: edit(layout)))

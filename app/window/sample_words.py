@@ -84,4 +84,4 @@ def said(stem: str, layout: Headstock) -> Headstock:
         remarks = tuple(replace(remark, text=text) for remark, text in zip(remarks, new, strict=True))
     return replace(
         layout, name=HEADS[stem][0], about=HEADS[stem][1], book=replace(layout.book, remarks=remarks),
-        patterns=tuple(replace(pattern, about=about.get(pattern.id, pattern.about)) for pattern in layout.patterns))
+        patterns=tuple(replace(pattern, about=about.get(pattern.id.removesuffix(" mirrored"), pattern.about)) for pattern in layout.patterns))

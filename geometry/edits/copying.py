@@ -10,6 +10,7 @@ from geometry.edits.adding import remove_features
 from geometry.edits.in_book import renamed_in_book
 from geometry.edits.loops import flipped
 from geometry.edits.moving import plan_point
+from geometry.edits.other_hand import mirrored_pattern, with_mirrored_patterns
 from geometry.edits.parts import fresh_id, group_of, settled, taken_ids
 from geometry.edits.picture import mirrored_picture
 from geometry.edits.slots import flipped_slot, swapped_sides
@@ -89,7 +90,7 @@ def mirror_copies(layout: Headstock, ids: Iterable[str]) -> Headstock:
         taken.add(new)
         return new
 
-    patterns, twin = _with_mirrored_patterns(layout, chosen)
+    patterns, twin = with_mirrored_patterns(layout, chosen)
     held = {tuner.string for tuner in layout.tuners}
     strings = [string.id for string in layout.strings]
     opposite = dict(zip(strings, reversed(strings), strict=True))
@@ -132,7 +133,7 @@ def mirror_layout(layout: Headstock) -> Headstock:
         strings=tuple(replace(one, course=turned - one.course) for one in reversed(layout.strings)),
         slots=tuple(replace(flipped_slot(slot), id=rename(slot.id)) for slot in layout.slots),
         routes=tuple(replace(route, of=rename(route.of)) for route in layout.routes),
-        patterns=tuple(_flipped_pattern(pattern) for pattern in layout.patterns),
+        patterns=tuple(mirrored_pattern(pattern) for pattern in layout.patterns),
         rows=tuple(replace(flipped_row(row), id=rename(row.id)) for row in layout.rows),
         tuners=tuple(_renamed_row(replace(flipped_tuner(tuner, layout.pattern(tuner.pattern)), id=rename(tuner.id)))
                      for tuner in layout.tuners),
@@ -183,30 +184,3 @@ def _renamed_row(tuner: Tuner) -> Tuner:
     if not isinstance(place, RowPlace):
         return tuner
     return replace(tuner, place=replace(place, row=swapped_sides(place.row)))
-
-
-def _flipped_pattern(pattern: Pattern) -> Pattern:
-    """Face hardware seen in a mirror: v changes sign. Itself when that changes nothing.
-
-    Side hardware keeps its own axes, as u runs to the tip on both sides.
-    """
-    bores = tuple(replace(bore, at=(bore.at[0], -bore.at[1])) for bore in pattern.bores)
-    return pattern if pattern.mount == "side" or set(bores) == set(pattern.bores) else replace(pattern, bores=bores)
-
-
-def _with_mirrored_patterns(layout: Headstock, tuners: list[Tuner]) -> tuple[tuple[Pattern, ...], dict[str, str]]:
-    """(all patterns, pattern of a tuner -> pattern of its mirrored copy); left and right hardware made as needed."""
-    patterns = list(layout.patterns)
-    twin: dict[str, str] = {}
-    for tuner in tuners:
-        own = layout.pattern(tuner.pattern)
-        flipped_one = _flipped_pattern(own)
-        if flipped_one is own or own.id in twin:
-            continue
-        same = next((one for one in patterns if one.mount == own.mount and set(one.bores) == set(flipped_one.bores)
-                     and (one.seat, one.post, one.button) == (own.seat, own.post, own.button)), None)
-        if same is None:
-            same = replace(flipped_one, id=fresh_id({one.id for one in patterns}, f"{own.id[:50]} mirrored"))
-            patterns.append(same)
-        twin[own.id] = same.id
-    return tuple(patterns), twin

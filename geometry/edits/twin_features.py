@@ -9,8 +9,10 @@ from msgspec.structs import replace
 from geometry import vectors as v
 from geometry.edits.copying import flip, flipped_row, flipped_tuner
 from geometry.edits.moving import plan_point
+from geometry.edits.other_hand import with_mirrored_patterns
 from geometry.edits.parts import checked, feature, group_of, put, settled
 from geometry.edits.slots import flipped_slot
+from geometry.edits.tuners import without_left_rows
 from geometry.edits.twins import NEAR
 from geometry.errors import GeometryError
 from geometry.layout import FreePlace, Headstock, RowPlace, Slot, StraightSlot, Tuner
@@ -34,7 +36,8 @@ def echo_features(before: Headstock, after: Headstock, ids: Iterable[str]) -> He
     """`after`, with the twins that these features had in `before` brought to the mirrored places.
 
     A twin that is itself among the ids stays where it went. What stood on the
-    centreline stays on it. A row is echoed by the row of the twin.
+    centreline stays on it. A row is echoed by the row of the twin, other
+    hardware of a tuner by its mirror image.
     """
     ids = list(dict.fromkeys(ids))
     for id in ids:
@@ -42,8 +45,8 @@ def echo_features(before: Headstock, after: Headstock, ids: Iterable[str]) -> He
         if twin == id:
             after = _kept_on_centreline(after, id)
         elif twin is not None and twin not in ids:
-            after = _echoed(after, id, twin)
-    return settled(after)
+            after = _echoed(_with_hardware_echoed(before, after, id, twin), id, twin)
+    return settled(without_left_rows(before, after))
 
 
 def _alike(layout: Headstock, one: Part, other: Part) -> bool:
@@ -53,6 +56,16 @@ def _alike(layout: Headstock, one: Part, other: Part) -> bool:
     if isinstance(one, Slot):
         return type(one.shape) is type(other.shape) and one.there == other.there
     return True
+
+
+def _with_hardware_echoed(before: Headstock, after: Headstock, id: str, twin: str) -> Headstock:
+    """`after`, the twin of a tuner whose hardware was changed with the mirror image of that; its place is yet to follow."""
+    own, other = feature(after, id), feature(after, twin)
+    if not isinstance(own, Tuner) or own.pattern == feature(before, id).pattern:
+        return after
+    patterns, images = with_mirrored_patterns(after, [own])
+    group, i = group_of(after, twin)
+    return put(replace(after, patterns=patterns), group, i, replace(other, pattern=images.get(own.pattern, own.pattern)))
 
 
 def _echoed(layout: Headstock, id: str, twin: str) -> Headstock:

@@ -344,6 +344,7 @@ EDITS: dict[str, Edit] = {
     "set_turn": lambda l, c: edits.set_turn(l, tuner(l, c), c.choice((None, angle(c), c.uniform(-180, 180)))),
     "slide_tuner": lambda l, c: edits.slide_tuner(l, tuner(l, c), far(c), c.choice((None, *SIDES))),
     "spread": spread,
+    "take_other_hand": lambda l, c: edits.take_other_hand(l, [one.id for one in l.tuners if c.random() < 0.4]),
     "to_drawn": lambda l, c: edits.to_drawn(l, slot(l, c)),
     "transform_loop": lambda l, c: edits.transform_loop(l, loop(l, c)[0], Matrix(scale(c), angle(c), angle(c), scale(c), *step(c))),
     "rack": in_rack, "choose_route": route, "set_template_tool": template, "order": order,

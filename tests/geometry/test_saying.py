@@ -15,7 +15,7 @@ def german() -> Iterator[None]:
     known = {("{slot} is {wide} mm wide.", ""): "{wide} mm breit ist {slot}.", ("Turn", "noun"): "Drehung",
              ("Turn", ""): "Drehen", ("{n} hole", ""): "{n} Bohrung", ("{n} holes", ""): "{n} Bohrungen",
              ("{n:,} in {whole:,}", ""): "{n:,} von {whole:,}", ("treble", "term"): "Diskant"}
-    saying.use(lambda text, about: known.get((text, about), ""))
+    saying.use(lambda text, about: known.get((text, about), ""), "de")
     yield
     saying.use(None)
 

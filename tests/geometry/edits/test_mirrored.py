@@ -16,10 +16,13 @@ from geometry.edits import (
     rename,
     set_edge,
     set_field,
+    set_pattern,
     set_smooth,
+    take_other_hand,
 )
 from geometry.edits.mirrored import echo_edit
-from tests.geometry.edits.heads import demo
+from geometry.solids import holes
+from tests.geometry.edits.heads import LOPSIDED, SIDE, demo
 
 
 def flipped(p):
@@ -47,6 +50,23 @@ def test_nudged_and_typed_features_are_followed():
     assert [slot.shape.width for slot in wide.slots] == [12.0, 12.0]
     slid = echo_edit(head, set_field(head, ("tuners", "bass side 1", "place", "along"), 80.0), ["bass side 1"])
     assert slid.tuner("treble side 1").place.along == 80.0
+
+
+def test_other_hardware_of_a_tuner_is_followed_by_its_mirror_image():
+    """A screw to one side comes to the other side of the twin; hardware for the other mount takes the twin along to its own place."""
+    head = demo()
+    made = echo_edit(head, set_pattern(head, "treble face 2", LOPSIDED), ("treble face 2",))
+    assert made.tuner("bass face 2").pattern == f"{LOPSIDED} mirrored"
+    screws = {hole.of: drilling.start for hole in holes(made) for drilling in hole.drillings
+              if drilling.role == "screw" and hole.of.endswith("face 2")}
+    assert screws["bass face 2"][:2] == pytest.approx(flipped(screws["treble face 2"]))
+    turned = echo_edit(made, take_other_hand(made, ["treble face 2"]), ("treble face 2",))
+    assert [turned.tuner(f"{side} face 2").pattern for side in ("treble", "bass")] == [f"{LOPSIDED} mirrored", LOPSIDED]
+    aside = echo_edit(head, set_pattern(head, "treble face 2", SIDE), ("treble face 2",))
+    places = [aside.tuner(f"{side} face 2").place for side in ("treble", "bass")]
+    assert [place.side for place in places] == ["treble", "bass"] and places[0].along == places[1].along
+    one = set_pattern(set_pattern(head, "treble face 2", SIDE), "bass face 2", LOPSIDED)
+    assert echo_edit(head, one, ("treble face 2", "bass face 2")) == one, "both in hand go their own ways"
 
 
 def test_a_hole_takes_over_its_twins_diameter_only_when_that_was_changed():
