@@ -2160,6 +2160,10 @@
         <translation>Den Umriss an {opening} vorbeiführen oder die Tasche zuerst mit Holz füllen.</translation>
     </message>
     <message>
+        <source>Draw the outline {by} mm wider to that side at the nut line, or set the strings closer together in the nut.</source>
+        <translation>Den Umriss an der Sattellinie auf dieser Seite {by} mm breiter zeichnen oder die Saiten im Sattel enger setzen.</translation>
+    </message>
+    <message>
         <source>Draw the shape or import it.</source>
         <translation>Die Form zeichnen oder einlesen.</translation>
     </message>
@@ -6668,6 +6672,10 @@
         <translation>Saite läuft an Seite</translation>
     </message>
     <message>
+        <source>String starts beside the wood</source>
+        <translation>Saite beginnt neben dem Holz</translation>
+    </message>
+    <message>
         <source>String to post, wall and ramp</source>
         <translation>Saite zu Welle, Wand und Rampe</translation>
     </message>
@@ -6706,6 +6714,10 @@
     <message>
         <source>String {string} runs {measured} mm through {what}</source>
         <translation>Saite {string} läuft {measured} mm tief durch: {what}</translation>
+    </message>
+    <message>
+        <source>String {string} starts {measured} mm beyond the {side} at the nut line.</source>
+        <translation>Saite {string} beginnt an der Sattellinie {measured} mm außerhalb ({side}).</translation>
     </message>
     <message>
         <source>String {string} winds {a} mm above the floor of {opening}; {b} mm wanted.</source>
@@ -7494,6 +7506,10 @@
     <message>
         <source>The hardware {id} needs at least one bore.</source>
         <translation>Die Mechanik {id} braucht mindestens eine Bohrung.</translation>
+    </message>
+    <message>
+        <source>The head has to be as wide at the nut line as the strings lie apart in the nut.</source>
+        <translation>Der Kopf muss an der Sattellinie so breit sein, wie die Saiten im Sattel auseinander liegen.</translation>
     </message>
     <message>
         <source>The head in space</source>

@@ -103,6 +103,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
                            "mirror image.")),
     "glue-line": Kind(say("Glue line through a hole"), say("A drill wanders along a glue line, and the joint is weakened.")),
     "glue-line-crossed": Kind(say("Bores cross a glue line"), say("Ears are glued before anything crosses the glue line.")),
+    "string-off-wood": Kind(say("String starts beside the wood"), say("The head has to be as wide at the nut line as the strings lie apart in "
+                                                                      "the nut.")),
     "side-angle": Kind(say("String bends sideways at the nut"), say("Above 10 degrees a string tends to catch in the nut.")),
     "string-to-post": Kind(say("String rubs on another post"), say("A string on its way to its post needs air past the "
                                                               "others.")),

@@ -4,7 +4,7 @@ import math
 
 from geometry.layout import Flat, Nut, Ramp, String
 from tests.geometry.checks.case import Case
-from tests.geometry.checks.heads import FACE, bore, face, head, pattern, side, slot
+from tests.geometry.checks.heads import FACE, bore, face, head, loop, pattern, side, slot
 
 SPOILS, TIGHT, NOTE = "spoils the work", "tight", "note"
 _ONE = (String(id="1", diameter=1.0, course=1),)
@@ -24,6 +24,12 @@ def past_a_post(apart):
 
 
 _TWO = (String(id="1", diameter=1.0, course=1), String(id="2", diameter=0.6, course=2))
+
+
+def necked(half):
+    """A head `half` mm wide to either side for 10 mm from the nut line, and two strings 20 mm apart; no tuners."""
+    return head(strings=_TWO, nut=Nut(spread=20.0), outline=loop(
+        (-half, 0.0), (half, 0.0), (half, 10.0), (40.0, 40.0), (40.0, 180.0), (-40.0, 180.0), (-40.0, 40.0), (-half, 10.0)))
 
 
 def _pair(one, two):
@@ -97,6 +103,8 @@ _FLATS = (
 CASES = (
     *_FLATS,
     Case("side-angle", _aside(12.0), 12.0, NOTE, _aside(10.0)),
+    # Two strings 20 apart, the thicker one 1 mm: its skin lies at x = -10.5.
+    Case("string-off-wood", necked(9.0), -1.5, SPOILS, necked(10.5)),
     Case("string-to-post", past_a_post(3.7), 0.2, TIGHT, past_a_post(4.0), between=("a", "b")),
     Case("string-to-post", past_a_post(3.0), -0.5, SPOILS, past_a_post(4.0), between=("a", "b"), within=1e-3),
     Case("string-to-string", crossed(), -0.8, TIGHT, _pair(-10.0, 10.0), between=("a", "b")),

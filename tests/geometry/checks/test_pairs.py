@@ -25,6 +25,7 @@
 | pin and anything | `…-to-locating-pin` with every other sort, slot and outline; `pin-to-blank` |
 | string and post | `string-to-post` |
 | string and string | `string-to-string` |
+| string and the wood at the nut line | `string-off-wood` |
 | string and slot wall, ramp, floor, nut end | `string-to-wall`, `string-to-ramp`, `string-to-floor`, `string-to-nut-end` |
 
 The cases themselves stand in cases_*.py; test_kinds.py measures them.

@@ -1,0 +1,56 @@
+"""Strings that start beside the wood: where an outline is narrower at the nut line than the strings lie apart."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+import shapely
+
+from geometry.checks.scene import Scene
+from geometry.checks.snags import NUT, OUTLINE, Snag, grade, short
+from geometry.checks.words import into, tenths
+from geometry.layout.strings import Nut, String
+from geometry.saying import say
+from geometry.solids.walls import Wall
+from geometry.strings.nut import nut_places
+from geometry.terms import term
+
+_ROUNDED = 3.0
+"""mm towards the tip within which wood still counts as wood at the nut line: corners there may be rounded, and an outline may begin
+with a curve or a little beyond the line, as behind it the neck goes on."""
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Snags of the first string beyond the bass edge and the last beyond the treble edge."""
+    return scene.memo.of(_beside, scene.outline, scene.layout.nut, scene.layout.strings)
+
+
+def wood_at_nut(outline: Wall) -> tuple[float, float] | None:
+    """x in mm of the bass edge and the treble edge at the nut line: the farthest out within _ROUNDED mm of it.
+
+    An outline may go on behind the nut line, and narrow beyond it. None where it begins farther up, or ends before it.
+    """
+    x0, y0, x1, y1 = outline.path.box
+    if y0 > _ROUNDED or y1 < 0:
+        return None
+    near = shapely.clip_by_rect(outline.area, x0 - 1.0, 0.0, x1 + 1.0, _ROUNDED)
+    return None if near.is_empty else (near.bounds[0], near.bounds[2])
+
+
+def _beside(outline: Wall, nut: Nut, strings: tuple[String, ...]) -> tuple[Snag, ...]:
+    wood = wood_at_nut(outline) if strings else None
+    if wood is None:
+        return ()
+    places = tuple(zip(nut_places(nut, strings), strings, strict=True))
+    found = []
+    for side, sign, edge in (("bass edge", -1.0, wood[0]), ("treble edge", 1.0, wood[1])):
+        out, x, string = max((sign * x + string.diameter / 2, x, string.id) for x, string in places)
+        measured = sign * edge - out
+        if short(measured, 0.0):
+            found.append(Snag(
+                "string-off-wood", grade(measured), (OUTLINE, NUT), (x, 0.0, 0.0), measured, 0.0,
+                say("String {string} starts {measured} mm beyond the {side} at the nut line.",
+                    string=string, measured=into(measured), side=term(side)),
+                say("Draw the outline {by} mm wider to that side at the nut line, or set the strings closer together in the nut.",
+                    by=tenths(-measured))))
+    return tuple(found)
