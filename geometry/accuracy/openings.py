@@ -19,6 +19,7 @@ from geometry.accuracy.pockets import overlap, play, pocket_rail, pocket_web
 from geometry.accuracy.rods import Array
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
 from geometry.checks.scene import Opening
+from geometry.checks.slots import beside_nut
 from geometry.checks.snags import BACK, NUT, OUTLINE
 from geometry.solids.slot_ways import into_outline
 from geometry.vectors import Vec2
@@ -83,9 +84,11 @@ def opening_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
 
 
 def _rail(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
-    needed, outline, template = model.scene.layout.margins.rail, model.scene.outline, model.template
-    if shapely.covers(outline.area, opening.wall.area):
-        nominal, p, q = outline.to(opening.wall)
+    margins, outline, template = model.scene.layout.margins, model.scene.outline, model.template
+    needed, inside = margins.rail, bool(shapely.covers(outline.area, opening.wall.area))
+    beside = beside_nut(opening, outline, inside, margins)
+    if inside or beside is not None:
+        nominal, p, q = outline.to(opening.wall) if beside is None else beside
         normal = v.unit(v.sub(p, q)) if nominal > 0 else (1.0, 0.0)
         where = v.middle(p, q)
     else:

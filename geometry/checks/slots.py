@@ -102,13 +102,12 @@ def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]
     measured, where = _rail_of(opening.wall, outline, inside)
     if not short(measured, needed):
         return ()
-    if short(opening.wall.path.box[1], margins.slot_nut):
-        beside = _beside_nut(opening, outline, inside)
-        if beside is not None:
-            # What the slot leaves or lacks at the nut line is told there: here counts the wood at the edges and the tip.
-            measured, where = beside
-            if not short(measured, needed):
-                return ()
+    beside = beside_nut(opening, outline, inside, margins)
+    if beside is not None:
+        measured, p, q = beside
+        where = v.middle(p, q)
+        if not short(measured, needed):
+            return ()
     if measured < 0:
         back = into_outline(opening.slot, opening.wall, outline, -measured)
         if back is not None and back[0] > -measured:
@@ -126,13 +125,19 @@ def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]
                  push=_inwards(opening, outline, where, needed - measured)),)
 
 
-def _beside_nut(opening: Opening, outline: Wall, inside: bool) -> tuple[float, Vec2] | None:
-    """(rail in mm, place) to the outline apart from the nut line; None where it does not end along it, or the slot leaves elsewhere."""
+def beside_nut(opening: Opening, outline: Wall, inside: bool, margins: Margins) -> tuple[float, Vec2, Vec2] | None:
+    """(rail in mm to the outline apart from the nut line, place on that, place of the slot) of a slot too close to the nut line.
+
+    What such a slot leaves or lacks at the nut line is told there: as its rail counts the wood at the edges and the tip. None
+    for a slot that keeps clear of the nut line or leaves the head elsewhere, and where the outline does not end along it.
+    `inside`: whether the outline covers the slot.
+    """
+    if not short(opening.wall.path.box[1], margins.slot_nut):
+        return None
     edges = without_nut(outline)
     if edges is None or not inside and shapely.difference(opening.wall.area, outline.area).bounds[3] > FLAT:
         return None
-    distance, p, q = edges.to(opening.wall)
-    return distance, v.middle(p, q)
+    return edges.to(opening.wall)
 
 
 @remembered_per_thread(maxsize=8)

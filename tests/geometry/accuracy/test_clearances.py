@@ -226,6 +226,19 @@ def test_a_side_bore_that_nears_the_outline_beyond_its_mouth() -> None:
     assert [(p.nominal, p.sd) for p in found] == [pytest.approx((5.0, 0.15))]
 
 
+@pytest.mark.parametrize(("nut", "x", "rails"), [(20.0, 14.0, 20.0), (12.0, 14.0, 20.0), (12.0, 28.0, 6.0), (2.0, 28.0, 6.0),
+                                                 (-20.0, 28.0, 6.0), (-20.0, 14.0, 20.0)])
+def test_the_rail_of_a_slot_near_the_nut_line_is_the_wood_beside_it(nut: float, x: float, rails: float) -> None:
+    """A slot 12 wide in a head to x = 40; its nut end lies 6 mm nearer to the nut line than the middle of its round end, or beyond it."""
+    layout = head(slots=(Slot(id="slot", shape=StraightSlot(nut_end=(x, nut), tip_end=(x, 120.0), width=12.0)),), margins=WIDE)
+    hold_to_checks(layout)
+    # Whatever is wanted beside it: at the nut line its own margin tells what it lacks.
+    layout = replace(layout, margins=Margins(rail=rails + 1.0, slot_nut=15.0))
+    hold_to_checks(layout)
+    rail, = [c for c in simulate(layout, 200, 1).clearances if c.kind in ("rail", "slot-outside")]
+    assert (rail.kind, rail.nominal) == ("rail", pytest.approx(rails))
+
+
 def test_slots_that_overlap_or_leave_the_head_are_spoiled_in_every_trial() -> None:
     slots = (Slot(id="a", shape=StraightSlot(nut_end=(30.0, 60.0), tip_end=(30.0, 120.0), width=30.0)),
              Slot(id="b", shape=StraightSlot(nut_end=(10.0, 60.0), tip_end=(10.0, 120.0), width=20.0)))
