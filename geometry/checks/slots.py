@@ -176,10 +176,12 @@ def _web(one: Opening, two: Opening, margins: Margins) -> tuple[Snag, ...]:
         return ()  # whatever is between them, nothing of it is cut
     pocket = one.id if one.there else two.id if two.there else ""
     if shapely.intersects(one.wall.area, two.wall.area):
-        depth = max(float(two.wall.about(one.wall.points).max()), float(one.wall.about(two.wall.points).max()), 2e-6)
         out = out_of_slot(one.slot, one.wall, two.slot, two.wall)
         push = None if out is None else v.scale(out[1], out[0] + needed)
-        depth = depth if out is None else max(out[0], 2e-6)
+        # Where no way out is known the deepest point of either tells.
+        depth = (max(float(two.wall.about(one.wall.points).max()), float(one.wall.about(two.wall.points).max())) if out is None else
+                 out[0])
+        depth = max(depth, 2e-6)
         shared = shapely.intersection(one.wall.area, two.wall.area).representative_point()
         return (Snag("slots-overlap", SPOILS, (one.id, two.id), (shared.x, shared.y, 0.0), -depth, needed,
                      say("{one} and {two} overlap.",
