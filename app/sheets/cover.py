@@ -58,9 +58,9 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
     width = x1 - x0
     marks: list[Mark] = []
 
-    def line(text: str, height: float = BODY, indent: float = 0.0, after: float = 0.8) -> None:
+    def line(text: str, height: float = BODY, indent: float = 0.0, after: float = 0.8, short: float = 0.0) -> None:
         nonlocal y
-        lines, y = block(text, (x0 + indent, y), height, width - indent)
+        lines, y = block(text, (x0 + indent, y), height, width - indent - short)
         marks.extend(lines)
         y -= after
 
@@ -71,7 +71,7 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
     for warning in filter(None, (snag_warning(snags), order, side_words(layout))):
         top = y
         y -= 1.8
-        line(warning, 2.4, indent=2.5, after=1.4)
+        line(warning, 2.4, indent=2.5, after=1.4, short=2.5)
         marks.append(Stroke(rectangle(x0, y, x1, top), "outline"))
         y -= 2.5
     if not complete(layout.name):
