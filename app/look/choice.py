@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QPaintEvent
-from PySide6.QtWidgets import QComboBox
+from PySide6.QtGui import QPaintEvent, QWheelEvent
+from PySide6.QtWidgets import QComboBox, QWidget
 
 from app.look.sizes import px
 
@@ -15,7 +15,15 @@ BESIDE = 48
 
 
 class Choice(QComboBox):
-    """In a narrow column the box shortens what is chosen in its middle; in its list every word is read whole."""
+    """In a narrow column the box shortens what is chosen in its middle; in its list every word is read whole.
+
+    The wheel scrolls the panel on which the box stands and never chooses: whoever scrolled past a box had the hole drilled
+    from the other side.
+    """
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # the wheel does not bring the keyboard either
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """As any box, but that what has no room is seen to be shortened, and both its ends are read."""
@@ -29,6 +37,9 @@ class Choice(QComboBox):
         rows = self.view()
         rows.setMinimumWidth(rows.sizeHintForColumn(0) + px(MARGIN))
         super().showPopup()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        event.ignore()
 
     def _paint_shortened(self) -> None:
         from PySide6.QtWidgets import QStyle, QStyleOptionComboBox, QStylePainter  # here: QStyle takes a start 11 ms to name

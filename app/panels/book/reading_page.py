@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Hashable, Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QBoxLayout, QComboBox, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from app.look.choice import Choice
 from app.look.scroll import Scroll
 from app.look.sizes import px, sizes
 from app.look.wrapping import WrappingButton
@@ -29,12 +30,12 @@ class ReadingPage(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.ways = QComboBox(self)
+        self.ways = Choice(self)
         self.ways.setAccessibleName(say("What is measured"))
         for way in WAYS:
             self.ways.addItem(way.words, way)
         self.ways.setMaxVisibleItems(len(WAYS))
-        self.ways.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.ways.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.ways.setMinimumContentsLength(12)
         self.ways.currentTextChanged.connect(self.ways.setToolTip)
         self.ways.activated.connect(self.way_chosen)

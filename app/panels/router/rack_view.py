@@ -7,7 +7,6 @@ from collections.abc import Callable
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QButtonGroup,
-    QComboBox,
     QLabel,
     QPushButton,
     QSizePolicy,
@@ -17,6 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.look.choice import Choice
 from app.look.flow import Flow
 from app.look.scroll import Scroll
 from app.look.sizes import keep, px, sizes
@@ -155,7 +155,7 @@ class RackView(QWidget):
 
     # ---- building -------------------------------------------------------
     def _top(self) -> QVBoxLayout:
-        self._whose = QComboBox(self)
+        self._whose = Choice(self)
         self._whose.setAccessibleName(say("Which rack"))
         for key, word in WHOSE:
             self._whose.addItem(word, key)

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
+from app.look.choice import Choice
 from app.look.scroll import Scroll
 from app.look.theme import Theme
 from app.look.wrapping import WrappingButton
@@ -199,10 +200,10 @@ class RoutPanel(QWidget):
         if heading is not None:
             heading.setVisible(bool(rows))
 
-    def _combo(self, name: str) -> QComboBox:
-        box = QComboBox(self)
+    def _combo(self, name: str) -> Choice:
+        box = Choice(self)
         box.setAccessibleName(name)
-        box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        box.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         box.setMinimumContentsLength(12)
         box.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         return box

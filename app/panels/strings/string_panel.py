@@ -5,8 +5,9 @@ from __future__ import annotations
 from functools import partial
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
+from app.look.choice import Choice
 from app.look.flow import Flow
 from app.look.scroll import Scroll
 from app.look.wrapping import WrappingButton
@@ -53,7 +54,7 @@ class StringPanel(QWidget):
         answers = Flow()
         answers.addWidget(self.take)
         answers.addWidget(self.leave)
-        self.sets = QComboBox(page)
+        self.sets = Choice(page)
         self.sets.setAccessibleName(say("Generic set of strings"))
         self.sets.activated.connect(self._set)
         self.nut, self.strings = Form(unit, page, at_once=8), Form(unit, page, at_once=0)

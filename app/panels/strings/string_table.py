@@ -6,8 +6,9 @@ import math
 
 from msgspec import Struct
 from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
-from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
 
+from app.look.choice import Choice
 from app.look.sizes import keep, sizes
 from app.look.turns import Steps, Turns
 from geometry.checks.string_angles import TOLERABLE
@@ -67,7 +68,7 @@ class StringTable(QWidget):
         super().__init__(parent)
         self._rows: tuple[StringRow, ...] = ()
         self._posts: tuple[str, ...] = ()
-        self._made: list[tuple[QComboBox, QComboBox, tuple[QLabel, ...]]] = []
+        self._made: list[tuple[Choice, Choice, tuple[QLabel, ...]]] = []
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(5)
@@ -101,7 +102,7 @@ class StringTable(QWidget):
         for row, widgets in zip(rows, self._made, strict=False):  # what is not made yet is filled when it is made
             self._fill(row, *widgets)
 
-    def _fill(self, row: StringRow, post: QComboBox, winds: QComboBox, labels: tuple[QLabel, ...]) -> None:
+    def _fill(self, row: StringRow, post: Choice, winds: Choice, labels: tuple[QLabel, ...]) -> None:
         post.setCurrentIndex(max(0, post.findData(row.post)))
         post.setToolTip(row.post or "")
         words = (say("over"), say("under")) if row.mount == "side" else (say("bass"), say("treble"))
@@ -166,7 +167,7 @@ class StringTable(QWidget):
         number = len(self._made)
         name = QLabel(f"{row.string}  {row.note}".strip(), self)
         name.setTextFormat(Qt.TextFormat.PlainText)
-        post, winds = QComboBox(self), QComboBox(self)
+        post, winds = Choice(self), Choice(self)
         post.addItem(say("none"), None)
         for id in self._posts:
             post.addItem(id, id)
@@ -175,7 +176,7 @@ class StringTable(QWidget):
         winds.setAccessibleName(say("Where string {string} runs", string=row.string))
         for box in (post, winds):
             box.setProperty("row", number)
-            box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            box.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             box.setMinimumContentsLength(8 if box is post else 4)
             keep(box, minimum_width=68 if box is post else 56)  # where letters are large the words in them may be shortened
         post.activated.connect(self._chosen)

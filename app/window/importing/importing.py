@@ -11,7 +11,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
     QButtonGroup,
-    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
@@ -26,6 +25,7 @@ from shiboken6 import isValid
 
 from app.formats.drawing_in import DrawingRead
 from app.formats.drawing_in.units import MM, OFFERED, PLAUSIBLE, fits, sized, unit_question
+from app.look.choice import Choice
 from app.look.column import lay_beside
 from app.look.sizes import keep, open_at
 from app.look.walk import ReadInOrder
@@ -101,12 +101,12 @@ class ImportDialog(ReadInOrder, QDialog):
         self.result_layout: Headstock | None = None
         self._preview = ImportPreview(window.theme, self)
         self._preview.picked.connect(self._pick)
-        self._unit = QComboBox(self)
-        self._unit.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self._unit = Choice(self)
+        self._unit.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self._unit.setMinimumContentsLength(14)
         self._unit.currentTextChanged.connect(self._unit.setToolTip)
         self._unit.activated.connect(self._read_again)
-        self._join = QComboBox(self)
+        self._join = Choice(self)
         with speaking(window.unit):
             for gap in JOINS:
                 self._join.addItem(exact(gap), gap)
@@ -243,7 +243,7 @@ class ImportDialog(ReadInOrder, QDialog):
         layer = say(", layer {layer}", layer=loop.layer) if loop.layer else ""
         label = QLabel(f" {format_size(x1 - x0, y1 - y0, self._window.unit, 2)}{layer}", self._table)
         label.setTextFormat(Qt.TextFormat.PlainText)
-        box = QComboBox(self._table)
+        box = Choice(self._table)
         for role in ROLES:
             box.addItem(ROLE_WORDS[role], role)
         box.setCurrentIndex(ROLES.index(self._made_of.of[i]))
