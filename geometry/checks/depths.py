@@ -6,7 +6,7 @@ from geometry.checks.around import Around
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item, plan
 from geometry.checks.snags import BACK, FACE, SPOILS, TIGHT, Snag, short
-from geometry.checks.words import both, first, is_small, mm, name, tenths
+from geometry.checks.words import both, first, into, is_small, mm, name, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
@@ -67,7 +67,7 @@ def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float, m
     a, b = both(measured, needed)
     to_point = say(", to the drill's point") if point else ""
     text = (say("{name} comes out of the {side} by {measured} mm{to_point}.",
-                name=first(name(drilling)), side=term(side), measured=mm(max(0.0, -measured)), to_point=to_point)
+                name=first(name(drilling)), side=term(side), measured=into(-max(0.0, -measured)), to_point=to_point)
             if measured <= TOUCH else
             say("{name} leaves {a} mm of wood to the {side}{to_point}; {b} mm wanted.",
                 name=first(name(drilling)), a=a, side=term(side), to_point=to_point, b=b))

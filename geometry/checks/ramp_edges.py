@@ -10,7 +10,7 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, into, mm, tenths
+from geometry.checks.words import both, into, tenths
 from geometry.layout import DrawnSlot, Slot, loop_of
 from geometry.saying import say
 from geometry.solids.ramps import RampCut, below, ramp_cut
@@ -110,7 +110,7 @@ def _below(opening: Opening, thickness: float, cover: float) -> tuple[Snag, ...]
     at = (*v.along(cut.start, cut.axis, cut.length), cut.depth)
     if short(measured, cover):
         a, b = both(measured, cover)
-        text = (say("The ramp of {slot} comes out of the back by {measured} mm.", slot=opening.id, measured=mm(max(0.0, -measured)))
+        text = (say("The ramp of {slot} comes out of the back by {measured} mm.", slot=opening.id, measured=into(-max(0.0, -measured)))
                 if measured <= TOUCH else
                 say("The ramp of {slot} leaves {a} mm of wood to the back where it is deepest; {b} mm wanted.",
                     slot=opening.id, a=a, b=b))

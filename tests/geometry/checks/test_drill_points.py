@@ -148,6 +148,9 @@ def test_a_counterbore_whose_point_comes_out_is_told() -> None:
     snag, = [s for s in check(sharp(one(False), 10.0, 4.0)).snags if s.kind == "too-deep"]
     assert snag.measured == pytest.approx(-0.5)
     assert snag.text == "Counterbore of a comes out of the back by 0.50 mm, to the drill's point."
+    # 0.503 mm out is told as no less than that.
+    farther, = [s for s in check(sharp(one(False), 10.0, 4.003)).snags if s.kind == "too-deep"]
+    assert farther.text == "Counterbore of a comes out of the back by 0.51 mm, to the drill's point."
     # Where a bore on the same axis comes through there is no wood for the point to break.
     assert told(sharp(one(True), 10.0, 4.0), "too-deep") == []
 
