@@ -99,7 +99,9 @@ def test_a_proposal_shows_ghosts_and_is_taken_as_one_step(bench, room, qtbot):
     assert room.proposal is None and "string proposal" not in room.marks() and bench.layout is crossed
     press(room.panel.propose)
     qtbot.waitUntil(lambda: room.proposal is not None)
-    press(room.panel.take)
+    room.panel.take.setFocus()
+    QTest.keyClick(room.panel.take, Qt.Key.Key_Space)
+    assert QApplication.focusWidget() is room.panel.propose, "not Undo, which Space would press next"
     assert [t.string for t in bench.layout.tuners] == [t.string for t in sound.tuners]
     assert not room.panel.take.isVisible()
     bench.window.document.undo()

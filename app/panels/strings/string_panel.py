@@ -105,6 +105,8 @@ class StringPanel(QWidget):
     def show_gain(self, words: str) -> None:
         """What a proposal would gain, with the buttons that answer it; empty takes them away."""
         self.gain.setText(words)
+        if not words and (self.take.hasFocus() or self.leave.hasFocus()):
+            self.propose.setFocus()  # else the keyboard would go on to Undo as they go
         for part in (self.gain, self.take, self.leave):
             part.setVisible(bool(words))
 
