@@ -63,7 +63,8 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
         border-radius: {px(14) // 2}px; }}
     QSlider::handle:horizontal:focus {{ border: 2px solid {t.ring}; background: {t.accent_ink}; }}
     QSlider::handle:horizontal:disabled, QSlider::sub-page:horizontal:disabled {{ background: {t.rim}; }}
-    QPushButton, QToolButton {{ background: {t.card}; border: 1px solid {t.line}; border-radius: 6px; {pad(5, 12)} }}
+    QPushButton, QToolButton {{ background: {t.card}; border: 1px solid {t.line}; border-radius: 6px; {pad(5, 12)}
+        outline: none; }}
     QPushButton:hover, QToolButton:hover {{ border-color: {t.dim}; }}
     QPushButton:pressed, QToolButton:pressed {{ background: {t.line}; }}
     QPushButton:checked, QToolButton:checked {{ background: {t.accent}; color: {t.accent_ink};
