@@ -57,7 +57,7 @@ def beside_outline(opening: Opening, outline: Wall, edges: Wall | None, within: 
     waste or in the neck with all it has takes no wood from the head.
     """
     pocket, (x0, _, x1, y1) = opening.wall.area, outline.path.box
-    if not shapely.intersects(outline.area, pocket):
+    if y1 <= -1.0 or not shapely.intersects(outline.area, pocket):  # an outline wholly below the nut line leaves nothing to clip
         return None
     above = shapely.clip_by_rect((outline if edges is None else edges).line, x0 - 1.0, 0.0, x1 + 1.0, y1 + 1.0)
     if shapely.intersects(above, pocket):
