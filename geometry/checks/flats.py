@@ -44,11 +44,7 @@ def _rail(item: Item, opening: Opening, margins: Margins) -> tuple[Snag, ...]:
     a, b = v.along(middle, along, -half), v.along(middle, along, half)
     cut = _cuts_into(a, b, plan(frame.w), item.tuner.flat.depth, opening)
     if cut is None:
-        if a == b:  # a size below what coordinates can tell: to the toolkit a line without length has no nearest place, and ends it
-            foot = opening.wall.foot(a)
-            measured, p, q = foot.distance, a, foot.point
-        else:
-            measured, p, q = Wall(Path((Line(a, b),))).to(opening.wall)
+        measured, p, q = Wall(Path((Line(a, b),))).to(opening.wall)
         where = v.middle(p, q)
     else:
         measured, where = -cut[0], cut[1]

@@ -170,6 +170,14 @@ def _rail_of(wall: Wall, outline: Wall, inside: bool) -> tuple[float, Vec2]:
     return min(depth, -2e-6), (float(wall.points[i, 0]), float(wall.points[i, 1]))
 
 
+def _shared(one: Wall, two: Wall) -> Vec2:
+    """A place in both of two areas that overlap."""
+    both_have = shapely.intersection(one.area, two.area)
+    if both_have.is_empty:  # one is so small that nothing of it counts as an area
+        return tuple(min(one, two, key=lambda wall: wall.line.length).points[0].tolist())
+    return both_have.representative_point().coords[0]
+
+
 def _web(one: Opening, two: Opening, margins: Margins) -> tuple[Snag, ...]:
     needed = margins.web
     if one.there and two.there:
@@ -182,8 +190,7 @@ def _web(one: Opening, two: Opening, margins: Margins) -> tuple[Snag, ...]:
         depth = (max(float(two.wall.about(one.wall.points).max()), float(one.wall.about(two.wall.points).max())) if out is None else
                  out[0])
         depth = max(depth, 2e-6)
-        shared = shapely.intersection(one.wall.area, two.wall.area).representative_point()
-        return (Snag("slots-overlap", SPOILS, (one.id, two.id), (shared.x, shared.y, 0.0), -depth, needed,
+        return (Snag("slots-overlap", SPOILS, (one.id, two.id), (*_shared(one.wall, two.wall), 0.0), -depth, needed,
                      say("{one} and {two} overlap.",
                          one=first(one.id), two=two.id), pocket_advice(pocket) if pocket else say("Move them apart, or join them into one drawn slot."),
                      push=push),)

@@ -68,9 +68,10 @@ class Wall(Struct, frozen=True, eq=False, dict=True, weakref=True):
 
     @cached_property
     def line(self) -> LineString:
-        """The chords."""
+        """The chords, prepared where they have any length."""
         made = LineString(self.points)
-        shapely.prepare(made)
+        if made.length > 0:
+            shapely.prepare(made)
         return made
 
     @cached_property
@@ -196,8 +197,10 @@ class Wall(Struct, frozen=True, eq=False, dict=True, weakref=True):
 
     def to(self, other: Wall) -> tuple[float, Vec2, Vec2]:
         """(distance in mm, point here, point there) between two exact walls; 0 where their chords meet."""
-        joint = shapely.shortest_line(self.line, other.line)
-        here, there = joint.coords[0], joint.coords[-1]
+        if shapely.is_prepared(other.line):
+            here, there = shapely.shortest_line(self.line, other.line).coords[:]
+        else:  # a prepared line that is asked for the place nearest to one without length ends the program
+            there, here = shapely.shortest_line(other.line, self.line).coords[:]
         if here == there:
             return 0.0, here, there
         best = self._settled(here, other, there)

@@ -50,6 +50,13 @@ def test_distance_between_walls_by_hand():
     assert SLOT.to(Wall(circle((6.0, 50.0), 7.0)))[0] == 0.0
 
 
+def test_a_wall_without_length_is_as_far_as_its_place():
+    """The polygon library alone ends the program here: one line is prepared, the other has no length."""
+    place = Wall(Path((Line((30.0, 50.0), (30.0, 50.0)),)))
+    assert SLOT.to(place) == (pytest.approx(24.0), pytest.approx((6.0, 50.0)), (30.0, 50.0))
+    assert place.to(SLOT) == (pytest.approx(24.0), (30.0, 50.0), pytest.approx((6.0, 50.0)))
+
+
 @pytest.mark.parametrize(("start", "way", "expected"), [
     ((40.0, 50.0), (-1.0, 0.0), [(34.0, 46.0)]),
     ((0.0, 50.0), (0.0, 1.0), [(0.0, 56.0)]),
