@@ -67,6 +67,7 @@ REMARKS: Mapping[str, tuple[str, ...]] = {
 """Notes in the job books, in the order in which they stand there."""
 
 PATTERNS: Mapping[str, str] = {
+    "face 10 bushing one screw mirrored": next(one.about for one in GENERIC if one.id == "face 10 bushing one screw"),
     "face 14 bushing four screws": say("Wide post in a bushing, large open gear on the back, four screws."),
     "side 6.4 short post": say("Short steel post through the side into a shared slot, a screw to either side."),
     "side 10 roller long post": say("Roller of 10 through the side, long enough to bear in the wood between the slots."),
@@ -84,4 +85,4 @@ def said(stem: str, layout: Headstock) -> Headstock:
         remarks = tuple(replace(remark, text=text) for remark, text in zip(remarks, new, strict=True))
     return replace(
         layout, name=HEADS[stem][0], about=HEADS[stem][1], book=replace(layout.book, remarks=remarks),
-        patterns=tuple(replace(pattern, about=about.get(pattern.id.removesuffix(" mirrored"), pattern.about)) for pattern in layout.patterns))
+        patterns=tuple(replace(pattern, about=about.get(pattern.id, pattern.about)) for pattern in layout.patterns))
