@@ -11,6 +11,9 @@ from PySide6.QtWidgets import QPushButton, QSizePolicy, QWidget
 class WrappingButton(QPushButton):
     """As wide as its words where it can be, never narrower than its longest word."""
 
+    words = ""
+    """Until they are set: the toolkit may ask for the size while the button is being made."""
+
     def __init__(self, words: str, parent: QWidget | None = None) -> None:
         super().__init__(words, parent)
         self.words = words
@@ -28,7 +31,7 @@ class WrappingButton(QPushButton):
         return self._around(self.fontMetrics().size(0, self.words).width(), self.text().count("\n") + 1)
 
     def minimumSizeHint(self) -> QSize:
-        longest = max(self.fontMetrics().horizontalAdvance(word) for word in self.words.split())
+        longest = max(self.fontMetrics().horizontalAdvance(word) for word in self.words.split() or ("",))
         return self._around(longest, self.text().count("\n") + 1)
 
     def resizeEvent(self, event) -> None:

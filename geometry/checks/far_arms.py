@@ -91,7 +91,7 @@ def _within(area: Polygon, bore: Drilling, first: float, last: float, half: floa
     if last <= first:
         return []
     return [part for part in shapely.get_parts(shapely.intersection(area, _strip(bore, first, last, half))).tolist()
-            if part.geom_type == "Polygon"]
+            if part.geom_type == "Polygon" and not part.is_empty]
 
 
 def _levels(bore: Drilling, part: Polygon) -> list[float]:

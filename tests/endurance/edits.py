@@ -294,6 +294,10 @@ def scale(chance: random.Random) -> float:
     return chance.choice((chance.uniform(0.8, 1.25), chance.uniform(0.8, 1.25), -1.0, far(chance)))
 
 
+def set_hardware(layout: Headstock, chance: random.Random) -> Headstock:
+    return edits.set_pattern(layout, tuner(layout, chance), any_of(chance, [one.id for one in layout.patterns]))
+
+
 EDITS: dict[str, Edit] = {
     "add_drawn_slot": lambda l, c: edits.add_drawn_slot(l, wall(c), c.choice((None, length(c)))),
     "add_hole": lambda l, c: edits.add_hole(l, place(c), length(c), c.choice((None, length(c)))),
@@ -334,7 +338,7 @@ EDITS: dict[str, Edit] = {
     "set_edge": on_loop(edits.set_edge, lambda c: c.choice(("straight", "arc", "curve"))),
     "set_edge_length": on_loop(edits.set_edge_length, length),
     "set_field": set_field,
-    "set_pattern": lambda l, c: edits.set_pattern(l, tuner(l, c), any_of(c, [p.id for p in l.patterns])),
+    "set_pattern": set_hardware,
     "set_place": set_place,
     "set_radius": on_loop(edits.set_radius, far),
     "set_row_spacing": lambda l, c: edits.set_row_spacing(l, any_of(c, [r.id for r in l.rows]), length(c), c.choice((0, 1, 99))),
@@ -344,7 +348,7 @@ EDITS: dict[str, Edit] = {
     "set_turn": lambda l, c: edits.set_turn(l, tuner(l, c), c.choice((None, angle(c), c.uniform(-180, 180)))),
     "slide_tuner": lambda l, c: edits.slide_tuner(l, tuner(l, c), far(c), c.choice((None, *SIDES))),
     "spread": spread,
-    "take_other_hand": lambda l, c: edits.take_other_hand(l, [one.id for one in l.tuners if c.random() < 0.4]),
+    "take_other_hand": lambda l, c: edits.take_other_hand(set_hardware(l, c), [one.id for one in l.tuners if c.random() < 0.4]),
     "to_drawn": lambda l, c: edits.to_drawn(l, slot(l, c)),
     "transform_loop": lambda l, c: edits.transform_loop(l, loop(l, c)[0], Matrix(scale(c), angle(c), angle(c), scale(c), *step(c))),
     "rack": in_rack, "choose_route": route, "set_template_tool": template, "order": order,

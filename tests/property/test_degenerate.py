@@ -3,7 +3,7 @@
 import math
 
 import pytest
-from hypothesis import Phase, given, settings
+from hypothesis import Phase, example, given, settings
 from hypothesis import strategies as st
 from msgspec.structs import replace
 
@@ -41,6 +41,10 @@ _coordinate = st.integers(-60, 60).map(float) | st.floats(-60, 60)
 @settings(phases=_QUICK, max_examples=50)
 @given(st.lists(st.tuples(_coordinate, _coordinate, st.just(0.0) | st.floats(-2, 2)), min_size=2, max_size=7),
        st.lists(st.tuples(_coordinate, _coordinate), min_size=2, max_size=6))
+@example([(57.0, -5.0, -0.12688303183170957), (-12.0, -43.0, -1.0279472961300316), (-36.0, -47.0, 0.0),
+          (43.064301338196344, -27.719774919537016, 0.0), (-53.179971183838944, 16.0, 0.0)],
+         [(-46.0, 54.0), (-48.0, 55.97198268962717), (15.810566098474808, 18.874378996098798), (0.55, -1.2), (-46.0, 54.0),
+          (-46.0, 54.0)])  # a far arm of which nothing was left in the bore's way
 def test_any_outline_and_any_drawn_slot(corners, opening):
     if len({c[:2] for c in corners}) < 2 or len(set(opening)) < 2:
         return
