@@ -8,7 +8,7 @@ from app.look.wrapping import WrappingButton
 @pytest.mark.qt_log_ignore("This plugin does not support")
 def test_a_button_tells_a_size_before_it_has_words(qtbot):
     """The toolkit may ask while the button is being made."""
-    button = WrappingButton("Set out")
+    button = WrappingButton("Kopfplattenvorderseitenbohrungen setzen")
     qtbot.addWidget(button)
     with_words = button.minimumSizeHint()
     del button.words
