@@ -129,11 +129,13 @@ def _first_guess(slot: Slot, found: Sequence[Dive], air: float) -> tuple[float, 
     for one in found:
         speed = v.dot(one.way, end.axis)
         upright = (one.run.diameter / 2 + air) / one.steep
-        if one.slope <= 0 or speed <= 0:
+        at_edge = v.dot(v.sub(one.edge[:2], end.at), end.axis)
+        # What cuts into a wall beside it, farther on than any ramp goes, has nothing to gain from one.
+        beside = one.low > 0 and not one.over_an_end and at_edge > end.room + TOUCH
+        if one.slope <= 0 or speed <= 0 or beside:
             continue
         begins = one.at(max(0.0, (one.run.nut_height - upright) / one.slope))
         starts.append(v.dot(v.sub(end.at, begins[:2]), end.axis))
-        at_edge = v.dot(v.sub(one.edge[:2], end.at), end.axis)
         needs.append((at_edge, one.edge[2] + upright))
     if not starts or nut_end(slot).axis[1] < _UPRIGHT:
         raise GeometryError(say("The strings of {slot} do not come over its nut end: turn the slot so that it runs "
