@@ -7580,6 +7580,10 @@
         <translation>Das Werkbuch hat seinen eigenen Weg zurück: das Rückgängig der Zeichnung berührt es nie.</translation>
     </message>
     <message>
+        <source>The job book is written as soon as the planned times are worked out.</source>
+        <translation>Das Werkbuch wird geschrieben, sobald die geplanten Zeiten berechnet sind.</translation>
+    </message>
+    <message>
         <source>The job book times {operation} of the {piece} piece more than once: keep one (at $.book.times).</source>
         <translation>Das Werkbuch zählt {operation} mehrmals ({piece}): eines behalten (bei $.book.times).</translation>
     </message>
@@ -9950,6 +9954,10 @@
     <message>
         <source>Your layout is still in the window, but it could not be written down: save it now.</source>
         <translation>Ihr Entwurf ist noch im Fenster, ließ sich aber nicht aufschreiben: jetzt sichern.</translation>
+    </message>
+    <message>
+        <source>Your own rack was changed in another window meanwhile. Here it is as it is now: make the change once more.</source>
+        <translation>Ihr eigener Bestand wurde inzwischen in einem anderen Fenster geändert. Hier steht er, wie er jetzt ist: Nehmen Sie die Änderung noch einmal vor.</translation>
     </message>
     <message>
         <source>Your rack could not be read</source>

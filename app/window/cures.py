@@ -81,7 +81,7 @@ class Cures(QObject):
         if window.hand.busy:
             window.say(say("Something is in hand: put it down, or back with Esc, and press again."))
             return
-        if self._search is None or self._search.layout is not window.document.layout:
+        if self._search is None or self._search.result is not window.document.result:  # the book may have been written into since
             window.say(say("The layout changed meanwhile: ask again."))
             return
         try:

@@ -287,6 +287,7 @@ class MainWindow(QMainWindow):
     def book_changed(self) -> None:
         """Something was written into the job book: no step, but unsaved work that the journal keeps."""
         self._refresh_room()
+        self.held_page.follow()  # notes are shown with what they are pinned to
         self._file()
 
     # ---- changing -------------------------------------------------------

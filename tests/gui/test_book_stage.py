@@ -8,10 +8,11 @@ import pytest
 from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLabel
 
 from app.document.journal import Journal
 from app.formats import headstock
+from app.look.descendants import below
 from app.window import ask
 from app.window.rooms import book_room
 from app.window.stages import STAGES
@@ -158,8 +159,15 @@ def test_a_note_is_pinned_to_what_is_held_and_shown_there(bench, monkeypatch):
     note = bench.layout.book.remarks[0]
     assert (note.on, note.text) == (tuner, "a larger pilot") and bench.window.document.unsaved
     assert f"note {tuner}" in bench.window.canvas._notes._marks
+    assert "a larger pilot" in shown_in_panel(bench)
     bench.window.document.take_back()
     assert not bench.window.canvas._notes._marks
+    assert "a larger pilot" not in shown_in_panel(bench)
+
+
+def shown_in_panel(bench) -> list[str]:
+    """The words of the labels of the page of what is held."""
+    return [label.text() for label in below(bench.window.side, QLabel) if label.isVisible()]
 
 
 def test_found_minutes_become_the_rates_of_the_plan_as_one_step(bench, room):

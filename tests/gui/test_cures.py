@@ -6,6 +6,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
 from app.panels.snags.snag_list import SnagList
+from app.window import ask
 from app.window.background import aside
 from app.window.background.background import running
 from geometry.checks import check
@@ -44,6 +45,17 @@ def test_the_button_carries_the_cure_out_as_one_step(bench, qtbot):
     assert (snag.kind, snag.between) not in {(one.kind, one.between) for one in after}
     bench.window.document.undo()
     assert bench.layout == before
+
+
+def test_a_cure_is_carried_out_after_something_was_written_into_the_job_book(bench, qtbot, monkeypatch):
+    index = _spoilt(bench, qtbot)
+    snags, before = bench.window.side.snags, bench.layout
+    monkeypatch.setattr(ask, "text", lambda *_: "look at this one")
+    bench.window.commands.run("note")
+    QTest.mouseClick(snags.viewport(), Qt.MouseButton.LeftButton, pos=_button(bench, index))
+    bench.pump()
+    assert bench.layout.tuners != before.tuners, bench.window.foot.said
+    assert [note.text for note in bench.layout.book.remarks] == ["look at this one"]
 
 
 def test_the_keyboard_reaches_the_cure(bench, qtbot):

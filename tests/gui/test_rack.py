@@ -9,6 +9,8 @@ from app.formats.rack import load_rack, save_rack
 from app.panels.forms.fields import LengthField
 from app.window import ask
 from app.window.rooms import rack_desk
+from app.window.rooms.rack_desk import RackDesk
+from geometry.edits.rack import add_entry, sort_shelf
 from geometry.errors import GeometryError
 from geometry.layout.generic import RACK
 from geometry.layout.generic_inch import RACK_INCH
@@ -151,6 +153,24 @@ def test_my_own_rack_is_kept_beside_the_layouts(bench, room, path):
     assert bench.layout.rack.bits[1].cutting_length == 21
     bench.window.commands.run("undo")
     assert bench.layout.rack == before
+
+
+def test_my_rack_that_another_window_has_changed_is_not_written_over(bench, room, path):
+    view = room.rack.view
+    whose(view, 1)
+    choose(view, "8 straight")
+    other = RackDesk(bench.window, path)
+    save_rack(sort_shelf(add_entry(other.mine(), "bits"), "bits"), path)
+    kept = path.read_bytes()
+    type_into(view.form, "Cutting length", "22")
+    assert path.read_bytes() == kept and "changed in another window" in bench.window.foot.said
+    assert view.rack == load_rack(path), "it is shown as it is now"
+    type_into(view.form, "Cutting length", "22")
+    assert next(bit for bit in load_rack(path).bits if bit.id == "8 straight").cutting_length == 22
+    assert len(load_rack(path).bits) == len(RACK.bits) + 1
+    assert other.mine() == load_rack(path), "and there too"
+    press(view.buttons["back"])
+    assert path.read_bytes() == kept
 
 
 def test_the_layouts_rack_becomes_mine_and_the_old_one_is_kept(bench, room, path):

@@ -1,6 +1,7 @@
 """The readings of the job book by the keyboard: what a caliper says is typed down the holes, one measure at a time."""
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
@@ -51,3 +52,14 @@ def test_a_reading_that_was_refused_is_not_shown_of_another_measure(bench, room)
     QTest.keyClick(page.ways, Qt.Key.Key_Down)
     bench.pump()
     assert page.table.words.index(1, 2).data() == ""
+
+
+def test_a_table_read_in_a_wrong_unit_is_not_told_hole_by_hole(bench, room):
+    """Hundreds of doubtful readings made one sentence of as many names."""
+    first = room.readings._rows[0]
+    readings = tuple(replace(first, drilling=f"{first.drilling} {n}", piece=bench.layout.book.piece, value=first.planned * 25.4)
+                     for n in range(400))
+    bench.window.document.record("Readings", lambda book: replace(book, readings=readings))
+    press(room.view.tabs.button(3))
+    assert "400 readings" in room.readings.page.said and len(room.readings.page.said) < 3000
+    assert "and 388 more" in room.readings.page.said

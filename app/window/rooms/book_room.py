@@ -8,6 +8,7 @@ from functools import partial
 from typing import TYPE_CHECKING, TypeVar
 
 from msgspec.structs import replace
+from PySide6.QtCore import QTimer
 
 from app.look.theme import Theme
 from app.panels.book.book_panel import BookPanel
@@ -83,6 +84,11 @@ class BookRoom(StageRoom):
         self.planning.answered.connect(self._answered)
         self.planning.failed.connect(self._failed)
         self.planning.ended.connect(self._ended)
+        self._writes = False
+        """whether the table is to be written as soon as the plan is there"""
+        self._writing = QTimer(self)
+        self._writing.setSingleShot(True)
+        self._writing.timeout.connect(self.write)
         view = self.view
         view.hours.entered.connect(self._minutes)
         view.hours.pressed_at.connect(self._timer)
@@ -111,14 +117,18 @@ class BookRoom(StageRoom):
             self.work = self._base.with_order(layout)
         self._show()
 
+    def leave(self) -> None:
+        self._writes = False
+
     def set_theme(self, theme: Theme) -> None:
         self.view.set_theme(theme)
 
     def end(self) -> None:
+        self._writing.stop()
         self.planning.end()
 
     def planned(self) -> tuple[Task, ...]:
-        """The tasks of the plan; none while it is being worked out."""
+        """The tasks of the plan on show; none as long as there is none."""
         return () if self.work is None else tasks(self.work.steps, self.work.counts.changes)
 
     def _answered(self, work: Work) -> None:
@@ -133,6 +143,8 @@ class BookRoom(StageRoom):
     def _ended(self) -> None:
         if self.window.stage == self.key:
             self.refresh()
+            if self._writes:
+                self._writing.start(0)  # it asks where: not in the midst of an answer
 
     # ---- what is shown --------------------------------------------------------
     def _show(self) -> None:
@@ -310,8 +322,12 @@ class BookRoom(StageRoom):
                                                                                 "was opened"))
 
     def write(self) -> None:
-        """Ask where and write the book as a table."""
-        write_book_file(self.window, self.book, self.planned())
+        """Ask where and write the book as a table; while the plan is on its way that is put off, for the table holds its times."""
+        self._writes = self.errand.busy
+        if self._writes:
+            self.window.say(say("The job book is written as soon as the planned times are worked out."))
+        else:
+            write_book_file(self.window, self.book, self.planned() if self.planning.current else ())
 
 
 def _found(table: EntryTable, row: int, known: list[tuple[int, Kept]]) -> tuple[int, Kept] | None:

@@ -20,7 +20,7 @@ from app.formats.rack import (
     starting_rack,
 )
 from app.formats.reading import read_bytes
-from app.formats.saving import save_bytes
+from app.formats.saving import fingerprint_of, save_bytes
 from app.panels.describe import field
 from app.panels.router.rack_view import RackView
 from app.window import ask
@@ -43,6 +43,8 @@ class RackDesk(QObject):
         self._window = window
         self._path = path or rack_path()
         self._mine: Rack | None = None
+        self._seen: str | None = None
+        """fingerprint of the file that `_mine` was read from or written to; None without one"""
         self._before: list[Rack] = []
         self.view = RackView(window.unit)
         self.view.edited.connect(self._edited)
@@ -63,8 +65,11 @@ class RackDesk(QObject):
             self.view.show_rack(self.mine(), says, [], bool(self._before))
 
     def mine(self) -> Rack:
-        """The maker's own rack; a file that cannot be used is set aside and said so."""
-        if self._mine is None:
+        """The maker's own rack, as it is kept now: another window may have written it. A file that cannot be used is set aside
+        and said so."""
+        seen = fingerprint_of(self._path)
+        if self._mine is None or seen != self._seen:
+            self._seen, self._before = seen, []
             unit = "mm" if self._window.unit == "mm" else "inch"
             try:
                 self._mine = load_rack(self._path, unit)
@@ -91,8 +96,11 @@ class RackDesk(QObject):
         elif self.view.whose == "layout":
             self._into_layout(what, changed, renamed)
         else:
-            was = self.mine()
-            if self._save(changed):
+            shown, was = self.view.rack, self.mine()
+            if was != shown:
+                self._window.say(say("Your own rack was changed in another window meanwhile. Here it is as it is now: make the "
+                                     "change once more."))
+            elif self._save(changed):
                 self._before = [*self._before, was][-MOST_BACK:]
         self.show()
 
@@ -111,7 +119,7 @@ class RackDesk(QObject):
         except FormatError as error:
             self._tell(say("Your rack was not kept"), str(error))
             return False
-        self._mine = rack
+        self._mine, self._seen = rack, fingerprint_of(self._path)
         return True
 
     def _wanted(self, key: str) -> None:
@@ -139,6 +147,7 @@ class RackDesk(QObject):
                              words + say(" The one before it is in {before}.", before=before.name))
 
     def _back(self) -> None:
+        self.mine()  # what another window has written since is not taken back here
         if self._before:
             *rest, last = self._before
             if self._save(last):

@@ -29,6 +29,9 @@ from geometry.units import parse_angle, parse_length
 if TYPE_CHECKING:
     from app.window.main import MainWindow
 
+MOST_NAMED = 12
+"""Doubtful readings that are named one by one; a table that was read with a wrong unit may hold nothing else."""
+
 
 class ReadingDesk(QObject):
     """Feeds a ReadingPage from the book of record."""
@@ -75,9 +78,11 @@ class ReadingDesk(QObject):
         doubtful = [what_words(off.reading) for off in found if off.doubtful]
         if not doubtful:
             return []
+        which = ", ".join(doubtful[:MOST_NAMED])
+        if len(doubtful) > MOST_NAMED:
+            which = say("{names} and {n} more", names=which, n=len(doubtful) - MOST_NAMED)
         return [count(len(doubtful), "One reading is so far off that a slip of the pen is likelier; left out below: {which}.",
-                      "{n} readings are so far off that a slip of the pen is likelier; left out below: {which}.",
-                      which=", ".join(doubtful))]
+                      "{n} readings are so far off that a slip of the pen is likelier; left out below: {which}.", which=which)]
 
     def _entered(self, row: int, column: int, text: str) -> None:
         table = self.page.table
