@@ -14,6 +14,7 @@ import marshal
 import os
 import struct
 import sys
+import zlib
 from collections.abc import Sequence
 from contextlib import suppress
 from importlib.machinery import ModuleSpec, SourceFileLoader
@@ -22,8 +23,9 @@ from types import CodeType, ModuleType
 
 from .places import APP
 
-_END = b"whole"
-"""the last bytes of the file: one that was cut off is not read"""
+_CHECKSUM = struct.Struct("<L")
+"""The last bytes of the file, of all before them: one that was cut off or damaged is not read. Python itself would
+execute a damaged copy, and might fail at every start, or crash."""
 _UNCHECKED = MAGIC_NUMBER + bytes(4)
 """How a compiled file begins whose source is known by its time and its length, which follow: 4 bytes each."""
 _HEAD = len(_UNCHECKED)
@@ -101,7 +103,8 @@ class ImportCache:
         new = f"{self._place}.{os.getpid()}"
         try:
             with open(new, "wb") as file:
-                file.write(b"".join((marshal.dumps((_made_for(), at, index)), *parts, _END)))
+                data = b"".join((marshal.dumps((_made_for(), at, index)), *parts))
+                file.write(data + _CHECKSUM.pack(zlib.crc32(data)))
             os.replace(new, self._place)
         except OSError:  # a folder that cannot be written, a full disk
             with suppress(OSError):
@@ -132,12 +135,13 @@ def _read(place: str) -> dict[str, tuple[str, bool, memoryview]]:
     try:
         with open(place, "rb") as file:
             data = file.read()
-        if not data.endswith(_END):
+        end = max(0, len(data) - _CHECKSUM.size)
+        if data[end:] != _CHECKSUM.pack(zlib.crc32(memoryview(data)[:end])):
             return {}
         made_for, size, index = marshal.loads(data)
         if made_for != _made_for():
             return {}
     except (OSError, EOFError, ValueError, TypeError):
         return {}
-    whole = memoryview(data)[len(data) - len(_END) - size:]
+    whole = memoryview(data)[end - size:end]
     return {name: (source, is_package, whole[begin:end]) for name, (source, is_package, begin, end) in index.items()}

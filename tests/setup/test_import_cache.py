@@ -86,10 +86,22 @@ def test_a_module_that_is_gone_is_not_found(folder):
 def test_a_damaged_file_is_not_used(folder):
     start(folder, "keep")
     whole = (folder / "kept").read_bytes()
-    for damaged in (b"", whole[:10], whole[:-1], whole[len(whole) // 2:], b"\xff" * 50 + b"whole", b"whole"):
+    blank = len(whole) // 2
+    wrong_word = whole.replace(b"other", b"otjer")
+    assert wrong_word != whole
+    for damaged in (b"", b"\0" * 4, whole[:10], whole[:-1], whole[len(whole) // 2:], b"\xff" * 50 + whole[-4:], whole + b"more", wrong_word,
+                    whole[:blank] + bytes(64) + whole[blank + 64:], whole[:20] + b"\xff" + whole[21:], bytes(len(whole))):
         (folder / "kept").write_bytes(damaged)
         found = start(folder)
         assert found["said"][:2] == ["first", "other"] and found["said"][4] == "SourceFileLoader" and found["grown"]
+
+
+def test_a_damaged_file_is_written_anew(folder):
+    start(folder, "keep")
+    whole = (folder / "kept").read_bytes()
+    (folder / "kept").write_bytes(whole.replace(b"other", b"otjer"))
+    start(folder, "keep")
+    assert (folder / "kept").read_bytes() == whole
 
 
 def test_another_order_of_folders_is_looked_through_by_python_itself(folder):
