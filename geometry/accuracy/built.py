@@ -22,9 +22,9 @@ Template
     off or cuts in: each wall is grown or shrunk by an error of its own. It is
     cut from a paper of its own. A turn of the template is left out: the pins
     stand as far apart as the head is long.
-Pockets that are there
+Pockets and holes that are there
     In the wood before the shop begins: where they are, nothing of it strays. What is drilled, routed or sawn beside
-    them does, and is measured from them in the blank itself (Built.in_blank).
+    them does, and is measured from a pocket in the blank itself (Built.in_blank).
 Ramps
     Filed by hand when the slot is open: see ramp_built.
 """
@@ -47,14 +47,14 @@ _OUTLINE = "outline"
 
 
 class Recipe(Struct, frozen=True):
-    """A drilling and the rows of its errors in the matrix of draws."""
+    """A drilling and the rows of its errors in the matrix of draws; a hole that is there already has none."""
 
     drilling: Drilling
     paper: tuple[int, ...]
     """x and y stretch; none for pins and for screws drilled through a plate"""
     mark: tuple[int, ...]
     turn: tuple[int, ...]
-    wander: tuple[int, int]
+    wander: tuple[int, ...]
     stop: int | None
     follows: int | None = None
     """index of the post bore whose plate guides this drilling"""
@@ -122,8 +122,13 @@ def model_of(scene: Scene) -> Model:
     owners: list[Item] = []
     for item in scene.items:
         setups: dict[tuple[str, str], tuple[tuple[int, ...], tuple[int, ...]]] = {}
-        post: int | None = None
+        # The post bore guides the screws of its plate, wherever the hardware lists it.
+        post = next((len(recipes) + k for k, d in enumerate(item.drillings) if d.role == "post" and not d.upright), None)
         for drilling in item.drillings:
+            owners.append(item)
+            if drilling.there:
+                recipes.append(Recipe(drilling, (), (), (), (), None))
+                continue
             by_hand = not drilling.upright and drilling.role in _BY_HAND and post is not None
             key = (drilling.hole, drilling.surface)
             if key not in setups:
@@ -135,9 +140,6 @@ def model_of(scene: Scene) -> Model:
             stop = None if drilling.through else errors.add("stop", item.id)[0]
             recipes.append(Recipe(drilling, paper, mark, turn_rows, errors.add("wander", item.id, 2), stop,
                                   post if by_hand else None))
-            owners.append(item)
-            if drilling.role == "post" and not drilling.upright and post is None:
-                post = len(recipes) - 1
     ramps = {o.id: RampErrors(o, ramp_cut(o.slot), wrap, errors.add("mark", RAMP + o.id, 2),
                               errors.add("stop", RAMP + o.id)[0], template.slots[o.id])
              for o in scene.openings if o.slot.ramp is not None}
@@ -175,7 +177,8 @@ class Built(Struct, eq=False):
             return self.drilled.rod(index)
         if index not in self._rods:
             recipe = self.model.recipes[index]
-            self._rods[index] = (self._pin(recipe) if recipe.drilling.role == "locating" else
+            self._rods[index] = (self._still(recipe.drilling) if recipe.drilling.there else
+                                 self._pin(recipe) if recipe.drilling.role == "locating" else
                                  self._upright(recipe) if recipe.drilling.upright else self._sideways(recipe))
         return self._rods[index]
 
@@ -212,6 +215,10 @@ class Built(Struct, eq=False):
         flat = np.full(self.trials, d.start[2])
         length = d.depth * size if recipe.stop is None else np.maximum(d.depth + self.draws[recipe.stop], 0.01)
         return Rod((*at, flat), (lean_x / size, lean_y / size, d.direction[2] / size), length, d.radius)
+
+    def _still(self, d: Drilling) -> Rod:
+        ones = np.ones(self.trials)
+        return Rod(tuple(c * ones for c in d.start), tuple(c * ones for c in d.direction), d.depth * ones, d.radius)
 
     def _pin(self, recipe: Recipe) -> Rod:
         stretch, shift = self._template()

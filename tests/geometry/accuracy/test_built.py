@@ -6,11 +6,13 @@ import numpy as np
 import pytest
 from msgspec.structs import replace as changed
 
+from geometry.accuracy import propagate
 from geometry.accuracy.bench import Bench, bench_of
 from geometry.accuracy.built import Built
 from geometry.accuracy.sources import BACK, TEMPLATE, WRAP
 from geometry.layout import Accuracy, Blank, Headstock, Pin, SingleHole
-from tests.geometry.accuracy.specimens import face_head, head, side_head
+from geometry.layout.generic import PATTERNS
+from tests.geometry.accuracy.specimens import WIDE, face_head, head, side_head
 
 
 def built(bench: Bench, errors: dict[tuple[str, str, int], float]) -> Built:
@@ -105,6 +107,17 @@ def test_plate_screws_go_where_the_bore_went_and_where_the_edge_came() -> None:
     assert grown[0] == pytest.approx(40.1) and end[0] == pytest.approx(31.1)
     laid, _ = rod_of(SIDE, "side.2.1", **{f"template__{TEMPLATE}__0": 0.1})
     assert laid[0] == pytest.approx(40.1)
+
+
+def test_hardware_that_lists_its_screws_before_its_post_strays_as_any_other() -> None:
+    """The screws are drilled through the plate of a post that is in its bore, whatever comes first in a list."""
+    pattern = next(one for one in PATTERNS if one.id == SIDE.tuners[0].pattern)
+    spreads = []
+    for bores in (pattern.bores, tuple(reversed(pattern.bores))):
+        layout = side_head(Accuracy(), patterns=(changed(pattern, bores=bores),), margins=WIDE)
+        spreads.append(sorted((p.kind, p.between, round(p.nominal, 6), round(p.sd, 6)) for p in propagate(layout)))
+    assert spreads[0] == spreads[1]
+    assert "screw-to-slot" in {kind for kind, *_ in spreads[0]}
 
 
 def test_pins_share_the_place_of_the_template() -> None:

@@ -4,8 +4,8 @@ import math
 
 import pytest
 
-from geometry.accuracy import propagate
-from geometry.layout import Margins, Pin, SingleHole, Slot, StraightSlot
+from geometry.accuracy import propagate, requirements
+from geometry.layout import Accuracy, Margins, Pin, SingleHole, Slot, StraightSlot
 from tests.geometry.accuracy.specimens import WIDE, head, holes, only
 from tests.geometry.accuracy.test_clearances import hold_to_checks, simulated, spread
 
@@ -21,6 +21,21 @@ def test_a_hole_beside_it_strays_by_its_mark_alone():
     assert simulated(layout, "hole-to-slot") == pytest.approx((3.0, 0.15), abs=0.01)
     still = head(slots=(POCKET,), holes=holes((11.0, 10.0, 4.0)), accuracy=only(template=0.4))
     assert [(p.nominal, p.sd) for p in propagate(still) if p.kind == "hole-to-slot"] in ([], [(pytest.approx(3.0), pytest.approx(0.0, abs=1e-9))])
+
+
+def test_a_hole_that_is_there_does_not_stray_and_nobody_is_asked_to_hold_its_mark():
+    """0.4 mm between the two, and the mark of the new hole alone strays, by half of 0.3 mm: 2.33 of that are 0.35."""
+    layout = head(holes=(SingleHole(id="old", at=(0.0, 60.0), diameter=5.0, there=True), SingleHole(id="new", at=(5.4, 60.0), diameter=5.0)),
+                  accuracy=only(mark=0.3))
+    assert spread(layout, "hole-to-hole") == pytest.approx((0.4, 0.15))
+    assert simulated(layout, "hole-to-hole") == pytest.approx((0.4, 0.15), abs=0.01)
+    assert requirements(layout, 0.99, trials=2000).needs == ()
+    assert {where for need in requirements(layout, 0.9999, trials=2000).needs for where in need.where} == {"new"}
+
+
+def test_a_blind_hole_that_is_there_leaves_what_it_leaves():
+    layout = head(holes=(SingleHole(id="old", at=(0.0, 60.0), diameter=5.0, depth=14.0, there=True),), accuracy=Accuracy())
+    assert spread(layout, "too-deep") == (2.0, 0.0)
 
 
 def test_a_pin_beside_it_goes_where_the_template_goes():
