@@ -39,6 +39,8 @@ class CanvasView(QGraphicsView):
     """arrow keys: steps in x and y"""
     keys = None
     """called with a key event before anybody else; True when it was taken"""
+    claims = None
+    """called with a key event that may be a shortcut; True when the key is the drawing's now"""
     key_filter = None
     """called with (key, text) before the view takes a key; True when somebody wanted it"""
 
@@ -240,6 +242,12 @@ class CanvasView(QGraphicsView):
         super().leaveEvent(event)
 
     # ---- keys -----------------------------------------------------------
+    def event(self, event: QEvent) -> bool:
+        if event.type() == QEvent.Type.ShortcutOverride and self.claims is not None and self.claims(event):
+            event.accept()
+            return True
+        return super().event(event)
+
     def focusInEvent(self, event) -> None:
         super().focusInEvent(event)
         self.focused.emit()

@@ -4600,6 +4600,10 @@
         <translation>{n} Knoten rücken</translation>
     </message>
     <message>
+        <source>Nut and blank stay, as every layout has them: change their numbers instead.</source>
+        <translation>Sattel und Rohling bleiben, denn jeder Entwurf hat sie: ändern Sie stattdessen ihre Zahlen.</translation>
+    </message>
+    <message>
         <source>Nut and strings</source>
         <translation>Sattel und Saiten</translation>
     </message>
@@ -7902,6 +7906,10 @@
     <message>
         <source>The outline or a slot set in or out evenly, or a slot beside it.</source>
         <translation>Den Umriss oder einen Schlitz gleichmäßig nach innen oder außen setzen, oder einen Schlitz daneben.</translation>
+    </message>
+    <message>
+        <source>The outline stays, as every head has one: draw or import another, and that takes its place.</source>
+        <translation>Der Umriss bleibt, denn jede Kopfplatte hat einen: einen anderen zeichnen oder einlesen, der tritt an seine Stelle.</translation>
     </message>
     <message>
         <source>The outline touches the nut line in one point only, so it has no edge to rout.</source>

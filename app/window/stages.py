@@ -58,6 +58,7 @@ class StageBar(QWidget):
             button = QPushButton(stage.word, self)
             button.setObjectName("stage")
             button.setCheckable(True)
+            button.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # the mouse leaves the keyboard to what the stage shows
             button.setToolTip(say("{what} (Alt+{number})", what=stage.about, number=number))
             button.setProperty("stage", stage.key)
             button.clicked.connect(self._clicked)

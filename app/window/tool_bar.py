@@ -56,6 +56,9 @@ ABOUT = {"section": say("Lay a line across the head and see what it cuts; drag i
 ONCE = ("draw outline", "draw slot")
 """Tools that are laid down after use; others stay in hand until Esc."""
 
+BY_TAB = Qt.FocusPolicy.TabFocus
+"""Of tools and their choices: the mouse leaves the keyboard to the drawing, where what the tool asks for is typed."""
+
 
 class ToolBar(QWidget):
     """Buttons for the tools of a stage, and their options."""
@@ -94,6 +97,7 @@ class ToolBar(QWidget):
         self.hardware = QComboBox(self)
         self.hardware.setAccessibleName(say("Hardware"))
         self.hardware.setMinimumContentsLength(16)
+        self.hardware.setFocusPolicy(BY_TAB)
         self.hardware.currentTextChanged.connect(self.hardware.setToolTip)
         self.hardware.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.hardware.activated.connect(self.option_changed)
@@ -208,6 +212,7 @@ class ToolBar(QWidget):
     def _add_tool(self, key: str, word: str, about: str) -> None:
         button = SignButton(key, word, about, self)
         button.setCheckable(True)
+        button.setFocusPolicy(BY_TAB)
         button.setProperty("tool", key)
         button.clicked.connect(self._picked)
         self._group.addButton(button)
@@ -219,6 +224,7 @@ class ToolBar(QWidget):
         button.setText(word)
         button.setToolTip(about)
         button.setCheckable(True)
+        button.setFocusPolicy(BY_TAB)
         button.toggled.connect(self.option_changed)
         self._row.addWidget(button)
         return button
@@ -227,6 +233,7 @@ class ToolBar(QWidget):
         box = QComboBox(self)
         box.setAccessibleName(name)
         box.setToolTip(name)
+        box.setFocusPolicy(BY_TAB)
         for key, word in options:
             box.addItem(word, key)
         box.activated.connect(self.option_changed)

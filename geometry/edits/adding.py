@@ -11,6 +11,8 @@ from geometry import vectors as v
 from geometry.edits.edge_places import nearest_on_edges
 from geometry.edits.parts import (
     FEATURE_GROUPS,
+    OUTLINE,
+    RESERVED,
     appended,
     fresh_id,
     group_of,
@@ -21,6 +23,7 @@ from geometry.edits.parts import (
 )
 from geometry.edits.slots import moved_slot
 from geometry.edits.tuners import members, own_place, pattern_of, without_left_rows
+from geometry.errors import GeometryError
 from geometry.layout import (
     EdgePlace,
     EdgeRun,
@@ -33,6 +36,7 @@ from geometry.layout import (
     Tuner,
 )
 from geometry.layout.edges import edge
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 
@@ -65,9 +69,14 @@ def add_hole(layout: Headstock, at: Vec2, diameter: float, depth: float | None =
 def remove_features(layout: Headstock, ids: Iterable[str]) -> Headstock:
     """The layout without these features, and without the rows that they leave empty.
 
-    A note that was pinned to one stays, with the feature's name put before its text.
+    A note that was pinned to one stays, with the feature's name put before its text. GeometryError for the outline, the nut
+    and the blank, which every layout has.
     """
     gone = set(ids)
+    if OUTLINE in gone:
+        raise GeometryError(say("The outline stays, as every head has one: draw or import another, and that takes its place."))
+    if not gone.isdisjoint(RESERVED):
+        raise GeometryError(say("Nut and blank stay, as every layout has them: change their numbers instead."))
     for id in gone:
         group_of(layout, id)
     groups = {group: tuple(one for one in getattr(layout, group) if one.id not in gone) for group in FEATURE_GROUPS}

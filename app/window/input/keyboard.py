@@ -40,6 +40,7 @@ class Keyboard(QObject):
         self.pen: Vec2 | None = None
         self._down = False
         window.canvas.view.keys = self.take
+        window.canvas.view.claims = self.claims
         window.canvas.view.hovered.connect(self._mouse)
         escape = QShortcut(QKeySequence("Esc"), window)
         escape.activated.connect(self.escape)
@@ -184,6 +185,11 @@ class Keyboard(QObject):
         w.show_held()
 
     # ---- keys of the canvas ---------------------------------------------------
+    def claims(self, event: QKeyEvent) -> bool:
+        """Whether a key that is a shortcut elsewhere is the gesture's: Backspace takes back what was typed or drawn last, and
+        must not remove what is held."""
+        return event.key() == Qt.Key.Key_Backspace and self._w.hand.busy
+
     def take(self, event: QKeyEvent) -> bool:
         """Take a key of the canvas before a gesture is asked. False when it is not wanted here."""
         keys = event.modifiers()

@@ -54,6 +54,9 @@ def test_removing_keeps_what_was_noted():
     assert "heart" not in feature_ids(made)
     with pytest.raises(GeometryError, match="no feature named pin"):
         remove_features(made, ("pin",))
+    for what, why in (("outline", "outline stays"), ("nut", "Nut and blank stay"), ("blank", "Nut and blank stay")):
+        with pytest.raises(GeometryError, match=why):
+            remove_features(head, ("pin", what))
 
 
 def test_duplicates():

@@ -1,0 +1,89 @@
+"""What is typed while the hand draws or drags goes to the drawing, whatever was pressed before, and removes nothing."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QAbstractButton, QApplication
+
+from app.look.descendants import below
+from tests.waiting import press, until
+
+
+@pytest.fixture
+def window(bench):
+    bench.window.activateWindow()
+    until(bench.window.isActiveWindow)
+    bench.view.setFocus()
+    bench.pump()
+    return bench.window
+
+
+def typed(bench, text: str) -> None:
+    """Keys go to whoever has the keyboard."""
+    for letter in text:
+        QTest.keyClicks(QApplication.focusWidget(), letter)
+    bench.pump()
+
+
+def test_backspace_in_a_drag_corrects_the_number_and_leaves_the_tuner(bench, window):
+    start = bench.inside("treble side 2")
+    bench.press(start)
+    bench.move_along(start, (start[0], start[1] + 4))
+    assert window.document.held == ("treble side 2",) and window.actions_["remove"].isEnabled()
+    typed(bench, "12")
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Backspace)
+    assert [text for _, text, _ in window.hand.entries if text] == ["1"]
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Backspace)
+    assert window.hand.busy and not window.hand.entries
+    bench.key(Qt.Key.Key_Escape)
+    bench.release(start)
+    assert bench.layout.tuner("treble side 2") and window.document.history.undo_name is None
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Backspace)
+    assert window.document.history.undo_name == "Remove treble side 2", "nothing is in hand: what is held goes"
+
+
+def test_backspace_takes_the_last_node_back_while_the_outline_is_held(bench, window):
+    window.set_stage("outline")
+    window.document.hold(("outline",))
+    before = bench.layout.outline
+    press(window.tools._tools["draw outline"])
+    for place in ("23; 0", "60; 20"):
+        bench.move((10.0, 10.0))
+        typed(bench, place)
+        bench.key(Qt.Key.Key_Return)
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Backspace)
+    assert window.hand.busy and bench.layout.outline is before
+    for place in ("30; 20", "38; 100", "0; 170"):
+        typed(bench, place)
+        bench.key(Qt.Key.Key_Return)
+    bench.key(Qt.Key.Key_Return)
+    assert max(node.at[0] for node in bench.layout.outline.nodes) == pytest.approx(38.0)
+
+
+@pytest.mark.parametrize("tool, stage, made", [("draw outline", "outline", None), ("slot", "slots", "slots"),
+                                               ("pin", "slots", "pins"), ("hole", "tuners", "holes")])
+def test_the_mouse_takes_a_tool_and_the_keyboard_types_where(bench, window, tool, stage, made):
+    press(next(b for b in below(window.stages, QAbstractButton) if b.property("stage") == stage))
+    press(window.tools._tools[tool])
+    assert QApplication.focusWidget() is bench.view
+    count = len(getattr(bench.layout, made)) if made else 0
+    bench.move((2.0, 150.0))
+    typed(bench, "3")
+    assert window.hand.entries
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+    typed(bench, "155")
+    assert [text for _, text, _ in window.hand.entries] == ["3", "155"]
+    bench.key(Qt.Key.Key_Return)
+    if tool in ("pin", "hole"):
+        assert len(getattr(bench.layout, made)) == count + 1
+        assert getattr(bench.layout, made)[-1].at == pytest.approx((3.0, 155.0))
+    window.hand.cancel()
+
+
+def test_delete_on_the_outline_says_why_it_stays(bench, window):
+    window.set_stage("outline")
+    for held, words in (("outline", "The outline stays"), ("nut", "Nut and blank stay"), ("blank", "Nut and blank stay")):
+        window.document.hold((held,))
+        before = bench.layout
+        bench.key(Qt.Key.Key_Delete)
+        assert bench.layout is before and words in window.foot.said
