@@ -1372,6 +1372,10 @@
         <translation>Nicht durchgehend</translation>
     </message>
     <message>
+        <source>Block for the tilt</source>
+        <translation>Klotz für die Neigung</translation>
+    </message>
+    <message>
         <source>Block heights</source>
         <translation>Klotzhöhen</translation>
     </message>
@@ -2356,8 +2360,8 @@
         <translation>Schneiden</translation>
     </message>
     <message>
-        <source>Edges: diameter, tilt of the table (positive: the bore climbs to the tip on its way out), stop from the square edge to full diameter.</source>
-        <translation>Kanten: Durchmesser, Tischneigung (positiv: die Bohrung steigt nach außen zur Spitze), Bohrtiefe von der geraden Kante bis zum vollen Durchmesser.</translation>
+        <source>Edges: diameter, tilt of the table and the end that is raised for it, stop from the square edge to full diameter.</source>
+        <translation>Kanten: Durchmesser, Tischneigung und das Ende, das dafür angehoben wird, Bohrtiefe von der geraden Kante bis zum vollen Durchmesser.</translation>
     </message>
     <message>
         <source>Eight strings, four a side</source>
@@ -12960,6 +12964,10 @@
         <translation>{bit}: {setting:,.0f} Umdrehungen je Minute einstellen, Schnittgeschwindigkeit {rim_speed}; höchstens {most:,.0f} ({source}).</translation>
     </message>
     <message>
+        <source>{block} over {base}</source>
+        <translation>{block} auf {base}</translation>
+    </message>
+    <message>
         <source>{board}: opening the same size as the finished slot.</source>
         <translation>{board}: Öffnung so groß wie der fertige Schlitz.</translation>
     </message>
@@ -13124,12 +13132,12 @@
         <translation>{follower} {diameter} mit Fräser {cutter}</translation>
     </message>
     <message>
-        <source>{diameter}, tilt {tilt}</source>
-        <translation>{diameter}, {tilt}</translation>
-    </message>
-    <message>
         <source>{diameter}, {depth}, from the {surface}</source>
         <translation>{diameter}; {depth}, von der {surface}</translation>
+    </message>
+    <message>
+        <source>{diameter}, {tilt}</source>
+        <translation>{diameter}, {tilt}</translation>
     </message>
     <message>
         <source>{done} of {snags} snags done, {moves} moves tried</source>
@@ -13276,8 +13284,8 @@
         <translation>{hole} liegt {nearest} von der nächsten Kante des Rohlings, die Ausladung der Bohrmaschine ist {throat}: von Hand mit Führung bohren.</translation>
     </message>
     <message>
-        <source>{ids} share a tilt of {level} degrees.</source>
-        <translation>{ids} haben dieselbe Neigung von {level} Grad.</translation>
+        <source>{ids} share a tilt: {tilt}.</source>
+        <translation>{ids} haben dieselbe Neigung: {tilt}.</translation>
     </message>
     <message>
         <source>{id} does not sit on the edge, so there is no flat to cut for it.</source>
@@ -14455,11 +14463,7 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>
         <source>{tilt} {end} raised</source>
-        <translation>{tilt} {end} ↑</translation>
-    </message>
-    <message>
-        <source>{tilt}, block {block}</source>
-        <translation>{tilt}, Klotz {block}</translation>
+        <translation>{tilt} {end} hoch</translation>
     </message>
     <message>
         <source>{tilt}, {end} end raised</source>

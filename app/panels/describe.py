@@ -50,8 +50,9 @@ from geometry.solids.flats import stands_off
 from geometry.solids.frames import frame
 from geometry.solids.side import block_height
 from geometry.terms import term
+from geometry.tilt_words import raised_end, tilt_words
 from geometry.tolerance import TOUCH
-from geometry.units import LengthUnit, format_angle, format_close, format_down, format_size
+from geometry.units import LengthUnit, format_close, format_down, format_size
 
 SIDES = (("bass", term("bass")), ("treble", term("treble")))
 
@@ -170,11 +171,13 @@ def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | 
     def least(mm: float) -> str:
         """As show, but never more than it is: depths to stop at, and what is left."""
         return show(math.floor((mm + TOUCH) * 10) / 10) if unit == "mm" else format_down(mm, unit, mark=True)
-    block = format_close(block_height(bore.tilt, length), unit, mark=True)
+    block = show(block_height(bore.tilt, length))
     base = format_close(length, unit, 2, mark=True)
     rows = [FieldRow(say("Along the edge"), "fact", show(bore.along)),
-            FieldRow(say("Tilt of the table"), "fact", say("{tilt}, block {block}", tilt=format_angle(bore.tilt), block=block),
-                     help=say("The block under one side of a board {base} long.", base=base))]
+            FieldRow(say("Tilt of the table"), "fact", tilt_words(bore.tilt))]
+    if raised_end(bore.tilt) is not None:
+        rows.append(FieldRow(say("Block for the tilt"), "fact", say("{block} over {base}", block=block, base=base),
+                             help=say("The block under one side of a board {base} long.", base=base)))
     if bore.mark is None:
         rows.append(FieldRow(say("Mark on the edge"), "fact", say("none: the axis never meets that edge"), warn=True))
         return rows

@@ -13,6 +13,7 @@ from geometry.lengths import spoken
 from geometry.saying import say
 from geometry.solids.side import block_height
 from geometry.terms import term
+from geometry.tilt_words import raised_end
 from geometry.units import MM_PER_INCH, format_angle
 
 LENGTHS = (100.0, 150.0, 200.0, 250.0, 300.0)
@@ -65,9 +66,8 @@ def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -
                *(Column(f"L {length(board, 3)}", one, True) for board, one in zip(lengths, w[3:-1], strict=True)), Column(say("for"), w[-1])]
     rows = []
     for (tilt, fence), who in sorted(settings.items(), key=lambda item: -abs(item[0][0])):
-        level = format_angle(abs(tilt)) == format_angle(0.0)
-        end = say("level") if level else term("tip" if tilt > 0 else "nut")
-        rows.append((format_angle(abs(tilt)), end, length(fence, 1),
+        raised = raised_end(tilt)
+        rows.append((format_angle(abs(tilt)), say("level") if raised is None else term(raised), length(fence, 1),
                      *(thousandths(block_height(tilt, board)) for board in lengths), ", ".join(who)))
     return [*blocks, *table(columns, rows, gap=3.0, ticks=True), space(4.0)]
 

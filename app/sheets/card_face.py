@@ -29,6 +29,7 @@ from geometry.sequence.state import state_of
 from geometry.solids import Drilling
 from geometry.solids.side import block_height, side_bore
 from geometry.terms import term
+from geometry.tilt_words import raised_end
 from geometry.units import format_angle
 
 PAD = 2.5
@@ -121,15 +122,15 @@ class Maker:
             self.say(op.blocked if op is not None else say("{hole} has no mark on the square edge.", hole=post.hole))
             return
         tilt = bore.tilt if op is None or op.setup.table is None else op.setup.table.tilt
-        level = format_angle(abs(tilt)) == format_angle(0.0)
+        raised = raised_end(tilt)
         y = tenths(abs(post.mark[1]))
         self._line(say("mark"), say("{mark} from the nut line", mark=y) if post.mark[1] >= 0 else say("{mark} behind the nut line", mark=y))
         self._line("", say("{mark} below the face", mark=tenths(post.mark[2])))
         if abs(bore.squared_miss) > 0.05:
             self._line("", say("not at {mark}, squared", mark=tenths(post.mark[1] - bore.squared_miss)), boxed=False)
-        self._line(say("tilt"), say("level") if level else
-                   say("{tilt}, {end} end raised", tilt=format_angle(abs(tilt)), end=term("tip" if tilt > 0 else "nut")))
-        if not level:
+        self._line(say("tilt"), say("level") if raised is None else
+                   say("{tilt}, {end} end raised", tilt=format_angle(abs(tilt)), end=term(raised)))
+        if raised is not None:
             for base in two_lengths(self.layout.rack.press.base):
                 self._line("", say("blocks {high} over {base}", high=thousandths(block_height(tilt, base)), base=thousandths(base)), boxed=False)
         fence = None if op is None or op.setup.table is None else op.setup.table.fence

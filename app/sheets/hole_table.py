@@ -13,7 +13,7 @@ from geometry.saying import say
 from geometry.solids import Drilling, frames, holes
 from geometry.solids.side import tilt_of
 from geometry.terms import term
-from geometry.units import format_angle
+from geometry.tilt_words import tilt_words
 
 
 class Row(Struct, frozen=True):
@@ -61,7 +61,7 @@ def paper_rows(layout: Headstock) -> list[tuple[str, ...]]:
     for row in rows(layout):
         d = row.drilling
         x, y, z = (tenths(n) for n in (d.mark or d.start))
-        tilt = "-" if d.upright else format_angle(row.tilt).removesuffix("°")
+        tilt = "-" if d.upright else tilt_words(row.tilt)
         stop = say("no edge") if d.mark is None else "-" if d.there else say("through") if d.through else deep(d.stop)
         out.append((d.id, term(d.operation), length(d.diameter), term(d.surface), x, y, z, tilt,
                     say("through") if d.through else deep(d.depth), stop))

@@ -77,8 +77,7 @@ def _back_part(back: Drawing) -> Part:
 def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
     """The wrap paper with its names outside, and inside for a tight paper."""
     made = Part(say("Wrap paper"), say("Cut it out, fold it back along both fold lines and glue it on the square blank, "
-                                  "nut line on nut line: it marks the face and both edges."), say("Edges: diameter, tilt of the table (positive: "
-                                                                      "the bore climbs to the tip on its way out), "
+                                  "nut line on nut line: it marks the face and both edges."), say("Edges: diameter, tilt of the table and the end that is raised for it, "
                                                                       "stop from the square edge to full diameter.")
                 + (" " + say("Thin circles in the slots: waste holes.") if waste else "")
                 + (" " + say("Screws beside side bores have no mark: drill them by hand through the plate, on the finished edge.")

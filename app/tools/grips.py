@@ -26,7 +26,7 @@ from geometry.layout import EdgePlace, Headstock, RowPlace, StraightSlot
 from geometry.saying import say
 from geometry.solids.frames import frame
 from geometry.solids.side import tilt_of
-from geometry.units import format_angle
+from geometry.tilt_words import tilt_words
 from geometry.vectors import Vec2
 
 
@@ -158,7 +158,7 @@ class SideGrip(_Base):
     def _readout(self, layout: Headstock) -> str:
         _, along = along_edge(layout, self._id)
         sits = frame(layout, layout.tuner(self._id))
-        text = say("along {along}, tilt {tilt}", along=words.length(along, self.options.unit), tilt=format_angle(tilt_of(sits)))
+        text = say("along {along}, tilt {tilt}", along=words.length(along, self.options.unit), tilt=tilt_words(tilt_of(sits)))
         depth = sits.origin[2]
         if abs(depth - layout.blank.thickness / 2) > 1e-9:
             text += say(", {depth} below the face", depth=words.length(depth, self.options.unit))

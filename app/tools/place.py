@@ -23,7 +23,7 @@ from geometry.layout.edges import edge
 from geometry.saying import say
 from geometry.solids.frames import frame
 from geometry.solids.side import tilt_of
-from geometry.units import format_angle
+from geometry.tilt_words import tilt_words
 from geometry.vectors import Vec2
 
 What = Literal["tuner", "pin", "hole"]
@@ -82,7 +82,7 @@ def _along(layout: Headstock, options: Options, snapper: AlongSnapper, pointer: 
     id = new_ids(layout, made)[0]
     sits = frame(made, made.tuner(id))
     _, reached = along_edge(made, id)
-    readout = say("along {along}, tilt {tilt}", along=words.length(reached, options.unit), tilt=format_angle(tilt_of(sits)))
+    readout = say("along {along}, tilt {tilt}", along=words.length(reached, options.unit), tilt=tilt_words(tilt_of(sits)))
     near = () if options.mirrored else neighbours.of_seat(made, id, options.unit, pointer.mm_per_pixel)
     return _shown(layout, made, readout, stop.words, (*stop.marks, *near), (("along", say("along the edge")),))
 

@@ -9,12 +9,13 @@ from geometry.checks.around import Around
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, degrees, first, into, listed, tenths
+from geometry.checks.words import both, first, into, listed, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.shop import DrillPress, Margins
 from geometry.saying import say
 from geometry.solids.side import tilt_of
 from geometry.terms import term
+from geometry.tilt_words import tilt_words
 
 _SAME_TILT = math.radians(0.05)
 _SAME_DEPTH = 1e-6
@@ -108,7 +109,7 @@ def _notes(tilts: tuple[tuple[float, Item], ...]) -> tuple[Snag, ...]:
 
 def _note(least: tuple[float, Item], *bores: tuple[float, Item]) -> Snag:
     """One note for a table setting that bores of both sides share; exact only at half the thickness."""
-    ids, tilt = tuple(item.id for _, item in bores), math.degrees(least[0])
-    return Snag("shared-tilt", NOTE, ids, bores[0][1].frame.origin, tilt, None,
-                say("{ids} share a tilt of {level} degrees.", ids=first(listed(ids)), level=degrees(tilt)),
+    ids = tuple(item.id for _, item in bores)
+    return Snag("shared-tilt", NOTE, ids, bores[0][1].frame.origin, math.degrees(least[0]), None,
+                say("{ids} share a tilt: {tilt}.", ids=first(listed(ids)), tilt=tilt_words(least[0])),
                 say("Keep the table set and turn the blank over about the centreline."), "deg")

@@ -62,11 +62,6 @@ def size(value: float) -> str:
     return length(float(value), min(3, len(f"{value:g}".partition(".")[2])))
 
 
-def degrees(value: float) -> str:
-    """An angle in degrees to a tenth, never `-0.0`."""
-    return number(round(value, 1) + 0.0, ".1f")
-
-
 def both(measured: float, needed: float) -> tuple[str, str]:
     """What there is and what is wanted, with enough decimals to differ; what there is, never as more than it is."""
     decimals = apart(measured, needed)

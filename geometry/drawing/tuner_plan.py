@@ -15,7 +15,7 @@ from geometry.layout import Blank, Headstock, Loop, Nut, Pattern, Row, RowPlace,
 from geometry.solids import Drilling, Frame, frames, holes
 from geometry.solids.side import tilt_of
 from geometry.strings import runs
-from geometry.units import format_angle
+from geometry.tilt_words import tilt_words
 from geometry.vectors import Vec2, Vec3
 
 OVERRUN = 1.0
@@ -94,7 +94,7 @@ def _tilt(blank: Blank, frame: Frame, mark: Vec3, owner: str) -> list[Mark]:
     """A line squared across the folded edge at the mark, and the tilt of the table beside it."""
     fold, outer = folded(blank, frame.side, mark[1], 0.0), folded(blank, frame.side, mark[1], blank.thickness)
     out = 1.0 if frame.side == "treble" else -1.0
-    text = Label(format_angle(tilt_of(frame)), (outer[0] + 2.5 * out, outer[1] - LETTER / 2), LETTER, "dimension",
+    text = Label(tilt_words(tilt_of(frame)), (outer[0] + 2.5 * out, outer[1] - LETTER / 2), LETTER, "dimension",
                  owner, anchor="left" if out > 0 else "right")
     return [Stroke(straight(fold, outer), "axis", owner), text]
 

@@ -18,7 +18,7 @@ from geometry.saying import say
 from geometry.solids import Drilling, Hole, frames, holes
 from geometry.solids.side import tilt_of
 from geometry.terms import term
-from geometry.units import format_angle
+from geometry.tilt_words import tilt_words
 from geometry.vectors import Vec2
 
 LETTER = 1.5
@@ -121,7 +121,7 @@ def _edge_words(layout: Headstock) -> list[Mark]:
 
 def _settings(d: Drilling, tilt: float) -> tuple[str, str]:
     """(diameter and tilt, stop)."""
-    return (say("{diameter}, tilt {tilt}", diameter=told(d.diameter), tilt=format_angle(tilt)),
+    return (say("{diameter}, {tilt}", diameter=told(d.diameter), tilt=tilt_words(tilt)),
             say("stop {stop}", stop=told_down(d.stop)))
 
 

@@ -10,6 +10,7 @@ from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.solids.side import block_height
 from geometry.terms import term
+from geometry.tilt_words import raised_end
 from geometry.units import LengthUnit, format_angle, format_close, format_length
 from geometry.vectors import Vec2
 
@@ -47,9 +48,9 @@ class Table(Struct, frozen=True):
         if self.fence is None:
             return say("table level")
         fence = say("axis {fence} from the fence", fence=_mm(self.fence, unit))
-        if format_angle(abs(self.tilt)) == format_angle(0.0):
+        end = raised_end(self.tilt)
+        if end is None:
             return say("table level, {fence}", fence=fence)
-        end = "tip" if self.tilt > 0 else "nut"
         return say("table tilted {tilt} ({blocks} of blocks over {base}), {end} end raised, {fence}",
                    tilt=format_angle(abs(self.tilt)), blocks=_blocks(block_height(self.tilt, self.base), unit),
                    base=_blocks(self.base, unit), end=term(end), fence=fence)

@@ -10,7 +10,8 @@ from geometry.checks.words import first
 from geometry.saying import number, say
 from geometry.sequence import Operation, Problem, Setup, Taken, runs
 from geometry.terms import term
-from geometry.units import LengthUnit, format_angle
+from geometry.tilt_words import tilt_words
+from geometry.units import LengthUnit
 
 LOUD = ("impossible", "unsafe")
 """Grades of problems that spoil the work; the others are unwise."""
@@ -79,10 +80,7 @@ def _short(setup: Setup) -> tuple[str, str]:
     machine = first(term(setup.machine))
     parts = [setup.bit]
     if setup.table is not None and setup.table.fence is not None:
-        tilt = format_angle(abs(setup.table.tilt))
-        level = tilt == format_angle(0.0)
-        parts.append(say("level") if level else
-                     say("{tilt} {end} raised", tilt=tilt, end=term("tip" if setup.table.tilt > 0 else "nut")))
+        parts.append(tilt_words(setup.table.tilt))
     if setup.side is not None:
         up = {"bass edge": say("bass edge up"), "treble edge": say("treble edge up")}
         parts.append(up.get(setup.side) or say("{side} up", side=term(setup.side)))

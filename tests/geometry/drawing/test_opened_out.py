@@ -61,7 +61,7 @@ def test_tilted_bores_meet_the_square_edge_where_the_axis_does():
     assert treble.centre == pytest.approx((58.0, y), abs=1e-9)
     assert bass.centre == pytest.approx((-58.0, y), abs=1e-9)
     texts = [mark.text for mark in feature_marks(head, "flank") if isinstance(mark, Label)]
-    assert texts == ["-6.3°"]  # atan(10/90) = 6.34 degrees
+    assert texts == ["6.3° nut raised"]  # atan(10/90) = 6.34 degrees
 
 
 def test_strips_of_tilted_bores_end_on_the_square_edge():

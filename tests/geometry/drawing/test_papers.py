@@ -126,13 +126,13 @@ def test_the_wrap_has_nothing_of_what_is_drilled_by_hand_when_its_edges_are_gone
 
 def test_the_wrap_says_what_to_set_beside_each_side_bore():
     words = {m.text for m in wrap_drawing(plain_head()) if isinstance(m, Label)}
-    assert {"flank", "6.4, tilt 0.0°, stop 35", "bass edge", "treble edge", "fold", "front", "8.8 to 8",
+    assert {"flank", "6.4, level, stop 35", "bass edge", "treble edge", "fold", "front", "8.8 to 8",
             "6.5 through"} <= words
 
 
 def test_words_on_a_folded_edge_stay_on_it():
     drawing = wrap_drawing(plain_head())
-    for text in ("flank", "6.4, tilt 0.0°, stop 35"):
+    for text in ("flank", "6.4, level, stop 35"):
         (label,) = [m for m in drawing if isinstance(m, Label) and m.text == text]
         assert 45.0 <= label.at[0] - label.height and label.at[0] <= 61.0
 
