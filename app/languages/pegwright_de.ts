@@ -3804,6 +3804,10 @@
         <translation>Bessere Plätze suchen</translation>
     </message>
     <message>
+        <source>Looking at what lies inside the outline…</source>
+        <translation>Suchen, was im Umriss liegt…</translation>
+    </message>
+    <message>
         <source>Looking for a move that cures it …</source>
         <translation>Ein Schritt, der es behebt, wird gesucht …</translation>
     </message>

@@ -26,8 +26,8 @@ class Choice(QComboBox):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # the wheel does not bring the keyboard either
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        """As any box, but that what has no room is seen to be shortened, and both its ends are read."""
-        if self.fontMetrics().horizontalAdvance(self.currentText()) + px(BESIDE) <= self.width():
+        """As any box, but that what has no room is seen to be shortened, and both its ends are read. A field to type in scrolls."""
+        if self.isEditable() or self.fontMetrics().horizontalAdvance(self.currentText()) + px(BESIDE) <= self.width():
             super().paintEvent(event)
         else:
             self._paint_shortened()

@@ -5,10 +5,11 @@ from __future__ import annotations
 from pathlib import Path
 
 from PySide6.QtPrintSupport import QPrinterInfo
-from PySide6.QtWidgets import QCheckBox, QComboBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
 
 from app.formats.errors import FormatError
 from app.formats.paper import PAPERS
+from app.look.choice import Choice
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
@@ -29,12 +30,12 @@ class MeasureBars(ReadInOrder, QDialog):
         self._settings = settings
         self._before: dict[LengthField, str] = {}
         """what stood in a field at first: a bar of exactly 100 mm, of which inches show no more than is near it"""
-        self.printer = QComboBox(self)
+        self.printer = Choice(self)
         self.printer.setEditable(True)
         self.printer.addItems(QPrinterInfo.availablePrinterNames())
         self.printer.setCurrentText(QPrinterInfo.defaultPrinterName())
         self.printer.setAccessibleName(say("Printer"))
-        self.paper = QComboBox(self)
+        self.paper = Choice(self)
         self.paper.addItems(list(PAPERS))
         self.paper.setCurrentText(paper)
         self.paper.setAccessibleName(say("Paper"))

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QComboBox, QLabel, QToolButton, QWidget
+from PySide6.QtWidgets import QButtonGroup, QLabel, QToolButton, QWidget
 
+from app.look.choice import Choice
 from app.look.flow import Flow
 from app.look.sizes import keep
 from app.look.theme import Theme
@@ -94,12 +95,12 @@ class ToolBar(QWidget):
         self.slot_width_field.show_value(13.0)
         self.slot_width_field.sent.connect(self._width)
         self.slot_width = 13.0
-        self.hardware = QComboBox(self)
+        self.hardware = Choice(self)
         self.hardware.setAccessibleName(say("Hardware"))
         self.hardware.setMinimumContentsLength(16)
         self.hardware.setFocusPolicy(BY_TAB)
         self.hardware.currentTextChanged.connect(self.hardware.setToolTip)
-        self.hardware.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self.hardware.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToContents)
         self.hardware.activated.connect(self.option_changed)
         for widget in (self.slot_width_label, self.slot_width_field, self.hardware):
             self._row.addWidget(widget)
@@ -119,7 +120,7 @@ class ToolBar(QWidget):
             button.clicked.connect(self._acted)
             self._actions[key] = button
             self._row.addWidget(button)
-        self.paper = QComboBox(self)
+        self.paper = Choice(self)
         self.paper.addItems(PAPERS)
         self.paper.setAccessibleName(say("Paper"))
         self.paper.activated.connect(self.option_changed)
@@ -229,8 +230,8 @@ class ToolBar(QWidget):
         self._row.addWidget(button)
         return button
 
-    def _choice(self, options: tuple[tuple[str, str], ...], name: str) -> QComboBox:
-        box = QComboBox(self)
+    def _choice(self, options: tuple[tuple[str, str], ...], name: str) -> Choice:
+        box = Choice(self)
         box.setAccessibleName(name)
         box.setToolTip(name)
         box.setFocusPolicy(BY_TAB)

@@ -8,18 +8,17 @@ from collections.abc import Sequence
 from msgspec.structs import replace
 
 from geometry import vectors as v
-from geometry.curves import Arc, Line, Matrix, Path
+from geometry.curves import Arc, Matrix, Path
 from geometry.curves.polygons import crosses_itself
 from geometry.edits.parts import checked
+from geometry.edits.slot_shapes import slot_shape
 from geometry.errors import GeometryError
 from geometry.layout import (
     Blank,
-    DrawnSlot,
     Headstock,
     Loop,
     SingleHole,
     Slot,
-    StraightSlot,
     Template,
     feature_ids,
     loop_of,
@@ -64,20 +63,6 @@ def with_shape(layout: Headstock, loops: Sequence[Role], place: Matrix, openings
     return _with_openings(replace(made, slots=(), holes=()) if openings else made, loops if openings else (), place)
 
 
-def slot_shape(path: Path) -> StraightSlot | DrawnSlot:
-    """A straight slot when the path is two equal straight walls joined by half circles, else a drawn one."""
-    lines = [s for s in path if isinstance(s, Line)]
-    arcs = [s for s in path if isinstance(s, Arc)]
-    if len(path.segments) == 4 and len(lines) == 2 and len(arcs) == 2:
-        radius = arcs[0].radius
-        round_ends = all(abs(abs(a.sweep) - math.pi) < 1e-3 and abs(a.radius - radius) < 1e-3 for a in arcs)
-        if round_ends and abs(lines[0].length() - lines[1].length()) < 1e-3:
-            low, high = sorted(((round(a.centre[0], 9), round(a.centre[1], 9)) for a in arcs),
-                               key=lambda c: (c[1], c[0]))
-            return StraightSlot(nut_end=low, tip_end=high, width=round(2 * radius, 9))
-    return DrawnSlot(loop=_tidy(loop_of(path)))
-
-
 def _tidy(loop: Loop) -> Loop:
     """The loop with the dust of turned coordinates rounded away (1e-9 mm)."""
     def clean(at: tuple[float, float]) -> tuple[float, float]:
@@ -118,7 +103,8 @@ def _with_openings(layout: Headstock, loops: Sequence[Role], place: Matrix) -> H
     slots, holes = list(layout.slots), list(layout.holes)
     for path, role in loops:
         if role == "slot":
-            slots.append(Slot(id=fresh("slot"), shape=slot_shape(path.mapped(place).counter_clockwise())))
+            laid = path.mapped(place).counter_clockwise()
+            slots.append(Slot(id=fresh("slot"), shape=slot_shape(laid, _tidy(loop_of(laid)))))
         elif role == "hole":
             centre, diameter = _round(path.mapped(place))
             holes.append(SingleHole(id=fresh("hole"), at=(round(centre[0], 9), round(centre[1], 9)),

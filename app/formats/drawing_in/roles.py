@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 import shapely
+from msgspec.structs import replace
 from shapely.geometry import LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
-from app.formats.drawing_in.result import Loop
+from app.formats.drawing_in.result import DrawingRead, Loop
+from app.formats.drawing_in.units import PLAUSIBLE, fits
 from geometry.curves import Path
 from geometry.tolerance import FLAT, JOIN
 
@@ -18,10 +22,10 @@ ROUND = 0.01
 """How much a round loop's radius may vary, as a part of it."""
 
 
-def with_roles(paths: list[tuple[Path, str]]) -> tuple[Loop, ...]:
+def with_roles(paths: Sequence[tuple[Path, str]], outline: Path | None = None) -> tuple[Loop, ...]:
     """Loops from (closed path, layer), largest first.
 
-    The largest is the outline. Inside it, round loops up to LARGEST_HOLE are
+    The largest is the outline, unless another is named as such. Inside it, round loops up to LARGEST_HOLE are
     holes and the others slots; loops inside a slot that are not holes, loops
     outside and loops across the outline are 'other'.
     """
@@ -30,13 +34,13 @@ def with_roles(paths: list[tuple[Path, str]]) -> tuple[Loop, ...]:
     areas = [_area(path) for path, _ in ordered]
     about = shapely.STRtree(areas)
     slots: dict[int, BaseGeometry] = {}
-    outline: BaseGeometry | None = None
+    at = next((i for i, (path, _) in enumerate(ordered) if path is outline), 0)
+    within = areas[at].buffer(JOIN) if areas else None
+    shapely.prepare(within)
     for number, ((path, layer), area) in enumerate(zip(ordered, areas, strict=True)):
-        if outline is None:
+        if number == at:
             role = "outline"
-            outline = area.buffer(JOIN)
-            shapely.prepare(outline)
-        elif not outline.covers(area):
+        elif not within.covers(area):
             role = "other"
         elif is_hole(path):
             role = "hole"
@@ -48,6 +52,16 @@ def with_roles(paths: list[tuple[Path, str]]) -> tuple[Loop, ...]:
             shapely.prepare(slots[number])
         loops.append(Loop(path, role, layer))
     return tuple(loops)
+
+
+def with_outline(read: DrawingRead, number: int) -> DrawingRead:
+    """The drawing with another of its loops as the outline: what lies inside that one has its role, and sizes are told of it."""
+    outline = read.loops[number].path
+    x0, y0, x1, y1 = outline.box
+    size = (x1 - x0, y1 - y0)
+    certain = read.unit_source == "option" or (read.unit_source == "file" and fits(max(size), PLAUSIBLE))
+    loops = with_roles([(loop.path, loop.layer) for loop in read.loops], outline)
+    return replace(read, loops=loops, size_mm=size, unit_certain=certain)
 
 
 def _area(path: Path) -> BaseGeometry:

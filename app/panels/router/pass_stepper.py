@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSlider, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QToolButton, QVBoxLayout, QWidget
 
+from app.look.slider import Slider
 from app.look.theme import Theme
 from app.panels.section import SectionView
 from geometry.drawing import Drawing
@@ -26,9 +27,9 @@ class PassStepper(QWidget):
             (Qt.ArrowType.LeftArrow, say("The pass before")), (Qt.ArrowType.RightArrow, say("The next pass"))))
         self._back.clicked.connect(self.back)
         self._on.clicked.connect(self.on)
-        self.slider = QSlider(Qt.Orientation.Horizontal, self)
+        self.slider = Slider(Qt.Orientation.Horizontal, self)
         self.slider.setPageStep(1)
-        self.slider.setTickPosition(QSlider.TickPosition.TicksBelow)
+        self.slider.setTickPosition(Slider.TickPosition.TicksBelow)
         self.slider.setAccessibleName(say("Pass"))
         self.slider.setToolTip(say("Step through the passes; the arrow keys do it too."))
         self.slider.valueChanged.connect(self._show)

@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import (
-    QComboBox,
     QDialog,
     QHBoxLayout,
     QHeaderView,
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import (
     QVBoxLayout,
 )
 
+from app.look.choice import Choice
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.panels.snags.chance_words import MODEL
@@ -73,12 +73,12 @@ class HoldDialog(ReadInOrder, QDialog):
 
     # ---- building -------------------------------------------------------
     def _build(self) -> None:
-        self.wanted = QComboBox(self)
+        self.wanted = Choice(self)
         for chance in WANTED:
             self.wanted.addItem(wanted_words(chance), chance)
         self.wanted.setCurrentIndex(WANTED.index(0.99))
         self.wanted.setAccessibleName(say("Wanted chance"))
-        self.aim = QComboBox(self)
+        self.aim = Choice(self)
         for aim, words in AIMS:
             self.aim.addItem(words, aim)
         self.aim.setAccessibleName(say("What is wanted"))

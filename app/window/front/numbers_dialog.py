@@ -11,7 +11,6 @@ from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import (
     QCheckBox,
-    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
@@ -23,6 +22,7 @@ from PySide6.QtWidgets import (
 )
 from shiboken6 import isValid
 
+from app.look.choice import Choice
 from app.look.face_picture import FacePicture, face_picture
 from app.look.sizes import keep, open_at
 from app.look.theme import Theme
@@ -144,8 +144,8 @@ class NumbersDialog(ReadInOrder, QDialog):
         self.errand.failed.connect(raised)
         self.errand.ended.connect(self._ended)
         self._picture = _Picture(window.theme, self)
-        self._counts = {side: QComboBox(self) for side in ("bass", "treble")}
-        self._mounts = {side: QComboBox(self) for side in ("bass", "treble")}
+        self._counts = {side: Choice(self) for side in ("bass", "treble")}
+        self._mounts = {side: Choice(self) for side in ("bass", "treble")}
         self._courses = QCheckBox(say("Strings in pairs"), self)
         self._fields = {key: LengthField(window.unit, parent=self) for key in LENGTHS}
         self._build()

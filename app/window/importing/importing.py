@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from app.formats.drawing_in import DrawingRead
+from app.formats.drawing_in.roles import with_outline
 from app.formats.drawing_in.units import MM, OFFERED, PLAUSIBLE, fits, sized, unit_question
 from app.look.choice import Choice
 from app.look.column import lay_beside
@@ -31,7 +32,7 @@ from app.look.sizes import keep, open_at
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
 from app.window import ask
-from app.window.background.waiting import Cancelled
+from app.window.background.waiting import Cancelled, done_beside
 from app.window.importing.preview import ImportPreview
 from app.window.importing.reading import JOINS, read_closing, read_with_progress
 from app.window.importing.roles import Roles
@@ -186,6 +187,12 @@ class ImportDialog(ReadInOrder, QDialog):
         open_at(self, 980, 680)
 
     def _fill(self) -> None:
+        self._tell()
+        self._fill_table()
+        self._lay()
+
+    def _tell(self) -> None:
+        """Its unit and size, and what was noticed as it was read."""
         read = self._read
         self._offer_units()
         question = unit_question(read)
@@ -198,8 +205,6 @@ class ImportDialog(ReadInOrder, QDialog):
                       "warning")
         told = [text for text in read.warnings if question is None or not question.text.startswith(text[:34])]
         self._warnings.setText("\n".join(told[:8]))
-        self._fill_table()
-        self._lay()
 
     def _say(self, text: str, name: str) -> None:
         self._says.setText(text)
@@ -279,10 +284,24 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _role(self) -> None:
         box = self.sender()
-        self._made_of.choose(box.property("loop"), box.currentData())
+        number, role = box.property("loop"), box.currentData()
+        if role == "outline" and self._made_of.of[number] != role:
+            self._read = self._around(self._read, number)
+            if not isValid(self):
+                return
+            self._made_of.choose(number, role)
+            self._made_of.take(self._read)
+            self._tell()
+        else:
+            self._made_of.choose(number, role)
         for i in range(self._rows):
             self._table.cellWidget(i, 1).setCurrentIndex(ROLES.index(self._made_of.of[i]))
         self._lay()
+
+    def _around(self, read: DrawingRead, number: int | None) -> DrawingRead:
+        """The drawing with another outline; what lies inside that is found out beside the window. None: as it is."""
+        return read if number is None else done_beside(self, say("Looking at what lies inside the outline…"),
+                                                       partial(with_outline, read, number)) or read
 
     def _pick(self, number: int) -> None:
         self._table.setCurrentCell(number, 0)
@@ -298,6 +317,8 @@ class ImportDialog(ReadInOrder, QDialog):
             again = read_with_progress(self, self._path, self._unit.currentData(), join)
         except Cancelled:
             again = None
+        if again is not None and isValid(self):
+            again = self._around(again, self._made_of.outline_of(again))
         if not isValid(self):
             return
         if again is not None:

@@ -18,21 +18,33 @@ class Roles:
 
     def take(self, read: DrawingRead) -> None:
         """The drawing has been read again: a loop that is there as before keeps the role that was chosen for it."""
-        seen: Counter[tuple] = Counter()
-        self._names = []
-        for loop in read.loops:
-            place = (loop.layer, *(round(side / read.unit_mm, 6) for side in loop.path.box))
-            self._names.append((*place, seen[place]))  # the same line may be drawn twice
-            seen[place] += 1
+        self._names = _names(read)
         self.of = [self._chosen.get(name, loop.role) for name, loop in zip(self._names, read.loops, strict=True)]
+
+    def outline_of(self, read: DrawingRead) -> int | None:
+        """Which loop of a drawing read again is the outline, where the maker has chosen another than the largest."""
+        names = _names(read)
+        return next((i for i, name in enumerate(names) if self._chosen.get(name) == "outline" and read.loops[i].role != "outline"), None)
 
     def choose(self, number: int, role: str) -> None:
         """The maker says what a loop becomes; one loop alone is the outline, and what was it before is left out."""
         if role == "outline":
             for i, other in enumerate(self.of):
                 if other == "outline" and i != number:
-                    self._set(i, "other")
+                    self.of[i] = "other"
+                    self._chosen.pop(self._names[i], None)
         self._set(number, role)
 
     def _set(self, number: int, role: str) -> None:
         self.of[number] = self._chosen[self._names[number]] = role
+
+
+def _names(read: DrawingRead) -> list[tuple]:
+    """Of each loop: its layer, its place in the drawing's own numbers, and which of those drawn there it is."""
+    seen: Counter[tuple] = Counter()
+    names = []
+    for loop in read.loops:
+        place = (loop.layer, *(round(side / read.unit_mm, 6) for side in loop.path.box))
+        names.append((*place, seen[place]))  # the same line may be drawn twice
+        seen[place] += 1
+    return names

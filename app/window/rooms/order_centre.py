@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSlider, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSplitter, QVBoxLayout, QWidget
 
 from app.canvas.step_picture import StepPicture
+from app.look.slider import Slider
 from app.look.theme import Theme
 from app.panels.order.step_page import StepPage
 from geometry.saying import say
@@ -28,7 +29,7 @@ class OrderCentre(QWidget):
         self.page = StepPage(theme, self)
         self.title = QLabel(self)
         self.title.setObjectName("title")
-        self.slider = QSlider(Qt.Orientation.Horizontal, self)
+        self.slider = Slider(Qt.Orientation.Horizontal, self)
         self.slider.setPageStep(5)
         self.slider.setAccessibleName(say("Step"))
         self.slider.valueChanged.connect(self._slid)

@@ -8,7 +8,6 @@ import numpy as np
 from PySide6.QtWidgets import (
     QButtonGroup,
     QCheckBox,
-    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
@@ -20,6 +19,7 @@ from shiboken6 import isValid
 
 from app.canvas.picture import pixmap
 from app.formats.picture_in import PictureRead, grey_of
+from app.look.choice import Choice
 from app.look.column import lay_beside
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
@@ -89,7 +89,7 @@ class LayDialog(ReadInOrder, QDialog):
         self.across = LengthField(window.unit, parent=self)
         self.along = LengthField(window.unit, parent=self)
         self._lengths = {"distance": 100.0, "across": SHEET[0], "along": SHEET[1]}
-        self.sheets = QComboBox(self)
+        self.sheets = Choice(self)
         self.sheets.setAccessibleName(say("Sheet"))
         for word, size in _sheets():
             self.sheets.addItem(word, size)

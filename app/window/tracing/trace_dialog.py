@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QPainterPath, QPolygonF
 from PySide6.QtWidgets import (
-    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
@@ -16,14 +15,15 @@ from PySide6.QtWidgets import (
     QLabel,
     QProgressBar,
     QPushButton,
-    QSlider,
     QVBoxLayout,
 )
 
 from app.canvas.picture import pixmap
 from app.formats.errors import FormatError
+from app.look.choice import Choice
 from app.look.column import lay_beside
 from app.look.sizes import keep, open_at
+from app.look.slider import Slider
 from app.look.walk import ReadInOrder
 from app.window.background.errand import Errand
 from app.window.background.waiting import Cancelled, Progress
@@ -63,8 +63,8 @@ class TraceDialog(ReadInOrder, QDialog):
         self._again = False
         self.board = PictureBoard(pixmap(picture.jpeg), window.theme, self)
         self.board.pressed.connect(self._pressed)
-        self.tolerance = QComboBox(self)
-        self.level = QSlider(Qt.Orientation.Horizontal, self)
+        self.tolerance = Choice(self)
+        self.level = Slider(Qt.Orientation.Horizontal, self)
         self.best = QPushButton(say("Best"), self)
         self._says = QLabel(self)
         self._bar = QProgressBar(self)
