@@ -164,7 +164,9 @@ class ToolBar(QWidget):
         self.edge.setCurrentIndex(self.edge.findData(kind))
 
     def enable_action(self, key: str, on: bool) -> None:
-        """Grey out what cannot be done now."""
+        """Grey out what cannot be done now. The keyboard on it goes to the tool in hand, not to the next action."""
+        if not on and self._actions[key].hasFocus() and self._tools[self.tool].isVisible():
+            self._tools[self.tool].setFocus()
         self._actions[key].setEnabled(on)
 
     def set_theme(self, theme: Theme) -> None:

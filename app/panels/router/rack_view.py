@@ -140,6 +140,8 @@ class RackView(QWidget):
         """Show a rack, a sentence on whose it is, and more rows for the machines' page."""
         self._rack, self._extra = rack, extra
         self._says.setText(says)
+        if self.buttons["back"].hasFocus() and not can_take_back:
+            self.table.setFocus()  # and not the next button
         self.buttons["take"].setVisible(self.whose == "layout")
         self.buttons["keep"].setVisible(self.whose == "layout")
         self.buttons["back"].setVisible(self.whose == "mine")
@@ -221,8 +223,11 @@ class RackView(QWidget):
         id = self.table.id
         if id:
             self._ids[self._shelf] = id
-        for key in ("copy", "remove", "sort"):
-            self.buttons[key].setEnabled(bool(id))
+        need_one = [self.buttons[key] for key in ("copy", "remove", "sort")]
+        if not id and any(button.hasFocus() for button in need_one):
+            self.table.setFocus()  # and not the next button, which is Undo
+        for button in need_one:
+            button.setEnabled(bool(id))
         rows = entry_rows(self._rack, self._shelf, id, self._unit)
         self.form.show_rows(rows or [FieldRow(say("Nothing on this shelf yet: add one."), "heading")],
                             f"{self.whose} {self._shelf} {id}")

@@ -161,6 +161,9 @@ class RoutPanel(QWidget):
     # ---- inside ---------------------------------------------------------
     def _show(self) -> None:
         sheet = self.sheet
+        agrees = not sheet.able or sheet.agrees
+        if self.best.hasFocus() and not sheet.chosen or self.make_template.hasFocus() and agrees:
+            self.what.setFocus()  # else the keyboard would go on to Undo as they go
         self.headline.setText(sheet.headline)
         self.lost.setText(sheet.lost_choice)
         self.lost.setVisible(bool(sheet.lost_choice))
@@ -177,7 +180,7 @@ class RoutPanel(QWidget):
             self.rejected_fold.open()
         self.template.setText(sheet.template)
         self.template.setVisible(bool(sheet.template))
-        self.make_template.setVisible(sheet.able and not sheet.agrees)
+        self.make_template.setVisible(not agrees)
         self.write_template.setVisible(sheet.able)
         self._fill(self.cautions, plain(sheet.cautions))
         self.speeds_fold.setVisible(bool(sheet.speeds))

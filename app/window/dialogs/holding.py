@@ -203,11 +203,13 @@ class HoldDialog(ReadInOrder, QDialog):
             self.says.setText(say("Looking for better places…"))
             work, self._heard = partial(_moves, aim), self._answered_moves
         self._trial = Trial(self._window.document.shown, work, self._part.emit)
-        self.look.setEnabled(False)
         self.bar.setValue(0)
         self.bar.show()
         self.halt.setText(say("Stop"))
         self.halt.show()
+        if self.look.hasFocus():
+            self.halt.setFocus()  # as this button goes grey, the keyboard would go on to one that changes the layout
+        self.look.setEnabled(False)
         self.errand.start(self._trial)
 
     def _halted(self) -> None:
@@ -267,6 +269,8 @@ class HoldDialog(ReadInOrder, QDialog):
         elif self._stopped:
             self.halt.setText(say("Work it out"))
         else:
+            if self.halt.hasFocus():
+                self.look.setFocus()
             self.halt.hide()
 
     def _show_proposal(self, found: Proposal | None) -> None:
@@ -275,6 +279,8 @@ class HoldDialog(ReadInOrder, QDialog):
         moving = found is not None and bool(found.moves)
         self.says.setText(say("Better places may help more than finer work.") if found is None
                           else proposal_words(found, TRIALS, self._window.unit))
+        if not moving and (self.move_them.hasFocus() or self.leave.hasFocus()):
+            (self.look if self.look.isEnabled() else self.halt).setFocus()
         self.move_them.setEnabled(moving)
         self.leave.setEnabled(moving)
         marks = ()
@@ -285,7 +291,9 @@ class HoldDialog(ReadInOrder, QDialog):
         self._window.canvas.show_ghost(marks)
 
     def _move(self) -> None:
-        if self.proposal is not None and self.proposal.moves:
+        if self._window.hand.busy:  # the proposal may be of what is in hand, which is no step yet
+            self.says.setText(say("Something is in hand: put it down, or back with Esc, and press again."))
+        elif self.proposal is not None and self.proposal.moves:
             layout = self.proposal.layout
             self._show_proposal(None)
             self._window.document.apply(say("Move tuners as proposed"), layout)

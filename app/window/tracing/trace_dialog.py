@@ -213,6 +213,8 @@ class TraceDialog(ReadInOrder, QDialog):
 
     def _running(self, on: bool) -> None:
         """Bar and Stop are there while a proposal is made; their room stays."""
+        if not on and self.stop.hasFocus():
+            self.board.setFocus()
         for widget in (self._bar, self.stop):
             keeps = widget.sizePolicy()
             keeps.setRetainSizeWhenHidden(True)
