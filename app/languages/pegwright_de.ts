@@ -188,12 +188,12 @@
         <translation>Die Blätter ausg&amp;eben…</translation>
     </message>
     <message>
-        <source>(a step of the drawing: entries of the book have a button of their own)</source>
-        <translation>(ein Schritt der Zeichnung: Einträge des Werkbuchs haben einen eigenen Knopf)</translation>
-    </message>
-    <message>
         <source>(and {n} more)</source>
         <translation>(und {n} weitere)</translation>
+    </message>
+    <message>
+        <source>(entries of the book have a button of their own)</source>
+        <translation>(für Einträge des Werkbuchs gibt es einen eigenen Knopf)</translation>
     </message>
     <message>
         <source>({depth} from the seat)</source>
@@ -7234,6 +7234,10 @@
     <message>
         <source>The drawing says that its unit is {unit}, which makes it {sized}: no headstock is that size.</source>
         <translation>Die Zeichnung nennt als Einheit {unit}, das ergibt {sized}: so groß ist keine Kopfplatte.</translation>
+    </message>
+    <message>
+        <source>The drawing stays as it is, for it is not seen here: undo and redo its steps on another stage. What was written into the book is taken back by “Take the last entry back”.</source>
+        <translation>Die Zeichnung bleibt, wie sie ist, denn sie ist hier nicht zu sehen: Ihre Schritte in einem anderen Bereich rückgängig machen oder wiederholen. Was ins Werkbuch geschrieben wurde, nimmt „Den letzten Eintrag zurücknehmen“ zurück.</translation>
     </message>
     <message>
         <source>The drawing takes longer than {seconds:g} seconds to read: export only the outline, the slots and the holes.</source>

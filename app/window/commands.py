@@ -9,6 +9,7 @@ from PySide6.QtCore import QObject
 
 from app.formats.errors import FormatError
 from app.window import ask, texts
+from app.window.history_buttons import unseen
 from app.window.input.clipboard import Clipboard
 from app.window.input.setting_out import SettingOut
 from app.window.input.typed_text import take_typed
@@ -169,15 +170,27 @@ class Commands(QObject):
         if self._w.hand.cancel():
             self._w.say(say("Put back"))
             return
+        if self._leaves_unseen(self._w.document.history.undo_name):
+            return
         name = self._w.document.undo()
         words = say("Undone: {name}", name=name) if name else say("Nothing to undo")
-        if self._w.stage == "book":
-            words += " " + say("(a step of the drawing: entries of the book have a button of their own)")
+        if self._w.stage == "book" and not name:
+            words += " " + say("(entries of the book have a button of their own)")
         self._w.say(words)
 
     def _redo(self) -> None:
+        if self._leaves_unseen(self._w.document.history.redo_name):
+            return
         name = self._w.document.redo()
         self._w.say(say("Done again: {name}", name=name) if name else say("Nothing to do again"))
+
+    def _leaves_unseen(self, name: str | None) -> bool:
+        """Whether a step is left alone because its stage does not show what it changes, and says so."""
+        if not unseen(self._w, name):
+            return False
+        self._w.say(say("The drawing stays as it is, for it is not seen here: undo and redo its steps on another stage. What was "
+                        "written into the book is taken back by “Take the last entry back”."))
+        return True
 
     def _remove(self) -> None:
         held = self._w.document.held

@@ -12,11 +12,20 @@ from app.look.icons import button_icon
 from app.look.plain import plain
 from app.look.sizes import px
 from app.look.theme import Theme
+from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 KEYS = ("undo", "redo", "changes")
+FOUND = say("Minutes found by the job book")
+"""The one step of the layout that is made on the Job book stage, and seen there."""
+
+
+def unseen(window: MainWindow, name: str | None) -> bool:
+    """Whether a step of that name changes what is not on show: the Job book stage shows nothing of the drawing, and whoever takes
+    something back there means what was written into the book."""
+    return window.stage == "book" and name is not None and name != FOUND
 
 
 class HistoryButtons(QWidget):
@@ -24,6 +33,7 @@ class HistoryButtons(QWidget):
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__(window.menuBar())
+        self._window = window
         self._actions = {key: window.actions_[key] for key in KEYS}
         self.buttons: dict[str, QToolButton] = {}
         row = QHBoxLayout(self)
@@ -40,6 +50,13 @@ class HistoryButtons(QWidget):
             row.addWidget(button)
         self.follow()
         window.menuBar().setCornerWidget(self, Qt.Corner.TopRightCorner)
+
+    def name_steps(self) -> None:
+        """Tell in the menu which step can be taken back or again; not of what is unseen, for there it is only told where it can be."""
+        history = self._window.document.history
+        for key, word, name in (("undo", say("&Undo"), history.undo_name), ("redo", say("&Redo"), history.redo_name)):
+            self._actions[key].setEnabled(name is not None)
+            self._actions[key].setText(f"{word}: {name}" if name and not unseen(self._window, name) else word)
 
     def follow(self) -> None:
         """Take over what can be done, and what it is called."""

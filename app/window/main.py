@@ -267,11 +267,7 @@ class MainWindow(QMainWindow):
 
     def _history(self) -> None:
         self._refresh_room()
-        history = self.document.history
-        for key, word, name in (("undo", say("&Undo"), history.undo_name),
-                                ("redo", say("&Redo"), history.redo_name)):
-            self.actions_[key].setEnabled(name is not None)
-            self.actions_[key].setText(f"{word}: {name}" if name else word)
+        self.history_buttons.name_steps()
         self.pictures.follow()
         self._file()
 
@@ -314,6 +310,7 @@ class MainWindow(QMainWindow):
             self.document.hold(())
             self._follow_options()
             self.show_room()
+        self.history_buttons.name_steps()
         self.keyboard.home()
 
     def focusNextPrevChild(self, onward: bool) -> bool:

@@ -77,6 +77,22 @@ def test_an_undo_leaves_it_in_the_field(bench):
     assert bench.layout.blank.thickness == 16 and thickness.text() == "18"
 
 
+def test_undo_in_a_field_takes_typing_back_first_and_then_the_last_step(bench):
+    """Who has sent a wrong number with Enter is still in its field: there the key does what it does everywhere."""
+    thickness = typing(bench, "17")
+    QTest.keyClick(thickness, Qt.Key.Key_Return)
+    until(lambda: bench.layout.blank.thickness == 17)
+    thickness = typing(bench, "18")
+    control, shift = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
+    QTest.keyClick(thickness, Qt.Key.Key_Z, control)
+    assert thickness.text() == "17 mm" and bench.layout.blank.thickness == 17
+    QTest.keyClick(thickness, Qt.Key.Key_Z, control)
+    assert bench.layout.blank.thickness == 16
+    until(lambda: thickness.text() == "16 mm")
+    QTest.keyClick(thickness, Qt.Key.Key_Z, control | shift)
+    assert bench.layout.blank.thickness == 17
+
+
 def test_minutes_in_a_cell_are_saved_too(bench, saved):
     bench.window.set_stage("book")
     hours = bench.window.room.view.hours

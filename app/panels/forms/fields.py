@@ -6,11 +6,14 @@ import math
 from weakref import WeakSet
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QLineEdit, QWidget
 from shiboken6 import isValid
 
 from geometry.errors import GeometryError
 from geometry.units import LengthUnit, format_angle, format_close, parse_angle, parse_length
+
+STEPS = (QKeySequence.StandardKey.Undo, QKeySequence.StandardKey.Redo)
 
 _refused: WeakSet[Field] = WeakSet()
 """the fields of all windows in which stands what was refused"""
@@ -108,12 +111,16 @@ class Field(QLineEdit):
         super().focusOutEvent(event)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Esc in a field that is being typed into puts it back, and does nothing else in the window.
+        """Esc in a field that is being typed into puts it back, and does nothing else in the window. Undo takes typing back, and
+        where nothing is typed the last step: who has just sent a wrong number with Enter is still in its field.
 
         Only what has the keyboard looks at its events: a page of fields gets thousands while it is laid out.
         """
         if event.type() == QEvent.Type.ShortcutOverride and event.key() == Qt.Key.Key_Escape and self._typed_into:
             event.accept()
+            return True
+        if event.type() == QEvent.Type.ShortcutOverride and not self._typed_into and any(map(event.matches, STEPS)):
+            event.ignore()  # else the line takes the key for itself, and has nothing to take back
             return True
         return False
 

@@ -19,6 +19,7 @@ from app.panels.order.order_rows import minutes_words
 from app.sheets.needs import wares
 from app.sheets.work import Work
 from app.window import ask
+from app.window.history_buttons import FOUND
 from app.window.rooms.book_file import write_book_file
 from app.window.rooms.order_room import plan_steps
 from app.window.rooms.planned_for import asked_for
@@ -313,8 +314,7 @@ class BookRoom(StageRoom):
 
     def _rates(self) -> None:
         layout = self.window.document.layout
-        self.window.document.apply(say("Minutes found by the job book"),
-                                   replace(layout, rates=corrected(self.book).rates(layout.rates)))
+        self.window.document.apply(FOUND, replace(layout, rates=corrected(self.book).rates(layout.rates)))
 
     def _back(self) -> None:
         name = self.window.document.take_back()
