@@ -17,7 +17,6 @@ from app.window import ask
 from app.window.rooms import book_room
 from app.window.stages import STAGES
 from geometry.book import add_remark, minutes_of
-from geometry.edits import add_hole
 from geometry.layout import Remark
 from geometry.sequence import minutes as estimated
 from tests.waiting import press
@@ -69,39 +68,6 @@ def test_minutes_are_typed_down_the_column_and_no_undo_takes_them(bench, room):
     assert minutes_of(bench.layout.book, "real", ids[0]) == 7.0
     press(room.panel.buttons["back"])
     assert minutes_of(bench.layout.book, "real", ids[0]) is None
-
-
-def test_undo_leaves_a_drawing_alone_that_is_not_seen(bench, room):
-    """Who presses Ctrl+Z at the book means what was just written: a step of the drawing would be gone without a sign."""
-    window, actions = bench.window, bench.window.actions_
-    window.document.apply("Hole", add_hole(bench.layout, (0.0, 20.0), 8.8))
-    drawn = bench.layout
-    assert actions["undo"].text() == "&Undo" and actions["undo"].isEnabled()
-    QTest.keyClick(room.view.hours, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
-    assert bench.layout is drawn and "Take the last entry back" in window.foot.said and "another stage" in window.foot.said
-    window.set_stage("tuners")
-    assert actions["undo"].text() == "&Undo: Hole"
-    window.commands.run("undo")
-    window.set_stage("book")
-    assert actions["redo"].text() == "&Redo"
-    window.commands.run("redo")
-    assert len(bench.layout.holes) == len(drawn.holes) - 1 and "another stage" in window.foot.said
-
-
-def test_undo_takes_back_the_minutes_that_the_book_has_found(bench, room):
-    """The one step of the layout that is made here, and whose button promises it."""
-    table = room.view.hours
-    table.setFocus()
-    table.stand_at(0, 3)
-    for text in ("40", "50", "60"):
-        type_on(table, text)
-    before = bench.layout.rates
-    press(room.panel.buttons["rates"])
-    assert bench.layout.rates != before and bench.window.actions_["undo"].text() == "&Undo: Minutes found by the job book"
-    bench.window.commands.run("undo")
-    assert bench.layout.rates == before
-    bench.window.commands.run("redo")
-    assert bench.layout.rates != before
 
 
 def test_what_cannot_be_read_stays_in_its_cell_with_a_sentence(bench, room):

@@ -1,0 +1,50 @@
+"""Undo at the Job book stage: nothing is undone there that is not seen there."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from geometry.edits import add_hole
+from tests.gui.test_book_stage import type_on
+from tests.waiting import press, until
+
+
+@pytest.fixture
+def room(bench):
+    bench.window.set_stage("book")
+    room = bench.window.rooms["book"]
+    until(lambda: room.work is not None and not room.errand.busy)
+    return room
+
+
+def test_undo_leaves_a_drawing_alone_that_is_not_seen(bench, room):
+    """Who presses Ctrl+Z at the book means what was just written: a step of the drawing would be gone without a sign."""
+    window, actions = bench.window, bench.window.actions_
+    window.document.apply("Hole", add_hole(bench.layout, (0.0, 20.0), 8.8))
+    drawn = bench.layout
+    assert actions["undo"].text() == "&Undo" and actions["undo"].isEnabled()
+    QTest.keyClick(room.view.hours, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    assert bench.layout is drawn and "Take the last entry back" in window.foot.said and "another stage" in window.foot.said
+    window.set_stage("tuners")
+    assert actions["undo"].text() == "&Undo: Hole"
+    window.commands.run("undo")
+    window.set_stage("book")
+    assert actions["redo"].text() == "&Redo"
+    window.commands.run("redo")
+    assert len(bench.layout.holes) == len(drawn.holes) - 1 and "another stage" in window.foot.said
+
+
+def test_undo_takes_back_the_minutes_that_the_book_has_found(bench, room):
+    """The one step of the layout that is made here, and whose button promises it."""
+    table = room.view.hours
+    table.setFocus()
+    table.stand_at(0, 3)
+    for text in ("40", "50", "60"):
+        type_on(table, text)
+    before = bench.layout.rates
+    press(room.panel.buttons["rates"])
+    assert bench.layout.rates != before and bench.window.actions_["undo"].text() == "&Undo: Minutes found by the job book"
+    bench.window.commands.run("undo")
+    assert bench.layout.rates == before
+    bench.window.commands.run("redo")
+    assert bench.layout.rates != before
