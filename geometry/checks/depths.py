@@ -26,7 +26,7 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
 
 def _tuner(item: Item, drills: Drills, thickness: float, margins: Margins) -> tuple[Snag, ...]:
     found = []
-    opened = {hole for hole, ahead in zip(item.hole_of, item.ahead, strict=True) if not ahead}
+    opened = {hole for hole, drilling in zip(item.hole_of, item.drillings, strict=True) if drilling.through}
     for hole, drilling in zip(item.hole_of, item.drillings, strict=True):
         if drilling.role != "post":
             # What goes through may have been asked to go deeper than the wood.

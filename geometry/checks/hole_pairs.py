@@ -87,18 +87,23 @@ def _near(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[int, int, in
             (x0, y0, z0), (x1, y1, z1), wish = *first[i], wishes[rank]
             (u0, v0, w0), (u1, v1, w1) = second[k]
             if (x0 - u1 < wish and u0 - x1 < wish and y0 - v1 < wish and v0 - y1 < wish and z0 - w1 < wish and w0 - z1 < wish
-                    and not _side_by_side(one.drillings[i], two.drillings[k], wish)
+                    and not _side_by_side(one.drillings[i], two.drillings[k], one.ahead[i], two.ahead[k], wish)
                     and (one.what == two.what == "tuner" or not meant(one.drillings[i], two.drillings[k]))):
                 near.append((at, i, k, wish, one.ahead[i] + two.ahead[k]))
     return near
 
 
-def _side_by_side(a: Drilling, b: Drilling, wish: float) -> bool:
-    """Whether an upright drilling has so much wood (mm) beside another one as seen on the face, and so in space. False says nothing."""
+def _side_by_side(a: Drilling, b: Drilling, ahead_a: float, ahead_b: float, wish: float) -> bool:
+    """Whether an upright drilling has so much wood (mm) beside another one and its drill's point, which runs `ahead_b` mm ahead, as seen
+    on the face, and so in space. False says nothing."""
     if b.upright:
-        a, b = b, a
+        a, b, ahead_b = b, a, ahead_a
+    if not a.upright:
+        return False
+    # Half a ball about the flat end holds a point that is no longer than the end is wide; one about a place ahead of it the rest.
+    end = b.end if ahead_b <= b.radius else drill_points.at_point(b, ahead_b - b.radius)
     centre = plan(a.start)
-    return a.upright and v.distance(centre, v.nearest_between(plan(b.start), plan(b.end), centre)) - a.radius - b.radius >= wish
+    return v.distance(centre, v.nearest_between(plan(b.start), plan(end), centre)) - a.radius - b.radius >= wish
 
 
 _Ranked = tuple[tuple[int, int, int], ...]

@@ -7,7 +7,7 @@ import pytest
 from msgspec.structs import replace
 
 from geometry.checks import check
-from geometry.layout import Drill, Headstock, Margins, Rack, Ramp, Slot, StraightSlot
+from geometry.layout import Bore, Drill, Headstock, Margins, Rack, Ramp, Slot, StraightSlot
 from geometry.solids.pointed import Pointed, drawn_back, pointed_gaps
 from tests.geometry.checks.heads import BIT, DRILLS, SIDE, SingleHole, bore, drawn, face, head, loop, pattern, side, slot
 
@@ -52,6 +52,24 @@ def test_two_points_that_face_each_other_are_told_as_near_as_they_are() -> None:
         return told(sharp(head(tuners=(side("a", 90.0), side("b", 90.0, edge="bass")), patterns=(SIDE,), outline=outline), 6.0, spur))
     assert facing(2.99) == []
     assert facing(3.2) == [pytest.approx(-0.4, abs=1e-3)]
+
+
+@pytest.mark.parametrize("spur", [0.6, 0.8, 1.5, 2.0, 2.8, 4.0])
+@pytest.mark.parametrize("gap", [-0.5, 0.5, 1.9, 2.0])
+def test_a_point_longer_than_its_screw_is_wide_before_an_upright_hole(spur: float, gap: float) -> None:
+    """A screw of 1.6 mm goes 9 mm in from the edge at x = 40, to a point `gap` mm before a hole of 4 mm; 2 mm wanted."""
+    screw = Bore(role="screw", diameter=1.6, surface="seat", at=(9.0, 0.0), depth=9.0, drill="twist")
+    end = 40.0 - 9.0 - spur
+    layout = head(tuners=(side("a", 90.0),), patterns=(pattern("side", "side", bore(surface="seat", depth=30.0), screw),),
+                  holes=(SingleHole(id="jig", at=(end - gap - 2.0, 99.0), diameter=4.0),))
+    found = [(s.kind, s.measured) for s in check(sharp(layout, 1.6, spur)).snags if "jig" in s.between]
+    bare = spur + gap
+    if bare < 2.0:  # the flat end tells already
+        assert ("hole-to-screw", pytest.approx(bare, abs=1e-6)) in found
+    elif gap < 2.0:
+        assert found == [("drill-point", pytest.approx(gap, abs=1e-3))]
+    else:
+        assert found == []
 
 
 def test_a_point_from_the_back_under_a_floor_by_hand() -> None:
@@ -153,6 +171,15 @@ def test_a_counterbore_whose_point_comes_out_is_told() -> None:
     assert farther.text == "Counterbore of a comes out of the back by 0.51 mm, to the drill's point."
     # Where a bore on the same axis comes through there is no wood for the point to break.
     assert told(sharp(one(True), 10.0, 4.0), "too-deep") == []
+
+
+def test_a_drill_without_a_point_opens_nothing_for_the_next_one_on_its_axis() -> None:
+    """A counterbore 4 mm deep without a spur, and a blind bore in it 12.5 mm deep with a point of 4 mm: 0.5 mm out of the back of 16."""
+    of = pattern("of", "face", bore("counterbore", 10.0, "face", (20.0, 0.0), 4.0), bore("clearance", 6.0, "face", (20.0, 0.0), 12.5), bore())
+    layout = sharp(head(tuners=(face("a", -10.0, 90.0, of),), patterns=(of,)), 10.0, 0.0)
+    drills = {drill.diameter: drill for drill in layout.rack.drills} | {6.0: Drill(id="sharp 6", kind="brad", diameter=6.0, length=150.0, spur=4.0)}
+    layout = replace(layout, rack=replace(layout.rack, drills=tuple(drills.values())))
+    assert told(layout, "too-deep") == [pytest.approx(-0.5)]
 
 
 def test_gaps_of_pointed_solids_are_those_of_points_on_them() -> None:
