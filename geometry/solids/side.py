@@ -53,7 +53,7 @@ class SideBore(Struct, frozen=True):
     depth: float
     """from the seat to the full diameter's end"""
     crossing: Crossing | None
-    """the first slot on the way"""
+    """the first slot to rout on the way"""
     string_hole: float
     """from the seat to the string hole in the post"""
     turns_with: tuple[str, ...]
@@ -88,14 +88,14 @@ def tilt_of(frame: Frame) -> float:
 
 
 def crossing(layout: Headstock, bore: Drilling) -> Crossing | None:
-    """The first slot that the bore's axis runs into, looked at in plan; None when it meets none within 400 mm.
+    """The first slot to rout that the bore's axis runs into, looked at in plan; None when it meets none within 400 mm.
 
-    A slot that crosses itself has no inside to run into.
+    A slot that crosses itself has no inside to run into, and no post lies across a pocket that is there.
     """
     start, d = bore.start, bore.direction
     axis = LineString([start[:2], (start[0] + d[0] * 400, start[1] + d[1] * 400)])
     found: list[Crossing] = []
-    for slot in layout.slots:
+    for slot in layout.to_rout:
         if slot.depth is not None and slot.depth <= start[2]:
             continue
         area = slot_area(slot)

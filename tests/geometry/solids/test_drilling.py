@@ -45,6 +45,12 @@ def test_rows_space_their_members():
     assert placed["edge 1"].u == pytest.approx((-1.0, 0.0, 0.0))
 
 
+def test_no_post_lies_across_a_pocket_that_is_there():
+    pocket = replace(slot("pocket", x=30.0, width=4.0), there=True)
+    assert side_bore(head(tuners=(side("a", 90.0),), patterns=(SIDE,), slots=(pocket,)), "a").crossing is None
+    assert side_bore(head(tuners=(side("a", 90.0),), patterns=(SIDE,), slots=(pocket, slot())), "a").crossing.slot == "slot"
+
+
 def test_a_side_bore_on_a_straight_edge():
     found = side_bore(head(tuners=(side("a", 90.0),), patterns=(SIDE,), slots=(slot(),)), "a")
     assert found.seat == (40.0, 90.0, 8.0)
