@@ -14336,6 +14336,10 @@
         <translation>{side}, von {begins} bis {ends} tief: An den Mündungen der Seitenbohrungen von {of} gibt es keine Wand zum Anlaufen. Was anläuft, sinkt bis zu {sunk} ein, und der Fräser schneidet ebenso viel zu weit: Diese Bohrungen vorher mit Dübeln bündig verschließen.</translation>
     </message>
     <message>
+        <source>{side}, from {begins} to {ends} deep: the side bores of {of} are wider than the follower. It goes right into them, and the cutter with it: plug these bores flush with dowels before.</source>
+        <translation>{side}, von {begins} bis {ends} tief: Die Seitenbohrungen von {of} sind weiter als das, was anläuft. Es gerät ganz hinein, und der Fräser mit: Diese Bohrungen vorher mit Dübeln bündig verschließen.</translation>
+    </message>
+    <message>
         <source>{size:.3f} mm at ({x:.2f}, {y:.2f})</source>
         <translation>{size:.3f} mm bei ({x:.2f}; {y:.2f})</translation>
     </message>

@@ -47,7 +47,7 @@ class Sunk(Struct, frozen=True):
     wall: float
     """height of the wall left to rub on there"""
     deep: float
-    """how far it sinks in; 0 while any wall is left"""
+    """how far it sinks in; 0 while any wall is left, infinite where it goes right into the bore"""
 
 
 def mouths(layout: Headstock, of: str) -> tuple[Mouth, ...]:
@@ -96,9 +96,12 @@ def sunk(one: Pass, job: Job, there: Iterable[Mouth]) -> Sunk | None:
 
 
 def _sinks(follower: float, bore: float, off: float) -> float:
-    """How far a round follower sinks into a bore that is narrowest `off` mm from its axis where it rubs (radii, mm)."""
+    """How far a round follower sinks into a bore that is narrowest `off` mm from its axis where it rubs (radii, mm).
+
+    Infinite for one that finds no wall to either side of it: nothing stops it before the bore's end.
+    """
     half = math.sqrt(max(0.0, bore ** 2 - off ** 2))
-    return follower if half >= follower else follower - math.sqrt(follower ** 2 - half ** 2)
+    return math.inf if half >= follower else follower - math.sqrt(follower ** 2 - half ** 2)
 
 
 def sunk_words(found: Sunk, one: Pass, job: Job) -> str:
@@ -109,6 +112,9 @@ def sunk_words(found: Sunk, one: Pass, job: Job) -> str:
         return say("{side}, from {begins} to {ends} deep: at the mouths of the side bores of {of} only {wall} of wall are left to rub "
                    "on, and {contact} are wanted. Plug these bores flush with dowels before.",
                    wall=at_most(found.wall), contact=at_least(job.contact), **where)
+    if math.isinf(found.deep):
+        return say("{side}, from {begins} to {ends} deep: the side bores of {of} are wider than the follower. It goes right into them, "
+                   "and the cutter with it: plug these bores flush with dowels before.", **where)
     return say("{side}, from {begins} to {ends} deep: at the mouths of the side bores of {of} there is no wall to rub on. The follower "
                "sinks in by up to {sunk}, and the cutter cuts as much too far: plug these bores flush with dowels before.",
                sunk=at_least(found.deep), **where)

@@ -35,9 +35,9 @@ class SlotState(Struct, frozen=True):
     waste_holes: WasteHoles | None = None
     sawn: bool = False
     routed: tuple[Cut, ...] = ()
+    """what the router has taken out of the whole slot, from the top, without overlaps"""
     there: bool = False
     """in the blank before the work begins"""
-    """what the router has taken out of the whole slot, from the top, without overlaps"""
 
     @property
     def open(self) -> bool:

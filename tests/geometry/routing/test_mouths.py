@@ -12,7 +12,7 @@ from geometry.layout import Router, RouterBit
 from geometry.routing import plan_routing
 from geometry.routing.depth import Job
 from geometry.routing.follower import follower_of
-from geometry.routing.mouths import Mouth, mouths, sunk
+from geometry.routing.mouths import Mouth, mouths, sunk, sunk_words
 from geometry.routing.passes import Pass
 from geometry.sequence import operations
 
@@ -50,6 +50,16 @@ def test_a_follower_sinks_into_a_mouth_that_is_open_all_along_it(bit, side, ends
     radius = bit.cutter / 2
     assert found.deep == pytest.approx(radius - math.sqrt(radius ** 2 - half ** 2), abs=1e-9)
     assert found.deep == pytest.approx(tried(radius, *zone, MOUTH), abs=0.005)
+
+
+def test_a_follower_slimmer_than_the_mouth_goes_right_in():
+    """Two millimetres off its axis a bore of 10 is 9.16 wide: a bearing of 9 finds no wall to either side, one of 9.2 does."""
+    slim, wide = (replace(SHORT, cutter=size, bearing_diameter=size, bearing_height=4.0) for size in (9.0, 9.2))
+    found = sunk(on_wall(slim, "face", 20.0, contact=4.0), JOB, [MOUTH])
+    assert math.isinf(found.deep) and found.wall == 0.0
+    assert "wider than the follower. It goes right into them" in sunk_words(found, on_wall(slim, "face", 20.0, contact=4.0), JOB)
+    stays = sunk(on_wall(wide, "face", 20.0, contact=4.0), JOB, [MOUTH])
+    assert stays.deep == pytest.approx(4.6 - math.sqrt(4.6 ** 2 - 21.0), abs=1e-9)
 
 
 def test_wall_above_the_mouth_carries_it_as_far_as_the_margin_asks():
