@@ -12,6 +12,9 @@ from geometry.saying import say
 ABOUT = "term"
 """What the catalogue says of each of these words."""
 
+POCKET, HOLE_THERE = "pocket that is there", "hole that is there"
+"""What the blank has already: a style of drawings, what a loop of a drawing becomes, and the name of it."""
+
 TERMS = frozenset({
     # sides and faces
     "face", "back", "bass", "treble", "bass edge", "treble edge", "nut", "tip", "nut line", "centreline", "outline",
@@ -44,7 +47,7 @@ TERMS = frozenset({
     "length", "angle", "radius", "width", "along", "diameter", "depth", "across", "behind", "thickness", "blank",
     # what is drilled
     "hole", "bore", "side bore", "counterbore", "screw", "pin hole", "locating pin", "post bore", "clearance bore",
-    "screw pilot", "locating pin hole", "hole that is there", "pocket that is there",
+    "screw pilot", "locating pin hole", HOLE_THERE, POCKET,
 })
 
 

@@ -123,7 +123,8 @@ def _outline() -> _Parser:
     parser = _parser(
         "outline",
         "Make a layout from a drawing: the largest closed loop becomes the outline,\n"
-        "the loops inside it slots and holes.",
+        "the loops inside it slots and holes. What lies on a layer 'pockets that are there' or\n"
+        "'holes that are there' is in the blank already, and nothing cuts it.",
     )
     parser.add_argument("drawing", type=Path, metavar="DRAWING", help="a DXF or SVG file")
     parser.add_argument(

@@ -3,15 +3,17 @@
 import argparse
 import json
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from app.formats import headstock
 from app.formats.drawing_in import DrawingRead, read_drawing_safely
 from app.formats.drawing_in.command import outline_report, require_outline
 from geometry.edits.imported import layout_from
+from geometry.edits.imported_openings import there_told
 from geometry.joining.placing import place
 from geometry.saying import say
+from geometry.terms import HOLE_THERE, POCKET
 
 from .arguments import FILE_ENDING
 
@@ -32,13 +34,13 @@ def run(request: argparse.Namespace) -> int:
     if request.json:
         print(json.dumps(outline_report(read), indent=2, allow_nan=False))
     else:
-        for line in outline_lines(read, placed.sentence, request.out):
+        for line in outline_lines(read, placed.sentence, there_told(roles, placed.matrix), request.out):
             print(line)
     return 0
 
 
-def outline_lines(read: DrawingRead, guessed: str, out: Path) -> Iterator[str]:
-    """What was found in the drawing, what was guessed about it and where the layout is, as lines of text."""
+def outline_lines(read: DrawingRead, guessed: str, there: Sequence[str], out: Path) -> Iterator[str]:
+    """What was found in the drawing, what was guessed about it, what is told of pockets and where the layout is, as lines of text."""
     width, height = read.size_mm
     source = {
         "file": say("as the drawing says"),
@@ -54,6 +56,9 @@ def outline_lines(read: DrawingRead, guessed: str, out: Path) -> Iterator[str]:
         "Slots: {slots}. Holes: {holes}. Loops left out: {other}.",
         slots=found["slot"], holes=found["hole"], other=found["other"],
     )
+    if found[POCKET] or found[HOLE_THERE]:
+        yield say("Pockets that are there: {pockets}. Holes that are there: {holes}.", pockets=found[POCKET], holes=found[HOLE_THERE])
     yield guessed
+    yield from there
     yield from read.warnings
     yield say("Written to {out}.", out=out)

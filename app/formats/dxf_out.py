@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
+from app.formats.layer_names import LAYERS
 from app.formats.mark_shapes import cross_arms
 from app.formats.paper_look import HIDDEN, INKS, Ink
 from app.formats.saving import save_bytes
@@ -19,23 +20,6 @@ from geometry.curves import Arc, Cubic, Line
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.vectors import Vec2
-
-LAYERS = {
-    "blank": "blank", "waste": "waste", "wood": "wood", "outline": "outline", "slot": "slots",
-    "pocket that is there": "pockets that are there", "template": "template",
-    "post bore": "post bores", "counterbore": "counterbores", "clearance bore": "clearance bores",
-    "screw pilot": "screw pilots", "pin hole": "pin holes", "hole": "holes", "hole that is there": "holes that are there",
-    "locating pin hole": "locating pin holes", "side bore": "side bores", "axis": "axes", "seat": "seats",
-    "button": "buttons", "post": "posts", "centreline": "centreline", "nut line": "nut line", "fold": "fold lines",
-    "string": "strings", "glue line": "glue lines", "cross": "pricking marks", "dimension": "dimensions",
-    "note": "notes", "check bar": "check bars", "tile": "tiles", "section line": "section lines",
-    "template board": "template board", "router base": "router base", "shank": "shanks", "cutter": "cutters",
-    "follower": "followers", "left standing": "left standing", "grain risk": "grain risks", "ramp": "ramps",
-    "flat": "flats", "feed": "feed",
-    "margin kept": "margins kept", "margin short": "margins short", "spoiled": "spoiled", "removed": "removed",
-    "proposed": "proposed", "measured": "measured",
-}
-"""Layer of each style."""
 
 MANY = 24
 """A chain of more straight pieces than this is one polyline instead of single lines."""

@@ -11,6 +11,7 @@ from collections.abc import Iterable
 from pathlib import Path
 from xml.sax.saxutils import escape
 
+from app.formats.layer_names import group_name
 from app.formats.letters import CAPITAL
 from app.formats.mark_shapes import cross_arms, drawing_box
 from app.formats.paper_look import Ink, hidden_dashes, ink
@@ -38,7 +39,7 @@ def svg_text(drawing: Drawing, title: str) -> str:
              f"<title>{_words(title)}</title>"]
     for style in dict.fromkeys(mark.style for mark in drawing):
         look = ink(style)
-        lines.append(f'<g id="{style.replace(" ", "-")}" {_stroke(look)}>')
+        lines.append(f'<g id="{group_name(style)}" {_stroke(look)}>')
         lines += [_element(mark, look) for mark in drawing if mark.style == style]
         lines.append("</g>")
     return "\n".join([*lines, "</svg>", ""])

@@ -396,6 +396,10 @@
         <translation>Ein Abstand liegt zwischen zwei verschiedenen Bohrungen.</translation>
     </message>
     <message>
+        <source>A drawing tells no depths: what is there already counts as through until you give the depth that you measured.</source>
+        <translation>Eine Zeichnung nennt keine Tiefen: Was schon da ist, gilt als durchgehend, bis Sie die gemessene Tiefe eintragen.</translation>
+    </message>
+    <message>
         <source>A drawing, a picture or a layout may also be dropped here.</source>
         <translation>Zeichnung, Bild oder Entwurf können auch hier abgelegt werden.</translation>
     </message>
@@ -5158,6 +5162,10 @@
     <message>
         <source>Pocket, {id}</source>
         <translation>Tasche, {id}</translation>
+    </message>
+    <message>
+        <source>Pockets that are there: {pockets}. Holes that are there: {holes}.</source>
+        <translation>Vorhandene Taschen: {pockets}. Vorhandene Bohrungen: {holes}.</translation>
     </message>
     <message>
         <source>Point</source>
@@ -13398,6 +13406,14 @@
     <message>
         <source>{names} and {n} more</source>
         <translation>{names} und {n} weitere</translation>
+    </message>
+    <message>
+        <source>{names} are there already and stay as they are: the drawing has nothing in their place.</source>
+        <translation>{names} sind schon da und bleiben, wie sie sind: Die Zeichnung hat nichts an ihrer Stelle.</translation>
+    </message>
+    <message>
+        <source>{names} is there already and stays as it is: the drawing has nothing in its place.</source>
+        <translation>{names} ist schon da und bleibt, wie es ist: Die Zeichnung hat nichts an seiner Stelle.</translation>
     </message>
     <message>
         <source>{name} (not saved)</source>

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from geometry.layout import Slot
+from geometry.terms import POCKET
 
-POCKET = "pocket that is there"
 SLOT_STYLES = ("slot", POCKET)
 """Both of them."""
 

@@ -15,13 +15,14 @@ from geometry.layout.headstock import Headstock
 from geometry.layout.shop import Drill
 from geometry.layout.slots import Pin, SingleHole
 from geometry.solids.frames import Frame, frames
+from geometry.terms import HOLE_THERE
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2, Vec3
 
 OPERATIONS = {"post": "post bore", "counterbore": "counterbore", "clearance": "clearance bore",
               "screw": "screw pilot", "pin": "pin hole"}
 """What each kind of bore is called at the drill press."""
-THERE = "hole that is there"
+THERE = HOLE_THERE
 """What a hole is called that is in the blank already: nothing drills it."""
 
 

@@ -22,6 +22,7 @@ from geometry.layout.outline import loop_path
 from geometry.layout.slots import slot_path, straight_path
 from geometry.strings import runs
 from geometry.strings.sets import SETS
+from geometry.terms import HOLE_THERE, POCKET
 from geometry.vectors import Vec2
 from tests.endurance.whole import jpeg
 
@@ -231,7 +232,7 @@ def pasted(layout: Headstock, chance: random.Random) -> Headstock:
 def read_in(layout: Headstock, chance: random.Random) -> Headstock:
     """A drawing taken over: its outline, slots and holes."""
     def role(path: Path) -> tuple[Path, str]:
-        return path, chance.choice(("slot", "hole", "other", "outline"))
+        return path, chance.choice(("slot", "hole", POCKET, HOLE_THERE, "other", "outline"))
     loops = [(loop_path(layout.outline), "outline"), *(role(slot_path(one)) for one in layout.slots[:3])]
     wide, high, by = chance.uniform(0.8, 1.25), chance.choice((chance.uniform(0.8, 1.25), -1.0, 40.0)), (chance.uniform(-6, 6), 0.0)
     return imported.with_shape(layout, loops, Matrix(wide, 0.0, 0.0, high, *by), chance.random() < 0.5)

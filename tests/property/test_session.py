@@ -150,7 +150,8 @@ def quick_edit(monkeypatch):
     monkeypatch.setitem(EDITS, "move_pin", move_pin)
 
 
-BUILT_OF = {"parts": "what edits are made of", "layout_from": "a new layout, no edit of one", "with_tuner": "a part of tuners' edits",
+BUILT_OF = {"parts": "what edits are made of", "layout_from": "a new layout, no edit of one", "with_openings": "a part of with_shape",
+            "without_replaced": "a part of with_shape", "with_tuner": "a part of tuners' edits",
             "without_left_rows": "a part of tuners' edits"}
 """A file of geometry/edits or a function there that is no edit by itself, and why."""
 

@@ -49,25 +49,28 @@ def assemble(haul: Haul, settle: Callable[[float], Unit], reach: float) -> Drawi
     unit = settle(_longest(whole))
     closed, moved = _closed(haul.strands, whole, unit.mm, reach)
     if closed.loops:
-        outline = max((path for path, _ in closed.loops), key=lambda path: path.area)
-        again = settle(_longest(outline.box) / unit.mm)
+        largest = max((path for path, _ in closed.loops), key=lambda path: path.area)
+        again = settle(_longest(largest.box) / unit.mm)
         if again.mm != unit.mm:
             unit = again
             closed, moved = _closed(haul.strands, whole, unit.mm, reach)
         else:
             unit = again
-    loops = with_roles(closed.loops)
+    layers = tuple(dict.fromkeys(strand.layer for strand in haul.strands))
+    loops = with_roles(closed.loops, layers)
     if not loops and not closed.open:
         why = " ".join([*haul.warnings, *closed.notes])
         raise FormatError(say("No line of the drawing can be used: draw or export the outline anew. {why}",
                               why=why).strip())
-    about = loops[0].path.box if loops else _box(closed.open)
+    outline = next((loop for loop in loops if loop.role == "outline"), None)
+    about = outline.path.box if outline is not None else _box([loop.path for loop in loops] or closed.open)
     size = (about[2] - about[0], about[3] - about[1])
     certain = unit.source == "option" or (unit.source == "file" and fits(max(size), PLAUSIBLE))
     warnings = [*haul.warnings, *_about_unit(unit, size, certain), *moved, *closed.notes]
     if haul.skipped:
         warnings.append(say("Left out: {skipped}.", skipped=listed(haul.skipped)))
-    return DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps)
+    return DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps,
+                       layers)
 
 
 def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> tuple[_Closed, list[str]]:

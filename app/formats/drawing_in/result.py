@@ -13,7 +13,7 @@ class Loop(Struct, frozen=True):
 
     path: Path
     role: str
-    """outline, slot, hole or other"""
+    """outline, slot, hole, POCKET or HOLE_THERE of geometry.terms, or other"""
     layer: str = ""
     """the drawing's own name for where it was found; may be empty"""
 
@@ -39,6 +39,8 @@ class DrawingRead(Struct, frozen=True):
     """millimetres per drawing unit that were applied"""
     gaps: tuple[Gap, ...] = ()
     """loose ends of the open chains, nearest first"""
+    layers: tuple[str, ...] = ()
+    """names of all layers with something on them that could be read"""
 
     @property
     def outline(self) -> Loop | None:

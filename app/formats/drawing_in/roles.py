@@ -1,8 +1,8 @@
-"""Which loop is the outline, and what the loops inside it are."""
+"""Which loop is the outline, and what the others are: by where they lie, and by the names of layers that an export of ours has."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 import numpy as np
 import shapely
@@ -12,7 +12,9 @@ from shapely.geometry.base import BaseGeometry
 
 from app.formats.drawing_in.result import DrawingRead, Loop
 from app.formats.drawing_in.units import PLAUSIBLE, fits
+from app.formats.layer_names import style_on
 from geometry.curves import Path
+from geometry.terms import HOLE_THERE, POCKET
 from geometry.tolerance import FLAT, JOIN
 
 LARGEST_HOLE = 20.0
@@ -21,26 +23,38 @@ LARGEST_HOLE = 20.0
 ROUND = 0.01
 """How much a round loop's radius may vary, as a part of it."""
 
+_FRAME = ("outline", "nut line", "centreline")
+"""A drawing with all of these layers is an export of ours: its other names mean what they say too."""
 
-def with_roles(paths: Sequence[tuple[Path, str]], outline: Path | None = None) -> tuple[Loop, ...]:
-    """Loops from (closed path, layer), largest first.
+_BY_PLACE = ("hole", "post bore", "counterbore", "clearance bore", "screw pilot", "pin hole", "locating pin hole")
+"""Layers of an export whose loops are what they would be in any drawing: they may lie on a folded edge too."""
 
-    The largest is the outline, unless another is named as such. Inside it, round loops up to LARGEST_HOLE are
-    holes and the others slots; loops inside a slot that are not holes, loops
-    outside and loops across the outline are 'other'.
+
+def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), outline: Path | None = None) -> tuple[Loop, ...]:
+    """Loops from (closed path, layer), largest first; `layers` are those of everything in the drawing, open lines too.
+
+    What lies on a layer that an export of ours has for pockets or holes that are there is one, wherever it lies: a
+    pocket may cross the outline. In such an export the other layers are taken by their names as well. Of the rest
+    the largest is the outline, unless another is named as such. Inside it, round loops up to LARGEST_HOLE are holes and the
+    others slots; loops inside a slot that are not holes, loops outside and loops across the outline are 'other'.
     """
     ordered = sorted(paths, key=lambda item: -abs(item[0].area))
-    loops: list[Loop] = []
+    ours = set(_FRAME) <= {style_on(layer) for layer in layers}
+    given = [_given(path, layer, ours) for path, layer in ordered]
     areas = [_area(path) for path, _ in ordered]
     about = shapely.STRtree(areas)
     slots: dict[int, BaseGeometry] = {}
-    at = next((i for i, (path, _) in enumerate(ordered) if path is outline), 0)
-    within = areas[at].buffer(JOIN) if areas else None
+    named = [i for i, (path, _) in enumerate(ordered) if path is outline]
+    at = next(iter((*named, *(i for i, role in enumerate(given) if role == "outline"), *(i for i, role in enumerate(given) if role is None))), None)
+    within = None if at is None else areas[at].buffer(JOIN)
     shapely.prepare(within)
+    loops: list[Loop] = []
     for number, ((path, layer), area) in enumerate(zip(ordered, areas, strict=True)):
         if number == at:
             role = "outline"
-        elif not within.covers(area):
+        elif given[number] is not None:
+            role = "other" if given[number] == "outline" else given[number]
+        elif within is None or not within.covers(area):
             role = "other"
         elif is_hole(path):
             role = "hole"
@@ -48,6 +62,7 @@ def with_roles(paths: Sequence[tuple[Path, str]], outline: Path | None = None) -
             role = "other"
         else:
             role = "slot"
+        if role == "slot":
             slots[number] = area.buffer(JOIN)
             shapely.prepare(slots[number])
         loops.append(Loop(path, role, layer))
@@ -60,8 +75,20 @@ def with_outline(read: DrawingRead, number: int) -> DrawingRead:
     x0, y0, x1, y1 = outline.box
     size = (x1 - x0, y1 - y0)
     certain = read.unit_source == "option" or (read.unit_source == "file" and fits(max(size), PLAUSIBLE))
-    loops = with_roles([(loop.path, loop.layer) for loop in read.loops], outline)
+    loops = with_roles([(loop.path, loop.layer) for loop in read.loops], read.layers, outline)
     return replace(read, loops=loops, size_mm=size, unit_certain=certain)
+
+
+def _given(path: Path, layer: str, ours: bool) -> str | None:
+    """What the name of its layer makes of a loop, or None where that goes by its place."""
+    style = style_on(layer)
+    if style == HOLE_THERE:
+        return HOLE_THERE if is_round(path) else POCKET
+    if style == POCKET:
+        return POCKET
+    if style is None or not ours or style in _BY_PLACE:
+        return None
+    return style if style in ("outline", "slot") else "other"
 
 
 def _area(path: Path) -> BaseGeometry:
@@ -74,8 +101,12 @@ def _area(path: Path) -> BaseGeometry:
 def is_hole(path: Path) -> bool:
     """Whether a closed path is round and at most LARGEST_HOLE across."""
     x0, y0, x1, y1 = path.box
-    if max(x1 - x0, y1 - y0) > LARGEST_HOLE * (1 + ROUND):
-        return False
+    return max(x1 - x0, y1 - y0) <= LARGEST_HOLE * (1 + ROUND) and is_round(path)
+
+
+def is_round(path: Path) -> bool:
+    """Whether a closed path is a circle but for ROUND of its radius."""
+    x0, y0, x1, y1 = path.box
     points = path.flatten(max(1e-6, 1e-3 * max(x1 - x0, y1 - y0)))
     middle = np.array([(x0 + x1) / 2, (y0 + y1) / 2])
     radii = np.hypot(*(points - middle).T)

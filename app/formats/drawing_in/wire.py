@@ -43,6 +43,7 @@ class _WireRead(msgspec.Struct):
     size_mm: tuple[float, float]
     unit_mm: float
     gaps: list[_WireGap]
+    layers: list[str]
 
 
 class _Answer(msgspec.Struct):
@@ -57,7 +58,8 @@ def encode(read: DrawingRead) -> bytes:
     return msgspec.json.encode(_Answer(read=_WireRead(
         [_WireLoop(_path_out(loop.path), loop.role, loop.layer) for loop in read.loops],
         [_path_out(path) for path in read.open_chains], read.unit, read.unit_source, read.unit_certain,
-        list(read.warnings), read.size_mm, read.unit_mm, [_WireGap(*gap.place, gap.size) for gap in read.gaps])))
+        list(read.warnings), read.size_mm, read.unit_mm, [_WireGap(*gap.place, gap.size) for gap in read.gaps],
+        list(read.layers))))
 
 
 def encode_refusal(sentence: str) -> bytes:
@@ -78,7 +80,8 @@ def decode(data: bytes) -> DrawingRead:
     r = answer.read
     return DrawingRead(tuple(Loop(_path_in(loop.path), loop.role, loop.layer) for loop in r.loops),
                        tuple(_path_in(path) for path in r.open_chains), r.unit, r.unit_source, r.unit_certain,
-                       tuple(r.warnings), r.size_mm, r.unit_mm, tuple(Gap((g.x, g.y), g.size) for g in r.gaps))
+                       tuple(r.warnings), r.size_mm, r.unit_mm, tuple(Gap((g.x, g.y), g.size) for g in r.gaps),
+                       tuple(r.layers))
 
 
 def _path_out(path: Path) -> _WirePath:

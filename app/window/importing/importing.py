@@ -35,25 +35,23 @@ from app.window import ask
 from app.window.background.waiting import Cancelled, done_beside
 from app.window.importing.preview import ImportPreview
 from app.window.importing.reading import JOINS, read_closing, read_with_progress
-from app.window.importing.roles import Roles
+from app.window.importing.roles import ROLE_WORDS, ROLES, Roles
 from app.window.rooms.own_rack import with_own_rack
 from geometry.beginning.in_unit import blank_in_unit
 from geometry.curves import Matrix, shift
 from geometry.curves import Path as GeometryPath
 from geometry.edits.imported import layout_from, with_shape
+from geometry.edits.imported_openings import there_told
 from geometry.errors import GeometryError
 from geometry.joining.placing import place
 from geometry.layout import Headstock
 from geometry.lengths import exact, speaking
 from geometry.saying import say
-from geometry.terms import term
 from geometry.units import format_size
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
 
-ROLES = ("outline", "slot", "hole", "other")
-ROLE_WORDS = {"outline": term("outline"), "slot": term("slot"), "hole": term("hole"), "other": say("leave out")}
 MOST_ROWS = 200
 AT_ONCE = 30
 """Rows that are there when the dialog opens; more are made while it stands."""
@@ -178,6 +176,7 @@ class ImportDialog(ReadInOrder, QDialog):
         group = QButtonGroup(self)
         for choice in (self._whole, self._only, self._with):
             group.addButton(choice)
+            choice.toggled.connect(self._tell_place)
             right.addWidget(choice)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
         buttons.button(QDialogButtonBox.StandardButton.Ok).setText(say("Import"))
@@ -276,11 +275,17 @@ class ImportDialog(ReadInOrder, QDialog):
         return None if outline is None else place(outline, self._turns, self._mirrored).nut_width
 
     def _lay(self) -> None:
-        matrix, words = self._matrix()
-        self._guess.setText(words)
+        matrix = self._tell_place()
         self._across.show_value(self._nudge[0])
         self._along.show_value(self._nudge[1])
         self._preview.show_loops(self._roles(), self._read.open_chains, matrix)
+
+    def _tell_place(self) -> Matrix:
+        """What was guessed, and what becomes of the pockets that are there; gives the place back."""
+        matrix, words = self._matrix()
+        told = [] if self._only.isChecked() else there_told(self._roles(), matrix, None if self.whole else self._window.document.layout)
+        self._guess.setText(" ".join([words, *told]))
+        return matrix
 
     def _role(self) -> None:
         box = self.sender()

@@ -6,13 +6,14 @@ import time
 from collections.abc import Sequence
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QTransform
+from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QTransform
 from PySide6.QtWidgets import QWidget
 
 from app.look.paths import painter_path
 from app.look.theme import Theme
 from geometry.curves import Matrix, Path
 from geometry.saying import say
+from geometry.terms import HOLE_THERE, POCKET
 
 SLICE = 0.02
 """Seconds that the making of paths may take in one go."""
@@ -89,7 +90,7 @@ class ImportPreview(QWidget):
     def _summed(self) -> dict[str, QPainterPath]:
         """All loops of a role as one path, to be painted in one go."""
         if self._by_role is None:
-            self._by_role = {role: QPainterPath() for role in ("outline", "slot", "hole", "other")}
+            self._by_role = {role: QPainterPath() for role in ("outline", "slot", POCKET, "hole", HOLE_THERE, "other")}
             for path, role in zip(self._paths, self._roles, strict=False):
                 self._by_role[role].addPath(path)
             for path in self._by_role.values():
@@ -115,24 +116,33 @@ class ImportPreview(QWidget):
         self._move.translate(self.width() / 2, self.height() / 2)
         self._move.scale(scale, -scale)
         self._move.translate(-box.center().x(), -box.center().y())
-        fills = {"outline": t.wood, "slot": t.slot, "hole": t.slot, "other": t.waste}
-        there = self._place * self._move
+        fills = {"outline": t.wood, "slot": t.slot, "hole": t.slot}
+        to_view = self._place * self._move
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, len(self._paths) < MOST_SMOOTH)
         for role, path in self._summed().items():
-            ignored = role == "other"
-            pen = QPen(QColor(t.dim if ignored else t.edge), 1.2)
-            if ignored:
+            pen = QPen(QColor(t.dim if role == "other" else t.edge), 1.2)
+            if role not in fills:
                 pen.setStyle(Qt.PenStyle.DashLine)
             painter.setPen(pen)
-            painter.setBrush(Qt.BrushStyle.NoBrush if ignored else QColor(fills[role]))
-            painter.drawPath(there.map(path))
+            painter.setBrush(self._brush(role, fills))
+            painter.drawPath(to_view.map(path))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(QPen(QColor(t.spoils), 1.6))
-        painter.drawPath(there.map(self._open))
+        painter.drawPath(to_view.map(self._open))
         if 0 <= self._current < len(self._paths):
             painter.setPen(QPen(QColor(t.focus), 2.6))
-            painter.drawPath(there.map(self._paths[self._current]))
+            painter.drawPath(to_view.map(self._paths[self._current]))
         self._axes(painter)
+
+    def _brush(self, role: str, fills: dict[str, str]) -> QBrush:
+        """What is cut has its colour; what is there already is lighter, as on the canvas, and what is left out has none."""
+        if role in fills:
+            return QBrush(QColor(fills[role]))
+        if role == "other":
+            return QBrush(Qt.BrushStyle.NoBrush)
+        pale = QColor(self._theme.slot)
+        pale.setAlphaF(0.5)
+        return QBrush(pale)
 
     def _axes(self, painter: QPainter) -> None:
         t = self._theme

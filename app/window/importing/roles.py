@@ -5,6 +5,11 @@ from __future__ import annotations
 from collections import Counter
 
 from app.formats.drawing_in import DrawingRead
+from geometry.saying import say
+from geometry.terms import HOLE_THERE, POCKET, term
+
+ROLES = ("outline", "slot", POCKET, "hole", HOLE_THERE, "other")
+ROLE_WORDS = {role: say("leave out") if role == "other" else term(role) for role in ROLES}
 
 
 class Roles:

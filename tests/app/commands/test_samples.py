@@ -134,6 +134,16 @@ def test_a_drawing_is_told_in_words_too(tmp_path: Path, capsys: pytest.CaptureFi
     assert out.splitlines()[-1] == f"Written to {tmp_path / 'new.headstock.json'}."
 
 
+def test_pockets_of_a_template_are_told_and_never_counted_as_slots(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Eight tuners through the face and a truss rod's pocket, as the sample says: no slot in it."""
+    told(capsys, "sheets", CHECKOUT / "samples" / "eight-strings.headstock.json", "--out", tmp_path)
+    made = tmp_path / "again.headstock.json"
+    code, out = told(capsys, "outline", tmp_path / "eight-strings-template.dxf", "--out", made)
+    assert code == 0
+    assert "Slots: 0. " in out and "Pockets that are there: 1. Holes that are there: 0." in out and "tells no depths" in out
+    assert [(slot.there, slot.depth) for slot in headstock.read(made).slots] == [(True, None)]
+
+
 def test_a_drawing_that_is_none_leaves_nothing_behind(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     drawing = tmp_path / "notes.svg"
     drawing.write_text("not a drawing", encoding="utf-8")

@@ -1,12 +1,16 @@
 """What a drawing brings into a layout is never more than a file may hold: else it could be saved, and never be read again."""
 
 import pytest
+from msgspec.structs import replace
 
 from app.formats import headstock
 from geometry.curves import Matrix, circle
+from geometry.edits import add_hole, add_truss_rod_pocket
 from geometry.edits.imported import layout_from, with_shape
+from geometry.edits.imported_openings import there_told
 from geometry.errors import GeometryError
-from geometry.layout import loop_path
+from geometry.layout import Ramp, loop_path, slot_path
+from geometry.terms import HOLE_THERE, POCKET
 from tests.property.layouts import DEMO
 
 OUTLINE = (loop_path(DEMO.outline), "outline")
@@ -35,3 +39,59 @@ def test_what_is_taken_can_be_read_again():
                  layout_from([OUTLINE], AS_IT_IS, "Head")):
         assert headstock.decode(headstock.encode(made)) == made
     assert with_shape(DEMO, [OUTLINE], AS_IT_IS, openings=False).slots == DEMO.slots
+
+
+def there(layout):
+    return [one for one in (*layout.slots, *layout.holes) if one.there]
+
+
+@pytest.fixture(scope="module")
+def pocketed():
+    made = add_hole(add_truss_rod_pocket(DEMO), (0.0, 180.0), 6.0)
+    return replace(made, holes=(*made.holes[:-1], replace(made.holes[-1], there=True, depth=8.0)))
+
+
+def test_what_is_there_already_stays_where_the_drawing_brings_nothing_of_its_kind(pocketed):
+    loops = [OUTLINE, (circle((0.0, 100.0), 4.0), "slot"), (circle((0.0, 140.0), 4.0), "hole")]
+    made = with_shape(pocketed, loops, AS_IT_IS, openings=True)
+    assert there(made) == there(pocketed) and [one.id for one in there(made)] == ["truss rod pocket", pocketed.holes[-1].id]
+    assert len(made.slots) == 2 and len(made.holes) == 2 and made.tuners == pocketed.tuners
+    assert there_told(loops, AS_IT_IS, pocketed) == [
+        f"truss rod pocket, {pocketed.holes[-1].id} are there already and stay as they are: the drawing has nothing in their place."]
+    assert there_told(loops, AS_IT_IS) == [], "nothing stays of what was open when a new layout is made"
+
+
+def test_pockets_of_the_drawing_take_the_place_of_those_that_were_there(pocketed):
+    other = circle((0.0, 5.0), 7.0)
+    made = with_shape(pocketed, [OUTLINE, (other, POCKET)], AS_IT_IS, openings=True)
+    (pocket,) = made.slots
+    assert (pocket.id, pocket.there, pocket.depth) == ("pocket 1", True, None) and slot_path(pocket).box == other.box
+    assert [hole.there for hole in made.holes] == [True], "a plugged hole is no pocket: the drawing had none"
+    told = there_told([OUTLINE, (other, POCKET)], AS_IT_IS, pocketed)
+    assert told[0].startswith(pocketed.holes[-1].id) and "counts as through" in told[1]
+
+
+def test_what_is_drawn_as_it_was_keeps_its_name_depth_and_ramp(pocketed):
+    """Moved by a hair less than a gap that is closed unasked, it is the same; by more it is another one."""
+    ramped = replace(pocketed, slots=(replace(pocketed.slots[0], ramp=Ramp(length=12.0, depth=6.0)), *pocketed.slots[1:]))
+    roles = [(slot_path(slot), POCKET if slot.there else "slot") for slot in reversed(ramped.slots)]
+    roles += [(circle(hole.at, hole.diameter / 2), HOLE_THERE if hole.there else "hole") for hole in ramped.holes]
+    same = with_shape(ramped, [OUTLINE, *roles], AS_IT_IS, openings=True)
+    assert set(same.slots) == set(ramped.slots) and same.holes == ramped.holes
+    assert there_told(roles, AS_IT_IS, ramped) == [], "its depth is known"
+    near, far = (with_shape(ramped, [OUTLINE, *roles], Matrix(1.0, 0.0, 0.0, 1.0, by, 0.0), openings=True) for by in (0.009, 0.02))
+    assert set(near.slots) == set(ramped.slots)
+    assert {slot.id for slot in far.slots} == {"pocket 1", "slot 1", "slot 2"} and not any(slot.ramp for slot in far.slots)
+
+
+def test_what_is_drawn_twice_has_two_names(pocketed):
+    loops = [OUTLINE, *[(slot_path(pocketed.slots[0]), "slot")] * 2]
+    made = with_shape(pocketed, loops, AS_IT_IS, openings=True)
+    assert [slot.id for slot in made.slots] == ["truss rod pocket", pocketed.slots[0].id, "slot 1"]
+
+
+def test_a_slot_where_a_pocket_was_is_routed(pocketed):
+    """Its maker said so: it is no more the pocket, with the pocket's depth."""
+    loops = [OUTLINE, (slot_path(pocketed.slots[-1]), "slot"), (circle((0.0, 60.0), 3.0), POCKET)]
+    slot = with_shape(pocketed, loops, AS_IT_IS, openings=True).slots[0]
+    assert (slot.id, slot.there, slot.depth) == ("slot 1", False, None)

@@ -1,0 +1,126 @@
+"""Slots, pockets and single holes of a drawing, put in the place of those that a layout has."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+import shapely
+from msgspec.structs import replace
+
+from geometry import vectors as v
+from geometry.curves import Arc, Matrix, Path
+from geometry.edits.parts import checked, numbered_id
+from geometry.edits.slot_shapes import slot_shape
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, Loop, SingleHole, Slot, feature_ids, loop_of, slot_path, validate
+from geometry.saying import count, say
+from geometry.terms import HOLE_THERE, POCKET
+
+Role = tuple[Path, str]
+"""A closed path and what it is: outline, slot, hole, POCKET, HOLE_THERE or other."""
+
+_OPENINGS = ("slot", POCKET, "hole", HOLE_THERE)
+
+SAME = 0.01
+"""mm: a loop of the drawing that keeps this near to what the layout has is that very slot, pocket or hole."""
+
+
+def without_replaced(layout: Headstock, loops: Sequence[Role]) -> Headstock:
+    """The layout without the slots and holes that such a drawing replaces.
+
+    Pockets and holes that are there are a matter of the wood: they stay, unless the drawing brings any of their own.
+    """
+    pockets, there = _brings(loops, POCKET), _brings(loops, HOLE_THERE)
+    return replace(layout, slots=tuple([slot for slot in layout.slots if slot.there and not pockets]),
+                   holes=tuple([hole for hole in layout.holes if hole.there and not there]))
+
+
+def with_openings(layout: Headstock, loops: Sequence[Role], place: Matrix, known: Headstock | None = None) -> Headstock:
+    """The layout with the slots, pockets and holes among these loops, mapped by `place`.
+
+    What `known` has in the same place and size keeps its name, its depth and its ramp. A pocket or hole without one
+    goes through: a drawing tells no depths. GeometryError where one is farther away than a file may say.
+    """
+    taken = set(feature_ids(layout))
+    left = [] if known is None else [one for one in (*known.slots, *known.holes) if one.id not in taken]
+    drawn = [_drawn(path, role, place) for path, role in loops if role in _OPENINGS]
+    again = [next((one for one in left if _same(one, new)), None) for new in drawn]
+    taken |= {one.id for one in again if one is not None}
+    made: list[Slot | SingleHole] = []
+    for old, new in zip(again, drawn, strict=True):
+        if old is None or old in made:  # what is drawn twice is there twice, and only one of the two has the name
+            made.append(replace(new, id=numbered_id(taken, new.id)))
+            taken.add(made[-1].id)
+        else:
+            made.append(old)
+    slots = (*layout.slots, *(one for one in made if isinstance(one, Slot)))
+    holes = (*layout.holes, *(one for one in made if isinstance(one, SingleHole)))
+    # What is farther away than a file may say could be saved, and never be read again.
+    checked(layout.outline, say("The outline"))
+    return validate(replace(layout, slots=tuple([checked(one, one.id) for one in slots]), holes=tuple([checked(one, one.id) for one in holes])))
+
+
+def there_told(loops: Sequence[Role], place: Matrix, layout: Headstock | None = None) -> list[str]:
+    """What becomes of pockets and holes that are there when a drawing is taken, one sentence each.
+
+    `layout` is the one whose slots and holes it replaces; None where a new one is made of it.
+    """
+    told = []
+    there = [] if layout is None else [one for one in (*layout.slots, *layout.holes) if one.there]
+    kept = [one.id for one in there if not _brings(loops, POCKET if isinstance(one, Slot) else HOLE_THERE)]
+    if kept:
+        told.append(count(len(kept), "{names} is there already and stays as it is: the drawing has nothing in its place.",
+                          "{names} are there already and stay as they are: the drawing has nothing in their place.",
+                          names=", ".join(kept)))
+    brought = [_drawn(path, role, place) for path, role in loops if role in (POCKET, HOLE_THERE)]
+    if any(not any(_same(one, new) for one in there) for new in brought):
+        told.append(say("A drawing tells no depths: what is there already counts as through until you give the depth that you measured."))
+    return told
+
+
+def tidy(loop: Loop) -> Loop:
+    """The loop with the dust of turned coordinates rounded away (1e-9 mm)."""
+    def clean(at: tuple[float, float]) -> tuple[float, float]:
+        return (round(at[0], 9) + 0.0, round(at[1], 9) + 0.0)
+    return Loop(nodes=tuple(replace(node, at=clean(node.at), bulge=round(node.bulge, 12),
+                                    handles=node.handles and (clean(node.handles[0]), clean(node.handles[1])))
+                            for node in loop.nodes))
+
+
+def _brings(loops: Sequence[Role], role: str) -> bool:
+    return any(one == role for _, one in loops)
+
+
+def _drawn(path: Path, role: str, place: Matrix) -> Slot | SingleHole:
+    """What a loop of the drawing becomes, named after its kind."""
+    there = role in (POCKET, HOLE_THERE)
+    if role in ("slot", POCKET):
+        laid = path.mapped(place).counter_clockwise()
+        return Slot(id="pocket" if there else "slot", shape=slot_shape(laid, tidy(loop_of(laid))), there=there)
+    centre, diameter = _round(path.mapped(place))
+    return SingleHole(id="hole", at=(round(centre[0], 9), round(centre[1], 9)), diameter=round(diameter, 9), there=there)
+
+
+def _same(one: Slot | SingleHole, new: Slot | SingleHole) -> bool:
+    """Whether what a layout has is what was drawn: of one kind, and nowhere more than SAME from it."""
+    if type(one) is not type(new) or one.there != new.there:
+        return False
+    if isinstance(one, SingleHole):
+        return v.distance(one.at, new.at) <= SAME and abs(one.diameter - new.diameter) <= SAME
+    try:
+        own, wall = slot_path(one), slot_path(new)
+    except GeometryError:
+        return False
+    if max(abs(a - b) for a, b in zip(own.box, wall.box, strict=True)) > SAME:
+        return False
+    return bool(shapely.hausdorff_distance(*(shapely.linestrings(path.flatten(SAME / 4)) for path in (own, wall))) <= SAME)
+
+
+def _round(path: Path) -> tuple[tuple[float, float], float]:
+    """Centre and diameter of a round loop, exact for arcs about one centre."""
+    arcs = [s for s in path if isinstance(s, Arc)]
+    if len(arcs) == len(path.segments) and all(v.distance(a.centre, arcs[0].centre) < 1e-6 for a in arcs):
+        return arcs[0].centre, 2 * arcs[0].radius
+    x0, y0, x1, y1 = path.box
+    return ((x0 + x1) / 2, (y0 + y1) / 2), 2 * math.sqrt(abs(path.area) / math.pi)

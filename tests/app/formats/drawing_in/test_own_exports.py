@@ -1,0 +1,84 @@
+"""A drawing that Pegwright itself has written, read again: outline, slots and what is there already come back as what they were."""
+
+import pytest
+import shapely
+from msgspec.structs import replace
+
+from app.formats.drawing_in import read_drawing
+from app.formats.drawing_in.roles import with_roles
+from app.formats.dxf_out import write_dxf
+from app.formats.layer_names import LAYERS, group_name, style_on
+from app.formats.svg_out import write_svg
+from app.sheets.parts import wrap_part
+from app.window.demo import demo
+from geometry.curves import Path, circle
+from geometry.drawing import shapes
+from geometry.drawing.template import template_drawing
+from geometry.edits import add_drawn_slot, add_hole, add_truss_rod_pocket, remove_features
+from geometry.edits.imported import layout_from
+from geometry.edits.pockets import set_slots_there
+from geometry.joining.placing import place
+from geometry.layout import Headstock, loop_path, slot_path
+from geometry.terms import HOLE_THERE, POCKET
+
+HEAD = shapes.chain(((-30.0, 0.0), (30.0, 0.0), (30.0, 150.0), (-30.0, 150.0)), closed=True)
+
+
+@pytest.fixture(scope="module")
+def layout() -> Headstock:
+    """The demo with a pocket across the nut line, another of any shape, and a plugged hole as wide as a pocket."""
+    made = add_truss_rod_pocket(remove_features(demo(), ["nut pin"]))
+    bed = shapes.chain(((-3.0, 150.0), (4.0, 150.0), (0.0, 162.0)), closed=True)
+    made = add_drawn_slot(made, bed)
+    made = set_slots_there(made, [made.slots[-1].id], True)
+    made = add_hole(made, (0.0, 176.0), 22.0)
+    return replace(made, holes=(*made.holes[:-1], replace(made.holes[-1], there=True)))
+
+
+def as_far(one: Path, other: Path) -> float:
+    """mm by which two loops are apart at most."""
+    return shapely.hausdorff_distance(*(shapely.linestrings(path.flatten(0.0005)) for path in (one, other)))
+
+
+@pytest.mark.parametrize("kind", ["dxf", "svg"])
+@pytest.mark.parametrize("what", ["template", "template with its lines", "wrap paper"])
+def test_pockets_come_back_as_pockets_and_slots_as_slots(layout, tmp_path, what, kind):
+    drawing = (wrap_part(layout, ()).drawing if what == "wrap paper" else
+               template_drawing(layout, 1.5 if "lines" in what else None))
+    path = tmp_path / f"own.{kind}"
+    if kind == "dxf":
+        write_dxf(drawing, path)
+    else:
+        write_svg(drawing, path, "Own")
+    read = read_drawing(path)
+    assert read.size_mm == pytest.approx((91.05010639, 190.0), abs=1e-3), "of the outline, not of the blank on the wrap paper"
+    placing = place(read.outline.path)
+    made = layout_from([(loop.path, loop.role) for loop in read.loops], placing.matrix, "Again", placing.nut_width)
+    assert as_far(loop_path(made.outline), loop_path(layout.outline)) < 0.003
+    for there in (False, True):
+        before, after = ([slot_path(slot) for slot in one.slots if slot.there == there] for one in (layout, made))
+        assert len(before) == len(after) == 2
+        assert all(min(as_far(one, other) for other in after) < 0.003 for one in before)
+    (plugged,) = [hole for hole in made.holes if hole.there]
+    assert plugged.at == pytest.approx((0.0, 176.0), abs=1e-3) and plugged.diameter == pytest.approx(22.0, abs=1e-3)
+
+
+def test_in_any_drawing_the_layer_of_pockets_makes_a_pocket_and_no_other_name_tells():
+    """A loop on a layer called `slots` or `template` of some other drawing is what its place makes it, as is a pocket's layer there."""
+    loops = [(HEAD, "waste"), (circle((0.0, 0.0), 8.0), "Pockets that are There"), (circle((0.0, 40.0), 12.0), "template"),
+             (circle((0.0, 90.0), 4.0), "slots"), (circle((0.0, 150.0), 5.0), "slots"), (circle((0.0, 120.0), 3.0), "holes that are there")]
+    found = {loop.layer: loop.role for loop in with_roles(loops, [layer for _, layer in loops])}
+    roles = [(loop.path.box[3], loop.role) for loop in with_roles(loops, [layer for _, layer in loops])]
+    assert found["waste"] == "outline" and found["template"] == "slot"
+    assert (8.0, POCKET) in roles and (94.0, "hole") in roles and (155.0, "other") in roles and (123.0, HOLE_THERE) in roles
+
+
+def test_a_drawing_of_nothing_but_pockets_has_no_outline():
+    assert [loop.role for loop in with_roles([(HEAD, "pockets that are there")])] == [POCKET]
+    shaped = shapes.chain(((0.0, 10.0), (6.0, 10.0), (0.0, 18.0)), closed=True)
+    assert [loop.role for loop in with_roles([(HEAD, ""), (shaped, "holes that are there")])] == ["outline", POCKET], "no drill made it"
+
+
+def test_every_layer_and_group_of_an_export_tells_its_style():
+    assert all(style_on(layer) == style == style_on(group_name(style)) for style, layer in LAYERS.items())
+    assert style_on("Layer 1") is None

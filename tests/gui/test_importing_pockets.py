@@ -1,0 +1,44 @@
+"""Pockets and holes that are there already, in the import of a drawing."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
+from geometry.edits import add_truss_rod_pocket
+from geometry.terms import HOLE_THERE, POCKET
+from tests.gui.test_importing import closed, opened
+
+
+def test_the_pocket_that_is_there_stays_and_the_maker_is_told_before(bench):
+    bench.window.document.apply("Pocket", add_truss_rod_pocket(bench.layout))
+    pocket = bench.layout.slots[-1]
+    dialog = opened(bench, "head-with-slots-and-holes.dxf")
+    told = [dialog._guess.text()]
+    for choice in (dialog._with, dialog._only):
+        choice.setFocus()
+        QTest.keyClick(choice, Qt.Key.Key_Space)
+        told.append(dialog._guess.text())
+    dialog._with.setFocus()
+    QTest.keyClick(dialog._with, Qt.Key.Key_Space)
+    dialog._accept()
+    made = dialog.result_layout
+    closed(dialog)
+    assert ["truss rod pocket is there already and stays as it is" in words for words in told] == [False, True, False]
+    assert pocket in made.slots and len(made.slots) == 3 and len(made.holes) == 6
+
+
+def test_a_loop_is_said_to_be_a_pocket_or_a_hole_that_is_there(bench):
+    dialog = opened(bench, "head-with-slots-and-holes.dxf")
+    for row, role in ((1, POCKET), (3, HOLE_THERE)):
+        box = dialog._table.cellWidget(row, 1)
+        assert box.accessibleName().startswith("What the loop ")
+        box.setFocus()
+        while box.currentData() != role:
+            QTest.keyClick(box, Qt.Key.Key_Down)
+            bench.pump()
+    told = dialog._guess.text()
+    dialog._accept()
+    made = dialog.result_layout
+    closed(dialog)
+    assert "A drawing tells no depths" in told
+    assert [(slot.id, slot.there) for slot in made.slots] == [("pocket 1", True), ("slot 1", False)]
+    assert [hole.there for hole in made.holes].count(True) == 1
