@@ -896,12 +896,12 @@
         <translation>{held} hinzufügen</translation>
     </message>
     <message>
-        <source>Add {ids}</source>
-        <translation>{ids} hinzufügen</translation>
+        <source>Add {held}, its hardware mirrored for this edge</source>
+        <translation>{held} hinzufügen, Mechanik für diese Kante gespiegelt</translation>
     </message>
     <message>
-        <source>Add {new_id}</source>
-        <translation>{new_id} hinzufügen</translation>
+        <source>Add {ids}</source>
+        <translation>{ids} hinzufügen</translation>
     </message>
     <message>
         <source>Afterwards, by hand: {words}</source>
@@ -4634,6 +4634,10 @@
     <message>
         <source>Nut line to the far end</source>
         <translation>Sattellinie bis zum Ende</translation>
+    </message>
+    <message>
+        <source>Of hardware that comes as left and right, tuners on the other edge than the first take its mirror image.</source>
+        <translation>Von Mechaniken, die es links und rechts gibt, erhalten Mechaniken an der anderen Kante als die erste das Spiegelbild.</translation>
     </message>
     <message>
         <source>Of the arc from this node to the next; both nodes stay.</source>
@@ -10853,6 +10857,10 @@
     <message>
         <source>hardboard or plywood, {spare} to spare all round{more}</source>
         <translation>Hartfaser oder Sperrholz, ringsum {spare} Zugabe{more}</translation>
+    </message>
+    <message>
+        <source>hardware mirrored for this edge</source>
+        <translation>Mechanik für diese Kante gespiegelt</translation>
     </message>
     <message>
         <source>head</source>

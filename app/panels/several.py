@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from functools import reduce
 
 from app.panels.describe import Page
 from app.panels.forms.rows import FieldRow
 from app.panels.hole_rows import there_row, tuner_rows
 from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import slot_there_row
-from geometry.edits import align, align_nodes, make_row, plan_point, set_pattern, spread
+from geometry.edits import align, align_nodes, make_row, plan_point, set_hand_by_side, spread
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, RowPlace, Tuner
 from geometry.saying import say
@@ -86,9 +85,10 @@ def _hardware(layout: Headstock, tuners: list[Tuner]) -> FieldRow:
     alike = len(used) == 1
 
     def change(chosen: str) -> Headstock:
-        return reduce(lambda now, tuner: set_pattern(now, tuner.id, chosen), tuners, layout) if chosen else layout
+        return set_hand_by_side(layout, [tuner.id for tuner in tuners], chosen) if chosen else layout
 
     return FieldRow(say("Hardware of all"), "choice", used[0] if alike else "", change,
+                    help=say("Of hardware that comes as left and right, tuners on the other edge than the first take its mirror image."),
                     choices=choices if alike else (("", say("not alike")), *choices))
 
 

@@ -15,6 +15,7 @@ from geometry.edits.adding import add_hole, add_pin, add_tuner
 from geometry.edits.copying import ON_CENTRELINE, mirror_copies
 from geometry.edits.edge_places import along_for_mark, nearest_on_edges
 from geometry.edits.moving import plan_point
+from geometry.edits.other_hand import hand_for_side
 from geometry.edits.parts import new_ids
 from geometry.edits.tuners import along_edge, pattern_of
 from geometry.errors import GeometryError
@@ -34,7 +35,8 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
 
     The new thing is in the layout while it follows the pointer, so its snags
     show before it is set down. A side tuner slides along the edge nearest to
-    the pointer, or to the mark under it on a folded edge. Typed: a place, or
+    the pointer, or to the mark under it on a folded edge. Of hardware that
+    comes as left and right the other edge takes the mirror image. Typed: a place, or
     for a side tuner how far along its edge. Mirrored: its mirror image comes too.
     """
     if what == "tuner" and not options.pattern:
@@ -51,12 +53,12 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
             if pointer.kind == "key" and pointer.typed:
                 made = _at_typed(layout, what, options, side, pointer, tidy(pointer.at) if side else
                                  snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt).point)
-                return Done(made, say("Add {new_id}", new_id=new_ids(layout, made)[0]), new_ids(layout, made))
+                return Done(made, _step(layout, made, options), new_ids(layout, made))
             if pointer.kind != "key":
                 last = _along(layout, options, snapper, pointer) if side else \
                     _free(layout, what, options, snapper, pointer)
             if pointer.kind in ("press", "double"):
-                return Done(last.layout, say("Add {held}", held=last.held[0]), last.held)
+                return Done(last.layout, _step(layout, last.layout, options), last.held)
         except GeometryError as error:
             last = Shown(layout, last.marks, str(error))
         pointer = yield last
@@ -67,8 +69,9 @@ def _free(layout: Headstock, what: What, options: Options, snapper: Snapper, poi
     made = _added(layout, what, options, snap.point)
     id = new_ids(layout, made)[0]
     near = () if options.mirrored else neighbours.of_point(made, id, options.unit, pointer.mm_per_pixel)
-    return _shown(layout, made, words.place(snap.point, options.unit), snap.words, (*snap.marks, *near),
-                  words.place_takes(snap.point))
+    hand = say("hardware mirrored for this edge") if _turned(layout, made, options) else ""
+    caught = ", ".join(word for word in (snap.words, hand) if word)
+    return _shown(layout, made, words.place(snap.point, options.unit), caught, (*snap.marks, *near), words.place_takes(snap.point))
 
 
 def _along(layout: Headstock, options: Options, snapper: AlongSnapper, pointer: Pointer) -> Shown:
@@ -104,7 +107,8 @@ def _at_typed(layout: Headstock, what: What, options: Options, side: bool, point
 
 def _added(layout: Headstock, what: What, options: Options, at: Vec2) -> Headstock:
     if what == "tuner":
-        made = add_tuner(layout, options.pattern, at)
+        layout, pattern = hand_for_side(layout, options.pattern, nearest_on_edges(layout.outline, at)[0])
+        made = add_tuner(layout, pattern, at)
     elif what == "pin":
         made = add_pin(layout, at, options.pin_diameter)
     else:
@@ -113,6 +117,18 @@ def _added(layout: Headstock, what: What, options: Options, at: Vec2) -> Headsto
     if options.mirrored and abs(plan_point(made, ids[0])[0]) > ON_CENTRELINE:
         made = mirror_copies(made, ids)
     return made
+
+
+def _turned(layout: Headstock, made: Headstock, options: Options) -> bool:
+    """Whether the tuner that was added is the mirror image of the hardware chosen."""
+    id = new_ids(layout, made)[0]
+    return any(tuner.id == id and tuner.pattern != options.pattern for tuner in made.tuners)
+
+
+def _step(layout: Headstock, made: Headstock, options: Options) -> str:
+    """What the step is called."""
+    id = new_ids(layout, made)[0]
+    return say("Add {held}, its hardware mirrored for this edge", held=id) if _turned(layout, made, options) else say("Add {held}", held=id)
 
 
 def _shown(layout: Headstock, made: Headstock, readout: str, snapped: str, marks: Drawing,

@@ -7,6 +7,8 @@ from collections.abc import Iterable
 from msgspec.structs import replace
 
 from geometry.edits.adding import add_tuner, remove_features
+from geometry.edits.edge_places import nearest_on_edges
+from geometry.edits.other_hand import hand_for_side
 from geometry.edits.parts import feature, with_feature
 from geometry.edits.tuners import pattern_of
 from geometry.errors import GeometryError
@@ -17,7 +19,8 @@ from geometry.saying import say
 def tuners_for_holes(layout: Headstock, ids: Iterable[str], pattern: str) -> Headstock:
     """Tuners through the face in the places of single holes, numbered from the nut on; the pattern brings its own bores.
 
-    Each button points squarely at the edge that is nearest. GeometryError for what is no hole, or hardware for the side.
+    Each button points squarely at the edge that is nearest; of hardware that comes as left and right the edge of the hole nearest
+    to the nut takes the one that was chosen, the other edge its mirror image. GeometryError for what is no hole, or hardware for the side.
     """
     if pattern_of(layout, pattern).mount != "face":
         raise GeometryError(say("{hardware} goes through the side, so it has no place in a hole through the face.", hardware=pattern))
@@ -27,7 +30,8 @@ def tuners_for_holes(layout: Headstock, ids: Iterable[str], pattern: str) -> Hea
             raise GeometryError(say("{id} is no single hole.", id=hole.id))
     layout = remove_features(layout, [hole.id for hole in holes])
     for hole in sorted(holes, key=lambda one: one.at[1]):
-        layout = add_tuner(layout, pattern, hole.at)
+        layout, own = hand_for_side(layout, pattern, nearest_on_edges(layout.outline, hole.at)[0])
+        layout = add_tuner(layout, own, hole.at)
     return layout
 
 

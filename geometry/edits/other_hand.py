@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from msgspec.structs import replace
 
 from geometry.edits.parts import fresh_id, settled
-from geometry.edits.tuners import tuner_of
+from geometry.edits.tuners import pattern_of, set_pattern, tuner_of
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, Pattern, Tuner
+from geometry.layout import Headstock, Pattern, Side, Tuner
 from geometry.saying import say
+from geometry.solids.frames import frame
+
+STRAIGHT = 1e-9
+"""How little of a button's direction may point aside for it to point along the centreline."""
 
 
 def mirrored_pattern(pattern: Pattern) -> Pattern:
@@ -29,20 +33,59 @@ def is_handed(pattern: Pattern) -> bool:
 
 def with_mirrored_patterns(layout: Headstock, tuners: Iterable[Tuner]) -> tuple[tuple[Pattern, ...], dict[str, str]]:
     """(all patterns, pattern of a tuner -> pattern of its mirror image); left and right hardware made as needed."""
-    patterns = list(layout.patterns)
+    patterns = layout.patterns
     twin: dict[str, str] = {}
-    for tuner in tuners:
-        own = layout.pattern(tuner.pattern)
-        image = mirrored_pattern(own)
-        if image is own or own.id in twin:
-            continue
-        same = next((one for one in patterns if one.mount == own.mount and set(one.bores) == set(image.bores)
-                     and (one.seat, one.post, one.button) == (own.seat, own.post, own.button)), None)
-        if same is None:
-            same = replace(image, id=fresh_id({one.id for one in patterns}, f"{own.id[:50]} mirrored"))
-            patterns.append(same)
-        twin[own.id] = same.id
-    return tuple(patterns), twin
+    for own in dict.fromkeys(tuner.pattern for tuner in tuners):
+        patterns, image = _with_image(patterns, layout.pattern(own))
+        if image != own:
+            twin[own] = image
+    return patterns, twin
+
+
+def _with_image(patterns: tuple[Pattern, ...], own: Pattern) -> tuple[tuple[Pattern, ...], str]:
+    """(patterns, the one among them that is the mirror image of `own`); added where there is none, `own` where it is that itself."""
+    image = mirrored_pattern(own)
+    if image is own:
+        return patterns, own.id
+    same = next((one for one in patterns if one.mount == own.mount and set(one.bores) == set(image.bores)
+                 and (one.seat, one.post, one.button) == (own.seat, own.post, own.button)), None)
+    if same is not None:
+        return patterns, same.id
+    same = replace(image, id=fresh_id({one.id for one in patterns}, f"{own.id[:50]} mirrored"))
+    return (*patterns, same), same.id
+
+
+def button_side(layout: Headstock, tuner: Tuner) -> Side:
+    """The side to which the button of a tuner points; bass where it points along the centreline."""
+    at = frame(layout, tuner)
+    return at.side if at.mount == "side" else "treble" if at.u[0] > STRAIGHT else "bass"
+
+
+def hand_for_side(layout: Headstock, pattern: str, side: Side) -> tuple[Headstock, str]:
+    """(layout with it, hardware) for a new tuner whose button points to a side, of hardware that comes as left and right.
+
+    The mirror image, where that very hand points to the other side already and none of it to this one: tuners of a head with both
+    edges come as left and right. The hand that was chosen everywhere else: on the first edge, and where both hands were mixed.
+    """
+    own = pattern_of(layout, pattern)
+    if not is_handed(own):
+        return layout, pattern
+    sides = {button_side(layout, tuner) for tuner in layout.tuners if tuner.pattern == pattern}
+    if not sides or side in sides:
+        return layout, pattern
+    patterns, image = _with_image(layout.patterns, own)
+    return replace(layout, patterns=patterns), image
+
+
+def set_hand_by_side(layout: Headstock, ids: Sequence[str], pattern: str) -> Headstock:
+    """Other hardware for tuners, its mirror image for those whose buttons point to the other side than that of the first."""
+    tuners = [tuner_of(layout, id) for id in ids]
+    patterns, image = _with_image(layout.patterns, pattern_of(layout, pattern))
+    sides = [button_side(layout, tuner) for tuner in tuners]
+    layout = replace(layout, patterns=patterns) if len(set(sides)) > 1 else layout
+    for tuner, side in zip(tuners, sides, strict=True):
+        layout = set_pattern(layout, tuner.id, pattern if side == sides[0] else image)
+    return layout
 
 
 def take_other_hand(layout: Headstock, ids: Iterable[str]) -> Headstock:

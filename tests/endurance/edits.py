@@ -336,6 +336,7 @@ EDITS: dict[str, Edit] = {
     "replace_loop": lambda l, c: edits.replace_loop(l, loop(l, c)[0], wall(c)),
     "replace_outline": lambda l, c: edits.replace_outline(l, c.choice((wall(c), loop_path(l.outline)))),
     "set_bulge": on_loop(edits.set_bulge, small),
+    "set_hand_by_side": lambda l, c: edits.set_hand_by_side(l, some(l, c, [one.id for one in l.tuners]), any_of(c, [p.id for p in l.patterns])),
     "set_edge": on_loop(edits.set_edge, lambda c: c.choice(("straight", "arc", "curve"))),
     "set_edge_length": on_loop(edits.set_edge_length, length),
     "set_field": set_field,

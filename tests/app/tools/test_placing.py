@@ -8,7 +8,7 @@ from app.tools.slot import draw_slot
 from geometry.edits import along_edge, plan_point, twin_feature
 from geometry.errors import GeometryError
 from tests.app.tools.hands import TestHand
-from tests.geometry.edits.heads import FACE, SIDE, plain, sound, twelve
+from tests.geometry.edits.heads import FACE, LOPSIDED, SIDE, plain, sound, twelve
 
 
 def placing(layout, what, **options):
@@ -133,3 +133,21 @@ def test_shift_keeps_a_slot_upright():
     hand = slotting(plain())
     hand.click(-17.0, 40.0)
     assert hand.press(-14.0, 120.0, shift=True).layout.slots[-1].shape.tip_end == (-17.0, 120.0)
+
+
+def test_hardware_with_a_hand_comes_as_its_mirror_image_on_the_other_edge_and_says_so():
+    head, told = plain(tuners=(), rows=()), "hardware mirrored for this edge"
+    for x, name, end in ((-25.0, LOPSIDED, ""), (25.0, f"{LOPSIDED} mirrored", f", its {told}")):
+        hand = placing(head, "tuner", pattern=LOPSIDED)
+        shown = hand.move(x, 60.0)
+        assert shown.layout.tuners[-1].pattern == name and (told in shown.snapped) is bool(end)
+        done = hand.press(x, 60.0)
+        assert done.name == f"Add {done.held[0]}{end}" and done.layout.tuners[-1].pattern == name
+        head = sound(done.layout)
+
+
+def test_both_hands_come_at_once_with_symmetric_editing():
+    head = placing(plain(tuners=(), rows=()), "tuner", pattern=LOPSIDED, mirrored=True).press(25.0, 60.0).layout
+    assert [tuner.pattern for tuner in head.tuners] == [LOPSIDED, f"{LOPSIDED} mirrored"]
+    more = placing(head, "tuner", pattern=LOPSIDED, mirrored=True).press(-25.0, 90.0).layout
+    assert [tuner.pattern for tuner in more.tuners[2:]] == [f"{LOPSIDED} mirrored", LOPSIDED], "the same as before on each edge"
