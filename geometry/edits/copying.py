@@ -155,9 +155,10 @@ def flip(p: Vec2) -> Vec2:
 
 
 def _flipped_angle(degrees: float) -> float:
-    """A direction mirrored about the centreline, to 1e-9 degrees so that twice gives the same number."""
+    """A direction mirrored about the centreline, to 1e-9 degrees so that twice gives the same number (360 for -360)."""
     turned = round(180.0 - degrees, 9)
-    return turned - 360.0 if turned > 360 else turned
+    # Two turns back: one turn would lead to what another direction becomes.
+    return turned - 720.0 if turned > 360 else turned
 
 
 def flipped_row(row: Row) -> Row:

@@ -1,15 +1,20 @@
 """A mirrored layout has the mirrored snags; mirrored twice it is the layout again."""
 
+import math
 from collections import Counter
+from pathlib import Path
 
 import pytest
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 from msgspec.structs import replace
 
+from app.formats.headstock import read
 from geometry.checks import check
 from geometry.edits import mirror_layout
 from geometry.edits.slots import swapped_sides
+from geometry.solids import holes
+from tests.geometry.checks.heads import FACE, face, head
 from tests.property.layouts import DEMO, edited
 
 _QUICK = (Phase.explicit, Phase.reuse, Phase.generate)
@@ -53,6 +58,38 @@ def test_twice_is_the_same_layout(data):
         assert (one.grade, one.between) == (two.grade, two.between)
         assert one.where == pytest.approx(two.where, abs=1e-6)
         assert one.measured == pytest.approx(two.measured, abs=1e-6)
+
+
+HEADS = {path.name.partition(".")[0]: read(path) for path in sorted((Path(__file__).parents[2] / "samples").glob("*.headstock.json"))}
+
+
+@pytest.mark.parametrize("name", HEADS)
+def test_every_drilling_of_a_sample_is_mirrored_and_twice_gives_the_same_layout(name):
+    layout = HEADS[name]
+    once = mirror_layout(layout)
+    assert mirror_layout(once) == layout
+
+    def drilled(of, sign):
+        """Two screws that are each other's image change their numbers."""
+        return sorted((swapped_sides(d.of) if sign < 0 else d.of, d.role, d.diameter, d.through,
+                       swapped_sides(d.surface) if sign < 0 else d.surface,
+                       *(round(c, 6) + 0.0 for x, y, z in (d.start, d.end, d.mark or d.start) for c in (sign * x, y, z)),
+                       round(d.depth, 6), round(d.stop, 6)) for hole in holes(of) for d in hole.drillings)
+    found = drilled(once, 1.0)
+    assert len(found) > 10
+    for two, one in zip(found, drilled(layout, -1.0), strict=True):
+        assert two[:5] == one[:5] and two[5:] == pytest.approx(one[5:], abs=2e-6)
+
+
+def test_a_button_turned_any_way_comes_back_when_mirrored_twice():
+    layout = head(tuners=(face("a", 20.0, 90.0),), patterns=(FACE,))
+    tuner = layout.tuners[0]
+    for half_degrees in range(-719, 721):
+        turned = replace(tuner, place=replace(tuner.place, turn=half_degrees / 2))
+        once = mirror_layout(replace(layout, tuners=(turned,)))
+        assert math.cos(math.radians(once.tuners[0].place.turn)) == pytest.approx(-math.cos(math.radians(half_degrees / 2)))
+        assert math.sin(math.radians(once.tuners[0].place.turn)) == pytest.approx(math.sin(math.radians(half_degrees / 2)))
+        assert mirror_layout(once).tuners[0].place.turn == half_degrees / 2
 
 
 @pytest.mark.parametrize("side", ["bass", "treble"])
