@@ -14,7 +14,7 @@ LAYERS = {
     "template board": "template board", "router base": "router base", "shank": "shanks", "cutter": "cutters",
     "follower": "followers", "left standing": "left standing", "grain risk": "grain risks", "ramp": "ramps",
     "flat": "flats", "feed": "feed",
-    "margin kept": "margins kept", "margin short": "margins short", "spoiled": "spoiled", "removed": "removed",
+    "waste hole": "waste holes", "margin kept": "margins kept", "margin short": "margins short", "spoiled": "spoiled", "removed": "removed",
     "proposed": "proposed", "measured": "measured",
 }
 """Layer of each style in DXF."""

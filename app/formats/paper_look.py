@@ -40,6 +40,7 @@ INKS: dict[str, Ink] = {
     "seat": Ink(0.15, (1.0, 1.0), 0.6),
     "button": Ink(HAIRLINE, (1.0, 1.0), 0.5),
     "post": Ink(0.13, (), 0.6),
+    "waste hole": Ink(0.13, (), 0.6),
     "centreline": Ink(0.13, (9.0, 1.4, 1.4, 1.4)),
     "nut line": Ink(0.5),
     "fold": Ink(0.18, (4.0, 2.0)),

@@ -47,6 +47,7 @@ LOOKS: dict[str, Look] = {
     "seat": Look("metal", "metal", opacity=0.16, z=3.0),
     "button": Look("metal", "metal", opacity=0.08, dash=(2, 2), z=2.8),
     "post": Look("metal", "metal", opacity=0.4, z=6.8),
+    "waste hole": Look("metal", "metal", opacity=0.4, z=6.8),
     "centreline": Look("bore", dash=(12, 4, 2, 4), z=3.5),
     "nut line": Look("edge", width=2.4, z=7.0),
     "fold": Look("dim", dash=(1, 3), z=3.0),

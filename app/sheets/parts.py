@@ -97,7 +97,7 @@ def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
 
 def _waste(waste: Sequence[Waste]) -> Drawing:
     """Waste holes with their crosses, thin, so that they are not taken for bores."""
-    return tuple(replace(mark, style="post") if isinstance(mark, Disc) else mark for row in waste for mark in waste_marks(row))
+    return tuple(replace(mark, style="waste hole") if isinstance(mark, Disc) else mark for row in waste for mark in waste_marks(row))
 
 
 def _boxed(drawing: Drawing) -> tuple[Drawing, Box]:

@@ -19,7 +19,7 @@ STYLES = (
     "screw pilot", "pin hole", "hole", "hole that is there", "locating pin hole", "side bore", "axis", "seat", "button", "post",
     "centreline", "nut line", "fold", "string", "glue line", "cross", "dimension", "note", "check bar", "tile", "section line",
     "template board", "router base", "shank", "cutter", "follower", "left standing", "grain risk", "ramp", "flat", "feed",
-    "margin kept", "margin short", "spoiled", "removed", "proposed", "measured",
+    "waste hole", "margin kept", "margin short", "spoiled", "removed", "proposed", "measured",
 )
 """Every style a mark may have."""
 

@@ -43,6 +43,17 @@ def test_a_wire_of_known_weight_length_and_pull():
     assert found * (399.2 / frequency("G4")) ** 2 == pytest.approx(765.0, rel=2e-4)
 
 
+def test_the_pull_of_a_low_e_string_that_carries_waves_as_fast():
+    """University Physics vol. 1, section 16.3 (OpenStax): 5.78e-3 kg/m at the same 427.23 m/s takes 1055 N (answer from memory)."""
+    low, high = (tension(wire(mass, "E4", 647.7), Nut()) for mass in (5.78e-3, 3.09e-4))
+    assert 56.40 * low / high == pytest.approx(1055.0, abs=0.5)
+
+
+def test_a_wire_tuned_to_middle_c():
+    """0.7000 m, 4.100 g, 261.6 Hz: 785.6 N (problem at tutorsglobe.com, worked out)."""
+    assert tension(wire(4.100e-3 / 0.7000, "C4", 700.0), Nut()) == pytest.approx(785.6, abs=0.2)
+
+
 @pytest.mark.parametrize(("between", "share"), [(45, 1.848), (90, 1.414)])
 def test_the_force_where_a_rope_is_bent(between, share):
     """Tree Rescue Manual, p. 120: by the angle between the two legs of the rope; a string is told by how far it turns."""
