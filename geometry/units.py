@@ -22,6 +22,11 @@ def usual_pin(unit: LengthUnit) -> float:
     return 6.0 if unit == "mm" else MM_PER_INCH / 4
 
 
+def usual_slot(unit: LengthUnit) -> float:
+    """Width in mm of a straight slot that is new: 13 mm, or 1/2 inch for who works in inches (common practice, no source)."""
+    return 13.0 if unit == "mm" else MM_PER_INCH / 2
+
+
 _UNITS = {"mm": 1.0, "cm": 10.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "inch": MM_PER_INCH, "inches": MM_PER_INCH, "zoll": MM_PER_INCH,
           "″": MM_PER_INCH, "”": MM_PER_INCH, "''": MM_PER_INCH}
 _TERM = re.compile(

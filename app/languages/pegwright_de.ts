@@ -13880,6 +13880,14 @@
         <translation>{n} Stifte</translation>
     </message>
     <message>
+        <source>{n} pocket that is there</source>
+        <translation>{n} vorhandene Tasche</translation>
+    </message>
+    <message>
+        <source>{n} pockets that are there</source>
+        <translation>{n} vorhandene Taschen</translation>
+    </message>
+    <message>
         <source>{n} point</source>
         <translation>{n} Punkt</translation>
     </message>

@@ -26,8 +26,8 @@ def pocket_facts(slot: Slot, thickness: float, unit: LengthUnit) -> list[FieldRo
             FieldRow(say("Wood below its floor"), "fact", below)]
 
 
-def new_pocket_row(layout: Headstock) -> FieldRow:
-    """The button that adds the pocket of a truss rod."""
-    return FieldRow(say("Add a truss rod pocket"), "button", None, lambda _: add_truss_rod_pocket(layout),
+def new_pocket_row(layout: Headstock, unit: LengthUnit) -> FieldRow:
+    """The button that adds the pocket of a truss rod, with measures that are usual in that unit."""
+    return FieldRow(say("Add a truss rod pocket"), "button", None, lambda _: add_truss_rod_pocket(layout, unit=unit),
                     help=say("One that the blank has already, under the nut. Its first measures are common practice, no source: "
                              "measure yours and type them."))

@@ -229,7 +229,7 @@ class Commands(QObject):
     def _truss_rod_pocket(self) -> None:
         self._w.set_stage("slots")
         self._w.document.hold(())
-        self.follow_mirrored(say("Add a truss rod pocket"), edits.add_truss_rod_pocket(self._w.document.layout))
+        self.follow_mirrored(say("Add a truss rod pocket"), edits.add_truss_rod_pocket(self._w.document.layout, unit=self._w.unit))
 
     def _turn_over(self) -> None:
         from geometry.strings.hands import thick_on_treble  # here: a start needs nothing of strings

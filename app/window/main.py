@@ -346,7 +346,7 @@ class MainWindow(QMainWindow):
         self.settings.setValue("unit", unit)
         self.canvas.set_unit(unit)
         self.side.set_unit(unit)
-        self.tools.slot_width_field.set_unit(unit)
+        self.tools.set_unit(unit)
         self.tools.paper.setCurrentText(kept.paper(self.settings, unit))
         for key in ("mm", "in", "in64"):
             self.actions_[key].setChecked(key == unit)

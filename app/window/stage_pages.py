@@ -18,7 +18,7 @@ def stage_page(stage: str, layout: Headstock, unit: LengthUnit, tools: ToolBar) 
     if stage == "outline":
         return Page(say("Outline"), pages.outline_page(layout, unit), [])
     if stage == "slots":
-        return Page(say("Slots"), pages.slots_page(layout, unit), [new_pocket_row(layout)])
+        return Page(say("Slots"), pages.slots_page(layout, unit), [new_pocket_row(layout, unit)])
     if stage == "tuners":
         chosen = tools.hardware.currentText()
         return Page(say("Hardware"), [], pages.tuners_page(layout, unit, chosen), chosen)

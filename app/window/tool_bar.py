@@ -16,7 +16,7 @@ from app.window.sign_button import SignButton
 from geometry.errors import GeometryError
 from geometry.lengths import speaking
 from geometry.saying import say
-from geometry.units import LengthUnit
+from geometry.units import LengthUnit, usual_slot
 
 TOOLS: dict[str, tuple[tuple[str, str, str], ...]] = {
     "blank": (("hold", say("Hold"), say("Press on a thing to hold it, drag it to move it.")), ("measure", say("Measure"), "")),
@@ -92,9 +92,9 @@ class ToolBar(QWidget):
         self.slot_width_field = LengthField(unit, parent=self)
         keep(self.slot_width_field, fixed_width=90)
         self.slot_width_field.setAccessibleName(say("Width of the new slot"))
-        self.slot_width_field.show_value(13.0)
         self.slot_width_field.sent.connect(self._width)
-        self.slot_width = 13.0
+        self.slot_width = usual_slot(unit)
+        self.slot_width_field.show_value(self.slot_width)
         self.hardware = Choice(self)
         self.hardware.setAccessibleName(say("Hardware"))
         self.hardware.setMinimumContentsLength(16)
@@ -269,6 +269,13 @@ class ToolBar(QWidget):
 
     def _acted(self) -> None:
         self.action.emit(self.sender().property("action"))
+
+    def set_unit(self, unit: LengthUnit) -> None:
+        """Show lengths in another unit; a width that nobody has chosen is the usual one in that."""
+        if self.slot_width == usual_slot(self.slot_width_field.unit):
+            self.slot_width = usual_slot(unit)
+            self.slot_width_field.show_value(self.slot_width)
+        self.slot_width_field.set_unit(unit)
 
     def _width(self, value: float) -> None:
         try:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 
 from msgspec.structs import replace
@@ -10,23 +11,42 @@ from geometry.edits.parts import appended, feature, fresh_id, taken_ids, with_fe
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Slot, StraightSlot
 from geometry.saying import say
+from geometry.tolerance import TOUCH
+from geometry.units import MM_PER_INCH, LengthUnit
 
 WIDTH, LENGTH, DEPTH = 12.0, 28.0, 10.0
 """mm of the access pocket of a truss rod: from wall to wall, from the nut line to its end, below the face (common practice, no source)"""
+_IN_INCHES = MM_PER_INCH / 2, MM_PER_INCH * 9 / 8, MM_PER_INCH * 3 / 8
+"""The same for who works in inches: 1/2, 1 1/8 and 3/8 inch."""
 _OF_THE_WOOD = 0.7
 """A thin blank has a pocket no deeper than this share of it, until the maker has measured."""
 
 
-def add_truss_rod_pocket(layout: Headstock, width: float = WIDTH, length: float = LENGTH, depth: float = DEPTH) -> Headstock:
+def usual_pocket(unit: LengthUnit, thickness: float) -> tuple[float, float, float]:
+    """Width, length in the head and depth, in mm, that a truss rod's pocket begins with in wood of that thickness (mm).
+
+    In thin wood the depth is in whole half millimetres or sixteenths of an inch, unless it is less than one of them.
+    """
+    width, length, depth = (WIDTH, LENGTH, DEPTH) if unit == "mm" else _IN_INCHES
+    step = 0.5 if unit == "mm" else MM_PER_INCH / 16
+    most = _OF_THE_WOOD * thickness
+    return width, length, min(depth, math.floor(most / step + TOUCH) * step or most)
+
+
+def add_truss_rod_pocket(layout: Headstock, width: float | None = None, length: float | None = None, depth: float | None = None,
+                         unit: LengthUnit = "mm") -> Headstock:
     """A pocket on the centreline, there already: round ended, over the nut line into the neck by its width, `length` mm of it in the head.
 
-    It comes last among the slots. GeometryError where it would be shorter than its round end.
+    What is not given is what is usual for who works in `unit`. It comes last among the slots. GeometryError where it would be shorter
+    than its round end.
     """
+    usual = usual_pocket(unit, layout.blank.thickness)
+    width, length, depth = (own if given is None else given for given, own in zip((width, length, depth), usual, strict=True))
     if length < width / 2:
         raise GeometryError(say("A pocket with round ends reaches at least half its width into the head."))
     name = fresh_id(taken_ids(layout), "truss rod pocket")
     shape = StraightSlot(nut_end=(0.0, -width / 2), tip_end=(0.0, length - width / 2), width=width)
-    return appended(layout, "slots", Slot(id=name, shape=shape, depth=min(depth, _OF_THE_WOOD * layout.blank.thickness), there=True))
+    return appended(layout, "slots", Slot(id=name, shape=shape, depth=depth, there=True))
 
 
 def set_slots_there(layout: Headstock, ids: Iterable[str], there: bool) -> Headstock:

@@ -112,3 +112,15 @@ def test_the_router_and_the_order_leave_it_alone(added, qtbot):
         return any(w.isVisible() and what in getattr(w, "text", str)() for w in below(room.panel))
     qtbot.waitUntil(lambda: named("bass slot"))
     assert not named(NAME)
+
+
+def test_in_inches_it_begins_with_fractions_that_a_rule_shows(bench):
+    """1/2 wide, 1 1/8 in the head and as much again as its width beyond the nut line, 3/8 deep."""
+    bench.window.set_unit("in64")
+    bench.window.set_stage("slots")
+    press(of(bench, QAbstractButton, "Add a truss rod pocket"))
+    bench.pump()
+    assert [of(bench, LengthField, label).text() for label in ("Width", "Length over all", "Depth")] == ['1/2"', '1 5/8"', '3/8"']
+    bench.window.document.undo()
+    bench.window.actions_["truss rod pocket"].trigger()
+    assert (pocket(bench).shape.width, pocket(bench).depth) == pytest.approx((12.7, 9.525))

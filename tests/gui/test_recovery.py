@@ -12,8 +12,9 @@ from app.look.picture import picture
 from app.look.theme import DAY, LAMP
 from app.window import ask
 from app.window.demo import demo
-from app.window.running.recovery import recover
+from app.window.running.recovery import counted, recover
 from geometry.drawing import opened_out
+from geometry.edits import add_truss_rod_pocket
 
 
 def left_behind(folder, name="Half done", path=None, seen=None):
@@ -128,3 +129,10 @@ def test_the_picture_shows_wood_on_paper(qapp, theme):
     assert {theme.paper.lower(), theme.wood.lower(), theme.slot.lower()} <= colours
     assert len({image.pixelColor(2, y).name() for y in range(10, 500)}) == 1, "nothing sticks out"
     picture((), theme, 10, 10)
+
+
+def test_a_pocket_is_not_counted_as_a_slot():
+    assert counted(demo()) == ["12 tuners", "2 slots"]
+    one = add_truss_rod_pocket(demo())
+    assert counted(one) == ["12 tuners", "2 slots", "1 pocket that is there"]
+    assert counted(replace(add_truss_rod_pocket(one), tuners=(), slots=(one.slots[-1],) * 2)) == ["0 tuners", "0 slots", "2 pockets that are there"]

@@ -18,6 +18,7 @@ from geometry.saying import count, say
 if TYPE_CHECKING:
     from app.window.main import MainWindow
     from app.window.windows import Windows
+    from geometry.layout import Headstock
 
 PICTURE = (220, 260)
 """Width and height of the picture of what was found, in points."""
@@ -64,7 +65,7 @@ def _asked(window: MainWindow, found: Leftover) -> str:
     layout = found.layout
     words = [say("“{name}” was not saved when the program ended.", name=layout.name),
              *written_down(found.when),
-             f'{count(len(layout.tuners), "{n} tuner", "{n} tuners")}, {count(len(layout.slots), "{n} slot", "{n} slots")}']
+             ", ".join(counted(layout))]
     if found.path is not None:
         words.append(say("Opened from: {path}", path=found.path) if is_file(found.path) else
                      say("Opened from: {path} – not there now", path=found.path))
@@ -75,6 +76,13 @@ def _asked(window: MainWindow, found: Leftover) -> str:
         seen = QPixmap()
         sys.excepthook(type(error), error, error.__traceback__)
     return ask.recover(window, "\n".join(words), seen)
+
+
+def counted(layout: Headstock) -> list[str]:
+    """How many tuners, slots to rout and, where there are any, pockets that are there a layout has."""
+    pockets = len(layout.slots) - len(layout.to_rout)
+    return [count(len(layout.tuners), "{n} tuner", "{n} tuners"), count(len(layout.to_rout), "{n} slot", "{n} slots"),
+            *([count(pockets, "{n} pocket that is there", "{n} pockets that are there")] if pockets else [])]
 
 
 def written_down(when: datetime) -> list[str]:
