@@ -24,7 +24,7 @@ from app.look.sizes import keep, lettered
 from app.look.theme import DAY, Theme
 from geometry.checks import Snag
 from geometry.drawing import Drawing
-from geometry.drawing.opened_out import opened_out_groups
+from geometry.drawing.opened_out import OpenedOut
 from geometry.layout import Headstock, Loop
 from geometry.units import LengthUnit
 from geometry.vectors import Vec2
@@ -64,6 +64,7 @@ class Canvas(QWidget):
         super().__init__(parent)
         self._moving = False
         self._kept = Kept()
+        self._opened_out = OpenedOut()
         self._scene = _Scene(self)
         self._scene.theme = theme
         self._scene.setSceneRect(-FAR, -FAR, 2 * FAR, 2 * FAR)
@@ -110,7 +111,7 @@ class Canvas(QWidget):
     # ---- what to show ---------------------------------------------------
     def show_layout(self, layout: Headstock, moving: bool = False) -> None:
         """Draw a layout; only what differs from the last one is touched. `moving`: it will differ again in a moment."""
-        self._marks.show(opened_out_groups(layout))
+        self._marks.show(self._opened_out.groups(layout))
         self.picture.show(layout.picture)
         self._moving = moving
         self._settle()
@@ -123,8 +124,8 @@ class Canvas(QWidget):
     def show_snags(self, snags: list[tuple[Snag, str]], held: tuple[str, ...]) -> None:
         """Mark snags (with the text of their numbers) and colour the features they are about."""
         self._snags.show(snags)
-        self._marks.set_states(feature_states([snag for snag, _ in snags], held))
-        self._settle()
+        if self._marks.set_states(feature_states([snag for snag, _ in snags], held)):
+            self._settle()
         if self.chances.on_show:
             self.chances.keep_clear_of(self._snags.taken)
 
@@ -196,6 +197,7 @@ class Canvas(QWidget):
         for layer in (self._marks, self._more, self._notes, self._ghost, self._guides, self._grips, self._snags, self.tag,
                       self.pen, self.chances, self._top, self._left):
             layer.set_theme(theme)
+        self._settle()
         palette = self._corner.palette()
         palette.setColor(self._corner.backgroundRole(), QColor(theme.bar))
         self._corner.setPalette(palette)

@@ -84,13 +84,16 @@ class MarkLayer:
         if self._unparted and self._parted is not None:
             self.part(self._parted)
 
-    def set_states(self, states: dict[str, str]) -> None:
-        """Say which features are held or snagged (see styles.pen_and_brush); absent ones are plain."""
+    def set_states(self, states: dict[str, str]) -> bool:
+        """Say which features are held or snagged (see styles.pen_and_brush); absent ones are plain. Whether any stands otherwise now."""
+        if states == self._states:
+            return False
         changed = {o for o in states.keys() | self._states.keys() if states.get(o, "") != self._states.get(o, "")}
         self._states = dict(states)
-        for (owner, style), item in self._lines.items() if changed else ():
+        for (owner, style), item in self._lines.items():
             if owner in changed:
                 self._style(item, owner, style)
+        return True
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint everything in another set of colours."""

@@ -12,8 +12,8 @@ ROOM = 65536
 """KiB that all pictures together may take; the least used are made again when they are needed."""
 MANY = 16
 """Pieces of a line from which it is pictured as a filled shape is: an outline is stroked whole for each part of it."""
-REST = 8
-"""How often others change before what changed its shape once is pictured again: about four frames."""
+REST = 4
+"""How often others change before what changed its shape once is pictured again: four frames, or fewer where snags come and go."""
 _DRAWN, _PICTURED = QGraphicsItem.CacheMode.NoCache, QGraphicsItem.CacheMode.DeviceCoordinateCache
 
 

@@ -189,7 +189,11 @@ class SnagLayer:
 
     def show(self, snags: list[tuple[Snag, str]]) -> None:
         """Show these snags, each with the short text of its numbers; without a text it gets no card."""
-        self._shown = snags
+        if snags != self._shown:  # those of one layout are mostly those of the next
+            self._shown = snags
+            self._show()
+
+    def _show(self) -> None:
         while len(self._items) > len(self._shown):
             self._scene.removeItem(self._items.pop())
         while len(self._items) < len(self._shown):
@@ -212,7 +216,7 @@ class SnagLayer:
             item.prepareGeometryChange()
             item.set_font(font)
             item.update()
-        self.show(self._shown)
+        self._show()
 
     @property
     def taken(self) -> list[QRectF]:
@@ -224,7 +228,7 @@ class SnagLayer:
         """Lay the cards anew for another zoom."""
         if pixels_per_mm != self._scale:
             self._scale = pixels_per_mm
-            self.show(self._shown)
+            self._show()
 
     def _lay(self) -> list[QRectF]:
         """A card beside each ring, worst first, where it covers no other card or ring; else the ring goes without.
@@ -269,7 +273,7 @@ class SnagLayer:
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""
         self._theme = theme
-        self.show(self._shown)
+        self._show()
 
 
 def same_place(one: Snag, two: Snag) -> bool:

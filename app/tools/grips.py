@@ -11,6 +11,7 @@ from typing import Protocol
 
 from app.tools import guides, neighbours, typed, words
 from app.tools.hit import Target, depth_at, strip_at
+from app.tools.neighbours import PointNeighbours
 from app.tools.options import Options
 from app.tools.pointer import Pointer, Shown, Takes
 from app.tools.snap import LINE_REACH, POINT_REACH, Snapper, constrained
@@ -75,7 +76,9 @@ class PointGrip(_Base):
         self.origin = plan_point(layout, id)
         self._id = id
         self._tuner = any(tuner.id == id for tuner in layout.tuners)
-        self._snapper = Snapper(layout, options, ignore=_row_mates(layout, id))
+        mates = _row_mates(layout, id)
+        self._snapper = Snapper(layout, options, ignore=mates)
+        self._neighbours = PointNeighbours(layout, id, mates)
 
     def move(self, to: Vec2, pointer: Pointer) -> Shown:
         to, axis = constrained(self.origin, to, pointer.shift)
@@ -87,7 +90,7 @@ class PointGrip(_Base):
         if row is not None:
             readout = say("along {along}, {place}", along=words.length(row[1], self.options.unit), place=readout)
         self.now = at
-        marks = (*snap.marks, *neighbours.of_point(layout, self._id, self.options.unit, pointer.mm_per_pixel))
+        marks = (*snap.marks, *self._neighbours.marks(layout, self.options.unit, pointer.mm_per_pixel))
         return self._shown(layout, readout, snap.words if v.distance(at, snap.point) < 0.01 else "", marks,
                            words.place_takes(at))
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Collection
 
 from app.tools import guides, words
 from geometry import vectors as v
-from geometry.curves import Nearest
 from geometry.drawing import Drawing
 from geometry.edits.moving import plan_point
 from geometry.edits.tuners import along_edge
@@ -24,18 +24,51 @@ ASIDE = 34.0
 """Pixels that the distances along an edge stand outside it."""
 
 
-def of_point(layout: Headstock, id: str, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
-    """From a face tuner, a pin or a hole: centre to centre to the posts before and behind it on its side, and the wood
-    between its rim and the outline and the nearest slot."""
-    at, radius = plan_point(layout, id), _radius(layout, id)
-    marks: Drawing = ()
-    if any(tuner.id == id for tuner in layout.tuners):
-        for other in _beside(at, _face_points(layout, id)):
+class PointNeighbours:
+    """Of a face tuner, a pin or a hole: centre to centre to the posts before and behind it on its side, and the wood between
+    its rim and the outline and the nearest slot.
+
+    What stays while it is dragged is gathered once: the walls, and every post but those that are `moving` with it.
+    """
+
+    def __init__(self, layout: Headstock, id: str, moving: Collection[str] = ()) -> None:
+        self._id, self._radius = id, _radius(layout, id)
+        self._outline = loop_path(layout.outline)
+        self._slots = [slot_path(slot) for slot in layout.slots]
+        self._posts: list[tuple[str, Vec2 | None]] = []
+        """other face tuners, each with its place unless that has to be asked of each layout"""
+        if any(tuner.id == id for tuner in layout.tuners):
+            face = {pattern.id for pattern in layout.patterns if pattern.mount == "face"}
+            self._posts = [(tuner.id, None if tuner.id in moving else _standing(layout, tuner.id))
+                           for tuner in layout.tuners if tuner.id != id and tuner.pattern in face]
+
+    def marks(self, layout: Headstock, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
+        """The distances in a layout in which nothing else has moved."""
+        at = plan_point(layout, self._id)
+        posts = [plan_point(layout, id) if post is None else post for id, post in self._posts]
+        marks: Drawing = ()
+        for other in _beside(at, [post for post in posts if (post[0] >= 0) == (at[0] >= 0)]):
             marks += guides.dimension(at, other, words.length(v.distance(at, other), unit), mm_per_pixel)
-    slots = sorted((slot_path(slot).nearest(at) for slot in layout.slots), key=lambda near: near.distance)
-    for near in (loop_path(layout.outline).nearest(at), *slots[:1]):
-        marks += _wood(at, radius, near, unit, mm_per_pixel)
-    return marks
+        for near in (self._outline.nearest_point(at), self._nearest_slot(at)):
+            if near is not None:
+                marks += _wood(at, self._radius, *near, unit, mm_per_pixel)
+        return marks
+
+    def _nearest_slot(self, at: Vec2) -> tuple[Vec2, float] | None:
+        """The nearest point of all slots, of equally near ones that of the first; None where none can be a neighbour."""
+        near, distance = None, math.inf
+        for path in self._slots:
+            least = path.beside_box(at)
+            if least < distance and least - self._radius <= FAR:
+                found = path.nearest_point(at)
+                if found[1] < distance:
+                    near, distance = found, found[1]
+        return near
+
+
+def of_point(layout: Headstock, id: str, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
+    """What PointNeighbours tells of one layout."""
+    return PointNeighbours(layout, id).marks(layout, unit, mm_per_pixel)
 
 
 def of_seat(layout: Headstock, id: str, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
@@ -68,12 +101,13 @@ def of_slot(layout: Headstock, id: str, unit: LengthUnit, mm_per_pixel: float) -
                  for mark in guides.dimension(a, b, words.clearance(distance, unit), mm_per_pixel))
 
 
-def _wood(at: Vec2, radius: float, near: Nearest, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
-    wood = near.distance - radius
+def _wood(at: Vec2, radius: float, wall: Vec2, distance: float, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
+    """The wood to the nearest point of a wall, so far (mm) from the middle."""
+    wood = distance - radius
     if not 0 < wood <= FAR:
         return ()
-    rim = v.along(at, v.unit(v.sub(near.point, at)), radius)
-    return guides.dimension(rim, near.point, words.clearance(wood, unit), mm_per_pixel)
+    rim = v.along(at, v.unit(v.sub(wall, at)), radius)
+    return guides.dimension(rim, wall, words.clearance(wood, unit), mm_per_pixel)
 
 
 def _beside(at: Vec2, others: list[Vec2]) -> list[Vec2]:
@@ -83,12 +117,12 @@ def _beside(at: Vec2, others: list[Vec2]) -> list[Vec2]:
     return [p for p in found if p is not None]
 
 
-def _face_points(layout: Headstock, id: str) -> list[Vec2]:
-    """The other face tuners of the side that a tuner stands on."""
-    face = {pattern.id for pattern in layout.patterns if pattern.mount == "face"}
-    side = plan_point(layout, id)[0] >= 0
-    points = [plan_point(layout, tuner.id) for tuner in layout.tuners if tuner.id != id and tuner.pattern in face]
-    return [p for p in points if (p[0] >= 0) == side]
+def _standing(layout: Headstock, id: str) -> Vec2 | None:
+    """Where a face tuner stands; None where the outline has no edge for it, of which whoever asks a layout that is shown is told."""
+    try:
+        return plan_point(layout, id)
+    except GeometryError:
+        return None
 
 
 def _radius(layout: Headstock, id: str) -> float:

@@ -9,7 +9,7 @@ from app.look.elided import Elided
 from app.look.ground import Ground
 from app.look.plain import plain
 from app.look.sizes import sizes
-from geometry.checks import CheckResult
+from geometry.checks import CheckResult, Counts
 from geometry.saying import count, say
 from geometry.units import LengthUnit, format_length
 
@@ -46,6 +46,8 @@ class Foot(Ground):
         self._pause.setInterval(PACE_MS)
         self._pause.timeout.connect(self._say_now)
         self._counts = Elided(self, least=10)
+        self._counted: Counts | None = None
+        """what it tells"""
         self._timer = Elided(self, least=10)
         self._timer.setAccessibleName(say("Timer"))
         self._timer.hide()
@@ -141,6 +143,9 @@ class Foot(Ground):
     def show_counts(self, result: CheckResult) -> None:
         """How many holes, drilling operations and pins there are."""
         counts = result.counts
+        if counts == self._counted:
+            return
+        self._counted = counts
         words = [count(counts.holes, "{n} hole", "{n} holes"),
                  count(counts.drilling, "{n} drilling operation", "{n} drilling operations")]
         if counts.pins:

@@ -12,7 +12,7 @@ from app.document import Document
 from app.document.journal import Journal
 from app.look import walk
 from app.look.theme import Theme
-from app.panels.snags.snag_words import numbers
+from app.panels.snags.snag_words import placed
 from app.tools import Done, Gesture, Pointer, Shown
 from app.window import actions, closing, kept, place
 from app.window.background.aside import hand_works
@@ -40,6 +40,7 @@ from app.window.rooms.room import StageRoom
 from app.window.tool_bar import ONCE
 from app.window.tracing.desk import PictureDesk
 from app.window.windows import Windows
+from geometry.drawing.same import Same
 from geometry.edits.parts import shaped_loop
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -159,8 +160,7 @@ class MainWindow(QMainWindow):
 
     def show_held(self) -> None:
         shown, held = self.document.shown, self.document.held
-        snags = [(snag, "" if snag.grade == "note" else numbers(snag, self.unit)) for snag in self.document.result.snags if snag.has_place]
-        self.canvas.show_snags(snags, held)
+        self.canvas.show_snags(placed(Same(self.document.result.snags), self.unit), held)
         self.beside.show_layout(shown, self.document.result.snags, held)
         ref = held[0] if len(held) == 1 else ("outline" if self.stage == "outline" else "")
         loop = shaped_loop(shown, ref)

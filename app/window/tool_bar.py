@@ -96,6 +96,7 @@ class ToolBar(QWidget):
         self.slot_width = usual_slot(unit)
         self.slot_width_field.show_value(self.slot_width)
         self.hardware = Choice(self)
+        self._offered: list[str] = []
         self.hardware.setAccessibleName(say("Hardware"))
         self.hardware.setMinimumContentsLength(16)
         self.hardware.setFocusPolicy(BY_TAB)
@@ -152,8 +153,9 @@ class ToolBar(QWidget):
 
     def set_hardware(self, patterns: list[str]) -> None:
         """Offer these patterns, keeping the one chosen."""
-        if [self.hardware.itemText(i) for i in range(self.hardware.count())] == patterns:
+        if patterns == self._offered:
             return
+        self._offered = patterns
         now = self.hardware.currentText()
         self.hardware.clear()
         self.hardware.addItems(patterns)
@@ -161,7 +163,8 @@ class ToolBar(QWidget):
 
     def show_edge_kind(self, kind: str) -> None:
         """Show the kind of edge that a key has chosen."""
-        self.edge.setCurrentIndex(self.edge.findData(kind))
+        if self.edge.currentData() != kind:
+            self.edge.setCurrentIndex(self.edge.findData(kind))
 
     def enable_action(self, key: str, on: bool) -> None:
         """Grey out what cannot be done now. The keyboard on it goes to the tool in hand, not to the next action."""

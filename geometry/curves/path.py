@@ -133,6 +133,17 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
 
     def nearest(self, p: Vec2) -> Nearest:
         """Nearest point of the exact curve to p, over all segments; of equally near ones the first."""
+        i, t, q, d = self._nearest(p)
+        before = self.ends[i - 1] if i else 0.0
+        return Nearest(q, d, before + self.segments[i].length_to(t), i, t)
+
+    def nearest_point(self, p: Vec2) -> tuple[Vec2, float]:
+        """That point and how far it is (mm), without how far along it lies, which takes longer to tell than all the rest."""
+        _, _, q, d = self._nearest(p)
+        return q, d
+
+    def _nearest(self, p: Vec2) -> tuple[int, float, Vec2, float]:
+        """(segment, its parameter, the point, how far that is in mm) of the nearest point to p."""
         best_d, best_i, best_t, best_q = math.inf, len(self.segments), 0.0, p
         for least, i in sorted(zip(self._least(p), range(best_i), strict=True)):
             if least > best_d:
@@ -143,8 +154,12 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
             d = v.distance(q, p)
             if (d, i) < (best_d, best_i):
                 best_d, best_i, best_t, best_q = d, i, t, q
-        before = self.ends[best_i - 1] if best_i else 0.0
-        return Nearest(best_q, best_d, before + self.segments[best_i].length_to(best_t), best_i, best_t)
+        return best_i, best_t, best_q, best_d
+
+    def beside_box(self, p: Vec2) -> float:
+        """mm from p to the box about the path, 0 within it: no point of the path is nearer."""
+        x0, y0, x1, y1 = self.box
+        return math.hypot(max(x0 - p[0], 0.0, p[0] - x1), max(y0 - p[1], 0.0, p[1] - y1))
 
     @cached_property
     def _boxes(self) -> tuple[tuple[float, float, float, float] | None, ...]:

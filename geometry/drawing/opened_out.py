@@ -7,7 +7,9 @@ paper printed from it wraps round the blank with its marks in place.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from functools import lru_cache
+from operator import is_
 
 from geometry.by_size import of_same, of_slot, remembered_by_size, remembered_of_each
 from geometry.curves import Path
@@ -18,7 +20,7 @@ from geometry.drawing.shapes import chain, rectangle, straight
 from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import folded, tuner_marks, upright_marks
 from geometry.errors import GeometryError
-from geometry.layout import Blank, Ear, Headstock, Loop, Nut, Pin, SingleHole, Slot, loop_path, slot_path
+from geometry.layout import Blank, Ear, Headstock, Loop, Nut, Pin, SingleHole, Slot, Tuner, loop_path, slot_path
 from geometry.solids import holes
 from geometry.terms import term
 
@@ -40,23 +42,44 @@ def opened_out_groups(layout: Headstock) -> dict[str, Drawing]:
     same object, so a consumer need only rebuild what `is not` what it holds.
     A feature that makes no shape yet has an empty group: the checks say why.
     """
-    groups: dict[str, Drawing] = {}
+    return OpenedOut().groups(layout)
 
-    def put(owner: str, marks: Drawing) -> None:
-        groups[owner] = groups[owner] + marks if owner in groups else marks
 
-    put("blank", _blank(layout.blank))
-    put("outline", _wood(Same(layout.outline), tuple(slot for slot in layout.to_rout if slot.through(layout.blank.thickness))))
-    for slot in layout.slots:
-        put(slot.id, _slot(slot))
-    for ear in layout.ears:
-        put(ear.id, _ear(ear, layout.blank))
-    put("nut", _nut(layout.nut))
-    for tuner in layout.tuners:
-        put(tuner.id, tuner_marks(layout, tuner))
-    for single in (*layout.holes, *layout.pins):
-        put(single.id, _single(Same(layout.outline), single, layout.blank))
-    return groups
+class OpenedOut:
+    """The view of one layout after another, as `opened_out_groups` gives it: tuners that are the same objects on the same ground are
+    not even looked up. Belongs to one thread."""
+
+    def __init__(self) -> None:
+        self._ground: tuple = ()
+        """what the marks of a tuner depend on beside the tuner itself"""
+        self._tuners: dict[int, tuple[Tuner, Drawing]] = {}
+
+    def groups(self, layout: Headstock) -> dict[str, Drawing]:
+        """The view by owner."""
+        groups: dict[str, Drawing] = {}
+
+        def put(owner: str, marks: Drawing) -> None:
+            groups[owner] = groups[owner] + marks if owner in groups else marks
+
+        put("blank", _blank(layout.blank))
+        put("outline", _wood(Same(layout.outline), tuple(slot for slot in layout.to_rout if slot.through(layout.blank.thickness))))
+        for slot in layout.slots:
+            put(slot.id, _slot(slot))
+        for ear in layout.ears:
+            put(ear.id, _ear(ear, layout.blank))
+        put("nut", _nut(layout.nut))
+        for tuner, marks in self._of_tuners(layout):
+            put(tuner.id, marks)
+        for single in (*layout.holes, *layout.pins):
+            put(single.id, _single(Same(layout.outline), single, layout.blank))
+        return groups
+
+    def _of_tuners(self, layout: Headstock) -> Iterable[tuple[Tuner, Drawing]]:
+        ground = (layout.outline, layout.patterns, layout.rows, layout.blank, layout.nut, layout.strings)
+        known = self._tuners if len(ground) == len(self._ground) and all(map(is_, ground, self._ground)) else {}
+        self._ground = ground
+        self._tuners = {id(tuner): known.get(id(tuner)) or (tuner, tuner_marks(layout, tuner)) for tuner in layout.tuners}
+        return self._tuners.values()
 
 
 def feature_marks(layout: Headstock, feature_id: str) -> Drawing:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable, Sequence
 from decimal import Decimal
+from operator import attrgetter, is_
 
 from geometry.errors import GeometryError
 from geometry.layout.book import Book
@@ -17,20 +18,28 @@ from geometry.tracing.plane_map import PlaneMap
 
 
 def validate(layout: Headstock) -> Headstock:
-    """The layout itself, or GeometryError with the first thing that does not fit, and its place."""
-    _unique(layout)
-    _patterns(layout)
-    _tuners(layout)
-    _loops(layout)
-    _pockets(layout)
-    _picture(layout)
-    validate_book(layout.book)
+    """The layout itself, or GeometryError with the first thing that does not fit, and its place.
+
+    What was let through last is not looked at again while it is the same object: an edit keeps every part that it does not touch.
+    """
+    for check, parts_of in _CHECKS:
+        parts, known = parts_of(layout), _let_through.get(check)
+        if known is None or not all(map(is_, parts, known)):
+            check(layout)
+            _let_through[check] = parts
+    return layout
+
+
+def _strings(layout: Headstock) -> None:
     strings = {string.id for string in layout.strings}
     for i, tuner in enumerate(layout.tuners):
         if tuner.string is not None and tuner.string not in strings:
             raise GeometryError(say("Tuner {tuner} names the string {string}, which the layout does not have (at "
                                     "$.tuners[{i}].string).",
                                     tuner=tuner.id, string=tuner.string, i=i))
+
+
+def _template(layout: Headstock) -> None:
     bits = {bit.id for bit in layout.rack.bits}
     if layout.template.bit is not None and layout.template.bit not in bits:
         raise GeometryError(say("The template names the bit {bit}, which is not in the rack (at $.template.bit).",
@@ -40,7 +49,6 @@ def validate(layout: Headstock) -> Headstock:
         raise GeometryError(say("The template names the guide bush {bush}, which is not in the rack (at "
                                 "$.template.bush).",
                                 bush=layout.template.bush))
-    return layout
 
 
 def _picture(layout: Headstock) -> None:
@@ -63,8 +71,11 @@ def feature_ids(layout: Headstock) -> list[str]:
             for feature in group]
 
 
-def _unique(layout: Headstock) -> None:
+def _features(layout: Headstock) -> None:
     _each_once(feature_ids(layout), lambda: say("features (ears, slots, tuners, pins, holes)"))
+
+
+def _names(layout: Headstock) -> None:
     _each_once([p.id for p in layout.patterns], lambda: say("patterns"))
     _each_once([r.id for r in layout.rows], lambda: say("rows"))
     _each_once([s.id for s in layout.strings], lambda: say("strings"))
@@ -175,3 +186,24 @@ def _loops(layout: Headstock) -> None:
                 hold_to_few_corners(loop)
         except GeometryError as error:
             raise GeometryError(f"{str(error).rstrip('.')} (at {where}).") from error
+
+
+def _book(layout: Headstock) -> None:
+    validate_book(layout.book)
+
+
+_CHECKS: tuple[tuple[Callable[[Headstock], None], Callable[[Headstock], tuple]], ...] = (
+    (_features, attrgetter("ears", "slots", "tuners", "pins", "holes")),
+    (_names, attrgetter("patterns", "rows", "strings", "routes", "order", "rack")),
+    (_patterns, lambda layout: (layout.patterns,)),
+    (_tuners, attrgetter("tuners", "patterns", "rows")),
+    (_loops, attrgetter("outline", "slots")),
+    (_pockets, lambda layout: (layout.slots,)),
+    (_picture, lambda layout: (layout.picture,)),
+    (_book, lambda layout: (layout.book,)),
+    (_strings, attrgetter("strings", "tuners")),
+    (_template, attrgetter("rack", "template")),
+)
+"""Each check of a layout, in the order in which they are told, with the fields that it reads."""
+_let_through: dict[Callable[[Headstock], None], tuple] = {}
+"""The fields that each of these let through last."""

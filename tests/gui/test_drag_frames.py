@@ -7,7 +7,11 @@ import pytest
 from PySide6.QtCore import QEvent, QObject
 from PySide6.QtWidgets import QApplication
 
+from app.canvas import canvas as canvas_module
+from app.canvas.snag_marks import SnagItem
+from app.look.theme import LAMP
 from app.panels.describe import describe
+from app.panels.snags import snag_words
 from app.window.demo import demo
 from geometry.drawing.sections import section_along_bore
 from geometry.edits import free_from_row
@@ -178,3 +182,36 @@ def _at(bench: Bench, place):
     pixel = QPointF(bench.pixel(place))
     return QMouseEvent(QEvent.Type.MouseMove, pixel, pixel, Qt.MouseButton.NoButton, Qt.MouseButton.LeftButton,
                        Qt.KeyboardModifier.NoModifier)
+
+
+def test_a_frame_clear_of_others_touches_no_card_and_asks_no_choice_of_the_tools(bench, monkeypatch):
+    """What the snags, the hardware and the kind of edge are stays while nothing about them changes."""
+    touched, tools = Counter(), bench.window.tools
+    for kind, name in ((SnagItem, "show_snag"), (snag_words, "numbers"), (canvas_module, "feature_states"),
+                       (tools.hardware, "itemText"), (tools.edge, "findData")):
+        was = getattr(kind, name)
+        monkeypatch.setattr(kind, name, lambda *given, was=was, name=name: touched.update([name]) or was(*given))
+    x, y = bench.origin(TUNER)
+    bench.press((x, y))
+    bench.move_along((x, y), (x - 4.0, y + 1.0), 5)
+    snags = bench.window.document.result.snags
+    touched.clear()
+    for k in range(1, 9):
+        bench.move((x - 4.0 + 0.25 * k, y + 1.0 + 0.25 * k))
+        bench.pump()
+    assert bench.window.document.result.snags is snags, "all clear: or the cards would have to follow"
+    assert touched == {"feature_states": 8}, "which features are snagged and held, of each frame"
+    bench.window.hand.cancel()
+    bench.pump()
+
+
+def test_other_colours_leave_no_line_behind_for_a_drag_to_take_out_of_its_picture(bench):
+    canvas = bench.window.canvas
+    canvas.set_theme(LAMP)
+    assert canvas._marks.take_changed() == (set(), set())
+    x, y = bench.origin(TUNER)
+    bench.press((x, y))
+    bench.move_along((x, y), (x - 4.0, y + 1.0), 3)
+    assert canvas._scene.under.items, "paper, wood and slots lie still"
+    bench.window.hand.cancel()
+    bench.pump()

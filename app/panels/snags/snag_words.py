@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 from geometry.checks import KINDS, Snag
 from geometry.checks.said import rounded_down
 from geometry.checks.words import apart
+from geometry.drawing.same import Same
 from geometry.saying import number, say
 from geometry.units import LengthUnit, format_close, format_down, format_length
 
@@ -12,6 +15,12 @@ from geometry.units import LengthUnit, format_close, format_down, format_length
 def title(snag: Snag) -> str:
     """The heading of a snag's kind."""
     return KINDS[snag.kind].title
+
+
+@lru_cache(maxsize=2)
+def placed(snags: Same[tuple[Snag, ...]], unit: LengthUnit) -> list[tuple[Snag, str]]:
+    """The snags that have a place, each with the words of its card: none for a note. The same list while the snags are the same."""
+    return [(snag, "" if snag.grade == "note" else numbers(snag, unit)) for snag in snags.value if snag.has_place]
 
 
 def numbers(snag: Snag, unit: LengthUnit) -> str:

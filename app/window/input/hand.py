@@ -140,7 +140,7 @@ class Hand(QObject):
     def _take(self, answer: Shown | Done | None) -> None:
         if isinstance(answer, Shown):
             hand_works()
-            if answer.held:
+            if answer.held and answer.held != self._document.held:
                 self._document.hold(answer.held)
             self._document.preview(answer.layout)
             self.shown.emit(answer)

@@ -1,6 +1,7 @@
 """The opened-out view: where marks lie on the face and on the folded edges, and what is drawn again."""
 
 import math
+import sys
 from pathlib import Path
 
 import msgspec
@@ -10,11 +11,15 @@ from hypothesis import strategies as st
 
 from app.formats.headstock import read
 from geometry.drawing import STYLES, Area, Cross, Disc, Label, Stroke, feature_marks, opened_out, opened_out_groups
+from geometry.drawing.opened_out import OpenedOut
+from geometry.drawing.tuner_plan import tuner_marks
+from geometry.edits import free_from_row, move_features
 from geometry.layout import Ear, EdgePlace, Loop, Node, Slot, StraightSlot, String, feature_ids
 from geometry.solids import holes
 from tests.geometry.drawing.specimens import leaning_head, plain_head
 from tests.spent import spent
 
+drawn_by = sys.modules["geometry.drawing.opened_out"]  # the function of that name hides its module
 DEMO = Path("samples/twelve-string-mixed.headstock.json")
 
 
@@ -103,6 +108,36 @@ def test_only_what_changed_is_drawn_again():
     # The first member stays where it is, but it belongs to the row that changed.
     assert {id for id in before if before[id] is not after[id]} == {f"treble face {i}" for i in (1, 2, 3)}
     assert before["treble face 1"] == after["treble face 1"]
+
+
+def test_a_view_kept_over_a_drag_looks_up_only_the_tuner_that_moves(monkeypatch):
+    layout = free_from_row(read(DEMO), "treble face 2")
+    shown, asked = OpenedOut(), []
+    monkeypatch.setattr(drawn_by, "tuner_marks", lambda layout, tuner: asked.append(tuner.id) or tuner_marks(layout, tuner))
+    shown.groups(layout)
+    asked.clear()
+    for k in range(1, 6):
+        moved = move_features(layout, ["treble face 2"], (0.1 * k, 0.3 * k))
+        assert shown.groups(moved) == opened_out_groups(moved)
+        assert asked[0] == "treble face 2" and asked.count("treble face 2") == 2 and len(asked) == 1 + len(moved.tuners)
+        asked.clear()
+
+
+def test_a_view_kept_over_any_edit_is_that_of_the_layout():
+    """All that the marks of a tuner depend on, one after the other and back again."""
+    layout, shown = read(DEMO), OpenedOut()
+    nodes = layout.outline.nodes
+    others = [dict(blank=msgspec.structs.replace(layout.blank, thickness=layout.blank.thickness + 1.0)),
+              dict(nut=msgspec.structs.replace(layout.nut, width=layout.nut.width + 2.0)),
+              dict(strings=tuple(msgspec.structs.replace(string, diameter=2 * string.diameter) for string in layout.strings)),
+              dict(patterns=tuple(msgspec.structs.replace(p, post=msgspec.structs.replace(p.post, diameter=5.0)) for p in layout.patterns)),
+              dict(rows=tuple(msgspec.structs.replace(row, spacing=row.spacing - 1.0) for row in layout.rows)),
+              dict(outline=msgspec.structs.replace(layout.outline, nodes=nodes[1:] + nodes[:1])),
+              dict(tuners=layout.tuners[2:]), dict(slots=()), dict(pins=())]
+    for other in others:
+        changed = msgspec.structs.replace(layout, **other)
+        for one in (layout, changed, layout):
+            assert shown.groups(one) == opened_out_groups(one)
 
 
 def test_an_unknown_feature_has_no_marks():

@@ -1,13 +1,19 @@
 """What validate() refuses, each in one sentence with its place."""
 
+import sys
+from pathlib import Path
+
 import msgspec
 import pytest
 
+from app.formats import headstock
 from geometry.errors import GeometryError
-from geometry.layout import EdgePlace, Pin, Row, RowPlace, StraightRun, Template, Tuner, feature_ids, validate
+from geometry.layout import EdgePlace, Headstock, Pin, Row, RowPlace, StraightRun, Template, Tuner, feature_ids, validate
 from geometry.layout.generic import PATTERNS, RACK
 from tests.geometry.checks.heads import FACE, SIDE, bore, drawn, face, head, pattern, side, slot
 
+validating = sys.modules["geometry.layout.validate"]  # the function of that name hides its module
+LAYOUT = headstock.read(Path("samples/twelve-string-mixed.headstock.json"))
 _ROW = Row(id="row", run=StraightRun(start=(0.0, 0.0), heading=90.0), spacing=10.0)
 
 
@@ -61,3 +67,41 @@ def test_a_name_is_one_line_of_plain_signs(name):
     with pytest.raises(msgspec.ValidationError):
         msgspec.convert({"id": name, "at": (0.0, 0.0), "diameter": 6.0}, Pin)
     assert msgspec.convert({"id": "pin 1.a_b-c", "at": (0.0, 0.0), "diameter": 6.0}, Pin).id == "pin 1.a_b-c"
+
+
+def test_what_an_edit_did_not_touch_is_not_looked_at_again(monkeypatch):
+    looked = []
+    monkeypatch.setattr(validating, "_CHECKS", tuple(
+        (lambda layout, check=check: looked.append(check.__name__) or check(layout), parts) for check, parts in validating._CHECKS))
+    validate(LAYOUT)
+    assert len(looked) == len(validating._CHECKS)
+    looked.clear()
+    first = LAYOUT.tuners[0]
+    validate(msgspec.structs.replace(LAYOUT, tuners=(msgspec.structs.replace(first, held=not first.held), *LAYOUT.tuners[1:])))
+    assert looked == ["_features", "_tuners", "_strings"]
+
+
+def test_each_check_says_every_field_that_it_reads():
+    """Else it would let a change of that field through unseen."""
+    class Watched:
+        def __init__(self):
+            self.read = set()
+
+        def __getattr__(self, name):
+            if name in Headstock.__struct_fields__:
+                self.read.add(name)
+            return getattr(LAYOUT, name)
+
+    for check, parts in validating._CHECKS:
+        told, read = Watched(), Watched()
+        parts(told)
+        check(read)
+        assert read.read <= told.read, check.__name__
+
+
+def test_what_was_refused_is_refused_again_and_what_is_mended_is_let_through():
+    twice = msgspec.structs.replace(LAYOUT, slots=(slot("a"), slot("a")))
+    for _ in range(3):
+        with pytest.raises(GeometryError, match="id a is used more than once"):
+            validate(twice)
+        validate(LAYOUT)
