@@ -15,7 +15,7 @@ from typing import Any, Generic, TypeVar
 
 from msgspec import Struct
 
-from geometry.solids.nearby import Boxes, Rows, arrays_of, boxes_near_each_other, boxes_near_some, with_boxes
+from geometry.solids.nearby import FEW, Boxes, Rows, arrays_of, boxes_near_some, pairs_near, with_boxes
 
 _Kept = TypeVar("_Kept")
 
@@ -192,9 +192,9 @@ class Memo:
         if known is None or known.items is not items:
             changed = None if known is None else self.changed(items, known.items)
             if changed is None:
-                made = arrays_of(boxes(items))
-                places = boxes_near_each_other(made, reach)
-                known = Pairs(items, others, made, {}, list(zip(*(side.tolist() for side in places), strict=True)))
+                made = boxes(items)
+                made = made if len(made) <= FEW else arrays_of(made)
+                known = Pairs(items, others, made, {}, pairs_near(made, reach))
             else:
                 known.follow(items, changed, boxes([items[place] for place in changed]), reach)
         self._pairs.now[key] = known

@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import lru_cache
 
 import shapely
 
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NUT, OUTLINE, Snag, grade, short
+from geometry.checks.string_runs import places_of
 from geometry.checks.words import into, tenths
-from geometry.layout.strings import Nut, String
+from geometry.layout.strings import String
 from geometry.saying import say
 from geometry.solids.walls import Wall
-from geometry.strings.nut import nut_places
 from geometry.terms import term
 
 _ROUNDED = 3.0
@@ -22,9 +23,11 @@ with a curve or a little beyond the line, as behind it the neck goes on."""
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of the first string beyond the bass edge and the last beyond the treble edge."""
-    return scene.memo.of(_beside, scene.outline, scene.layout.nut, scene.layout.strings)
+    layout, memo = scene.layout, scene.memo
+    return memo.of(_beside, scene.outline, memo.of(places_of, layout.nut, layout.strings))
 
 
+@lru_cache(maxsize=8)
 def wood_at_nut(outline: Wall) -> tuple[float, float] | None:
     """x in mm of the bass edge and the treble edge at the nut line: the farthest out within _ROUNDED mm of it.
 
@@ -37,14 +40,13 @@ def wood_at_nut(outline: Wall) -> tuple[float, float] | None:
     return None if near.is_empty else (near.bounds[0], near.bounds[2])
 
 
-def _beside(outline: Wall, nut: Nut, strings: tuple[String, ...]) -> tuple[Snag, ...]:
-    wood = wood_at_nut(outline) if strings else None
+def _beside(outline: Wall, places: dict[str, tuple[String, float]]) -> tuple[Snag, ...]:
+    wood = wood_at_nut(outline) if places else None
     if wood is None:
         return ()
-    places = tuple(zip(nut_places(nut, strings), strings, strict=True))
     found = []
     for side, sign, edge in (("bass edge", -1.0, wood[0]), ("treble edge", 1.0, wood[1])):
-        out, x, string = max((sign * x + string.diameter / 2, x, string.id) for x, string in places)
+        out, x, string = max((sign * x + string.diameter / 2, x, string.id) for string, x in places.values())
         measured = sign * edge - out
         if short(measured, 0.0):
             found.append(Snag(

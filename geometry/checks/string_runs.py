@@ -12,10 +12,11 @@ from geometry.strings.runs import Run, run_to
 
 def runs_of(layout: Headstock, items: tuple[Item, ...], memo: Memo) -> tuple[tuple[Run, Item], ...]:
     """(run, tuner in its place) of every string that has one, in the order of the tuners."""
-    return memo.snags(_run, items, memo.of(_places, layout.nut, layout.strings), layout.nut.height)
+    return memo.snags(_run, items, memo.of(places_of, layout.nut, layout.strings), layout.nut.height)
 
 
-def _places(nut: Nut, strings: tuple[String, ...]) -> dict[str, tuple[String, float]]:
+def places_of(nut: Nut, strings: tuple[String, ...]) -> dict[str, tuple[String, float]]:
+    """Each string by its id, with its place along the nut (mm)."""
     return dict(zip((s.id for s in strings), zip(strings, nut_places(nut, strings), strict=True), strict=True))
 
 

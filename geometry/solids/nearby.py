@@ -20,7 +20,7 @@ NOTHING = (math.inf,) * 3, (-math.inf,) * 3
 
 _MANY = 4096
 """pairs from which a tree pays"""
-_FEW = 64
+FEW = 64
 """boxes up to which a group is kept as plain numbers"""
 _PLAIN = 256
 """pairs up to which plain numbers are quicker than arrays"""
@@ -54,9 +54,31 @@ def boxes_near_each_other(boxes: Boxes, reach: float) -> tuple[np.ndarray, np.nd
     return i[once], k[once]
 
 
+def pairs_near(boxes: Boxes | Rows, reach: float) -> list[tuple[int, int]]:
+    """As boxes_near_each_other, in a list.
+
+    Plain numbers are swept from the nut to the tip: each box is held only against those that begin before it ends, as most lie
+    along the head.
+    """
+    if not isinstance(boxes, list):
+        return list(zip(*(side.tolist() for side in boxes_near_each_other(boxes, reach)), strict=True))
+    upwards = sorted(range(len(boxes)), key=lambda i: boxes[i][0][1])
+    found = []
+    for at, i in enumerate(upwards):
+        (x0, y0, z0), (x1, y1, z1) = boxes[i]
+        for k in upwards[at:]:
+            (a0, b0, c0), (a1, b1, c1) = boxes[k]
+            if b0 - y1 > reach:
+                break
+            if y0 - b1 <= reach and x0 - a1 <= reach and a0 - x1 <= reach and z0 - c1 <= reach and c0 - z1 <= reach:
+                found.append((i, k) if i < k else (k, i))
+    found.sort()
+    return found
+
+
 def with_boxes(boxes: Boxes | Rows, some: list[int], made: Rows) -> Boxes | Rows:
     """The boxes of a group after those at some places have become the ones made: as plain numbers for a few."""
-    if len(boxes if isinstance(boxes, list) else boxes[0]) <= _FEW:
+    if len(boxes if isinstance(boxes, list) else boxes[0]) <= FEW:
         rows = boxes.copy() if isinstance(boxes, list) else rows_of(boxes)
         for i, row in zip(some, made, strict=True):
             rows[i] = row
