@@ -3,7 +3,7 @@
 import pytest
 from msgspec.structs import replace
 
-from geometry.checks import LiveCheck, check, solid_pairs
+from geometry.checks import LiveCheck, check, nut_line, solid_pairs
 from geometry.layout import FreePlace
 from geometry.solids import distance
 from tests.geometry.checks.many import many
@@ -70,3 +70,17 @@ def test_nothing_moved_measures_nothing(counted):
     counts = _counts_of(counted, lambda: live.check(replace(head, name="another name")))
     assert counts == {"asked": 0, "searched": 0}
     assert live.check(replace(head, name="a third")) == result
+
+
+def test_what_hangs_on_the_outline_alone_is_looked_up_once(monkeypatch):
+    """Where its wood ends at the nut line: neither a tuner that moves nor a whole check changes that."""
+    clipped = []
+    clip = nut_line.shapely.clip_by_rect
+    monkeypatch.setattr(nut_line.shapely, "clip_by_rect", lambda *given: clipped.append(1) or clip(*given))
+    head = many(1)
+    nut_line.wood_at_nut.cache_clear()
+    live = LiveCheck()
+    for by in (0.0, 0.5, 1.0):
+        live.check(_moved(head, 6, by) if isinstance(head.tuners[6].place, FreePlace) else head)
+        check(head)
+    assert len(clipped) == 1

@@ -28,6 +28,14 @@ def test_every_pair_within_reach_and_no_other(n, reach):
     assert list(zip(*map(np.ndarray.tolist, nearby.boxes_near(boxes, boxes, reach)), strict=True)) == _near(boxes, boxes, reach)
 
 
+@pytest.mark.parametrize("n", [0, 1, 9, 40, 70])
+@pytest.mark.parametrize("reach", [0.0, 3.5])
+def test_pairs_of_a_group_whether_swept_or_told_by_arrays(n, reach):
+    boxes = _boxes(n, n + 100)
+    expected = [(i, k) for i, k in _near(boxes, boxes, reach) if i <= k]
+    assert nearby.pairs_near(nearby.rows_of(boxes), reach) == nearby.pairs_near(boxes, reach) == expected
+
+
 @pytest.mark.parametrize("n", [3, 30, 200])
 @pytest.mark.parametrize("some", [[], [0], [2, 1], "all"])
 def test_some_beside_all(n, some):
