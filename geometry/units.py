@@ -29,7 +29,7 @@ def usual_slot(unit: LengthUnit) -> float:
 
 _UNITS = {"mm": 1.0, "cm": 10.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "inch": MM_PER_INCH, "inches": MM_PER_INCH, "zoll": MM_PER_INCH,
           "″": MM_PER_INCH, "”": MM_PER_INCH, "''": MM_PER_INCH}
-_TERM = re.compile(
+_TERM = (
     r"\s*(?P<sign>[+-]?)\s*"
     r"(?:(?P<whole>\d+)[ -](?P<num1>\d+)\s*/\s*(?P<den1>\d+)"
     r"|(?P<num2>\d+)\s*/\s*(?P<den2>\d+)"
@@ -51,9 +51,10 @@ def parse_length(text: str, unit: LengthUnit = "mm") -> float:
     cleaned = text.strip().lower().replace("−", "-")
     if not cleaned:
         raise GeometryError(say('Type a length, for example 12.5, 12 mm or 1/2".'))
+    term = re.compile(_TERM)  # here, where it is kept from the second time on: to make it takes a millisecond, and a start types nothing
     total, at, first = 0.0, 0, True
     while at < len(cleaned):
-        match = _TERM.match(cleaned, at)
+        match = term.match(cleaned, at)
         if match is None or (not first and not match["sign"]):
             raise GeometryError(say('{text} is not a length: write for example 12.5, 12 mm, 1/2" or 1 5/8" + 2 mm.',
                                     text=quoted(text)))

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QBuffer, Qt
-from PySide6.QtGui import QImageReader, QPixmap, QTransform
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPixmap, QTransform
 from PySide6.QtWidgets import QGraphicsPixmapItem, QGraphicsScene
 
 from geometry.layout.picture import MOST_UNPACKED, Picture
@@ -49,6 +49,9 @@ class PictureLayer:
 
 def pixmap(jpeg: bytes) -> QPixmap:
     """The picture's points; an empty one when the bytes are damaged, or would be far more points than the program keeps."""
+    from PySide6.QtCore import QBuffer  # here: few layouts have a picture, and to name a kind of the toolkit costs the others time
+    from PySide6.QtGui import QImageReader
+
     data = QBuffer()
     data.setData(jpeg)
     reader = QImageReader(data, b"JPG")

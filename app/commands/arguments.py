@@ -33,6 +33,11 @@ def parse(words: list[str]) -> argparse.Namespace:
     name = words[0] if words else ""
     if name in WITHOUT_WINDOW:
         return _PARSERS[name]().parse_args(words[1:], argparse.Namespace(command=name))
+    if not any(word.startswith("-") for word in words):
+        # Files alone, as in nearly every start of the window: to make a parser takes longer, and it looks through the disk for
+        # translations of its words.
+        files = [Path(word) for word in words]
+        return argparse.Namespace(command="window", file=files[0] if files else None, more=files[1:], language=None)
     return _window().parse_args(words, argparse.Namespace(command="window"))
 
 

@@ -43,8 +43,7 @@ class Document(QObject):
         self._live = LiveCheck()
         self._result = self._live.check(layout)
         self.path = path
-        self.seen: str | None = None
-        """fingerprint of the file at `path` when it was read or written last; None when that is not known"""
+        self._seen: str | bytes | None = None
         self.opened = 0
         """how many layouts took the place of the one before: what belongs to one of them alone is told by it"""
 
@@ -73,6 +72,18 @@ class Document(QObject):
     def unsaved(self) -> bool:
         """Whether the layout differs from what was opened or saved last."""
         return self._history.current != self._saved
+
+    @property
+    def seen(self) -> str | None:
+        """Fingerprint of the file at `path` when it was read or written last, or None when that is not known. It may be given
+        the bytes themselves: the fingerprint is made of them when it is first asked for."""
+        if isinstance(self._seen, bytes):
+            self._seen = fingerprint(self._seen)
+        return self._seen
+
+    @seen.setter
+    def seen(self, seen: str | bytes | None) -> None:
+        self._seen = seen
 
     @property
     def changed_elsewhere(self) -> bool:
@@ -170,7 +181,7 @@ class Document(QObject):
             self._held = ids
             self.held_changed.emit()
 
-    def replace(self, layout: Headstock, path: Path | None, seen: str | None = None) -> None:
+    def replace(self, layout: Headstock, path: Path | None, seen: str | bytes | None = None) -> None:
         """Start over with another layout: a new history, nothing held, nothing unsaved."""
         result = self._live.check(layout)
         self.opened += 1
@@ -209,7 +220,7 @@ class Document(QObject):
         self.file_changed.emit()
         return kept
 
-    def take(self, name: str, layout: Headstock, seen: str) -> None:
+    def take(self, name: str, layout: Headstock, seen: str | bytes) -> None:
         """Make what the file holds now the next step of the history: nothing is unsaved, and one undo is mine again."""
         self._saved, self.seen = layout, seen
         self.apply(name, layout)

@@ -13,7 +13,7 @@ import msgspec
 
 from app.formats.errors import FormatError
 from app.formats.reading import read_bytes
-from app.formats.saving import fingerprint, save_bytes
+from app.formats.saving import save_bytes
 from app.formats.tidy_json import tidy
 from app.formats.versioned import Refusals, read_versioned
 from geometry.layout import FORMAT, Headstock, validate
@@ -45,15 +45,15 @@ def read(path: Path) -> Headstock:
     return read_marked(path)[0]
 
 
-def read_marked(path: Path) -> tuple[Headstock, str]:
-    """The layout in a file and the fingerprint of the bytes it was read from. FormatError as for `read`."""
+def read_marked(path: Path) -> tuple[Headstock, bytes]:
+    """The layout in a file and the bytes it was read from, by which its document knows the file again. FormatError as for `read`."""
     path = Path(path)
     try:
         data = read_bytes(path, LARGEST_BYTES)
     except (OSError, ValueError) as error:
         raise FormatError(say("{path} cannot be read: {why}.",
                               path=path.name, why=getattr(error, 'strerror', None) or error)) from error
-    return decode(data, path.name), fingerprint(data)
+    return decode(data, path.name), data
 
 
 def encode(layout: Headstock) -> bytes:

@@ -20,7 +20,6 @@ the maker of them (`other_names`).
 
 from __future__ import annotations
 
-import hashlib
 import os
 import time
 from contextlib import suppress
@@ -97,6 +96,8 @@ def other_names(path: Path) -> int:
 
 def fingerprint(data: bytes) -> str:
     """What tells these bytes from all others."""
+    import hashlib  # here: it brings a library of a few megabytes, which a start need not wait for
+
     return hashlib.sha256(data).hexdigest()
 
 
@@ -105,6 +106,8 @@ def fingerprint_of(path: Path) -> str | None:
     try:
         if not is_file(path):
             return None
+        import hashlib
+
         with open(path, "rb") as file:
             return hashlib.file_digest(file, "sha256").hexdigest()
     except (OSError, ValueError):

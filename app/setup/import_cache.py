@@ -18,7 +18,7 @@ import zlib
 from collections.abc import Sequence
 from contextlib import suppress
 from importlib.machinery import ModuleSpec, SourceFileLoader
-from importlib.util import MAGIC_NUMBER, cache_from_source, spec_from_file_location
+from importlib.util import MAGIC_NUMBER, cache_from_source
 from types import CodeType, ModuleType
 
 from .places import APP
@@ -45,8 +45,8 @@ class ImportCache:
     def __init__(self, place: str) -> None:
         self._place = place
         self._before = frozenset(sys.modules)
-        self._known: dict[str, tuple[str, bool]] = {}
-        """source of each module and whether it is a package"""
+        self._known: dict[str, tuple[str, str, bool]] = {}
+        """source of each module, the file with what Python compiled of it, and whether it is a package"""
         self._new: set[str] = set()
         """modules that were loaded and of which nothing was kept"""
         self._copies = _read(place)
@@ -62,28 +62,32 @@ class ImportCache:
         copy = self._copies.pop(name, None)
         if copy is None:
             return None
-        source, is_package, compiled = copy
+        source, cached, is_package, compiled = copy
         try:
             found = os.stat(source)
         except OSError:
             return None
         if compiled[_HEAD:_HEAD + 8] != struct.pack("<LL", int(found.st_mtime) & 0xFFFFFFFF, found.st_size & 0xFFFFFFFF):
             return None
-        self._known[name] = source, is_package
-        return spec_from_file_location(name, source, loader=_Loader(name, source, compiled),
-                                       submodule_search_locations=[os.path.dirname(source)] if is_package else None)
+        self._known[name] = source, cached, is_package
+        # As `spec_from_file_location` makes it, which would work out the name of the compiled file of each module again.
+        spec = ModuleSpec(name, _Loader(name, source, compiled), origin=source)
+        spec.submodule_search_locations = [os.path.dirname(source)] if is_package else None
+        spec.has_location = True
+        spec.cached = cached
+        return spec
 
     def stop(self) -> None:
         """Leave what is imported from now on to Python alone; harmless when called again."""
         if self not in sys.meta_path:
             return
         sys.meta_path.remove(self)
-        self._known.update((name, copy[:2]) for name, copy in self._copies.items())  # another start may need them
+        self._known.update((name, copy[:3]) for name, copy in self._copies.items())  # another start may need them
         self._copies = {}
         for name in sys.modules.keys() - self._before:
             spec = getattr(sys.modules[name], "__spec__", None)
             if spec is not None and type(spec.loader) is SourceFileLoader and spec.name == name:
-                self._known[name] = spec.origin, spec.submodule_search_locations is not None
+                self._known[name] = spec.origin, spec.cached, spec.submodule_search_locations is not None
                 self._new.add(name)
 
     def write(self) -> None:
@@ -91,11 +95,11 @@ class ImportCache:
         if sys.dont_write_bytecode or not os.access(os.path.dirname(self._place), os.W_OK):
             return
         index, parts, at = {}, [], 0
-        for name, (source, is_package) in self._known.items():
-            with suppress(OSError), open(cache_from_source(source), "rb") as file:
+        for name, (source, cached, is_package) in self._known.items():
+            with suppress(OSError), open(cached, "rb") as file:
                 compiled = file.read()
                 if compiled.startswith(_UNCHECKED) and os.path.exists(source):
-                    index[name] = source, is_package, at, at + len(compiled)
+                    index[name] = source, cached, is_package, at, at + len(compiled)
                     parts.append(compiled)
                     at += len(compiled)
         if self._new.isdisjoint(index):  # what Python compiles at each start, or keeps in another way
@@ -127,11 +131,11 @@ class _Loader(SourceFileLoader):
 
 def _made_for() -> tuple:
     """What must be the same for the copies to be those that Python would find."""
-    return MAGIC_NUMBER, sys.prefix, tuple(sys.path[1:])
+    return MAGIC_NUMBER, sys.prefix, sys.pycache_prefix, tuple(sys.path[1:])
 
 
-def _read(place: str) -> dict[str, tuple[str, bool, memoryview]]:
-    """Source, whether it is a package, and compiled code of each module in a file; nothing where it is of no use."""
+def _read(place: str) -> dict[str, tuple[str, str, bool, memoryview]]:
+    """What `ImportCache` knows of each module in a file, with its compiled code; nothing where it is of no use."""
     try:
         with open(place, "rb") as file:
             data = file.read()
@@ -144,4 +148,4 @@ def _read(place: str) -> dict[str, tuple[str, bool, memoryview]]:
     except (OSError, EOFError, ValueError, TypeError):
         return {}
     whole = memoryview(data)[end - size:end]
-    return {name: (source, is_package, whole[begin:end]) for name, (source, is_package, begin, end) in index.items()}
+    return {name: (*known, whole[begin:end]) for name, (*known, begin, end) in index.items()}

@@ -6,7 +6,7 @@ import re
 
 from app.tools.pointer import Takes
 
-WHOLE = re.compile(r"[;°]|, |deg|\b(?!inch(?:es)?\b|zoll\b)[A-Za-zÄÖÜäöüß]{3,}", re.IGNORECASE)
+WHOLE = r"(?i)[;°]|, |deg|\b(?!inch(?:es)?\b|zoll\b)[A-Za-zÄÖÜäöüß]{3,}"
 """What only a text that says all by itself has in it: several values, an angle, or words."""
 
 
@@ -49,13 +49,13 @@ class Entering:
         given = [(i, text.strip()) for i, text in enumerate(self._texts) if text.strip()]
         if not given:
             return ""
-        if not takes or (len(given) == 1 and WHOLE.search(given[0][1])):
+        if not takes or (len(given) == 1 and re.search(WHOLE, given[0][1])):
             return given[0][1]
         return " ".join(f"{takes[i][0]} {text}" for i, text in given if i < len(takes))
 
     def shown(self, takes: tuple[Takes, ...]) -> tuple[tuple[str, str, bool], ...]:
         """(label, text, whether it is being typed into) of each value that can be given."""
-        if not takes or WHOLE.search(self.open):
+        if not takes or re.search(WHOLE, self.open):
             return (("", self.open, True),)
         return tuple((label, self._texts[i] if i < len(self._texts) else "", i == self._at)
                      for i, (_, label) in enumerate(takes))

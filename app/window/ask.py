@@ -10,8 +10,8 @@ from typing import Literal
 from PySide6 import (
     QtWidgets,  # and not the names out of it: a dialog's kind is made when its name is asked for, and a start asks nothing
 )
-from PySide6.QtCore import Qt, QUrl
-from PySide6.QtGui import QDesktopServices, QPixmap
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPixmap
 
 from geometry.errors import GeometryError
 from geometry.saying import say
@@ -184,6 +184,9 @@ def unreadable(parent: QtWidgets.QWidget, text: str, place: Path) -> Literal["en
     box.setDefaultButton(later)
     answer = _answer(box, {show: "show", enough: "enough"}, "later")
     if answer == "show":
+        from PySide6.QtCore import QUrl  # here, as the dialogs' kinds above
+        from PySide6.QtGui import QDesktopServices
+
         QDesktopServices.openUrl(QUrl.fromLocalFile(str(place)))
         return "later"
     return answer

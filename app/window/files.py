@@ -61,15 +61,15 @@ class Files:
             self.take(read[0], path, read[1])
         return read is not None
 
-    def _read(self, path: Path) -> tuple[Headstock, str] | None:
-        """A layout and the mark of its file; None, and said, when it cannot be read."""
+    def _read(self, path: Path) -> tuple[Headstock, bytes] | None:
+        """A layout and the bytes of its file; None, and said, when it cannot be read."""
         try:
             return headstock.read_marked(path)
         except FormatError as error:
             ask.warn(self._window, say("This file was not opened"), str(error))
             return None
 
-    def take(self, layout: Headstock, path: Path, seen: str | None) -> None:
+    def take(self, layout: Headstock, path: Path, seen: bytes | None) -> None:
         """Show a layout that was read from a file: a sample as a copy, which is saved elsewhere."""
         home = home_of(path)
         self._document.replace(in_language(path, layout), home, seen if home is not None else None)
@@ -96,8 +96,9 @@ class Files:
     def remember(self, path: Path) -> None:
         """Put a layout at the head of those opened lately."""
         path = Path(real(path))
-        names = [str(path), *(str(p) for p in self.recent() if p != path)]
-        self._settings.setValue("recent", names[:MOST_RECENT])
+        names = [str(path), *(str(p) for p in self.recent() if p != path)][:MOST_RECENT]
+        if names != kept.words(self._settings, "recent"):  # see `kept.note`
+            self._settings.setValue("recent", names)
 
     def forget_recent(self) -> None:
         """Clear the list of layouts opened lately; the layouts stay where they are."""

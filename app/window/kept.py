@@ -25,6 +25,13 @@ def flag(settings: QSettings, key: str) -> bool:
     return settings.value(key) in (True, "true")
 
 
+def note(settings: QSettings, key: str, word: str) -> None:
+    """Keep a word where another is kept. To write the same again has the disk flush the whole file, and a window that does so
+    as it is made is painted after that."""
+    if settings.value(key) != word:
+        settings.setValue(key, word)
+
+
 def paper(settings: QSettings, unit: LengthUnit) -> str:
     """The paper chosen last; until one is, what printers usually hold where lengths are told so (common practice, no source)."""
     return one_of(settings, "paper", PAPERS, "A4" if unit == "mm" else "Letter")

@@ -343,7 +343,7 @@ class MainWindow(QMainWindow):
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit everywhere."""
         self.unit = self.hand.unit = unit
-        self.settings.setValue("unit", unit)
+        kept.note(self.settings, "unit", unit)
         self.canvas.set_unit(unit)
         self.side.set_unit(unit)
         self.tools.set_unit(unit)

@@ -103,7 +103,7 @@ class Windows(QObject):
         return super().eventFilter(watched, event)
 
     # ---- opening and closing ------------------------------------------------
-    def new(self, layout: Headstock, path: Path | None = None, seen: str | None = None) -> MainWindow:
+    def new(self, layout: Headstock, path: Path | None = None, seen: bytes | None = None) -> MainWindow:
         """Show a layout in a window of its own, a step beside the one used last."""
         from app.window.main import MainWindow
         from app.window.place import beside

@@ -8,6 +8,7 @@ from msgspec.structs import replace
 from app.document.journal import Journal
 from app.document.leftovers import leftovers
 from app.formats import headstock
+from app.formats.saving import fingerprint
 from app.look.picture import picture
 from app.look.theme import DAY, LAMP
 from app.window import ask
@@ -111,8 +112,7 @@ def test_what_was_saved_just_before_the_end_is_not_offered(bench, tmp_path):
 def test_after_recovery_a_file_changed_meanwhile_is_noticed(bench, tmp_path, monkeypatch):
     path = tmp_path / "head.headstock.json"
     headstock.write(replace(demo(), name="as opened"), path)
-    _, seen = headstock.read_marked(path)
-    found = left_behind(tmp_path, "Half done", path, seen)
+    found = left_behind(tmp_path, "Half done", path, fingerprint(path.read_bytes()))
     headstock.write(replace(demo(), name="theirs"), path)
     monkeypatch.setattr(ask, "recover", lambda *_: "open")
     recover(bench.window.windows, found)

@@ -61,7 +61,7 @@ def test_each_button_does_what_it_says(bench, tmp_path, monkeypatch, name, answe
     from PySide6.QtCore import QTimer
     from PySide6.QtWidgets import QApplication
     shown = []
-    monkeypatch.setattr(ask.QDesktopServices, "openUrl", lambda url: shown.append(Path(url.toLocalFile())))
+    monkeypatch.setattr("PySide6.QtGui.QDesktopServices.openUrl", lambda url: shown.append(Path(url.toLocalFile())))
 
     def box():
         return QApplication.activeModalWidget()

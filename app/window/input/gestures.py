@@ -27,9 +27,9 @@ class GestureChooser:
         self._tools.set_hardware([pattern.id for pattern in layout.patterns])
         if self._document.history is not self._history:
             self._history = self._document.history
-            used = Counter(tuner.pattern for tuner in layout.tuners).most_common(1)
+            used = Counter(tuner.pattern for tuner in layout.tuners)
             if used:
-                self._tools.hardware.setCurrentText(used[0][0])
+                self._tools.hardware.setCurrentText(max(used, key=used.__getitem__))
 
     def refresh(self, unit: LengthUnit, grid: float, shape: bool) -> None:
         """Take over the choices of the tool strip. `shape` lets nodes be taken hold of at once."""
