@@ -49,7 +49,8 @@ class PictureLayer:
 
 def pixmap(jpeg: bytes) -> QPixmap:
     """The picture's points; an empty one when the bytes are damaged, or would be far more points than the program keeps."""
-    from PySide6.QtCore import QBuffer  # here: few layouts have a picture, and to name a kind of the toolkit costs the others time
+    # Here, as few layouts have a picture, and to name a kind of the toolkit takes the others time.
+    from PySide6.QtCore import QBuffer
     from PySide6.QtGui import QImageReader
 
     data = QBuffer()

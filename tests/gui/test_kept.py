@@ -65,6 +65,33 @@ def test_a_window_opens_on_settings_without_sense(qtbot, settings):
     assert [str(path) for path in window.files.recent()] == [settings.fileName(), "/gone"]
 
 
+class Watched(QSettings):
+    """Settings in a file of their own that note what is written into them."""
+
+    def __init__(self, file):
+        super().__init__(str(file), QSettings.Format.IniFormat)
+        self.written = []
+
+    def setValue(self, key, value):
+        self.written.append(key)
+        super().setValue(key, value)
+
+
+def test_a_window_writes_nothing_that_is_kept_already(qtbot, tmp_path):
+    """What is written is flushed to the disk, and the first painting of a window would wait for that."""
+    written = []
+    for _ in range(2):
+        settings = Watched(tmp_path / "settings.ini")
+        window = MainWindow(demo(), None, settings)
+        qtbot.addWidget(window)
+        window.files.remember(tmp_path / "mine.headstock.json")
+        written.append(settings.written)
+        settings.sync()
+    assert written == [["unit", "recent"], []]
+    window.set_unit("in")
+    assert settings.written == ["unit"] and settings.value("unit") == "in"
+
+
 def test_a_file_of_rubbish_is_like_none(qtbot, tmp_path):
     file = tmp_path / "settings.ini"
     file.write_bytes(os.urandom(3000) + b"\n[General]\nunit=furlong\ngeometry=hello\ntheme=a, b\nrecent=@Point(1 2)\n")

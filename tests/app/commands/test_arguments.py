@@ -1,11 +1,12 @@
 """The words of the command line."""
 
+from argparse import Namespace
 from pathlib import Path
 
 import pytest
 
 from app import __version__
-from app.commands.arguments import WITHOUT_WINDOW, parse
+from app.commands.arguments import WITHOUT_WINDOW, _window, parse
 
 
 def test_no_words_open_the_window_on_the_demo() -> None:
@@ -22,6 +23,14 @@ def test_more_files_open_in_windows_of_their_own() -> None:
 def test_a_file_opens_the_window_on_it() -> None:
     request = parse(["mine.headstock.json"])
     assert (request.command, request.file) == ("window", Path("mine.headstock.json"))
+
+
+def test_files_alone_are_understood_as_the_parser_does(monkeypatch: pytest.MonkeyPatch) -> None:
+    """No parser is made for them: that takes long, and most starts of the window have nothing else to tell."""
+    for words in ([], ["one"], ["one", "", "two words"]):
+        assert vars(parse(words)) == vars(_window().parse_args(words, Namespace(command="window")))
+    monkeypatch.delattr("app.commands.arguments._window")
+    assert parse(["one"]).file == Path("one")
 
 
 def test_check() -> None:
