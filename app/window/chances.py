@@ -8,7 +8,6 @@ from PySide6.QtCore import QTimer, Signal
 
 from app.panels.snags.chance_words import Chances
 from app.window.background.errand import Errand
-from app.window.background.trial import Trial
 from app.window.rooms.room import StageRoom
 from geometry.accuracy.told import is_simulated
 from geometry.checks.snags import SPOILS, TIGHT
@@ -16,6 +15,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock
 
 if TYPE_CHECKING:
+    from app.window.background.trial import Trial
     from app.window.dialogs.holding import HoldDialog
     from app.window.main import MainWindow
     from geometry.accuracy import Clearance, Simulation
@@ -100,6 +100,7 @@ class ChanceWatch(StageRoom):
         """The layout rests: build it many times, unless an older simulation is still on its way to its end."""
         if not self.errand.free:
             return
+        from app.window.background.trial import Trial  # here and below, so that a start does not wait for it
         self._trial = Trial(self.window.document.shown, _simulated, self._part.emit)
         self._know(fresh=False, progress=0.0, trouble="")
         self.errand.start(self._trial)
@@ -158,5 +159,5 @@ class ChanceWatch(StageRoom):
 
 
 def _simulated(layout: Headstock, progress, cancelled) -> Simulation | None:
-    from geometry.accuracy import simulate  # here, so that a start does not wait for it
+    from geometry.accuracy import simulate
     return simulate(layout, TRIALS, SEED, progress, cancelled)

@@ -9,13 +9,11 @@ from msgspec.structs import replace
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.window.background.background import Background
-from app.window.cure_search import CureSearch
 from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Swap, Wind
 from geometry.checks.said import read
 from geometry.drawing import Area, Disc, Drawing, Stroke
 from geometry.drawing.opened_out import feature_marks
-from geometry.drawing.string_marks import ghost_strings
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, RowPlace
 from geometry.saying import say
@@ -23,6 +21,7 @@ from geometry.strings import runs
 
 if TYPE_CHECKING:
     from app.panels.forms.work_note import WorkNote
+    from app.window.cure_search import CureSearch
     from app.window.main import MainWindow
 
 PAUSE_MS = 200
@@ -117,6 +116,8 @@ class Cures(QObject):
         if self._thread is not None and not self._thread.isFinished():
             self._pause.start()
             return
+        from app.window.cure_search import CureSearch
+
         document = self._window.document
         self._search = CureSearch(document.shown, document.result, self.patience)
         if self._search.left:
@@ -209,6 +210,8 @@ class Cures(QObject):
 def _moved(after: Headstock, move: Move) -> Drawing:
     """What a move brings about, in the layout after it: strings led otherwise, or the outlines of what has moved."""
     if isinstance(move, Swap | Wind):
+        from geometry.drawing.string_marks import ghost_strings
+
         led = (move.of, move.other) if isinstance(move, Swap) else (move.of,)
         return ghost_strings([run for run in runs(after) if run.tuner in led])
     ids = [move.path[1]] if isinstance(move, Change) else [move.of]

@@ -15,7 +15,7 @@ LATEST_MS = 1000
 """From the making of the window to the rest of it, should its drawing not be painted before."""
 ASIDE_MS = 40
 """How long it stands aside when a hand moves the drawing."""
-LOADED = ("app.panels.snags.snag_list", "app.panels.change_list", "app.panels.snags.chance_page", "app.panels.forms.form",
+LOADED = ("app.tools.hold", "app.panels.snags.snag_list", "app.panels.change_list", "app.panels.snags.chance_page", "app.panels.forms.form",
           "app.panels.side_inside", "app.panels.describe", "app.panels.several", "app.window.stage_pages", "app.window.input.spoken",
           "geometry.edits.mirrored", "geometry.cures", "geometry.solids.distance_depth", "app.tools.grips_shape",
           "app.tools.grips_blank")

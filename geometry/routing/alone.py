@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
 from msgspec import Struct
 
@@ -14,17 +14,19 @@ from geometry.lengths import at_least, at_most, mm, place
 from geometry.routing.depth import FLUSH, OVERLAP, Job, Reach, contact, reach_of
 from geometry.routing.follower import Follower, follower_of
 from geometry.routing.passes import MOST_PASSES, Pass, from_template
-from geometry.routing.reached import Reached
 from geometry.routing.refusal import Refusal
 from geometry.routing.tip import template_below
 from geometry.saying import number_list, say
 from geometry.terms import term
 from geometry.tolerance import TOUCH
 
+if TYPE_CHECKING:
+    from geometry.routing.reached import Reached
+
 MOST_LOST = 2.0
 """Deepest rounding in mm of a corner of wood that a plan may cost (common practice, no source)."""
 
-Judge = Callable[[float, float], Reached]
+Judge = Callable[[float, float], "Reached"]
 """(cutter, offset) in mm -> what it reaches in plan"""
 
 

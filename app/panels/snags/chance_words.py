@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from msgspec import Struct
 
-from geometry.accuracy.words import cause_words, chance_words, short_success_words, success_words
+from geometry import accuracy  # and not its names: the words are loaded when they are said
 from geometry.checks import KINDS
 from geometry.saying import count, say
 from geometry.units import LengthUnit, format_close
@@ -43,14 +43,14 @@ def whole_words(chances: Chances) -> tuple[str, str]:
         return say("Comes out sound: being worked out…"), MODEL
     tip = say("Of {trials:,} headstocks built in your shop's accuracy. Sound: no wood is broken through that costs the "
               "piece: {sound}. Every margin kept: {within}. {model}",
-              trials=found.trials, sound=success_words(found.sound, found.trials),
-              within=success_words(found.within, found.trials), model=MODEL)
+              trials=found.trials, sound=accuracy.success_words(found.sound, found.trials),
+              within=accuracy.success_words(found.within, found.trials), model=MODEL)
     if chances.spoiled:
         # A chance beside it would be the last layout's while one drags, or leave out what is not simulated.
         return count(chances.spoiled, "Not sound as drawn: one snag that spoils the work",
                      "Not sound as drawn: {n} snags that spoil the work"), tip
-    line = say("Comes out sound: {chance}", chance=short_success_words(found.sound, found.trials))
-    chance = short_success_words(found.within, found.trials)
+    line = say("Comes out sound: {chance}", chance=accuracy.short_success_words(found.sound, found.trials))
+    chance = accuracy.short_success_words(found.within, found.trials)
     within = (say("every other margin kept: {chance}", chance=chance) if chances.uncounted else
               say("every margin kept: {chance}", chance=chance))
     return f"{line} · {within}", tip
@@ -63,14 +63,14 @@ def card_words(clearance: Clearance, trials: int, unit: LengthUnit) -> tuple[str
     needed = format_close(clearance.needed, unit, 2, mark=True)
     lines = []
     if clearance.spoils:
-        lines.append(say("Spoils the work: {chance}.", chance=chance_words(clearance.spoiled, trials)))
+        lines.append(say("Spoils the work: {chance}.", chance=accuracy.chance_words(clearance.spoiled, trials)))
     elif clearance.spoiled > 0:
         lines.append(say("Leaves a mark that does not cost the piece: {chance}.",
-                         chance=chance_words(clearance.spoiled, trials)))
+                         chance=accuracy.chance_words(clearance.spoiled, trials)))
     if clearance.needed > 0:
         lines.append(say("Under its margin of {needed}: {chance}.", needed=needed,
-                         chance=chance_words(clearance.short, trials)))
-    lines.append(cause_words(clearance))
+                         chance=accuracy.chance_words(clearance.short, trials)))
+    lines.append(accuracy.cause_words(clearance))
     if clearance.corner and clearance.spoiled > 0:
         lines.append(say("Depths below zero are those of the deepest corner; the least way out may differ."))
     return title, " – ".join(clearance.between), "\n".join(lines)

@@ -7,7 +7,6 @@ from collections import Counter
 from app.document import Document
 from app.document.history import History
 from app.tools import Gesture, Options, Pointer
-from app.tools.hold import hold
 from app.window.tool_bar import ToolBar
 from geometry.units import LengthUnit, usual_pin
 
@@ -49,6 +48,7 @@ class GestureChooser:
         if tool == "hold":
             if pointer.kind not in ("press", "double"):
                 return None
+            from app.tools.hold import hold  # loaded as soon as the drawing is there, or by a press that comes before
             return hold(layout, self._document.held, self.options)
         if pointer.kind == "release":
             return None

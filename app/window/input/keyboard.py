@@ -14,7 +14,6 @@ from app.tools import Pointer
 from app.window.input.hand import STARTS
 from app.window.input.stepping import next_node, next_snag, next_thing, place_of
 from app.window.stages import STAGES
-from geometry.edits.shape import add_node
 from geometry.errors import GeometryError
 from geometry.saying import say
 from geometry.vectors import Vec2
@@ -174,6 +173,8 @@ class Keyboard(QObject):
         if w.node is None or len(held) != 1:
             w.say(say("Hold a node first (K): the new one comes into the edge after it."))
             return
+        from geometry.edits.shape import add_node  # here: a start makes no nodes
+
         node = w.node
         try:
             layout = add_node(w.document.layout, held[0], node, 0.5, w.chooser.options.mirrored)
