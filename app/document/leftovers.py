@@ -156,7 +156,7 @@ def _read(file: Path) -> Leftover | Unreadable:
 
 def _opened_from(data: bytes) -> str:
     """The path with which a journal begins, even of one that breaks off; "" when it cannot be read."""
-    start = re.match(rb'\{"path": ("(?:[^"\\]|\\.){1,4096}")', data)
+    start = re.match(rb'\{"path": ?("(?:[^"\\]|\\.){1,4096}")', data)
     with suppress(ValueError):
         return json.loads(start[1]) if start else ""
     return ""

@@ -76,6 +76,17 @@ def test_every_field_of_a_layout_comes_back(qtbot, tmp_path):
         one.forget()
 
 
+@pytest.mark.skipif(os.name == "nt", reason="names are bytes on POSIX")
+def test_a_path_whose_bytes_are_no_letters_comes_back(qtbot, tmp_path):
+    path = Path(os.fsdecode(b"/head \xff.headstock.json"))
+    journal = Journal(tmp_path)
+    journal.note(demo(), path)
+    journal.write()
+    assert not journal.trouble
+    journal._lock.unlock()
+    assert leftovers(tmp_path)[0].path == path
+
+
 def test_many_megabytes_of_notes_are_written_down_in_a_moment(qtbot, tmp_path):
     """What is written each second beside the hand must not hold it up."""
     notes = tuple(Remark(piece="real", text=f"{number} " + 20 * "a note ") for number in range(50_000))
