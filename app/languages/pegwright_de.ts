@@ -352,6 +352,10 @@
         <translation>Ein blanker Schaft brennt an der Wand, wenn er stillsteht: in Bewegung halten.</translation>
     </message>
     <message>
+        <source>A bit of your rack is being looked for to make the template with.</source>
+        <translation>In Ihrem Bestand wird ein Fräser gesucht, mit dem die Schablone gemacht wird.</translation>
+    </message>
+    <message>
         <source>A blank {thickness} thick is too thin for {words}: it takes {thin}.</source>
         <translation>Ein Rohling von {thickness} Dicke ist zu dünn für {words}: nötig sind {thin}.</translation>
     </message>

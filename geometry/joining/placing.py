@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from functools import lru_cache
 
 import shapely
 from msgspec import Struct
 from shapely.geometry import Polygon
 
 from geometry import vectors as v
-from geometry.curves import MIRROR, Matrix, Path, Segment, shift, turn
+from geometry.curves import MIRROR, Line, Matrix, Path, Segment, shift, turn
 from geometry.errors import GeometryError
 from geometry.lengths import mm
 from geometry.saying import say
@@ -67,7 +68,7 @@ def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False) -> Placi
     upright = _snapped(-_heading(best)) if best is not None else _snapped(_long_way(path))
     angle = _snapped(upright + turn_quarter % 4 * math.pi / 2)
     turned = path.mapped(turn(angle))
-    nut = best if best is not None and turn_quarter % 4 == 0 else _lowest_edge(turned, turn(-angle))
+    nut = best if best is not None and turn_quarter % 4 == 0 else _lowest_edge(edges, turned, turn(angle))
     x0, y0, x1, _ = turned.box
     if nut is not None:
         a, b = turn(angle)(nut.start), turn(angle)(nut.end)
@@ -108,7 +109,8 @@ def _long_way(path: Path) -> float:
     return math.pi / 2 if x1 - x0 > 1.1 * (y1 - y0) else 0.0
 
 
-def _end_edges(path: Path) -> list[_Edge]:
+@lru_cache(maxsize=4)  # whoever turns a drawing asks for the same outline each time
+def _end_edges(path: Path) -> tuple[_Edge, ...]:
     """Straight edges long enough for a nut with the whole outline on one side of each."""
     points = path.flatten(0.05)
     found = []
@@ -119,41 +121,73 @@ def _end_edges(path: Path) -> list[_Edge]:
         off = (points[:, 1] - edge.start[1]) * d[0] - (points[:, 0] - edge.start[0]) * d[1]
         if off.min() >= -2 * STRAIGHT:
             found.append(edge)
-    return found
+    return tuple(found)
 
 
 def _straight_runs(segments: Sequence[Segment]) -> list[_Edge]:
     """Neighbouring pieces that go straight on, joined; the closing point may lie inside a run."""
     pieces = [s for s in segments if s.length() > 1e-6]
-    runs: list[list[Segment]] = []
+    runs: list[_Run | None] = []
     for segment in pieces:
         if not _is_straight(segment):
-            runs.append([])
-        elif runs and runs[-1] and _goes_on(runs[-1], segment):
-            runs[-1].append(segment)
-        else:
-            runs.append([segment])
-    if len(runs) > 1 and runs[0] and runs[-1] and _goes_on(runs[-1], runs[0][0]):
-        runs[0] = [*runs.pop(), *runs[0]]
-    return [_Edge(run[0].start, run[-1].end) for run in runs if run]
+            runs.append(None)
+        elif not (runs and runs[-1] is not None and runs[-1].takes(segment)):
+            runs.append(_Run(segment))
+    if len(runs) > 1 and runs[0] is not None and runs[-1] is not None and runs[-1].takes(runs[0].first):
+        return [_Edge(runs[-1].start, runs[0].end), *(run.edge for run in runs[1:-1] if run is not None)]
+    return [run.edge for run in runs if run is not None]
 
 
-def _goes_on(run: Sequence[Segment], segment: Segment) -> bool:
-    """Whether a piece continues a run: the same way, and still within STRAIGHT of the line from its start."""
-    a, b = run[0].start, segment.end
-    whole = v.sub(b, a)
-    length = v.norm(whole)
-    if length < 1e-9:
-        return False
-    bow = max(abs(v.cross(whole, v.sub(s.end, a))) / length for s in run)
-    d, e = v.sub(run[-1].end, run[-1].start), v.sub(segment.end, segment.start)
-    return bow <= STRAIGHT and abs(math.atan2(v.cross(d, e), v.dot(d, e))) <= SAME_WAY
+class _Run:
+    """Pieces that go straight on: each the same way as the one before, and all their ends within STRAIGHT of the line from
+    the first to the last.
+
+    An end allows a wedge of headings, seen from the start of the run; where a line leads that all ends allow is known from
+    the wedge that they have in common. So a piece is judged once, however many a straight edge was cut into.
+    """
+
+    def __init__(self, first: Segment) -> None:
+        self.first, self.start = first, first.start
+        self._last = v.sub(first.end, first.start)
+        self._along = v.unit(self._last)
+        self._wedge = -math.pi, math.pi
+        """radians from `_along`, counter-clockwise"""
+        self._add(first)
+
+    @property
+    def edge(self) -> _Edge:
+        return _Edge(self.start, self.end)
+
+    def takes(self, piece: Segment) -> bool:
+        """Add a piece if it goes on with the run; whether it does."""
+        step = v.sub(piece.end, piece.start)
+        if abs(math.atan2(v.cross(self._last, step), v.dot(self._last, step))) > SAME_WAY:
+            return False
+        whole = v.sub(piece.end, self.start)
+        if v.norm(whole) < 1e-9 or not self._wedge[0] <= self._heading(whole) <= self._wedge[1]:
+            return False
+        self._last = step
+        self._add(piece)
+        return True
+
+    def _add(self, piece: Segment) -> None:
+        self.end = piece.end
+        out = v.sub(self.end, self.start)
+        far = v.norm(out)
+        if far > STRAIGHT:
+            at, half = self._heading(out), math.asin(STRAIGHT / far)
+            self._wedge = max(self._wedge[0], at - half), min(self._wedge[1], at + half)
+
+    def _heading(self, out: Vec2) -> float:
+        return math.atan2(v.cross(self._along, out), v.dot(self._along, out))
 
 
 def _is_straight(segment: Segment) -> bool:
     chord = v.distance(segment.start, segment.end)
     if chord < 1e-9:
         return False
+    if isinstance(segment, Line):
+        return True
     d = v.unit(v.sub(segment.end, segment.start))
     return all(abs(v.cross(d, v.sub(segment.point(t), segment.start))) <= STRAIGHT for t in (0.25, 0.5, 0.75))
 
@@ -174,11 +208,8 @@ def _score(edge: _Edge, path: Path, edges: Sequence[_Edge]) -> float:
     return fits * reach * (0.3 + alike) - 1e-4 * edge.width
 
 
-def _lowest_edge(turned: Path, back: Matrix) -> _Edge | None:
-    """The widest level straight edge at the lowest end of a turned outline, in the drawing's own place."""
+def _lowest_edge(edges: Sequence[_Edge], turned: Path, turning: Matrix) -> _Edge | None:
+    """The widest of the edges that is level at the lowest end of the outline once that is turned, as it lies before."""
     y0 = turned.box[1]
-    level = [e for e in _end_edges(turned) if abs(e.start[1] - y0) <= STRAIGHT and abs(e.end[1] - y0) <= STRAIGHT]
-    if not level:
-        return None
-    widest = max(level, key=lambda edge: edge.width)
-    return _Edge(back(widest.start), back(widest.end))
+    level = [e for e in edges if abs(turning(e.start)[1] - y0) <= STRAIGHT and abs(turning(e.end)[1] - y0) <= STRAIGHT]
+    return max(level, key=lambda edge: edge.width, default=None)

@@ -6,17 +6,21 @@ from pathlib import Path
 import ezdxf
 import ezdxf.units
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QPointF, Qt, QTimer
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QDialog
+from PySide6.QtWidgets import QDialog, QProgressDialog
 from shiboken6 import delete, isValid
 
+from app.formats import rack as racks
+from app.look.descendants import below
 from app.window import ask
 from app.window.importing import reading as import_reading
 from app.window.importing.importing import ImportDialog, import_drawing
 from app.window.importing.reading import JOINS, read_closing, read_with_progress
 from geometry.edits import add_hole
 from geometry.layout import StraightSlot, loop_path
+from geometry.layout.generic import RACK
 
 OUTLINES = Path(__file__).parents[2] / "samples" / "outlines"
 
@@ -46,6 +50,30 @@ def test_slots_and_holes_become_slots_and_holes(bench):
     x0, y0, x1, _ = loop_path(made.outline).box
     assert abs(y0) < 1e-6 and abs(x0 + x1) < 1e-6
     assert made.blank.treble > x1
+
+
+@pytest.mark.parametrize("cancelled", [False, True])
+def test_a_bit_of_my_own_rack_is_looked_for_beside_the_window(beside, bench, monkeypatch, cancelled):
+    """Round an outline of thousands of nodes that takes seconds."""
+    mine = replace(RACK, bits=tuple(replace(bit, id=f"my {bit.id}") for bit in RACK.bits))
+    monkeypatch.setattr(racks, "kept_rack", lambda path: mine)
+    dialog, seen = opened(bench, "head-with-slots-and-holes.dxf"), []
+
+    def meanwhile() -> None:
+        box = next(below(dialog, QProgressDialog))
+        seen.append((dialog.isVisible(), dialog.isEnabled(), box.maximum()))
+        if cancelled:
+            box.canceled.emit()
+        beside.set()
+    QTimer.singleShot(0, dialog, meanwhile)
+    dialog._accept()
+    made, there, enabled = dialog.result_layout, dialog.isVisible(), dialog.isEnabled()
+    closed(dialog)
+    assert seen == [(True, False, 0)]
+    if cancelled:
+        assert made is None and there and enabled, "the maker is back at the dialog"
+    else:
+        assert made.rack == mine and made.template.bit.startswith("my ") and not there
 
 
 def test_a_shift_that_cannot_be_read_imports_nothing(bench):

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QProgressBar, QProgressDialog, QWidget
 from shiboken6 import isValid
 
 from app.window.background.background import Background
+from geometry.cancellation import At
 from geometry.saying import say
 
 
@@ -37,24 +38,32 @@ class Progress(QObject):
             self._told = round(100 * part)
             self.told.emit(self._told)
 
+    def ask(self, _: At | None = None) -> None:
+        """Called in the thread by work that cannot tell how much of it is done, as an Ask of geometry/cancellation.py.
+        Raises Cancelled once the maker has had enough."""
+        if self._stop:
+            raise Cancelled
+
     def stop(self) -> None:
         """Called in the window."""
         self._stop = True
 
 
-def done_beside(parent: QWidget, words: str, work: Callable[[], object], progress: Progress | None = None) -> object:
+def done_beside(parent: QWidget, words: str, work: Callable[[], object], progress: Progress | None = None, fills: bool = True) -> object:
     """The answer of `work`, done in a thread while the window stays alive; what it raises is raised here.
 
     With a `progress` that the work tells, a bar fills and Cancel ends it: the
-    answer is then None. Without one the work is short and cannot be stopped.
+    answer is then None. Without `fills` the work only asks it, and the bar moves
+    to and fro. Without a `progress` the work is short and cannot be stopped.
     None too when the parent was destroyed meanwhile: there is nobody left to tell.
     """
     loop = QEventLoop()  # nobody's child: whoever is destroyed while it runs must not take it along
     parent.destroyed.connect(loop.quit)
     kept: dict[str, object] = {}
-    box = QProgressDialog(words, say("Cancel") if progress else "", 0, 100 if progress else 0, parent)
+    box = QProgressDialog(words, say("Cancel") if progress else "", 0, 0, parent)
     bar = QProgressBar(box)
     bar.setTextVisible(False)  # letters over both halves of a bar can be read on neither
+    bar.setRange(0, 100 if progress and fills else 0)  # with 0 it moves to and fro
     box.setBar(bar)
     if progress is None:
         box.setCancelButton(None)

@@ -36,7 +36,7 @@ from app.window.background.waiting import Cancelled, done_beside
 from app.window.importing.preview import ImportPreview
 from app.window.importing.reading import JOINS, read_closing, read_with_progress
 from app.window.importing.roles import ROLE_WORDS, ROLES, Roles
-from app.window.rooms.own_rack import with_own_rack
+from app.window.rooms.own_rack import with_own_rack_beside
 from geometry.beginning.in_unit import blank_in_unit
 from geometry.curves import Matrix, shift
 from geometry.curves import Path as GeometryPath
@@ -75,7 +75,7 @@ def import_drawing(window: MainWindow, path: Path | None = None) -> None:
     dialog = ImportDialog(window, path, read, join)
     if dialog.exec() == QDialog.DialogCode.Accepted:
         if dialog.whole:
-            window.document.replace(with_own_rack(window, blank_in_unit(dialog.result_layout, window.unit)), None)
+            window.document.replace(dialog.result_layout, None)
         else:
             window.document.apply(say("Import {path}", path=path.name), dialog.result_layout)
         window.canvas.fit(window.document.shown)
@@ -374,5 +374,7 @@ class ImportDialog(ReadInOrder, QDialog):
             return
         # Asked here and not when the dialog has gone: who stays with the layout that is open stays with what was chosen too.
         may = not self.whole or self._window.files.may_leave()
-        if may and isValid(self):
+        if may and isValid(self) and self.whole:
+            self.result_layout = with_own_rack_beside(self, self._window, blank_in_unit(self.result_layout, self._window.unit))
+        if may and isValid(self) and self.result_layout is not None:
             self.accept()

@@ -2,12 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from PySide6.QtWidgets import QWidget
+from shiboken6 import isValid
+
 from app.formats import rack as racks
 from app.formats.errors import FormatError
+from app.window.background.waiting import Progress, done_beside
 from geometry.beginning.in_unit import hardware_in_unit
+from geometry.cancellation import Ask, go_on
 from geometry.edits.rack import set_rack, set_template_tool
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Rack
@@ -18,8 +25,22 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 
-def with_own_rack(window: MainWindow, layout: Headstock, path: Path | None = None) -> Headstock:
-    """The layout with a copy of the maker's own rack, its template made for the first plan.
+def equipped(layout: Headstock, rack: Rack, ask: Ask = go_on) -> Headstock:
+    """The layout with another rack; where that lacks the template's bit, the first plan's takes its place.
+
+    To plan takes seconds round an outline of thousands of nodes; `ask` is asked between its parts. GeometryError when an
+    outline or a slot has no inside.
+    """
+    changed = set_rack(layout, rack)
+    if changed.template.bit is not None:
+        return changed
+    best = next((plan.best for plan in plan_routing(changed, ask).all if plan.best is not None), None)
+    return changed if best is None else set_template_tool(changed, best.passes[0].bit, best.passes[0].bush)
+
+
+def with_own_rack(window: MainWindow, layout: Headstock, path: Path | None = None,
+                  equip: Callable[[Headstock, Rack], Headstock] = equipped) -> Headstock:
+    """The layout with a copy of the maker's own rack, its template made for the first plan, as `equip` does it.
 
     While the maker has kept no rack it is the starting one in his unit; so it is when the file cannot be used, and that
     is said. In inches the generic hardware is that in fractional sizes.
@@ -29,16 +50,20 @@ def with_own_rack(window: MainWindow, layout: Headstock, path: Path | None = Non
     try:
         rack = racks.kept_rack(path)
         if rack is not None:
-            return equipped(layout, rack)
+            return equip(layout, rack)
     except (FormatError, GeometryError) as error:
         window.say(say("The layout begins with the starting rack: {error}", error=error))
     return layout
 
 
-def equipped(layout: Headstock, rack: Rack) -> Headstock:
-    """The layout with another rack; where that lacks the template's bit, the first plan's takes its place."""
-    changed = set_rack(layout, rack)
-    if changed.template.bit is not None:
-        return changed
-    best = next((plan.best for plan in plan_routing(changed).all if plan.best is not None), None)
-    return changed if best is None else set_template_tool(changed, best.passes[0].bit, best.passes[0].bush)
+def with_own_rack_beside(dialog: QWidget, window: MainWindow, layout: Headstock) -> Headstock | None:
+    """The same for a layout of any size, while a dialog before the window waits; None when the maker cancelled, or it is gone."""
+    def equip(layout: Headstock, rack: Rack) -> Headstock | None:
+        progress = Progress()
+        return done_beside(dialog, say("A bit of your rack is being looked for to make the template with."),
+                           partial(equipped, layout, rack, progress.ask), progress, fills=False)
+    dialog.setEnabled(False)  # whose buttons would begin it again
+    made = with_own_rack(window, layout, equip=equip)
+    if isValid(dialog):
+        dialog.setEnabled(True)
+    return made

@@ -2,6 +2,7 @@
 
 import math
 
+import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -9,6 +10,8 @@ from hypothesis import strategies as st
 from geometry.curves import Arc, Cubic, Line, Path, circle, shift, turn
 from geometry.errors import GeometryError
 from geometry.joining import place
+from geometry.joining.placing import SAME_WAY, STRAIGHT, _end_edges, _straight_runs
+from tests.spent import times_as_long
 
 NUT = 44.0
 
@@ -108,3 +111,55 @@ def test_the_nut_takes_the_width_of_the_edge_it_was_laid_on():
     # 42 wide: 4 mm stay free beside the outer strings, as on the nut of 44 that a layout begins with.
     assert (nut.width, nut.spread) == (42.0, 34.0)
     assert layout_from([(path, "outline")], placing.matrix, "head").nut.width == 44.0
+
+
+def runs_by_definition(pieces: list[Line]) -> list[tuple]:
+    """Ends of the runs, each piece held against all that are in the run already."""
+    runs: list[list[Line]] = []
+    for piece in pieces:
+        if not (runs and goes_on(runs[-1], piece)):
+            runs.append([])
+        runs[-1].append(piece)
+    if len(runs) > 1 and goes_on(runs[-1], runs[0][0]):
+        runs[0] = [*runs.pop(), *runs[0]]
+    return [(run[0].start, run[-1].end) for run in runs]
+
+
+def goes_on(run: list[Line], piece: Line) -> bool:
+    a, b = np.array(run[0].start), np.array(piece.end)
+    whole, length = b - a, math.dist(a, b)
+    if length < 1e-9:
+        return False
+    bows = [abs(whole[0] * (one.end[1] - a[1]) - whole[1] * (one.end[0] - a[0])) / length for one in run]
+    turned = math.remainder(heading(piece) - heading(run[-1]), math.tau)
+    return max(bows) <= STRAIGHT and abs(turned) <= SAME_WAY
+
+
+def heading(piece: Line) -> float:
+    return math.atan2(piece.end[1] - piece.start[1], piece.end[0] - piece.start[0])
+
+
+@given(st.floats(-math.pi, math.pi), st.lists(st.tuples(st.floats(0.05, 9.0), st.floats(-0.019, 0.019)), min_size=2, max_size=60))
+def test_straight_runs_are_those_of_the_definition(way, steps):
+    at, pieces = (0.0, 0.0), []
+    for length, turned in steps:
+        way += turned
+        to = (at[0] + length * math.cos(way), at[1] + length * math.sin(way))
+        pieces.append(Line(at, to))
+        at = to
+    assert [(edge.start, edge.end) for edge in _straight_runs(pieces)] == runs_by_definition(pieces)
+
+
+def test_a_straight_edge_that_was_cut_into_thousands_of_pieces_takes_no_longer_for_each():
+    def cut(n: int) -> Path:
+        sides = head().segments
+        nut = sides[-1]
+        points = [(nut.start[0] + (nut.end[0] - nut.start[0]) * i / n, 0.0) for i in range(n + 1)]
+        return Path((*sides[:-1], *(Line(p, q) for p, q in zip(points, points[1:], strict=False))), closed=True)
+    few, many = cut(500), cut(4000)
+    assert place(many).nut_width == pytest.approx(NUT)
+
+    def placed(outline: Path) -> None:
+        _end_edges.cache_clear()
+        place(outline)
+    assert times_as_long(lambda: placed(many), lambda: placed(few), 16.0) < 16.0, "eight times as many pieces"
