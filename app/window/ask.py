@@ -13,6 +13,7 @@ from PySide6 import (
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPixmap
 
+from app.look.plain import plain
 from geometry.errors import GeometryError
 from geometry.saying import say
 
@@ -138,7 +139,10 @@ def warn(parent: QtWidgets.QWidget, title: str, text: str) -> None:
 
 def text(parent: QtWidgets.QWidget, title: str, label: str, value: str = "") -> str | None:
     """A line of text, or None."""
-    answer, given = QtWidgets.QInputDialog.getText(parent, title, label, text=value)
+    words = plain(label)
+    if words != label:
+        words = words.replace("\n", "<br>")
+    answer, given = QtWidgets.QInputDialog.getText(parent, title, words, text=value)
     return answer if given else None
 
 

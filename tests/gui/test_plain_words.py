@@ -2,15 +2,19 @@
 
 from pathlib import Path
 
+import ezdxf
 import pytest
 from msgspec.structs import replace
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QApplication, QInputDialog, QLabel
 
 from app.look.descendants import below
 from app.look.plain import plain
+from app.window import ask
 from app.window.demo import demo
+from app.window.importing.importing import ImportDialog
+from app.window.importing.reading import read_with_progress
 from app.window.stages import STAGES
 from geometry.layout import Book, Clock, Note, Price, Remark, Task
 
@@ -61,3 +65,33 @@ def test_words_of_a_layout_are_words_on_every_stage(bench):
     assert any("planted" in tip for tip in tips) and not any(markup(tip) for tip in tips)
     assert taken_for_markup() == []
     window.document.record("Stop", lambda book: replace(book, clock=None))
+
+
+def test_a_drawing_that_names_its_shapes_with_markup(bench, tmp_path):
+    """A kind of shape is a word of the file's own, and the maker is told which were left out."""
+    file = tmp_path / "<img src=planted.png>.dxf"
+    drawing = ezdxf.new()
+    drawing.header["$INSUNITS"] = 4
+    drawing.modelspace().add_lwpolyline([(0, 0), (44, 0), (60, 180), (-16, 180)], close=True)
+    drawing.saveas(file)
+    text = file.read_text()
+    at = text.rindex("  0\n", 0, text.rindex("ENDSEC", 0, text.rindex("OBJECTS")))
+    file.write_text(f"{text[:at]}  0\n<IMG SRC=PLANTED.PNG>{300 * 'X'}\n  5\nFEFE\n330\n1F\n100\nAcDbEntity\n  8\n0\n{text[at:]}")
+    seen = []
+    QTimer.singleShot(0, bench.window, lambda: seen.extend(taken_for_markup()))
+    read = read_with_progress(bench.window, file, None, 0.01)
+    assert any("<img src=planted.png>" in words and len(words) < 100 for words in read.warnings)
+    dialog = ImportDialog(bench.window, file, read)
+    dialog.show()
+    bench.pump()
+    seen += taken_for_markup()
+    dialog.close()
+    dialog.deleteLater()
+    assert seen == []
+
+
+def test_what_is_asked_about_a_step_with_such_a_name(bench, monkeypatch):
+    asked = []
+    monkeypatch.setattr(QInputDialog, "getText", lambda parent, title, label, text: asked.append(label) or ("", False))
+    ask.text(bench.window, "Note", f"It cannot be.\n{PLANTED}: do this differently")
+    assert not markup(asked[0]) and "planted" in asked[0] and "<br>" in asked[0]

@@ -38,6 +38,9 @@ WORDS: dict[str, Callable[[int], str]] = {
 }
 """By the key under which a reader counts them in Haul.skipped; kinds that are not listed are told by their own name."""
 
+LONGEST = 40
+"""Letters of a kind that are told: it is a word of the file's own, of any length."""
+
 
 def listed(counts: Counter[str]) -> str:
     """`3 dimensions, 1 hatch`: the counts as words, most frequent first."""
@@ -52,6 +55,8 @@ def damaged(kind: str) -> str:
 def _other(what: str, n: int) -> str:
     """Shapes of a kind that only the format has a name for, as `3 acad_proxy_entity shapes`."""
     broken = re.fullmatch("damaged (.*)", what)
+    kind = what if broken is None else broken[1]
+    kind = kind if len(kind) <= LONGEST else kind[:LONGEST] + "…"
     if broken is not None:
-        return count(n, "{n} damaged {kind} shape", "{n} damaged {kind} shapes", kind=broken[1])
-    return count(n, "{n} {kind} shape", "{n} {kind} shapes", kind=what)
+        return count(n, "{n} damaged {kind} shape", "{n} damaged {kind} shapes", kind=kind)
+    return count(n, "{n} {kind} shape", "{n} {kind} shapes", kind=kind)

@@ -10,6 +10,7 @@ from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QLineEdit, QWidget
 from shiboken6 import isValid
 
+from app.look.plain import plain
 from geometry.errors import GeometryError
 from geometry.units import LengthUnit, format_angle, format_close, parse_angle, parse_length
 
@@ -66,7 +67,7 @@ class Field(QLineEdit):
             self._own_tip = self.toolTip()
         self._mark(True)
         self.refusal = message
-        self.setToolTip(message)
+        self.setToolTip(plain(message))
         self.refused.emit(message)
 
     def take(self) -> None:

@@ -8,6 +8,7 @@ from PySide6.QtCore import QEventLoop, QObject, Qt, Signal
 from PySide6.QtWidgets import QProgressBar, QProgressDialog, QWidget
 from shiboken6 import isValid
 
+from app.look.plain import plain
 from app.window.background.background import Background
 from geometry.cancellation import At
 from geometry.saying import say
@@ -60,7 +61,7 @@ def done_beside(parent: QWidget, words: str, work: Callable[[], object], progres
     loop = QEventLoop()  # nobody's child: whoever is destroyed while it runs must not take it along
     parent.destroyed.connect(loop.quit)
     kept: dict[str, object] = {}
-    box = QProgressDialog(words, say("Cancel") if progress else "", 0, 0, parent)
+    box = QProgressDialog(plain(words), say("Cancel") if progress else "", 0, 0, parent)
     bar = QProgressBar(box)
     bar.setTextVisible(False)  # letters over both halves of a bar can be read on neither
     bar.setRange(0, 100 if progress and fills else 0)  # with 0 it moves to and fro

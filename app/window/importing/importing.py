@@ -114,14 +114,17 @@ class ImportDialog(ReadInOrder, QDialog):
         self._join.activated.connect(self._read_again)
         self._says = QLabel(self)
         self._says.setWordWrap(True)
+        self._says.setTextFormat(Qt.TextFormat.PlainText)
         self._doubted: tuple[float, float] | None = None
         """a size that no headstock has, mm, which the maker was told of once"""
         self._warnings = QLabel(self)
         self._warnings.setObjectName("dim")
         self._warnings.setWordWrap(True)
+        self._warnings.setTextFormat(Qt.TextFormat.PlainText)
         self._guess = QLabel(self)
         self._guess.setObjectName("dim")
         self._guess.setWordWrap(True)
+        self._guess.setTextFormat(Qt.TextFormat.PlainText)
         self._table = QTableWidget(0, 2, self)
         self._table.setHorizontalHeaderLabels([say("Loop"), say("Becomes")])
         self._table.horizontalHeader().setStretchLastSection(True)

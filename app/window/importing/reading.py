@@ -11,6 +11,7 @@ from shiboken6 import isValid
 
 from app.formats.drawing_in import DrawingRead, ImportJob
 from app.formats.errors import FormatError
+from app.look.plain import plain
 from app.window import ask
 from app.window.background.collector import rest, resume
 from app.window.background.waiting import Cancelled
@@ -83,7 +84,7 @@ class _Waiting(QObject):
         self._job = job
         self._loop = QEventLoop()  # nobody's child: whoever is destroyed while it runs must not take it along
         parent.destroyed.connect(self._loop.quit)
-        self._box = QProgressDialog(say("Reading {name}…", name=name), say("Cancel"), 0, 0, parent)
+        self._box = QProgressDialog(plain(say("Reading {name}…", name=name)), say("Cancel"), 0, 0, parent)
         self._box.setWindowModality(Qt.WindowModality.WindowModal)
         self._box.setMinimumDuration(400)
         self._box.canceled.connect(self._loop.quit)
