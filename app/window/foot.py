@@ -41,6 +41,7 @@ class Foot(Ground):
         self._pace.setInterval(PACE_MS)
         self._pace.timeout.connect(self._tell_place)
         self._to_say: str | None = None
+        self._refusal = ""
         self._pause = QTimer(self)
         self._pause.setSingleShot(True)
         self._pause.setInterval(PACE_MS)
@@ -82,6 +83,15 @@ class Foot(Ground):
         self._says.setText(text)
         self._make_room()
         self.saying.emit(text)
+
+    def refuse(self, text: str) -> None:
+        """Why what was typed is not taken; empty when it stands there no more, so that nobody looks for what was mended."""
+        if text:
+            self._refusal = text
+            self.say(text)
+        elif self._refusal and self.said == self._refusal:
+            self._refusal = ""
+            self.say("")
 
     def follow(self, text: str) -> None:
         """A sentence that changes with the hand: it is said at an eye's pace, the last one in the end."""

@@ -144,7 +144,7 @@ class MainWindow(QMainWindow):
         self.tools.paper.textActivated.connect(self._paper_chosen)
         self.tools.slot_width_field.refused.connect(self.say)
         self.side.edited.connect(self._edited)
-        self.side.refused.connect(self.say)
+        self.side.refused.connect(self.foot.refuse)
         self.side.snag_chosen.connect(self.go_to_snag)
 
     # ---- showing --------------------------------------------------------
@@ -288,6 +288,7 @@ class MainWindow(QMainWindow):
 
     # ---- changing -------------------------------------------------------
     def _edited(self, what: str, layout: Headstock) -> None:
+        self.foot.refuse("")
         self.commands.follow_mirrored(what, layout)
 
     def set_stage(self, stage: str) -> None:

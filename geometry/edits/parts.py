@@ -26,6 +26,9 @@ FEATURE_GROUPS = ("ears", "slots", "tuners", "pins", "holes")
 RESERVED = (OUTLINE, "blank", "nut")
 """Names that drawings use for themselves; no feature gets one from here."""
 
+ANGLES = ("pitch", "turn", "heading", "skate angle", "point angle", "tilt")
+"""Fields of a layout and its shop that are in degrees, as `sentence` names them."""
+
 Some = TypeVar("Some", bound=Part)
 
 
@@ -150,6 +153,13 @@ def new_ids(before: Headstock, after: Headstock) -> tuple[str, ...]:
     return tuple(id for id in feature_ids(after) if id not in old)
 
 
+def _bound(name: str, value: float) -> str:
+    """A limit of a field with its sign: mm, degrees, or a bare number where it counts something."""
+    if abs(value) == 5000 or value and name in ("diameter", "core"):
+        return mm(value)
+    return number(value, "g") + ("°" if name in ANGLES else "")
+
+
 def sentence(error: msgspec.ValidationError, about: str = "") -> str:
     """One sentence for the maker from a refused value."""
     text = str(error)
@@ -167,7 +177,7 @@ def sentence(error: msgspec.ValidationError, about: str = "") -> str:
     if "length" in message or (limit and "`str`" in message):
         return say("{head} is too long or too short: {message}.", head=head, message=message.removeprefix('Expected '))
     if limit:
-        bound = mm(float(limit[2])) if abs(float(limit[2])) == 5000 else number(float(limit[2]), "g")
+        bound = _bound(name, float(limit[2]))
         return {"<=": say("{head} must be at most {number}.", head=head, number=bound),
                 ">=": say("{head} must be at least {number}.", head=head, number=bound),
                 "<": say("{head} must be below {number}.", head=head, number=bound),

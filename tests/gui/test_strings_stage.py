@@ -2,7 +2,7 @@
 
 import pytest
 from msgspec.structs import replace
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton
 
@@ -201,3 +201,43 @@ def test_a_left_handed_mirror_says_which_edge_is_still_called_bass(bench, room):
     bench.window.commands.run("turn over")
     bench.pump()
     assert not room.panel.hands.isVisible()
+
+
+def test_the_button_for_one_more_string_stays_under_the_pointer(bench, room):
+    def button() -> QPushButton:
+        found = [b for b in below(room.panel, QPushButton) if b.text() == "Add a string on the treble side" and ready(b)]
+        return found[0] if found else None
+    until(button, "no such button")
+    at = button().mapToGlobal(QPoint(5, 5))
+    for n in range(13, 17):
+        press(button())
+        assert len(bench.layout.strings) == n
+        until(lambda: room.panel.strings.complete, "rows come in some turns of the event loop")
+        assert button().mapToGlobal(QPoint(5, 5)) == at
+
+
+def test_a_refusal_goes_from_the_foot_with_what_was_refused(bench, room):
+    foot = bench.window.foot
+    until(lambda: room.panel.nut.complete, "rows come in some turns of the event loop")
+    pitch = next(w for row, w in zip(room.panel.nut.rows, room.panel.nut.widgets, strict=True) if row.label == "Pitch of the head")
+
+    def refused() -> None:
+        pitch.setFocus()
+        pitch.selectAll()
+        QTest.keyClicks(pitch, "48")
+        QTest.keyClick(pitch, Qt.Key.Key_Return)
+        assert foot.said == "Nut: pitch must be at most 40°."
+    refused()
+    QTest.keyClick(pitch, Qt.Key.Key_Escape)
+    assert foot.said == "" and not pitch.bad
+    refused()
+    QTest.keyClick(pitch, Qt.Key.Key_Backspace)
+    assert foot.said == "", "it is being mended"
+    QTest.keyClick(pitch, Qt.Key.Key_Backspace)
+    QTest.keyClicks(pitch, "14")
+    QTest.keyClick(pitch, Qt.Key.Key_Return)
+    assert bench.layout.nut.pitch == 14.0
+    refused()
+    bench.window.say("something newer")
+    QTest.keyClick(pitch, Qt.Key.Key_Escape)
+    assert foot.said == "something newer"

@@ -165,6 +165,7 @@ class FormPage(QWidget):
             field.setPlaceholderText(row.empty)
         field.sent.connect(self._sent)
         field.refused.connect(self.refused)
+        field.mended.connect(self._mended)
         return field
 
     def _fill(self, row: FieldRow, widget: QWidget) -> None:
@@ -236,6 +237,9 @@ class FormPage(QWidget):
             return
         if isinstance(layout, Headstock | Rack):
             self.edited.emit(row.label, layout)
+
+    def _mended(self) -> None:
+        self.refused.emit("")
 
     def _sent(self, value: object) -> None:
         self._change(*self._row(), value)

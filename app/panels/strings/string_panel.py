@@ -57,8 +57,10 @@ class StringPanel(QWidget):
         self.sets = Choice(page)
         self.sets.setAccessibleName(say("Generic set of strings"))
         self.sets.activated.connect(self._set)
+        # Above all that grows with the strings: who presses twice must find the same button there.
+        self.count = Form(unit, page, at_once=2)
         self.nut, self.strings = Form(unit, page, at_once=8), Form(unit, page, at_once=0)
-        for form in (self.nut, self.strings):
+        for form in (self.count, self.nut, self.strings):
             form.edited.connect(self.edited)
             form.refused.connect(self.refused)
         self.hands = QLabel(say("The thick strings run on the treble side, as for a left-handed player: sides are named by the "
@@ -69,7 +71,7 @@ class StringPanel(QWidget):
                                "weight of 1 kg. Friction is left out."), page)
         self.note.setObjectName("dim")
         self.note.setWordWrap(True)
-        for part in (title, self.hands, self.propose, self.gain):
+        for part in (title, self.hands, self.count, self.propose, self.gain):
             column.addWidget(part)
         column.addLayout(answers)
         column.addWidget(self.table)
@@ -88,7 +90,8 @@ class StringPanel(QWidget):
         """Show the strings of a layout."""
         self.table.show_strings(string_rows(layout), tuple(tuner.id for tuner in layout.tuners))
         self.hands.setVisible(thick_on_treble(layout.strings))
-        self.nut.show_rows([*nut_rows(layout), *_count_rows(layout)])
+        self.count.show_rows(_one_more_rows(layout))
+        self.nut.show_rows([*nut_rows(layout), *_for_posts_rows(layout)])
         self.strings.show_rows(_string_rows(layout))
         fitting = [one for one in SETS if len(one) == len(layout.strings)]
         self.sets.clear()
@@ -112,6 +115,7 @@ class StringPanel(QWidget):
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit."""
+        self.count.set_unit(unit)
         self.nut.set_unit(unit)
         self.strings.set_unit(unit)
 
@@ -121,12 +125,16 @@ class StringPanel(QWidget):
             self.set_chosen.emit(chosen)
 
 
-def _count_rows(layout: Headstock) -> list[FieldRow]:
-    posts = [] if layout.strings or len(layout.tuners) < 2 else [
-        FieldRow(say("Add a string for each of the {n} posts", n=len(layout.tuners)), "button", None, lambda _: strings_for_posts(layout))]
-    return [*posts,
-            FieldRow(say("Add a string on the bass side"), "button", None, lambda _: add_string(layout, "bass")),
+def _one_more_rows(layout: Headstock) -> list[FieldRow]:
+    return [FieldRow(say("Add a string on the bass side"), "button", None, lambda _: add_string(layout, "bass")),
             FieldRow(say("Add a string on the treble side"), "button", None, lambda _: add_string(layout, "treble"))]
+
+
+def _for_posts_rows(layout: Headstock) -> list[FieldRow]:
+    if layout.strings or len(layout.tuners) < 2:
+        return []
+    return [FieldRow(say("Add a string for each of the {n} posts", n=len(layout.tuners)), "button", None,
+                     lambda _: strings_for_posts(layout))]
 
 
 def _string_rows(layout: Headstock) -> list[FieldRow]:

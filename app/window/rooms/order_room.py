@@ -67,7 +67,7 @@ class OrderRoom(StageRoom):
         steps.let_go.connect(self._let_go)
         steps.stepped.connect(self._stepped)
         self.panel.edited.connect(window.document.apply)
-        self.panel.refused.connect(window.say)
+        self.panel.refused.connect(window.foot.refuse)
         self.panel.best_wanted.connect(self.back_to_best)
         self.centre.at_wanted.connect(self._turned)
 

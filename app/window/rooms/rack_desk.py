@@ -48,7 +48,7 @@ class RackDesk(QObject):
         self._before: list[Rack] = []
         self.view = RackView(window.unit)
         self.view.edited.connect(self._edited)
-        self.view.refused.connect(window.say)
+        self.view.refused.connect(window.foot.refuse)
         self.view.whose_changed.connect(self.show)
         self.view.wanted.connect(self._wanted)
 

@@ -65,7 +65,7 @@ class RouterRoom(StageRoom):
         super().__init__(window)
         self.panel = RoutPanel(window.theme, window.unit)
         self.panel.edited.connect(self._edited)
-        self.panel.refused.connect(window.say)
+        self.panel.refused.connect(window.foot.refuse)
         self.panel.plan_chosen.connect(self._choose)
         self.panel.template_wanted.connect(self._make_template)
         self.panel.template_file_wanted.connect(self._write_template)

@@ -35,7 +35,7 @@ class StringRoom(StageRoom):
         super().__init__(window)
         self.panel = StringPanel(window.unit)
         self.panel.edited.connect(window.document.apply)
-        self.panel.refused.connect(window.say)
+        self.panel.refused.connect(window.foot.refuse)
         self.panel.wanted.connect(self._propose)
         self.panel.taken.connect(self._take)
         self.panel.left.connect(self._leave)

@@ -34,7 +34,7 @@ def test_what_is_not_touched_stays_the_same_object():
     (("slots", "treble slot", "shape", "width"), -1, "Treble slot: width must be above 0."),
     (("blank", "thickness"), "thick", "Blank: thickness must be a number."),
     (("blank", "thickness"), 1e9, "Blank: thickness must be at most 5000 mm."),
-    (("nut", "pitch"), 90, "Nut: pitch must be at most 40."),
+    (("nut", "pitch"), 90, "Nut: pitch must be at most 40°."),
     (("margins", "rail"), float("nan"), "Margins: rail must be at least 0."),
     (("pegwright",), 2, "Pegwright"),
     (("tuners", 0, "winds"), "up", "Tuner 1: winds"),
