@@ -152,14 +152,18 @@ class ToolBar(QWidget):
         self._strips[stage] = strip
 
     def set_hardware(self, patterns: list[str]) -> None:
-        """Offer these patterns, keeping the one chosen."""
+        """Offer these patterns, keeping the one chosen, under its new name too; a copy just made is chosen, as it is to be changed."""
         if patterns == self._offered:
             return
-        self._offered = patterns
-        now = self.hardware.currentText()
+        before, self._offered = self._offered, patterns
+        row, now = self.hardware.currentIndex(), self.hardware.currentText()
+        new, gone = [one for one in patterns if one not in before], [one for one in before if one not in patterns]
+        if len(new) == 1 and gone in ([], [now]):
+            now = new[0]
         self.hardware.clear()
         self.hardware.addItems(patterns)
-        self.hardware.setCurrentIndex(max(0, self.hardware.findText(now)))
+        found = self.hardware.findText(now)
+        self.hardware.setCurrentIndex(found if found >= 0 else max(0, min(row, len(patterns) - 1)))
 
     def show_edge_kind(self, kind: str) -> None:
         """Show the kind of edge that a key has chosen."""

@@ -1,0 +1,78 @@
+"""Hardware by its dimensions: the page goes on with the copy that was made and with the one whose name was changed."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QPushButton
+
+from app.look.descendants import below
+from app.panels.forms.fields import Field
+from tests.waiting import press, ready, until
+
+SIDE = "side 6.4 post two screws"
+
+
+@pytest.fixture
+def page(bench):
+    """The panel of the Tuners stage while nothing is held: the hardware chosen in the strip."""
+    bench.window.set_stage("tuners")
+    box = bench.window.tools.hardware
+    box.setCurrentText(SIDE)
+    box.activated.emit(box.currentIndex())
+    bench.pump()
+    return bench.window.side
+
+
+def field(page, label: str) -> Field:
+    def found():
+        return [w for w in below(page, Field) if w.accessibleName() == label and ready(w)]
+    until(found, f"no field {label}")
+    return found()[0]
+
+
+def button(page, word: str) -> QPushButton:
+    def found():
+        return [b for b in below(page, QPushButton) if b.text() == word and ready(b)]
+    until(found, f"no button {word}")
+    return found()[0]
+
+
+def fill(widget, text: str) -> None:
+    widget.setFocus()
+    widget.selectAll()
+    QTest.keyClicks(widget, text)
+    QTest.keyClick(widget, Qt.Key.Key_Return)
+
+
+def pattern(bench, id):
+    return next((p for p in bench.layout.patterns if p.id == id), None)
+
+
+def test_what_is_changed_after_a_copy_is_the_copy_under_its_new_name(bench, page):
+    first = pattern(bench, SIDE)
+    count = len(bench.layout.patterns)
+    press(button(page, "Make a copy to change"))
+    until(lambda: field(page, "Name").text() == SIDE + " 2", "the page stays with the old one")
+    fill(field(page, "Name"), "mine")
+    assert bench.window.tools.hardware.currentText() == "mine"
+    until(lambda: field(page, "Name").text() == "mine", "the page goes to another")
+    fill(field(page, "Diameter"), "6.35")
+    assert pattern(bench, "mine").bores[0].diameter == 6.35 and pattern(bench, SIDE) == first
+    assert len(bench.layout.patterns) == count + 1
+    for _ in range(2):
+        bench.window.actions_["undo"].trigger()
+    assert bench.window.tools.hardware.currentText() == SIDE + " 2", "the same again under its old name"
+    bench.window.actions_["undo"].trigger()
+    assert pattern(bench, "mine") is None and len(bench.layout.patterns) == count
+    bench.window.actions_["redo"].trigger()
+    assert bench.window.tools.hardware.currentText() == SIDE + " 2"
+
+
+def test_another_layout_and_a_removal_keep_to_what_is_there(bench, page):
+    strip = bench.window.tools
+    strip.set_hardware(["a", "b", "c"])
+    strip.hardware.setCurrentText("c")
+    strip.set_hardware(["a", "b"])
+    assert strip.hardware.currentText() == "b"
+    strip.set_hardware(["b", "a", "x", "y"])
+    assert strip.hardware.currentText() == "b"
