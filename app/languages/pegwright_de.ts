@@ -4976,6 +4976,10 @@
         <translation>Von Hand nachstechen bei {at}: {depth} tief, {size} Holz.</translation>
     </message>
     <message>
+        <source>Pare by hand at {at}: {depth} deep.</source>
+        <translation>Von Hand nachstechen bei {at}: {depth} tief.</translation>
+    </message>
+    <message>
         <source>Pare it by hand, or choose a slimmer bit.</source>
         <translation>Von Hand nachstechen oder einen schlankeren Fräser wählen.</translation>
     </message>
@@ -10608,8 +10612,8 @@
         <translation>Bohrmaschine winklig zur Vorderseite</translation>
     </message>
     <message>
-        <source>drill press, {bit}; {surface} up, the {lies} against the fence.</source>
-        <translation>Bohrmaschine, {bit}; {surface} oben, {lies} am Anschlag.</translation>
+        <source>drill press, {bit}, {wide} wide; {surface} up, the {lies} against the fence.</source>
+        <translation>Bohrmaschine, {bit}, {wide} weit; {surface} oben, {lies} am Anschlag.</translation>
     </message>
     <message>
         <source>drill wander</source>
@@ -14574,8 +14578,8 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{unit_words} und Grad. x, y, z: der Anriss auf dem geraden Rohling. Bohrtiefe: vom Anriss bis zum vollen Durchmesser.</translation>
     </message>
     <message>
-        <source>{up}, {follower}{only}: from {begins} to {ends} deep, {contact} of the {what} rubbing {on}.</source>
-        <translation>{up}, {follower}{only}: von {begins} bis {ends} Tiefe, {contact} liegen an ({what}, {on}).</translation>
+        <source>{up}, {follower}{only}: from {begins} to {ends} deep, the bit set {below} below the base, {contact} of the {what} rubbing {on}.</source>
+        <translation>{up}, {follower}{only}: von {begins} bis {ends} Tiefe, der Fräser {below} unter der Fußplatte, {contact} liegen an ({what}, {on}).</translation>
     </message>
     <message>
         <source>{up}, {guide}: rout the corners of {what} with {bit} to {deep} {steps}.</source>

@@ -12,7 +12,7 @@ from app.sheets.book_pages import PIECES_IN_WORDS
 from app.sheets.card_rows import hand_op, rows
 from app.sheets.cards import Card
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, tick
-from app.sheets.lengths import deep, length, tenths, thousandths
+from app.sheets.lengths import deep, length, tenths, thousandths, unit_words
 from app.sheets.words import block, short
 from app.sheets.work import Work
 from geometry.book import open_remarks
@@ -81,6 +81,8 @@ class Maker:
 
     def _title(self) -> None:
         number = say("card {number}", number=self.card.number)
+        if spoken() == "mm":  # cards are cut apart: each says what its bare lengths are in
+            number = f"{number}, {unit_words()}"
         base = -BANDS / 2 - 1.1
         self.marks += [band(self.width, BANDS), Label(short(self.card.title, 2.2, self.width - 24.0), (PAD, base), 2.2, "note"),
                        Label(number, (self.width - PAD, base), BODY, "note", anchor="right")]
@@ -111,9 +113,10 @@ class Maker:
         lies = "back" if post.surface == "treble edge" else "face"
         step = (say("Step {number}:", number=self.work.number[op.id]) + " "
                 if op is not None and op.id in self.work.number else "")
-        bit = op.setup.bit if op is not None else length(post.diameter)
-        self.say(step + say("drill press, {bit}; {surface} up, the {lies} against the fence.",
-                            bit=bit, surface=term(post.surface), lies=term(lies)))
+        wide = length(post.diameter)
+        bit = op.setup.bit if op is not None else wide
+        self.say(step + say("drill press, {bit}, {wide} wide; {surface} up, the {lies} against the fence.",
+                            bit=bit, wide=wide, surface=term(post.surface), lies=term(lies)))
         top = self.y - 0.8
         room = (max(SIDE_PICTURE[0], self.inner - SETTINGS), SIDE_PICTURE[1])
         picture = None if bore is None else mark_picture(self.layout, self.card.ids[0], room)

@@ -8,7 +8,7 @@ from typing import Literal
 from msgspec import Struct
 
 from geometry.lengths import deep, mm
-from geometry.routing.depth import Reach, contact
+from geometry.routing.depth import Reach, bearing_height, contact
 from geometry.routing.follower import Follower
 from geometry.saying import say
 from geometry.tolerance import TOUCH
@@ -53,16 +53,27 @@ class Pass(Struct, frozen=True):
         """Depth of wood that this pass takes, mm."""
         return self.ends - self.begins
 
-    def said(self, through: bool) -> str:
-        """One sentence for the bench; `through` where the cut that it is a part of goes through the wood."""
+    def below_base(self, template: float) -> float:
+        """How far the lower end of the bit stands below the router's base, mm: what its depth is set to.
+
+        The base rests on the template of that thickness (mm), but for a bearing on the tip on the wood itself; such a
+        bearing is the lower end.
+        """
+        bit = self.follower.bit
+        bearing = bearing_height(bit) if bit.bearing == "tip" else 0.0
+        return self.ends + bearing + (0.0 if self.follower.kind == "bearing on the tip" else template)
+
+    def said(self, through: bool, template: float) -> str:
+        """One sentence for the bench; `through` where the cut that it is a part of goes through the wood, `template` its thickness."""
         what = {"guide bush": say("bush"), "bare shank": say("shank")}.get(self.follower.kind, say("bearing"))
         on = {"template": say("on the template"), "template below": say("on the template below"),
               "wall already cut": say("on the wall already cut")}[self.rubs_on]
         only = say(", in the corners only") if self.corners else ""
         up = say("Face up") if self.side == "face" else say("Back up")
-        return say("{up}, {follower}{only}: from {begins} to {ends} deep, {contact} of the {what} rubbing {on}.",
+        return say("{up}, {follower}{only}: from {begins} to {ends} deep, the bit set {below} below the base, {contact} of the {what} "
+                   "rubbing {on}.",
                    up=up, follower=self.follower.name, only=only, begins=deep(self.begins, through),
-                   ends=deep(self.ends, through), contact=mm(self.contact), what=what, on=on)
+                   ends=deep(self.ends, through), below=deep(self.below_base(template), through), contact=mm(self.contact), what=what, on=on)
 
 
 def depths(reach: Reach, begins: float, ends: float, least: float | None = None) -> tuple[float, ...] | None:

@@ -19,6 +19,8 @@ from geometry.saying import count, say
 
 MOST_PATCHES = 6
 """Corners named one by one in the words of a plan."""
+SANDED = 0.05
+"""Depth in mm, and area in mm2, of wood that would be told as 0.0: it goes when the wall is sanded."""
 SHAVING = 0.3
 """Length in mm of an edge at the nut line that is told when the template does not guide to it."""
 
@@ -70,8 +72,8 @@ class RoutPlan(Struct, frozen=True, dict=True):
 
     @cached_property
     def left(self) -> tuple:
-        """Patches of wood left to pare by hand, deepest first."""
-        return self.reached.left
+        """Patches of wood left to pare by hand, deepest first; what sanding takes is none."""
+        return tuple(patch for patch in self.reached.left if patch.depth >= SANDED)
 
     @property
     def template_words(self) -> str:
@@ -103,15 +105,15 @@ class RoutPlan(Struct, frozen=True, dict=True):
                 side = one.side
                 found.append(say("Turn the wood over, back up.") if one.rubs_on == "wall already cut" else
                              say("Turn wood and template over on the same two pins, back up."))
-            found.append(one.said(self.job.through))
+            found.append(one.said(self.job.through, self.job.template))
         found += self.paring
         return tuple(found)
 
     @property
     def paring(self) -> tuple[str, ...]:
         """What is left to do by hand, one sentence a corner."""
-        words = [say("Pare by hand at {at}: {depth} deep, {size} of wood.",
-                     at=place(p.at), depth=mm(p.depth), size=area(p.size))
+        words = [say("Pare by hand at {at}: {depth} deep.", at=place(p.at), depth=mm(p.depth)) if p.size < SANDED else
+                 say("Pare by hand at {at}: {depth} deep, {size} of wood.", at=place(p.at), depth=mm(p.depth), size=area(p.size))
                  for p in self.left[:MOST_PATCHES]]
         if (left := -self.offset * self.job.lean) >= SHAVING:
             words.insert(0, say("The last {left} at the nut line are not guided by the template, and a shaving stays: file it off.",

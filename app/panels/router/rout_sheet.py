@@ -114,7 +114,7 @@ def _sheet(layout: Headstock, plan: SlotPlan) -> RoutSheet:
         template=words, agrees=agrees, tool=None if best is None else (best.passes[0].bit, best.passes[0].bush),
         steps=() if best is None else best.steps,
         pictures=() if best is None else tuple(_picture(best, i) for i in range(len(best.passes))),
-        passes=() if best is None else tuple(one.said(best.job.through) for one in best.passes),
+        passes=() if best is None else tuple(one.said(best.job.through, best.job.template) for one in best.passes),
         facts=() if plan.broken else _facts(layout, plan), would=plan.would,
         rejected=tuple((one.bit, one.reason) for one in plan.verdicts if one.plan is None),
         cautions=(*((FEED["outside" if outline else "inside"],) if best is None else best.cautions), *ALWAYS),

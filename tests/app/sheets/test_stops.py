@@ -89,3 +89,24 @@ def test_pilots_by_hand_and_hardware_are_told_no_deeper_than_they_are(unit):
     assert len(told) > 5
     for length in told:
         assert 9.9 - 0.03 < parse_length(length, unit) <= 9.9 + TOUCH, length
+
+
+@pytest.mark.parametrize("unit", ["mm", "in64"])
+def test_a_card_cut_from_its_page_says_its_unit_and_how_wide_the_hole_is(unit):
+    """A drill of the rack may have any name."""
+    layout = head(SAMPLES[0])
+    renamed = replace(layout, rack=replace(layout.rack, drills=tuple(
+        replace(drill, id=f"old one {n}") for n, drill in enumerate(layout.rack.drills))))
+    with speaking(unit):
+        work = plan_work(renamed)
+        made = cards(renamed, work)
+        texts = [words_of(one.drawing) for block in card_blocks(renamed, work, made, 86.0) for one in block.placed]
+    whole = " | ".join(texts)
+    for card in made:
+        assert re.search(rf"card {card.number}{', mm' if unit == 'mm' else ''}(?= \||$)", whole), card.number
+    sides = [card for card in made if card.kind == "side"]
+    assert sides
+    for card in sides:
+        bore = next(d for d in card.drillings if d.role == "post")
+        wide = re.findall(r"old one \d+, (\S+) wide;", whole)
+        assert any(abs(parse_length(text, unit) - bore.diameter) < 0.02 for text in wide), card.title

@@ -93,7 +93,7 @@ def test_a_slimmer_bit_follows_into_the_corners():
     assert [p.corners for p in more.passes] == [False] + [True] * (len(more.passes) - 1)
     assert more.corner_wood == pytest.approx(2.485, abs=0.01)
     assert more.reached.left_depth == pytest.approx(1.243, abs=0.01)
-    assert "bearing 6, in the corners only: from 0 mm to" in more.passes[1].said(through=True)
+    assert "bearing 6, in the corners only: from 0 mm to" in more.passes[1].said(through=True, template=6)
     assert more.flips == 0
 
 

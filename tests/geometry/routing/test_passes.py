@@ -59,7 +59,7 @@ def test_each_pass_says_what_rubs_and_how_much():
     assert [(p.begins, p.ends, p.rubs_on) for p in passes] == [
         (0, pytest.approx(9.7), "template"), (pytest.approx(9.7), 16, "wall already cut")]
     assert passes[1].contact == pytest.approx(5)
-    assert "bearing rubbing on the wall already cut" in passes[1].said(through=True)
+    assert "bearing rubbing on the wall already cut" in passes[1].said(through=True, template=6)
 
 
 def test_a_long_bit_goes_on_where_a_short_one_stops():
@@ -110,3 +110,14 @@ def test_every_pass_keeps_its_contact(cutter, share, wider, more, template, deep
             assert low <= 1e-6
         if follower.diameter > cutter + 0.02:
             assert low >= -1e-6
+
+
+def test_how_far_below_the_base_the_bit_is_set():
+    """On a template of 6.35 the base stands 6.35 above the wood: 9.7 and 16 deep are 16.05 and 22.35 below it, in a bush too."""
+    asked = job(light=True)
+    for one in (follower_of(bit(cutter=9.5, cutting=12.7, bearing="shank", high=5, shank=6.35), None),):
+        passes = from_template(one, reach_of(one, asked), 0, 16, "face", 6, True, 3)
+        assert [p.below_base(6.35) for p in passes] == pytest.approx([16.05, 22.35])
+    assert "to 16 mm deep, the bit set 22.35 mm below the base, 5 mm" in passes[1].said(through=True, template=6.35)
+    bushed = follower_of(bit(cutter=6, cutting=20, shank=6), BUSH)
+    assert from_template(bushed, reach_of(bushed, asked), 0, 16, "face", 6, True, 3)[-1].below_base(6) == 22

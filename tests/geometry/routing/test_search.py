@@ -13,6 +13,7 @@ from geometry.routing.depth import contact
 from geometry.routing.search import plan_outline, plan_slot
 from geometry.routing.together import plan_routing
 from tests.geometry.routing.specimens import BRAD, BUSH, bit, drawn, head, straight, with_rack
+from tests.geometry.sequence.specimens import demo
 from tests.spent import spent
 
 BEARING = bit("bearing 12", cutter=12, cutting=16, bearing="shank", high=5, out=38)
@@ -292,3 +293,27 @@ def test_sixty_bits_within_a_tenth_of_a_second(thickness):
     layout = head(straight(), rack=sixty(), thickness=thickness)
     plan_slot(layout.slots[0], layout)
     assert spent(lambda: plan_slot(layout.slots[0], layout), 0.1, rounds=5) <= 0.1
+
+
+def test_no_bit_is_set_lower_than_it_stands_out_or_the_router_plunges():
+    """The setting that is told, against the rack's own numbers, in every plan for the demo."""
+    layout = demo()
+    seen = set()
+    for one in plan_routing(layout).all:
+        for plan in one.plans:
+            for trip in plan.passes:
+                bit = trip.follower.bit
+                assert trip.ends < trip.below_base(plan.job.template) <= min(bit.stick_out, layout.rack.router.plunge) + 1e-6
+                seen.add(trip.rubs_on)
+    assert "template" in seen
+
+
+def test_wood_that_would_be_told_as_nothing_is_left_to_the_sandpaper():
+    found = plan(BEARING, slot=drawn((0.0, 40.0), (16.0, 40.0), (16.0, 140.0), (0.0, 140.0)))
+    best = found.best
+    corner = best.left[0]
+    assert corner.depth == pytest.approx(6 * (2 ** 0.5 - 1), abs=0.03) and "mm2 of wood" in best.paring[0]
+    left = (corner, replace(corner, depth=0.0634, size=0.02), replace(corner, depth=0.0434, size=0.02))
+    told = replace(best, reached=replace(best.reached, left=left))
+    assert told.left == left[:2] and len(told.paring) == 2
+    assert told.paring[1].endswith(": 0.1 mm deep.")

@@ -69,3 +69,10 @@ def test_finishing_ends_where_the_bit_ends():
 def test_a_bearing_of_another_size_copies_nothing():
     found = finish(tip(ring=11), job(depth=20, thickness=20, **OPEN))
     assert isinstance(found, Refusal) and "differ in size" in found.reason
+
+
+def test_how_far_below_the_base_it_is_set():
+    """The base rests on the wood: 16 + 5 through it, as many as the refusal above asks for; finishing 14 + 5."""
+    assert template_below(tip(), job(**OPEN)).below_base(6.0) == 21
+    asked = job(depth=20, thickness=20, **OPEN)
+    assert finishing_pass(tip(cutting=14), asked, 7).below_base(6.0) == 19

@@ -48,7 +48,7 @@ def test_a_blind_slot_is_routed_no_deeper_than_it_is_wherever_that_is_told(deep,
         last = plan.passes[-1]
         step = [op for op in operations(layout, wishes=Wishes(unit=unit)) if op.kind == "rout"][-1]
         picture = [mark.text for mark in pass_picture(plan, len(plan.passes) - 1) if isinstance(mark, Label)]
-        words = last.said(through=False)
+        words = last.said(through=False, template=plan.job.template)
     assert last.ends == deep
     card = told(r"to (\S+(?: \d+/\d+)?(?: mm)?\"?) deep", words, unit)
     order = told(r"with bit to (.+) in ", step.words, unit)
