@@ -6296,6 +6296,10 @@
         <translation>Haken: {counts}.</translation>
     </message>
     <message>
+        <source>So many tuners, slots, pins and holes are heaped up about {feature} that it would take minutes to tell which of them meet: take out what is there over and over, or lower the margins.</source>
+        <translation>Um {feature} herum liegen so viele Mechaniken, Schlitze, Passstifte und Löcher übereinander, dass es Minuten dauern würde zu sagen, welche davon sich treffen: Nehmen Sie heraus, was dort immer wieder liegt, oder verkleinern Sie die Mindestabstände.</translation>
+    </message>
+    <message>
         <source>Some lines are so tangled that curves were replaced by short straight pieces.</source>
         <translation>Einige Linien sind so verschlungen, dass Kurven durch kurze gerade Stücke ersetzt wurden.</translation>
     </message>
@@ -7702,6 +7706,10 @@
     <message>
         <source>The layout has strings already.</source>
         <translation>Der Entwurf hat schon Saiten.</translation>
+    </message>
+    <message>
+        <source>The layout has {count:,} tuners, slots, pins and holes, and no more than {most:,} are taken: take out what no head needs.</source>
+        <translation>Der Entwurf hat {count:,} Mechaniken, Schlitze, Passstifte und Löcher, und mehr als {most:,} werden nicht genommen: Nehmen Sie heraus, was keine Kopfplatte braucht.</translation>
     </message>
     <message>
         <source>The layout is saved; the version before it could not be kept beside it.</source>

@@ -172,7 +172,7 @@ def _rail_of(wall: Wall, outline: Wall, inside: bool) -> tuple[float, Vec2]:
 
 def _shared(one: Wall, two: Wall) -> Vec2:
     """A place in both of two areas that overlap."""
-    both_have = shapely.intersection(one.area, two.area)
+    both_have = one.area if one.path == two.path else shapely.intersection(one.area, two.area)  # of copies: dear, and known
     if both_have.is_empty:  # one is so small that nothing of it counts as an area
         return tuple(min(one, two, key=lambda wall: wall.line.length).points[0].tolist())
     return both_have.representative_point().coords[0]

@@ -10,6 +10,7 @@ from operator import attrgetter, is_
 from geometry.errors import GeometryError
 from geometry.layout.book import Book
 from geometry.layout.headstock import Headstock
+from geometry.layout.heaps import hold_to_no_heap
 from geometry.layout.shop import Rack
 from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, RowPlace
 from geometry.saying import say
@@ -195,6 +196,7 @@ def _book(layout: Headstock) -> None:
 _CHECKS: tuple[tuple[Callable[[Headstock], None], Callable[[Headstock], tuple]], ...] = (
     (_features, attrgetter("ears", "slots", "tuners", "pins", "holes")),
     (_names, attrgetter("patterns", "rows", "strings", "routes", "order", "rack")),
+    (hold_to_no_heap, attrgetter("tuners", "slots", "pins", "holes", "patterns", "rows", "margins")),
     (_patterns, lambda layout: (layout.patterns,)),
     (_tuners, attrgetter("tuners", "patterns", "rows")),
     (_loops, attrgetter("outline", "slots")),

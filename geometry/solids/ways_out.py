@@ -207,7 +207,16 @@ def _level_from_slot(drilling: Drilling, deep: float, shifts: _Shifts) -> WayOut
     if under + radius < aside:
         best = WayOut(under + radius, (0.0, 0.0, 1.0))
     turns = np.linspace(first, math.pi / 2, _LOOKS)
-    seen = [at(turn)[0] for turn in turns.tolist()]
+    narrowest = at(float(turns[-1]))
+    # The narrower the strip, the less it has to go in plan: no turn needs less than the last one.
+    at_least = max(0.0, narrowest[2])
+    if math.hypot(max(0.0, under), at_least) > best.depth + TOUCH:
+        return best
+    seen: list[float] = []
+    for turn in turns[:-1].tolist():
+        told = math.hypot(max(0.0, under + radius * math.sin(turn)), at_least)
+        seen.append(math.inf if told > min(seen, default=math.inf) + TOUCH else at(turn)[0])
+    seen.append(narrowest[0])
     k = int(np.argmin(seen))
     low, high = turns[max(0, k - 1)], turns[min(_LOOKS - 1, k + 1)]
     one, two = high - (high - low) * _INNER, low + (high - low) * _INNER
