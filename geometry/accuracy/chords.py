@@ -177,3 +177,18 @@ def strip_gap(strip: Strip, corners: Sequence[tuple[int, Chords, Chords | None]]
     for px, py in points:
         best = np.minimum(best, strip.outside(px, py))
     return best
+
+
+def aside_of(chords: Chords, strip: Strip) -> Array:
+    """(n,) how far rectangles have to go to one side, whichever is nearer, to leave all that a wall has beside their length."""
+    left, right = np.zeros_like(strip.x), np.zeros_like(strip.x)
+    for (ax, ay), (bx, by) in zip(chords.a.tolist(), chords.b.tolist(), strict=True):
+        along, across = [], []
+        for x, y in ((ax, ay), (bx, by)):
+            wx, wy = x - strip.x, y - strip.y
+            along.append(wx * strip.dx + wy * strip.dy)
+            across.append(wy * strip.dx - wx * strip.dy)
+        beside = (np.maximum(*along) >= 0) & (np.minimum(*along) <= strip.length)
+        np.copyto(left, np.maximum(left, np.maximum(*across) + strip.half), where=beside)
+        np.copyto(right, np.maximum(right, strip.half - np.minimum(*across)), where=beside)
+    return np.minimum(left, right)

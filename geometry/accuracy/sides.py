@@ -10,7 +10,7 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry.accuracy.built import Built, Model
-from geometry.accuracy.chords import Chords, Strip, stretch, strip_gap
+from geometry.accuracy.chords import Chords, Strip, aside_of, stretch, strip_gap
 from geometry.accuracy.rods import Array
 from geometry.accuracy.slot_out import StraightOut
 from geometry.accuracy.sources import deviation
@@ -56,8 +56,8 @@ class _Cover(Struct, frozen=True):
 class _ToWall(Struct, frozen=True):
     """A drilling seen from the face against a wall at its height. side: -1 for a slot, 1 for the outline.
 
-    `across` is the wall of a slot that the drilling's axis runs into: where it comes out again, no corner of either
-    need lie in the other, and what is too much is the shorter way back or on along the axis.
+    `across` is the wall of a drawn slot that the drilling's axis runs into: however near its end is to a wall then, what is too
+    much is the least way out, back or on along the axis or to one side of it.
     `slot` is a straight slot: what is too much is the least way out of it, as the checks have it, below its floor (its
     depth and the row of its error) too.
     """
@@ -78,7 +78,8 @@ class _ToWall(Struct, frozen=True):
             return self._out_of_slot(built, strip, gap + self.side * built.row(self.follow))
         if self.across is not None:
             enters, leaves = stretch(self.across, strip.x, strip.y, strip.dx, strip.dy)
-            gap = np.where((gap > 0) & (enters < strip.length), -np.minimum(strip.length - enters, leaves), gap)
+            out = np.minimum.reduce([strip.length - enters, leaves, aside_of(self.across, strip)])
+            gap = np.where(enters < strip.length, np.minimum(gap, -out), gap)
         return gap + self.side * built.row(self.follow)
 
     def _out_of_slot(self, built: Built, strip: Strip, gap: Array) -> Array:

@@ -23,6 +23,8 @@ from geometry.tolerance import TOUCH
 
 _WIDE = 1e4
 """mm: more than any slot reaches"""
+_ALONG = 3.0
+"""Radii of a bore that one flank may go on in the slot after the axis has left it: a wall aslant to the bore is no other arm."""
 
 
 def far_arm(bore: Drilling, reach: float, beside: float, own: Opening) -> Opening | None:
@@ -72,12 +74,22 @@ def _half_way(bore: Drilling, reach: float, beside: float, area: Polygon, stretc
     if first is None:
         return None
     ends = _ends(bore, first)
+    if again is None and _goes_on(bore, area, first, ends, reach) - leaves > _ALONG * bore.radius:
+        # One flank goes on in the foot of the slot: the arm there is shorter than the axis, or too far away to be met.
+        return leaves + bore.radius
     if again is not None and ends > again:
         # The bore's flank runs from one arm to the other in what joins them.
         return (leaves + again) / 2
     starts = [_begins(bore, part) for part in ahead if part is not first and _begins(bore, part) > enters]
     starts += [_begins(bore, part) for part in _within(area, bore, ends, reach, bore.radius + beside) if not _begins_at(ends, bore, part)]
     return (ends + min(starts)) / 2 if starts else None
+
+
+def _goes_on(bore: Drilling, area: Polygon, first: Polygon, ends: float, reach: float) -> float:
+    """How far along the axis the part that a bore runs into ends, wherever its look ahead was cut off."""
+    if ends < reach - TOUCH:
+        return ends
+    return _ends(bore, max(_within(area, bore, 0.0, _WIDE, bore.radius), key=lambda part: shapely.intersection(part, first).area))
 
 
 def _strip(bore: Drilling, first: float, last: float, half: float) -> Polygon:

@@ -6,8 +6,9 @@ import numpy as np
 import pytest
 import shapely
 
-from geometry.accuracy.chords import Chords, Strip, hits, inside, stretch, strip_gap
+from geometry.accuracy.chords import Chords, Strip, aside_of, hits, inside, stretch, strip_gap
 from geometry.curves import Arc, Cubic, Line, Path
+from geometry.drawing.shapes import chain
 from geometry.layout.slots import straight_path
 from geometry.solids.walls import Wall
 
@@ -101,3 +102,12 @@ def test_a_rectangle_knows_which_points_it_holds() -> None:
     assert strip.outside(13.0, 6.0)[0] == pytest.approx(5.0)
     assert strip.outside(5.0, 1.5)[0] == pytest.approx(-0.5)
     assert strip.outside(9.9, 0.0)[0] == pytest.approx(-0.1)
+
+
+def test_the_way_aside_is_that_of_what_lies_beside_the_length() -> None:
+    """A rectangle from x = 10 to -10 and from y = -3 to 3; another one from 10 to 6, 1 mm higher, which meets no wall."""
+    strip = Strip(np.array([10.0, 10.0]), np.array([0.0, 1.0]), np.array([-1.0, -1.0]), np.zeros(2), np.array([20.0, 4.0]), 3.0)
+    low = ((-5.0, -5.0), (4.0, -5.0), (4.0, 2.0), (-5.0, 2.0))
+    # Up over y = 2 it goes by 5, down under y = -5 by 8; where one wall rises beside it to 40, down is the nearer way.
+    assert aside_of(Chords.of(Wall(chain(low, closed=True))), strip).tolist() == [5.0, 0.0]
+    assert aside_of(Chords.of(Wall(chain((*low, (-30.0, 40.0)), closed=True))), strip).tolist() == [8.0, 0.0]

@@ -15,7 +15,8 @@ from geometry.checks import check
 from geometry.layout import Accuracy, Blank, DrawnSlot, Headstock, Loop, Margins, Node, Pin, SingleHole, Slot, StraightSlot
 from geometry.layout.generic import PATTERNS
 from tests.geometry.accuracy.specimens import SAMPLES, SIDE, WIDE, face_head, head, holes, only, sample, side_head
-from tests.geometry.checks.heads import drawn, post_head
+from tests.geometry.checks.heads import bore, drawn, pattern, post_head, side
+from tests.geometry.checks.heads import head as edged
 from tests.geometry.edits.heads import curved, plain, twelve
 
 STRAIGHT_ONLY = {"slot-not-reached"}
@@ -318,3 +319,19 @@ def test_a_post_near_a_wall_that_is_not_square_to_it_is_measured_as_the_checks_d
             if kind in few:
                 a, b = few[kind].measure(built), every[kind].measure(built)
                 assert np.minimum(a, needed) == pytest.approx(np.minimum(b, needed), abs=1e-9), kind
+
+
+@pytest.mark.parametrize(("depth", "out"), [(38.0, 2.0), (43.0, 7.0), (45.99, 7.0), (46.5, 7.0)])
+def test_a_side_bore_that_ends_in_a_drawn_slot_is_as_deep_in_it_as_the_checks_tell(depth: float, out: float) -> None:
+    """From the edge at x = 40 through one slot and into another from x = 4 to -6, whose tip end lies 4 mm above the axis.
+
+    The way out is back to x = 4, or aside by those 4 mm and the 3 of its radius; how near its end is to the slot's far wall
+    is no way out, and no shop error makes it one.
+    """
+    walls = (((10.0, 60.0), (20.0, 60.0), (20.0, 120.0), (10.0, 120.0)), ((-6.0, 60.0), (4.0, 60.0), (4.0, 104.0), (-6.0, 104.0)))
+    of = pattern("of", "side", bore(surface="seat", depth=depth, drill="forstner"), post=(6.0, depth, 26.0))
+    layout = edged(tuners=(side("a", 100.0, of),), patterns=(of,), slots=(drawn("one", *walls[0]), drawn("two", *walls[1])))
+    snag, = [snag for snag in check(layout).snags if snag.kind == "side-bore-to-slot" and "two" in snag.between]
+    found = simulate(layout, 2000, 1).of(snag)
+    assert snag.measured == pytest.approx(-out) and found.nominal == pytest.approx(-out, abs=1e-6)
+    assert found.spoiled == 1.0

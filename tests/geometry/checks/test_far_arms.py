@@ -68,6 +68,25 @@ def test_the_base_of_the_u_counts_beyond_the_inner_wall() -> None:
     assert beside.measured == pytest.approx(math.hypot(2.0, 1.0))
 
 
+def test_a_flank_in_the_foot_of_the_slot_counts_however_short_its_other_arm_is() -> None:
+    """The axis stands at y = 73, the flank 2 mm in the foot, whose upper side is y = 72: from x = 8 on there is no wood below the bore.
+
+    It is measured from one radius beyond the inner wall, x = 5. Least of the ways out is up, by what the flank lies lower than the
+    foot, or than the arm that ends 0.1 below the axis.
+    """
+    foot = ((-4.0, 60.0), (20.0, 60.0), (20.0, 120.0), (8.0, 120.0), (8.0, 72.0), (-4.0, 72.0))
+    short_arm = (*foot[:-1], (4.0, 72.0), (4.0, 72.9), (-4.0, 72.9))
+    far_away = ((-60.0, 60.0), *foot[1:-1], (-50.0, 72.0), (-50.0, 120.0), (-60.0, 120.0))
+    for corners, deep in ((foot, -2.0), (short_arm, -2.9), (far_away, -2.0)):
+        assert told(bored(32.0, 73.0, corners)) == []
+        near, = told(bored(34.0, 73.0, corners))
+        assert (near.measured, near.grade) == (pytest.approx(1.0), TIGHT) and "far arm of slot" in near.text
+        into, = told(bored(46.0, 73.0, corners))
+        assert (into.measured, into.grade) == (pytest.approx(deep), SPOILS)
+        assert told(bored(46.0, 79.0, corners)) == [], "3 mm of wood below the flank, and more"
+        assert simulate(bored(46.0, 73.0, corners), 300, 1).of(into).spoiled == 1.0
+
+
 def test_a_slot_of_one_arm_is_no_other_one() -> None:
     askew = ((8.0, 60.0), (22.0, 60.0), (28.0, 150.0), (14.0, 150.0))
     tooth = ((8.0, 60.0), (20.0, 60.0), (20.0, 120.0), (8.0, 120.0), (8.0, 102.0), (9.5, 101.5), (8.0, 101.0))
