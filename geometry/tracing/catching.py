@@ -15,6 +15,10 @@ from geometry.vectors import Vec2
 
 REACH = 9
 """Points to either side of the mark that are looked at."""
+SMALL_REACH = 5
+"""The same of the smaller window that is asked again."""
+SAME = 0.75
+"""Points within which both windows have to tell of one corner."""
 LEAST_STEP = 14.0
 """Levels of grey between the sides of an edge that is worth a corner."""
 ROUND = 0.06
@@ -39,10 +43,16 @@ def corner_near(grey: np.ndarray, at: Vec2, reach: int = REACH) -> Vec2 | None:
 
 
 def caught(grey: np.ndarray, at: Vec2, hand: float) -> Vec2 | None:
-    """The corner that a mark is meant for which was set by a hand that strays by so many points of the picture."""
+    """The corner that a mark is meant for which was set by a hand that strays by so many points of the picture.
+
+    None where a smaller window tells of another place: there are the ends of several lines, as those of a ruler are, and what
+    would be caught is somewhere in their midst.
+    """
     wide = max(REACH, min(3 * REACH, round(2 * hand)))
     rough = corner_near(grey, at, wide)
-    return None if rough is None else corner_near(grey, rough) or rough
+    fine = None if rough is None else corner_near(grey, rough)
+    close = None if fine is None else corner_near(grey, fine, SMALL_REACH)
+    return fine if close is not None and np.hypot(close[0] - fine[0], close[1] - fine[1]) <= SAME else None
 
 
 def _asked(grey: np.ndarray, x: float, y: float, reach: int) -> tuple[float, float] | None:
