@@ -7120,6 +7120,14 @@
         <translation>Nur das Brett mit Öffnungen und Stiftlöchern, als DXF oder SVG in voller Größe.</translation>
     </message>
     <message>
+        <source>The bore for {item} leaves {a} mm of the square edge to the {end} end of the blank; {b} mm wanted.</source>
+        <translation>Die Bohrung für {item} lässt von der geraden Kante {a} mm bis zum Ende des Rohlings ({end}); {b} mm gewünscht.</translation>
+    </message>
+    <message>
+        <source>The bore for {item} runs {measured} mm past the {end} end of the square edge.</source>
+        <translation>Die Bohrung für {item} reicht {measured} mm über die gerade Kante hinaus ({end}).</translation>
+    </message>
+    <message>
         <source>The bore shows where the flat goes and how it lies.</source>
         <translation>Die Bohrung zeigt, wohin die Fläche kommt und wie sie liegt.</translation>
     </message>
@@ -7778,14 +7786,6 @@
     <message>
         <source>The mark before, the next mark; arrow keys move it</source>
         <translation>Die Marke davor, die nächste; Pfeiltasten versetzen sie</translation>
-    </message>
-    <message>
-        <source>The mark for {item} lies {a} mm from the {end} end of the blank; {b} mm wanted.</source>
-        <translation>Der Anriss für {item} liegt {a} mm vom Ende des Rohlings ({end}); {b} mm gewünscht.</translation>
-    </message>
-    <message>
-        <source>The mark for {item} misses the square edge by {measured} mm at the {end} end.</source>
-        <translation>Der Anriss für {item} verfehlt die gerade Kante um {measured} mm ({end}).</translation>
     </message>
     <message>
         <source>The mark lies on the corner that it was next to; with Alt it stays where you let go.</source>

@@ -72,7 +72,7 @@ def _in_slot(model: Model, reach: Reach, i: int, item: Item, own: Opening) -> li
         return specs
     if on_air:
         # As far ahead of the axis as what of the drill's end meets the wall first; by how much that is more, is as drawn.
-        point = leaves - bore.depth - before_inner_wall(item, bore, model.scene.drills.point(bore), own, enters, leaves)
+        point = leaves - bore.depth - before_inner_wall(bore, model.scene.drills.point(bore), own, enters, leaves)
         specs += [spec("post-to-wall", leaves, margins.post_wall, stands,
                        EndToWall(way, post.length, post.length - hole, _about(
                            model, reach, i, own, margins.post_wall, *(_on(bore, post.length, aside) for aside in (half, -half))))),

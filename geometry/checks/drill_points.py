@@ -90,19 +90,13 @@ def _strayed(wall: Wall, place: Vec2, slope: float) -> float:
     return 0.0 if straight else FLAT * math.hypot(1.0, slope)
 
 
-def before_inner_wall(item: Item, bore: Drilling, ahead: float, own: Opening, enters: float, leaves: float) -> float:
+def before_inner_wall(bore: Drilling, ahead: float, own: Opening, enters: float, leaves: float) -> float:
     """Air in mm between a bore's end, to the drill's point, and the inner wall of the slot in which it ends, along the axis.
 
     Negative by how far it would have to be drawn back. The axis runs in the slot from `enters` to `leaves` (mm from the
     seat). The whole end counts: rim, cone and point. A wall beside which the bore runs out at an end of the slot does not.
     """
     on_axis = leaves - bore.depth - ahead
-    # The inner wall of a straight slot comes nearer beside the axis by no more than it leans.
-    if isinstance(own.slot.shape, StraightSlot) and leaves - bore.depth >= max(ahead, _LEANS * bore.radius):
-        return on_axis
-    tip = level_tip(bore, ahead)
-    if _in_the_clear(own, tip, plan(bore.direction)):
-        return on_axis
     end, along = np.array(bore.end[:2]), np.array(plan(bore.direction))
     points, radius = own.wall.points, bore.radius
     away = points - end
@@ -113,7 +107,7 @@ def before_inner_wall(item: Item, bore: Drilling, ahead: float, own: Opening, en
     turned = 1.0 if own.wall.path.area >= 0 else -1.0
     facing = turned * (chord[:, 1] * along[0] - chord[:, 0] * along[1]) / size
     # Each chord of the inner wall, cut to the bore's width.
-    for k in np.flatnonzero((facing > _INNER) & (np.minimum(u[:-1], u[1:]) < ahead) & (np.minimum(w[:-1], w[1:]) < radius)
+    for k in np.flatnonzero((facing > _INNER) & (np.minimum(u[:-1], u[1:]) < leaves - bore.depth) & (np.minimum(w[:-1], w[1:]) < radius)
                             & (np.maximum(w[:-1], w[1:]) > -radius)).tolist():
         for share in _shares(float(w[k]), float(w[k + 1]), radius):
             aside, before = w[k] + share * (w[k + 1] - w[k]), u[k] + share * (u[k + 1] - u[k])
@@ -121,7 +115,19 @@ def before_inner_wall(item: Item, bore: Drilling, ahead: float, own: Opening, en
                 x, y = points[k] + share * chord[k]
                 found.append((float(before + ahead * (abs(aside) / radius - 1)), (float(x), float(y))))
     least, place = min(found)
-    return least if least == on_axis else least - _strayed(own.wall, place, ahead / radius)
+    if least != on_axis:
+        least -= _strayed(own.wall, place, ahead / radius)
+    if least < 0 <= on_axis and _in_the_clear(own, level_tip(bore, ahead), plan(bore.direction)):
+        return 0.0
+    return least
+
+
+def far_before_inner_wall(bore: Drilling, ahead: float, own: Opening, leaves: float) -> bool:
+    """Whether a bore ends so far before the inner wall that nothing of its end can meet it, looked at quickly.
+
+    The inner wall of a straight slot comes nearer beside the axis by no more than it leans.
+    """
+    return isinstance(own.slot.shape, StraightSlot) and leaves - bore.depth >= max(ahead, _LEANS * bore.radius)
 
 
 def _shares(first_: float, last: float, radius: float) -> list[float]:

@@ -39,20 +39,23 @@ def _has_bore(item: Item) -> bool:
 
 
 def _mark(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
-    """The mark has to lie on the square edge, with wood to either side of the drill."""
+    """The mark has to lie on the square edge, with wood to either side of the drill.
+
+    Where the drill enters at a tilt it takes more of the edge than it is wide.
+    """
     bore = item.post
     if bore.mark is None:
         return (Snag("no-mark", SPOILS, (item.id, BLANK), bore.start, None, None,
                      say("The axis of {item} never meets the {side} square edge.", item=item.id, side=term(item.frame.side)),
                      say("Slide {item} to where the outline runs along the blank.", item=item.id)),)
-    measured = min(blank.tip - bore.mark[1], bore.mark[1] + blank.behind) - bore.radius
+    measured = min(blank.tip - bore.mark[1], bore.mark[1] + blank.behind) - bore.radius / math.cos(tilt_of(item.frame))
     found = []
     if short(measured, margins.blank_edge):
         a, b = both(measured, margins.blank_edge)
         end = "tip" if blank.tip - bore.mark[1] < bore.mark[1] + blank.behind else "nut"
-        text = (say("The mark for {item} misses the square edge by {measured} mm at the {end} end.",
+        text = (say("The bore for {item} runs {measured} mm past the {end} end of the square edge.",
                     item=item.id, measured=into(measured), end=term(end)) if measured < 0
-                else say("The mark for {item} lies {a} mm from the {end} end of the blank; {b} mm wanted.",
+                else say("The bore for {item} leaves {a} mm of the square edge to the {end} end of the blank; {b} mm wanted.",
                          item=item.id, a=a, end=term(end), b=b))
         found.append(Snag("no-mark", grade(measured), (item.id, BLANK), bore.mark, measured, margins.blank_edge, text,
                           say("Leave the blank {by} mm longer at the {end} end.",

@@ -177,6 +177,13 @@ def test_the_post_in_its_slot_by_hand() -> None:
     assert spread(stopped, "post-to-wall")[1] == 0
 
 
+def test_the_rim_of_a_bore_before_a_leaning_inner_wall_by_hand() -> None:
+    # The inner wall is y = x + 86: on the axis at y = 90 it stands 36 mm from the seat, at the flank of the 6.4 mm bore 32.8.
+    # The bore is 30 deep: its point comes as near as 36 - 31.92 = 4.08, but its rim as near as 2.8.
+    leaning = side_head(only(stop=0.3), slots=(drawn("slot", (20.0, 60.0), (20.0, 106.0), (-26.0, 60.0)),))
+    assert spread(leaning, "point-to-wall") == pytest.approx((2.8, 0.15))
+
+
 def test_a_post_that_bears_in_the_inner_wall_by_hand() -> None:
     # Slot from 26.5 to 13.5: the bore goes 3.5 mm into the wall, 1 mm deeper than the post.
     layout = side_head(only(stop=0.3, template=0.2), slot_x=20.0)
