@@ -17,6 +17,8 @@ To add a check:
 7. Add the module to FAMILIES in live.py.
 8. Add a case to tests/geometry/checks: one in which it appears with a value worked out by hand, and one that
    touches the margin exactly, in which it does not.
+9. Name the kind in geometry/accuracy/told.py, unless the simulation measures it too; give its sentences their German
+   (`python3 -m tests.languages`) and, where words fail, a drawing in app/help/snags.py.
 """
 
 from geometry.checks.kinds import KINDS, Kind

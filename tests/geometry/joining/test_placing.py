@@ -139,15 +139,20 @@ def heading(piece: Line) -> float:
     return math.atan2(piece.end[1] - piece.start[1], piece.end[0] - piece.start[0])
 
 
-@given(st.floats(-math.pi, math.pi), st.lists(st.tuples(st.floats(0.05, 9.0), st.floats(-0.019, 0.019)), min_size=2, max_size=60))
-def test_straight_runs_are_those_of_the_definition(way, steps):
+@given(st.floats(-math.pi, math.pi), st.lists(st.tuples(st.floats(0.05, 9.0), st.floats(-0.019, 0.019)), min_size=2, max_size=60),
+       st.integers(0, 60))
+def test_straight_runs_are_those_of_the_definition(way, steps, first):
     at, pieces = (0.0, 0.0), []
     for length, turned in steps:
         way += turned
         to = (at[0] + length * math.cos(way), at[1] + length * math.sin(way))
         pieces.append(Line(at, to))
         at = to
-    assert [(edge.start, edge.end) for edge in _straight_runs(pieces)] == runs_by_definition(pieces)
+    apex = (1000.0 * math.cos(way + 2.0), 1000.0 * math.sin(way + 2.0))
+    pieces += [Line(at, apex), Line(apex, (0.0, 0.0))]
+    first %= len(pieces)
+    loop = [*pieces[first:], *pieces[:first]]
+    assert [(edge.start, edge.end) for edge in _straight_runs(loop)] == runs_by_definition(loop)
 
 
 def test_a_straight_edge_that_was_cut_into_thousands_of_pieces_takes_no_longer_for_each():
