@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 
 import msgspec
 from msgspec.structs import replace
@@ -80,10 +80,14 @@ def remove_features(layout: Headstock, ids: Iterable[str]) -> Headstock:
     for id in gone:
         group_of(layout, id)
     groups = {group: tuple(one for one in getattr(layout, group) if one.id not in gone) for group in FEATURE_GROUPS}
+    return settled(without_left_rows(layout, unpinned(msgspec.structs.replace(layout, **groups), gone)))
+
+
+def unpinned(layout: Headstock, gone: Collection[str]) -> Headstock:
+    """The layout without what was chosen for features that are gone; a note pinned to one stays, its name before the text."""
     notes = tuple(replace(note, on=None, text=f"{note.on}: {note.text}"[:4000]) if note.on in gone else note
                   for note in layout.notes)
-    routes = tuple(route for route in layout.routes if route.of not in gone)
-    return settled(without_left_rows(layout, msgspec.structs.replace(layout, **groups, notes=notes, routes=routes)))
+    return replace(layout, notes=notes, routes=tuple(route for route in layout.routes if route.of not in gone))
 
 
 def duplicate(layout: Headstock, ids: Iterable[str], by: Vec2 = (5.0, 5.0)) -> Headstock:

@@ -9,9 +9,10 @@ from msgspec.structs import replace
 
 from geometry.curves import Matrix, Path
 from geometry.curves.polygons import crosses_itself
+from geometry.edits.adding import unpinned
 from geometry.edits.imported_openings import Role, tidy, with_openings, without_replaced
 from geometry.errors import GeometryError
-from geometry.layout import Blank, Headstock, Template, loop_of
+from geometry.layout import Blank, Headstock, Template, feature_ids, loop_of
 from geometry.layout.generic import PATTERNS, RACK
 from geometry.lengths import mm
 from geometry.lengths import place as place_words
@@ -45,10 +46,14 @@ def layout_from(loops: Sequence[Role], place: Matrix, name: str, nut_width: floa
 def with_shape(layout: Headstock, loops: Sequence[Role], place: Matrix, openings: bool) -> Headstock:
     """The layout with another outline; with `openings` its slots and single holes are those of the drawing too.
 
-    Pockets and holes that are there stay where the drawing brings none, and what is drawn as it was keeps its name and depth.
+    Pockets and holes that are there stay where the drawing brings none, and what is drawn as it was, or in its place, keeps its name
+    and depth. A note that was pinned to what is gone stays, with its name before the text.
     """
     made = replace(layout, outline=tidy(loop_of(_outline(loops, place))))
-    return with_openings(without_replaced(made, loops), loops, place, layout) if openings else with_openings(made, (), place)
+    if not openings:
+        return with_openings(made, (), place)
+    made = with_openings(without_replaced(made, loops), loops, place, layout)
+    return unpinned(made, set(feature_ids(layout)) - set(feature_ids(made)))
 
 
 def _outline(loops: Sequence[Role], place: Matrix) -> Path:

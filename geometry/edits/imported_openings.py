@@ -39,21 +39,26 @@ def without_replaced(layout: Headstock, loops: Sequence[Role]) -> Headstock:
 def with_openings(layout: Headstock, loops: Sequence[Role], place: Matrix, known: Headstock | None = None) -> Headstock:
     """The layout with the slots, pockets and holes among these loops, mapped by `place`.
 
-    What `known` has in the same place and size keeps its name, its depth and its ramp. A pocket or hole without one
-    goes through: a drawing tells no depths. GeometryError where one is farther away than a file may say.
+    What `known` has in the same place and size keeps its name, its depth and its ramp; so does what lies on the larger part of
+    it and is to be cut, which is the same one drawn anew: what was noted, chosen and written down of it goes by its name. A pocket
+    or hole without one goes through: a drawing tells no depths. GeometryError where one is farther away than a file may say.
     """
     taken = set(feature_ids(layout))
     left = [] if known is None else [one for one in (*known.slots, *known.holes) if one.id not in taken]
     drawn = [_drawn(path, role, place) for path, role in loops if role in _OPENINGS]
-    again = [next((one for one in left if _same(one, new)), None) for new in drawn]
+    again = _known_again(left, drawn)
     taken |= {one.id for one in again if one is not None}
     made: list[Slot | SingleHole] = []
     for old, new in zip(again, drawn, strict=True):
-        if old is None or old in made:  # what is drawn twice is there twice, and only one of the two has the name
+        if old is None:
             made.append(replace(new, id=numbered_id(taken, new.id)))
             taken.add(made[-1].id)
-        else:
+        elif _same(old, new):
             made.append(old)
+        elif isinstance(old, Slot):
+            made.append(replace(old, shape=new.shape))
+        else:
+            made.append(replace(old, at=new.at, diameter=new.diameter))
     slots = (*layout.slots, *(one for one in made if isinstance(one, Slot)))
     holes = (*layout.holes, *(one for one in made if isinstance(one, SingleHole)))
     # What is farther away than a file may say could be saved, and never be read again.
@@ -115,6 +120,37 @@ def _same(one: Slot | SingleHole, new: Slot | SingleHole) -> bool:
     if max(abs(a - b) for a, b in zip(own.box, wall.box, strict=True)) > SAME:
         return False
     return bool(shapely.hausdorff_distance(*(shapely.linestrings(path.flatten(SAME / 4)) for path in (own, wall))) <= SAME)
+
+
+def _known_again(known: Sequence[Slot | SingleHole], drawn: Sequence[Slot | SingleHole]) -> list[Slot | SingleHole | None]:
+    """Of each thing drawn the known one that it is, each known one once: first what is as it was, then what covers most of one."""
+    left, again = list(known), [None] * len(drawn)
+    for same in (_same, _mostly):
+        for i, new in enumerate(drawn):
+            if again[i] is None:
+                again[i] = next((one for one in left if same(one, new)), None)
+                left = [one for one in left if one is not again[i]]
+    return again
+
+
+def _mostly(one: Slot | SingleHole, new: Slot | SingleHole) -> bool:
+    """Whether what was drawn is to be cut as what a layout has is, and they share more than half of what either covers.
+
+    Not so what is there already: its depth was measured of that one, and counts as through until the maker says so of another.
+    """
+    if type(one) is not type(new) or one.there or new.there:
+        return False
+    if isinstance(one, SingleHole):
+        return v.distance(one.at, new.at) < min(one.diameter, new.diameter) / 2 and max(one.diameter, new.diameter) < 2 * min(
+            one.diameter, new.diameter)
+    try:
+        own, wall = slot_path(one), slot_path(new)
+    except GeometryError:
+        return False
+    if own.box[0] > wall.box[2] or own.box[2] < wall.box[0] or own.box[1] > wall.box[3] or own.box[3] < wall.box[1]:
+        return False
+    areas = [shapely.make_valid(shapely.polygons(path.flatten(0.1))) for path in (own, wall)]
+    return 2 * shapely.area(shapely.intersection(*areas)) > max(shapely.area(areas))
 
 
 def _round(path: Path) -> tuple[tuple[float, float], float]:

@@ -8,8 +8,9 @@ from geometry.curves import Matrix, circle
 from geometry.edits import add_hole, add_truss_rod_pocket
 from geometry.edits.imported import layout_from, with_shape
 from geometry.edits.imported_openings import there_told
+from geometry.edits.rack import choose_route
 from geometry.errors import GeometryError
-from geometry.layout import Ramp, loop_path, slot_path
+from geometry.layout import Note, Ramp, loop_path, slot_path
 from geometry.terms import HOLE_THERE, POCKET
 from tests.property.layouts import DEMO
 
@@ -72,7 +73,7 @@ def test_pockets_of_the_drawing_take_the_place_of_those_that_were_there(pocketed
 
 
 def test_what_is_drawn_as_it_was_keeps_its_name_depth_and_ramp(pocketed):
-    """Moved by a hair less than a gap that is closed unasked, it is the same; by more it is another one."""
+    """Moved by a hair less than a gap that is closed unasked, it is the same; by more it is another pocket, and a slot drawn anew."""
     ramped = replace(pocketed, slots=(replace(pocketed.slots[0], ramp=Ramp(length=12.0, depth=6.0)), *pocketed.slots[1:]))
     roles = [(slot_path(slot), POCKET if slot.there else "slot") for slot in reversed(ramped.slots)]
     roles += [(circle(hole.at, hole.diameter / 2), HOLE_THERE if hole.there else "hole") for hole in ramped.holes]
@@ -81,7 +82,32 @@ def test_what_is_drawn_as_it_was_keeps_its_name_depth_and_ramp(pocketed):
     assert there_told(roles, AS_IT_IS, ramped) == [], "its depth is known"
     near, far = (with_shape(ramped, [OUTLINE, *roles], Matrix(1.0, 0.0, 0.0, 1.0, by, 0.0), openings=True) for by in (0.009, 0.02))
     assert set(near.slots) == set(ramped.slots)
-    assert {slot.id for slot in far.slots} == {"pocket 1", "slot 1", "slot 2"} and not any(slot.ramp for slot in far.slots)
+    first, second = (slot.id for slot in ramped.slots[:2])
+    assert {slot.id for slot in far.slots} == {"pocket 1", first, second}
+    assert next(slot.ramp for slot in far.slots if slot.id == first) == Ramp(length=12.0, depth=6.0)
+
+
+def test_a_slot_drawn_anew_keeps_what_was_noted_and_chosen_of_it():
+    """Who mends the drawing and reads it again has moved a slot by 3 mm, made it longer and left the other out."""
+    first, second = DEMO.slots
+    noted = replace(DEMO, notes=(Note(on=first.id, text="grain"), Note(on=second.id, text="knot")))
+    for slot in (first, second):
+        noted = choose_route(noted, slot.id, ((noted.rack.bits[0].id, None),))
+    wall = slot_path(replace(first, shape=replace(first.shape, tip_end=(first.shape.tip_end[0], first.shape.tip_end[1] + 9.0))))
+    made = with_shape(noted, [OUTLINE, (wall.mapped(Matrix(e=3.0)), "slot")], AS_IT_IS, openings=True)
+    assert [slot.id for slot in made.slots] == [first.id] and slot_path(made.slots[0]).box == pytest.approx(wall.mapped(Matrix(e=3.0)).box)
+    assert made.notes == (Note(on=first.id, text="grain"), Note(text=f"{second.id}: knot"))
+    assert [route.of for route in made.routes] == [first.id]
+
+
+@pytest.mark.parametrize(("by", "size", "kept"), [(2.0, 8.0, True), (2.0, 9.5, True), (4.5, 8.0, False), (0.0, 20.0, False)])
+def test_a_hole_drawn_anew_keeps_its_name_and_depth(by, size, kept):
+    made = add_hole(DEMO, (0.0, 120.0), 8.0, 5.0)
+    name = made.holes[-1].id
+    made = with_shape(made, [OUTLINE, (circle((by, 120.0), size / 2), "hole")], AS_IT_IS, openings=True)
+    (hole,) = made.holes
+    assert (hole.at, hole.diameter) == (pytest.approx((by, 120.0)), pytest.approx(size))
+    assert (hole.depth == 5.0) is kept and (not kept or hole.id == name)
 
 
 def test_what_is_drawn_twice_has_two_names(pocketed):
