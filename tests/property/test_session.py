@@ -152,7 +152,7 @@ def quick_edit(monkeypatch):
 
 BUILT_OF = {"parts": "what edits are made of", "layout_from": "a new layout, no edit of one", "with_openings": "a part of with_shape",
             "without_replaced": "a part of with_shape", "with_tuner": "a part of tuners' edits",
-            "without_left_rows": "a part of tuners' edits"}
+            "without_left_rows": "a part of tuners' edits", "unpinned": "a part of remove_features and with_shape"}
 """A file of geometry/edits or a function there that is no edit by itself, and why."""
 
 
