@@ -30,7 +30,7 @@ TERMS = frozenset({
     # what the router follows, and the grain
     "template", "template below", "wall already cut", "end grain", "against the grain", "wrap paper", "back paper",
     # along a section
-    "waste", "slot", "web", "wood",
+    "waste", "slot", "pocket", "web", "wood",
     # how a distance is measured
     "over the wood", "over the walls", "over pins",
     # roles of bores, guides of the router, kinds of operations

@@ -3204,8 +3204,8 @@
         <translation>Im selben Chor wie Saite {string}</translation>
     </message>
     <message>
-        <source>In the blank already, open or filled: a truss rod's pocket, an inlay's bed, an old slot. Everything keeps clear of it, nothing cuts it; no post stands in it and no string goes down into it.</source>
-        <translation>Schon im Rohling, offen oder gefüllt: die Tasche eines Halsstabs, das Bett einer Einlage, ein alter Schlitz. Alles hält Abstand, nichts schneidet daran; keine Welle steht darin, keine Saite führt hinein.</translation>
+        <source>In the blank already, open or filled: a truss rod's pocket, an inlay's bed, an old slot. Everything keeps clear of it, nothing cuts it; no post stands in it and no string goes down into it. Of one that is cut from the back leave the depth empty: then everything keeps clear of it at every depth.</source>
+        <translation>Schon im Rohling, offen oder gefüllt: die Tasche eines Halsstabs, das Bett einer Einlage, ein alter Schlitz. Alles hält Abstand davon, nichts schneidet daran; keine Welle steht darin, und keine Saite geht hinein. Bei einer von der Rückseite bleibt die Tiefe leer: Dann hält alles in jeder Tiefe Abstand.</translation>
     </message>
     <message>
         <source>In the blank already, open or plugged: everything keeps clear of it, nothing drills it.</source>
@@ -11658,6 +11658,11 @@
     </message>
     <message>
         <source>pocket</source>
+        <translation>Tasche</translation>
+    </message>
+    <message>
+        <source>pocket</source>
+        <comment>term</comment>
         <translation>Tasche</translation>
     </message>
     <message>

@@ -152,9 +152,9 @@ def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling,
     return tuple(marks + _named_spans(scene, 0.0))
 
 
-def _slots(layout: Headstock, line: SectionLine) -> list[tuple[Span, float | None]]:
-    """(span, depth) of every slot that the line crosses, from the origin on."""
-    found = [(span, slot.depth) for slot in layout.slots if (area := slot_area(slot)) is not None
+def _slots(layout: Headstock, line: SectionLine) -> list[tuple[Span, str]]:
+    """(span, what it is called) of every slot or pocket that the line crosses, from the origin on."""
+    found = [(span, "pocket" if slot.there else "slot") for slot in layout.slots if (area := slot_area(slot)) is not None
              for span in line.spans(area) if span[1] > 0]
     return sorted(found, key=lambda entry: entry[0])
 
@@ -214,12 +214,12 @@ def _named_spans(scene: _Scene, waste: float) -> list[Mark]:
     if start is not None and start > 0.05:
         named.append((0.0, start, f"{term('waste')} {scene.say(start)}"))
     at, name, last = start or 0.0, "rail", "wood"
-    for (a, b), _ in _slots(scene.layout, scene.line):
+    for (a, b), called in _slots(scene.layout, scene.line):
         if a >= scene.end:
             last = "web" if name == "web" else last
             break
         named.append((at, a, f"{term(name)} {scene.deep(a - at)}"))
-        named.append((a, min(b, scene.end), f"{term('slot')} {scene.say(b - a)}"))
+        named.append((a, min(b, scene.end), f"{term(called)} {scene.say(b - a)}"))
         at, name = b, "web"
     if at < scene.end - _SLIVER:
         named.append((at, scene.end, term(last)))

@@ -39,7 +39,8 @@ PATHS: dict[str, tuple[str, str]] = {
     "slots.shape.width": (say("From wall to wall. The bit has to pass, and the string hole has to lie between the walls."),
                           "rail and web"),
     "slots.there": (say("In the blank already, open or filled: a truss rod's pocket, an inlay's bed, an old slot. Everything keeps "
-                        "clear of it, nothing cuts it; no post stands in it and no string goes down into it."), "pocket"),
+                        "clear of it, nothing cuts it; no post stands in it and no string goes down into it. Of one that is cut from "
+                        "the back leave the depth empty: then everything keeps clear of it at every depth."), "pocket"),
     "slots.depth": (say("From the face down; left empty the slot goes through."), ""),
     "pins.diameter": (say("Of the pin itself: it has to fit without play."), ""),
     "holes.diameter": (say("Of the drill that makes it."), ""),

@@ -140,3 +140,12 @@ def test_wood_that_is_left_is_told_as_no_more_than_it_is():
     slots = [Slot(id=id, shape=StraightSlot(nut_end=(x, 40.0), tip_end=(x, 150.0), width=13.0)) for id, x in (("one", 17.04), ("two", -9.42))]
     said = words(section_along_bore(msgspec.structs.replace(head, slots=tuple(slots)), "flank"))
     assert {"rail 16.4", "web 13.4"} <= set(said)
+
+
+def test_a_pocket_in_the_way_of_a_bore_is_called_one():
+    """The slot that lies from 10.5 to 23.5 behind a rail of 16.5, there already; another slot behind it is a slot."""
+    head = plain_head()
+    other = Slot(id="other", shape=StraightSlot(nut_end=(-17.0, 40.0), tip_end=(-17.0, 150.0), width=13.0))
+    found = words(section_along_bore(msgspec.structs.replace(head, slots=(msgspec.structs.replace(head.slots[0], there=True), other)), "flank"))
+    assert {"rail 16.5", "pocket 13"} <= set(found) and "slot 13" not in found
+    assert words(section_along_bore(msgspec.structs.replace(head, slots=(head.slots[0], other)), "flank")).count("slot 13") == 1
