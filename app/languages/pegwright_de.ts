@@ -7764,6 +7764,10 @@
         <translation>Die Linie muss die Mittellinie auf zwei Höhen kreuzen, bevor sich eine Seite spiegeln lässt.</translation>
     </message>
     <message>
+        <source>The line runs to and fro over {length:,.0f} m, and no more than {most:.0f} m are taken: draw it anew.</source>
+        <translation>Die Linie läuft über {length:,.0f} m hin und her, und mehr als {most:.0f} m werden nicht genommen: Zeichnen Sie sie neu.</translation>
+    </message>
+    <message>
         <source>The line turns more tightly than this distance: choose a smaller one.</source>
         <translation>Die Linie biegt enger als dieser Abstand: einen kleineren wählen.</translation>
     </message>

@@ -17,6 +17,9 @@ _FEW_NODES = 12
 """nodes with which a loop cannot cross itself so often that it matters"""
 MOST_SHARP = 3000
 """Sharp corners of a slot: nobody saws a hundred, and where each cutter gets between more teeth than these takes seconds to find."""
+LONGEST = 100_000.0
+"""mm from node to node that a loop may run: round a head it is a metre or two. Teeth as deep as the head is wide, thousands of them,
+take seconds to look at."""
 _SHARP = math.radians(30)
 """turn of a sharp corner"""
 _CROSSES = 0.1
@@ -61,6 +64,15 @@ def loop_path(loop: Loop) -> Path:
     if not segments:
         raise GeometryError(say("The loop has no length: all its nodes lie on one point."))
     return Path(tuple(segments), closed=True)
+
+
+def hold_to_a_length(loop: Loop) -> None:
+    """GeometryError for a loop whose nodes are more than LONGEST apart, all together."""
+    places = [node.at for node in loop.nodes]
+    length = sum(map(math.dist, places, places[1:] + places[:1]))
+    if length > LONGEST:
+        raise GeometryError(say("The line runs to and fro over {length:,.0f} m, and no more than {most:.0f} m are taken: draw it anew.",
+                                length=math.ceil(length / 1000), most=LONGEST / 1000))
 
 
 def hold_to_few_crossings(loop: Loop) -> None:

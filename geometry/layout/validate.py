@@ -174,7 +174,7 @@ def _pockets(layout: Headstock) -> None:
 
 
 def _loops(layout: Headstock) -> None:
-    from geometry.layout.outline import hold_to_few_corners, hold_to_few_crossings, loop_path
+    from geometry.layout.outline import hold_to_a_length, hold_to_few_corners, hold_to_few_crossings, loop_path
     from geometry.layout.slots import DrawnSlot, slot_path
     for where, make, loop in (("$.outline", lambda: loop_path(layout.outline), layout.outline),
                               *((f"$.slots[{i}]", lambda s=s: slot_path(s), s.shape.loop if isinstance(s.shape, DrawnSlot) else None)
@@ -182,6 +182,7 @@ def _loops(layout: Headstock) -> None:
         try:
             make()
             if loop is not None:
+                hold_to_a_length(loop)
                 hold_to_few_crossings(loop)
             if loop is not None and loop is not layout.outline:
                 hold_to_few_corners(loop)

@@ -1,6 +1,7 @@
 """A line that crosses itself a hundred times is refused with a place; a few times it is a snag, as ever."""
 
 import math
+import re
 from itertools import pairwise
 
 import pytest
@@ -10,7 +11,7 @@ from geometry.checks import check
 from geometry.curves.polygons import tangled
 from geometry.errors import GeometryError
 from geometry.layout import loop_path, validate
-from geometry.layout.outline import MOST_CROSSINGS, MOST_SHARP
+from geometry.layout.outline import LONGEST, MOST_CROSSINGS, MOST_SHARP
 from tests.geometry.checks.heads import drawn, head, loop
 
 
@@ -80,3 +81,15 @@ def test_a_slot_with_thousands_of_teeth_is_refused_with_its_place():
 def test_a_smooth_slot_may_have_any_number_of_nodes():
     many = [(10 * math.cos(2 * math.pi * i / 5000), 90 + 40 * math.sin(2 * math.pi * i / 5000)) for i in range(5000)]
     assert validate(head(slots=(drawn("s", *many),))).slots[0].id == "s"
+
+
+@pytest.mark.parametrize("where", ["$.outline", "$.slots[0]"])
+def test_a_saw_as_long_as_a_road_is_refused_with_its_length(where):
+    """A thousand teeth 50 mm deep are 100 m of edge, and a little more for the ways along and about."""
+    teeth = loop(*((x, 0.1 * i) for i in range(1000) for x in (-25.0, 25.0)), (-30.0, 100.0), (-30.0, 0.0))
+    made = head(outline=teeth) if where == "$.outline" else head(slots=(drawn("slot", *[node.at for node in teeth.nodes]),))
+    with pytest.raises(GeometryError, match=rf"to and fro over 101 m, and no more than 100 m are taken: draw it anew \(at {re.escape(where)}\)"):
+        validate(made)
+    shorter = loop(*(node.at for node in teeth.nodes[100:]))
+    assert sum(math.dist(a.at, b.at) for a, b in pairwise([*shorter.nodes, shorter.nodes[0]])) < LONGEST
+    validate(head(outline=shorter))
