@@ -4780,6 +4780,10 @@
         <translation>Nur {length} von {bush} stehen aus der Fußplatte vor, und {contact} müssen an der Schablone anliegen: eine längere Kopierhülse nehmen.</translation>
     </message>
     <message>
+        <source>Only {most} fits, because an edge beside this corner is no more than {length} long, as a gap that was closed leaves it: remove the node at its other end, then round the corner.</source>
+        <translation>Es passen nur {most}, weil eine Kante neben dieser Ecke nicht länger als {length} ist, wie eine geschlossene Lücke sie hinterlässt: den Knoten an ihrem anderen Ende entfernen, dann die Ecke runden.</translation>
+    </message>
+    <message>
         <source>Only {rubs} of its bearing would rub on the template below, and {contact} are wanted: take a thicker template or a bit with a higher bearing.</source>
         <translation>Nur {rubs} seines Anlaufrings lägen an der Schablone darunter an, {contact} gewünscht: eine dickere Schablone oder einen Fräser mit höherem Ring nehmen.</translation>
     </message>

@@ -17,6 +17,9 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 BEGIN_WITH = 6.0
+"""mm"""
+HAIR = 0.5
+"""mm: a shorter edge is none that was meant to be seen (common practice, no source)."""
 
 
 class RoundDialog(GhostDialog):
@@ -38,7 +41,13 @@ class RoundDialog(GhostDialog):
         return (Stroke(loop_path(loop_at(made, self._ref)), "template"),)
 
     def told(self) -> str:
-        """The largest radius that fits."""
+        """The largest radius that fits, and what to do where a hair of an edge beside the corner is what leaves no room."""
         unit = self.window_.unit
+        segments = loop_path(loop_at(self.layout_, self._ref)).segments
+        beside = min(segments[self._node - 1].length(), segments[self._node].length())
+        if beside < HAIR and self._most < BEGIN_WITH:
+            return say("Only {most} fits, because an edge beside this corner is no more than {length} long, as a gap that was closed "
+                       "leaves it: remove the node at its other end, then round the corner.",
+                       most=format_close(int(self._most * 100) / 100, unit, mark=True), length=format_close(beside, unit, 2, mark=True))
         return say("The largest radius that fits here is {most}.",
                    most=format_close(int(self._most * 100) / 100, unit, mark=True))
