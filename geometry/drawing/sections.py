@@ -76,7 +76,7 @@ def section_along_bore(layout: Headstock, tuner_id: str, unit: LengthUnit = "mm"
     if post is None:
         return ()
     pattern = layout.pattern(tuner.pattern)
-    return (_side(layout, placed, pattern, post, drilled, unit) if placed.mount == "side" else
+    return (_side(layout, placed, pattern, own, post, drilled, unit) if placed.mount == "side" else
             _face(layout, placed, own, post, drilled, unit))
 
 
@@ -90,22 +90,27 @@ def _drilled(start: float, end: float, level: float, radius: float, point: float
                   (start, level + radius)), closed=True)
 
 
-def _side(layout: Headstock, placed: Frame, pattern: Pattern, post: Drilling, drilled: tuple[Hole, ...],
+def _level(layout: Headstock, d: Drilling) -> Path:
+    """The way of a side bore's drill from the mark on the square edge to the end of its point."""
+    drill = drill_for(layout, d)
+    return _drilled(0.0, d.stop, -d.start[2], d.radius, point_ahead(drill, d), (drill.kind if drill else d.drill) != "twist")
+
+
+def _side(layout: Headstock, placed: Frame, pattern: Pattern, own: list[Drilling], post: Drilling, drilled: tuple[Hole, ...],
           unit: LengthUnit) -> Drawing:
     waste = post.stop - post.depth
     origin = (post.mark or post.start)[:2]
     line = SectionLine(origin, post.direction[:2])
-    drill = drill_for(layout, post)
-    point = point_ahead(drill, post)
+    point = point_ahead(drill_for(layout, post), post)
     level = -post.start[2]
     first = next((span for span, _ in _slots(layout, line) if span[1] > waste), None)
     reach = max(post.stop + point, first[1] if first and first[0] < post.stop + 60 else 0.0) + BEYOND
     scene = _Scene(layout, line, min(reach, edge_distance(layout.blank, origin, line.direction)), placed.tuner, unit)
     marks = _wood(scene)
     marks += _crossing_bores(scene, drilled)
-    kind = drill.kind if drill else post.drill
-    marks.append(Area(_drilled(0.0, post.stop, level, post.radius, point, kind != "twist"), "side bore",
-                      scene.owner))
+    for d in sorted((d for d in own if d.hole == post.hole and d is not post), key=lambda d: d.stop, reverse=True):
+        marks.append(Area(_level(layout, d), d.operation, scene.owner))
+    marks.append(Area(_level(layout, post), "side bore", scene.owner))
     shaft = pattern.post.diameter / 2
     marks.append(Area(rectangle(waste, level - shaft, waste + pattern.post.length, level + shaft), "post",
                       scene.owner))
@@ -213,7 +218,8 @@ def _named_spans(scene: _Scene, waste: float) -> list[Mark]:
     named: list[tuple[float, float, str]] = []
     if start is not None and start > 0.05:
         named.append((0.0, start, f"{term('waste')} {scene.say(start)}"))
-    at, name, last = start or 0.0, "rail", "wood"
+    # Under a plate the rail begins at the bottom of the flat.
+    at, name, last = max(start or 0.0, waste), "rail", "wood"
     for (a, b), called in _slots(scene.layout, scene.line):
         if a >= scene.end:
             last = "web" if name == "web" else last

@@ -6,7 +6,7 @@ import pytest
 
 from geometry.drawing import Area, Label, Stroke
 from geometry.drawing.sections import LETTER, LETTER_WIDTH, section_along_bore
-from geometry.layout import Drill, EdgePlace, Loop, Node, Rack, Slot, StraightSlot
+from geometry.layout import Bore, Drill, EdgePlace, Flat, Loop, Node, Rack, Slot, StraightSlot
 from tests.geometry.drawing.specimens import leaning_head, plain_head
 
 
@@ -51,6 +51,31 @@ def test_a_side_bore_meets_waste_rail_slot_and_wood():
     assert boxes(drawing, "wood")[0][0] == pytest.approx(5.0)
     (bore,) = boxes(drawing, "side bore")
     assert bore == pytest.approx((0.0, -8.0 - 3.2, 35.0 + 0.3 * 6.4, -8.0 + 3.2))
+
+
+def test_a_counterbore_from_the_side_is_cut_from_the_square_edge_to_its_stop():
+    """Seat 5 mm inside the square edge, 4 mm deep: stop 9 and 1.5 mm of centre point."""
+    head = plain_head()
+    _, of = head.patterns
+    wide = Bore(role="counterbore", diameter=11.0, surface="seat", depth=4.0, drill="forstner")
+    drill = Drill(id="f", kind="forstner", diameter=11.0, length=90.0, spur=1.5)
+    drawing = section_along_bore(msgspec.structs.replace(
+        head, patterns=(head.patterns[0], msgspec.structs.replace(of, bores=(wide, *of.bores))), rack=Rack(drills=(drill,))), "flank")
+    assert boxes(drawing, "counterbore") == [pytest.approx((0.0, -8.0 - 5.5, 9.0 + 1.5, -8.0 + 5.5))]
+    assert len(boxes(drawing, "side bore")) == 1
+    styles = [mark.style for mark in drawing if isinstance(mark, Area)]
+    assert styles.index("counterbore") < styles.index("side bore")
+    # A screw from the side lies beside the plane of the section.
+    assert "edge pilot" not in styles and "screw pilot" not in styles
+
+
+def test_the_rail_under_a_plate_begins_at_the_bottom_of_its_flat():
+    """Of the rail of 16.5 mm a flat takes 1.25: 15.2 are told, never more than are left, and the waste stays 5."""
+    head = plain_head()
+    front, flank = head.tuners
+    cut = msgspec.structs.replace(flank, flat=Flat(shape="flat", size=30.0, depth=1.25))
+    drawing = section_along_bore(msgspec.structs.replace(head, tuners=(front, cut)), "flank")
+    assert {"waste 5", "rail 15.2", "slot 13", "wood"} <= set(words(drawing))
 
 
 def test_a_twist_drill_of_the_rack_ends_in_its_cone():
