@@ -59,9 +59,9 @@ def dimension(a: Vec2, b: Vec2, text: str, mm_per_pixel: float, style: str = STY
         return (cross(a, mm_per_pixel), _label(text, a, (0.0, 1.0), mm_per_pixel))
     across = v.left(v.unit(v.sub(b, a)))
     bar = ARM * mm_per_pixel
-    bars = tuple(mark for p in (a, b) for mark in line(v.along(p, across, -bar), v.along(p, across, bar), style))
+    bars = [Stroke(straight(v.along(p, across, -bar), v.along(p, across, bar)), style) for p in (a, b)]
     aside = across if across[0] > 0.2 or (abs(across[0]) <= 0.2 and across[1] > 0) else v.scale(across, -1.0)
-    return (*line(a, b, style), *bars, _label(text, v.middle(a, b), aside, mm_per_pixel))
+    return (Stroke(straight(a, b), style), *bars, _label(text, v.middle(a, b), aside, mm_per_pixel))
 
 
 def caption(at: Vec2, text: str, mm_per_pixel: float) -> Drawing:

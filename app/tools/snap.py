@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Collection, Sequence
 from itertools import pairwise
 
@@ -117,8 +118,10 @@ class Snapper:
         return Snap(at, (say("{one} and {two}", one=words[0], two=words[1]) if len(words) > 1 else "".join(words)), marks)
 
     def _nearest_spot(self, p: Vec2, reach: float) -> Spot | None:
-        near = [(v.distance(spot.at, p), i) for i, spot in enumerate(self._spots)]
-        distance, i = min(near)
+        x, y = p
+        near = [(v.distance(spot.at, p), i) for i, spot in enumerate(self._spots)
+                if abs(spot.at[0] - x) <= reach and abs(spot.at[1] - y) <= reach]
+        distance, i = min(near, default=(math.inf, 0))
         return self._spots[i] if distance <= reach else None
 
     def _on_wall(self, p: Vec2, reach: float) -> Spot | None:

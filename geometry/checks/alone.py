@@ -29,7 +29,13 @@ def snags(scene: Scene) -> Iterable[Snag]:
 
 
 def _own(item: Item, around: Around) -> tuple[Snag, ...]:
-    return tuple([snag for family in FAMILIES for snag in family.alone(item, around)])
+    # What a tuner through the face has against wood and shop hangs on its hardware, not on its place: where one is in order, all are.
+    if item.mount == "face" and around.quiet.get(id(item.pattern)) is item.pattern:
+        return ()
+    found = tuple([snag for family in FAMILIES for snag in family.alone(item, around)])
+    if item.mount == "face" and not found:
+        around.quiet[id(item.pattern)] = item.pattern
+    return found
 
 
 def _with_slots(item: Item, openings: tuple[Opening, ...], around: Around) -> tuple[Snag, ...]:

@@ -40,7 +40,7 @@ def _along(item: Item, ear: Ear, blank: Blank) -> tuple[Snag, ...]:
     x = line_x(ear, blank)
     low, high = sorted((ear.start, ear.end))
     found = []
-    for i in item.upright.tolist():
+    for i in item.upright:
         drilling = item.drillings[i]
         cx, cy = drilling.start[:2]
         measured = _gap(drilling, x, low, high)

@@ -43,7 +43,7 @@ def wanted_to_outline(drilling: Drilling, margins: Margins) -> float:
 def reaches(item: Item, margins: Margins) -> list[float]:
     """How far about the middle of each upright drilling of an item there may be a wall that matters, mm."""
     most = 2 * FLAT + max(margins.bore_outline, margins.screw_outline, margins.pin_any, margins.bore_slot, margins.screw_any)
-    return [item.drillings[i].radius + most for i in item.upright.tolist()]
+    return [item.drillings[i].radius + most for i in item.upright]
 
 
 class Miss(Struct, frozen=True):

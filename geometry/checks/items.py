@@ -24,7 +24,8 @@ from geometry.solids.frames import Frame, frame_of
 from geometry.solids.nearby import NOTHING, Box, Rows, rows_of
 from geometry.vectors import Vec2, Vec3
 
-_RANKS = {"screw": 1, "pin": 1, "locating": 2}
+RANKS = {"screw": 1, "pin": 1, "locating": 2}
+"""Of drillings by their role, 0 for all others; see Item.ranks."""
 _WHAT = {Tuner: "tuner", SingleHole: "hole", Pin: "pin"}
 
 
@@ -44,7 +45,7 @@ class Item(Struct, frozen=True, eq=False):
     """about each, its drill's point too"""
     ahead: tuple[float, ...]
     """how far the drill's point of each runs ahead of the full diameter into the wood, mm; 0 where it comes through, or was drilled before"""
-    upright: np.ndarray
+    upright: tuple[int, ...]
     """indices of the drillings square to the face"""
     ranks: tuple[int, ...]
     """of each drilling: 0 a bore, 1 a screw or pin hole, 2 a locating pin; the higher of two ranks sets their margin"""
@@ -80,24 +81,17 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank, drills: Drills)
     buttons = [_button(seed[1], frame, blank.thickness) for seed, (frame, _, _) in zip(seeds, placed, strict=True) if frame is not None]
     # What is told in arrays is told for all at once and handed out in slices: first all drillings, then all buttons.
     solids = Cylinders.made([(d.start, d.direction, d.depth, d.diameter / 2) for own in drillings for d in own] + buttons)
-    points = _points([seed[1] for seed in seeds], drillings, drills)
+    kinds = _kinds(seeds, placed, drillings, drills)
     low, high = solids.boxes()
-    tips = solids.start + solids.axis * (solids.length + np.array([*chain.from_iterable(points), *([0.0] * len(buttons))]))[:, None]
+    ahead = [*chain.from_iterable([kind.ahead for kind in kinds]), *([0.0] * len(buttons))]
+    tips = solids.start + solids.axis * (solids.length + np.array(ahead))[:, None]
     low, high = np.minimum(low, tips), np.maximum(high, tips)
     boxes = rows_of((low, high))
-    upright = np.abs(solids.axis[:, 2]) > 0.5
     items, at, button_at = [], 0, len(solids) - len(buttons)
-    kinds: dict[int, _Kind] = {}
-    for seed, own, ahead, (frame, found, trouble), box in zip(
-            seeds, drillings, points, placed, _about(low[:button_at], high[:button_at], [len(own) for own in drillings]), strict=True):
-        here, (feature, pattern, _) = slice(at, at + len(own)), seed
+    for seed, own, kind, (frame, found, trouble), box in zip(
+            seeds, drillings, kinds, placed, _about(low[:button_at], high[:button_at], [len(own) for own in drillings]), strict=True):
+        here, (feature, pattern, _), rest = slice(at, at + len(own)), seed, ()
         at = here.stop
-        kind, rest = None if frame is None else kinds.get(id(pattern)), ()
-        if kind is None:
-            kind = _kind(found, own)
-            if frame is not None:
-                # Tuners of one pattern have the same holes, wherever they are.
-                kinds[id(pattern)] = kind
         if pattern is not None:
             rest = trouble, feature, pattern
         if frame is not None:
@@ -105,7 +99,7 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank, drills: Drills)
                     (outline, blank), None if kind.post is None else own[kind.post])
             button_at += 1
         items.append(Item(
-            feature.id, _WHAT[type(feature)], found, own, kind.hole_of, solids.part(here), box, boxes[here], ahead, upright[here].nonzero()[0], kind.ranks,
+            feature.id, _WHAT[type(feature)], found, own, kind.hole_of, solids.part(here), box, boxes[here], kind.ahead, kind.upright, kind.ranks,
             pattern is not None and feature.held, kind.counts, None if frame is None else frame.mount,
             feature.depth if isinstance(feature, SingleHole) else None, *rest))
     return items
@@ -119,27 +113,32 @@ class _Kind(Struct, frozen=True):
     counts: Counts
     post: int | None
     """which drilling is the widest post bore"""
+    ahead: tuple[float, ...]
+    upright: tuple[int, ...]
 
 
-def _kind(holes: tuple[Hole, ...], drillings: tuple[Drilling, ...]) -> _Kind:
+def _kinds(seeds: Sequence[Seed], placed: Sequence[tuple[Frame | None, tuple[Hole, ...], str | None]],
+           drillings: Sequence[tuple[Drilling, ...]], drills: Drills) -> list[_Kind]:
+    """The kind of each feature: tuners of one pattern that have a place have the same holes, wherever they are."""
+    of_pattern: dict[int, _Kind] = {}
+    kinds = []
+    for (_, pattern, _), (frame, holes, _), own in zip(seeds, placed, drillings, strict=True):
+        kind = None if frame is None else of_pattern.get(id(pattern))
+        if kind is None:
+            kind = _kind(holes, own, drills)
+            if frame is not None:
+                of_pattern[id(pattern)] = kind
+        kinds.append(kind)
+    return kinds
+
+
+def _kind(holes: tuple[Hole, ...], drillings: tuple[Drilling, ...], drills: Drills) -> _Kind:
     posts = [i for i, drilling in enumerate(drillings) if drilling.role == "post"]
     return _Kind(tuple([i for i, hole in enumerate(holes) for _ in hole.drillings]),
-                 tuple([_RANKS.get(drilling.role, 0) for drilling in drillings]), count(holes),
-                 max(posts, key=lambda i: drillings[i].diameter, default=None))
-
-
-def _points(patterns: Sequence[Pattern | None], drillings: Sequence[tuple[Drilling, ...]], drills: Drills) -> list[tuple[float, ...]]:
-    """Item.ahead of each feature, from the pattern and the drillings of each."""
-    of_pattern: dict[tuple[int, int], tuple[float, ...]] = {}
-    found = []
-    for pattern, own in zip(patterns, drillings, strict=True):
-        # Of one pattern all have the same, but for one without a place, which has no drillings.
-        key = id(pattern), len(own)
-        points = None if pattern is None else of_pattern.get(key)
-        if points is None:
-            points = of_pattern[key] = tuple([0.0 if d.through or d.there else drills.point(d) for d in own])
-        found.append(points)
-    return found
+                 tuple([RANKS.get(drilling.role, 0) for drilling in drillings]), count(holes),
+                 max(posts, key=lambda i: drillings[i].diameter, default=None),
+                 tuple([0.0 if d.through or d.there else drills.point(d) for d in drillings]),
+                 tuple([i for i, drilling in enumerate(drillings) if drilling.upright]))
 
 
 def _about(low: np.ndarray, high: np.ndarray, many: Sequence[int]) -> Iterator[Box]:

@@ -41,7 +41,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
 
 
 def _shadows(items: Sequence[Item], margins: Margins) -> list[Shadow]:
-    centres = [plan(item.drillings[i].start) for item in items for i in item.upright.tolist()]
+    centres = [plan(item.drillings[i].start) for item in items for i in item.upright]
     spots = iter(shapely.points(np.array(centres)).tolist() if centres else ())
     faces = [item.mount == "face" for item in items]
     corners = [ring for item, face in zip(items, faces, strict=True) if face
@@ -58,7 +58,7 @@ def _with_outline(shadows: Sequence[Shadow], outline: Wall, margins: Margins) ->
     found, at = [], 0
     for shadow in shadows:
         item, some = shadow.item, []
-        upright = [i for k, i in enumerate(item.upright.tolist(), at) if near[k] or not meets[k]]
+        upright = [i for k, i in enumerate(item.upright, at) if near[k] or not meets[k]]
         at += len(shadow.spots)
         if upright:
             some += hole_walls.at_outline(item, upright, outline, margins)
@@ -98,7 +98,7 @@ def _with_slots(shadows: Sequence[Shadow], openings: tuple[Opening, ...], margin
         item, some = shadow.item, []
         upright = range(at, at + len(shadow.spots))
         for which in sorted({slot for k in upright for slot in met.get(k, ())}):
-            near = [i for k, i in zip(upright, item.upright.tolist(), strict=True) if which in met.get(k, ())]
+            near = [i for k, i in zip(upright, item.upright, strict=True) if which in met.get(k, ())]
             some += hole_walls.at_slot(item, near, openings[which], margins)
         at = upright.stop
         if shadow.areas:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from geometry.checks.around import Around
 from geometry.checks.drills import Drills
@@ -20,7 +20,7 @@ _NAMED = 3
 def snags(scene: Scene) -> Iterable[Snag]:
     """Notes of diameters that the rack lacks."""
     lacking: dict[float, list[tuple[str, Drilling]]] = {}
-    for diameter, id, drilling in scene.memo.snags(_missing, scene.items, scene.drills):
+    for diameter, id, drilling in scene.memo.snags_together(_missing, scene.items, scene.drills):
         lacking.setdefault(diameter, []).append((id, drilling))
     for diameter, wanted in sorted(lacking.items()):
         ids = tuple(dict.fromkeys(id for id, _ in wanted))
@@ -31,13 +31,27 @@ def snags(scene: Scene) -> Iterable[Snag]:
                    say("Enter the drill in the rack, or change the hardware pattern to one you have."))
 
 
-def _missing(item: Item, drills: Drills) -> tuple[tuple[float, str, Drilling], ...]:
-    """(diameter that the rack lacks in mm, the item, its first drilling of it)."""
-    found: dict[float, Drilling] = {}
-    for drilling in item.drillings:
+def _missing(items: Sequence[Item], drills: Drills) -> list[tuple[tuple[float, str, Drilling], ...]]:
+    """(diameter that the rack lacks in mm, the item, its first drilling of it) of each item."""
+    of_pattern: dict[tuple[int, int], tuple[int, ...]] = {}
+    found = []
+    for item in items:
+        # Tuners of one pattern ask for the same drills, but for one without a place, which asks for none.
+        key = id(item.pattern), len(item.drillings)
+        lacking = of_pattern.get(key)
+        if lacking is None or item.pattern is None:
+            lacking = of_pattern[key] = _lacking(item.drillings, drills)
+        found.append(tuple([(item.drillings[i].diameter, item.id, item.drillings[i]) for i in lacking]))
+    return found
+
+
+def _lacking(drillings: Sequence[Drilling], drills: Drills) -> tuple[int, ...]:
+    """The places of the first drillings of each diameter that the rack lacks."""
+    found: dict[float, int] = {}
+    for i, drilling in enumerate(drillings):
         if not drilling.there and drilling.diameter not in found and drills.find(drilling) is None:
-            found[drilling.diameter] = drilling
-    return tuple((diameter, item.id, drilling) for diameter, drilling in found.items())
+            found[drilling.diameter] = i
+    return tuple(found.values())
 
 
 def alone(item: Item, around: Around) -> tuple[Snag, ...]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import chain
 
 import numpy as np
 from msgspec import Struct
@@ -27,8 +28,8 @@ class Cylinders(Struct, frozen=True, eq=False):
     @classmethod
     def made(cls, rows: Sequence[tuple[Vec3, Vec3, float, float]]) -> Cylinders:
         """Cylinders from (start, unit axis, length, radius)."""
-        flat = np.array([(*start, *axis, length, radius) for start, axis, length, radius in rows],
-                        dtype=float).reshape(-1, 8)
+        numbers = chain.from_iterable([(*start, *axis, length, radius) for start, axis, length, radius in rows])
+        flat = np.fromiter(numbers, float, 8 * len(rows)).reshape(-1, 8)
         return cls(flat[:, :3], flat[:, 3:6], flat[:, 6], flat[:, 7])
 
     @classmethod

@@ -3,9 +3,11 @@
 import pytest
 from msgspec.structs import replace
 
-from geometry.checks import LiveCheck, check, nut_line, solid_pairs
+from app.window.demo import demo
+from geometry.checks import LiveCheck, check, depths, hole_pairs, nut_line, solid_pairs
 from geometry.layout import FreePlace
 from geometry.solids import distance
+from tests.geometry.checks.heads import bore, face, head, pattern
 from tests.geometry.checks.many import many
 
 
@@ -84,3 +86,39 @@ def test_what_hangs_on_the_outline_alone_is_looked_up_once(monkeypatch):
         live.check(_moved(head, 6, by) if isinstance(head.tuners[6].place, FreePlace) else head)
         check(head)
     assert len(clipped) == 1
+
+
+def test_hardware_in_order_is_asked_once_for_all_its_tuners_through_the_face(monkeypatch):
+    """Their depths, and the drills and the quill that they take, are the same wherever they are."""
+    head, asked = demo(), []
+    patterns = {tuner.id: tuner.pattern for tuner in head.tuners}
+    own = depths.alone
+    monkeypatch.setattr(depths, "alone", lambda item, around: asked.append(patterns.get(item.id)) or own(item, around))
+    check(head)
+    face = {pattern.id for pattern in head.patterns if pattern.mount == "face" and pattern.id in patterns.values()}
+    assert len([pattern for pattern in patterns.values() if pattern in face]) > len(face)
+    assert sorted(pattern for pattern in asked if pattern in face) == sorted(face)
+
+
+def test_hardware_with_a_fault_is_told_of_every_tuner_and_again_with_other_margins():
+    deep = pattern("deep", "face", bore(), bore(role="screw", diameter=2.0, at=(9.0, 0.0), surface="back", depth=13.5))
+    two = head(tuners=(face("a", -20.0, 60.0, deep), face("b", 20.0, 60.0, deep), face("c", 20.0, 100.0, deep)), patterns=(deep,))
+    live = LiveCheck()
+    easy = replace(two, margins=replace(two.margins, screw_any=0.1))
+    for layout, told in ((easy, []), (two, ["a", "b", "c"]), (easy, []), (two, ["a", "b", "c"])):
+        assert sorted(snag.between[0] for snag in live.check(layout).snags if snag.kind == "too-deep") == told
+
+
+def test_the_bores_of_one_tuner_are_held_against_each_other_only_where_its_pattern_is_crowded(monkeypatch):
+    rows, near = [], hole_pairs._near
+    monkeypatch.setattr(hole_pairs, "_near", lambda given: rows.extend(given) or near(given))
+    check(demo())
+    assert rows and not [one.id for one, two, _ in rows if one is two]
+    rows.clear()
+    crowded = pattern("crowded", "face", bore(), bore(role="screw", diameter=2.0, at=(5.0, 0.0), surface="back", depth=6.0))
+    found = check(head(tuners=(face("a", -20.0, 60.0, crowded), face("b", 20.0, 60.0, crowded)), patterns=(crowded,)))
+    assert [one.id for one, two, _ in rows if one is two] == ["a", "b"]
+    # Axes 5 apart, less the post bore's radius and the screw's.
+    apart, wanted = 5.0 - crowded.bores[0].diameter / 2 - 1.0, head().margins.screw_any
+    own = {snag.between: snag.measured for snag in found.snags if len(snag.between) == 1 and snag.needed == wanted}
+    assert apart < wanted and own == {("a",): pytest.approx(apart, abs=1e-9), ("b",): pytest.approx(apart, abs=1e-9)}
