@@ -1428,6 +1428,10 @@
         <translation>Bohrungen kreuzen eine Leimfuge</translation>
     </message>
     <message>
+        <source>Bores from the side are planned here where they meet the finished outline: while the edges are square choose the measure at or from the square edge.</source>
+        <translation>Seitenbohrungen sind hier dort geplant, wo sie den fertigen Umriss treffen: solange die Kanten gerade sind, das Maß an oder von der geraden Kante wählen.</translation>
+    </message>
+    <message>
         <source>Bores share a tilt</source>
         <translation>Bohrungen mit gleicher Neigung</translation>
     </message>
@@ -10368,6 +10372,14 @@
     <message>
         <source>bore from the side</source>
         <translation>Bohrung von der Seite</translation>
+    </message>
+    <message>
+        <source>bores from the side, at the square edge: y from the nut line</source>
+        <translation>Seitenbohrungen, an der geraden Kante: y von der Sattellinie</translation>
+    </message>
+    <message>
+        <source>bores from the side, from the square edge: depth</source>
+        <translation>Seitenbohrungen, von der geraden Kante: Tiefe</translation>
     </message>
     <message>
         <source>bores from the side: below the face</source>

@@ -5,6 +5,8 @@ from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from geometry.solids import frames, side_bore
+from geometry.units import parse_length
 from tests.gui.test_book_stage import type_on
 from tests.waiting import press
 
@@ -63,3 +65,39 @@ def test_a_table_read_in_a_wrong_unit_is_not_told_hole_by_hole(bench, room):
     press(room.view.tabs.button(3))
     assert "400 readings" in room.readings.page.said and len(room.readings.page.said) < 3000
     assert "and 388 more" in room.readings.page.said
+
+
+@pytest.mark.parametrize("what", ["y", "depth"])
+def test_a_bore_is_measured_at_the_square_edge_in_the_middle_of_the_work(bench, room, what):
+    """The drilling card tells mark and stop at the square edge: who reads just these is not off, 0.4 mm more is 0.4 mm off."""
+    press(room.view.tabs.button(3))
+    page = room.readings.page
+    page.ways.setFocus()
+    at = {way.square: index for index in range(page.ways.count()) if (way := page.ways.itemData(index)).what == what}
+
+    def choose(square: bool) -> None:
+        while page.ways.currentIndex() != at[square]:
+            QTest.keyClick(page.ways, Qt.Key.Key_Down if page.ways.currentIndex() < at[square] else Qt.Key.Key_Up)
+    choose(False)
+    assert "choose the measure at or from the square edge" in page.said
+    choose(True)
+    assert "choose the measure at or from the square edge" not in page.said
+    rows = [one.drilling for one in room.readings._rows]
+    assert len(rows) == 6, "the six post bores, and no screw"
+    row = next(row for row, id in enumerate(rows) if id.startswith("treble side 2"))
+    bore = side_bore(bench.layout, "treble side 2")
+    told = bore.mark[1] if what == "y" else bore.stop_full
+    table = page.table
+    assert parse_length(table.words.index(row, 1).data(), "mm") == pytest.approx(told, abs=0.006)
+    table.setFocus()
+    table.stand_at(row, 2)
+    type_on(table, f"{told + 0.4:.4f}")
+    taken, = bench.layout.book.readings
+    assert taken.value - taken.planned == pytest.approx(0.4, abs=0.001)
+    frame = frames(bench.layout)["treble side 2"]
+    assert taken.planned == pytest.approx(frame.origin[1] if what == "y" else bore.depth)
+    assert table.words.index(row, 3).data() == "+0.4"
+    assert parse_length(table.words.index(row, 2).data(), "mm") == pytest.approx(told + 0.4, abs=0.006)
+    choose(False)
+    shown = next(i for i, one in enumerate(room.readings._rows) if one.drilling == rows[row])
+    assert parse_length(table.words.index(shown, 2).data(), "mm") == pytest.approx(taken.planned + 0.4, abs=0.006)
