@@ -32,7 +32,7 @@ TERMS = frozenset({
     # along a section
     "waste", "slot", "pocket", "web", "wood",
     # how a distance is measured
-    "over the wood", "over the walls", "over pins",
+    "square edge", "over the wood", "over the walls", "over pins",
     # roles of bores, guides of the router, kinds of operations
     "post", "clearance", "pin", "side", "guide bush", "bare shank", "bearing on the shank", "bearing on the tip",
     "glue ear", "mark", "pilot", "edge pilot", "side counterbore", "waste holes", "saw", "rout", "cut outline",

@@ -12024,6 +12024,11 @@
         <translation>verdirbt die Arbeit</translation>
     </message>
     <message>
+        <source>square edge</source>
+        <comment>term</comment>
+        <translation>gerade Kante</translation>
+    </message>
+    <message>
         <source>square to the edge before</source>
         <translation>rechtwinklig zur Kante davor</translation>
     </message>
@@ -13215,6 +13220,10 @@
     <message>
         <source>{d} goes in from the side: measure y and how far below the face it lies.</source>
         <translation>{d} geht von der Seite hinein: y und die Lage unter der Vorderseite messen.</translation>
+    </message>
+    <message>
+        <source>{d} is not drilled from the square edge.</source>
+        <translation>{d} wird nicht von der geraden Kante gebohrt.</translation>
     </message>
     <message>
         <source>{d} is square to the face: it has neither a tilt nor a depth below the face.</source>

@@ -35,7 +35,8 @@ def reading_blocks(layout: Headstock, width: float) -> list[Block]:
 
 
 def _form(known: list[Drilling], taken: list[Reading], blank: Blank, width: float) -> list[Block]:
-    by = {(one.drilling, one.what): _as_asked(one, blank) for one in taken if one.what != "distance"}
+    of = {d.id: d for d in known}
+    by = {(one.drilling, one.what): _as_asked(one, blank, of.get(one.drilling)) for one in taken if one.what != "distance"}
     names = (say("x, below face"), "y", say("diameter"), say("depth"))
     w = fitting((42, *[17.0] * 8), width, 1.5)
     columns = [Column(say("hole"), w[0])]
@@ -53,8 +54,10 @@ def _form(known: list[Drilling], taken: list[Reading], blank: Blank, width: floa
     return [made[0], *(taller(row, TALL) for row in made[1:])]
 
 
-def _as_asked(one: Reading, blank: Blank) -> float:
-    """A reading in the terms of the form, which has x from the centreline, mm."""
+def _as_asked(one: Reading, blank: Blank, d: Drilling | None) -> float:
+    """A reading in the terms of the form, which has x from the centreline and bores on the finished outline, mm."""
+    if one.how == "square edge" and one.planned is not None and d is not None:
+        return one.value - one.planned + (d.depth if one.what == "depth" else d.start[1])
     return {"bass edge": one.value - blank.bass, "treble edge": blank.treble - one.value}.get(one.how, one.value)
 
 

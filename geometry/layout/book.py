@@ -78,7 +78,7 @@ class Remark(Part, kw_only=True):
 
 
 What = Literal["x", "y", "below face", "diameter", "depth", "tilt", "distance"]
-How = Literal["", "centreline", "bass edge", "treble edge", "over the wood", "over the walls", "over pins"]
+How = Literal["", "centreline", "bass edge", "treble edge", "square edge", "over the wood", "over the walls", "over pins"]
 
 
 class Reading(Part, kw_only=True):

@@ -3,9 +3,11 @@
 What each kind of reading means, in mm (tilt: degrees):
 
 - `x`: to the middle of the hole, from the centreline (treble side positive), or from a square edge of the blank inwards;
-- `y`: to the middle of the hole, from the nut line towards the tip;
+- `y`: to the middle of the hole, from the nut line towards the tip; of a bore from the side on the finished outline, or
+  where it goes into the `square edge` while that is there;
 - `below face`: to the middle of a bore from the side;
-- `diameter`, `depth`: of that drilling, the depth to the full diameter's end;
+- `diameter`, `depth`: of that drilling, the depth to the full diameter's end; of a bore from the side from the finished
+  outline, or from the `square edge` while that is there;
 - `tilt`: of a bore from the side in plan, against square to the blank's edge, positive when it leans to the tip on its way
   out, as its drilling card and the wrap paper have it;
 - `distance`: between two holes, middle to middle, or `over the wood` (between the near walls), `over the walls`
@@ -67,6 +69,12 @@ def apart(one: Drilling, other: Drilling) -> float:
     return math.dist(one.start, other.start)
 
 
+def at_square_edge(d: Drilling, what: str) -> bool:
+    """Whether a drilling has this measure at the square edge. Pilots of screws have none: they are drilled through the plate
+    once the outline is cut."""
+    return d.mark is not None and not d.upright and d.role != "screw" and (what == "y" or what == "depth" and not d.through)
+
+
 def planned_value(layout: Headstock, reading: Reading, known: Mapping[str, Drilling] | None = None) -> float:
     """What the plan says in the terms of a reading. GeometryError when there is no such hole or it has no such measure."""
     known = drillings(layout) if known is None else known
@@ -75,8 +83,12 @@ def planned_value(layout: Headstock, reading: Reading, known: Mapping[str, Drill
         if not d.upright:
             raise GeometryError(say("{d} goes in from the side: measure y and how far below the face it lies.", d=d.id))
         return {"bass edge": d.start[0] + layout.blank.bass, "treble edge": layout.blank.treble - d.start[0]}.get(reading.how, d.start[0])
+    if reading.how == "square edge" and not at_square_edge(d, reading.what):
+        raise GeometryError(say("{d} is not drilled from the square edge.", d=d.id))
     if reading.what == "y":
-        return d.start[1]
+        return d.mark[1] if reading.how == "square edge" else d.start[1]
+    if reading.what == "depth" and reading.how == "square edge":
+        return d.stop
     if reading.what in ("diameter", "depth"):
         return d.diameter if reading.what == "diameter" else d.depth
     if reading.what == "distance":

@@ -5,7 +5,7 @@ from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from geometry.solids import frames, side_bore
+from geometry.solids import side_bore
 from geometry.units import parse_length
 from tests.gui.test_book_stage import type_on
 from tests.waiting import press
@@ -73,7 +73,7 @@ def test_a_bore_is_measured_at_the_square_edge_in_the_middle_of_the_work(bench, 
     press(room.view.tabs.button(3))
     page = room.readings.page
     page.ways.setFocus()
-    at = {way.square: index for index in range(page.ways.count()) if (way := page.ways.itemData(index)).what == what}
+    at = {way.how == "square edge": index for index in range(page.ways.count()) if (way := page.ways.itemData(index)).what == what}
 
     def choose(square: bool) -> None:
         while page.ways.currentIndex() != at[square]:
@@ -94,10 +94,9 @@ def test_a_bore_is_measured_at_the_square_edge_in_the_middle_of_the_work(bench, 
     type_on(table, f"{told + 0.4:.4f}")
     taken, = bench.layout.book.readings
     assert taken.value - taken.planned == pytest.approx(0.4, abs=0.001)
-    frame = frames(bench.layout)["treble side 2"]
-    assert taken.planned == pytest.approx(frame.origin[1] if what == "y" else bore.depth)
+    assert taken.planned == pytest.approx(told)
     assert table.words.index(row, 3).data() == "+0.4"
     assert parse_length(table.words.index(row, 2).data(), "mm") == pytest.approx(told + 0.4, abs=0.006)
-    choose(False)
-    shown = next(i for i, one in enumerate(room.readings._rows) if one.drilling == rows[row])
-    assert parse_length(table.words.index(shown, 2).data(), "mm") == pytest.approx(taken.planned + 0.4, abs=0.006)
+    bench.window.document.apply("Wider", replace(bench.layout, blank=replace(bench.layout.blank, treble=bench.layout.blank.treble + 5.0)))
+    assert table.words.index(row, 3).data() == "+0.4", "what was read stands beside what it was read for"
+    assert parse_length(table.words.index(row, 2).data(), "mm") == pytest.approx(told + 0.4, abs=0.006)

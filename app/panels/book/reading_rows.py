@@ -9,7 +9,7 @@ from itertools import pairwise
 from msgspec import Struct
 
 from geometry.layout import Accuracy, Headstock, Piece, Reading
-from geometry.measured import Fit, Found, Joined, Off, drillings, offs, planned_value
+from geometry.measured import Fit, Found, Joined, Off, at_square_edge, drillings, offs, planned_value
 from geometry.saying import count, number, say
 from geometry.solids import Drilling
 from geometry.terms import term
@@ -22,8 +22,6 @@ class Way(Struct, frozen=True):
     words: str
     what: str
     how: str = ""
-    square: bool = False
-    """of bores from the side at the square edge, before the outline is cut"""
 
 
 WAYS = (
@@ -31,8 +29,8 @@ WAYS = (
     Way(say("x from the treble edge of the blank"), "x", "treble edge"), Way(say("y from the nut line"), "y"),
     Way(say("diameter"), "diameter"), Way(say("depth"), "depth"), Way(say("bores from the side: below the face"), "below face"),
     Way(say("bores from the side: tilt"), "tilt"),
-    Way(say("bores from the side, at the square edge: y from the nut line"), "y", square=True),
-    Way(say("bores from the side, from the square edge: depth"), "depth", square=True),
+    Way(say("bores from the side, at the square edge: y from the nut line"), "y", "square edge"),
+    Way(say("bores from the side, from the square edge: depth"), "depth", "square edge"),
     Way(say("between two holes: the wood left, outside jaws"), "distance", "over the wood"),
     Way(say("between two holes: far walls, inside jaws"), "distance", "over the walls"),
     Way(say("between two holes: over pins that fill them"), "distance", "over pins"),
@@ -58,26 +56,16 @@ def asked(layout: Headstock, way: Way) -> list[Reading]:
     if way.what == "distance":
         pairs = [(a, b.id) for a, b in pairwise(known.values()) if a.of == b.of and a.hole != b.hole and a.upright and b.upright]
     else:
-        pairs = [(d, None) for d in known.values() if (at_square_edge(d, way) is not None if way.square else _has(d, way.what))]
+        pairs = [(d, None) for d in known.values() if _has(d, way)]
     empty = [Reading(piece="practice", drilling=d.id, what=way.what, how=way.how, other=other, value=0.0) for d, other in pairs]
     return [Reading(piece=one.piece, drilling=one.drilling, what=one.what, how=one.how, other=one.other, value=0.0,
                     planned=planned_value(layout, one, known)) for one in empty]
 
 
-def at_square_edge(d: Drilling, way: Way) -> float | None:
-    """How much more is measured of a bore from the side while the edges are still square than on the finished piece, mm.
-
-    None where there is no such bore: no mark on the square edge, or a screw's pilot, which is drilled through the plate
-    once the outline is cut. 0 in every other way of measuring.
-    """
-    if not way.square:
-        return 0.0
-    if d.mark is None or d.upright or d.role == "screw" or way.what == "depth" and d.through:
-        return None
-    return d.stop - d.depth if way.what == "depth" else d.mark[1] - d.start[1]
-
-
-def _has(d: Drilling, what: str) -> bool:
+def _has(d: Drilling, way: Way) -> bool:
+    what = way.what
+    if way.how == "square edge":
+        return at_square_edge(d, what)
     if what == "x":
         return d.upright
     if what in ("below face", "tilt"):
@@ -90,10 +78,9 @@ def key_of(reading: Reading) -> tuple[str, str, str, str | None]:
     return reading.drilling, reading.what, reading.how, reading.other
 
 
-def reading_cells(layout: Headstock, wanted: Sequence[Reading], taken: Sequence[Reading], piece: Piece, unit: LengthUnit,
-                  way: Way | None = None) -> list[tuple[str, ...]]:
+def reading_cells(layout: Headstock, wanted: Sequence[Reading], taken: Sequence[Reading], piece: Piece, unit: LengthUnit) -> list[tuple[str, ...]]:
     """Hole, planned, measured, off; a doubtful reading is marked with words. A reading that was taken stands beside the plan
-    it was taken for, even when the layout has changed since. `way` is how the maker measures."""
+    it was taken for, even when the layout has changed since."""
     by_key = {key_of(one): one for one in taken if one.piece == piece}
     known = drillings(layout)
     made = []
@@ -101,15 +88,14 @@ def reading_cells(layout: Headstock, wanted: Sequence[Reading], taken: Sequence[
         degrees = one.what == "tilt"
         found = by_key.get(key_of(one))
         aim = one.planned if found is None or found.planned is None else found.planned
-        more = at_square_edge(known[one.drilling], way) or 0.0 if way is not None else 0.0
-        planned = degree_words(aim) if degrees else length_words(aim + more, unit, mark=True)
+        planned = degree_words(aim) if degrees else length_words(aim, unit, mark=True)
         name = (f"{one.drilling}  {term(known[one.drilling].operation)}" if one.other is None else
                 say("{one} to {other}", one=one.drilling, other=one.other))
         if found is None:
             made.append((name, planned, "", ""))
             continue
         off = Off(found, aim)
-        shown = degree_words(found.value) if degrees else length_words(found.value + more, unit)
+        shown = degree_words(found.value) if degrees else length_words(found.value, unit)
         by = degree_words(off.by, True) if degrees else length_words(off.by, unit, True)
         made.append((name, planned, shown, say("{by} a slip?", by=by) if off.doubtful else by))
     return made

@@ -11,7 +11,6 @@ from PySide6.QtCore import QObject
 from app.panels.book.reading_page import ReadingPage
 from app.panels.book.reading_rows import (
     asked,
-    at_square_edge,
     fit_sentences,
     key_of,
     off_of,
@@ -23,7 +22,7 @@ from app.panels.book.reading_rows import (
 from geometry.book import put_reading, remove_reading
 from geometry.errors import GeometryError
 from geometry.layout import Reading
-from geometry.measured import Found, Off, drillings, implied, joined, take_accuracy, with_side
+from geometry.measured import Found, Off, at_square_edge, drillings, implied, joined, take_accuracy, with_side
 from geometry.saying import count, say
 from geometry.units import parse_angle, parse_length
 
@@ -65,11 +64,11 @@ class ReadingDesk(QObject):
         how = say("Measure the finished holes with a caliper; Enter goes to the next hole. An emptied cell is struck out. On the "
                   "bass side of the centreline x is below zero; the sign may be left out.")
         way = self.page.way
-        if way.what in ("y", "depth") and not way.square and any(not d.upright for d in drillings(layout).values()):
+        if way.what in ("y", "depth") and way.how != "square edge" and any(at_square_edge(d, way.what) for d in drillings(layout).values()):
             how = say("Bores from the side are planned here where they meet the finished outline: while the edges are square "
                       "choose the measure at or from the square edge.") + " " + how
         sentences = [*sentences, how] if found else [how, *sentences]
-        cells = reading_cells(layout, self._rows, layout.book.readings, piece, unit, way)
+        cells = reading_cells(layout, self._rows, layout.book.readings, piece, unit)
         self.page.show_readings(cells, sentences, any(one.enough for one in self._found), [key_of(one) for one in self._rows],
                                 (self._window.document.opened, piece, self.page.way.words))
 
@@ -95,7 +94,7 @@ class ReadingDesk(QObject):
         if one is None:
             self._window.say(say("This hole is no longer in the layout: nothing was written down."))
             return
-        name, table_way = say("Reading of {drilling}", drilling=one.drilling), self.page.way
+        name = say("Reading of {drilling}", drilling=one.drilling)
         document = self._window.document
         mine = replace(one, piece=document.book.piece)
         try:
@@ -103,7 +102,6 @@ class ReadingDesk(QObject):
                 document.record(name, lambda book: remove_reading(book, mine))
             else:
                 value = math.degrees(parse_angle(text)) if one.what == "tilt" else with_side(one, parse_length(text, self._window.unit))
-                value -= at_square_edge(drillings(document.layout)[one.drilling], table_way) or 0.0
                 if one.what in ("diameter", "depth", "distance") and value <= 0:
                     raise GeometryError(say("“{text}” cannot be: this measure is above zero.", text=text))
                 document.record(name, lambda book: put_reading(book, replace(mine, value=value)))

@@ -173,3 +173,14 @@ def test_a_caliper_on_the_bass_side_knows_no_sign(planned, typed, meant):
     assert with_side(one, typed) == meant
     edge = Reading(piece="real", drilling="b.1.1", what="x", how="bass edge", value=0.0, planned=planned)
     assert with_side(edge, typed) == typed
+
+
+def test_at_the_square_edge_a_bore_from_the_side_is_planned_as_its_card_tells():
+    post = next(d for d in SIDE if d.role == "post" and d.of == "treble side 2")
+    bore = side_bore(LAYOUT, "treble side 2")
+    assert reading(post, "y", how="square edge").value == pytest.approx(bore.mark[1])
+    assert reading(post, "depth", how="square edge").value == pytest.approx(bore.stop_full)
+    assert reading(post, "y").value == pytest.approx(bore.seat[1]) != pytest.approx(bore.mark[1])
+    for d in (UPRIGHT[0], next(d for d in SIDE if d.role == "screw")):
+        with pytest.raises(GeometryError, match="not drilled from the square edge"):
+            reading(d, "y", how="square edge")

@@ -1,0 +1,22 @@
+"""The form of readings on paper, filled in with what the job book holds."""
+
+from msgspec.structs import replace
+
+from app.sheets.reading_pages import reading_blocks
+from geometry.drawing import Label
+from geometry.layout import Reading
+from geometry.measured import drillings
+from tests.app.sheets.specimens import demo
+
+
+def test_a_reading_at_the_square_edge_stands_on_the_form_in_the_forms_terms():
+    """0.4 mm off at the square edge is 0.4 mm off on the finished outline."""
+    layout = demo()
+    bore = next(d for d in drillings(layout).values() if d.role == "post" and d.of == "treble side 1")
+    told = {"y": (bore.mark[1], bore.start[1]), "depth": (bore.stop, bore.depth)}
+    taken = tuple(Reading(piece=layout.book.piece, drilling=bore.id, what=what, how="square edge", value=square + 0.4, planned=square)
+                  for what, (square, _) in told.items())
+    blocks = reading_blocks(replace(layout, book=replace(layout.book, readings=taken)), 180.0)
+    texts = [mark.text for block in blocks for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
+    for _, finished in told.values():
+        assert f"{round(finished + 0.4, 2):g}" in texts
