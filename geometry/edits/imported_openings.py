@@ -66,6 +66,28 @@ def with_openings(layout: Headstock, loops: Sequence[Role], place: Matrix, known
     return validate(replace(layout, slots=tuple([checked(one, one.id) for one in slots]), holes=tuple([checked(one, one.id) for one in holes])))
 
 
+def there_again(loops: Sequence[Role], place: Matrix, layout: Headstock) -> dict[int, str]:
+    """Which of these loops, by number, are pockets or holes that are there in the layout, drawn in the same place and size; and which."""
+    there = [one for one in (*layout.slots, *layout.holes) if one.there]
+    found = {}
+    for number, (path, role) in enumerate(loops if there else ()):
+        for one in there if role != "outline" else ():
+            kind = POCKET if isinstance(one, Slot) else HOLE_THERE
+            if abs(abs(path.area) - _covered(one)) <= SAME * path.length and _same(one, _drawn(path, kind, place)):
+                found[number] = kind
+    return found
+
+
+def _covered(one: Slot | SingleHole) -> float:
+    """What a slot or a hole covers, mm2; none of a slot without an inside."""
+    if isinstance(one, SingleHole):
+        return math.pi * one.diameter**2 / 4
+    try:
+        return abs(slot_path(one).area)
+    except GeometryError:
+        return 0.0
+
+
 def there_told(loops: Sequence[Role], place: Matrix, layout: Headstock | None = None) -> list[str]:
     """What becomes of pockets and holes that are there when a drawing is taken, one sentence each.
 

@@ -1,5 +1,7 @@
 """Pockets and holes that are there already, in the import of a drawing."""
 
+import ezdxf
+import ezdxf.units
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
@@ -42,3 +44,24 @@ def test_a_loop_is_said_to_be_a_pocket_or_a_hole_that_is_there(bench):
     assert "A drawing tells no depths" in told
     assert [(slot.id, slot.there) for slot in made.slots] == [("pocket 1", True), ("slot 1", False)]
     assert [hole.there for hole in made.holes].count(True) == 1
+
+
+def test_a_pocket_that_is_known_is_none_to_cut_when_another_program_draws_it(bench, tmp_path):
+    """Without layers, drawn half out of the outline: by its place it would be left out, and the other one, 1 mm aside, is."""
+    bench.window.document.apply("Pocket", add_truss_rod_pocket(bench.layout))
+    drawing = ezdxf.new("R2010", units=ezdxf.units.MM)
+    drawing.modelspace().add_lwpolyline([(-24, 0), (24, 0), (45, 60), (40, 180), (-40, 180), (-45, 60)], close=True)
+    for aside in (0.0, 1.0):
+        drawing.modelspace().add_lwpolyline([(6 + aside, -6, 0), (6 + aside, 22, 1), (-6 + aside, 22, 0), (-6 + aside, -6, 1)], format="xyb",
+                                            close=True)
+        path = tmp_path / f"{aside}.dxf"
+        drawing.saveas(path)
+        dialog = opened(bench, str(path))
+        roles = list(dialog._made_of.of)
+        dialog._with.setFocus()
+        QTest.keyClick(dialog._with, Qt.Key.Key_Space)
+        dialog._accept()
+        made = dialog.result_layout
+        closed(dialog)
+        assert sorted(roles) == sorted(["outline", POCKET, *(["other"] if aside else [])])
+        assert [slot for slot in made.slots if slot.there] == [bench.layout.slots[-1]] == list(made.slots)

@@ -94,6 +94,7 @@ class ImportDialog(ReadInOrder, QDialog):
         self._path = path
         self._read = self._first_read = read
         self._made_of = Roles(read)
+        self._made_of.know(window.document.layout)
         self._turns = 0
         self._mirrored = False
         self._nudge = [0.0, 0.0]

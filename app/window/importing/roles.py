@@ -5,10 +5,15 @@ from __future__ import annotations
 from collections import Counter
 
 from app.formats.drawing_in import DrawingRead
+from geometry.edits.imported_openings import there_again
+from geometry.joining.placing import place
+from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET, term
 
 ROLES = ("outline", "slot", POCKET, "hole", HOLE_THERE, "other")
+MOST_KNOWN = 200
+"""Loops, the largest, among which what is there already is looked for."""
 ROLE_WORDS = {role: say("leave out") if role == "other" else term(role) for role in ROLES}
 
 
@@ -24,7 +29,16 @@ class Roles:
     def take(self, read: DrawingRead) -> None:
         """The drawing has been read again: a loop that is there as before keeps the role that was chosen for it."""
         self._names = _names(read)
+        self._loops = read.loops
         self.of = [self._chosen.get(name, loop.role) for name, loop in zip(self._names, read.loops, strict=True)]
+
+    def know(self, layout: Headstock) -> None:
+        """Of loops that are where the layout that is open has a pocket or a hole that is there: they are these, until the maker says otherwise."""
+        loops = [(loop.path, role) for loop, role in zip(self._loops[:MOST_KNOWN], self.of, strict=False)]
+        outline = next((path for path, role in loops if role == "outline"), None)
+        if outline is not None:
+            for number, role in there_again(loops, place(outline).matrix, layout).items():
+                self._set(number, role)
 
     def outline_of(self, read: DrawingRead) -> int | None:
         """Which loop of a drawing read again is the outline, where the maker has chosen another than the largest."""
