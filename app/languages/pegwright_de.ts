@@ -1296,6 +1296,10 @@
         <translation>Wird berechnet</translation>
     </message>
     <message>
+        <source>Being worked out anew: what stands below is older than the last change.</source>
+        <translation>Wird neu berechnet: Was darunter steht, ist älter als die letzte Änderung.</translation>
+    </message>
+    <message>
         <source>Being worked out…</source>
         <translation>Wird berechnet…</translation>
     </message>

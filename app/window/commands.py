@@ -14,6 +14,7 @@ from app.window.input.clipboard import Clipboard
 from app.window.input.setting_out import SettingOut
 from app.window.input.typed_text import take_typed
 from geometry import edits  # and not its names: an edit is loaded when it is made
+from geometry.checks.words import few
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import speaking
@@ -23,6 +24,8 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 
+MOST_NAMED = 3
+"""Things that the name of a step tells one by one: it stands in a menu."""
 MIRRORED = ("outline", "slots", "tuners")
 """Stages that offer to edit both sides alike."""
 NOT_ON_THE_LAYOUT = frozenset({
@@ -205,7 +208,7 @@ class Commands(QObject):
             self._w.node = None
             self._w.show_held()
         elif held:
-            self._edit(say("Remove {held}", held=', '.join(held)), lambda layout: edits.remove_features(layout, held))
+            self._edit(say("Remove {held}", held=few(held, MOST_NAMED)), lambda layout: edits.remove_features(layout, held))
 
     def _duplicate(self) -> None:
         held = self._w.document.held

@@ -9,7 +9,7 @@ from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QHBoxLayout, QToolButton, QWidget
 
 from app.look.icons import button_icon
-from app.look.plain import plain
+from app.look.plain import plain, short
 from app.look.sizes import px
 from app.look.theme import Theme
 from geometry.saying import say
@@ -56,13 +56,14 @@ class HistoryButtons(QWidget):
         history = self._window.document.history
         for key, word, name in (("undo", say("&Undo"), history.undo_name), ("redo", say("&Redo"), history.redo_name)):
             self._actions[key].setEnabled(name is not None)
-            self._actions[key].setText(f"{word}: {name}" if name and not unseen(self._window, name) else word)
+            named = name is not None and not unseen(self._window, name)
+            self._actions[key].setText(f"{word}: {short(name).replace('&', '&&')}" if named else word)
 
     def follow(self) -> None:
         """Take over what can be done, and what it is called."""
         for key, action in self._actions.items():
             button = self.buttons[key]
-            words = action.text().replace("&", "")
+            words = "&".join(part.replace("&", "") for part in action.text().split("&&"))
             keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
             button.setEnabled(action.isEnabled())
             button.setChecked(action.isChecked())

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from geometry.checks.said import length, rounded_down
 from geometry.saying import number, say
@@ -102,3 +103,10 @@ def listed(names: list[str] | tuple[str, ...]) -> str:
     if len(names) == 1:
         return names[0]
     return say("{names} and {last}", names=", ".join(names[:-1]), last=names[-1])
+
+
+def few(names: Sequence[str], most: int) -> str:
+    """As listed; of more than `most` names the first of them, and how many more: `a, b and 7 more`."""
+    if len(names) <= most:
+        return listed(tuple(names))
+    return say("{names} and {n} more", names=", ".join(names[:most]), n=len(names) - most)

@@ -1,6 +1,7 @@
 """`What must I hold?` beside the drawing: the answer, a proposal as a ghost, one step to take it."""
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QPoint, Qt
 
 from geometry.accuracy import propose_moves, requirements, rise_words, simulate, success_words
@@ -99,6 +100,9 @@ def test_what_is_needed_stands_in_the_table(qtbot, tmp_path) -> None:
     need = next(n for n in meant.needs if n.source == "mark")
     assert marks[1:3] == ["±0.6 mm", f"±{need.wanted:g} mm"] and "more" in marks[3]
     assert "Hold what follows" in dialog.answer.text() and success_words(meant.now, TRIALS) in dialog.answer.text()
+    bench.window.document.apply("Other words", replace(bench.layout, about="other words"))
+    assert "what stands below is older" in dialog.answer.text() and not dialog.table.isHidden()
+    dialog.close()
 
 
 def test_an_edit_beside_it_begins_anew(beside, crowd: Bench, qtbot) -> None:

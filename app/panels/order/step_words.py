@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from msgspec import Struct
 
 from app.panels.order.order_rows import minutes_words
-from geometry.checks.words import listed
+from geometry.checks.words import few
 from geometry.saying import say
 from geometry.sequence import Before, Operation, Taken, WoodState
 from geometry.units import LengthUnit
@@ -67,7 +67,7 @@ def _wrong(op: Operation, ops: Mapping[str, Operation], edges: Sequence[Before],
         groups.setdefault((own, edge.reason, edge.grade), []).append(ops[other].title)
     found = []
     for (own, reason, grade), titles in sorted(groups.items(), key=lambda item: (not item[0][0], list(HARM).index(item[0][2]))):
-        names = _named(list(dict.fromkeys(titles)))
+        names = few(list(dict.fromkeys(titles)), NAMED)
         words = (say("{harm}, out of turn with {names}", harm=HARM[grade], names=names) if own else
                  {"impossible": say("Its place makes impossible {names}", names=names),
                   "unsafe": say("Its place makes unsafe {names}", names=names),
@@ -89,10 +89,4 @@ def _reasons(found: Sequence[tuple[str, Before]], ops: Mapping[str, Operation]) 
         titles = groups.setdefault((edge.reason, edge.protects), [])
         if ops[other].title not in titles:
             titles.append(ops[other].title)
-    return tuple(Reason(_named(titles), why, protects) for (why, protects), titles in groups.items())
-
-
-def _named(titles: Sequence[str]) -> str:
-    if len(titles) <= NAMED:
-        return listed(titles)
-    return say("{names} and {n} more", names=", ".join(titles[:NAMED]), n=len(titles) - NAMED)
+    return tuple(Reason(few(titles, NAMED), why, protects) for (why, protects), titles in groups.items())

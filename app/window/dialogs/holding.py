@@ -175,6 +175,7 @@ class HoldDialog(ReadInOrder, QDialog):
         if self._trial is not None:
             self._trial.stop()
         self._show_proposal(None)
+        self._tell_work()
         self._rest.start(REST_MS)
 
     def _ask_needs(self) -> None:
@@ -197,7 +198,7 @@ class HoldDialog(ReadInOrder, QDialog):
         aim, chance = self.aim.currentData(), self.wanted.currentData()
         if what == "needs":
             self._show_proposal(None)
-            self.answer.setText(say("Being worked out…"))
+            self._tell_work()
             work, self._heard = partial(_needs, chance, aim), self._answered_needs
         else:
             self.says.setText(say("Looking for better places…"))
@@ -211,6 +212,11 @@ class HoldDialog(ReadInOrder, QDialog):
             self.halt.setFocus()  # as this button goes grey, the keyboard would go on to one that changes the layout
         self.look.setEnabled(False)
         self.errand.start(self._trial)
+
+    def _tell_work(self) -> None:
+        """What must be held is being worked out, or will be as soon as the layout rests."""
+        self.answer.setText(say("Being worked out…") if self.table.isHidden() else
+                            say("Being worked out anew: what stands below is older than the last change."))
 
     def _halted(self) -> None:
         """The button beside the bar: let go of what runs, or have done what was let go of."""

@@ -12,6 +12,7 @@ from app.panels.describe import describe
 from app.panels.snags.snag_words import title
 from app.window.input.stepping import place_of
 from geometry.checks import Snag
+from geometry.checks.words import few
 from geometry.layout import Headstock
 from geometry.lengths import from_nut
 from geometry.saying import count, say
@@ -21,8 +22,8 @@ from geometry.units import LengthUnit, format_close
 if TYPE_CHECKING:
     from app.window.main import MainWindow
 
-MOST = 3
-"""Snags that are told one by one."""
+MOST, MOST_NAMED = 3, 8
+"""Snags that are told one by one, and things that are held."""
 
 
 class Spoken(QObject):
@@ -69,7 +70,7 @@ def described(layout: Headstock, held: tuple[str, ...], node: int | None, snags:
         return say("Nothing is held.") + " " + (_counted(wrong) or say("There are no snags."))
     if len(held) > 1:
         about = [snag for snag in snags if set(snag.between) & set(held)]
-        names = ", ".join(held)
+        names = few(held, MOST_NAMED)
         return " ".join(filter(None, (say("{n} things are held: {names}.", n=len(held), names=names), _counted(about))))
     about = [snag for snag in snags if held[0] in snag.between]
     parts = [f"{describe(layout, held[0], unit, node).title}.", _place(layout, held[0], unit), _counted(about)]

@@ -9,6 +9,7 @@ from PySide6.QtCore import QObject, QTimer
 
 from app.window import ask
 from geometry.book import add_remark, running
+from geometry.checks.words import few
 from geometry.drawing import opened_out_groups
 from geometry.drawing.pinned_notes import pinned_notes
 from geometry.layout import Remark
@@ -19,6 +20,8 @@ if TYPE_CHECKING:
 
 TICK_MS = 1000
 MOST_LETTERS = 32
+MOST_NAMED = 3
+"""Things that are named in a question: it is as wide as its words."""
 
 
 class BookWatch(QObject):
@@ -60,7 +63,7 @@ class BookWatch(QObject):
     def pin(self) -> None:
         """Ask for a note to what is held, or to the whole layout when nothing is."""
         held = self._window.document.held
-        about = ", ".join(held) or say("the whole head")
+        about = few(held, MOST_NAMED) if held else say("the whole head")
 
         def take(text: str) -> None:
             def change(book):

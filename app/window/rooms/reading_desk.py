@@ -20,6 +20,7 @@ from app.panels.book.reading_rows import (
     what_words,
 )
 from geometry.book import put_reading, remove_reading
+from geometry.checks.words import few
 from geometry.errors import GeometryError
 from geometry.layout import Reading
 from geometry.measured import Found, Off, at_square_edge, drillings, implied, joined, take_accuracy, with_side
@@ -82,9 +83,7 @@ class ReadingDesk(QObject):
         doubtful = [what_words(off.reading) for off in found if off.doubtful]
         if not doubtful:
             return []
-        which = ", ".join(doubtful[:MOST_NAMED])
-        if len(doubtful) > MOST_NAMED:
-            which = say("{names} and {n} more", names=which, n=len(doubtful) - MOST_NAMED)
+        which = few(doubtful, MOST_NAMED)
         return [count(len(doubtful), "One reading is so far off that a slip of the pen is likelier; left out below: {which}.",
                       "{n} readings are so far off that a slip of the pen is likelier; left out below: {which}.", which=which)]
 
