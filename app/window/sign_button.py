@@ -44,10 +44,10 @@ class SignButton(QPushButton):
         if self.text() != text:
             self.setText(text)
 
-    def room(self, word: bool) -> int:
-        """Width in points that the button wants with its word or without."""
-        now, wide = bool(self.text()), self.sizeHint().width()
-        if word == now or not self.has_sign:
-            return wide
+    def rooms(self) -> tuple[int, int]:
+        """Width in points that the button wants without its word and with it."""
+        wide = self.sizeHint().width()
+        if not self.has_sign:
+            return wide, wide
         letters = self.fontMetrics().horizontalAdvance(self._word)
-        return wide + letters if word else wide - letters
+        return (wide - letters, wide) if self.text() else (wide, wide + letters)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QButtonGroup, QLabel, QToolButton, QWidget
 
@@ -191,29 +193,36 @@ class ToolBar(QWidget):
 
         Where even the signs alone have no room, the row goes on below.
         """
+        wanted = self._wanted()
         for shown in ((True, True), (False, True), (True, False), (False, False)):
-            if self._wanted(shown) <= self.width():
+            if wanted(shown) <= self.width():
                 break
         for buttons, on in zip((self._tools, self._actions), shown, strict=True):
             for button in buttons.values():
                 button.show_word(on)
 
-    def _wanted(self, words: tuple[bool, bool]) -> int:
-        """Width in points of all that is shown, with the words of the tools and of the actions or without."""
+    def _wanted(self) -> Callable[[tuple[bool, bool]], int]:
+        """From whether the tools and the actions have words to the width in points of all that is shown then.
+
+        Each part is asked once for all of these: its answer is what takes long, at every step of the window's edge.
+        """
         margins = self._row.contentsMargins()
-        width, count = margins.left() + margins.right(), 0
+        always, count = margins.left() + margins.right(), 0
+        signs, others = ([], []), []
         for i in range(self._row.count()):
             item = self._row.itemAt(i)
             widget = item.widget()
             if widget is None:
-                width += item.sizeHint().width()
+                always += item.sizeHint().width()
             elif widget.isVisibleTo(self):
                 count += 1
                 if isinstance(widget, SignButton):
-                    width += widget.room(words[0 if widget.property("tool") else 1])
+                    signs[0 if widget.property("tool") else 1].append(widget.rooms())
                 else:
-                    width += widget.sizeHint().width() if all(words) else widget.minimumSizeHint().width()
-        return width + self._row.spacing() * max(0, count)
+                    others.append((widget.minimumSizeHint().width(), widget.sizeHint().width()))
+        always += self._row.spacing() * max(0, count)
+        tools, actions, rest = ([sum(widths) for widths in zip(*part, strict=True)] or [0, 0] for part in (*signs, others))
+        return lambda words: always + tools[words[0]] + actions[words[1]] + rest[all(words)]
 
     def _signs(self) -> list[SignButton]:
         return [*self._tools.values(), *self._actions.values()]

@@ -166,6 +166,12 @@ def test_a_file_that_cannot_be_read_is_told_of_in_the_window(tmp_path):
     assert "bad.headstock.json" in why
 
 
+def test_what_a_check_has_loaded_is_not_looked_through_for_garbage(tmp_path):
+    code = ("import app.commands.main, atexit\natexit.register(lambda: print('COLLECTOR', gc.isenabled(), gc.get_freeze_count() > 10_000))\n"
+            f"sys.exit(app.commands.main.main_with_setup(['check', {FILE!r}]))")
+    assert "COLLECTOR True True" in told(code, [], tmp_path)
+
+
 def test_a_check_without_a_window_loads_no_toolkit(tmp_path):
     code = "import app.commands.main, atexit\natexit.register(lambda: print('MODULES', *sys.modules))"
     lines = told(code, ["check", FILE], tmp_path)
