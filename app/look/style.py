@@ -137,6 +137,7 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     QTableView::item:selected {{ background: {t.accent}; color: {t.accent_ink}; }}
     QTableView#entries::item {{ padding: 0 6px; border-bottom: 1px solid {t.line}; }}
     QTableView:focus {{ border: 2px solid {t.ring}; padding: 0; }}
+    QHeaderView {{ background: {t.card}; border: none; }}
     QHeaderView::section {{ background: {t.card}; color: {t.dim}; border: none; border-bottom: 1px solid {t.line};
         padding: 4px; }}
     QMenuBar {{ background: {t.bar}; }}

@@ -155,8 +155,12 @@ class ImportPreview(QWidget):
         painter.drawLine(QPointF(0, origin.y()), QPointF(self.width(), origin.y()))
         painter.setPen(QColor(t.dim))
         painter.drawText(QPointF(8, origin.y() - 5), say("nut line"))
-        words = QRectF(origin.x() + 6, 2, max(60.0, self.width() - origin.x() - 10), self.height() / 2)
-        painter.drawText(words, int(Qt.TextFlag.TextWordWrap), say("centreline, tip this way"))
+        words = say("centreline, tip this way")
+        longest = max(painter.fontMetrics().horizontalAdvance(word) for word in words.split())
+        left, right = origin.x() - 10, self.width() - origin.x() - 10
+        place = QRectF(origin.x() + 6, 2, right, self.height() / 2) if right > min(longest, left) else QRectF(4, 2, left, self.height() / 2)
+        painter.drawText(place, Qt.TextFlag.TextWordWrap | (Qt.AlignmentFlag.AlignLeft if place.x() > origin.x() else
+                                                            Qt.AlignmentFlag.AlignRight), words)
 
     def mousePressEvent(self, event) -> None:
         at = (self._place * self._move).inverted()[0].map(event.position())

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QEventLoop, QObject, Qt, QTimer
-from PySide6.QtWidgets import QProgressDialog, QWidget
+from PySide6.QtWidgets import QProgressBar, QProgressDialog, QWidget
 from shiboken6 import isValid
 
 from app.formats.drawing_in import DrawingRead, ImportJob
@@ -85,6 +85,9 @@ class _Waiting(QObject):
         self._loop = QEventLoop()  # nobody's child: whoever is destroyed while it runs must not take it along
         parent.destroyed.connect(self._loop.quit)
         self._box = QProgressDialog(plain(say("Reading {name}…", name=name)), say("Cancel"), 0, 0, parent)
+        bar = QProgressBar(self._box)
+        bar.setTextVisible(False)  # letters over both halves of a bar can be read on neither
+        self._box.setBar(bar)
         self._box.setWindowModality(Qt.WindowModality.WindowModal)
         self._box.setMinimumDuration(400)
         self._box.canceled.connect(self._loop.quit)
