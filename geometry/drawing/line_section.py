@@ -15,7 +15,7 @@ from geometry.drawing.section_cut import SectionLine, Span, wood_area
 from geometry.drawing.sections import LETTER, LETTER_WIDTH
 from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.slot_style import slot_style
-from geometry.drawing.wood_section import level_cut
+from geometry.drawing.wood_section import level_cuts
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.solids import Drilling, holes
@@ -55,9 +55,8 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
             cut.append(span)
     marks += [Area(clipped, "waste", of) for of, clipped in _flats(layout, line, end)]
     for d in _drillings(layout):
-        shape = _upright(d, line, end) if d.upright else level_cut(d, line, False, spans)
-        if shape is not None:
-            marks.append(Area(shape, "side bore" if d.role == "post" and not d.upright else d.operation, d.of))
+        marks += [Area(shape, "side bore" if d.role == "post" and not d.upright else d.operation, d.of)
+                  for shape in (_upright(d, line, end) if d.upright else level_cuts(d, line, spans))]
     ends = sorted({x for span in (*wood, *cut) for x in span})
     return (*marks, *_lengths(ends, thick, unit))
 
@@ -86,13 +85,10 @@ def _box(span: Span, top: float, bottom: float) -> Path:
     return rectangle(span[0], -bottom, span[1], -top)
 
 
-def _upright(d: Drilling, line: SectionLine, end: float) -> Path | None:
+def _upright(d: Drilling, line: SectionLine, end: float) -> list[Path]:
     chord = line.chord(d)
-    kept = _kept([chord], end) if chord is not None else []
-    if not kept:
-        return None
     low, high = sorted((d.start[2], d.end[2]))
-    return _box(kept[0], low, high)
+    return [_box(span, low, high) for span in (_kept([chord], end) if chord is not None else [])]
 
 
 def _lengths(ends: list[float], thick: float, unit: LengthUnit) -> list[Mark]:

@@ -14,7 +14,7 @@ from geometry.drawing.ramp_section import flat_plans, flat_sections, ramp_sectio
 from geometry.drawing.section_cut import SectionLine, Span
 from geometry.drawing.shapes import rectangle, ring_path, straight
 from geometry.drawing.tuner_plan import folded, strip, waste_strip
-from geometry.drawing.wood_section import cut_spans, level_cut, slot_cuts, upright_cut
+from geometry.drawing.wood_section import bore_cuts, cut_spans, slot_cuts
 from geometry.drawing.wood_state import face_area
 from geometry.layout import Headstock, Side
 from geometry.sequence.operation import Operation
@@ -63,9 +63,7 @@ def removed_in_section(layout: Headstock, op: Operation, before: WoodState, afte
         return ()
     marks: list[Mark] = []
     for d in _drilled(op):
-        cut = upright_cut(d, line) if d.upright else level_cut(d, line, not before.square_edges, spans)
-        if cut is not None:
-            marks.append(Area(cut, STYLE, d.of))
+        marks += [Area(cut, STYLE, d.of) for cut in bore_cuts(d, line, spans)]
     for slot, own, then in zip(layout.slots, before.slots, after.slots, strict=True):
         if own != then:
             taken = _solid(cut_spans(slot_cuts(slot, then, thick), line)) - _solid(cut_spans(slot_cuts(slot, own, thick), line))

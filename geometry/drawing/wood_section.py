@@ -87,12 +87,10 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
         if slot.id in ramps:
             marks += [Area(shape, "slot", slot.id) for shape in ramp_sections(slot, line, thick)]
         marks += _slot(slot, own, line, thick)
+    for d in state.to_be_seen:
+        marks += [Area(cut, "side bore" if d.role == "post" and not d.upright else d.operation, d.of) for cut in bore_cuts(d, line, spans)]
     if state.outline != "square":
         marks += [Area(shape, "waste", of) for of, shape in flat_sections(layout, line, cut_by_hand(state, "flat"))]
-    for d in state.to_be_seen:
-        cut = upright_cut(d, line) if d.upright else level_cut(d, line, not state.square_edges, spans)
-        if cut is not None:
-            marks.append(Area(cut, "side bore" if d.role == "post" and not d.upright else d.operation, d.of))
     if line.direction == (1.0, 0.0):
         along = format_close(line.origin[1], unit, mark=True)
         words = say("across, {along} from the nut line", along=along)
@@ -131,6 +129,14 @@ def _slot(slot: Slot, own: SlotState, line: SectionLine, thick: float) -> list[M
             for low, high, top, bottom in cut_spans(slot_cuts(slot, own, thick), line)]
 
 
+def bore_cuts(d: Drilling, line: SectionLine, spans: list[Span]) -> list[Path]:
+    """What the section plane cuts out of a bore in the wood `spans`."""
+    if not d.upright:
+        return level_cuts(d, line, spans)
+    cut = upright_cut(d, line)
+    return [] if cut is None else [cut]
+
+
 def upright_cut(d: Drilling, line: SectionLine) -> Path | None:
     """What the section plane cuts out of an upright bore; None when it misses it."""
     span = line.chord(d)
@@ -140,15 +146,13 @@ def upright_cut(d: Drilling, line: SectionLine) -> Path | None:
     return _box(span, low, high)
 
 
-def level_cut(d: Drilling, line: SectionLine, from_seat: bool, spans: list[Span]) -> Path | None:
-    """What the section plane cuts out of a bore from the side; None when it misses it.
+def level_cuts(d: Drilling, line: SectionLine, spans: list[Span]) -> list[Path]:
+    """What the section plane cuts out of a bore from the side; nothing when it misses it.
 
-    The bore runs from its mark on the square edge, or from the seat once that edge
-    is gone, and is shown within the wood `spans`. A line along the axis gives a
-    rectangle, one across it an ellipse.
+    The bore was drilled from its mark on the square edge and is shown in what is there of that wood, the `spans`. A line
+    along the axis gives a rectangle, one across it an ellipse.
     """
-    start = d.start if from_seat or d.mark is None else d.mark
-    length = d.depth if from_seat or d.mark is None else d.stop
+    start, length = (d.start, d.depth) if d.mark is None else (d.mark, d.stop)
     axis = d.direction[:2]
     turn = v.cross(axis, line.direction)
     off = v.cross(axis, v.sub(line.origin, start[:2]))
@@ -156,17 +160,19 @@ def level_cut(d: Drilling, line: SectionLine, from_seat: bool, spans: list[Span]
     inside = _between(turn, off, -d.radius, d.radius)
     reach = _between(lead, along, 0.0, length)
     if inside is None or reach is None:
-        return None
-    low = max(inside[0], reach[0], spans[0][0])
-    high = min(inside[1], reach[1], spans[-1][1])
-    if high - low <= 1e-3:
-        return None
-    s = (low + high) / 2 - (high - low) / 2 * np.cos(np.linspace(0.0, math.pi, STEPS + 1))
-    half = np.sqrt(np.maximum(0.0, d.radius ** 2 - (off + turn * s) ** 2))
-    z = start[2]
-    upper = [(float(x), float(-z + h)) for x, h in zip(s, half, strict=True)]
-    lower = [(float(x), float(-z - h)) for x, h in zip(s, half, strict=True) if h > 1e-9]
-    return chain([*upper, *reversed(lower)], closed=True)
+        return []
+    found = []
+    for first, last in spans:
+        low, high = max(inside[0], reach[0], first), min(inside[1], reach[1], last)
+        if high - low <= 1e-3:
+            continue
+        s = (low + high) / 2 - (high - low) / 2 * np.cos(np.linspace(0.0, math.pi, STEPS + 1))
+        half = np.sqrt(np.maximum(0.0, d.radius ** 2 - (off + turn * s) ** 2))
+        z = start[2]
+        upper = [(float(x), float(-z + h)) for x, h in zip(s, half, strict=True)]
+        lower = [(float(x), float(-z - h)) for x, h in zip(s, half, strict=True) if h > 1e-9]
+        found.append(chain([*upper, *reversed(lower)], closed=True))
+    return found
 
 
 def _between(slope: float, at: float, low: float, high: float) -> Span | None:

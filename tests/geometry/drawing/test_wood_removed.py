@@ -1,16 +1,21 @@
 """What a step takes off: its area and its volume of section agree with the wood before and after."""
 
+import math
+
 import pytest
+import shapely
 from shapely.geometry import Polygon
 
 from geometry.curves.polygons import polygon
 from geometry.drawing.marks import Area, Cross, Disc, Label
+from geometry.drawing.section_cut import SectionLine
 from geometry.drawing.wood_back import wood_back_drawing
 from geometry.drawing.wood_removed import removed, removed_from_behind, removed_in_section, section_mark
-from geometry.drawing.wood_section import section_for
+from geometry.drawing.wood_section import section_for, wood_section
 from geometry.drawing.wood_state import face_area
 from geometry.layout import slot_path
 from geometry.sequence import Operation, WoodState, best_order, operations, precedence, wood_after
+from tests.geometry.accuracy.specimens import sample
 from tests.geometry.sequence.specimens import TURNED, demo, stocked, with_waste
 
 HEAD = stocked()
@@ -121,3 +126,26 @@ def test_the_finished_back_has_open_slots_and_no_paper() -> None:
     assert sum(map(_area, wood)) == pytest.approx(
         polygon(slot_path(HEAD.slots[0])).area * -1 + face_area(HEAD, done).area, rel=1e-3)
     assert not any(isinstance(m, Cross) for m in shown)
+
+
+def _standing(marks: tuple) -> shapely.Geometry:
+    """The wood of a section: what is shown of it without all that is cut out of it."""
+    areas = [(mark.style in ("wood", "waste") and mark.owner in ("blank", "outline"), polygon(mark.outer)) for mark in marks if isinstance(mark, Area)]
+    return shapely.union_all([shape for wood, shape in areas if wood]) - shapely.union_all([shape for wood, shape in areas if not wood])
+
+
+@pytest.mark.parametrize("name", ["mixed-one-slide-too-far", "slotted-three-a-side"])
+def test_each_step_leaves_in_a_section_what_it_does_not_take(name: str) -> None:
+    """Where each step cuts, and along a line askew over the side bores: before less what is taken is what is there after."""
+    head = sample(name)
+    ops = operations(head)
+    steps, by_id, cut = best_order(ops, precedence(head, ops)).steps, {op.id: op for op in ops}, 0.0
+    askew = SectionLine((-10.0, 40.0), (math.cos(1.9), math.sin(1.9)))
+    for at, id in enumerate(steps):
+        before, after = wood_after(head, steps, at, ops), wood_after(head, steps, at + 1, ops)
+        for line in (section_for(head, by_id[id]), askew):
+            taken = shapely.union_all([polygon(mark.outer) for mark in removed_in_section(head, by_id[id], before, after, line)])
+            was, left = _standing(wood_section(head, before, line)), _standing(wood_section(head, after, line))
+            assert shapely.symmetric_difference(was - taken, left).area < 0.2, (id, line)
+            cut += taken.area
+    assert cut > 1000.0

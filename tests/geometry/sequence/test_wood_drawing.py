@@ -10,7 +10,7 @@ from geometry.curves import Path
 from geometry.curves.polygons import polygon
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Stroke
 from geometry.drawing.section_cut import SectionLine
-from geometry.drawing.wood_section import level_cut, section_for, wood_section
+from geometry.drawing.wood_section import level_cuts, section_for, wood_section
 from geometry.drawing.wood_state import face_area, opening, wood_drawing
 from geometry.layout import Ear
 from geometry.sequence import WoodState, best_order, operations, precedence, wood_after
@@ -230,26 +230,31 @@ def test_a_bore_cut_at_an_angle_is_part_of_an_ellipse() -> None:
     d = side_bore(leaning())
     # A plane across the blank meets the axis at atan(1/9): the ellipse is 3.2 high and 3.2 / sin wide, cut at the ends.
     line = SectionLine((-50.0, d.start[1]), (1.0, 0.0))
-    cut = level_cut(d, line, True, [(0.0, 100.0)])
-    assert cut is not None
+    # The finished edge stands where the seat is, the square edge past it: what of the bore was in the waste goes with that.
+    seat = 50.0 + d.start[0]
+    cut, = level_cuts(d, line, [(0.0, seat)])
     x0, y0, x1, y1 = cut.box
     assert (y0, y1) == pytest.approx((-11.2, -4.8), abs=0.02)
     assert x1 - x0 > 2 * d.radius
     assert Polygon(cut.flatten(0.01)).is_valid
     slope = math.atan(1 / 9)
-    assert x1 == pytest.approx(50.0 + d.start[0])
+    assert x1 == pytest.approx(seat)
+    whole, = level_cuts(d, line, [(0.0, 100.0)])
+    assert whole.box[2] > seat + 1.0 and whole.box[0] == pytest.approx(x0)
+    # In two pieces of wood it is cut twice, and in no gap between them.
+    low, high = level_cuts(d, line, [(0.0, x0 + 2.0), (x0 + 5.0, 100.0)])
+    assert low.box[2] == pytest.approx(x0 + 2.0) and high.box[0] == pytest.approx(x0 + 5.0)
     assert x0 >= 50.0 + d.start[0] - (d.depth / math.cos(slope)) - 1e-6
 
 
 def test_a_plane_square_to_the_axis_cuts_a_full_circle() -> None:
     d = side_bore(stocked())
     line = SectionLine((20.0, 0.0), (0.0, 1.0))
-    cut = level_cut(d, line, True, [(0.0, 190.0)])
-    assert cut is not None
+    cut, = level_cuts(d, line, [(0.0, 190.0)])
     assert cut.box == pytest.approx((96.8, -11.2, 103.2, -4.8), abs=0.01)
     # 64 chords inside a circle: the area is short by a factor of about (2 pi / 64)^2 / 6, unevenly spread here.
     assert area(cut) == pytest.approx(math.pi * 3.2 ** 2, rel=0.005)
-    assert level_cut(d, SectionLine((60.0, 0.0), (0.0, 1.0)), True, [(0.0, 190.0)]) is None
+    assert level_cuts(d, SectionLine((60.0, 0.0), (0.0, 1.0)), [(0.0, 190.0)]) == []
 
 
 def test_states_without_slots_or_tuners_draw_too() -> None:
