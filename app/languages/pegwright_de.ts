@@ -5044,6 +5044,10 @@
         <translation>Bohrbild {pattern} sitzt in der Seite, seine Bohrungen beginnen am Sitz, nicht an der {surface} {place}.</translation>
     </message>
     <message>
+        <source>Pegwright has written this drawing: outline, slots, holes and what is there already are taken from it, and no other line.</source>
+        <translation>Diese Zeichnung hat Pegwright geschrieben: Umriss, Schlitze, Bohrungen und was schon da ist werden daraus übernommen, sonst keine Linie.</translation>
+    </message>
+    <message>
         <source>Pegwright plans; it does not make a machine safe. The machine's manual, the rules where you work and qualified instruction come first.</source>
         <translation>Pegwright plant; es macht keine Maschine sicher. Die Anleitung der Maschine, die Vorschriften an Ihrem Ort und fachkundige Unterweisung gehen vor.</translation>
     </message>

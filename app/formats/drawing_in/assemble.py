@@ -10,7 +10,7 @@ from msgspec import Struct
 from app.formats.drawing_in.bounds import hold_to_length
 from app.formats.drawing_in.haul import Haul, Strand
 from app.formats.drawing_in.result import DrawingRead
-from app.formats.drawing_in.roles import with_roles
+from app.formats.drawing_in.roles import is_ours, is_work, with_roles
 from app.formats.drawing_in.skipped import listed
 from app.formats.drawing_in.units import PLAUSIBLE, Unit, fits, sized
 from app.formats.errors import FormatError
@@ -45,18 +45,21 @@ def assemble(haul: Haul, settle: Callable[[float], Unit], reach: float) -> Drawi
     """
     if not haul.strands:
         raise FormatError(_nothing(haul))
-    whole = _box([s.path for s in haul.strands])
+    layers = tuple(dict.fromkeys(strand.layer for strand in haul.strands))
+    ours = is_ours(layers)
+    # Template lines, marks and axes of an export lie on its outline and slots: nobody means to cut them, and they tell of gaps.
+    strands = [strand for strand in haul.strands if is_work(strand.layer)] if ours else haul.strands
+    whole = _box([s.path for s in strands])
     unit = settle(_longest(whole))
-    closed, moved = _closed(haul.strands, whole, unit.mm, reach)
+    closed, moved = _closed(strands, whole, unit.mm, reach)
     if closed.loops:
         largest = max((path for path, _ in closed.loops), key=lambda path: path.area)
         again = settle(_longest(largest.box) / unit.mm)
         if again.mm != unit.mm:
             unit = again
-            closed, moved = _closed(haul.strands, whole, unit.mm, reach)
+            closed, moved = _closed(strands, whole, unit.mm, reach)
         else:
             unit = again
-    layers = tuple(dict.fromkeys(strand.layer for strand in haul.strands))
     loops = with_roles(closed.loops, layers)
     if not loops and not closed.open:
         why = " ".join([*haul.warnings, *closed.notes])
@@ -67,7 +70,10 @@ def assemble(haul: Haul, settle: Callable[[float], Unit], reach: float) -> Drawi
     size = (about[2] - about[0], about[3] - about[1])
     certain = unit.source == "option" or (unit.source == "file" and fits(max(size), PLAUSIBLE))
     warnings = [*haul.warnings, *_about_unit(unit, size, certain), *moved, *closed.notes]
-    if haul.skipped:
+    if ours:
+        warnings.append(say("Pegwright has written this drawing: outline, slots, holes and what is there already are taken from it, "
+                            "and no other line."))
+    elif haul.skipped:
         warnings.append(say("Left out: {skipped}.", skipped=listed(haul.skipped)))
     return DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps,
                        layers)

@@ -30,6 +30,17 @@ _BY_PLACE = ("hole", "post bore", "counterbore", "clearance bore", "screw pilot"
 """Layers of an export whose loops are what they would be in any drawing: they may lie on a folded edge too."""
 
 
+def is_ours(layers: Iterable[str]) -> bool:
+    """Whether a drawing with these layers is an export of ours."""
+    return set(_FRAME) <= {style_on(layer) for layer in layers}
+
+
+def is_work(layer: str) -> bool:
+    """Whether what an export of ours has on a layer is cut or drilled, or there already; also what another hand has added on its own."""
+    style = style_on(layer)
+    return style is None or style in ("outline", "slot", POCKET, HOLE_THERE, *_BY_PLACE)
+
+
 def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), outline: Path | None = None) -> tuple[Loop, ...]:
     """Loops from (closed path, layer), largest first; `layers` are those of everything in the drawing, open lines too.
 
@@ -39,7 +50,7 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
     others slots; loops inside a slot that are not holes, loops outside and loops across the outline are 'other'.
     """
     ordered = sorted(paths, key=lambda item: -abs(item[0].area))
-    ours = set(_FRAME) <= {style_on(layer) for layer in layers}
+    ours = is_ours(layers)
     given = [_given(path, layer, ours) for path, layer in ordered]
     areas = [_area(path) for path, _ in ordered]
     about = shapely.STRtree(areas)

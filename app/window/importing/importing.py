@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QDialogButtonBox,
     QFormLayout,
     QHBoxLayout,
+    QHeaderView,
     QLabel,
     QPushButton,
     QRadioButton,
@@ -28,6 +29,7 @@ from app.formats.drawing_in.roles import with_outline
 from app.formats.drawing_in.units import MM, OFFERED, PLAUSIBLE, fits, sized, unit_question
 from app.look.choice import Choice
 from app.look.column import lay_beside
+from app.look.elided import Elided
 from app.look.sizes import keep, open_at
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
@@ -128,7 +130,7 @@ class ImportDialog(ReadInOrder, QDialog):
         self._guess.setTextFormat(Qt.TextFormat.PlainText)
         self._table = QTableWidget(0, 2, self)
         self._table.setHorizontalHeaderLabels([say("Loop"), say("Becomes")])
-        self._table.horizontalHeader().setStretchLastSection(True)
+        self._table.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self._table.verticalHeader().hide()
         self._table.setTabKeyNavigation(False)
         keep(self._table, minimum_height=150, rows=30)
@@ -234,7 +236,7 @@ class ImportDialog(ReadInOrder, QDialog):
         self._table.setRowCount(min(MOST_ROWS, len(self._read.loops)))
         self._rows = 0
         self._fill_rows()
-        self._table.resizeColumnToContents(0)
+        self._table.resizeColumnToContents(1)
 
     def _fill_rows(self) -> None:
         """Make some more rows, for as long as nobody notices; a row that is not made yet keeps the role that was read."""
@@ -249,8 +251,8 @@ class ImportDialog(ReadInOrder, QDialog):
         loop = self._read.loops[i]
         x0, y0, x1, y1 = loop.path.box
         layer = say(", layer {layer}", layer=loop.layer) if loop.layer else ""
-        label = QLabel(f" {format_size(x1 - x0, y1 - y0, self._window.unit, 2)}{layer}", self._table)
-        label.setTextFormat(Qt.TextFormat.PlainText)
+        label = Elided(self._table)
+        label.setText(f" {format_size(x1 - x0, y1 - y0, self._window.unit, 2)}{layer}")
         box = Choice(self._table)
         for role in ROLES:
             box.addItem(ROLE_WORDS[role], role)

@@ -1,5 +1,8 @@
 """A drawing that Pegwright itself has written, read again: outline, slots and what is there already come back as what they were."""
 
+import math
+
+import ezdxf
 import pytest
 import shapely
 from msgspec.structs import replace
@@ -52,6 +55,8 @@ def test_pockets_come_back_as_pockets_and_slots_as_slots(layout, tmp_path, what,
         write_svg(drawing, path, "Own")
     read = read_drawing(path)
     assert read.size_mm == pytest.approx((91.05010639, 190.0), abs=1e-3), "of the outline, not of the blank on the wrap paper"
+    assert not read.open_chains and {loop.role for loop in read.loops} == {"outline", "slot", "hole", POCKET, HOLE_THERE}
+    assert [text for text in read.warnings if "gap" in text or "open" in text] == [] and "has written this drawing" in read.warnings[-1]
     placing = place(read.outline.path)
     made = layout_from([(loop.path, loop.role) for loop in read.loops], placing.matrix, "Again", placing.nut_width)
     assert as_far(loop_path(made.outline), loop_path(layout.outline)) < 0.003
@@ -71,6 +76,19 @@ def test_in_any_drawing_the_layer_of_pockets_makes_a_pocket_and_no_other_name_te
     roles = [(loop.path.box[3], loop.role) for loop in with_roles(loops, [layer for _, layer in loops])]
     assert found["waste"] == "outline" and found["template"] == "slot"
     assert (8.0, POCKET) in roles and (94.0, "hole") in roles and (155.0, "other") in roles and (123.0, HOLE_THERE) in roles
+
+
+def test_what_another_hand_adds_to_an_export_is_read_too(layout, tmp_path):
+    """A hole and an open line on a layer of their own: the hole is one, and of the line is told that it stays open."""
+    path = tmp_path / "own.dxf"
+    write_dxf(template_drawing(layout, 1.5), path)
+    drawing = ezdxf.readfile(path)
+    drawing.modelspace().add_circle((0.0, 100.0), 2.0, {"layer": "inlay"})
+    drawing.modelspace().add_line((-5.0, 120.0), (5.0, 120.0), {"layer": "inlay"})
+    drawing.saveas(path)
+    read = read_drawing(path)
+    assert [(loop.role, loop.path.area) for loop in read.loops if loop.layer == "inlay"] == [("hole", pytest.approx(4 * math.pi))]
+    assert len(read.open_chains) == 1 and any("stays open" in text for text in read.warnings)
 
 
 def test_a_drawing_of_nothing_but_pockets_has_no_outline():
