@@ -3220,6 +3220,10 @@
         <translation>Schon im Rohling, offen oder zugestopft: alles hält Abstand davon, nichts bohrt sie.</translation>
     </message>
     <message>
+        <source>In the real piece</source>
+        <translation>Am echten Stück</translation>
+    </message>
+    <message>
         <source>In the row</source>
         <translation>In der Reihe</translation>
     </message>
@@ -9232,8 +9236,8 @@
         <translation>Mechaniken an ihrer Stelle</translation>
     </message>
     <message>
-        <source>Tuners marked “Leave it where it is” stay.</source>
-        <translation>Mechaniken mit „Lassen, wo sie ist“ bleiben.</translation>
+        <source>Tuners marked “Leave it where it is” stay, and those of which a hole is timed in the job book on the real piece.</source>
+        <translation>Mechaniken mit „Lassen, wo sie ist“ bleiben, und solche, von denen das Werkbuch Zeit für eine Bohrung am echten Stück hat.</translation>
     </message>
     <message>
         <source>Tuners through the face and through the side cannot share a row.</source>
@@ -10654,6 +10658,10 @@
     <message>
         <source>drill wander</source>
         <translation>Verlaufen des Bohrers</translation>
+    </message>
+    <message>
+        <source>drilled: a move here moves the plan alone</source>
+        <translation>gebohrt: Verschieben ändert nur den Plan</translation>
     </message>
     <message>
         <source>each</source>

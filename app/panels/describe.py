@@ -41,6 +41,7 @@ from geometry.layout import (
     RowPlace,
     StraightSlot,
     Tuner,
+    drilled,
     loop_path,
     slot_path,
 )
@@ -158,6 +159,8 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
     numbers = side_bore(layout, tuner.id) if pattern.mount == "side" else None
     facts = (_side_numbers(numbers, unit, layout.rack.press.base, None if tuner.flat else stands_off(layout, tuner.id)) if numbers else
              _face_numbers(layout, tuner, unit))
+    if tuner.id in drilled(layout):
+        facts = [FieldRow(say("In the real piece"), "fact", say("drilled: a move here moves the plan alone"), warn=True), *facts]
     title = (say("Side tuner, {tuner}", tuner=tuner.id) if pattern.mount == "side" else
              say("Face tuner, {tuner}", tuner=tuner.id))
     return Page(title, facts, rows)

@@ -14,7 +14,7 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.errors import GeometryError
-from geometry.layout import EdgePlace, EdgeRun, FreePlace, Headstock, Row, RowPlace, Tuner
+from geometry.layout import EdgePlace, EdgeRun, FreePlace, Headstock, Row, RowPlace, Tuner, staying
 from geometry.solids.frames import Frame, frames
 from geometry.vectors import Vec2
 
@@ -42,12 +42,13 @@ class Knob(Struct, frozen=True):
 
 
 def knobs(layout: Headstock) -> list[Knob]:
-    """Every knob of a layout, in its own order; none for tuners that are held, and for rows with a held member."""
+    """Every knob of a layout, in its own order; none for tuners that are held or drilled, and for rows with such a member."""
     try:
         placed = frames(layout)
     except GeometryError:
         return []
-    singles = [t for t in layout.tuners if not t.held and not isinstance(t.place, RowPlace)]
+    stays = staying(layout)
+    singles = [t for t in layout.tuners if t.id not in stays and not isinstance(t.place, RowPlace)]
     found: list[Knob] = []
     done: set[str] = set()
     for tuner in singles:
@@ -67,7 +68,8 @@ def knobs(layout: Headstock) -> list[Knob]:
 def _row_knobs(layout: Headstock, placed: dict[str, Frame]) -> list[Knob]:
     members = {row.id: [t for t in layout.tuners if isinstance(t.place, RowPlace) and t.place.row == row.id]
                for row in layout.rows}
-    free = [row for row in layout.rows if members[row.id] and not any(t.held for t in members[row.id])]
+    stays = staying(layout)
+    free = [row for row in layout.rows if members[row.id] and not any(t.id in stays for t in members[row.id])]
     found: list[Knob] = []
     done: set[str] = set()
     for row in free:

@@ -12,7 +12,7 @@ from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.checks.snags import BACK, BLANK, FACE
 from geometry.edits.parts import FEATURE_GROUPS
-from geometry.layout import Ear, Headstock, Pin, RowPlace, SingleHole, Slot, StraightSlot, Tuner
+from geometry.layout import Ear, Headstock, Pin, RowPlace, SingleHole, Slot, StraightSlot, Tuner, staying
 from geometry.layout.pin_pairs import mirroring_moves, template_pins
 from geometry.solids.frames import frame
 from geometry.vectors import Vec2
@@ -78,9 +78,11 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
 
 
 def _row(layout: Headstock, between: tuple[str, ...]) -> Iterator[Track]:
-    """A wider or closer spacing of the row that two tuners share: it stays a row."""
+    """A wider or closer spacing of the row that two tuners share: it stays a row. None where one of the row stays where it is."""
     rows = [tuner.place.row for tuner in layout.tuners if tuner.id in between and isinstance(tuner.place, RowPlace)]
-    if len(rows) == 2 and rows[0] == rows[1]:
+    stays = staying(layout)
+    if len(rows) == 2 and rows[0] == rows[1] and not any(
+            tuner.id in stays for tuner in layout.tuners if isinstance(tuner.place, RowPlace) and tuner.place.row == rows[0]):
         spacing = layout.row(rows[0]).spacing
         for sign in (1, -1):
             yield Track(_to(("rows", rows[0], "spacing"), spacing, sign), _SPACING, FARTHEST_CHANGE)
@@ -97,7 +99,8 @@ def _strings(layout: Headstock, one: str, two: str) -> Iterator[Track]:
 
 def _tuner(layout: Headstock, tuner: Tuner, snag: Snag, push: Vec2 | None) -> Iterator[Track]:
     pattern = layout.pattern(tuner.pattern)
-    if not tuner.held and pattern.mount == "side":
+    stays = tuner.id in staying(layout)
+    if not stays and pattern.mount == "side":
         for sign in (1.0, -1.0):
             yield Track(lambda amount, sign=sign: Slide(tuner.id, sign * amount), _SIDE, FARTHEST_SLIDE)
         z = frame(layout, tuner).origin[2]
@@ -105,7 +108,7 @@ def _tuner(layout: Headstock, tuner: Tuner, snag: Snag, push: Vec2 | None) -> It
         dear = 1.0 if snag.kind == "cover" or {FACE, BACK} & set(snag.between) else 2 * _AXIS
         for sign in (1, -1):
             yield Track(_to(("tuners", tuner.id, "place", "depth"), z, sign), dear, layout.blank.thickness / 2)
-    elif not tuner.held:
+    elif not stays:
         yield from _shifts(tuner, tuner.id, push)
     signs = (_DEPTH_KINDS[snag.kind],) if snag.kind in _DEPTH_KINDS else (
         (-1,) if snag.kind.startswith("side-bore-to") else ())

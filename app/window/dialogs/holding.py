@@ -125,7 +125,8 @@ class HoldDialog(ReadInOrder, QDialog):
         running = QHBoxLayout()
         running.addWidget(self.bar, 1)
         running.addWidget(self.halt)
-        about = QLabel(MODEL + " " + say("Tuners marked “Leave it where it is” stay."), self)
+        about = QLabel(MODEL + " " + say("Tuners marked “Leave it where it is” stay, and those of which a hole is timed in the job book "
+                                          "on the real piece."), self)
         about.setObjectName("dim")
         about.setWordWrap(True)
         column = QVBoxLayout(self)

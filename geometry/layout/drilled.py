@@ -1,0 +1,21 @@
+"""What is in the wood already, by the job book: proposals leave it where it is."""
+
+from __future__ import annotations
+
+import re
+
+from geometry.layout.headstock import Headstock
+
+
+def drilled(layout: Headstock) -> frozenset[str]:
+    """Ids of the features of which a hole has been timed on the real piece; its times name operations `kind feature.hole.drilling`.
+
+    Holes of the practice piece bind nothing. Features that are no longer in the layout are among them.
+    """
+    return frozenset(feature for time in layout.book.times if time.piece == "real" and time.minutes > 0
+                     for feature in time.task.features if re.search(rf" {re.escape(feature)}\.\d+\.\d+$", time.task.operation))
+
+
+def staying(layout: Headstock) -> frozenset[str]:
+    """Ids of the tuners that no proposal may move: those that are to be left where they are, and those that are drilled."""
+    return drilled(layout) | frozenset(tuner.id for tuner in layout.tuners if tuner.held)

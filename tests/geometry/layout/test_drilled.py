@@ -1,0 +1,56 @@
+"""Tuners that are drilled already, by the job book: proposals and cures leave them where they are."""
+
+from msgspec.structs import replace
+
+from app.panels.describe import describe
+from app.window.demo import demo
+from geometry.accuracy.knobs import knobs
+from geometry.checks import check
+from geometry.checks.moves import Slide
+from geometry.cures.tracks import tracks
+from geometry.edits import set_field
+from geometry.layout import Task, Time, drilled, staying
+from geometry.sequence import operations
+
+
+def timed(layout, feature, piece="real", minutes=4.0, kind="side bore"):
+    """The layout with that operation of a feature, as the plan names it, in its book."""
+    op = next(op for op in operations(layout) if feature in op.features and op.kind == kind)
+    time = Time(piece=piece, task=Task(operation=op.id, title=op.title, features=(feature,)), minutes=minutes)
+    return replace(layout, book=replace(layout.book, times=(*layout.book.times, time)))
+
+
+def test_only_holes_of_the_real_piece_are_in_the_wood():
+    layout = demo()
+    assert drilled(layout) == frozenset()
+    assert drilled(timed(layout, "treble side 2")) == {"treble side 2"}
+    assert drilled(timed(layout, "treble face 1", kind="bore")) == {"treble face 1"}
+    assert drilled(timed(layout, "treble side 2", piece="practice")) == drilled(timed(layout, "treble side 2", minutes=0.0)) == frozenset()
+    sawn = next(op for op in operations(layout) if op.kind == "saw" or op.kind.startswith("waste"))
+    book = replace(layout.book, times=(Time(piece="real", minutes=5.0, task=Task(
+        operation=sawn.id, features=tuple(f for f in sawn.features if f != "outline"))),))
+    assert drilled(replace(layout, book=book)) == frozenset()
+
+
+def test_no_proposal_moves_what_is_drilled():
+    layout = timed(demo(), "treble side 2")
+    assert staying(layout) == {"treble side 2"}
+    moved = [knob.features for knob in knobs(layout)]
+    assert any("treble side 2" in one for one in map(lambda knob: knob.features, knobs(demo())))
+    assert not any("treble side 2" in one for one in moved) and any("bass side 2" in one for one in moved)
+
+
+def test_no_cure_moves_what_is_drilled():
+    near = set_field(demo(), ("tuners", [t.id for t in demo().tuners].index("treble side 2"), "place", "along"), 95.0)
+
+    def slid(layout):
+        return {move.of for snag in check(layout).snags if "treble side 2" in snag.between
+                for track in tracks(layout, snag) if isinstance(move := track.make(1.0), Slide)}
+    assert "treble side 2" in slid(near)
+    assert "treble side 2" not in slid(timed(near, "treble side 2"))
+
+
+def test_the_panel_says_what_is_drilled():
+    for layout, told in ((demo(), False), (timed(demo(), "treble side 2"), True)):
+        facts = describe(layout, "treble side 2", "mm").facts
+        assert any(row.value == "drilled: a move here moves the plan alone" and row.warn for row in facts) == told
