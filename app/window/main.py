@@ -166,7 +166,7 @@ class MainWindow(QMainWindow):
         loop = shaped_loop(shown, ref)
         if loop is None and self.stage == "outline":
             loop = shown.outline
-        if loop is None or held != (ref,):
+        if loop is None or held != (ref,) or max(self.nodes, default=0) >= len(loop.nodes):  # an undo may have taken it away
             self.node = None
         drawing = self.hand.busy and self.tools.tool in ONCE
         self.canvas.show_grips(None if drawing else loop, self.nodes)

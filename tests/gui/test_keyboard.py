@@ -11,7 +11,7 @@ from app.window.input.stepping import things
 from geometry.edits import nudge
 from geometry.layout import Pin, loop_path
 
-KEY, SHIFT = Qt.Key, Qt.KeyboardModifier.ShiftModifier
+KEY, SHIFT, CTRL = Qt.Key, Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier
 
 
 @pytest.fixture
@@ -81,6 +81,20 @@ def test_nodes_of_the_outline_one_after_the_other_moved_and_added(bench, window)
     assert len(bench.layout.outline.nodes) == count + 1 and window.node == 2
     bench.key(KEY.Key_K, SHIFT)
     assert window.node == 1
+
+
+def test_a_node_that_an_undo_has_taken_away_is_in_hand_no_longer(bench, window):
+    """Its number stayed, and the next key said that there was no such node."""
+    window.set_stage("outline")
+    window.document.hold(("outline",))
+    last = len(bench.layout.outline.nodes) - 1
+    window.hold_nodes(last, (last,))
+    bench.key(KEY.Key_Insert)
+    assert window.node == last + 1
+    bench.key(KEY.Key_Z, CTRL)
+    assert len(bench.layout.outline.nodes) == last + 1 and window.node is None and window.nodes == ()
+    bench.key(KEY.Key_K)
+    assert window.node == 0
 
 
 def test_snags_one_after_the_other(bench, window):
