@@ -9552,6 +9552,10 @@
         <translation>Was gehalten wird, oder der Bereich</translation>
     </message>
     <message>
+        <source>What is in hand is not set down yet: set it down, or put it back with Esc, and change its numbers then.</source>
+        <translation>Was in der Hand ist, ist noch nicht abgesetzt: Setzen Sie es ab oder legen Sie es mit Esc zurück, und ändern Sie dann seine Zahlen.</translation>
+    </message>
+    <message>
         <source>What is measured</source>
         <translation>Was gemessen wird</translation>
     </message>

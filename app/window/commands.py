@@ -152,6 +152,16 @@ class Commands(QObject):
         except GeometryError as error:
             self._w.say(str(error))
 
+    def edited(self, what: str, layout: Headstock) -> None:
+        """Make what was typed or pressed in the panel the next step. The panel tells of what is on show: with something in hand
+        its numbers are those of a layout that may never be, and a number taken from there would set it down unasked."""
+        document = self._w.document
+        if self._w.hand.busy and document.shown is not document.layout:
+            self._w.say(say("What is in hand is not set down yet: set it down, or put it back with Esc, and change its numbers then."))
+            self._w.held_page.show()  # with the numbers that hold
+            return
+        self.follow_mirrored(what, layout)
+
     def follow_mirrored(self, name: str, layout: Headstock) -> None:
         """Make an edited layout the next step; with Mirrored on, the twins of what is held follow."""
         window, document = self._w, self._w.document

@@ -143,7 +143,7 @@ class MainWindow(QMainWindow):
         self.tools.option_changed.connect(self._options)
         self.tools.paper.textActivated.connect(self._paper_chosen)
         self.tools.slot_width_field.refused.connect(self.say)
-        self.side.edited.connect(self._edited)
+        self.side.edited.connect(self.commands.edited)
         self.side.refused.connect(self.foot.refuse)
         self.side.snag_chosen.connect(self.go_to_snag)
 

@@ -188,6 +188,27 @@ def test_what_hangs_at_the_pointer_never_takes_back_what_is_typed_meanwhile(benc
     assert bench.layout.blank.thickness == 12.0 and len(bench.layout.holes) == 1 and bench.window.document.shown is bench.layout
 
 
+def test_a_number_typed_of_what_hangs_at_the_pointer_does_not_set_it_down(bench):
+    """The panel tells of the tuner that hangs there: its number taken as a step left it where the pointer had gone by."""
+    before = bench.layout
+    bench.window.set_tool("tuner")
+    bench.move((0.0, 60.0))
+    bench.move((1.0, 61.0))
+    form = bench.window.side.inside._fields
+    until(lambda: any(row.label.startswith("Across") for row in form.rows) and not bench.window.held_page._due.isActive())
+    hanging, = bench.window.document.held
+    assert bench.window.hand.busy and hanging not in {tuner.id for tuner in before.tuners}
+    field = next(widget for row, widget in zip(form.rows, form.widgets, strict=True) if row.label.startswith("Across"))
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, "7")
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    assert bench.layout is before and bench.window.hand.busy and "not set down yet" in bench.window.foot.said
+    assert not field.text().startswith("7")
+    bench.click((0.0, 40.0))
+    assert len(bench.layout.tuners) == len(before.tuners) + 1 and bench.layout.tuner(hanging).place.at == pytest.approx((0, 40), abs=0.5)
+
+
 def test_a_step_in_the_hand_is_put_back_when_another_order_comes(bench, entered, held):
     order = entered("order")
     bench.window.document.hold(("treble face 3",))
