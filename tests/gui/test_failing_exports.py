@@ -53,6 +53,8 @@ def sheets(bench, folder, monkeypatch):
 
 def book(bench, folder, monkeypatch):
     bench.window.commands.run("write book")
+    room = bench.window.rooms["book"]
+    until(lambda: not room.errand.busy and not room._writes)
 
 
 def template(bench, folder, monkeypatch):
@@ -76,6 +78,7 @@ def edited_rack(bench, folder, monkeypatch):
     mine = desk(bench)
     box = mine.view._whose
     box.setCurrentIndex(box.findData("mine"))
+    mine.show()
     was = mine.mine()
     mine._edited("Empty it", replace(was, bits=()), None)
     assert mine.mine() is was and not mine._before, "as it was, with nothing to go back to"
