@@ -97,7 +97,7 @@ WORDS = (
     Word(say("Tilt"), say("The angle of the table for a side bore: how far the edge's normal turns from the square edge's."),
          "entry mark"),
     Word(say("Waste"), say("Wood that goes: outside the outline, or inside a slot.")),
-    Word(say("Web"), say("The wood between two slots."), "rail and web"),
+    Word(say("Web"), say("The wood between two slots, or a slot and a pocket that is there."), "rail and web"),
     Word(say("Wrap paper"), say("Printed at full size and glued round the blank: the face and both edges in one piece."),
          "opened-out"),
 )

@@ -8664,8 +8664,8 @@
         <translation>Der Steg zwischen {one} und {two} ist {a} mm breit; {b} mm gewünscht.</translation>
     </message>
     <message>
-        <source>The web is the wood between two slots.</source>
-        <translation>Der Steg ist das Holz zwischen zwei Schlitzen.</translation>
+        <source>The web is the wood between two slots, or a slot and a pocket that is there.</source>
+        <translation>Der Steg ist das Holz zwischen zwei Schlitzen oder zwischen einem Schlitz und einer vorhandenen Tasche.</translation>
     </message>
     <message>
         <source>The weights of a spline must be above zero.</source>
@@ -8688,8 +8688,8 @@
         <translation>Das Holz zwischen Sattel und Schlitz trägt den Zug der Saiten.</translation>
     </message>
     <message>
-        <source>The wood between two slots.</source>
-        <translation>Das Holz zwischen zwei Schlitzen.</translation>
+        <source>The wood between two slots, or a slot and a pocket that is there.</source>
+        <translation>Das Holz zwischen zwei Schlitzen oder zwischen einem Schlitz und einer vorhandenen Tasche.</translation>
     </message>
     <message>
         <source>The wood is too thin: it takes {least} mm for this bore.</source>

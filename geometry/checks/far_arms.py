@@ -24,7 +24,7 @@ from geometry.tolerance import TOUCH
 _WIDE = 1e4
 """mm: more than any slot reaches"""
 _ALONG = 3.0
-"""Radii of a bore that one flank may go on in the slot after the axis has left it: a wall aslant to the bore is no other arm."""
+"""Radii of a bore for which the slot may go on close to one flank after the axis has left it: a wall aslant to the bore is no other arm."""
 
 
 def far_arm(bore: Drilling, reach: float, beside: float, own: Opening) -> Opening | None:
@@ -40,10 +40,10 @@ def far_arm(bore: Drilling, reach: float, beside: float, own: Opening) -> Openin
     if not stretches or bore.depth < stretches[0][1] - TOUCH:
         return None
     area = fine_wall(own.wall).area
-    level = _half_way(bore, reach, beside, area, stretches)
+    level, foot = _half_way(bore, reach, beside, area, stretches)
     if level is None:
         return None
-    near = [part for part in _within(area, bore, level, reach, bore.radius + beside) if not _begins_at(level, bore, part)
+    near = [part for part in _within(area, bore, level, reach, bore.radius + beside) if foot or not _begins_at(level, bore, part)
             or shapely.intersects(part, _strip(bore, level, reach, bore.radius))]
     if not near:
         return None
@@ -64,32 +64,38 @@ def far_arm_of(own: Opening) -> str:
     return say("far arm of {slot}", slot=own.id)
 
 
-def _half_way(bore: Drilling, reach: float, beside: float, area: Polygon, stretches: list[tuple[float, float]]) -> float | None:
-    """How far along the axis the middle lies between the arm that the bore runs into and the next, mm; None where none is near."""
+def _half_way(bore: Drilling, reach: float, beside: float, area: Polygon, stretches: list[tuple[float, float]]) -> tuple[float | None, bool]:
+    """(how far along the axis the other arm is taken to begin, mm; whether that is but the foot of the slot, which goes on beside the bore).
+
+    Half way between the arm that the bore runs into and the next; None where none is near.
+    """
     enters, leaves = stretches[0]
     again = stretches[1][0] if len(stretches) > 1 and stretches[1][0] < reach else None
     middle = shapely.Point(v.along(plan(bore.start), plan(bore.direction), (enters + leaves) / 2))
     ahead = _within(area, bore, 0.0, reach, bore.radius)
     first = min(ahead, key=lambda part: shapely.distance(part, middle), default=None)
     if first is None:
-        return None
+        return None, False
+    if again is None and _goes_on(bore, area, first, bore.radius + beside, reach) - leaves > _ALONG * bore.radius:
+        # The slot goes on in or close to one flank: an arm there is shorter than the axis, or too far away to be met.
+        return leaves + bore.radius, True
     ends = _ends(bore, first)
-    if again is None and _goes_on(bore, area, first, ends, reach) - leaves > _ALONG * bore.radius:
-        # One flank goes on in the foot of the slot: the arm there is shorter than the axis, or too far away to be met.
-        return leaves + bore.radius
     if again is not None and ends > again:
         # The bore's flank runs from one arm to the other in what joins them.
-        return (leaves + again) / 2
+        return (leaves + again) / 2, False
     starts = [_begins(bore, part) for part in ahead if part is not first and _begins(bore, part) > enters]
     starts += [_begins(bore, part) for part in _within(area, bore, ends, reach, bore.radius + beside) if not _begins_at(ends, bore, part)]
-    return (ends + min(starts)) / 2 if starts else None
+    return (ends + min(starts)) / 2 if starts else None, False
 
 
-def _goes_on(bore: Drilling, area: Polygon, first: Polygon, ends: float, reach: float) -> float:
-    """How far along the axis the part that a bore runs into ends, wherever its look ahead was cut off."""
-    if ends < reach - TOUCH:
-        return ends
-    return _ends(bore, max(_within(area, bore, 0.0, _WIDE, bore.radius), key=lambda part: shapely.intersection(part, first).area))
+def _goes_on(bore: Drilling, area: Polygon, first: Polygon, half: float, reach: float) -> float:
+    """How far along the axis the part ends that the bore runs into, as far as `half` mm to either side."""
+    ends = 0.0
+    for far in (reach, _WIDE):
+        ends = _ends(bore, max(_within(area, bore, 0.0, far, half), key=lambda part: shapely.intersection(part, first).area))
+        if ends < far - TOUCH:
+            break
+    return ends
 
 
 def _strip(bore: Drilling, first: float, last: float, half: float) -> Polygon:

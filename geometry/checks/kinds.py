@@ -54,7 +54,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "blank-too-small": Kind(say("Outline leaves the blank"), say("The blank has to hold the whole outline and more.")),
     "rail": Kind(say("Rail is thin"), say("The rail is the wood between a slot and the outline; it carries the tuners.")),
     "slot-outside": Kind(say("Slot leaves the head"), say("A slot that crosses the outline leaves no rail.")),
-    "web": Kind(say("Web is thin"), say("The web is the wood between two slots.")),
+    "web": Kind(say("Web is thin"), say("The web is the wood between two slots, or a slot and a pocket that is there.")),
     "slots-overlap": Kind(say("Slots overlap"), say("Two slots share wood.")),
     "slot-to-nut": Kind(say("Slot close to the nut"), say("The wood between nut and slot carries the pull of the strings.")),
     "slot-floor": Kind(say("Floor of a slot is thin"), say("The wood left below a blind slot gives way under router and chisel.")),

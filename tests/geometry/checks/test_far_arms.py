@@ -83,6 +83,8 @@ def test_a_flank_in_the_foot_of_the_slot_counts_however_short_its_other_arm_is()
         assert (near.measured, near.grade) == (pytest.approx(1.0), TIGHT) and "far arm of slot" in near.text
         into, = told(bored(46.0, 73.0, corners))
         assert (into.measured, into.grade) == (pytest.approx(deep), SPOILS)
+        thin, = told(bored(46.0, 76.5, corners))
+        assert thin.measured == pytest.approx(3.5 + deep), "of wood between the flank and the foot, or the arm in it"
         assert told(bored(46.0, 79.0, corners)) == [], "3 mm of wood below the flank, and more"
         assert simulate(bored(46.0, 73.0, corners), 300, 1).of(into).spoiled == 1.0
 
