@@ -4168,6 +4168,22 @@
         <translation>Bild versetzen</translation>
     </message>
     <message>
+        <source>Move the row {what} {by} to the bass side</source>
+        <translation>Die Reihe {what} um {by} zur Bassseite versetzen</translation>
+    </message>
+    <message>
+        <source>Move the row {what} {by} to the nut</source>
+        <translation>Die Reihe {what} um {by} zum Sattel versetzen</translation>
+    </message>
+    <message>
+        <source>Move the row {what} {by} to the tip</source>
+        <translation>Die Reihe {what} um {by} zur Spitze versetzen</translation>
+    </message>
+    <message>
+        <source>Move the row {what} {by} to the treble side</source>
+        <translation>Die Reihe {what} um {by} zur Diskantseite versetzen</translation>
+    </message>
+    <message>
         <source>Move the tip end of {slot}</source>
         <translation>Spitzenende von {slot} versetzen</translation>
     </message>
@@ -5990,6 +6006,14 @@
     <message>
         <source>Set the guard just above the wood, keep your fingers out of the line of the blade, and take a tight curve in several cuts.</source>
         <translation>Die Blattführung bis knapp über das Holz senken, die Finger nie in die Linie des Sägeblatts, enge Bögen in mehreren Schnitten.</translation>
+    </message>
+    <message>
+        <source>Set the row {what} {by} farther in from the edge</source>
+        <translation>Die Reihe {what} um {by} weiter von der Kante weg setzen</translation>
+    </message>
+    <message>
+        <source>Set the row {what} {by} nearer to the edge</source>
+        <translation>Die Reihe {what} um {by} näher an die Kante setzen</translation>
     </message>
     <message>
         <source>Set the table</source>

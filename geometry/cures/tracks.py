@@ -6,13 +6,14 @@ import math
 from collections.abc import Callable, Iterator
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.checks.snags import BACK, BLANK, FACE
 from geometry.edits.parts import FEATURE_GROUPS
-from geometry.layout import Ear, Headstock, Pin, RowPlace, SingleHole, Slot, StraightSlot, Tuner, staying
+from geometry.layout import Ear, EdgeRun, Headstock, Pin, RowPlace, SingleHole, Slot, StraightSlot, Tuner, staying
 from geometry.layout.pin_pairs import mirroring_moves, template_pins
 from geometry.solids.frames import frame
 from geometry.vectors import Vec2
@@ -26,8 +27,8 @@ _DEAR = {Pin: 0.8, SingleHole: 0.9, Tuner: 1.1, Slot: 2.0, Ear: 2.0}
 """What a millimetre of moving costs, so that of two features the lesser one gives way."""
 _STRING = 0.5
 """What a millimetre that lacks costs where a string is led otherwise: less than any wood that moves."""
-_SPACING = 0.9
-"""A row that stays one is worth a little more than a tuner out of it."""
+_SPACING, _WHOLE_ROW, _OUT_OF_ROW = 0.9, 0.95, 1.4
+"""A row that stays one is worth more than a tuner out of it, which costs so many times what it would by itself."""
 _SIDE, _AXIS, _END, _WIDTH, _DEPTH, _BLANK, _PATTERN = 1.0, 1.3, 1.5, 3.0, 1.5, 1.0, 2.5
 
 _DEPTH_KINDS = {"too-deep": -1, "post-not-through": 1, "slot-not-reached": 1, "post-too-long": 1, "point-to-wall": -1,
@@ -88,6 +89,24 @@ def _row(layout: Headstock, between: tuple[str, ...]) -> Iterator[Track]:
             yield Track(_to(("rows", rows[0], "spacing"), spacing, sign), _SPACING, FARTHEST_CHANGE)
 
 
+def _whole_row(layout: Headstock, tuner: Tuner) -> Iterator[Track]:
+    """All of the row of a tuner along its edge, farther in from it or nearer to it, or as a straight row lies; none that holds one which is to stay."""
+    row = layout.row(tuner.place.row)
+    stays = staying(layout)
+    if any(one.id in stays for one in layout.tuners if isinstance(one.place, RowPlace) and one.place.row == row.id):
+        return
+    ends: list[tuple[tuple[str | int, ...], float]]
+    if isinstance(row.run, EdgeRun):
+        ends = [(("first",), row.run.first)]
+        if layout.pattern(tuner.pattern).mount == "face":
+            ends.append((("inset",), row.run.inset))
+    else:
+        ends = [(("start", axis), row.run.start[axis]) for axis in (0, 1)]
+    for path, value in ends:
+        for sign in (1, -1):
+            yield Track(_to(("rows", row.id, "run", *path), value, sign), _WHOLE_ROW, FARTHEST_SHIFT)
+
+
 def _strings(layout: Headstock, one: str, two: str) -> Iterator[Track]:
     """Each string past the other side of its post, and the posts with each other's strings; what is held keeps its string."""
     served = [tuner for tuner in map(layout.tuner, (one, two)) if tuner.string is not None and not tuner.held]
@@ -100,16 +119,19 @@ def _strings(layout: Headstock, one: str, two: str) -> Iterator[Track]:
 def _tuner(layout: Headstock, tuner: Tuner, snag: Snag, push: Vec2 | None) -> Iterator[Track]:
     pattern = layout.pattern(tuner.pattern)
     stays = tuner.id in staying(layout)
+    alone = _OUT_OF_ROW if isinstance(tuner.place, RowPlace) else 1.0
     if not stays and pattern.mount == "side":
         for sign in (1.0, -1.0):
-            yield Track(lambda amount, sign=sign: Slide(tuner.id, sign * amount), _SIDE, FARTHEST_SLIDE)
+            yield Track(lambda amount, sign=sign: Slide(tuner.id, sign * amount), alone * _SIDE, FARTHEST_SLIDE)
         z = frame(layout, tuner).origin[2]
         # Other depths than the middle cost the shared table setting: only where height is what is wrong, or last.
         dear = 1.0 if snag.kind == "cover" or {FACE, BACK} & set(snag.between) else 2 * _AXIS
         for sign in (1, -1):
-            yield Track(_to(("tuners", tuner.id, "place", "depth"), z, sign), dear, layout.blank.thickness / 2)
+            yield Track(_to(("tuners", tuner.id, "place", "depth"), z, sign), alone * dear, layout.blank.thickness / 2)
     elif not stays:
-        yield from _shifts(tuner, tuner.id, push)
+        yield from (replace(way, dear=alone * way.dear) for way in _shifts(tuner, tuner.id, push))
+    if isinstance(tuner.place, RowPlace):
+        yield from _whole_row(layout, tuner)
     signs = (_DEPTH_KINDS[snag.kind],) if snag.kind in _DEPTH_KINDS else (
         (-1,) if snag.kind.startswith("side-bore-to") else ())
     for k, bore in enumerate(pattern.bores):

@@ -56,6 +56,8 @@ def _change(layout: Headstock, move: Change) -> str:
     if group == "blank":
         end = term({"tip": "tip end", "behind": "nut end"}.get(field, f"{field} edge"))
         return say("Make the blank {by} larger at the {end}", by=words["by"], end=end)
+    if group == "rows" and field != "spacing":
+        return _whole_row(field, more, words)
     if group == "rows":
         return say("Space {what} {by} wider", **words) if more else say("Space {what} {by} closer", **words)
     if group == "slots" and field != "width":
@@ -72,6 +74,17 @@ def _change(layout: Headstock, move: Change) -> str:
     words = {"bores": term(BORES[pattern.bores[move.path[3]].role]), "pattern": pattern.id, "by": words["by"]}
     return (say("Drill the {bores} of all {pattern} {by} deeper", **words) if more else
             say("Drill the {bores} of all {pattern} {by} less deep", **words))
+
+
+def _whole_row(field: str | int, more: bool, words: dict) -> str:
+    """All of a row: along its edge, across to that, or as a straight one lies (0 across the head, 1 along it)."""
+    if field == "inset":
+        return (say("Set the row {what} {by} farther in from the edge", **words) if more else
+                say("Set the row {what} {by} nearer to the edge", **words))
+    if field == 0:
+        return (say("Move the row {what} {by} to the treble side", **words) if more else
+                say("Move the row {what} {by} to the bass side", **words))
+    return say("Move the row {what} {by} to the tip", **words) if more else say("Move the row {what} {by} to the nut", **words)
 
 
 def _row(layout: Headstock, id: str, said: str) -> str:

@@ -1,11 +1,12 @@
-"""Tuners of one row that are too near each other: the row is spaced wider, and stays a row."""
+"""Tuners of a row that are too near each other or something else: the row is spaced wider or moved, and stays a row."""
 
 import pytest
 
 from geometry.checks import check
 from geometry.checks.moves import Change
 from geometry.cures import apply_cure, settle
-from geometry.layout import EdgeRun, Row, RowPlace, Tuner
+from geometry.edits.fields import get_field
+from geometry.layout import EdgeRun, Row, RowPlace, SingleHole, StraightRun, Tuner
 from tests.geometry.checks.heads import bore, head, pattern, slot
 
 SEAT = pattern("plate", "side", bore(surface="seat", depth=30.0), post=(6.0, 25.0, 26.0), seat=(12.0, 12.0, 10.0))
@@ -35,4 +36,49 @@ def test_tuners_of_different_rows_have_none_to_space():
                  rows=(*layout.rows, Row(id="other", spacing=30.0, run=EdgeRun(side="treble", first=99.2))), slots=(slot(),))
     before = check(apart)
     cured = settle(apart, before, next(snag for snag in before.snags if snag.kind == "seats-overlap"))
-    assert not isinstance(cured.move, Change)
+    assert cured.move == Change(("rows", "row", "run", "first"), 75.0, pytest.approx(74.7)) and cured.cure == "Move the row row 0.3 mm to the nut."
+
+
+BORE = pattern("post", "face", bore(diameter=10.0), post=(6.0, 20.0, 12.0), seat=(6.0, 6.0, 12.0))
+
+
+def moved(layout, cured):
+    """The layout after a cure: nothing else in it may spoil the work, and every tuner is still in its row."""
+    after = apply_cure(layout, cured)
+    assert all(isinstance(tuner.place, RowPlace) for tuner in after.tuners)
+    return after
+
+
+@pytest.mark.parametrize(("run", "path", "by", "words"), [
+    (EdgeRun(side="treble", first=40.0, inset=7.0), ("inset",), 2.0, "Set the row row 2.0 mm farther in from the edge."),
+    (StraightRun(start=(33.0, 40.0), heading=90.0), ("start", 0), -2.0, "Move the row row 2.0 mm to the bass side."),
+])
+def test_a_row_too_near_to_the_edge_is_set_farther_in_as_a_row(run, path, by, words):
+    """By hand: bores of 10 whose axes stand 7 in from the edge leave 2, and 4 are wanted: 2 for each of the three, and for all at once."""
+    layout = head(tuners=tuple(Tuner(id=f"t{i + 1}", pattern="post", place=RowPlace(row="row", index=i)) for i in range(3)),
+                  rows=(Row(id="row", spacing=30.0, run=run),), patterns=(BORE,))
+    before = check(layout)
+    near = [snag for snag in before.snags if snag.kind == "bore-to-outline"]
+    assert len(near) == 3 and all(snag.measured == pytest.approx(2.0) for snag in near)
+    cured = settle(layout, before, near[1])
+    value = get_field(layout, ("rows", "row", "run", *path))
+    assert cured.move == Change(("rows", "row", "run", *path), value, pytest.approx(value + by)) and cured.cure == words
+    assert not [snag for snag in check(moved(layout, cured)).snags if snag.kind == "bore-to-outline"], "all three at once"
+
+
+def test_a_row_with_a_tuner_that_is_held_stays():
+    layout = head(tuners=tuple(Tuner(id=f"t{i + 1}", pattern="post", place=RowPlace(row="row", index=i), held=i == 0) for i in range(3)),
+                  rows=(Row(id="row", spacing=30.0, run=EdgeRun(side="treble", first=40.0, inset=7.0)),), patterns=(BORE,))
+    before = check(layout)
+    cured = settle(layout, before, next(snag for snag in before.snags if snag.kind == "bore-to-outline" and "t2" in snag.between))
+    assert cured.move is not None and cured.move.of == "t2" and cured.cure.endswith("out of its row.")
+
+
+def test_a_hole_gives_way_to_a_row_and_not_a_row_to_a_hole():
+    """A lone hole 6.5 beside a bore of the middle tuner: it is moved, though the row could be."""
+    layout = head(tuners=tuple(Tuner(id=f"t{i + 1}", pattern="post", place=RowPlace(row="row", index=i)) for i in range(3)),
+                  rows=(Row(id="row", spacing=30.0, run=EdgeRun(side="treble", first=40.0, inset=15.0)),), patterns=(BORE,),
+                  holes=(SingleHole(id="h", at=(16.0, 70.0), diameter=4.0),))
+    before = check(layout)
+    cured = settle(layout, before, next(snag for snag in before.snags if "h" in snag.between and "t2" in snag.between))
+    assert cured.move.of == "h"
