@@ -90,7 +90,10 @@ def _row(layout: Headstock, between: tuple[str, ...]) -> Iterator[Track]:
 
 
 def _whole_row(layout: Headstock, tuner: Tuner) -> Iterator[Track]:
-    """All of the row of a tuner along its edge, farther in from it or nearer to it, or as a straight row lies; none that holds one which is to stay."""
+    """All of the row of a tuner along its edge, farther in from it or nearer to it, or across and along the head where it is straight.
+
+    Nothing where one of the row is to stay.
+    """
     row = layout.row(tuner.place.row)
     stays = staying(layout)
     if any(one.id in stays for one in layout.tuners if isinstance(one.place, RowPlace) and one.place.row == row.id):
