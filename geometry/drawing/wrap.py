@@ -94,35 +94,40 @@ def _face_bores(hole: Hole) -> list[str]:
 
 
 def _edge_words(layout: Headstock) -> list[Mark]:
-    """Along each folded edge beside the marks: whose bore it is, its tilt and its stop, in two lines where the next mark is near."""
+    """Along each folded edge beside the marks: whose bore it is, its tilt and its stop, in two lines where the next mark is near.
+
+    What is drilled wider at the same mark stands in a line before it, with its stop.
+    """
     marks: list[Mark] = []
     placed = frames(layout)
     thick = layout.blank.thickness
-    bores = [hole.drillings[0] for hole in holes(layout) if hole.drillings[0].role == "post" and not hole.drillings[0].upright
-             and hole.drillings[0].mark is not None]
-    for d in bores:
+    bores = [(post, hole) for hole in holes(layout) for post in hole.drillings
+             if post.role == "post" and not post.upright and post.mark is not None]
+    for d, hole in bores:
         assert d.mark is not None
         frame = placed[d.of]
-        y = d.mark[1] + d.radius + OVERRUN + 1.0
-        ends = min((other.mark[1] for other in bores if other.mark is not None and placed[other.of].side == frame.side
+        y = d.mark[1] + hole.drillings[0].radius + OVERRUN + 1.0
+        ends = min((other.mark[1] for other, _ in bores if other.mark is not None and placed[other.of].side == frame.side
                     and other.mark[1] > d.mark[1]), default=math.inf)
         bit, stop = _settings(d, tilt_of(frame))
         whole = say("{bit}, {stop}", bit=bit, stop=stop)
-        if y + words_width(whole, LETTER) < ends:
-            lines = [(thick - 0.9, whole)]
-        else:
-            # The letters' tops point to -x: on the bass edge the outer line is read first.
-            first, second = (0.0, LINE) if frame.side == "bass" else (LINE, 0.0)
-            lines = [(thick - 0.9 - first, bit), (thick - 0.9 - second, stop)]
-        for z, words in ((0.9, d.of), *lines):
-            marks.append(_along_edge(layout, frame.side, y, z, words, d.of, outer=z > thick / 2))
+        lines = [say("{bit}, {stop}", bit=told(wide.diameter), stop=_stop(wide)) for wide in hole.drillings if wide is not d]
+        lines += [whole] if y + words_width(whole, LETTER) < ends else [bit, stop]
+        # The letters' tops point to -x: on the bass edge the outer line is read first.
+        inwards = range(len(lines)) if frame.side == "bass" else reversed(range(len(lines)))
+        marks.append(_along_edge(layout, frame.side, y, 0.9, d.of, d.of, outer=False))
+        marks += [_along_edge(layout, frame.side, y, thick - 0.9 - LINE * i, words, d.of, outer=True)
+                  for i, words in zip(inwards, lines, strict=True)]
     return marks
 
 
 def _settings(d: Drilling, tilt: float) -> tuple[str, str]:
     """(diameter and tilt, stop)."""
-    return (say("{diameter}, {tilt}", diameter=told(d.diameter), tilt=tilt_words(tilt)),
-            say("stop {stop}", stop=told_down(d.stop)))
+    return say("{diameter}, {tilt}", diameter=told(d.diameter), tilt=tilt_words(tilt)), _stop(d)
+
+
+def _stop(d: Drilling) -> str:
+    return say("stop {stop}", stop=told_down(d.stop))
 
 
 def _along_edge(layout: Headstock, side: Side, y: float, z: float, words: str, owner: str, outer: bool) -> Label:

@@ -130,6 +130,21 @@ def test_the_wrap_says_what_to_set_beside_each_side_bore():
             "6.5 through"} <= words
 
 
+@pytest.mark.parametrize(("side", "order"), [("treble", 1), ("bass", -1)])
+def test_a_counterbore_from_the_side_is_told_before_its_bore(side, order):
+    """Both at one mark, 10 mm outside the seat: 4 mm deep and 30."""
+    of = pattern("of", "side", bore("counterbore", diameter=11.0, surface="seat", depth=4.0), bore(surface="seat", depth=30.0))
+    drawing = wrap_drawing(head(tuners=(Tuner(id="a", pattern="of", place=EdgePlace(side=side, along=90.0)),), patterns=(of,)))
+    words = [m for m in drawing if isinstance(m, Label) and m.owner == "a"]
+    assert [m.text for m in words] == ["a", "11, stop 14", "6, level, stop 40"]
+    # Clear of each other across the edge, all on it, and above the wider drill's cross.
+    across = sorted((m.at[0] - m.height, m.at[0]) for m in words)
+    assert all(one[1] < two[0] for one, two in zip(across, across[1:], strict=False))
+    assert all(50.0 < order * x < 66.0 for pair in across for x in pair)
+    assert all(m.at[1] > 90.0 + 5.5 + 1.0 for m in words)
+    assert words[1].at[0] < words[2].at[0]  # the letters' tops point to -x
+
+
 def test_words_on_a_folded_edge_stay_on_it():
     drawing = wrap_drawing(plain_head())
     for text in ("flank", "6.4, level, stop 35"):
