@@ -56,7 +56,10 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
     about = shapely.STRtree(areas)
     slots: dict[int, BaseGeometry] = {}
     named = [i for i, (path, _) in enumerate(ordered) if path is outline]
-    at = next(iter((*named, *(i for i, role in enumerate(given) if role == "outline"), *(i for i, role in enumerate(given) if role is None))), None)
+    stated = [i for i, role in enumerate(given) if role == "outline"]
+    # Where the outline of an export does not close, none of its holes is one.
+    free = [i for i, role in enumerate(given) if role is None and not (ours and style_on(ordered[i][1]) in _BY_PLACE)]
+    at = next(iter((*named, *stated, *free)), None)
     within = None if at is None else areas[at].buffer(JOIN)
     shapely.prepare(within)
     loops: list[Loop] = []

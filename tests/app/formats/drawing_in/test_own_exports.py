@@ -8,8 +8,10 @@ import shapely
 from msgspec.structs import replace
 
 from app.formats.drawing_in import read_drawing
+from app.formats.drawing_in.command import require_outline
 from app.formats.drawing_in.roles import with_roles
 from app.formats.dxf_out import write_dxf
+from app.formats.errors import FormatError
 from app.formats.layer_names import LAYERS, group_name, style_on
 from app.formats.svg_out import write_svg
 from app.sheets.parts import wrap_part
@@ -89,6 +91,19 @@ def test_what_another_hand_adds_to_an_export_is_read_too(layout, tmp_path):
     read = read_drawing(path)
     assert [(loop.role, loop.path.area) for loop in read.loops if loop.layer == "inlay"] == [("hole", pytest.approx(4 * math.pi))]
     assert len(read.open_chains) == 1 and any("stays open" in text for text in read.warnings)
+
+
+def test_no_hole_becomes_the_outline_where_that_of_an_export_was_cut_open(layout, tmp_path):
+    path = tmp_path / "own.dxf"
+    write_dxf(template_drawing(layout, None), path)
+    drawing = ezdxf.readfile(path)
+    space = drawing.modelspace()
+    space.delete_entity(space.query('*[layer=="outline"]')[0])
+    drawing.saveas(path)
+    read = read_drawing(path)
+    assert read.outline is None and {loop.role for loop in read.loops} == {"slot", POCKET, HOLE_THERE, "other"}
+    with pytest.raises(FormatError, match="no closed outline"):
+        require_outline(read)
 
 
 def test_a_drawing_of_nothing_but_pockets_has_no_outline():
