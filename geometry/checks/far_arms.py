@@ -19,7 +19,7 @@ from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall, oblong_corners, ring
 from geometry.solids.ways_out import SAGITTA, fine_wall
-from geometry.tolerance import TOUCH
+from geometry.tolerance import FLAT, TOUCH
 
 _WIDE = 1e4
 """mm: more than any slot reaches"""
@@ -76,7 +76,7 @@ def _half_way(bore: Drilling, reach: float, beside: float, area: Polygon, stretc
     first = min(ahead, key=lambda part: shapely.distance(part, middle), default=None)
     if first is None:
         return None, False
-    if again is None and _goes_on(bore, area, first, bore.radius + beside, reach) - leaves > _ALONG * bore.radius:
+    if again is None and _goes_on(bore, area, first, leaves + _ALONG * bore.radius, bore.radius + beside):
         # The slot goes on in or close to one flank: an arm there is shorter than the axis, or too far away to be met.
         return leaves + bore.radius, True
     ends = _ends(bore, first)
@@ -88,14 +88,11 @@ def _half_way(bore: Drilling, reach: float, beside: float, area: Polygon, stretc
     return (ends + min(starts)) / 2 if starts else None, False
 
 
-def _goes_on(bore: Drilling, area: Polygon, first: Polygon, half: float, reach: float) -> float:
-    """How far along the axis the part ends that the bore runs into, as far as `half` mm to either side."""
-    ends = 0.0
-    for far in (reach, _WIDE):
-        ends = _ends(bore, max(_within(area, bore, 0.0, far, half), key=lambda part: shapely.intersection(part, first).area))
-        if ends < far - TOUCH:
-            break
-    return ends
+def _goes_on(bore: Drilling, area: Polygon, first: Polygon, level: float, half: float) -> bool:
+    """Whether the part that a bore runs into reaches as far as that level along its axis, within `half` mm to either side."""
+    if not shapely.intersects(area, _strip(bore, level, level + FLAT, half)):
+        return False  # so with most slots, and asked sooner than what is joined to what
+    return _ends(bore, max(_within(area, bore, 0.0, level + FLAT, half), key=lambda part: shapely.intersection(part, first).area)) > level
 
 
 def _strip(bore: Drilling, first: float, last: float, half: float) -> Polygon:
