@@ -38,7 +38,7 @@ def _boxes(items: Sequence[Item]) -> Rows:
 
 def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:
     """The gap between two buttons, wherever they are in their turn."""
-    return Asked(Cylinders.joined([one.button for one, _, _ in rows]), Cylinders.joined([two.button for _, two, _ in rows]),
+    return Asked(Cylinders.made([one.button for one, _, _ in rows]), Cylinders.made([two.button for _, two, _ in rows]),
                  np.array([margins.button_gap for *_, margins in rows]), partial(_told, rows))
 
 
@@ -62,8 +62,8 @@ def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndar
 
 def corners(item: Item) -> tuple[Vec2, ...]:
     """The corners of a button's swept space in plan, in order round it."""
-    button = item.button
-    return oblong_corners(plan(button.start[0].tolist()), plan(button.axis[0].tolist()), float(button.length[0]), float(button.radius[0]))
+    start, axis, length, radius = item.button
+    return oblong_corners(plan(start), plan(axis), length, radius)
 
 
 def behind(item: Item, meets: bool, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
@@ -79,11 +79,11 @@ def behind(item: Item, meets: bool, outline: Wall, margins: Margins) -> tuple[Sn
     needed = margins.button_gap
     if not short(measured, needed):
         return ()
-    level = float(item.button.start[0, 2])
+    level = item.button[0][2]
     a, b = both(measured, needed)
     cure = say("Move {item} {needed} mm nearer the edge, or choose a longer shaft.",
                item=item.id, needed=tenths(needed - measured))
-    if measured < 0 and item.pattern.button.stand < float(item.button.radius[0]):
+    if measured < 0 and item.pattern.button.stand < item.button[3]:
         return (Snag("button-to-wood", TIGHT, (item.id, OUTLINE), (*where, level), measured, needed,
                      say("The button of {item} reaches {measured} mm behind the wood and cannot turn there.",
                          item=item.id, measured=into(measured)),

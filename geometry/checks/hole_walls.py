@@ -7,6 +7,7 @@ above or below that is measured round the corner. The outline stands full height
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from msgspec import Struct
 
@@ -40,10 +41,10 @@ def wanted_to_outline(drilling: Drilling, margins: Margins) -> float:
             "locating pin": margins.pin_any}.get(sort_of(drilling), margins.bore_outline)
 
 
-def reaches(item: Item, margins: Margins) -> list[float]:
-    """How far about the middle of each upright drilling of an item there may be a wall that matters, mm."""
+def reaches(items: Sequence[Item], margins: Margins) -> list[list[float]]:
+    """How far about the middle of each upright drilling of each item there may be a wall that matters, mm."""
     most = 2 * FLAT + max(margins.bore_outline, margins.screw_outline, margins.pin_any, margins.bore_slot, margins.screw_any)
-    return [item.drillings[i].radius + most for i in item.upright]
+    return [[item.drillings[i].radius + most for i in item.upright] for item in items]
 
 
 class Miss(Struct, frozen=True):

@@ -22,6 +22,7 @@ from geometry.solids.cylinders import Cylinders
 from geometry.solids.drilling import Drilling, Hole, pin_hole, single_hole, tuner_holes
 from geometry.solids.frames import Frame, frame_of
 from geometry.solids.nearby import NOTHING, Box, Rows, rows_of
+from geometry.strings.past_posts import Rod
 from geometry.vectors import Vec2, Vec3
 
 RANKS = {"screw": 1, "pin": 1, "locating": 2}
@@ -60,7 +61,8 @@ class Item(Struct, frozen=True, eq=False):
     tuner: Tuner | None = None
     pattern: Pattern | None = None
     frame: Frame | None = None
-    button: Cylinders | None = None
+    button: Rod | None = None
+    """the space that a tuner's button sweeps"""
     button_box: Box = NOTHING
     """about it"""
     plate: tuple[Vec3, ...] = ()
@@ -87,15 +89,15 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank, drills: Drills)
     tips = solids.start + solids.axis * (solids.length + np.array(ahead))[:, None]
     low, high = np.minimum(low, tips), np.maximum(high, tips)
     boxes = rows_of((low, high))
-    items, at, button_at = [], 0, len(solids) - len(buttons)
+    items, at, button_at, many = [], 0, 0, len(solids) - len(buttons)
     for seed, own, kind, (frame, found, trouble), box in zip(
-            seeds, drillings, kinds, placed, _about(low[:button_at], high[:button_at], [len(own) for own in drillings]), strict=True):
+            seeds, drillings, kinds, placed, _about(low[:many], high[:many], [len(own) for own in drillings]), strict=True):
         here, (feature, pattern, _), rest = slice(at, at + len(own)), seed, ()
         at = here.stop
         if pattern is not None:
             rest = trouble, feature, pattern
         if frame is not None:
-            rest = (*rest, frame, solids.part(slice(button_at, button_at + 1)), boxes[button_at], _plate(pattern, frame, blank.thickness),
+            rest = (*rest, frame, buttons[button_at], boxes[many + button_at], _plate(pattern, frame, blank.thickness),
                     (outline, blank), None if kind.post is None else own[kind.post])
             button_at += 1
         items.append(Item(
@@ -163,8 +165,8 @@ def _placed(feature: Tuner | SingleHole | Pin, pattern: Pattern | None, row: Row
     return frame, tuner_holes(frame, pattern.bores, blank), None
 
 
-def _button(pattern: Pattern, frame: Frame, thickness: float) -> tuple[Vec3, Vec3, float, float]:
-    """The space that the turning button sweeps: a cylinder about its shaft, as (start, axis, length, radius).
+def _button(pattern: Pattern, frame: Frame, thickness: float) -> Rod:
+    """The space that the turning button sweeps: a cylinder about its shaft.
 
     Its diameter is the button's larger cross measure (mm). Face mount: the
     shaft runs out along u, `stand` behind the back. Side mount: it runs down

@@ -48,9 +48,8 @@ def _shadows(items: Sequence[Item], margins: Margins) -> list[Shadow]:
                for ring in ([plan(corner) for corner in item.plate], buttons.corners(item))]
     # Both are rectangles, and a hull is made quicker than a polygon.
     areas = iter(shapely.convex_hull(shapely.linestrings(np.array(corners))).tolist() if corners else ())
-    return [Shadow(item, [next(spots) for _ in range(len(item.upright))], hole_walls.reaches(item, margins),
-                   [next(areas), next(areas)] if face else [])
-            for item, face in zip(items, faces, strict=True)]
+    return [Shadow(item, [next(spots) for _ in item.upright], reaches, [next(areas), next(areas)] if face else [])
+            for item, face, reaches in zip(items, faces, hole_walls.reaches(items, margins), strict=True)]
 
 
 def _with_outline(shadows: Sequence[Shadow], outline: Wall, margins: Margins) -> list[tuple[Snag, ...]]:
