@@ -210,8 +210,13 @@ class Maker:
         self.y = low - 5.0
 
     def _remarks(self) -> None:
-        """Screws that come later, then everything to heed."""
+        """What is drilled at the press beside the post bore, screws that come later, then everything to heed."""
         by_hand = [d for d in self.card.drillings if hand_op(self.card, d) is not None]
+        at_press = tuple(d for d in self.card.drillings if d not in by_hand)
+        if self.card.kind == "side" and len(at_press) > 1:
+            for row in rows(self.layout, replace(self.card, drillings=at_press), self.inner):
+                self.placed += moved(row.placed, PAD, self.y)
+                self.y -= row.height
         if by_hand:
             steps = sorted(self.work.number[op.id] for op in self.card.ops
                            if op.setup.machine == "hand drill" and op.id in self.work.number)
@@ -220,10 +225,6 @@ class Maker:
             self.say(say("{n} screw pilots later (steps {steps}): by hand through the plate once the outline is "
                          "finished, {holes}.",
                          n=len(by_hand), steps=_list(steps), holes=holes))
-        elif self.card.kind == "side" and len(self.card.drillings) > 1:
-            for row in rows(self.layout, self.card, self.inner):
-                self.placed += moved(row.placed, PAD, self.y)
-                self.y -= row.height
         for op in self.work.ops:
             if op.kind == "flat" and op.features[0] in self.card.ids:
                 self.say(say("Later: {words} The stop above reckons with it.", words=within(op.words)))

@@ -21,6 +21,8 @@ from geometry.drawing.wrap import wrap_drawing
 from geometry.lengths import speaking
 from geometry.solids.side import side_bore
 from geometry.units import parse_length
+from tests.geometry.checks.heads import bore, pattern, side, slot
+from tests.geometry.checks.heads import head as bench_head
 
 SAMPLES = [Path(f"samples/{name}.headstock.json") for name in ("twelve-string-mixed", "slotted-three-a-side", "slotted-snags-to-find")]
 TOUCH = 1e-6
@@ -38,6 +40,21 @@ def down(mm):
 
 def words_of(drawing):
     return " | ".join(mark.text for mark in drawing if isinstance(mark, Label))
+
+
+@pytest.mark.parametrize("screws", [0, 1])
+def test_the_stop_of_a_counterbore_from_the_side_is_told_wherever_its_bore_is(screws):
+    """The square edge lies 10 mm outside the seat: 4 mm deep there, and 30; the screw is drilled by hand later."""
+    screw = bore("screw", 2.0, "seat", (9.0, 0.0), 8.0)
+    of = pattern("of", "side", bore("counterbore", 11.0, "seat", depth=4.0), bore(surface="seat", depth=30.0), *[screw] * screws)
+    layout = bench_head(tuners=(side("a", 90.0, of),), patterns=(of,), slots=(slot(),))
+    work = plan_work(layout)
+    one, = [card for card in cards(layout, work) if card.kind == "side"]
+    told = [mark.text for block in card_blocks(layout, work, [one], 190.0) for placed in block.placed for mark in placed.drawing
+            if isinstance(mark, Label)]
+    assert told.count("14.0") == 1 and "40.0 to full diameter" in told
+    assert any("screw pilots later" in text for text in told) == bool(screws)
+    assert "11, stop 14" in words_of(wrap_drawing(layout))
 
 
 @pytest.mark.parametrize("unit", ["mm", "in", "in64"])
