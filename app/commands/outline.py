@@ -2,6 +2,7 @@
 
 import argparse
 import json
+import os
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from pathlib import Path
@@ -9,6 +10,7 @@ from pathlib import Path
 from app.formats import headstock
 from app.formats.drawing_in import DrawingRead, read_drawing_safely
 from app.formats.drawing_in.command import outline_report, require_outline
+from app.formats.errors import FormatError
 from geometry.edits.imported import layout_from
 from geometry.edits.imported_openings import there_told
 from geometry.joining.placing import place
@@ -22,9 +24,11 @@ def run(request: argparse.Namespace) -> int:
     """Read the drawing, write the layout and tell what was found; 0.
 
     FormatError or GeometryError when the drawing cannot be read, has no closed
-    outline, or has a size that no headstock has and no unit was given; nothing
-    is written then.
+    outline, or has a size that no headstock has and no unit was given, and
+    when the layout would be written over the drawing; nothing is written then.
     """
+    if request.out.exists() and request.drawing.exists() and os.path.samefile(request.out, request.drawing):
+        raise FormatError(say("{out} is the drawing itself: name another file for the layout.", out=request.out))
     read = read_drawing_safely(request.drawing, request.unit)
     require_outline(read)
     placed = place(read.outline.path)

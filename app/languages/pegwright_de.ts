@@ -14326,6 +14326,10 @@
         <translation>{outer} und {inner} frei</translation>
     </message>
     <message>
+        <source>{out} is the drawing itself: name another file for the layout.</source>
+        <translation>{out} ist die Zeichnung selbst: Nennen Sie eine andere Datei für den Entwurf.</translation>
+    </message>
+    <message>
         <source>{own} leaves {a} mm below the post of {item}; {b} mm wanted.</source>
         <translation>{own} lässt {a} mm unter der Welle von {item}; {b} mm gewünscht.</translation>
     </message>

@@ -3,6 +3,7 @@
 import csv
 import json
 import math
+import shutil
 from pathlib import Path
 
 import pytest
@@ -158,3 +159,13 @@ def test_a_place_that_cannot_be_written_is_named(tmp_path: Path, capsys: pytest.
     drawing = CHECKOUT / "samples" / "outlines" / "head-in-inches.dxf"
     assert run(parse(["outline", str(drawing), "--out", str(tmp_path / "nowhere" / "new.headstock.json")])) == 2
     assert "new.headstock.json cannot be written" in capsys.readouterr().err
+
+
+def test_a_drawing_is_not_written_over_by_the_layout_made_from_it(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    drawing = Path(shutil.copy(CHECKOUT / "samples" / "outlines" / "head-in-millimetres.svg", tmp_path / "own.svg"))
+    before = drawing.read_bytes()
+    (tmp_path / "again.svg").symlink_to(drawing)
+    for name in ("own.svg", "again.svg"):
+        assert run(parse(["outline", str(drawing), "--out", str(tmp_path / name)])) == 2
+        assert capsys.readouterr().err == f"{tmp_path / name} is the drawing itself: name another file for the layout.\n"
+    assert drawing.read_bytes() == before and len(list(tmp_path.iterdir())) == 2
