@@ -26,7 +26,8 @@ class FreeRoom:
         """Whether nothing that is taken lies over a box; to touch is no matter."""
         left, right, top, bottom = box
         for square in self._squares(box):
-            for l, r, t, b in self._taken.get(square, ()):
+            # Backwards: rings are taken first, and what lies over a card is most often another card.
+            for l, r, t, b in reversed(self._taken.get(square, ())):
                 if left < r and l < right and top < b and t < bottom:
                     return False
         return True

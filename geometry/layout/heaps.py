@@ -17,8 +17,8 @@ from geometry.saying import say
 
 MOST_FEATURES = 3000
 """Tuners, slots, pins and holes of a layout together"""
-MOST_MEETINGS = 50_000
-"""Pairs of drillings within reach of each other: about a second of checking"""
+MOST_MEETINGS = 5_000
+"""Pairs of drillings within reach of each other: as many snags, each with its card and its ring, make a window slow to answer"""
 _SLOT = 5
 """Drillings that a slot counts as, by the time that two of them take"""
 _BODY = 5.0
