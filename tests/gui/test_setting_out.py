@@ -211,6 +211,7 @@ def test_a_corner_is_rounded_with_the_largest_radius_told_and_a_larger_one_refus
             dialog.field.editingFinished.emit()
             until(lambda: dialog.settled)
             said.append(dialog.says.text())
+            assert dialog.field.text() == f"{text} mm", "a number is told with its unit"
         press(dialog.take)
 
     QTimer.singleShot(0, answer)

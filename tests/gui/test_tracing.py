@@ -66,6 +66,7 @@ def laid_by_hand(scan, qtbot, four: bool = False):
                 drag(dialog.board, key, scan.at(*at))
             enter(dialog.across, "60")
             enter(dialog.along, "120")
+            assert (dialog.across.text(), dialog.along.text()) == ("60 mm", "120 mm"), "a number is told with its unit"
         else:
             drag(dialog.board, "a", scan.at(0, 10))
             drag(dialog.board, "b", scan.at(0, 130))

@@ -159,6 +159,7 @@ class GhostDialog(ReadInOrder, QDialog):
 
     def _sent(self, mm: float) -> None:
         self.value = mm
+        self.field.show_value(mm)  # with its unit: what was typed may have been in another
         self.try_it()
 
     def _refused(self, message: str) -> None:

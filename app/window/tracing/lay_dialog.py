@@ -199,6 +199,7 @@ class LayDialog(ReadInOrder, QDialog):
 
     def _length(self, value: float) -> None:
         self._lengths[self.sender().property("length")] = value
+        self.sender().show_value(value)  # with its unit: what was typed may have been in another
         if self.sender() is not self.distance:
             self.sheets.setCurrentIndex(self.sheets.count() - 1)
         self._judge()
