@@ -41,14 +41,15 @@ def _has_bore(item: Item) -> bool:
 def _mark(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
     """The mark has to lie on the square edge, with wood to either side of the drill.
 
-    Where the drill enters at a tilt it takes more of the edge than it is wide.
+    Where the drill enters at a tilt it takes more of the edge than it is wide; a counterbore is drilled at the same mark.
     """
     bore = item.post
     if bore.mark is None:
         return (Snag("no-mark", SPOILS, (item.id, BLANK), bore.start, None, None,
                      say("The axis of {item} never meets the {side} square edge.", item=item.id, side=term(item.frame.side)),
                      say("Slide {item} to where the outline runs along the blank.", item=item.id)),)
-    measured = min(blank.tip - bore.mark[1], bore.mark[1] + blank.behind) - bore.radius / math.cos(tilt_of(item.frame))
+    widest = max(drilling.radius for drilling in item.drillings if drilling.hole == bore.hole)
+    measured = min(blank.tip - bore.mark[1], bore.mark[1] + blank.behind) - widest / math.cos(tilt_of(item.frame))
     found = []
     if short(measured, margins.blank_edge):
         a, b = both(measured, margins.blank_edge)

@@ -3,6 +3,7 @@
 import math
 
 import pytest
+from msgspec.structs import replace
 
 from geometry.checks import check
 from geometry.checks.snags import SPOILS, TIGHT
@@ -38,3 +39,10 @@ def test_what_a_tilted_bore_leaves_of_the_square_edge(degrees: float, over: floa
     assert snag.measured == pytest.approx(over, abs=1e-6)
     assert snag.text == ("The bore for a leaves 3.0 mm of the square edge to the tip end of the blank; 6.0 mm wanted." if over > 0
                          else "The bore for a runs 1.5 mm past the tip end of the square edge.")
+
+
+def test_a_counterbore_at_the_same_mark_leaves_less() -> None:
+    of = pattern("of", "side", bore("counterbore", 16.0, "seat", depth=4.0), *OF.bores)
+    end = farthest_on_edge(tilted(0.0, 400.0)) + 5.0
+    snag, = [s for s in check(replace(tilted(0.0, end), patterns=(of,))).snags if s.kind == "no-mark"]
+    assert snag.measured == pytest.approx(5.0 - (16.0 - 12.0) / 2)
