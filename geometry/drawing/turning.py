@@ -158,7 +158,7 @@ def _wood(body: Solid, matrix: np.ndarray) -> list[Patch]:
     made += [Patch(p.points, "solid wood", "outline", 0.5) for p in _walls(ring, matrix, "solid wood", True)]
     for opening in body.openings:
         top, bottom = _levels(opening, matrix)
-        if opening.bottom >= ring.bottom and abs(matrix[2, 2]) > 1e-6:
+        if len(top) > 2 and opening.bottom >= ring.bottom and abs(matrix[2, 2]) > 1e-6:  # of a slot without width two points are left
             seen = shapely.intersection(shapely.polygons(top).buffer(0), shapely.polygons(bottom).buffer(0))
             made += [Patch(shapely.get_coordinates(part.exterior), "solid sky", opening.owner)
                      for part in shapely.get_parts(seen) if part.geom_type == "Polygon" and part.area > 1e-6]

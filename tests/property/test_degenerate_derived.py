@@ -62,6 +62,8 @@ _ODD = {
     "crossed slot": head(slots=(Slot(id="s", shape=DrawnSlot(loop=loop((0, 20), (9, 20), (0, 60), (9, 60)))),)),
     "crossed slots under side tuners": replace(DEMO, slots=tuple(replace(slot, shape=DrawnSlot(
         loop=loop((-35, 20), (35, 20), (-35, 160), (35, 160)))) for slot in DEMO.slots)),
+    "slots without width": replace(DEMO, slots=tuple(replace(slot, ramp=None, shape=StraightSlot(
+        nut_end=(x, 30.0), tip_end=(x, 160.0), width=1e-12)) for slot, x in zip(DEMO.slots, (-15.0, 15.0), strict=True))),
     "slot wider than the head": head(slots=(Slot(id="s", shape=StraightSlot(
         nut_end=(0.0, 40.0), tip_end=(0.0, 120.0), width=190.0)),)),
     "thin wood": replace(DEMO, blank=replace(DEMO.blank, thickness=0.5)),
