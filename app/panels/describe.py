@@ -184,8 +184,9 @@ def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | 
     if bore.mark is None:
         rows.append(FieldRow(say("Mark on the edge"), "fact", say("none: the axis never meets that edge"), warn=True))
         return rows
+    here, there = show(bore.mark[1]), show(bore.seat[1])
     rows += [
-        FieldRow(say("Mark on the edge"), "fact", say("{here}, not {there}", here=show(bore.mark[1]), there=show(bore.seat[1])),
+        FieldRow(say("Mark on the edge"), "fact", here if here == there else say("{here}, not {there}", here=here, there=there),
                  help=say("Squaring a line across from the seat would miss the axis by {miss}.",
                           miss=show(abs(bore.squared_miss), 2))),
         FieldRow(say("Mark below the face"), "fact", show(bore.mark[2])),

@@ -129,7 +129,8 @@ class Maker:
         y = tenths(abs(post.mark[1]))
         self._line(say("mark"), say("{mark} from the nut line", mark=y) if post.mark[1] >= 0 else say("{mark} behind the nut line", mark=y))
         self._line("", say("{mark} below the face", mark=tenths(post.mark[2])))
-        if abs(bore.squared_miss) > 0.05:
+        squared = tenths(abs(post.mark[1] - bore.squared_miss))
+        if abs(bore.squared_miss) > 0.05 and squared != y:
             self._line("", say("not at {mark}, squared", mark=tenths(post.mark[1] - bore.squared_miss)), boxed=False)
         self._line(say("tilt"), say("level") if raised is None else
                    say("{tilt}, {end} end raised", tilt=format_angle(abs(tilt)), end=term(raised)))

@@ -19,6 +19,7 @@ from geometry.cures.words import told
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.saying import count, say
+from geometry.terms import term
 
 _STEPS = (0.0, 0.1, 0.2, 0.4, 0.8)
 _STRIDE, _LONG_STRIDE, _LONG_AFTER = 1.0, 2.0, 8.0
@@ -142,7 +143,7 @@ class _Search:
         """The snag with a move that does it, and what becomes tight by it."""
         said = told(self._layout, move)
         names = sorted({name for snag in verdict.worse for name in snag.between})
-        said = say("{move}; room beside {names} then gets tight.", move=said, names=listed(names)) if names else said + "."
+        said = say("{move}; room beside {names} then gets tight.", move=said, names=listed([term(name) for name in names])) if names else said + "."
         return replace(self._snag, cured=said, move=move)
 
     def not_cured(self, tried: bool) -> Snag:
@@ -159,5 +160,5 @@ class _Search:
                            "Of {n} moves of one part that were tried, up to {far} mm, none does it.",
                            far=tenths(self._farthest))]
         if names:
-            sentences.append(say("In the way: {names}.", names=listed(names)))
+            sentences.append(say("In the way: {names}.", names=listed([term(name) for name in names])))
         return replace(self._snag, cured=" ".join([*sentences, self._snag.advice]))

@@ -96,3 +96,15 @@ def test_one_thing_is_told_as_one():
     assert tally(one).startswith("1 step · 1 hole · 1 set-up · 1 tilt\n")
     assert {row.label: row.value for row in hour_rows(one)}["Holes"] == "1 in 1 drilling"
     assert loud_words(["a", "b", "c"], ()).endswith("And 1 more that cannot be done: it is marked below.")
+
+
+@pytest.mark.parametrize("unit", ["mm", "in", "in64"])
+def test_a_mark_is_never_told_against_the_very_same_number(unit):
+    """Slid along the edge of the demonstration a squared line misses by nothing up to some mm: `98.8, not 98.8` helps nobody."""
+    told = set()
+    for along in range(60, 125, 5):
+        words = fact(describe(slide_tuner(demo(), "treble side 2", float(along)), "treble side 2", unit).facts, "Mark on the edge")
+        here, _, there = words.partition(", not ")
+        assert here != there
+        told.add(bool(there))
+    assert told == {True, False}

@@ -18,11 +18,13 @@ from app.sheets.work import plan_work
 from geometry.drawing import Label
 from geometry.drawing.sections import section_along_bore
 from geometry.drawing.wrap import wrap_drawing
+from geometry.edits.tuners import slide_tuner
 from geometry.lengths import speaking
 from geometry.solids.side import side_bore
 from geometry.units import parse_length
 from tests.geometry.checks.heads import bore, pattern, side, slot
 from tests.geometry.checks.heads import head as bench_head
+from tests.geometry.edits.heads import demo
 
 SAMPLES = [Path(f"samples/{name}.headstock.json") for name in ("twelve-string-mixed", "slotted-three-a-side", "slotted-snags-to-find")]
 TOUCH = 1e-6
@@ -127,3 +129,22 @@ def test_a_card_cut_from_its_page_says_its_unit_and_how_wide_the_hole_is(unit):
         bore = next(d for d in card.drillings if d.role == "post")
         wide = re.findall(r"old one \d+, (\S+) wide;", whole)
         assert any(abs(parse_length(text, unit) - bore.diameter) < 0.02 for text in wide), card.title
+
+
+@pytest.mark.parametrize("unit", ["mm", "in64"])
+def test_no_card_warns_of_the_very_place_that_it_tells(unit):
+    """A line squared from the seat misses by 0.1 mm there, which is less than a 64th."""
+    seen = set()
+    for along in (100.0, 105.0, 107.0, 110.0, 118.0):
+        layout = slide_tuner(demo(), "treble side 2", along)
+        bore = side_bore(layout, "treble side 2")
+        with speaking(unit):
+            work = plan_work(layout)
+            card = next(card for card in cards(layout, work) if card.ids[0] == "treble side 2")
+            words = " | ".join(words_of(one.drawing) for block in card_blocks(layout, work, [card], 86.0) for one in block.placed)
+        mark = re.search(r"([^|]+) from the nut line", words)[1].strip()
+        squared = re.search(r"not at ([^|]+), squared", words)
+        assert squared is None or squared[1] != mark
+        assert parse_length(mark, unit) == pytest.approx(bore.mark[1], abs=0.2)
+        seen.add(squared is not None)
+    assert seen == {True, False}
