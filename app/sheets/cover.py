@@ -47,7 +47,7 @@ class Entry(Struct, frozen=True):
 
     @property
     def pages(self) -> str:
-        return (say("page {page}", page=self.first) if self.first == self.last else
+        return (page_words(self.first) if self.first == self.last else
                 say("pages {first} to {last}", first=self.first, last=self.last))
 
 
@@ -127,6 +127,11 @@ def _legend(x0: float, y: float, x1: float, laid: list[Laid]) -> tuple[list[Mark
     return marks, y - 2.0 - ((len(shown) + columns - 1) // columns) * 4.2
 
 
+def page_words(number: int) -> str:
+    """A page by its number."""
+    return say("page {page}", page=number)
+
+
 def _maps(laid: list[Laid], room: Box) -> list[Placed]:
     """A small picture of each part with its pages, side by side at one scale."""
     x0, y0, x1, y1 = room
@@ -146,7 +151,8 @@ def _maps(laid: list[Laid], room: Box) -> list[Placed]:
         placed.append(Placed(drawing, matrix))
         placed.append(Placed(_tile_frames(one, matrix)))
         middle = x + (extent[2] - extent[0]) * scale / 2
-        placed.append(Placed((Label(one.part.title, (middle, y1 - (extent[3] - extent[1]) * scale - caption), BODY,
+        whole = len(one.tiling.tiles) == 1
+        placed.append(Placed((Label(f"{one.part.title}, {page_words(one.first)}" if whole else one.part.title, (middle, y1 - (extent[3] - extent[1]) * scale - caption), BODY,
                                     "note", anchor="middle"),)))
         x += (extent[2] - extent[0]) * scale + gap
     return placed
@@ -166,12 +172,14 @@ def _windows(one: Laid) -> list[Box]:
 
 
 def _tile_frames(one: Laid, matrix: Matrix) -> Drawing:
-    """The windows of the pages on the map, each with its page number at its right side."""
+    """The windows of the pages on the map, each with its page number at its right side; of a single page the caption tells it."""
     marks: list[Mark] = []
+    numbered = len(one.tiling.tiles) > 1
     for i, window in enumerate(_windows(one)):
         (ax, ay), (bx, by) = matrix(window[:2]), matrix(window[2:])
         marks.append(Stroke(rectangle(ax, ay, bx, by), "tile"))
-        marks.append(Label(str(one.first + i), (bx - 1.2, (ay + by) / 2), 2.2, "note", anchor="right"))
+        if numbered:
+            marks.append(Label(str(one.first + i), (bx - 1.2, (ay + by) / 2), 2.2, "note", anchor="right"))
     return tuple(marks)
 
 
