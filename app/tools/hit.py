@@ -8,11 +8,11 @@ from typing import Literal
 
 from msgspec import Struct
 
+from geometry import edits  # for what is loaded when it is first used: a start hits nothing
 from geometry import vectors as v
 from geometry.by_size import of_loop, remembered_by_size
 from geometry.drawing.tuner_plan import folded
 from geometry.edits.loops import edge_of
-from geometry.edits.moving import plan_point
 from geometry.edits.parts import OUTLINE
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, Loop, Side, StraightSlot, loop_path, slot_path
@@ -170,7 +170,7 @@ def _upright(layout: Headstock, at: Vec2) -> Found:
 
 def _origin(layout: Headstock, drilling: Drilling) -> Vec2:
     """Where the tuner of a drilling stands, mm."""
-    return plan_point(layout, drilling.of)
+    return edits.plan_point(layout, drilling.of)
 
 
 def _side_bores(layout: Headstock, at: Vec2) -> Found:
@@ -208,7 +208,7 @@ def _slots(layout: Headstock, at: Vec2, reach: float) -> Found:
         if x0 - reach <= at[0] <= x1 + reach and y0 - reach <= at[1] <= y1 + reach:
             inside = _winds(path.flatten(0.1), at)
             yield 0.0 if inside else path.nearest(at).distance, Target("slot", slot.id, None,
-                                                                       plan_point(layout, slot.id))
+                                                                       edits.plan_point(layout, slot.id))
 
 
 def _outer_strings(layout: Headstock, at: Vec2) -> Found:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from geometry.edits.moving import plan_point
+from geometry import edits  # for what is loaded when it is first used
 from geometry.edits.parts import OUTLINE, shaped_loop
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, loop_path
@@ -66,6 +66,6 @@ def place_of(layout: Headstock, id: str) -> Vec2 | None:
     if id == "nut":
         return (0.0, 0.0)
     try:
-        return plan_point(layout, id)
+        return edits.plan_point(layout, id)
     except (GeometryError, KeyError):
         return None
