@@ -8,6 +8,7 @@ from PySide6.QtCore import QTimer, Signal
 
 from app.panels.snags.chance_words import Chances
 from app.window.background.errand import Errand
+from app.window.opening import still_opens
 from app.window.rooms.room import StageRoom
 from geometry.accuracy.told import is_simulated
 from geometry.checks.snags import SPOILS, TIGHT
@@ -98,6 +99,9 @@ class ChanceWatch(StageRoom):
 
     def _begin(self) -> None:
         """The layout rests: build it many times, unless an older simulation is still on its way to its end."""
+        if still_opens(self.window):
+            self._rest.start()
+            return
         if not self.errand.free:
             return
         from app.window.background.trial import Trial  # here and below, so that a start does not wait for it

@@ -9,6 +9,7 @@ from msgspec.structs import replace
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.window.background.background import Background
+from app.window.opening import still_opens
 from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Swap, Wind
 from geometry.checks.said import read
@@ -113,7 +114,7 @@ class Cures(QObject):
         self._pause.start()
 
     def _seek(self) -> None:
-        if self._thread is not None and not self._thread.isFinished():
+        if still_opens(self._window) or self._thread is not None and not self._thread.isFinished():
             self._pause.start()
             return
         from app.window.cure_search import CureSearch

@@ -13,6 +13,7 @@ from PySide6.QtCore import QTimer
 
 from app.window.background.aside import stand_aside
 from app.window.background.background import Background
+from app.window.opening import still_opens
 from app.window.rooms.room import StageRoom
 
 if TYPE_CHECKING:
@@ -49,7 +50,7 @@ class Warming(StageRoom):
 
     def _begin(self) -> None:
         waiting = [name for name in self._modules if name not in sys.modules]
-        if waiting and self.window.hand.busy:
+        if waiting and (self.window.hand.busy or still_opens(self.window)):
             self._rest.start()
         elif waiting:
             self._thread = Background(partial(_load, waiting, self._hurried.is_set), self)

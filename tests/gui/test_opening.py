@@ -56,6 +56,20 @@ def test_a_drag_of_the_first_moment_is_not_held_up_and_the_panel_follows_it(open
     assert opened.side.inside._title.text() == "Face tuner, treble face 2"
 
 
+def test_what_a_resting_window_asks_for_waits_until_all_of_it_is_there(opened, qtbot):
+    """On a slow machine its time is up before the drawing is painted, and the drawing would come after it."""
+    cures, chances, warming = opened.cures, opened.rooms.chances, opened.rooms._warming
+    cures._seek()
+    chances._begin()
+    warming._modules = [*warming._modules, "app.not_there_yet"]
+    warming._begin()
+    assert cures._search is None and chances._trial is None and warming._thread is None
+    assert cures._pause.isActive() and chances._rest.isActive() and warming._rest.isActive()
+    warming.end()
+    qtbot.waitUntil(lambda: filled(opened) and opened.opening.over)
+    qtbot.waitUntil(lambda: cures._search is not None and cures.settled)
+
+
 def test_whoever_asks_for_the_panel_has_it_at_once(opened, qtbot):
     opened.keyboard.snag()
     assert filled(opened) and opened.side.snags.model().rowCount() == len(opened.document.result.snags)
