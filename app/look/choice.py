@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QPaintEvent, QWheelEvent
-from PySide6.QtWidgets import QComboBox, QWidget
+from PySide6.QtGui import QWheelEvent
+from PySide6.QtWidgets import QComboBox, QStyleOptionComboBox, QWidget
 
 from app.look.sizes import px
 
 MARGIN = 24
 """Pixels at 100 % of a row of the list beside its words."""
-BESIDE = 48
-"""Pixels at 100 % of the box beside what is chosen, at most: arrow and margins."""
+BESIDE = 38
+"""Pixels at 100 % of the box beside what is chosen, at most: arrow and margins. The style itself would tell; but to name its
+table of kinds takes longer than to paint the window."""
 
 
 class Choice(QComboBox):
@@ -25,12 +26,12 @@ class Choice(QComboBox):
         super().__init__(parent)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # the wheel does not bring the keyboard either
 
-    def paintEvent(self, event: QPaintEvent) -> None:
+    def initStyleOption(self, option: QStyleOptionComboBox) -> None:
         """As any box, but that what has no room is seen to be shortened, and both its ends are read. A field to type in scrolls."""
-        if self.isEditable() or self.fontMetrics().horizontalAdvance(self.currentText()) + px(BESIDE) <= self.width():
-            super().paintEvent(event)
-        else:
-            self._paint_shortened()
+        super().initStyleOption(option)
+        if not self.isEditable():
+            room = self.width() - px(BESIDE)
+            option.currentText = self.fontMetrics().elidedText(option.currentText, Qt.TextElideMode.ElideMiddle, room)
 
     def showPopup(self) -> None:
         """Open the list, no narrower than its rows."""
@@ -40,14 +41,3 @@ class Choice(QComboBox):
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         event.ignore()
-
-    def _paint_shortened(self) -> None:
-        from PySide6.QtWidgets import QStyle, QStyleOptionComboBox, QStylePainter  # here: QStyle takes a start 11 ms to name
-
-        painter, option = QStylePainter(self), QStyleOptionComboBox()
-        self.initStyleOption(option)
-        box = QStyle.ComplexControl.CC_ComboBox
-        room = self.style().subControlRect(box, option, QStyle.SubControl.SC_ComboBoxEditField, self).width()
-        option.currentText = self.fontMetrics().elidedText(self.currentText(), Qt.TextElideMode.ElideMiddle, room)
-        painter.drawComplexControl(box, option)
-        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)

@@ -1,5 +1,10 @@
-"""Words beside the signs of the tool bar, while there is room for them."""
+"""Words beside the signs of the tool bar, and in its boxes, while there is room for them."""
 
+import pytest
+from PySide6.QtWidgets import QStyle, QStyleOptionComboBox
+
+from app.look.choice import BESIDE
+from app.look.sizes import px
 from app.window.sign_button import SignButton
 
 
@@ -9,3 +14,16 @@ def test_each_sign_is_asked_once_how_wide_it_wants_to_be(bench, monkeypatch):
     monkeypatch.setattr(SignButton, "rooms", lambda button: asked.append(button) or own(button))
     bench.window.tools._fit_words()
     assert asked and len(asked) == len(set(asked))
+
+
+@pytest.mark.parametrize("letters", ["100", "150", "200"])
+def test_what_is_shortened_in_a_box_has_all_the_room_of_the_style(bench, letters):
+    window = bench.window
+    window.actions_[f"letters {letters}"].trigger()
+    box, option = window.tools.hardware, QStyleOptionComboBox()
+    box.setFixedWidth(px(120))
+    box.initStyleOption(option)
+    assert "…" in option.currentText and option.currentText != box.currentText()
+    room = box.style().subControlRect(QStyle.ComplexControl.CC_ComboBox, option, QStyle.SubControl.SC_ComboBoxEditField, box)
+    assert 0 <= room.width() - 2 - (box.width() - px(BESIDE)) <= px(8), "the label keeps a point free on either side"
+    assert box.fontMetrics().horizontalAdvance(option.currentText) <= room.width() - 2

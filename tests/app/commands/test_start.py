@@ -54,6 +54,31 @@ def give_way(card):
     os._exit(0)
 threshold.Threshold.give_way = give_way
 """
+PAINTED = """
+import app.commands.main, app.window.running.threshold as threshold
+from PySide6.QtCore import QEvent, QObject, QTimer
+from PySide6.QtWidgets import QApplication
+class Watch(QObject):
+    def eventFilter(self, view, event):
+        if event.type() == QEvent.Type.Paint:
+            view.removeEventFilter(self)
+            QTimer.singleShot(0, told)
+        return False
+def told():
+    import PySide6.QtWidgets as widgets
+    box = window.tools.hardware
+    print(box.fontMetrics().horizontalAdvance(box.currentText()) > box.width() - 30)
+    print("kinds", *(name for name in ("QStyle", "QTableView", "QWizard") if name in vars(widgets)))
+    sys.stdout.flush()
+    os._exit(0)
+def give_way(card, own=threshold.Threshold.give_way):
+    global window
+    window = next(widget for widget in QApplication.topLevelWidgets() if type(widget).__name__ == "MainWindow")
+    window.tools.hardware.setFixedWidth(100)
+    window.canvas.view.viewport().installEventFilter(Watch(window))
+    own(card)
+threshold.Threshold.give_way = give_way
+"""
 KEPT = """
 import app.commands.main, app.window
 from PySide6.QtCore import QTimer
@@ -140,6 +165,11 @@ def test_the_window_opens_without_what_only_drawings_chances_and_plans_need(tmp_
             "geometry.accuracy.words", "geometry.drawing.string_marks", "geometry.edits.moving", "geometry.routing.reached"}.isdisjoint(modules.split()), "loaded after the drawing"
     assert {"app.formats.file_names", "geometry.routing.medial", "hashlib", "heapq", "locale"}.isdisjoint(modules.split()), "loaded at need"
     assert sum(name.startswith(("app.", "geometry.")) for name in modules.split()) < 301
+
+
+def test_no_table_of_the_toolkit_is_made_to_paint_the_window(tmp_path):
+    narrow, kinds = told(PAINTED, [FILE], tmp_path)
+    assert narrow == "True" and kinds == "kinds", "what is chosen in a narrow box is shortened without the style's own words"
 
 
 def test_the_next_start_finds_what_this_one_loaded_in_one_file(tmp_path):
