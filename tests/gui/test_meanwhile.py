@@ -209,6 +209,19 @@ def test_a_number_typed_of_what_hangs_at_the_pointer_does_not_set_it_down(bench)
     assert len(bench.layout.tuners) == len(before.tuners) + 1 and bench.layout.tuner(hanging).place.at == pytest.approx((0, 40), abs=0.5)
 
 
+def test_no_note_is_pinned_to_what_still_hangs_at_the_pointer(bench, monkeypatch):
+    """It was pinned to a tuner that no layout had."""
+    asked = []
+    monkeypatch.setattr(ask, "text", lambda parent, title, label, value: asked.append(label) or "drill it last")
+    bench.window.set_tool("tuner")
+    bench.move((0.0, 60.0))
+    bench.move((1.0, 61.0))
+    hanging, = bench.window.document.held
+    assert hanging not in {tuner.id for tuner in bench.layout.tuners}
+    bench.window.commands.run("note")
+    assert [note.on for note in bench.layout.book.remarks] == [None] and asked[0].startswith("the whole head")
+
+
 def test_a_step_in_the_hand_is_put_back_when_another_order_comes(bench, entered, held):
     order = entered("order")
     bench.window.document.hold(("treble face 3",))

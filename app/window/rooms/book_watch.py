@@ -12,7 +12,7 @@ from geometry.book import add_remark, running
 from geometry.checks.words import few
 from geometry.drawing import opened_out_groups
 from geometry.drawing.pinned_notes import pinned_notes
-from geometry.layout import Remark
+from geometry.layout import Remark, feature_ids
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -62,7 +62,9 @@ class BookWatch(QObject):
 
     def pin(self) -> None:
         """Ask for a note to what is held, or to the whole layout when nothing is."""
-        held = self._window.document.held
+        document = self._window.document
+        hanging = set(feature_ids(document.shown)) - set(feature_ids(document.layout))  # at the pointer, and in no layout yet
+        held = tuple(id for id in document.held if id not in hanging)
         about = few(held, MOST_NAMED) if held else say("the whole head")
 
         def take(text: str) -> None:
@@ -70,7 +72,7 @@ class BookWatch(QObject):
                 for id in held or (None,):
                     book = add_remark(book, Remark(piece=book.piece, text=text.strip(), on=id))
                 return book
-            self._window.document.record(say("A note"), change)
+            document.record(say("A note"), change)
         if ask.line(self._window, say("A note"), say("{what}: do this differently", what=about), take):
             self._window.say(say("Written into the job book: {what}", what=about))
 
