@@ -7,7 +7,7 @@ from app.formats import headstock
 from geometry.checks import check
 from geometry.cures import with_cures
 
-from .report import check_lines, check_report
+from .report import check_lines, check_report, shown
 
 SOMETHING_SPOILS = 1
 
@@ -20,5 +20,5 @@ def run(request: argparse.Namespace) -> int:
         print(json.dumps(check_report(result), indent=2, allow_nan=False))
     else:
         for line in check_lines(layout.name, result):
-            print(line)
+            print(shown(line))
     return SOMETHING_SPOILS if result.spoils else 0

@@ -18,6 +18,7 @@ from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET
 
 from .arguments import FILE_ENDING
+from .report import shown
 
 
 def run(request: argparse.Namespace) -> int:
@@ -39,7 +40,7 @@ def run(request: argparse.Namespace) -> int:
         print(json.dumps(outline_report(read), indent=2, allow_nan=False))
     else:
         for line in outline_lines(read, placed.sentence, there_told(roles, placed.matrix), request.out):
-            print(line)
+            print(shown(line))
     return 0
 
 

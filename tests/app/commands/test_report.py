@@ -2,7 +2,13 @@
 
 import json
 
+from msgspec.structs import replace
+
+from app.commands.arguments import parse
+from app.commands.main import run
 from app.commands.report import check_lines, check_report, summary
+from app.formats import headstock
+from app.window.demo import demo
 from geometry.checks.moves import Slide
 from geometry.checks.snags import CheckResult, Counts, Snag
 from geometry.solids import Drilling, Hole
@@ -110,3 +116,12 @@ def test_the_text_says_how_much_then_what_and_what_cures_it() -> None:
 
 def test_the_summary_without_a_snag() -> None:
     assert summary(CheckResult((), (), Counts(0, 0, 0, 0))) == "No snags."
+
+
+def test_a_name_gives_the_terminal_no_orders(tmp_path, capsys):
+    """The sign ESC begins what a terminal obeys: its title, its colours, what was there before."""
+    file = tmp_path / "head.headstock.json"
+    headstock.write(replace(demo(), name="walnut\x1b]0;gone\x07 \x9b2J Nuß"), file)
+    run(parse(["check", str(file)]))
+    out = capsys.readouterr().out
+    assert out.startswith("walnut?]0;gone? ?2J Nuß\n") and all(sign.isprintable() or sign == "\n" for sign in out)
