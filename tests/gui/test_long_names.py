@@ -1,12 +1,14 @@
 """Names of many things, and long ones of files, where the toolkit makes a menu or a question as wide as its words."""
 
 from msgspec.structs import replace
-from PySide6.QtWidgets import QInputDialog
+from PySide6.QtWidgets import QInputDialog, QWidget
 
 from app.window import ask
 
-WIDEST = 700
-"""Pixels at 100 %; both sizes of the window that are looked at have room for that."""
+
+def narrow(widget: QWidget) -> bool:
+    """Whether it asks for no more room than a hundred letters take: both sizes of the window that are looked at have that."""
+    return widget.sizeHint().width() < widget.fontMetrics().horizontalAdvance(100 * "x")
 
 
 def test_a_step_with_everything_leaves_the_menu_narrow(bench):
@@ -18,9 +20,9 @@ def test_a_step_with_everything_leaves_the_menu_narrow(bench):
     assert "treble" in undo.text() or "bass" in undo.text()
     assert undo.text().endswith("and 9 more")
     menu = next(menu for menu in undo.associatedObjects() if hasattr(menu, "popup"))
-    assert menu.sizeHint().width() < WIDEST
+    assert narrow(menu)
     window.document.apply(f"Import wood & {40 * 'long '}name.dxf", replace(bench.layout, about="another"))
-    assert "wood && long" in undo.text() and menu.sizeHint().width() < WIDEST
+    assert "wood && long" in undo.text() and narrow(menu)
     assert "wood & long" in window.history_buttons.buttons["undo"].accessibleName()
 
 
@@ -34,5 +36,5 @@ def test_a_note_to_everything_asks_in_few_words(bench, monkeypatch):
     assert {note.on for note in bench.layout.book.remarks} == set(ids), "each has the note"
     dialog = QInputDialog(bench.window)
     dialog.setLabelText(asked[0])
-    assert dialog.sizeHint().width() < WIDEST
+    assert narrow(dialog)
     dialog.deleteLater()
