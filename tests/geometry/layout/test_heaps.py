@@ -5,6 +5,7 @@ from itertools import combinations
 import pytest
 from msgspec.structs import replace
 
+from geometry.edits import align, set_field
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, FreePlace, Pin, RowPlace, SingleHole, Slot, StraightSlot, validate
 from geometry.layout.heaps import MOST_FEATURES, MOST_MEETINGS, hold_to_no_heap
@@ -72,3 +73,15 @@ def test_what_stands_apart_is_not_counted():
     for step in (8.0, 7.9):
         holes = tuple(SingleHole(id=f"h {x} {y}", at=(step * x, step * y), diameter=5.0) for x, y in grid)
         hold_to_no_heap(replace(BARE, holes=holes))
+
+
+def test_no_edit_leaves_a_heap_that_could_not_be_opened_again():
+    """Brought to one x 120 holes stand in six heaps of twenty; brought to one y as well they would be one heap."""
+    holes = tuple(SingleHole(id=f"h {x} {y}", at=(9.0 * x, 9.0 * y), diameter=5.0) for x in range(20) for y in range(6))
+    layout = validate(replace(BARE, holes=holes))
+    squeezed = align(layout, [hole.id for hole in holes], "x")
+    assert len({hole.at for hole in squeezed.holes}) == 6
+    with pytest.raises(GeometryError, match="heaped up about h"):
+        align(squeezed, [hole.id for hole in holes], "y")
+    with pytest.raises(GeometryError, match="or lower the margins"):
+        set_field(layout, ("margins", "bore_bore"), 200.0)
