@@ -3032,6 +3032,10 @@
         <translation>Bohrungen werden im Mittel {by} zu flach: den Tiefenanschlag neu einstellen.</translation>
     </message>
     <message>
+        <source>Holes that tuners and pins of the layout have already are not set once more.</source>
+        <translation>Bohrungen, die Mechaniken und Passstifte des Entwurfs schon haben, werden nicht noch einmal gesetzt.</translation>
+    </message>
+    <message>
         <source>Hours</source>
         <translation>Stunden</translation>
     </message>

@@ -10,6 +10,7 @@ from msgspec.structs import replace
 from geometry.curves import Matrix, Path
 from geometry.curves.polygons import crosses_itself
 from geometry.edits.adding import unpinned
+from geometry.edits.imported_hardware import without_hardware
 from geometry.edits.imported_openings import Role, tidy, with_openings, without_replaced
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Headstock, Template, feature_ids, loop_of
@@ -47,11 +48,12 @@ def with_shape(layout: Headstock, loops: Sequence[Role], place: Matrix, openings
     """The layout with another outline; with `openings` its slots and single holes are those of the drawing too.
 
     Pockets and holes that are there stay where the drawing brings none, and what is drawn as it was, or in its place, keeps its name
-    and depth. A note that was pinned to what is gone stays, with its name before the text.
+    and depth. What tuners and pins drill is set no second time. A note that was pinned to what is gone stays, with its name before the text.
     """
     made = replace(layout, outline=tidy(loop_of(_outline(loops, place))))
     if not openings:
         return with_openings(made, (), place)
+    loops = without_hardware(loops, place, (layout, made))
     made = with_openings(without_replaced(made, loops), loops, place, layout)
     return unpinned(made, set(feature_ids(layout)) - set(feature_ids(made)))
 

@@ -59,8 +59,10 @@ def with_openings(layout: Headstock, loops: Sequence[Role], place: Matrix, known
             made.append(replace(old, shape=new.shape))
         else:
             made.append(replace(old, at=new.at, diameter=new.diameter))
-    slots = (*layout.slots, *(one for one in made if isinstance(one, Slot)))
-    holes = (*layout.holes, *(one for one in made if isinstance(one, SingleHole)))
+    before = () if known is None else (*known.slots, *known.holes)
+    rank = {one.id: i for i, one in enumerate(before)}  # what was known keeps its place in the lists, and what is new comes last
+    made = sorted((*layout.slots, *layout.holes, *made), key=lambda one: rank.get(one.id, len(rank)))
+    slots, holes = ([one for one in made if isinstance(one, kind)] for kind in (Slot, SingleHole))
     # What is farther away than a file may say could be saved, and never be read again.
     checked(layout.outline, say("The outline"))
     return validate(replace(layout, slots=tuple([checked(one, one.id) for one in slots]), holes=tuple([checked(one, one.id) for one in holes])))
@@ -125,7 +127,7 @@ def _drawn(path: Path, role: str, place: Matrix) -> Slot | SingleHole:
     if role in ("slot", POCKET):
         laid = path.mapped(place).counter_clockwise()
         return Slot(id="pocket" if there else "slot", shape=slot_shape(laid, tidy(loop_of(laid))), there=there)
-    centre, diameter = _round(path.mapped(place))
+    centre, diameter = round_of(path.mapped(place))
     return SingleHole(id="hole", at=(round(centre[0], 9), round(centre[1], 9)), diameter=round(diameter, 9), there=there)
 
 
@@ -175,7 +177,7 @@ def _mostly(one: Slot | SingleHole, new: Slot | SingleHole) -> bool:
     return 2 * shapely.area(shapely.intersection(*areas)) > max(shapely.area(areas))
 
 
-def _round(path: Path) -> tuple[tuple[float, float], float]:
+def round_of(path: Path) -> tuple[tuple[float, float], float]:
     """Centre and diameter of a round loop, exact for arcs about one centre."""
     arcs = [s for s in path if isinstance(s, Arc)]
     if len(arcs) == len(path.segments) and all(v.distance(a.centre, arcs[0].centre) < 1e-6 for a in arcs):

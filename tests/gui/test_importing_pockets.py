@@ -5,6 +5,8 @@ import ezdxf.units
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from app.formats.dxf_out import write_dxf
+from geometry.drawing.template import template_drawing
 from geometry.edits import add_truss_rod_pocket
 from geometry.terms import HOLE_THERE, POCKET
 from tests.gui.test_importing import closed, opened
@@ -65,3 +67,19 @@ def test_a_pocket_that_is_known_is_none_to_cut_when_another_program_draws_it(ben
         closed(dialog)
         assert sorted(roles) == sorted(["outline", POCKET, *(["other"] if aside else [])])
         assert [slot for slot in made.slots if slot.there] == [bench.layout.slots[-1]] == list(made.slots)
+
+
+def test_that_bores_of_tuners_are_not_set_once_more_is_told_where_it_matters(bench, tmp_path):
+    path = tmp_path / "own.dxf"
+    write_dxf(template_drawing(bench.layout, None), path)
+    dialog = opened(bench, str(path))
+    told = []
+    for choice in (dialog._whole, dialog._only, dialog._with):
+        choice.setFocus()
+        QTest.keyClick(choice, Qt.Key.Key_Space)
+        told.append("not set once more" in dialog._guess.text())
+    dialog._accept()
+    made = dialog.result_layout
+    closed(dialog)
+    assert told == [False, False, True]
+    assert (made.holes, made.slots, made.tuners) == (bench.layout.holes, bench.layout.slots, bench.layout.tuners)

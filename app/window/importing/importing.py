@@ -43,6 +43,7 @@ from geometry.beginning.in_unit import blank_in_unit
 from geometry.curves import Matrix, shift
 from geometry.curves import Path as GeometryPath
 from geometry.edits.imported import layout_from, with_shape
+from geometry.edits.imported_hardware import hardware_told
 from geometry.edits.imported_openings import there_told
 from geometry.errors import GeometryError
 from geometry.joining.placing import place
@@ -289,7 +290,9 @@ class ImportDialog(ReadInOrder, QDialog):
     def _tell_place(self) -> Matrix:
         """What was guessed, and what becomes of the pockets that are there; gives the place back."""
         matrix, words = self._matrix()
-        told = [] if self._only.isChecked() else there_told(self._roles(), matrix, None if self.whole else self._window.document.layout)
+        layout = self._window.document.layout
+        told = [] if self._only.isChecked() else there_told(self._roles(), matrix, None if self.whole else layout)
+        told += hardware_told(self._roles(), matrix, layout) if self._with.isChecked() else []
         self._guess.setText(" ".join([words, *told]))
         return matrix
 

@@ -16,14 +16,16 @@ from app.formats.layer_names import LAYERS, group_name, style_on
 from app.formats.svg_out import write_svg
 from app.sheets.parts import wrap_part
 from app.window.demo import demo
-from geometry.curves import Path, circle
+from geometry.curves import Matrix, Path, circle
 from geometry.drawing import shapes
 from geometry.drawing.template import template_drawing
 from geometry.edits import add_drawn_slot, add_hole, add_truss_rod_pocket, remove_features
-from geometry.edits.imported import layout_from
+from geometry.edits.imported import layout_from, with_shape
+from geometry.edits.imported_hardware import hardware_told
 from geometry.edits.pockets import set_slots_there
 from geometry.joining.placing import place
 from geometry.layout import Headstock, loop_path, slot_path
+from geometry.solids import holes
 from geometry.terms import HOLE_THERE, POCKET
 
 HEAD = shapes.chain(((-30.0, 0.0), (30.0, 0.0), (30.0, 150.0), (-30.0, 150.0)), closed=True)
@@ -78,6 +80,32 @@ def test_in_any_drawing_the_layer_of_pockets_makes_a_pocket_and_no_other_name_te
     roles = [(loop.path.box[3], loop.role) for loop in with_roles(loops, [layer for _, layer in loops])]
     assert found["waste"] == "outline" and found["template"] == "slot"
     assert (8.0, POCKET) in roles and (94.0, "hole") in roles and (155.0, "other") in roles and (123.0, HOLE_THERE) in roles
+
+
+@pytest.mark.parametrize("kind", ["dxf", "svg"])
+@pytest.mark.parametrize("what", ["template", "wrap paper"])
+def test_taken_back_into_its_own_layout_a_drawing_changes_nothing(layout, tmp_path, what, kind):
+    """Names, depths, ramps and hardware are those that were, and no bore of a tuner is set as a hole of its own as well."""
+    path = tmp_path / f"own.{kind}"
+    drawing = wrap_part(layout, ()).drawing if what == "wrap paper" else template_drawing(layout, 1.5)
+    write_dxf(drawing, path) if kind == "dxf" else write_svg(drawing, path, "Own")
+    read = read_drawing(path)
+    loops = [(loop.path, loop.role) for loop in read.loops]
+    matrix = place(read.outline.path).matrix
+    made = with_shape(layout, loops, matrix, openings=True)
+    assert as_far(loop_path(made.outline), loop_path(layout.outline)) < 0.003
+    assert replace(made, outline=layout.outline) == layout
+    assert hardware_told(loops, matrix, layout) == ["Holes that tuners and pins of the layout have already are not set once more."]
+    assert hardware_told(loops[:1], matrix, layout) == []
+
+
+def test_a_hole_beside_or_wider_than_that_of_a_tuner_is_one_of_its_own(layout):
+    post = next(hole for hole in holes(layout) if hole.of == "bass face 1").drillings[0]
+    x, y, _ = post.start
+    loops = [(loop_path(layout.outline), "outline"), *[(circle((x + aside, y), post.radius + wider), "hole")
+                                                       for aside, wider in ((0.0, 0.0), (0.02, 0.0), (0.0, 0.02))]]
+    made = with_shape(layout, loops, Matrix(), openings=True)
+    assert [hole.id for hole in made.holes if not hole.there] == ["hole 2", "hole 3"]
 
 
 def test_what_another_hand_adds_to_an_export_is_read_too(layout, tmp_path):
