@@ -245,7 +245,7 @@ def _shown(layout: Headstock, state: _State, snap: Snap, pointer: Pointer, optio
         return Shown(layout, marks, say("handle {step}", step=words.step(state.pressed, pointer.at, unit)))
     edge, readout = _next_edge(state, snap.point, options)
     marks += (*_strokes([*drawn, *((edge,) if edge else ())], style, options, into), *snap.marks)
-    takes = words.STEP if state.arc_end is None and options.kind != "tangent arc" else (("radius", say("radius")),)
+    takes = words.next_takes(snap.point) if state.arc_end is None and options.kind != "tangent arc" else (("radius", say("radius")),)
     return Shown(layout, marks, state.message or readout, snap.words, takes=takes)
 
 

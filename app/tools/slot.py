@@ -71,7 +71,7 @@ def _ghost(layout: Headstock, options: Options, first: Vec2 | None, snap: Snap, 
     size = v.distance(first, snap.point) + options.slot_width
     readout = say("length {length} over the ends, {place}", length=words.length(size, options.unit),
                   place=words.place(snap.point, options.unit))
-    return Shown(made, snap.marks, readout, snap.words, new_ids(layout, made), takes=words.STEP)
+    return Shown(made, snap.marks, readout, snap.words, new_ids(layout, made), takes=words.next_takes(snap.point))
 
 
 def _typed(pointer: Pointer, options: Options, first: Vec2 | None, now: Vec2) -> Vec2 | None:
@@ -86,6 +86,8 @@ def _typed(pointer: Pointer, options: Options, first: Vec2 | None, now: Vec2) ->
     if first is None or typed.point(text, options.unit) is not None:
         return typed.placed(text, options.unit, first, now)
     values = typed.polar(text, options.unit)
+    if values and values.keys() <= typed.PLACE:
+        return typed.placed(text, options.unit, first, now)
     if not values.keys() <= {"length", "angle"}:
         raise GeometryError(say("Type a place, the length over both ends, an angle, or a length and an angle here."))
     to = typed.placed(text, options.unit, first, now)

@@ -14,6 +14,9 @@ from geometry.vectors import Vec2
 WORDS = ("length", "angle", "radius", "width", "along", "diameter", "depth", "treble", "bass", "across")
 """What a number can be called. Treble and bass are how far a place lies to that side, along how far from the nut line."""
 
+PLACE = {"treble", "bass", "across", "along"}
+"""Of these words a place is made."""
+
 
 def point(text: str, unit: LengthUnit) -> Vec2 | None:
     """Two lengths as a place in mm: `12.5, 40`, `12,5; 40`, `1/2"; 3 1/4"`; None when it is not two lengths.
@@ -83,7 +86,7 @@ def placed(text: str, unit: LengthUnit, start: Vec2 | None, pointer: Vec2) -> Ve
     if absolute is not None:
         return absolute
     values = polar(text, unit)
-    if values and values.keys() <= {"treble", "bass", "across", "along"}:
+    if values and values.keys() <= PLACE:
         across = values.get("treble", values.get("across", -values["bass"] if "bass" in values else pointer[0]))
         return (across, values.get("along", pointer[1]))
     if start is None:

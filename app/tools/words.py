@@ -56,3 +56,8 @@ def place_takes(p: Vec2) -> tuple[Takes, ...]:
 
 STEP: tuple[Takes, ...] = (("length", say("length")), ("angle", say("angle")))
 """The two values of a step from one place to the next."""
+
+
+def next_takes(p: Vec2) -> tuple[Takes, ...]:
+    """What the next place of a line may be given by: a step to it, or the place itself as calipers find it on a template."""
+    return (*STEP, *place_takes(p))

@@ -87,3 +87,43 @@ def test_delete_on_the_outline_says_why_it_stays(bench, window):
         before = bench.layout
         bench.key(Qt.Key.Key_Delete)
         assert bench.layout is before and words in window.foot.said
+
+
+def test_the_next_node_is_typed_as_calipers_find_it(bench, window):
+    """Half the width and how far from the nut, without a mark between them to be known: Tab leads past length and angle."""
+    window.set_stage("outline")
+    window.tools.mirrored.setChecked(True)
+    press(window.tools._tools["draw outline"])
+    bench.move((20.0, 10.0))
+    typed(bench, "23;0")
+    bench.key(Qt.Key.Key_Return)
+    bench.move((30.0, 40.0))
+    typed(bench, "5")
+    assert [label for label, _, _ in window.hand.entries] == ["length", "angle", "to the treble", "from the nut line"]
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Backspace)
+    for number in ("", "", "37", "31"):
+        typed(bench, number)
+        if number != "31":
+            QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+    bench.key(Qt.Key.Key_Return)
+    typed(bench, "0; 170")
+    bench.key(Qt.Key.Key_Return)
+    places = [node.at for node in bench.layout.outline.nodes]
+    assert any(at == pytest.approx((37.0, 31.0)) for at in places) and any(at == pytest.approx((-37.0, 31.0)) for at in places)
+
+
+def test_the_tip_end_of_a_slot_is_typed_as_a_place_too(bench, window):
+    window.set_stage("slots")
+    press(window.tools._tools["slot"])
+    before = len(bench.layout.slots)
+    bench.move((2.0, 20.0))
+    typed(bench, "0;40")
+    bench.key(Qt.Key.Key_Return)
+    bench.move((3.0, 90.0))
+    for _ in range(2):
+        QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+    typed(bench, "1")
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+    typed(bench, "99")
+    bench.key(Qt.Key.Key_Return)
+    assert len(bench.layout.slots) == before + 1 and bench.layout.slots[-1].shape.tip_end == pytest.approx((1.0, 99.0))
