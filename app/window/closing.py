@@ -17,7 +17,7 @@ def end(window: MainWindow) -> None:
 
     A fault in one of these steps keeps none of the others from being done; the first is raised when all are.
     """
-    steps = [window.front.end, window.cures.end, window.book_watch.end]
+    steps = [window.front.end, window.recent_menu.there.errand.end, window.cures.end, window.book_watch.end]
     if window.opening is not None:
         steps.insert(0, window.opening.end)
     if window.pins is not None:

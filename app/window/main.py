@@ -89,7 +89,7 @@ class MainWindow(QMainWindow):
         for key in ("grid", "snap"):
             self.actions_[key].setChecked(True)
         LanguageMenu(self)
-        RecentMenu(self)
+        self.recent_menu = RecentMenu(self)
         self.history_buttons = HistoryButtons(self)
         self.looks = Looks(self)
         self.pictures.build()

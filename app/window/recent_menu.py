@@ -1,8 +1,7 @@
-"""The menu of layouts opened lately: filled as it opens, with what is missing now shown as missing."""
+"""The menu of layouts opened lately: filled as it opens; what is missing is shown as missing as soon as that is known."""
 
 from __future__ import annotations
 
-import os
 from collections import Counter
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -11,6 +10,7 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction
 
 from app.look.plain import plain, short
+from app.window.there import There
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -26,6 +26,10 @@ class RecentMenu(QObject):
         self._menu = window.actions_["recent"].menu()
         self._menu.setToolTipsVisible(True)
         self._menu.aboutToShow.connect(self.fill)
+        self._missing: frozenset[Path] = frozenset()
+        """what was not there when it was looked for last"""
+        self.there = There(self)
+        self.there.told.connect(self._told)
 
     def fill(self) -> None:
         """List the layouts, the last one first, and a way to clear the list."""
@@ -33,27 +37,40 @@ class RecentMenu(QObject):
         paths = self._w.files.recent()
         names = Counter(path.name for path in paths)
         for path in paths:
-            action = QAction(entry(path, names[path.name] > 1), self._menu)
+            action = QAction(self._menu)
             action.setToolTip(plain(str(path)))
             action.setData(path)
-            action.setEnabled(os.path.exists(path))
+            action.setProperty("twice", names[path.name] > 1)
             action.triggered.connect(self._open)
             self._menu.addAction(action)
+        self._name()
         self._menu.addSeparator()
         clear = QAction(say("&Clear this list") if paths else say("Nothing yet"), self._menu)
         clear.setEnabled(bool(paths))
         clear.triggered.connect(self._w.files.forget_recent)
         self._menu.addAction(clear)
+        self.there.look(paths)
+
+    def _told(self, missing: frozenset[Path]) -> None:
+        self._missing = missing
+        self._name()
+
+    def _name(self) -> None:
+        for action in self._menu.actions():
+            if action.data() is not None:
+                there = action.data() not in self._missing
+                action.setText(entry(action.data(), action.property("twice"), there))
+                action.setEnabled(there)
 
     def _open(self) -> None:
         if self._w.files.open(self.sender().data()):
             self._w.canvas.fit(self._w.document.shown)
 
 
-def entry(path: Path, twice: bool) -> str:
+def entry(path: Path, twice: bool, there: bool) -> str:
     """The words for a file: its folder too where two have the same name, and that it is missing when it is."""
     name = short(path.name)
     if twice:
         name = f"{name} ({short(path.parent.name)})"
     name = name.replace("&", "&&")
-    return name if os.path.exists(path) else say("{name} – not there now", name=name)
+    return name if there else say("{name} – not there now", name=name)

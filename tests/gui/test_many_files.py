@@ -15,6 +15,7 @@ from app.look.descendants import below
 from app.window import ask
 from app.window.demo import demo
 from app.window.running.recovery import recover
+from tests.waiting import until
 
 
 def drop(bench, *files: Path) -> None:
@@ -75,6 +76,7 @@ def test_the_list_shows_what_is_missing_and_can_be_cleared(bench, layouts, tmp_p
     menu = bench.window.actions_["recent"].menu()
     menu.aboutToShow.emit()
     entries = [action for action in menu.actions() if action.data()]
+    until(lambda: not entries[2].isEnabled())
     assert [action.data() for action in entries] == [far, layouts[2], layouts[1], layouts[0]]
     assert [action.text() for action in entries] == [
         "one.headstock.json (far)", "three.headstock.json", "two.headstock.json – not there now",
@@ -83,7 +85,8 @@ def test_the_list_shows_what_is_missing_and_can_be_cleared(bench, layouts, tmp_p
     bench.window.front.show()
     page = bench.window.front.page
     second = [page._recent.itemAt(i).widget() for i in range(4)][2]
-    assert second.text() == "two – not there now" and not second.isEnabled()
+    until(lambda: not second.isEnabled())
+    assert second.text() == "two – not there now"
     entries[3].trigger()
     assert bench.layout.name == "one"
     menu.aboutToShow.emit()
@@ -91,6 +94,23 @@ def test_the_list_shows_what_is_missing_and_can_be_cleared(bench, layouts, tmp_p
     assert bench.window.files.recent() == [] and layouts[0].exists()
     menu.aboutToShow.emit()
     assert [action.text() for action in menu.actions() if action.text()] == ["Nothing yet"]
+
+
+def test_a_drive_that_does_not_answer_holds_up_neither_the_menu_nor_the_front_page(beside, bench, tmp_path):
+    """Each name was asked for in the window's own thread: a network drive that had gone kept it waiting, at a start too."""
+    gone = tmp_path / "gone.headstock.json"
+    bench.window.files.remember(gone)
+    menu = bench.window.actions_["recent"].menu()
+    menu.aboutToShow.emit()
+    entry = menu.actions()[0]
+    bench.window.front.show()
+    button = bench.window.front.page._recent.itemAt(0).widget()
+    assert (entry.text(), button.text()) == ("gone.headstock.json", "gone") and entry.isEnabled() and button.isEnabled()
+    beside.set()
+    until(lambda: not entry.isEnabled() and not button.isEnabled())
+    assert (entry.text(), button.text()) == ("gone.headstock.json – not there now", "gone – not there now")
+    menu.aboutToShow.emit()
+    assert not menu.actions()[0].isEnabled(), "as it was known last, until it is known anew"
 
 
 def test_whatever_was_open_when_the_program_died_comes_back_in_windows_of_its_own(bench, tmp_path, monkeypatch):

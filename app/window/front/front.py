@@ -17,6 +17,7 @@ from app.window import ask
 from app.window.background.errand import Errand, raised
 from app.window.demo import in_language, samples
 from app.window.place import kept_stage
+from app.window.there import There
 from geometry.layout import Headstock
 from geometry.saying import say
 
@@ -41,6 +42,8 @@ class Front(QObject):
         self.errand.answered.connect(self._answered)
         self.errand.failed.connect(raised)
         self.errand.ended.connect(self._draw_next)
+        self.there = There(self)
+        self.there.told.connect(self._missing)
         window.document.file_changed.connect(self.leave)
 
     @property
@@ -60,7 +63,9 @@ class Front(QObject):
             self.stack.addWidget(self.page)
             self._waiting = sorted(samples().glob(f"*{SUFFIX}"))
             self.page.show_samples(self._waiting)
-        self.page.show_recent(self._window.files.recent())
+        recent = self._window.files.recent()
+        self.page.show_recent(recent)
+        self.there.look(recent)
         self.page.back.set_words(say("Back to “{name}”", name=self._window.document.layout.name.replace("&", "&&")))
         self.stack.setCurrentWidget(self.page)
         self.page.ways["numbers"].setFocus()
@@ -81,6 +86,10 @@ class Front(QObject):
     def end(self) -> None:
         """The window goes: wait for the picture that is being drawn, and begin no other."""
         self.errand.end()
+        self.there.errand.end()
+
+    def _missing(self, missing: frozenset[Path]) -> None:
+        self.page.show_missing(missing)
 
     # ---- pictures -------------------------------------------------------
     def _draw_next(self) -> None:

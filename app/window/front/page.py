@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import os
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import QEvent, QSize, Qt, Signal
@@ -155,20 +154,22 @@ class FrontPage(QWidget):
             widget.hide()
             widget.deleteLater()
         for file in list(files)[:MOST_RECENT]:
-            name = short(file.name.removesuffix(".json").removesuffix(".headstock"))
-            there = os.path.exists(file)
-            words = name if there else say("{name} – not there now", name=name)
             button = QPushButton(self)
-            button.setEnabled(there)
             button.setObjectName("link")
             button.ensurePolished()  # for the letters it is written in: a long name must not widen the column
-            words = button.fontMetrics().elidedText(words, Qt.TextElideMode.ElideMiddle, px(WAY - 16))
-            button.setText(words.replace("&", "&&"))
+            _name_recent(button, file, True)
             button.setToolTip(plain(str(file)))
             button.setProperty("file", str(file))
             button.clicked.connect(self._recent_one)
             self._recent.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
         self._recent_title.setVisible(bool(files))
+
+    def show_missing(self, missing: Collection[Path]) -> None:
+        """Tell of those names whose files are not there."""
+        for at in range(self._recent.count()):
+            button = self._recent.itemAt(at).widget()
+            file = Path(button.property("file"))
+            _name_recent(button, file, file not in missing)
 
     def follow_sizes(self) -> None:
         """Lay the cards anew for letters of another size."""
@@ -214,6 +215,13 @@ class FrontPage(QWidget):
 
     def _recent_one(self) -> None:
         self.recent_chosen.emit(Path(self.sender().property("file")))
+
+
+def _name_recent(button: QPushButton, file: Path, there: bool) -> None:
+    name = short(file.name.removesuffix(".json").removesuffix(".headstock"))
+    words = name if there else say("{name} – not there now", name=name)
+    button.setText(button.fontMetrics().elidedText(words, Qt.TextElideMode.ElideMiddle, px(WAY - 16)).replace("&", "&&"))
+    button.setEnabled(there)
 
 
 def _label(parent: QWidget, text: str, name: str) -> QLabel:
