@@ -5316,8 +5316,8 @@
         <translation>Klicken, wohin das Sattelende kommt, dann das Spitzenende.</translation>
     </message>
     <message>
-        <source>Press where the outline leaves the nut line, then node after node: the bass side follows. Keys s, a, t and c choose straight, arc, tangent arc and curve; type lengths and angles, Tab between them.</source>
-        <translation>Klicken, wo der Umriss die Sattellinie verlässt, dann Knoten für Knoten: die Bassseite folgt. Tasten s, a, t und c wählen Gerade, Bogen, Tangentenbogen und Kurve; Längen und Winkel eingeben, Tab dazwischen.</translation>
+        <source>Press where the outline leaves the nut line, then each node up to the centreline: the bass side follows. Type numbers, Tab between them; keys s, a, t and c choose straight, arc, tangent arc and curve.</source>
+        <translation>Klicken, wo der Umriss die Sattellinie verlässt, dann jeden Knoten bis zur Mittellinie: die Bassseite folgt. Zahlen eingeben, Tab dazwischen; Tasten s, a, t und c wählen Gerade, Bogen, Tangentenbogen und Kurve.</translation>
     </message>
     <message>
         <source>Preview of the drawing</source>
