@@ -8932,6 +8932,14 @@
         <translation>Es gibt nur einen Passstift.</translation>
     </message>
     <message>
+        <source>These are readings of the practice piece; the panel has the choice.</source>
+        <translation>Dies sind Messwerte des Probestücks; die Wahl steht rechts.</translation>
+    </message>
+    <message>
+        <source>These are readings of the real piece; the panel has the choice.</source>
+        <translation>Dies sind Messwerte des echten Stücks; die Wahl steht rechts.</translation>
+    </message>
+    <message>
         <source>These are the pages: print them with Ctrl+P.</source>
         <translation>Das sind die Seiten: mit Strg+P drucken.</translation>
     </message>

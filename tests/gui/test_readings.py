@@ -100,3 +100,15 @@ def test_a_bore_is_measured_at_the_square_edge_in_the_middle_of_the_work(bench, 
     bench.window.document.apply("Wider", replace(bench.layout, blank=replace(bench.layout.blank, treble=bench.layout.blank.treble + 5.0)))
     assert table.words.index(row, 3).data() == "+0.4", "what was read stands beside what it was read for"
     assert parse_length(table.words.index(row, 2).data(), "mm") == pytest.approx(told + 0.4, abs=0.006)
+
+
+def test_whose_readings_they_are_is_said(bench, room):
+    press(room.view.tabs.button(3))
+    page = room.readings.page
+    assert page.said.startswith("These are readings of the practice piece")
+    press(room.panel.pieces.button(1))
+    assert page.said.startswith("These are readings of the real piece")
+    page.table.setFocus()
+    page.table.stand_at(0, 2)
+    type_on(page.table, "30.1")
+    assert bench.layout.book.readings[0].piece == "real" and page.said.startswith("These are readings of the real piece")

@@ -30,6 +30,8 @@ from geometry.units import parse_angle, parse_length
 if TYPE_CHECKING:
     from app.window.main import MainWindow
 
+MEASURED = {"practice": say("These are readings of the practice piece; the panel has the choice."),
+            "real": say("These are readings of the real piece; the panel has the choice.")}
 MOST_NAMED = 12
 """Doubtful readings that are named one by one; a table that was read with a wrong unit may hold nothing else."""
 
@@ -68,7 +70,7 @@ class ReadingDesk(QObject):
         if way.what in ("y", "depth") and way.how != "square edge" and any(at_square_edge(d, way.what) for d in drillings(layout).values()):
             how = say("Bores from the side are planned here where they meet the finished outline: while the edges are square "
                       "choose the measure at or from the square edge.") + " " + how
-        sentences = [*sentences, how] if found else [how, *sentences]
+        sentences = [MEASURED[piece], *sentences, how] if found else [MEASURED[piece], how, *sentences]
         cells = reading_cells(layout, self._rows, layout.book.readings, piece, unit)
         self.page.show_readings(cells, sentences, any(one.enough for one in self._found), [key_of(one) for one in self._rows],
                                 (self._window.document.opened, piece, self.page.way.words))
