@@ -12,7 +12,7 @@ from geometry import vectors as v
 from geometry.curves import Line, Path
 from geometry.layout.slots import Slot, StraightSlot, slot_path
 from geometry.solids.walls import Wall
-from geometry.tolerance import FLAT
+from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
 
@@ -33,8 +33,8 @@ class RampCut(Struct, frozen=True):
 
     @property
     def slope(self) -> float:
-        """Depth gained for each mm along the axis."""
-        return self.depth / self.length
+        """Depth gained for each mm along the axis; of a ramp without length as of one that is as long as TOUCH."""
+        return self.depth / max(self.length, TOUCH)
 
     @property
     def angle(self) -> float:
