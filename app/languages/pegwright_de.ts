@@ -168,6 +168,10 @@
         <translation>Auf einer &amp;Linie verteilen</translation>
     </message>
     <message>
+        <source>&amp;The same for all alike</source>
+        <translation>&amp;Dasselbe für alle gleichen</translation>
+    </message>
+    <message>
         <source>&amp;Trace the picture…</source>
         <translation>Das Bild &amp;nachziehen…</translation>
     </message>
@@ -2446,6 +2450,10 @@
     <message>
         <source>Every drilling with its mark, tilt and stop; the same table is in the CSV file.</source>
         <translation>Jeder Bohrgang mit Anriss, Neigung und Bohrtiefe; dieselbe Tabelle steht in der CSV-Datei.</translation>
+    </message>
+    <message>
+        <source>Every loop of the same size on the same layer becomes what the chosen one becomes.</source>
+        <translation>Jede Linie gleicher Größe auf derselben Ebene wird zu dem, was die gewählte wird.</translation>
     </message>
     <message>
         <source>Every operation in the order in which it is done at the bench, so that nothing becomes impossible.</source>

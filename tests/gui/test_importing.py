@@ -262,53 +262,6 @@ def test_one_loop_alone_is_the_outline(bench):
     assert found[0] == "other" and found[1] == "outline" and found.count("outline") == 1
 
 
-@pytest.fixture
-def two_heads(tmp_path) -> Path:
-    """A drawing in mm with two heads, 80 x 180 with two holes and 60 x 150 with three and a slot beside them."""
-    drawing = ezdxf.new(units=ezdxf.units.MM)
-    space = drawing.modelspace()
-    space.add_lwpolyline([(-22, 0), (22, 0), (40, 60), (40, 180), (-40, 180), (-40, 60)], close=True)
-    space.add_lwpolyline([(78, 0), (122, 0), (130, 40), (130, 150), (70, 150), (70, 40)], close=True)
-    space.add_lwpolyline([(93, 50, 1), (107, 50, 0), (107, 120, 1), (93, 120, 0)], format="xyb", close=True)
-    for x, y in ((-25, 60), (25, 60), (80, 60), (80, 90), (80, 120)):
-        space.add_circle((x, y), 4.5 if abs(x) == 25 else 4)
-    drawing.saveas(tmp_path / "two.dxf")
-    return tmp_path / "two.dxf"
-
-
-def test_another_outline_brings_what_lies_inside_it(bench, two_heads):
-    """The slot and the holes of the head that is chosen, and not those of the other, 100 mm beside it; its size is told."""
-    dialog = opened(bench, str(two_heads))
-    assert roles(dialog) == ["outline", "other", "other", "hole", "hole", "other", "other", "other"]
-    assert "80.0 x 180.0 mm" in dialog._says.text()
-    choose(dialog._table.cellWidget(1, 1), "outline")
-    assert roles(dialog) == ["other", "outline", "slot", "other", "other", "hole", "hole", "hole"]
-    assert "60.0 x 150.0 mm" in dialog._says.text() and "60 x 150 mm" in dialog._unit.currentText()
-    dialog._accept()
-    made = dialog.result_layout
-    closed(dialog)
-    assert sorted(hole.at for hole in made.holes) == [(-20, 60), (-20, 90), (-20, 120)]
-    assert [(slot.shape.nut_end, slot.shape.tip_end, slot.shape.width) for slot in made.slots] == [((0, 50), (0, 120), 14)]
-
-
-def test_the_outline_chosen_stays_so_with_what_lies_inside_it_in_another_unit(bench, two_heads):
-    dialog = opened(bench, str(two_heads))
-    choose(dialog._table.cellWidget(5, 1), "slot")
-    choose(dialog._table.cellWidget(5, 1), "other")
-    choose(dialog._table.cellWidget(1, 1), "outline")
-    wanted = ["other", "outline", "slot", "other", "other", "other", "hole", "hole"]
-    assert roles(dialog) == wanted, "what was left out by hand stays so"
-    choose(dialog._unit, "cm")
-    found, said = roles(dialog), dialog._says.text()
-    choose(dialog._unit, "mm")
-    choose(dialog._table.cellWidget(0, 1), "outline")
-    back = roles(dialog)
-    closed(dialog)
-    assert found == ["other", "outline", "slot", "other", "other", "other", "slot", "slot"], "80 mm across is no hole"
-    assert "600.0 x 1500 mm" in said
-    assert back == ["outline", "other", "other", "hole", "hole", "other", "other", "other"]
-
-
 def test_who_stays_with_the_layout_that_is_open_stays_with_the_drawing_as_it_was_prepared(bench, monkeypatch):
     """Unsaved work is asked about as the import is pressed: on Cancel the dialog stands as it stood, and nothing moved."""
     bench.window.document.apply("Hole", add_hole(bench.layout, (0.0, 20.0), 8.8))

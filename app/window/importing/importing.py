@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 import time
 from functools import partial
 from pathlib import Path
@@ -26,7 +25,7 @@ from shiboken6 import isValid
 
 from app.formats.drawing_in import DrawingRead
 from app.formats.drawing_in.roles import with_outline
-from app.formats.drawing_in.units import MM, OFFERED, PLAUSIBLE, fits, sized, unit_question
+from app.formats.drawing_in.units import PLAUSIBLE, fits, sized, unit_question
 from app.look.choice import Choice
 from app.look.column import lay_beside
 from app.look.elided import Elided
@@ -38,6 +37,7 @@ from app.window.background.waiting import Cancelled, done_beside
 from app.window.importing.preview import ImportPreview
 from app.window.importing.reading import JOINS, read_closing, read_with_progress
 from app.window.importing.roles import ROLE_WORDS, ROLES, Roles
+from app.window.importing.unit_choices import unit_choices
 from app.window.rooms.own_rack import with_own_rack_beside
 from geometry.beginning.in_unit import blank_in_unit
 from geometry.curves import Matrix, shift
@@ -116,19 +116,9 @@ class ImportDialog(ReadInOrder, QDialog):
         self._closed = join
         self._join.setCurrentIndex(JOINS.index(join))
         self._join.activated.connect(self._read_again)
-        self._says = QLabel(self)
-        self._says.setWordWrap(True)
-        self._says.setTextFormat(Qt.TextFormat.PlainText)
+        self._says, self._warnings, self._guess = (self._words(name) for name in ("", "dim", "dim"))
         self._doubted: tuple[float, float] | None = None
         """a size that no headstock has, mm, which the maker was told of once"""
-        self._warnings = QLabel(self)
-        self._warnings.setObjectName("dim")
-        self._warnings.setWordWrap(True)
-        self._warnings.setTextFormat(Qt.TextFormat.PlainText)
-        self._guess = QLabel(self)
-        self._guess.setObjectName("dim")
-        self._guess.setWordWrap(True)
-        self._guess.setTextFormat(Qt.TextFormat.PlainText)
         self._table = QTableWidget(0, 2, self)
         self._table.setHorizontalHeaderLabels([say("Loop"), say("Becomes")])
         self._table.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
@@ -137,6 +127,10 @@ class ImportDialog(ReadInOrder, QDialog):
         keep(self._table, minimum_height=150, rows=30)
         self._table.setAccessibleName(say("Loops of the drawing"))
         self._table.currentCellChanged.connect(self._row)
+        self._all = QPushButton(say("&The same for all alike"), self)
+        self._all.setToolTip(say("Every loop of the same size on the same layer becomes what the chosen one becomes."))
+        self._all.setAutoDefault(False)
+        self._all.clicked.connect(self._as_this)
         self._rows = 0
         self._filling = QTimer(self)
         self._filling.setSingleShot(True)
@@ -158,6 +152,13 @@ class ImportDialog(ReadInOrder, QDialog):
         return self._whole.isChecked()
 
     # ---- building -------------------------------------------------------
+    def _words(self, name: str) -> QLabel:
+        label = QLabel(self)
+        label.setObjectName(name)
+        label.setWordWrap(True)
+        label.setTextFormat(Qt.TextFormat.PlainText)
+        return label
+
     def _build(self) -> None:
         form = QFormLayout()
         form.addRow(say("One unit of the drawing is"), self._unit)
@@ -179,6 +180,7 @@ class ImportDialog(ReadInOrder, QDialog):
         right.addLayout(form)
         right.addWidget(self._guess)
         right.addWidget(self._table, 1)
+        right.addWidget(self._all, 0, Qt.AlignmentFlag.AlignLeft)
         right.addWidget(self._warnings)
         group = QButtonGroup(self)
         for choice in (self._whole, self._only, self._with):
@@ -220,22 +222,17 @@ class ImportDialog(ReadInOrder, QDialog):
             self._says.style().polish(self._says)
 
     def _offer_units(self) -> None:
-        """Every unit with the size that it makes; first what the file itself says, where that is a scale of its own."""
-        read, says = self._read, self._first_read
-        width, height = read.size_mm[0] / read.unit_mm, read.size_mm[1] / read.unit_mm
-        offered = [(name, name, MM.get(name, says.unit_mm)) for name in dict.fromkeys((says.unit, *OFFERED))]
-        if says.unit_source == "file" and not math.isclose(says.unit_mm, MM.get(says.unit, says.unit_mm), rel_tol=1e-9):
-            offered.insert(0, (say("as stated"), None, says.unit_mm))
+        offered, chosen = unit_choices(self._read, self._first_read, self._window.unit)
         self._unit.clear()
-        for word, name, mm in offered:
-            self._unit.addItem(f"{word}: {format_size(width * mm, height * mm, self._window.unit)}", name)
-        chosen = read.unit if read.unit_source == "option" else offered[0][1]
-        self._unit.setCurrentIndex([name for _, name, _ in offered].index(chosen))
+        for words, name in offered:
+            self._unit.addItem(words, name)
+        self._unit.setCurrentIndex(chosen)
 
     def _fill_table(self) -> None:
         self._table.setRowCount(0)
         self._table.setRowCount(min(MOST_ROWS, len(self._read.loops)))
         self._rows = 0
+        self._all.setEnabled(False)
         self._fill_rows()
         self._table.resizeColumnToContents(1)
 
@@ -308,8 +305,19 @@ class ImportDialog(ReadInOrder, QDialog):
             self._tell()
         else:
             self._made_of.choose(number, role)
+        self._show_roles()
+
+    def _as_this(self) -> None:
+        """All loops that are alike become what the one in hand becomes."""
+        number = self._table.currentRow()
+        for i in self._made_of.alike(number):
+            self._made_of.choose(i, self._made_of.of[number])
+        self._show_roles()
+
+    def _show_roles(self) -> None:
         for i in range(self._rows):
             self._table.cellWidget(i, 1).setCurrentIndex(ROLES.index(self._made_of.of[i]))
+        self._row(self._table.currentRow())
         self._lay()
 
     def _around(self, read: DrawingRead, number: int | None) -> DrawingRead:
@@ -323,6 +331,7 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _row(self, row: int) -> None:
         self._preview.set_current(row)
+        self._all.setEnabled(row >= 0 and self._made_of.of[row] != "outline")
 
     def _read_again(self) -> None:
         """With another unit, or gaps closed farther. Where nothing comes of it both choices are as before."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 
-from app.formats.drawing_in import DrawingRead
+from app.formats.drawing_in import DrawingRead, Loop
 from geometry.edits.imported_openings import there_again
 from geometry.joining.placing import place
 from geometry.layout import Headstock
@@ -14,6 +14,8 @@ from geometry.terms import HOLE_THERE, POCKET, term
 ROLES = ("outline", "slot", POCKET, "hole", HOLE_THERE, "other")
 MOST_KNOWN = 200
 """Loops, the largest, among which what is there already is looked for."""
+ALIKE = 0.01
+"""mm between the sides of loops that are of one size, as the same block drawn twice has them"""
 ROLE_WORDS = {role: say("leave out") if role == "other" else term(role) for role in ROLES}
 
 
@@ -45,6 +47,13 @@ class Roles:
         names = _names(read)
         return next((i for i, name in enumerate(names) if self._chosen.get(name) == "outline" and read.loops[i].role != "outline"), None)
 
+    def alike(self, number: int) -> list[int]:
+        """The other loops on the layer of one that are of its size, lying or upright; the outline is like none."""
+        own = _size(self._loops[number])
+        return [i for i, loop in enumerate(self._loops)
+                if i != number and self.of[i] != "outline" and loop.layer == self._loops[number].layer
+                and all(abs(a - b) <= ALIKE for a, b in zip(_size(loop), own, strict=True))]
+
     def choose(self, number: int, role: str) -> None:
         """The maker says what a loop becomes; one loop alone is the outline, and what was it before is left out."""
         if role == "outline":
@@ -56,6 +65,11 @@ class Roles:
 
     def _set(self, number: int, role: str) -> None:
         self.of[number] = self._chosen[self._names[number]] = role
+
+
+def _size(loop: Loop) -> list[float]:
+    x0, y0, x1, y1 = loop.path.box
+    return sorted((x1 - x0, y1 - y0))
 
 
 def _names(read: DrawingRead) -> list[tuple]:
