@@ -9,7 +9,7 @@ import pytest
 from msgspec.structs import replace
 from PySide6.QtCore import QPointF, Qt, QTimer
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QDialog, QProgressDialog
+from PySide6.QtWidgets import QDialog, QProgressDialog, QPushButton
 from shiboken6 import delete, isValid
 
 from app.formats import rack as racks
@@ -21,6 +21,7 @@ from app.window.importing.reading import JOINS, read_closing, read_with_progress
 from geometry.edits import add_hole
 from geometry.layout import StraightSlot, loop_path
 from geometry.layout.generic import RACK
+from tests.waiting import press, until
 
 OUTLINES = Path(__file__).parents[2] / "samples" / "outlines"
 
@@ -61,9 +62,10 @@ def test_a_bit_of_my_own_rack_is_looked_for_beside_the_window(beside, bench, mon
 
     def meanwhile() -> None:
         box = next(below(dialog, QProgressDialog))
+        until(box.isVisible)
         seen.append((dialog.isVisible(), dialog.isEnabled(), box.maximum()))
         if cancelled:
-            box.canceled.emit()
+            press(next(below(box, QPushButton)))
         beside.set()
     QTimer.singleShot(0, dialog, meanwhile)
     dialog._accept()

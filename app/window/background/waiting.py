@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QEventLoop, QObject, Qt, Signal
+from PySide6.QtCore import QEventLoop, QObject, Qt, QTimer, Signal
 from PySide6.QtWidgets import QProgressBar, QProgressDialog, QWidget
 from shiboken6 import isValid
 
@@ -12,6 +12,9 @@ from app.look.plain import plain
 from app.window.background.background import Background
 from geometry.cancellation import At
 from geometry.saying import say
+
+SHOWS_MS = 400
+"""How long work goes on before it is told of."""
 
 
 class Cancelled(Exception):
@@ -50,6 +53,16 @@ class Progress(QObject):
         self._stop = True
 
 
+def shown_soon(box: QProgressDialog) -> QTimer:
+    """Show it unless this is stopped before: it comes only when work takes long. Left to the toolkit, a box that is told of no
+    progress comes after four seconds, whatever its least duration is."""
+    timer = QTimer(box)
+    timer.setSingleShot(True)
+    timer.timeout.connect(box.show)
+    timer.start(SHOWS_MS)
+    return timer
+
+
 def done_beside(parent: QWidget, words: str, work: Callable[[], object], progress: Progress | None = None, fills: bool = True) -> object:
     """The answer of `work`, done in a thread while the window stays alive; what it raises is raised here.
 
@@ -69,8 +82,8 @@ def done_beside(parent: QWidget, words: str, work: Callable[[], object], progres
     if progress is None:
         box.setCancelButton(None)
     box.setWindowModality(Qt.WindowModality.WindowModal)
-    box.setMinimumDuration(400)
     box.setAutoReset(False)
+    shows = shown_soon(box)
     thread = Background(work, parent)
     thread.answered.connect(_Keep(kept, "answer", parent).take)
     thread.failed.connect(_Keep(kept, "error", parent).take)
@@ -87,6 +100,7 @@ def done_beside(parent: QWidget, words: str, work: Callable[[], object], progres
     thread.wait()
     if progress is not None:
         box.canceled.disconnect(progress.stop)
+    shows.stop()
     box.close()
     box.deleteLater()
     error = kept.get("error")

@@ -14,7 +14,7 @@ from app.formats.errors import FormatError
 from app.look.plain import plain
 from app.window import ask
 from app.window.background.collector import rest, resume
-from app.window.background.waiting import Cancelled
+from app.window.background.waiting import Cancelled, shown_soon
 from geometry.curves import Path as GeometryPath
 from geometry.saying import say
 
@@ -89,7 +89,7 @@ class _Waiting(QObject):
         bar.setTextVisible(False)  # letters over both halves of a bar can be read on neither
         self._box.setBar(bar)
         self._box.setWindowModality(Qt.WindowModality.WindowModal)
-        self._box.setMinimumDuration(400)
+        self._shows = shown_soon(self._box)
         self._box.canceled.connect(self._loop.quit)
         self._timer = QTimer(self)
         self._timer.setInterval(20)
@@ -102,6 +102,7 @@ class _Waiting(QObject):
         if not isValid(self):
             return False
         self._timer.stop()
+        self._shows.stop()
         cancelled = self._box.wasCanceled()
         self._box.canceled.disconnect(self._loop.quit)
         self._box.close()
