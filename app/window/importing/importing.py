@@ -2,23 +2,20 @@
 
 from __future__ import annotations
 
-import time
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QButtonGroup,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
     QHBoxLayout,
-    QHeaderView,
     QLabel,
     QPushButton,
     QRadioButton,
-    QTableWidget,
     QVBoxLayout,
 )
 from shiboken6 import isValid
@@ -28,15 +25,15 @@ from app.formats.drawing_in.roles import with_outline
 from app.formats.drawing_in.units import PLAUSIBLE, fits, sized, unit_question
 from app.look.choice import Choice
 from app.look.column import lay_beside
-from app.look.elided import Elided
-from app.look.sizes import keep, open_at
+from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
 from app.window import ask
 from app.window.background.waiting import Cancelled, done_beside
+from app.window.importing.loop_table import LoopTable
 from app.window.importing.preview import ImportPreview
 from app.window.importing.reading import JOINS, read_closing, read_with_progress
-from app.window.importing.roles import ROLE_WORDS, ROLES, Roles
+from app.window.importing.roles import Roles
 from app.window.importing.unit_choices import unit_choices
 from app.window.rooms.own_rack import with_own_rack_beside
 from geometry.beginning.in_unit import blank_in_unit
@@ -50,16 +47,9 @@ from geometry.joining.placing import place
 from geometry.layout import Headstock
 from geometry.lengths import exact, speaking
 from geometry.saying import say
-from geometry.units import format_size
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
-
-MOST_ROWS = 200
-AT_ONCE = 30
-"""Rows that are there when the dialog opens; more are made while it stands."""
-SLICE = 0.02
-"""Seconds that the making of more rows may take in one go."""
 
 
 def import_drawing(window: MainWindow, path: Path | None = None) -> None:
@@ -119,23 +109,13 @@ class ImportDialog(ReadInOrder, QDialog):
         self._says, self._warnings, self._guess = (self._words(name) for name in ("", "dim", "dim"))
         self._doubted: tuple[float, float] | None = None
         """a size that no headstock has, mm, which the maker was told of once"""
-        self._table = QTableWidget(0, 2, self)
-        self._table.setHorizontalHeaderLabels([say("Loop"), say("Becomes")])
-        self._table.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
-        self._table.verticalHeader().hide()
-        self._table.setTabKeyNavigation(False)
-        keep(self._table, minimum_height=150, rows=30)
-        self._table.setAccessibleName(say("Loops of the drawing"))
+        self._table = LoopTable(self._made_of, window.unit, self)
+        self._table.chosen.connect(self._role)
         self._table.currentCellChanged.connect(self._row)
         self._all = QPushButton(say("&The same for all alike"), self)
         self._all.setToolTip(say("Every loop of the same size on the same layer becomes what the chosen one becomes."))
         self._all.setAutoDefault(False)
         self._all.clicked.connect(self._as_this)
-        self._rows = 0
-        self._filling = QTimer(self)
-        self._filling.setSingleShot(True)
-        self._filling.setInterval(0)
-        self._filling.timeout.connect(self._fill_rows)
         self._across, self._along = LengthField(window.unit, parent=self), LengthField(window.unit, parent=self)
         self._whole = QRadioButton(say("A new layout around this outline"), self)
         self._only = QRadioButton(say("This outline in the layout that is open"), self)
@@ -196,7 +176,8 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _fill(self) -> None:
         self._tell()
-        self._fill_table()
+        self._all.setEnabled(False)
+        self._table.show_loops(self._read.loops)
         self._lay()
 
     def _tell(self) -> None:
@@ -227,39 +208,6 @@ class ImportDialog(ReadInOrder, QDialog):
         for words, name in offered:
             self._unit.addItem(words, name)
         self._unit.setCurrentIndex(chosen)
-
-    def _fill_table(self) -> None:
-        self._table.setRowCount(0)
-        self._table.setRowCount(min(MOST_ROWS, len(self._read.loops)))
-        self._rows = 0
-        self._all.setEnabled(False)
-        self._fill_rows()
-        self._table.resizeColumnToContents(1)
-
-    def _fill_rows(self) -> None:
-        """Make some more rows, for as long as nobody notices; a row that is not made yet keeps the role that was read."""
-        ends = time.monotonic() + SLICE
-        while self._rows < self._table.rowCount() and (self._rows < AT_ONCE or time.monotonic() < ends):
-            self._fill_row(self._rows)
-            self._rows += 1
-        if self._rows < self._table.rowCount():
-            self._filling.start()
-
-    def _fill_row(self, i: int) -> None:
-        loop = self._read.loops[i]
-        x0, y0, x1, y1 = loop.path.box
-        layer = say(", layer {layer}", layer=loop.layer) if loop.layer else ""
-        label = Elided(self._table)
-        label.setText(f" {format_size(x1 - x0, y1 - y0, self._window.unit, 2)}{layer}")
-        box = Choice(self._table)
-        for role in ROLES:
-            box.addItem(ROLE_WORDS[role], role)
-        box.setCurrentIndex(ROLES.index(self._made_of.of[i]))
-        box.setProperty("loop", i)
-        box.activated.connect(self._role)
-        box.setAccessibleName(say("What the loop {size} becomes", size=label.text().strip()))
-        self._table.setCellWidget(i, 0, label)
-        self._table.setCellWidget(i, 1, box)
 
     # ---- state ----------------------------------------------------------
     def _roles(self) -> list[tuple[GeometryPath, str]]:
@@ -293,9 +241,7 @@ class ImportDialog(ReadInOrder, QDialog):
         self._guess.setText(" ".join([words, *told]))
         return matrix
 
-    def _role(self) -> None:
-        box = self.sender()
-        number, role = box.property("loop"), box.currentData()
+    def _role(self, number: int, role: str) -> None:
         if role == "outline" and self._made_of.of[number] != role:
             self._read = self._around(self._read, number)
             if not isValid(self):
@@ -315,8 +261,7 @@ class ImportDialog(ReadInOrder, QDialog):
         self._show_roles()
 
     def _show_roles(self) -> None:
-        for i in range(self._rows):
-            self._table.cellWidget(i, 1).setCurrentIndex(ROLES.index(self._made_of.of[i]))
+        self._table.show_roles()
         self._row(self._table.currentRow())
         self._lay()
 

@@ -1,0 +1,87 @@
+"""The loops of a drawing as rows: how large each is, and what it becomes."""
+
+from __future__ import annotations
+
+import time
+
+from PySide6.QtCore import QTimer, Signal
+from PySide6.QtWidgets import QHeaderView, QTableWidget, QWidget
+
+from app.formats.drawing_in import Loop
+from app.look.choice import Choice
+from app.look.elided import Elided
+from app.look.sizes import keep
+from app.window.importing.roles import ROLE_WORDS, ROLES, Roles
+from geometry.saying import say
+from geometry.units import LengthUnit, format_size
+
+MOST_ROWS = 200
+AT_ONCE = 30
+"""Rows that are there when the dialog opens; more are made while it stands."""
+SLICE = 0.02
+"""Seconds that the making of more rows may take in one go."""
+
+
+class LoopTable(QTableWidget):
+    """One row a loop, the first MOST_ROWS of them. The roles are the dialog's, the table shows them and asks for others."""
+
+    chosen = Signal(int, str)
+    """number of a loop, and the role that the maker chose for it"""
+
+    def __init__(self, roles: Roles, unit: LengthUnit, parent: QWidget) -> None:
+        super().__init__(0, 2, parent)
+        self._roles, self._unit = roles, unit
+        self._loops: tuple[Loop, ...] = ()
+        self._made = 0
+        self._filling = QTimer(self)
+        self._filling.setSingleShot(True)
+        self._filling.setInterval(0)
+        self._filling.timeout.connect(self._fill_rows)
+        self.setHorizontalHeaderLabels([say("Loop"), say("Becomes")])
+        self.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self.verticalHeader().hide()
+        self.setTabKeyNavigation(False)
+        keep(self, minimum_height=150, rows=30)
+        self.setAccessibleName(say("Loops of the drawing"))
+
+    def show_loops(self, loops: tuple[Loop, ...]) -> None:
+        """These loops in place of the ones before, no row current."""
+        self.setRowCount(0)
+        self._loops, self._made = loops, 0
+        self.setRowCount(min(MOST_ROWS, len(loops)))
+        self._fill_rows()
+        self.resizeColumnToContents(1)
+
+    def show_roles(self) -> None:
+        """The roles as they are now, in all rows that are made."""
+        for i in range(self._made):
+            self.cellWidget(i, 1).setCurrentIndex(ROLES.index(self._roles.of[i]))
+
+    def _fill_rows(self) -> None:
+        """Make some more rows, for as long as nobody notices; a row that is not made yet keeps the role that was read."""
+        ends = time.monotonic() + SLICE
+        while self._made < self.rowCount() and (self._made < AT_ONCE or time.monotonic() < ends):
+            self._fill_row(self._made)
+            self._made += 1
+        if self._made < self.rowCount():
+            self._filling.start()
+
+    def _fill_row(self, i: int) -> None:
+        loop = self._loops[i]
+        x0, y0, x1, y1 = loop.path.box
+        layer = say(", layer {layer}", layer=loop.layer) if loop.layer else ""
+        label = Elided(self)
+        label.setText(f" {format_size(x1 - x0, y1 - y0, self._unit, 2)}{layer}")
+        box = Choice(self)
+        for role in ROLES:
+            box.addItem(ROLE_WORDS[role], role)
+        box.setCurrentIndex(ROLES.index(self._roles.of[i]))
+        box.setProperty("loop", i)
+        box.activated.connect(self._role)
+        box.setAccessibleName(say("What the loop {size} becomes", size=label.text().strip()))
+        self.setCellWidget(i, 0, label)
+        self.setCellWidget(i, 1, box)
+
+    def _role(self) -> None:
+        box = self.sender()
+        self.chosen.emit(box.property("loop"), box.currentData())
