@@ -12,7 +12,7 @@ from app.sheets.book_pages import PIECES_IN_WORDS
 from app.sheets.card_rows import hand_op, rows
 from app.sheets.cards import Card
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, tick
-from app.sheets.lengths import deep, length, tenths, thousandths, unit_words
+from app.sheets.lengths import card_number, deep, length, tenths, thousandths
 from app.sheets.words import block, short
 from app.sheets.work import Work
 from geometry.book import open_remarks
@@ -80,12 +80,9 @@ class Maker:
         self.y -= after
 
     def _title(self) -> None:
-        number = say("card {number}", number=self.card.number)
-        if spoken() == "mm":  # cards are cut apart: each says what its bare lengths are in
-            number = f"{number}, {unit_words()}"
         base = -BANDS / 2 - 1.1
         self.marks += [band(self.width, BANDS), Label(short(self.card.title, 2.2, self.width - 24.0), (PAD, base), 2.2, "note"),
-                       Label(number, (self.width - PAD, base), BODY, "note", anchor="right")]
+                       Label(card_number(self.card.number), (self.width - PAD, base), BODY, "note", anchor="right")]
         self.y = -BANDS - 1.8
 
     def _table(self) -> None:

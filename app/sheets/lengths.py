@@ -21,9 +21,16 @@ def length(value: float, decimals: int = 2) -> str:
 
 def tenths(value: float) -> str:
     """A length in mm always to a tenth, so that columns line up; in inches as `length`."""
-    if spoken() != "mm":
-        return length(value)
-    return number(value + 0.0 if abs(value) >= 0.05 else 0.0, ".1f")
+    return _lined_up(value, 1)
+
+
+def hundredths(value: float) -> str:
+    """As `tenths`, but to a hundredth of a mm: what a caliper is held against."""
+    return _lined_up(value, 2)
+
+
+def _lined_up(value: float, decimals: int) -> str:
+    return number(round(value, decimals) + 0.0, f".{decimals}f") if spoken() == "mm" else length(value)
 
 
 def deep(value: float) -> str:
@@ -41,6 +48,12 @@ def thousandths(value: float) -> str:
 def marked(value: float, decimals: int = 2) -> str:
     """A length that carries its unit in mm too."""
     return format_close(value, spoken(), decimals, mark=True)
+
+
+def card_number(number: int) -> str:
+    """The number of a card for its head, with the unit of the lengths on it that stand bare: cards are cut apart."""
+    name = say("card {number}", number=number)
+    return f"{name}, {unit_words()}" if spoken() == "mm" else name
 
 
 def unit_words() -> str:

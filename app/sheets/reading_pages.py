@@ -5,7 +5,7 @@ from __future__ import annotations
 from app.sheets.book_pages import taller
 from app.sheets.lay import Block, Column, fitting, heading, of_marks, space, table
 from app.sheets.lay import words as paragraph
-from app.sheets.lengths import length, unit_words
+from app.sheets.lengths import hundredths, length, unit_words
 from geometry.drawing import Label, Stroke
 from geometry.drawing.shapes import straight
 from geometry.layout import PIECES, Blank, Headstock, Reading
@@ -48,7 +48,7 @@ def _form(known: list[Drilling], taken: list[Reading], blank: Blank, width: floa
         for what, value in (("x" if d.upright else "below face", d.start[0] if d.upright else d.start[2]), ("y", d.start[1]),
                             ("diameter", d.diameter), ("depth", None if d.through else d.depth)):
             found = by.get((d.id, what))
-            cells += [say("through") if value is None else length(value), "" if found is None else length(found)]
+            cells += [say("through") if value is None else hundredths(value), "" if found is None else hundredths(found)]
         rows.append(cells)
     made = table(columns, rows, gap=1.5)
     return [made[0], *(taller(row, TALL) for row in made[1:])]

@@ -11,7 +11,7 @@ from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box, Placed
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, of_marks, space, tick
 from app.sheets.lay import words as paragraph
-from app.sheets.lengths import length
+from app.sheets.lengths import card_number, length
 from app.sheets.words import block, short
 from app.sheets.work import SAME_OFFSET, Work
 from geometry.checks.words import listed
@@ -42,7 +42,7 @@ def router_blocks(layout: Headstock, work: Work, first: int, width: float) -> li
     """
     blocks: list[Block] = []
     for i, plans in enumerate(alike(work.plans)):
-        blocks += _card(layout, work, plans, say("card {number}", number=first + i), width)
+        blocks += _card(layout, work, plans, card_number(first + i), width)
     return blocks
 
 

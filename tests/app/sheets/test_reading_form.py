@@ -19,4 +19,15 @@ def test_a_reading_at_the_square_edge_stands_on_the_form_in_the_forms_terms():
     blocks = reading_blocks(replace(layout, book=replace(layout.book, readings=taken)), 180.0)
     texts = [mark.text for block in blocks for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
     for _, finished in told.values():
-        assert f"{round(finished + 0.4, 2):g}" in texts
+        assert f"{finished + 0.4:.2f}" in texts
+
+
+def test_the_plans_of_the_form_line_up_to_a_hundredth():
+    """91.7 under 49.24 is misread as easily as it is read."""
+    layout = demo()
+    said = [mark.text for block in reading_blocks(layout, 180.0) for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
+    for d in drillings(layout).values():
+        row = said.index(f"{d.id} {d.operation}")
+        told = [text for text in said[row + 1:row + 9] if text]
+        assert told[:3] == [f"{value:.2f}" for value in (d.start[0] if d.upright else d.start[2], d.start[1], d.diameter)], d.id
+        assert told[3] == ("through" if d.through else f"{d.depth:.2f}"), d.id

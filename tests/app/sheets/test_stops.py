@@ -14,6 +14,7 @@ from app.sheets.card_pages import card_blocks
 from app.sheets.cards import cards
 from app.sheets.hole_table import paper_rows, rows
 from app.sheets.needs import wares
+from app.sheets.router_pages import router_blocks
 from app.sheets.work import plan_work
 from geometry.drawing import Label
 from geometry.drawing.sections import section_along_bore
@@ -123,6 +124,9 @@ def test_a_card_cut_from_its_page_says_its_unit_and_how_wide_the_hole_is(unit):
     whole = " | ".join(texts)
     for card in made:
         assert re.search(rf"card {card.number}{', mm' if unit == 'mm' else ''}(?= \||$)", whole), card.number
+    with speaking(unit):
+        routed = [words_of(one.drawing) for block in router_blocks(renamed, work, 90, 170.0) for one in block.placed]
+    assert re.search(rf"card 90{', mm' if unit == 'mm' else ''}(?= \||$)", " | ".join(routed))
     sides = [card for card in made if card.kind == "side"]
     assert sides
     for card in sides:
