@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QButtonGroup, QLabel, QToolButton, QWidget
@@ -153,14 +153,15 @@ class ToolBar(QWidget):
         self._row.insert_widget(self._row.count() - 1, strip)
         self._strips[stage] = strip
 
-    def set_hardware(self, patterns: list[str]) -> None:
-        """Offer these patterns, keeping the one chosen, under its new name too; a copy just made is chosen, as it is to be changed."""
+    def set_hardware(self, patterns: list[str], used: Collection[str] = ()) -> None:
+        """Offer these patterns, keeping the one chosen, under its new name too. A copy just made is chosen, as it is to be changed;
+        one that comes with a tuner (`used`) is a mirror image, and what was chosen stays."""
         if patterns == self._offered:
             return
         before, self._offered = self._offered, patterns
         row, now = self.hardware.currentIndex(), self.hardware.currentText()
         new, gone = [one for one in patterns if one not in before], [one for one in before if one not in patterns]
-        if len(new) == 1 and gone in ([], [now]):
+        if len(new) == 1 and (gone == [now] or not gone and new[0] not in used):
             now = new[0]
         self.hardware.clear()
         self.hardware.addItems(patterns)

@@ -76,3 +76,14 @@ def test_another_layout_and_a_removal_keep_to_what_is_there(bench, page):
     assert strip.hardware.currentText() == "b"
     strip.set_hardware(["b", "a", "x", "y"])
     assert strip.hardware.currentText() == "b"
+
+
+def test_hardware_that_comes_with_a_tuner_is_not_chosen_for_the_next(bench, page):
+    """Its mirror image comes with the tuner on the other edge: the next one on this edge has the hardware that was chosen."""
+    strip = bench.window.tools
+    strip.set_hardware(["a", "b"], ["a"])
+    strip.hardware.setCurrentText("a")
+    strip.set_hardware(["a", "b", "a mirrored"], ["a", "a mirrored"])
+    assert strip.hardware.currentText() == "a"
+    strip.set_hardware(["a", "b", "a mirrored", "a 2"], ["a", "a mirrored"])
+    assert strip.hardware.currentText() == "a 2"

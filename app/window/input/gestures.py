@@ -21,12 +21,13 @@ class GestureChooser:
         self.options = Options()
 
     def offer_hardware(self) -> None:
-        """Offer the hardware of the layout on show; of one just opened, what most of its tuners are."""
-        layout = self._document.shown
-        self._tools.set_hardware([pattern.id for pattern in layout.patterns])
+        """Offer the hardware of the layout of record, not of what hangs at the pointer, which may bring its mirror image and take it
+        away again; of a layout just opened, what most of its tuners are."""
+        layout = self._document.layout
+        used = Counter(tuner.pattern for tuner in layout.tuners)
+        self._tools.set_hardware([pattern.id for pattern in layout.patterns], used)
         if self._document.history is not self._history:
             self._history = self._document.history
-            used = Counter(tuner.pattern for tuner in layout.tuners)
             if used:
                 self._tools.hardware.setCurrentText(max(used, key=used.__getitem__))
 
