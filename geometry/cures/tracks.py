@@ -13,7 +13,7 @@ from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.checks.snags import BACK, BLANK, FACE
 from geometry.edits.parts import FEATURE_GROUPS
-from geometry.layout import Ear, EdgeRun, Headstock, Pin, RowPlace, SingleHole, Slot, StraightSlot, Tuner, staying
+from geometry.layout import Ear, EdgeRun, Headstock, Pin, RowPlace, SingleHole, Slot, StraightSlot, Tuner, drilled, staying
 from geometry.layout.pin_pairs import mirroring_moves, template_pins
 from geometry.solids.frames import frame
 from geometry.vectors import Vec2
@@ -51,16 +51,17 @@ class Track(Struct, frozen=True):
 def tracks(layout: Headstock, snag: Snag) -> list[Track]:
     """Every way in which one of the snag's features, or a number that it depends on, could give."""
     found: list[Track] = []
+    fixed = drilled(layout)
     if snag.kind == "pins-askew":
         return [Track(lambda _, pin=pin, by=by: Shift(pin.id, by), _SIDE, FARTHEST_SHIFT)
-                for pin, by in mirroring_moves(template_pins(layout)) if v.norm(by) <= FARTHEST_MIRRORED]
+                for pin, by in mirroring_moves(template_pins(layout)) if v.norm(by) <= FARTHEST_MIRRORED and pin.id not in fixed]
     found += _row(layout, snag.between)
     if snag.kind in _STRING_KINDS:
         found += _strings(layout, *snag.between)
     for i, id in enumerate(snag.between):
         part = next((one for group in FEATURE_GROUPS for one in getattr(layout, group) if one.id == id), None)
         push = None if snag.push is None or i > 1 else v.scale(snag.push, 1.0 if i == 0 else -1.0)
-        if isinstance(part, Slot | SingleHole) and part.there:
+        if isinstance(part, Slot | SingleHole) and part.there or isinstance(part, Pin | SingleHole) and id in fixed:
             continue  # it is where it is
         if isinstance(part, Tuner):
             found += _tuner(layout, part, snag, push)

@@ -8,12 +8,13 @@ from geometry.layout.headstock import Headstock
 
 
 def drilled(layout: Headstock) -> frozenset[str]:
-    """Ids of the features of which a hole has been timed on the real piece; its times name operations `kind feature.hole.drilling`.
+    """Ids of the features of which a hole has been timed on the real piece; its times name operations
+    `kind feature.hole.drilling`, of pins and single holes `kind feature.drilling`.
 
     Holes of the practice piece bind nothing. Features that are no longer in the layout are among them.
     """
     return frozenset(feature for time in layout.book.times if time.piece == "real" and time.minutes > 0
-                     for feature in time.task.features if re.search(rf" {re.escape(feature)}\.\d+\.\d+$", time.task.operation))
+                     for feature in time.task.features if re.search(rf" {re.escape(feature)}\.\d+(\.\d+)?$", time.task.operation))
 
 
 def staying(layout: Headstock) -> frozenset[str]:

@@ -6,10 +6,10 @@ from app.panels.describe import describe
 from app.window.demo import demo
 from geometry.accuracy.knobs import knobs
 from geometry.checks import check
-from geometry.checks.moves import Slide
+from geometry.checks.moves import Shift, Slide
 from geometry.cures.tracks import tracks
 from geometry.edits import set_field
-from geometry.layout import Task, Time, drilled, staying
+from geometry.layout import SingleHole, Task, Time, drilled, staying
 from geometry.sequence import operations
 
 
@@ -48,6 +48,15 @@ def test_no_cure_moves_what_is_drilled():
                 for track in tracks(layout, snag) if isinstance(move := track.make(1.0), Slide)}
     assert "treble side 2" in slid(near)
     assert "treble side 2" not in slid(timed(near, "treble side 2"))
+
+
+def test_no_cure_moves_a_pin_or_a_hole_that_is_drilled():
+    pin, hole = demo().pins[0], SingleHole(id="lamp", at=(5.0, 50.0), diameter=4.0)
+    near = replace(demo(), holes=(hole,), pins=(replace(pin, at=(1.0, 50.0)), *demo().pins[1:]))
+    for id, kind in ((pin.id, "pin hole"), ("lamp", "bore")):
+        for layout, some in ((near, True), (timed(near, id, kind=kind), False)):
+            moves = [track.make(1.0) for snag in check(layout).snags if {"lamp", pin.id} == set(snag.between) for track in tracks(layout, snag)]
+            assert any(move.of == id for move in moves if isinstance(move, Shift)) == some, (id, some)
 
 
 def test_the_panel_says_what_is_drilled():
