@@ -52,11 +52,11 @@ def csv_rows(layout: Headstock) -> list[tuple[Cell, ...]]:
 PAPER_HEAD = (say("hole"), say("operation"), say("dia."), say("from"), "x", "y", "z", say("tilt"), say("depth"), say("stop"))
 """Columns on paper; x, y, z are of the mark, stop is from the mark."""
 LEFT_COLUMNS = (0, 1, 3)
-"""Columns of words; the others are numbers, set to the right."""
+"""Columns of words; the others begin with numbers, set to the right."""
 
 
 def paper_rows(layout: Headstock) -> list[tuple[str, ...]]:
-    """The table for the page, lengths in the unit of the sheets, tilt in degrees."""
+    """The table for the page, lengths in the unit of the sheets, tilt as degrees and the end that is raised."""
     out = []
     for row in rows(layout):
         d = row.drilling

@@ -160,6 +160,7 @@ class Commands(QObject):
             self._w.say(say("What is in hand is not set down yet: set it down, or put it back with Esc, and change its numbers then."))
             self._w.held_page.show()  # with the numbers that hold
             return
+        self._w.foot.refuse("")
         self.follow_mirrored(what, layout)
 
     def follow_mirrored(self, name: str, layout: Headstock) -> None:

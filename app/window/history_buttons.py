@@ -18,14 +18,15 @@ if TYPE_CHECKING:
     from app.window.main import MainWindow
 
 KEYS = ("undo", "redo", "changes")
-FOUND = say("Minutes found by the job book")
-"""The one step of the layout that is made on the Job book stage, and seen there."""
+FOUND, ACCURACY_TAKEN = say("Minutes found by the job book"), say("Take the readings into the shop accuracy")
+MADE_AT_BOOK = (FOUND, ACCURACY_TAKEN)
+"""The steps of the layout that are made on the Job book stage, and seen there."""
 
 
 def unseen(window: MainWindow, name: str | None) -> bool:
     """Whether a step of that name changes what is not on show: the Job book stage shows nothing of the drawing, and whoever takes
     something back there means what was written into the book."""
-    return window.stage == "book" and name is not None and name != FOUND
+    return window.stage == "book" and name is not None and name not in MADE_AT_BOOK
 
 
 class HistoryButtons(QWidget):

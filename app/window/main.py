@@ -287,10 +287,6 @@ class MainWindow(QMainWindow):
         self._file()
 
     # ---- changing -------------------------------------------------------
-    def _edited(self, what: str, layout: Headstock) -> None:
-        self.foot.refuse("")
-        self.commands.follow_mirrored(what, layout)
-
     def set_stage(self, stage: str) -> None:
         """Show another stage of the work."""
         self.front.leave()

@@ -20,6 +20,9 @@ FAMILIES = (depths, side_walls, side_marks, seats, pins, rack)
 WITH_SLOTS = (side_reach, flats)
 """Modules with `alone(item, openings, around)`, the snags of a feature and the slots."""
 
+MOST_QUIET = 64
+"""Patterns that are remembered as in order; trying changes of hardware makes a new one each time."""
+
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every feature by itself."""
@@ -34,6 +37,8 @@ def _own(item: Item, around: Around) -> tuple[Snag, ...]:
         return ()
     found = tuple([snag for family in FAMILIES for snag in family.alone(item, around)])
     if item.mount == "face" and not found:
+        if len(around.quiet) >= MOST_QUIET:
+            around.quiet.clear()
         around.quiet[id(item.pattern)] = item.pattern
     return found
 

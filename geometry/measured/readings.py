@@ -9,7 +9,7 @@ What each kind of reading means, in mm (tilt: degrees):
 - `diameter`, `depth`: of that drilling, the depth to the full diameter's end; of a bore from the side from the finished
   outline, or from the `square edge` while that is there;
 - `tilt`: of a bore from the side in plan, against square to the blank's edge, positive when it leans to the tip on its way
-  out, as its drilling card and the wrap paper have it;
+  out, where its drilling card and the wrap paper say `tip raised`, negative for `nut raised`;
 - `distance`: between two holes, middle to middle, or `over the wood` (between the near walls), `over the walls`
   (between the far walls, inside jaws) or `over pins` (outside jaws, pins that fill the holes).
 """

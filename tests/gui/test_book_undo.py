@@ -1,9 +1,11 @@
 """Undo at the Job book stage: nothing is undone there that is not seen there."""
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from app.window.history_buttons import ACCURACY_TAKEN
 from geometry.edits import add_hole
 from tests.gui.test_book_stage import type_on
 from tests.waiting import press, until
@@ -48,3 +50,12 @@ def test_undo_takes_back_the_minutes_that_the_book_has_found(bench, room):
     assert bench.layout.rates == before
     bench.window.commands.run("redo")
     assert bench.layout.rates != before
+
+
+def test_undo_takes_back_the_accuracy_that_was_taken_here(bench, room):
+    """The foot promises one undo as the readings become the shop's accuracy."""
+    window = bench.window
+    window.document.apply(ACCURACY_TAKEN, replace(bench.layout, accuracy=replace(bench.layout.accuracy, mark=0.77)))
+    assert window.actions_["undo"].text() == f"&Undo: {ACCURACY_TAKEN}"
+    window.commands.run("undo")
+    assert bench.layout.accuracy.mark != 0.77

@@ -188,7 +188,7 @@ def test_a_frame_clear_of_others_touches_no_card_and_asks_no_choice_of_the_tools
     """What the snags, the hardware and the kind of edge are stays while nothing about them changes."""
     touched, tools = Counter(), bench.window.tools
     for kind, name in ((SnagItem, "show_snag"), (snag_words, "numbers"), (canvas_module, "feature_states"),
-                       (tools.hardware, "itemText"), (tools.edge, "findData")):
+                       (tools.hardware, "addItems"), (tools.edge, "findData")):
         was = getattr(kind, name)
         monkeypatch.setattr(kind, name, lambda *given, was=was, name=name: touched.update([name]) or was(*given))
     x, y = bench.origin(TUNER)

@@ -59,10 +59,13 @@ def test_no_stage_has_a_part_that_the_wheel_turns(bench):
 
 
 def test_no_dialog_has_a_part_that_the_wheel_turns(bench, qtbot):
+    seen = set()
     for key in sorted(DIALOGS):
         dialog = DIALOGS[key](bench.window)
         qtbot.addWidget(dialog)
         dialog.open_for(None) if key == "hold" else dialog.show()
         on_screen(dialog)
         assert_the_wheel_turns_none(dialog)
+        seen |= {f"{type(widget).__name__} {widget.accessibleName()}" for widget in valued(dialog)}
         dialog.end() if key == "hold" else dialog.close()
+    assert {"Choice Paper", "Choice Wanted chance", "Slider Level of grey between head and background"} <= seen

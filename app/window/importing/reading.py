@@ -87,6 +87,7 @@ class _Waiting(QObject):
         self._box = QProgressDialog(plain(say("Reading {name}…", name=name)), say("Cancel"), 0, 0, parent)
         bar = QProgressBar(self._box)
         bar.setTextVisible(False)  # letters over both halves of a bar can be read on neither
+        bar.setRange(0, 0)  # to and fro until the job tells how far it is
         self._box.setBar(bar)
         self._box.setWindowModality(Qt.WindowModality.WindowModal)
         self._shows = shown_soon(self._box)

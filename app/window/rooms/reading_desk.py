@@ -19,6 +19,7 @@ from app.panels.book.reading_rows import (
     shop_sentences,
     what_words,
 )
+from app.window.history_buttons import ACCURACY_TAKEN
 from geometry.book import put_reading, remove_reading
 from geometry.checks.words import few
 from geometry.errors import GeometryError
@@ -120,6 +121,5 @@ class ReadingDesk(QObject):
             self._window.commands.run("correct")
             return
         layout = self._window.document.layout
-        self._window.document.apply(say("Take the readings into the shop accuracy"),
-                                    replace(layout, accuracy=take_accuracy(layout.accuracy, self._found)))
+        self._window.document.apply(ACCURACY_TAKEN, replace(layout, accuracy=take_accuracy(layout.accuracy, self._found)))
         self._window.say(say("The chances now reckon with what you measured; one undo takes it back."))

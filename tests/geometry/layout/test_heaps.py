@@ -7,7 +7,7 @@ from msgspec.structs import replace
 
 from geometry.edits import align, set_field
 from geometry.errors import GeometryError
-from geometry.layout import EdgePlace, FreePlace, Pin, RowPlace, SingleHole, Slot, StraightSlot, validate
+from geometry.layout import EdgePlace, FreePlace, Pin, RowPlace, SingleHole, Slot, StraightSlot, heaps, validate
 from geometry.layout.heaps import MOST_FEATURES, MOST_MEETINGS, hold_to_no_heap
 from tests.geometry.checks.many import many
 from tests.property.layouts import DEMO
@@ -67,12 +67,17 @@ def test_as_many_may_meet_as_is_said():
             hold_to_no_heap(replace(BARE, holes=holes))
 
 
-def test_what_stands_apart_is_not_counted():
+def test_what_stands_apart_is_not_counted(monkeypatch):
     """Bores 3 mm apart, as the margins want: 900 holes of 5 mm every 8 mm meet nothing, every 7.9 mm each its eight neighbours, 3,422 pairs."""
     grid = [(x, y) for x in range(30) for y in range(30)]
-    for step in (8.0, 7.9):
-        holes = tuple(SingleHole(id=f"h {x} {y}", at=(step * x, step * y), diameter=5.0) for x, y in grid)
-        hold_to_no_heap(replace(BARE, holes=holes))
+    for step, pairs in ((8.0, 0), (7.9, 3422)):
+        layout = replace(BARE, holes=tuple(SingleHole(id=f"h {x} {y}", at=(step * x, step * y), diameter=5.0) for x, y in grid))
+        monkeypatch.setattr(heaps, "MOST_MEETINGS", pairs)
+        hold_to_no_heap(layout)
+        if pairs:
+            monkeypatch.setattr(heaps, "MOST_MEETINGS", pairs - 1)
+            with pytest.raises(GeometryError):
+                hold_to_no_heap(layout)
 
 
 def test_no_edit_leaves_a_heap_that_could_not_be_opened_again():

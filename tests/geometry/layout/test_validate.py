@@ -1,6 +1,7 @@
 """What validate() refuses, each in one sentence with its place."""
 
 import sys
+from contextlib import suppress
 from pathlib import Path
 
 import msgspec
@@ -83,6 +84,8 @@ def test_what_an_edit_did_not_touch_is_not_looked_at_again(monkeypatch):
 
 def test_each_check_says_every_field_that_it_reads():
     """Else it would let a change of that field through unseen."""
+    full = msgspec.structs.replace(LAYOUT, tuners=LAYOUT.tuners * 9)  # so many that they are held to be no heap
+
     class Watched:
         def __init__(self):
             self.read = set()
@@ -90,12 +93,13 @@ def test_each_check_says_every_field_that_it_reads():
         def __getattr__(self, name):
             if name in Headstock.__struct_fields__:
                 self.read.add(name)
-            return getattr(LAYOUT, name)
+            return getattr(full, name)
 
     for check, parts in validating._CHECKS:
         told, read = Watched(), Watched()
         parts(told)
-        check(read)
+        with suppress(GeometryError):
+            check(read)
         assert read.read <= told.read, check.__name__
 
 
