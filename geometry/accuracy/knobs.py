@@ -14,7 +14,7 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.errors import GeometryError
-from geometry.layout import EdgePlace, EdgeRun, FreePlace, Headstock, Row, RowPlace, Tuner, staying
+from geometry.layout import EdgePlace, EdgeRun, FreePlace, Headstock, Row, RowPlace, Tuner, staying, staying_rows
 from geometry.solids.frames import Frame, frames
 from geometry.vectors import Vec2
 
@@ -68,8 +68,8 @@ def knobs(layout: Headstock) -> list[Knob]:
 def _row_knobs(layout: Headstock, placed: dict[str, Frame]) -> list[Knob]:
     members = {row.id: [t for t in layout.tuners if isinstance(t.place, RowPlace) and t.place.row == row.id]
                for row in layout.rows}
-    stays = staying(layout)
-    free = [row for row in layout.rows if members[row.id] and not any(t.id in stays for t in members[row.id])]
+    stays = staying_rows(layout)
+    free = [row for row in layout.rows if members[row.id] and row.id not in stays]
     found: list[Knob] = []
     done: set[str] = set()
     for row in free:

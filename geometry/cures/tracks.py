@@ -13,7 +13,20 @@ from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.checks.snags import BACK, BLANK, FACE
 from geometry.edits.parts import FEATURE_GROUPS
-from geometry.layout import Ear, EdgeRun, Headstock, Pin, RowPlace, SingleHole, Slot, StraightSlot, Tuner, drilled, staying
+from geometry.layout import (
+    Ear,
+    EdgeRun,
+    Headstock,
+    Pin,
+    RowPlace,
+    SingleHole,
+    Slot,
+    StraightSlot,
+    Tuner,
+    drilled,
+    staying,
+    staying_rows,
+)
 from geometry.layout.pin_pairs import mirroring_moves, template_pins
 from geometry.solids.frames import frame
 from geometry.vectors import Vec2
@@ -40,6 +53,10 @@ _STRING_KINDS = ("string-to-string", "string-to-post")
 _WIDER_KINDS = ("string-hole", "post-to-wall", "post-to-slot-end", "bit-too-wide", "wood-left")
 
 
+_ANY = 10.0
+"""mm by which two ways are compared: those that make the same move are one"""
+
+
 class Track(Struct, frozen=True):
     """`make(amount)` is the move by an amount in mm above 0; `dear` weighs a mm of it against a mm of others."""
 
@@ -49,7 +66,10 @@ class Track(Struct, frozen=True):
 
 
 def tracks(layout: Headstock, snag: Snag) -> list[Track]:
-    """Every way in which one of the snag's features, or a number that it depends on, could give."""
+    """Every way in which one of the snag's features, or a number that it depends on, could give; each once.
+
+    Two tuners of one row or of one pattern share what all of these can do.
+    """
     found: list[Track] = []
     fixed = drilled(layout)
     if snag.kind == "pins-askew":
@@ -76,15 +96,13 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
     if snag.kind in _BLANK_KINDS or BLANK in snag.between:
         found += [Track(_to(("blank", side), getattr(layout.blank, side), 1), _BLANK, 4 * FARTHEST_CHANGE)
                   for side in ("bass", "treble", "tip", "behind")]
-    return found
+    return list({way.make(_ANY): way for way in reversed(found)}.values())[::-1]
 
 
 def _row(layout: Headstock, between: tuple[str, ...]) -> Iterator[Track]:
     """A wider or closer spacing of the row that two tuners share: it stays a row. None where one of the row stays where it is."""
     rows = [tuner.place.row for tuner in layout.tuners if tuner.id in between and isinstance(tuner.place, RowPlace)]
-    stays = staying(layout)
-    if len(rows) == 2 and rows[0] == rows[1] and not any(
-            tuner.id in stays for tuner in layout.tuners if isinstance(tuner.place, RowPlace) and tuner.place.row == rows[0]):
+    if len(rows) == 2 and rows[0] == rows[1] and rows[0] not in staying_rows(layout):
         spacing = layout.row(rows[0]).spacing
         for sign in (1, -1):
             yield Track(_to(("rows", rows[0], "spacing"), spacing, sign), _SPACING, FARTHEST_CHANGE)
@@ -96,8 +114,7 @@ def _whole_row(layout: Headstock, tuner: Tuner) -> Iterator[Track]:
     Nothing where one of the row is to stay.
     """
     row = layout.row(tuner.place.row)
-    stays = staying(layout)
-    if any(one.id in stays for one in layout.tuners if isinstance(one.place, RowPlace) and one.place.row == row.id):
+    if row.id in staying_rows(layout):
         return
     ends: list[tuple[tuple[str | int, ...], float]]
     if isinstance(row.run, EdgeRun):
@@ -138,6 +155,8 @@ def _tuner(layout: Headstock, tuner: Tuner, snag: Snag, push: Vec2 | None) -> It
         yield from _whole_row(layout, tuner)
     signs = (_DEPTH_KINDS[snag.kind],) if snag.kind in _DEPTH_KINDS else (
         (-1,) if snag.kind.startswith("side-bore-to") else ())
+    if any(one.pattern == pattern.id for one in layout.tuners if one.id in drilled(layout)):
+        signs = tuple(sign for sign in signs if sign > 0)  # what is drilled can be drilled on, and no wood comes back
     for k, bore in enumerate(pattern.bores):
         if bore.depth is not None and (bore.role == "post" or snag.kind in ("too-deep", "drill-point")):
             for sign in signs:

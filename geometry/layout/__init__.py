@@ -2,7 +2,7 @@
 
 from geometry.layout.blank import Blank, Ear, Side
 from geometry.layout.book import PIECES, Book, Clock, Piece, Price, Reading, Remark, Task, Time
-from geometry.layout.drilled import drilled, staying
+from geometry.layout.drilled import drilled, staying, staying_rows
 from geometry.layout.hardware import Bore, Button, Footprint, Pattern, Post
 from geometry.layout.headstock import FORMAT, Headstock, Note
 from geometry.layout.outline import Loop, Node, loop_of, loop_path
@@ -32,5 +32,6 @@ __all__ = [
     "Node", "Note", "Nut", "Pattern", "Picture", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates",
     "Reading", "Remark", "Route", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot",
     "StraightRun", "StraightSlot", "String", "Task", "Template", "Time", "Tool", "Tuner", "drilled",
-    "feature_ids", "loop_of", "loop_path", "slot_path", "staying", "validate",
+    "feature_ids", "loop_of", "loop_path", "slot_path", "staying", "staying_rows",
+    "validate",
 ]

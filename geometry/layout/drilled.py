@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from geometry.layout.headstock import Headstock
+from geometry.layout.tuners import RowPlace
 
 
 def drilled(layout: Headstock) -> frozenset[str]:
@@ -20,3 +21,9 @@ def drilled(layout: Headstock) -> frozenset[str]:
 def staying(layout: Headstock) -> frozenset[str]:
     """Ids of the tuners that no proposal may move: those that are to be left where they are, and those that are drilled."""
     return drilled(layout) | frozenset(tuner.id for tuner in layout.tuners if tuner.held)
+
+
+def staying_rows(layout: Headstock) -> frozenset[str]:
+    """Ids of the rows that no proposal may move or space otherwise: a member of them is staying."""
+    stays = staying(layout)
+    return frozenset(tuner.place.row for tuner in layout.tuners if isinstance(tuner.place, RowPlace) and tuner.id in stays)

@@ -1,10 +1,12 @@
 """Tuners of a row that are too near each other or something else: the row is spaced wider or moved, and stays a row."""
 
 import pytest
+from msgspec.structs import replace
 
 from geometry.checks import check
 from geometry.checks.moves import Change
 from geometry.cures import apply_cure, settle
+from geometry.cures.tracks import tracks
 from geometry.edits.fields import get_field
 from geometry.layout import EdgeRun, Row, RowPlace, SingleHole, StraightRun, Tuner
 from tests.geometry.checks.heads import bore, head, pattern, slot
@@ -82,3 +84,15 @@ def test_a_hole_gives_way_to_a_row_and_not_a_row_to_a_hole():
     before = check(layout)
     cured = settle(layout, before, next(snag for snag in before.snags if "h" in snag.between and "t2" in snag.between))
     assert cured.move.of == "h"
+
+
+def test_what_two_tuners_share_is_tried_once():
+    """Each way is a whole check: of two tuners of one row and one pattern the row, its spacing and the pattern's bores are one."""
+    layout = row_of(3, 24.2)
+    for kind in ("seats-overlap", "side-bore-to-side-bore"):
+        one = next(snag for snag in check(layout).snags if snag.kind == "seats-overlap")
+        moves = [way.make(1.0) for way in tracks(layout, replace(one, kind=kind))]
+        assert len(moves) == len(set(moves))
+        assert {("rows", "row", "run", "first"), ("rows", "row", "spacing")} <= {move.path for move in moves if isinstance(move, Change)}
+        assert (("patterns", "plate", "bores", 0, "depth") in {move.path for move in moves if isinstance(move, Change)}) == (
+            kind == "side-bore-to-side-bore")

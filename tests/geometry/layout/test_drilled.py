@@ -5,11 +5,12 @@ from msgspec.structs import replace
 from app.panels.describe import describe
 from app.window.demo import demo
 from geometry.accuracy.knobs import knobs
-from geometry.checks import check
-from geometry.checks.moves import Shift, Slide
+from geometry.checks import Snag, check
+from geometry.checks.moves import Change, Shift, Slide
+from geometry.checks.snags import TIGHT
 from geometry.cures.tracks import tracks
 from geometry.edits import set_field
-from geometry.layout import SingleHole, Task, Time, drilled, staying
+from geometry.layout import Row, RowPlace, SingleHole, StraightRun, Task, Time, drilled, staying, staying_rows
 from geometry.sequence import operations
 
 
@@ -48,6 +49,29 @@ def test_no_cure_moves_what_is_drilled():
                 for track in tracks(layout, snag) if isinstance(move := track.make(1.0), Slide)}
     assert "treble side 2" in slid(near)
     assert "treble side 2" not in slid(timed(near, "treble side 2"))
+
+
+def test_no_cure_puts_wood_back_into_what_is_drilled():
+    """Bores of one pattern are drilled less deep all together, so with one of them drilled they are not; deeper they may be."""
+    layout = demo()
+    pattern = layout.pattern(layout.tuner("treble side 2").pattern)
+    at = next(k for k, bore in enumerate(pattern.bores) if bore.role == "post")
+    snag = Snag("point-to-wall", TIGHT, ("treble side 3",), (0.0, 0.0, 0.0), 0.5, 1.0, "", "")
+
+    def depths(layout, kind):
+        moves = [way.make(1.0) for way in tracks(layout, replace(snag, kind=kind))]
+        return [move.after - move.before for move in moves if isinstance(move, Change) and move.path == ("patterns", pattern.id, "bores", at, "depth")]
+    for kind, by in (("point-to-wall", -1.0), ("side-bore-to-hole", -1.0), ("slot-not-reached", 1.0)):
+        assert depths(layout, kind) == [by]
+        assert depths(timed(layout, "treble side 2"), kind) == ([by] if by > 0 else [])
+
+
+def test_rows_with_a_member_that_stays_are_told():
+    first = demo().tuners[0]
+    row = Row(id="row", spacing=30.0, run=StraightRun(start=(0.0, 40.0), heading=90.0))
+    layout = replace(demo(), rows=(row,), tuners=(replace(first, place=RowPlace(row="row", index=0)), *demo().tuners[1:]))
+    assert staying_rows(layout) == staying_rows(demo()) == frozenset()
+    assert staying_rows(replace(layout, tuners=(replace(layout.tuners[0], held=True), *layout.tuners[1:]))) == {"row"}
 
 
 def test_no_cure_moves_a_pin_or_a_hole_that_is_drilled():
