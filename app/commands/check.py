@@ -7,7 +7,8 @@ from app.formats import headstock
 from geometry.checks import check
 from geometry.cures import with_cures
 
-from .report import check_lines, check_report, shown
+from .report import check_lines, check_report
+from .terminal import shown
 
 SOMETHING_SPOILS = 1
 

@@ -12,6 +12,7 @@ from app.setup.system import display_missing, ensure_window_libraries
 from app.setup.trouble import SetupTrouble
 
 from .arguments import WITHOUT_WINDOW, parse, program
+from .terminal import shown
 
 FAILED = 2
 STOPPED = 130
@@ -126,7 +127,7 @@ def _about_file(error: OSError) -> str:
 
 def _say(sentence: str) -> int:
     """One sentence on standard error; the exit code that goes with it."""
-    print(" ".join(sentence.split()), file=sys.stderr)
+    print(shown(" ".join(sentence.split())), file=sys.stderr)
     return FAILED
 
 

@@ -18,7 +18,7 @@ from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET
 
 from .arguments import FILE_ENDING
-from .report import shown
+from .terminal import shown
 
 
 def run(request: argparse.Namespace) -> int:

@@ -58,11 +58,6 @@ def check_lines(name: str, result: CheckResult) -> Iterator[str]:
         yield f"{' ' * width}  " + say("Look at x {x:.1f}, y {y:.1f}, z {z:.1f} mm.", x=x, y=y, z=z)
 
 
-def shown(line: str) -> str:
-    """The line as a terminal may be given it: a name in a file may hold signs that terminals obey."""
-    return "".join(sign if sign.isprintable() else "?" for sign in line)
-
-
 def summary(result: CheckResult) -> str:
     """How many snags of each grade, in one sentence."""
     if not result.snags:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import Literal
 
+from msgspec import Struct
+
 from app.tools import neighbours, typed, words
 from app.tools.hit import strip_at
 from app.tools.options import Options
@@ -15,7 +17,7 @@ from geometry.edits.adding import add_hole, add_pin, add_tuner
 from geometry.edits.copying import ON_CENTRELINE, mirror_copies
 from geometry.edits.edge_places import along_for_mark, nearest_on_edges
 from geometry.edits.moving import plan_point
-from geometry.edits.other_hand import hand_for_side
+from geometry.edits.other_hand import hand_for_edge
 from geometry.edits.parts import new_ids
 from geometry.edits.tuners import along_edge, pattern_of
 from geometry.errors import GeometryError
@@ -28,6 +30,21 @@ from geometry.tilt_words import tilt_words
 from geometry.vectors import Vec2
 
 What = Literal["tuner", "pin", "hole"]
+
+
+class _Made(Struct, frozen=True):
+    """A layout with what was added, mirror images included."""
+
+    layout: Headstock
+    ids: tuple[str, ...]
+    turned: bool
+    """whether the tuner is the mirror image of the hardware chosen"""
+
+    @property
+    def step(self) -> str:
+        """What the step is called."""
+        return (say("Add {held}, its hardware mirrored for this edge", held=self.ids[0]) if self.turned else
+                say("Add {held}", held=self.ids[0]))
 
 
 def place(layout: Headstock, what: What, options: Options) -> Gesture:
@@ -53,28 +70,27 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
             if pointer.kind == "key" and pointer.typed:
                 made = _at_typed(layout, what, options, side, pointer, tidy(pointer.at) if side else
                                  snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt).point)
-                return Done(made, _step(layout, made, options), new_ids(layout, made))
+                return Done(made.layout, made.step, made.ids)
             if pointer.kind != "key":
-                last = _along(layout, options, snapper, pointer) if side else \
+                made, last = _along(layout, options, snapper, pointer) if side else \
                     _free(layout, what, options, snapper, pointer)
             if pointer.kind in ("press", "double"):
-                return Done(last.layout, _step(layout, last.layout, options), last.held)
+                return Done(made.layout, made.step, made.ids)
         except GeometryError as error:
             last = Shown(layout, last.marks, str(error))
         pointer = yield last
 
 
-def _free(layout: Headstock, what: What, options: Options, snapper: Snapper, pointer: Pointer) -> Shown:
+def _free(layout: Headstock, what: What, options: Options, snapper: Snapper, pointer: Pointer) -> tuple[_Made, Shown]:
     snap = snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt)
     made = _added(layout, what, options, snap.point)
-    id = new_ids(layout, made)[0]
-    near = () if options.mirrored else neighbours.of_point(made, id, options.unit, pointer.mm_per_pixel)
-    hand = say("hardware mirrored for this edge") if _turned(layout, made, options) else ""
+    near = () if options.mirrored else neighbours.of_point(made.layout, made.ids[0], options.unit, pointer.mm_per_pixel)
+    hand = say("hardware mirrored for this edge") if made.turned else ""
     caught = ", ".join(word for word in (snap.words, hand) if word)
-    return _shown(layout, made, words.place(snap.point, options.unit), caught, (*snap.marks, *near), words.place_takes(snap.point))
+    return made, _shown(made, words.place(snap.point, options.unit), caught, (*snap.marks, *near), words.place_takes(snap.point))
 
 
-def _along(layout: Headstock, options: Options, snapper: AlongSnapper, pointer: Pointer) -> Shown:
+def _along(layout: Headstock, options: Options, snapper: AlongSnapper, pointer: Pointer) -> tuple[_Made, Shown]:
     side = strip_at(layout, pointer.at)
     if side is not None:
         along = along_for_mark(layout, side, pointer.at[1], pointer.at[1])
@@ -82,15 +98,15 @@ def _along(layout: Headstock, options: Options, snapper: AlongSnapper, pointer: 
         side, along = nearest_on_edges(layout.outline, pointer.at)
     stop = snapper.snap(side, along, pointer.mm_per_pixel, pointer.alt)
     made = _added(layout, "tuner", options, edge(layout.outline, side).seat(stop.along).point)
-    id = new_ids(layout, made)[0]
-    sits = frame(made, made.tuner(id))
-    _, reached = along_edge(made, id)
+    id = made.ids[0]
+    sits = frame(made.layout, made.layout.tuner(id))
+    _, reached = along_edge(made.layout, id)
     readout = say("along {along}, tilt {tilt}", along=words.length(reached, options.unit), tilt=tilt_words(tilt_of(sits)))
-    near = () if options.mirrored else neighbours.of_seat(made, id, options.unit, pointer.mm_per_pixel)
-    return _shown(layout, made, readout, stop.words, (*stop.marks, *near), (("along", say("along the edge")),))
+    near = () if options.mirrored else neighbours.of_seat(made.layout, id, options.unit, pointer.mm_per_pixel)
+    return made, _shown(made, readout, stop.words, (*stop.marks, *near), (("along", say("along the edge")),))
 
 
-def _at_typed(layout: Headstock, what: What, options: Options, side: bool, pointer: Pointer, now: Vec2) -> Headstock:
+def _at_typed(layout: Headstock, what: What, options: Options, side: bool, pointer: Pointer, now: Vec2) -> _Made:
     text = pointer.typed
     to = typed.point(text, options.unit)
     if to is None and side:
@@ -105,10 +121,11 @@ def _at_typed(layout: Headstock, what: What, options: Options, side: bool, point
     return _added(layout, what, options, to)
 
 
-def _added(layout: Headstock, what: What, options: Options, at: Vec2) -> Headstock:
+def _added(layout: Headstock, what: What, options: Options, at: Vec2) -> _Made:
+    pattern = options.pattern
     if what == "tuner":
-        layout, pattern = hand_for_side(layout, options.pattern, nearest_on_edges(layout.outline, at)[0])
-        made = add_tuner(layout, pattern, at)
+        handed, pattern = hand_for_edge(layout, pattern, at)
+        made = add_tuner(handed, pattern, at)
     elif what == "pin":
         made = add_pin(layout, at, options.pin_diameter)
     else:
@@ -116,21 +133,9 @@ def _added(layout: Headstock, what: What, options: Options, at: Vec2) -> Headsto
     ids = new_ids(layout, made)
     if options.mirrored and abs(plan_point(made, ids[0])[0]) > ON_CENTRELINE:
         made = mirror_copies(made, ids)
-    return made
+        ids = new_ids(layout, made)
+    return _Made(made, ids, pattern != options.pattern)
 
 
-def _turned(layout: Headstock, made: Headstock, options: Options) -> bool:
-    """Whether the tuner that was added is the mirror image of the hardware chosen."""
-    id = new_ids(layout, made)[0]
-    return any(tuner.id == id and tuner.pattern != options.pattern for tuner in made.tuners)
-
-
-def _step(layout: Headstock, made: Headstock, options: Options) -> str:
-    """What the step is called."""
-    id = new_ids(layout, made)[0]
-    return say("Add {held}, its hardware mirrored for this edge", held=id) if _turned(layout, made, options) else say("Add {held}", held=id)
-
-
-def _shown(layout: Headstock, made: Headstock, readout: str, snapped: str, marks: Drawing,
-           takes: tuple[Takes, ...]) -> Shown:
-    return Shown(made, marks, readout, snapped, new_ids(layout, made), takes=takes)
+def _shown(made: _Made, readout: str, snapped: str, marks: Drawing, takes: tuple[Takes, ...]) -> Shown:
+    return Shown(made.layout, marks, readout, snapped, made.ids, takes=takes)

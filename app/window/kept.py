@@ -9,10 +9,6 @@ from collections.abc import Iterable
 
 from PySide6.QtCore import QSettings
 
-from geometry.units import LengthUnit
-
-PAPERS = ("A4", "A3", "Letter", "Tabloid")
-"""Papers that can be chosen, by the names that `app/formats/paper.py` has for them."""
 
 def one_of(settings: QSettings, key: str, known: Iterable[str], otherwise: str) -> str:
     """The word kept, when it is one that is known."""
@@ -30,11 +26,6 @@ def note(settings: QSettings, key: str, word: str) -> None:
     as it is made is painted after that."""
     if settings.value(key) != word:
         settings.setValue(key, word)
-
-
-def paper(settings: QSettings, unit: LengthUnit) -> str:
-    """The paper chosen last; until one is, what printers usually hold where lengths are told so (common practice, no source)."""
-    return one_of(settings, "paper", PAPERS, "A4" if unit == "mm" else "Letter")
 
 
 def words(settings: QSettings, key: str) -> list[str]:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QMainWindow, QWidget
 
 from app.document import Document
 from app.document.journal import Journal
+from app.formats.paper import PAPERS, usual_paper
 from app.look import walk
 from app.look.theme import Theme
 from app.panels.snags.snag_words import placed
@@ -344,7 +345,7 @@ class MainWindow(QMainWindow):
         self.canvas.set_unit(unit)
         self.side.set_unit(unit)
         self.tools.set_unit(unit)
-        self.tools.paper.setCurrentText(kept.paper(self.settings, unit))
+        self.tools.paper.setCurrentText(kept.one_of(self.settings, "paper", PAPERS, usual_paper(unit)))
         for key in ("mm", "in", "in64"):
             self.actions_[key].setChecked(key == unit)
         for room in self.rooms.made:

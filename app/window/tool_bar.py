@@ -7,13 +7,13 @@ from collections.abc import Callable, Collection
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QButtonGroup, QLabel, QToolButton, QWidget
 
+from app.formats.paper import PAPERS
 from app.look.choice import Choice
 from app.look.flow import Flow
 from app.look.sizes import keep
 from app.look.theme import Theme
 from app.panels.forms.fields import LengthField
 from app.tools.options import sound_width
-from app.window.kept import PAPERS
 from app.window.sign_button import SignButton
 from geometry.errors import GeometryError
 from geometry.lengths import speaking

@@ -14,7 +14,7 @@ _HOMES: dict[str, tuple[str, ...]] = {
     "fields": ("GROUPS", "get_field", "rename", "set_field"),
     "moving": ("align", "move_features", "nudge", "plan_point"),
     "nodes": ("bend_edge", "move_handle", "move_node", "move_nodes", "node_at", "set_smooth"),
-    "other_hand": ("hand_for_side", "is_handed", "set_hand_by_side", "take_other_hand"),
+    "other_hand": ("hand_for_edge", "is_handed", "set_hand_by_side", "take_other_hand"),
     "parts": ("OUTLINE", "loop_at", "new_ids"),
     "pockets": ("add_truss_rod_pocket", "set_slots_there"),
     "rows": ("make_row", "set_row_spacing", "spread"),

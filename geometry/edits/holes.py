@@ -7,8 +7,7 @@ from collections.abc import Iterable
 from msgspec.structs import replace
 
 from geometry.edits.adding import add_tuner, remove_features
-from geometry.edits.edge_places import nearest_on_edges
-from geometry.edits.other_hand import hand_for_side
+from geometry.edits.other_hand import hand_for_edge
 from geometry.edits.parts import feature, with_feature
 from geometry.edits.tuners import pattern_of
 from geometry.errors import GeometryError
@@ -30,7 +29,7 @@ def tuners_for_holes(layout: Headstock, ids: Iterable[str], pattern: str) -> Hea
             raise GeometryError(say("{id} is no single hole.", id=hole.id))
     layout = remove_features(layout, [hole.id for hole in holes])
     for hole in sorted(holes, key=lambda one: one.at[1]):
-        layout, own = hand_for_side(layout, pattern, nearest_on_edges(layout.outline, hole.at)[0])
+        layout, own = hand_for_edge(layout, pattern, hole.at)
         layout = add_tuner(layout, own, hole.at)
     return layout
 

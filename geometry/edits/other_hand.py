@@ -6,12 +6,14 @@ from collections.abc import Iterable, Sequence
 
 from msgspec.structs import replace
 
+from geometry.edits.edge_places import nearest_on_edges
 from geometry.edits.parts import fresh_id, settled
 from geometry.edits.tuners import pattern_of, set_pattern, tuner_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pattern, Side, Tuner
 from geometry.saying import say
 from geometry.solids.frames import frame
+from geometry.vectors import Vec2
 
 STRAIGHT = 1e-9
 """How little of a button's direction may point aside for it to point along the centreline."""
@@ -61,8 +63,9 @@ def button_side(layout: Headstock, tuner: Tuner) -> Side:
     return at.side if at.mount == "side" else "treble" if at.u[0] > STRAIGHT else "bass"
 
 
-def hand_for_side(layout: Headstock, pattern: str, side: Side) -> tuple[Headstock, str]:
-    """(layout with it, hardware) for a new tuner whose button points to a side, of hardware that comes as left and right.
+def hand_for_edge(layout: Headstock, pattern: str, at: Vec2) -> tuple[Headstock, str]:
+    """(layout with it, hardware) for a new tuner at a point (mm), of hardware that comes as left and right: its button points
+    to the edge nearest to it.
 
     The mirror image, where that very hand points to the other side already and none of it to this one: tuners of a head with both
     edges come as left and right. The hand that was chosen everywhere else: on the first edge, and where both hands were mixed.
@@ -71,7 +74,7 @@ def hand_for_side(layout: Headstock, pattern: str, side: Side) -> tuple[Headstoc
     if not is_handed(own):
         return layout, pattern
     sides = {button_side(layout, tuner) for tuner in layout.tuners if tuner.pattern == pattern}
-    if not sides or side in sides:
+    if not sides or nearest_on_edges(layout.outline, at)[0] in sides:
         return layout, pattern
     patterns, image = _with_image(layout.patterns, own)
     return replace(layout, patterns=patterns), image

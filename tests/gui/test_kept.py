@@ -2,18 +2,15 @@
 
 import os
 import sys
-from typing import get_args
 
 import pytest
 from PySide6.QtCore import QByteArray, QPoint, QSettings, Qt, QUrl
 from PySide6.QtTest import QTest
 
-from app.formats.paper import PAPERS, usual_paper
 from app.look.theme import DAY, LAMP
 from app.window import kept
 from app.window.demo import demo
 from app.window.main import MainWindow
-from geometry.units import LengthUnit
 
 ODD = (5, 2.5, True, "no such word", ["a", "b"], [1, 2], {"a": 1}, QByteArray(b"abc"), QPoint(1, 2), QUrl("a:b"), "", None)
 
@@ -36,8 +33,6 @@ def test_any_value_under_any_key_gives_a_sensible_answer(settings, tmp_path, val
 
 
 def test_the_paper_chosen_last_is_kept_and_until_then_it_follows_the_unit(qtbot, settings):
-    assert kept.PAPERS == tuple(PAPERS)
-    assert [kept.paper(settings, unit) for unit in get_args(LengthUnit)] == [usual_paper(unit) for unit in get_args(LengthUnit)]
     one = MainWindow(demo(), None, settings)
     qtbot.addWidget(one)
     assert one.tools.paper.currentText() == "A4"

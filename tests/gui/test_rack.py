@@ -155,6 +155,20 @@ def test_my_own_rack_is_kept_beside_the_layouts(bench, room, path):
     assert bench.layout.rack == before
 
 
+def test_while_none_is_kept_my_rack_is_the_starting_one_in_the_unit_in_use(bench, room, path):
+    view = room.rack.view
+    whose(view, 1)
+    assert view.rack == RACK
+    bench.window.set_unit("in64")
+    assert view.rack == RACK_INCH
+    choose(view, view.rack.bits[0].id)
+    type_into(view.form, "Cutting length", "22 mm")
+    bench.window.set_unit("mm")
+    assert view.rack == load_rack(path) != RACK, "once one is kept it is that in any unit"
+    press(view.buttons["back"])
+    assert load_rack(path) == RACK_INCH, "and what was done to it can still be taken back"
+
+
 def test_my_rack_that_another_window_has_changed_is_not_written_over(bench, room, path):
     view = room.rack.view
     whose(view, 1)

@@ -39,8 +39,9 @@ def equipped(layout: Headstock, rack: Rack, ask: Ask = go_on) -> Headstock:
 
 
 def with_own_rack(window: MainWindow, layout: Headstock, path: Path | None = None,
-                  equip: Callable[[Headstock, Rack], Headstock] = equipped) -> Headstock:
-    """The layout with a copy of the maker's own rack, its template made for the first plan, as `equip` does it.
+                  equip: Callable[[Headstock, Rack], Headstock | None] = equipped) -> Headstock | None:
+    """The layout with a copy of the maker's own rack, its template made for the first plan, as `equip` does it; None where that
+    gives None.
 
     While the maker has kept no rack it is the starting one in his unit; so it is when the file cannot be used, and that
     is said. In inches the generic hardware is that in fractional sizes.

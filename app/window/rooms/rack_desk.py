@@ -43,8 +43,8 @@ class RackDesk(QObject):
         self._window = window
         self._path = path or rack_path()
         self._mine: Rack | None = None
-        self._seen: str | None = None
-        """fingerprint of the file that `_mine` was read from or written to; None without one"""
+        self._seen: tuple[str | None, str] = (None, "")
+        """fingerprint of the file that `_mine` was read from or written to, None without one, and the unit it was asked for in"""
         self._before: list[Rack] = []
         self.view = RackView(window.unit)
         self.view.edited.connect(self._edited)
@@ -65,12 +65,17 @@ class RackDesk(QObject):
             self.view.show_rack(self.mine(), says, [], bool(self._before))
 
     def mine(self) -> Rack:
-        """The maker's own rack, as it is kept now: another window may have written it. A file that cannot be used is set aside
-        and said so."""
-        seen = fingerprint_of(self._path)
+        """The maker's own rack as it is kept now, the starting one in his unit while none is.
+
+        Another window may have written it: then there is nothing to take back here. A file that cannot be used is set aside
+        and said so.
+        """
+        unit = "mm" if self._window.unit == "mm" else "inch"
+        seen = (fingerprint_of(self._path), unit)
         if self._mine is None or seen != self._seen:
-            self._seen, self._before = seen, []
-            unit = "mm" if self._window.unit == "mm" else "inch"
+            if seen[0] != self._seen[0]:
+                self._before = []
+            self._seen = seen
             try:
                 self._mine = load_rack(self._path, unit)
             except FormatError as error:
@@ -119,7 +124,7 @@ class RackDesk(QObject):
         except FormatError as error:
             self._tell(say("Your rack was not kept"), str(error))
             return False
-        self._mine, self._seen = rack, fingerprint_of(self._path)
+        self._mine, self._seen = rack, (fingerprint_of(self._path), self._seen[1])
         return True
 
     def _wanted(self, key: str) -> None:

@@ -6,7 +6,8 @@ from pathlib import Path
 import pytest
 
 from app import __version__
-from app.commands.arguments import WITHOUT_WINDOW, _window, parse
+from app.commands.arguments import PAPERS, WITHOUT_WINDOW, _window, parse
+from app.formats import paper
 
 
 def test_no_words_open_the_window_on_the_demo() -> None:
@@ -112,3 +113,8 @@ def test_every_command_has_help(name: str, capsys: pytest.CaptureFixture[str]) -
         parse([name, "--help"])
     assert left.value.code == 0
     assert f" {name} [-h]" in capsys.readouterr().out
+
+
+def test_the_papers_are_those_that_the_sheets_know() -> None:
+    """Written twice, as the words are read before anything but the standard library is there."""
+    assert PAPERS == tuple(paper.PAPERS)

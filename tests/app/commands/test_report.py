@@ -7,6 +7,7 @@ from msgspec.structs import replace
 from app.commands.arguments import parse
 from app.commands.main import run
 from app.commands.report import check_lines, check_report, summary
+from app.commands.terminal import shown
 from app.formats import headstock
 from app.window.demo import demo
 from geometry.checks.moves import Slide
@@ -125,3 +126,17 @@ def test_a_name_gives_the_terminal_no_orders(tmp_path, capsys):
     run(parse(["check", str(file)]))
     out = capsys.readouterr().out
     assert out.startswith("walnut?]0;gone? ?2J Nuß\n") and all(sign.isprintable() or sign == "\n" for sign in out)
+
+
+def test_a_refusal_gives_the_terminal_no_orders_either(tmp_path, capsys):
+    file = tmp_path / "head.headstock.json"
+    file.write_text('{"pegwright": 1, "\\u001b]0;gone\\u0007": 2}')
+    run(parse(["check", str(file)]))
+    run(parse(["check", str(tmp_path / "walnut\x1b[2J.headstock.json")]))
+    told = capsys.readouterr().err.splitlines()
+    assert len(told) == 2 and "walnut?[2J" in told[1] and all(line.isprintable() for line in told)
+
+
+def test_a_space_that_does_not_break_stays_one():
+    assert shown("12,5\u00a0mm und 3\u202f%") == "12,5\u00a0mm und 3\u202f%"
+    assert shown("a\u2028b\tc\u200bd") == "a?b?c?d"

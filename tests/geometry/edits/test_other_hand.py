@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from app.formats.headstock import read
-from geometry.edits import add_hole, add_tuner, hand_for_side, is_handed, set_hand_by_side, take_other_hand
+from geometry.edits import add_hole, add_tuner, hand_for_edge, is_handed, set_hand_by_side, take_other_hand
 from geometry.edits.holes import tuners_for_holes
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -60,6 +60,10 @@ def test_samples_with_tuners_on_both_edges_have_left_and_right_ones(name: str) -
             assert screw(head, tuner.id.replace("bass", "treble")) == pytest.approx((-x, y))
 
 
+BASS, TREBLE = (-25.0, 60.0), (25.0, 60.0)
+"""Points near either edge of it."""
+
+
 def bare() -> Headstock:
     """The plain head without its tuners."""
     return plain(tuners=(), rows=())
@@ -67,33 +71,33 @@ def bare() -> Headstock:
 
 def test_a_new_one_on_the_other_edge_is_the_mirror_image() -> None:
     """By hand: screws 9 mm inward; towards the nut on the bass edge, whose left that is, so towards the nut on the treble edge too."""
-    head, hardware = hand_for_side(bare(), LOPSIDED, "bass")
+    head, hardware = hand_for_edge(bare(), LOPSIDED, BASS)
     assert (head, hardware) == (bare(), LOPSIDED), "the first is as it was chosen"
     head = add_tuner(head, hardware, (-25.0, 60.0))
-    assert hand_for_side(head, LOPSIDED, "bass")[1] == LOPSIDED
+    assert hand_for_edge(head, LOPSIDED, BASS)[1] == LOPSIDED
     for y in (60.0, 90.0):
-        head, hardware = hand_for_side(head, LOPSIDED, "treble")
+        head, hardware = hand_for_edge(head, LOPSIDED, TREBLE)
         head = sound(add_tuner(head, hardware, (25.0, y)))
     bass, first, second = (tuner.id for tuner in head.tuners)
     assert screw(head, bass) == pytest.approx((-16.0, 51.0))
     assert screw(head, first) == pytest.approx((16.0, 51.0)) and screw(head, second) == pytest.approx((16.0, 81.0))
-    assert hand_for_side(head, f"{LOPSIDED} mirrored", "bass")[1] == LOPSIDED, "and back"
+    assert hand_for_edge(head, f"{LOPSIDED} mirrored", BASS)[1] == LOPSIDED, "and back"
 
 
 def test_who_wants_one_hand_on_both_edges_turns_the_first_and_has_it_so() -> None:
     head = add_tuner(add_tuner(bare(), LOPSIDED, (-25.0, 60.0)), LOPSIDED, (25.0, 60.0))
-    assert hand_for_side(head, LOPSIDED, "treble") == (head, LOPSIDED)
+    assert hand_for_edge(head, LOPSIDED, TREBLE) == (head, LOPSIDED)
 
 
 def test_a_six_in_line_keeps_its_hand() -> None:
     head = add_tuner(bare(), LOPSIDED, (25.0, 60.0))
     head = take_other_hand(head, [head.tuners[0].id])
-    assert hand_for_side(head, f"{LOPSIDED} mirrored", "treble") == (head, f"{LOPSIDED} mirrored")
+    assert hand_for_edge(head, f"{LOPSIDED} mirrored", TREBLE) == (head, f"{LOPSIDED} mirrored")
 
 
 def test_hardware_without_a_hand_is_itself_on_every_edge() -> None:
     head = add_tuner(bare(), FACE, (-25.0, 60.0))
-    assert hand_for_side(head, FACE, "treble") == (head, FACE)
+    assert hand_for_edge(head, FACE, TREBLE) == (head, FACE)
 
 
 def test_holes_on_both_edges_become_left_and_right_ones() -> None:
