@@ -12,10 +12,6 @@
         <translation> Zwei Bretter: eines so groß wie der Rohling für Öffnungen und Stifte, eines für die äußere Linie.</translation>
     </message>
     <message>
-        <source>"{one}" must come before "{two}" ({reason})</source>
-        <translation>„{one}“ muss vor „{two}“ kommen ({reason})</translation>
-    </message>
-    <message>
         <source>"{word}" is not understood here: use {words} or {last}.</source>
         <translation>„{word}“ wird hier nicht verstanden: {words} oder {last} verwenden.</translation>
     </message>
@@ -149,7 +145,7 @@
     </message>
     <message>
         <source>&amp;Save</source>
-        <translation>&amp;Sichern</translation>
+        <translation>&amp;Speichern</translation>
     </message>
     <message>
         <source>&amp;Shown</source>
@@ -385,7 +381,7 @@
     </message>
     <message>
         <source>A copy of the sample is open; the sample stays. Saving asks for a place.</source>
-        <translation>Eine Kopie des Beispiels ist offen; das Beispiel bleibt. Beim Sichern wird nach einem Ort gefragt.</translation>
+        <translation>Eine Kopie des Beispiels ist offen; das Beispiel bleibt. Beim Speichern wird nach einem Ort gefragt.</translation>
     </message>
     <message>
         <source>A cost needs a word for what was paid for.</source>
@@ -585,7 +581,7 @@
     </message>
     <message>
         <source>A program that ended without saving left work behind that cannot be read.</source>
-        <translation>Ein Programm, das ohne zu sichern endete, hat Arbeit hinterlassen, die sich nicht lesen lässt.</translation>
+        <translation>Ein Programm, das ohne zu speichern endete, hat Arbeit hinterlassen, die sich nicht lesen lässt.</translation>
     </message>
     <message>
         <source>A quarter turn</source>
@@ -1461,7 +1457,7 @@
     </message>
     <message>
         <source>Bring back what the file held before it was saved last.</source>
-        <translation>Zurückholen, was die Datei vor dem letzten Sichern enthielt.</translation>
+        <translation>Zurückholen, was die Datei vor dem letzten Speichern enthielt.</translation>
     </message>
     <message>
         <source>Bring into &amp;line</source>
@@ -1745,7 +1741,7 @@
     </message>
     <message>
         <source>Close every window; unsaved work is asked about in each.</source>
-        <translation>Alle Fenster schließen; in jedem wird nach ungesicherter Arbeit gefragt.</translation>
+        <translation>Alle Fenster schließen; in jedem wird nach ungespeicherter Arbeit gefragt.</translation>
     </message>
     <message>
         <source>Close gaps up to</source>
@@ -1757,7 +1753,7 @@
     </message>
     <message>
         <source>Close this layout; unsaved work is asked about.</source>
-        <translation>Diesen Entwurf schließen; nach ungesicherter Arbeit wird gefragt.</translation>
+        <translation>Diesen Entwurf schließen; nach ungespeicherter Arbeit wird gefragt.</translation>
     </message>
     <message>
         <source>Collets</source>
@@ -2445,7 +2441,7 @@
     </message>
     <message>
         <source>Every beginning can be changed in all its parts, and nothing is saved until you say so.</source>
-        <translation>Jeder Anfang lässt sich in allen Teilen ändern, und nichts wird gesichert, bevor Sie es sagen.</translation>
+        <translation>Jeder Anfang lässt sich in allen Teilen ändern, und nichts wird gespeichert, bevor Sie es sagen.</translation>
     </message>
     <message>
         <source>Every drilling with its mark, tilt and stop; the same table is in the CSV file.</source>
@@ -2865,7 +2861,7 @@
     </message>
     <message>
         <source>Go on with one that you saved.</source>
-        <translation>An einem gesicherten weiterarbeiten.</translation>
+        <translation>An einem gespeicherten weiterarbeiten.</translation>
     </message>
     <message>
         <source>Go on working</source>
@@ -3353,7 +3349,7 @@
     </message>
     <message>
         <source>It is not certain that the layout was saved</source>
-        <translation>Es ist nicht sicher, dass der Entwurf gesichert wurde</translation>
+        <translation>Es ist nicht sicher, dass der Entwurf gespeichert wurde</translation>
     </message>
     <message>
         <source>It is not text in UTF-8.</source>
@@ -3397,7 +3393,7 @@
     </message>
     <message>
         <source>It was saved as {name}: save it again as UTF-8.</source>
-        <translation>Sie wurde als {name} gesichert: erneut als UTF-8 sichern.</translation>
+        <translation>Sie wurde als {name} gespeichert: erneut als UTF-8 speichern.</translation>
     </message>
     <message>
         <source>It was set aside as {aside}, nothing of it is lost; a starting rack takes its place.</source>
@@ -4513,7 +4509,7 @@
     </message>
     <message>
         <source>Not all of it is text in UTF-8: some bytes were spoiled or it was saved by something else.</source>
-        <translation>Nicht alles ist Text in UTF-8: einige Bytes sind verdorben, oder ein anderes Programm hat gesichert.</translation>
+        <translation>Nicht alles ist Text in UTF-8: einige Bytes sind verdorben, oder ein anderes Programm hat gespeichert.</translation>
     </message>
     <message>
         <source>Not in the rack: {missing}.</source>
@@ -4529,7 +4525,7 @@
     </message>
     <message>
         <source>Not saved there</source>
-        <translation>Nicht dort gesichert</translation>
+        <translation>Nicht dort gespeichert</translation>
     </message>
     <message>
         <source>Not sound as drawn: one snag that spoils the work</source>
@@ -4597,7 +4593,7 @@
     </message>
     <message>
         <source>Nothing of it is removed. To go on, open the layout as it was saved last; “Open the version before” in the menu Layout leads one saving further back. If the work matters, copy what is named here to another disk, and see whether this one is sound.</source>
-        <translation>Nichts davon wird entfernt. Zum Weiterarbeiten den Entwurf öffnen, wie er zuletzt gesichert wurde; „Die Fassung davor öffnen“ im Menü Entwurf führt noch eine Sicherung zurück. Ist die Arbeit wichtig, das hier Genannte auf eine andere Platte kopieren, und prüfen, ob diese in Ordnung ist.</translation>
+        <translation>Nichts davon wird entfernt. Zum Weiterarbeiten den Entwurf öffnen, wie er zuletzt gespeichert wurde; „Die Fassung davor öffnen“ im Menü Entwurf führt noch ein Speichern zurück. Ist die Arbeit wichtig, das hier Genannte auf eine andere Platte kopieren, und prüfen, ob diese in Ordnung ist.</translation>
     </message>
     <message>
         <source>Nothing on this shelf yet: add one.</source>
@@ -5401,7 +5397,7 @@
     </message>
     <message>
         <source>Programs that ended without saving left {n} pieces of work behind that cannot be read.</source>
-        <translation>Programme, die ohne zu sichern endeten, haben {n} Stücke Arbeit hinterlassen, die sich nicht lesen lassen.</translation>
+        <translation>Programme, die ohne zu speichern endeten, haben {n} Stücke Arbeit hinterlassen, die sich nicht lesen lassen.</translation>
     </message>
     <message>
         <source>Propose a ramp that frees the strings</source>
@@ -5809,63 +5805,63 @@
     </message>
     <message>
         <source>Save &amp;as…</source>
-        <translation>Sichern &amp;als…</translation>
+        <translation>Speichern &amp;als…</translation>
     </message>
     <message>
         <source>Save elsewhere…</source>
-        <translation>Anderswo sichern…</translation>
+        <translation>Anderswo speichern…</translation>
     </message>
     <message>
         <source>Save mine elsewhere…</source>
-        <translation>Meine anderswo sichern…</translation>
+        <translation>Meine anderswo speichern…</translation>
     </message>
     <message>
         <source>Save mine here</source>
-        <translation>Meine hier sichern</translation>
+        <translation>Meine hier speichern</translation>
     </message>
     <message>
         <source>Save the layout</source>
-        <translation>Den Entwurf sichern</translation>
+        <translation>Den Entwurf speichern</translation>
     </message>
     <message>
         <source>Save the layout under another name.</source>
-        <translation>Den Entwurf unter einem anderen Namen sichern.</translation>
+        <translation>Den Entwurf unter einem anderen Namen speichern.</translation>
     </message>
     <message>
         <source>Save the layout.</source>
-        <translation>Den Entwurf sichern.</translation>
+        <translation>Den Entwurf speichern.</translation>
     </message>
     <message>
         <source>Save the report</source>
-        <translation>Den Bericht sichern</translation>
+        <translation>Den Bericht speichern</translation>
     </message>
     <message>
         <source>Save the report…</source>
-        <translation>Den Bericht sichern…</translation>
+        <translation>Den Bericht speichern…</translation>
     </message>
     <message>
         <source>Saved</source>
-        <translation>Gesichert</translation>
+        <translation>Gespeichert</translation>
     </message>
     <message>
         <source>Saved with the layout, so that it opens the same anywhere. Plans are made with this rack.</source>
-        <translation>Mit dem Entwurf gesichert, damit er überall gleich öffnet. Die Pläne werden mit diesem Bestand gemacht.</translation>
+        <translation>Mit dem Entwurf gespeichert, damit er überall gleich öffnet. Die Pläne werden mit diesem Bestand gemacht.</translation>
     </message>
     <message>
         <source>Saved: {name}</source>
-        <translation>Gesichert: {name}</translation>
+        <translation>Gespeichert: {name}</translation>
     </message>
     <message>
         <source>Saved: {name}. {n} other name of this file keeps the version before.</source>
-        <translation>Gesichert: {name}. {n} anderer Name dieser Datei behält die Fassung davor.</translation>
+        <translation>Gespeichert: {name}. {n} anderer Name dieser Datei behält die Fassung davor.</translation>
     </message>
     <message>
         <source>Saved: {name}. {n} other names of this file keep the version before.</source>
-        <translation>Gesichert: {name}. {n} andere Namen dieser Datei behalten die Fassung davor.</translation>
+        <translation>Gespeichert: {name}. {n} andere Namen dieser Datei behalten die Fassung davor.</translation>
     </message>
     <message>
         <source>Saving yours keeps theirs beside it as the version before. Taking theirs makes yours one undo away.</source>
-        <translation>Sichern Sie Ihre, bleibt die andere als Fassung davor daneben. Nehmen Sie die andere, liegt Ihre nur ein Rückgängig entfernt.</translation>
+        <translation>Speichern Sie Ihre, bleibt die andere als Fassung davor daneben. Nehmen Sie die andere, liegt Ihre nur ein Rückgängig entfernt.</translation>
     </message>
     <message>
         <source>Saw out {slot}</source>
@@ -7061,7 +7057,7 @@
     </message>
     <message>
         <source>The DXF file is damaged and cannot be read: open it in the program that drew it and save it again as DXF.</source>
-        <translation>Die DXF-Datei ist beschädigt und nicht lesbar: im Programm öffnen, das sie gezeichnet hat, und erneut als DXF sichern.</translation>
+        <translation>Die DXF-Datei ist beschädigt und nicht lesbar: im Programm öffnen, das sie gezeichnet hat, und erneut als DXF speichern.</translation>
     </message>
     <message>
         <source>The Delete key does the same.</source>
@@ -7081,11 +7077,11 @@
     </message>
     <message>
         <source>The SVG file is damaged at line {line}: open it in the program that drew it and save it again.</source>
-        <translation>Die SVG-Datei ist in Zeile {line} beschädigt: im zeichnenden Programm öffnen und erneut sichern.</translation>
+        <translation>Die SVG-Datei ist in Zeile {line} beschädigt: im zeichnenden Programm öffnen und erneut speichern.</translation>
     </message>
     <message>
         <source>The SVG file is damaged: open it in the program that drew it and save it again.</source>
-        <translation>Die SVG-Datei ist beschädigt: im zeichnenden Programm öffnen und erneut sichern.</translation>
+        <translation>Die SVG-Datei ist beschädigt: im zeichnenden Programm öffnen und erneut speichern.</translation>
     </message>
     <message>
         <source>The SVG file nests its groups more than {deepest} deep: ungroup them in the program that drew it.</source>
@@ -7265,7 +7261,7 @@
     </message>
     <message>
         <source>The drawing could not be read: the reader stopped without an answer; save the drawing again in the program that drew it.</source>
-        <translation>Die Zeichnung war nicht lesbar: das Lesen endete ohne Antwort; im zeichnenden Programm erneut sichern.</translation>
+        <translation>Die Zeichnung war nicht lesbar: das Lesen endete ohne Antwort; im zeichnenden Programm erneut speichern.</translation>
     </message>
     <message>
         <source>The drawing does not say its unit; as {unit} it would be {sized}.</source>
@@ -7441,7 +7437,7 @@
     </message>
     <message>
         <source>The file is a DWG drawing, which cannot be read: save it as DXF and import that.</source>
-        <translation>Die Datei ist eine DWG-Zeichnung, die nicht lesbar ist: als DXF sichern und diese einlesen.</translation>
+        <translation>Die Datei ist eine DWG-Zeichnung, die nicht lesbar ist: als DXF speichern und diese einlesen.</translation>
     </message>
     <message>
         <source>The file is a PDF; export DXF or SVG from the program that drew it.</source>
@@ -7517,7 +7513,7 @@
     </message>
     <message>
         <source>The file is empty: save the drawing again and import that.</source>
-        <translation>Die Datei ist leer: die Zeichnung erneut sichern und diese einlesen.</translation>
+        <translation>Die Datei ist leer: die Zeichnung erneut speichern und diese einlesen.</translation>
     </message>
     <message>
         <source>The file is not an SVG drawing: its first element is &lt;{tag}&gt;.</source>
@@ -7777,7 +7773,7 @@
     </message>
     <message>
         <source>The layout is saved; the version before it could not be kept beside it.</source>
-        <translation>Der Entwurf ist gesichert; die Fassung davor ließ sich nicht daneben aufbewahren.</translation>
+        <translation>Der Entwurf ist gespeichert; die Fassung davor ließ sich nicht daneben aufbewahren.</translation>
     </message>
     <message>
         <source>The layout now holds a copy of your rack.</source>
@@ -7785,7 +7781,7 @@
     </message>
     <message>
         <source>The layout was not saved</source>
-        <translation>Der Entwurf wurde nicht gesichert</translation>
+        <translation>Der Entwurf wurde nicht gespeichert</translation>
     </message>
     <message>
         <source>The layout would take {size:.0f} MB, and no more than {most:.0f} can be opened again: take out what is large, the picture or long notes. An earlier file is untouched.</source>
@@ -8285,7 +8281,7 @@
     </message>
     <message>
         <source>The rack cannot be saved: {error}</source>
-        <translation>Der Bestand lässt sich nicht sichern: {error}</translation>
+        <translation>Der Bestand lässt sich nicht speichern: {error}</translation>
     </message>
     <message>
         <source>The rack has no {diameter} drill for {hole}: add one, or change the pattern.</source>
@@ -8397,7 +8393,7 @@
     </message>
     <message>
         <source>The report is saved as {path}.</source>
-        <translation>Der Bericht ist gesichert als {path}.</translation>
+        <translation>Der Bericht ist gespeichert als {path}.</translation>
     </message>
     <message>
         <source>The router has no collet for its {shank} shank (it has {sizes}).</source>
@@ -8909,7 +8905,7 @@
     </message>
     <message>
         <source>There is no version before this one: it is kept from the second saving on.</source>
-        <translation>Es gibt keine Fassung vor dieser: aufbewahrt wird ab dem zweiten Sichern.</translation>
+        <translation>Es gibt keine Fassung vor dieser: aufbewahrt wird ab dem zweiten Speichern.</translation>
     </message>
     <message>
         <source>There is nothing named {old} in {group}.</source>
@@ -9489,23 +9485,23 @@
     </message>
     <message>
         <source>Unsaved work</source>
-        <translation>Ungesicherte Arbeit</translation>
+        <translation>Ungespeicherte Arbeit</translation>
     </message>
     <message>
         <source>Unsaved work cannot be kept safe: {trouble}</source>
-        <translation>Ungesicherte Arbeit kann nicht aufbewahrt werden: {trouble}</translation>
+        <translation>Ungespeicherte Arbeit kann nicht aufbewahrt werden: {trouble}</translation>
     </message>
     <message>
         <source>Unsaved work could not be read</source>
-        <translation>Ungesicherte Arbeit war nicht zu lesen</translation>
+        <translation>Ungespeicherte Arbeit war nicht zu lesen</translation>
     </message>
     <message>
         <source>Unsaved work is not kept safe</source>
-        <translation>Ungesicherte Arbeit wird nicht aufbewahrt</translation>
+        <translation>Ungespeicherte Arbeit wird nicht aufbewahrt</translation>
     </message>
     <message>
         <source>Unsaved work was found</source>
-        <translation>Ungesicherte Arbeit gefunden</translation>
+        <translation>Ungespeicherte Arbeit gefunden</translation>
     </message>
     <message>
         <source>Unwise here</source>
@@ -10061,19 +10057,19 @@
     </message>
     <message>
         <source>Your layout is as it was after the last step, and it has been written down as {file}: it is offered at the next start if anything else goes wrong. Go on, and save it soon.</source>
-        <translation>Ihr Entwurf ist wie nach dem letzten Schritt und wurde als {file} aufgeschrieben: geht noch etwas schief, wird er beim nächsten Start angeboten. Arbeiten Sie weiter und sichern Sie bald.</translation>
+        <translation>Ihr Entwurf ist wie nach dem letzten Schritt und wurde als {file} aufgeschrieben: geht noch etwas schief, wird er beim nächsten Start angeboten. Arbeiten Sie weiter und speichern Sie bald.</translation>
     </message>
     <message>
         <source>Your layout is as it was; it holds nothing that is not saved.</source>
-        <translation>Ihr Entwurf ist, wie er war; nichts darin ist ungesichert.</translation>
+        <translation>Ihr Entwurf ist, wie er war; nichts darin ist ungespeichert.</translation>
     </message>
     <message>
         <source>Your layout is safe: it is saved as {path}.</source>
-        <translation>Ihr Entwurf ist sicher: er ist gesichert als {path}.</translation>
+        <translation>Ihr Entwurf ist sicher: er ist gespeichert als {path}.</translation>
     </message>
     <message>
         <source>Your layout is still in the window, but it could not be written down: save it now.</source>
-        <translation>Ihr Entwurf ist noch im Fenster, ließ sich aber nicht aufschreiben: jetzt sichern.</translation>
+        <translation>Ihr Entwurf ist noch im Fenster, ließ sich aber nicht aufschreiben: jetzt speichern.</translation>
     </message>
     <message>
         <source>Your own rack was changed in another window meanwhile. Here it is as it is now: make the change once more.</source>
@@ -10254,7 +10250,7 @@
     </message>
     <message>
         <source>as saved</source>
-        <translation>wie gesichert</translation>
+        <translation>wie gespeichert</translation>
     </message>
     <message>
         <source>as stated</source>
@@ -11952,7 +11948,7 @@
     </message>
     <message>
         <source>saved</source>
-        <translation>gesichert</translation>
+        <translation>gespeichert</translation>
     </message>
     <message>
         <source>saw</source>
@@ -13539,7 +13535,7 @@
     </message>
     <message>
         <source>{name} (not saved)</source>
-        <translation>{name} (nicht gesichert)</translation>
+        <translation>{name} (nicht gespeichert)</translation>
     </message>
     <message>
         <source>{name} and {n} more</source>
@@ -13567,7 +13563,7 @@
     </message>
     <message>
         <source>{name} has changes that are not saved.</source>
-        <translation>{name} hat ungesicherte Änderungen.</translation>
+        <translation>{name} hat ungespeicherte Änderungen.</translation>
     </message>
     <message>
         <source>{name} has {a} mm of wood along its axis; {b} mm wanted, half of its depth.</source>
@@ -13575,7 +13571,7 @@
     </message>
     <message>
         <source>{name} has {width} x {height} points, more than can be read here: save it with a longer side of about {longest} points.</source>
-        <translation>{name} hat {width} x {height} Punkte, mehr als hier lesbar: mit einer längeren Seite von etwa {longest} Punkten sichern.</translation>
+        <translation>{name} hat {width} x {height} Punkte, mehr als hier lesbar: mit einer längeren Seite von etwa {longest} Punkten speichern.</translation>
     </message>
     <message>
         <source>{name} is a layout of version {version}; this program reads version {format}. Update Pegwright to open it; the file is left as it is.</source>
@@ -13639,11 +13635,11 @@
     </message>
     <message>
         <source>{name} is open in another window with newer work: saving this asks for a place.</source>
-        <translation>{name} ist mit neuerer Arbeit in einem anderen Fenster offen: Beim Sichern wird nach einem Ort gefragt.</translation>
+        <translation>{name} ist mit neuerer Arbeit in einem anderen Fenster offen: Beim Speichern wird nach einem Ort gefragt.</translation>
     </message>
     <message>
         <source>{name} is open in another window. Close it there first, or save this one under another name.</source>
-        <translation>{name} ist in einem anderen Fenster offen. Dort erst schließen, oder diesen unter einem anderen Namen sichern.</translation>
+        <translation>{name} ist in einem anderen Fenster offen. Dort erst schließen, oder diesen unter einem anderen Namen speichern.</translation>
     </message>
     <message>
         <source>{name} is open in this window already.</source>
@@ -14294,6 +14290,10 @@
         <translation>{one} trifft {two}</translation>
     </message>
     <message>
+        <source>{one} must come before {two} ({reason})</source>
+        <translation>{one} muss vor {two} kommen ({reason})</translation>
+    </message>
+    <message>
         <source>{one} passes {a} mm from the {two}; {b} mm wanted.</source>
         <translation>{one}: nur {a} mm Abstand zu {two}; {b} mm gewünscht.</translation>
     </message>
@@ -14383,27 +14383,27 @@
     </message>
     <message>
         <source>{path} claims to be far larger than any camera's picture: save a smaller one.</source>
-        <translation>{path} gibt an, viel größer als ein Kamerabild zu sein: ein kleineres sichern.</translation>
+        <translation>{path} gibt an, viel größer als ein Kamerabild zu sein: ein kleineres speichern.</translation>
     </message>
     <message>
         <source>{path} is damaged: save the picture again.</source>
-        <translation>{path} ist beschädigt: das Bild erneut sichern.</translation>
+        <translation>{path} ist beschädigt: das Bild erneut speichern.</translation>
     </message>
     <message>
         <source>{path} is no picture that can be read: save it as JPEG or PNG.</source>
-        <translation>{path} ist kein lesbares Bild: als JPEG oder PNG sichern.</translation>
+        <translation>{path} ist kein lesbares Bild: als JPEG oder PNG speichern.</translation>
     </message>
     <message>
         <source>{path} is written, but the disk did not confirm that it will keep it: {why}. Save once more, or in another place.</source>
-        <translation>{path} ist geschrieben, aber der Datenträger hat nicht bestätigt, dass er es behält: {why}. Noch einmal sichern, oder an einem anderen Ort.</translation>
+        <translation>{path} ist geschrieben, aber der Datenträger hat nicht bestätigt, dass er es behält: {why}. Noch einmal speichern, oder an einem anderen Ort.</translation>
     </message>
     <message>
         <source>{path} is {st_size:.0f} MB: save a smaller picture.</source>
-        <translation>{path} hat {st_size:.0f} MB: ein kleineres Bild sichern.</translation>
+        <translation>{path} hat {st_size:.0f} MB: ein kleineres Bild speichern.</translation>
     </message>
     <message>
         <source>{path} takes more memory to read than there is: save a smaller picture.</source>
-        <translation>{path} braucht zum Lesen mehr Speicher, als da ist: ein kleineres Bild sichern.</translation>
+        <translation>{path} braucht zum Lesen mehr Speicher, als da ist: ein kleineres Bild speichern.</translation>
     </message>
     <message>
         <source>{percent} %</source>
@@ -14656,8 +14656,16 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{title} – kein Fräser schafft es</translation>
     </message>
     <message>
+        <source>{title}, its corners</source>
+        <translation>{title}, seine Ecken</translation>
+    </message>
+    <message>
         <source>{title}, row {row} of {rows} from the nut, column {column} of {columns} from the left</source>
         <translation>{title}, Reihe {row} von {rows} ab dem Sattel, Spalte {column} von {columns} von links</translation>
+    </message>
+    <message>
+        <source>{title}, to {deep}</source>
+        <translation>{title}, bis {deep}</translation>
     </message>
     <message>
         <source>{title}: do this differently</source>
@@ -14741,11 +14749,15 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>
         <source>“{name}” was not saved when the program ended.</source>
-        <translation>„{name}“ war beim Ende des Programms nicht gesichert.</translation>
+        <translation>„{name}“ war beim Ende des Programms nicht gespeichert.</translation>
     </message>
     <message>
         <source>“{text}” cannot be: this measure is above zero.</source>
         <translation>„{text}“ kann nicht sein: dieses Maß liegt über null.</translation>
+    </message>
+    <message>
+        <source>“{title}”</source>
+        <translation>„{title}“</translation>
     </message>
 </context>
 </TS>

@@ -7,10 +7,11 @@ from pathlib import Path
 
 from PySide6.QtCore import QMarginsF
 from PySide6.QtGui import QPageLayout, QPageSize, QPainter
-from PySide6.QtPrintSupport import QAbstractPrintDialog, QPrintDialog, QPrinter
+from PySide6.QtPrintSupport import QAbstractPrintDialog, QPrintDialog, QPrinter, QPrinterInfo
 from PySide6.QtWidgets import QDialog, QWidget
 
 from app.formats.errors import FormatError
+from app.formats.file_names import stem_of
 from app.formats.paper import PAPERS, Page
 from app.printing.correction import Correction, corrected
 from app.printing.page_paint import painted, shapes_of
@@ -68,9 +69,14 @@ def _printed_beside(parent: QWidget, steps: Generator[tuple[int, int], None, Non
 
 
 def choose_printer(parent: QWidget, paper: str, count: int, title: str) -> QPrinter | None:
-    """The system's print dialog; None when it was called off. Paper and scale are not for choosing."""
+    """The system's print dialog; None when it was called off. Paper and scale are not for choosing.
+
+    Where the system has no printer there is only a file to print to: it has a name already.
+    """
     printer = QPrinter(QPrinter.PrinterMode.HighResolution)
     printer.setDocName(title)
+    if not QPrinterInfo.availablePrinterNames():
+        printer.setOutputFileName(str(Path.home() / f"{stem_of(title, 'headstock')}.pdf"))
     lock(printer, paper)
     dialog = QPrintDialog(printer, parent)
     options = QAbstractPrintDialog.PrintDialogOption

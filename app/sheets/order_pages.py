@@ -95,9 +95,9 @@ def troubles(work: Work) -> list[str]:
         said.append(count(more, "And {n} more step that cannot be done: each says why.",
                           "And {n} more steps that cannot be done: each says why."))
     if work.order.stuck:
-        titles = {op.id: op.title for op in work.ops}
+        called = {op.id: op.called for op in work.ops}
         said.append(say("Left out, because they cannot be reached: {title}.",
-                        title=', '.join(titles[id] for id in work.order.stuck)))
+                        title=', '.join(called[id] for id in work.order.stuck)))
     return said
 
 

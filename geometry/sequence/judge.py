@@ -44,9 +44,9 @@ def judge(steps: Sequence[str], ops: Sequence[Operation], precedence: Iterable[B
     worst = {"impossible": 0, "unsafe": 1, "unwise": 2}
     problems.sort(key=lambda p: (worst[p.grade], place[p.op]))
     count = Counter(steps)
-    problems += [Problem(op.id, (), "left out", say("{title} is left out of the order.", title=op.title), "")
+    problems += [Problem(op.id, (), "left out", say("{title} is left out of the order.", title=op.called), "")
                  for op in ops if op.id not in place]
-    problems += [Problem(id, (), "twice", say("{title} comes {n} times in the order.", title=by_id[id].title, n=n), "")
+    problems += [Problem(id, (), "twice", say("{title} comes {n} times in the order.", title=by_id[id].called, n=n), "")
                  for id, n in count.items() if n > 1]
     return tuple(problems)
 
@@ -77,9 +77,9 @@ def _problem(edges: list[Before], by_id: dict[str, Operation]) -> Problem:
     edge = edges[0]
     harmed = edge.harmed
     others = tuple(dict.fromkeys(e.then if e.suffers == "first" else e.first for e in edges))
-    named = by_id[others[0]].title
+    named = by_id[others[0]].called
     if len(others) > 1:
         named = say("{name} and {n} more", name=named, n=len(others) - 1)
-    said = (say("{one} comes after {two}.", one=by_id[harmed].title, two=named) if edge.suffers == "first" else
-            say("{one} comes before {two}.", one=by_id[harmed].title, two=named))
+    said = (say("{one} comes after {two}.", one=by_id[harmed].called, two=named) if edge.suffers == "first" else
+            say("{one} comes before {two}.", one=by_id[harmed].called, two=named))
     return Problem(harmed, others, edge.grade, f"{said} {edge.reason}", edge.protects)

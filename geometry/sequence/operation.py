@@ -119,6 +119,11 @@ class Operation(Struct, frozen=True):
     blocked: str = ""
     """why it cannot be done at all with this shop or this layout; empty when it can"""
 
+    @property
+    def called(self) -> str:
+        """What it is called within a sentence: its title as it stands in the list, in quotation marks."""
+        return say("“{title}”", title=self.title)
+
 
 def _mm(length: float, unit: LengthUnit) -> str:
     return format_close(length, unit, mark=True)

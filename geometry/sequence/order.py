@@ -78,7 +78,7 @@ def _untangled(ops: Sequence[Operation],
     given_up: list[Before] = []
     circles: list[str] = []
     stuck: set[str] = set()
-    titles = {op.id: op.title for op in ops}
+    called = {op.id: op.called for op in ops}
     while True:
         doable = [op for op in ops if op.id not in stuck]
         waits = _waits(doable, edges)
@@ -95,8 +95,8 @@ def _untangled(ops: Sequence[Operation],
         parts = []
         for pair in pairs:
             edge = next(e for e in between[pair] if e.hard)
-            parts.append(say('"{one}" must come before "{two}" ({reason})',
-                             one=titles[pair[0]], two=titles[pair[1]], reason=edge.reason))
+            parts.append(say("{one} must come before {two} ({reason})",
+                             one=called[pair[0]], two=called[pair[1]], reason=edge.reason))
         circles.append(say("No order works: {parts}", parts='; '.join(parts)))
         stuck |= _behind(waits, set(circle))
 

@@ -188,6 +188,7 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
     groups = [list(group) for _, group in groupby(plan.trips, key=lambda p: (p.side, p.bit, p.bush, p.template, p.corners))]
     for number, group in enumerate(groups, 1):
         first, deep = group[0], max(trip.ends for trip in group)
+        alone = sum(other[0].side == first.side and not other[0].corners for other in groups) == 1
         bit = first.bit if first.bush is None else say("{bit} in {bush}", bit=first.bit, bush=first.bush)
         guide = (say("the wall already cut guides") if not first.template else
                  say("template on its pins") if pinned else say("template laid on the marks"))
@@ -204,13 +205,18 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
         cautions += tuple(dict.fromkeys(trip.mind for trip in group if trip.mind))
         if feature == OUTLINE and layout.blank.behind > 0:
             cautions = (STOP_AT_NUT, *cautions)
-        made.append(Operation(f"{name} {number}", kind, _rout_title(feature, turned), words,
+        made.append(Operation(f"{name} {number}", kind, _rout_title(feature, turned, first.corners, "" if alone else given["deep"]), words,
                               Setup("router", bit, None, first.side), (feature,), cut=cut, amount=length * len(group),
                               template=first.template, cautions=cautions, blocked=blocked or askew))
     return made
 
 
-def _rout_title(feature: str, turned: bool) -> str:
+def _rout_title(feature: str, turned: bool, corners: bool, deep: str) -> str:
+    """`deep` is said where one side is routed in several steps, so that each of them has a title of its own."""
     if feature == OUTLINE:
-        return say("Rout the outline from the back") if turned else say("Rout the outline from the face")
-    return say("Rout {what} from the back", what=feature) if turned else say("Rout {what} from the face", what=feature)
+        title = say("Rout the outline from the back") if turned else say("Rout the outline from the face")
+    else:
+        title = say("Rout {what} from the back", what=feature) if turned else say("Rout {what} from the face", what=feature)
+    if corners:
+        return say("{title}, its corners", title=title)
+    return say("{title}, to {deep}", title=title, deep=deep) if deep else title

@@ -52,8 +52,8 @@ def step_words(op: Operation, ops: Mapping[str, Operation], edges: Iterable[Befo
         op.title, set_up[0].upper() + set_up[1:], "" if op.words == op.blocked else op.words, _takes(taken),
         (*blocked, *(text for text, loud in wrong if loud)), tuple(text for text, loud in wrong if not loud),
         op.cautions,
-        _reasons([(e.first, e) for e in edges if e.then == op.id], ops),
-        _reasons([(e.then, e) for e in edges if e.first == op.id], ops), state.words(unit))
+        _reasons([(e.first, e) for e in edges if e.then == op.id], ops, number),
+        _reasons([(e.then, e) for e in edges if e.first == op.id], ops, number), state.words(unit))
 
 
 def _wrong(op: Operation, ops: Mapping[str, Operation], edges: Sequence[Before],
@@ -64,7 +64,7 @@ def _wrong(op: Operation, ops: Mapping[str, Operation], edges: Sequence[Before],
     for edge in broken:
         own = edge.harmed == op.id
         other = edge.harmed if not own else edge.then if edge.first == op.id else edge.first
-        groups.setdefault((own, edge.reason, edge.grade), []).append(ops[other].title)
+        groups.setdefault((own, edge.reason, edge.grade), []).append(_numbered(ops[other], number))
     found = []
     for (own, reason, grade), titles in sorted(groups.items(), key=lambda item: (not item[0][0], list(HARM).index(item[0][2]))):
         names = few(list(dict.fromkeys(titles)), NAMED)
@@ -76,17 +76,22 @@ def _wrong(op: Operation, ops: Mapping[str, Operation], edges: Sequence[Before],
     return found
 
 
+def _numbered(op: Operation, number: Mapping[str, int]) -> str:
+    """A step as another one's sentence names it: its title, and where it stands in the list."""
+    return f"{op.called} ({number[op.id]})" if op.id in number else op.called
+
+
 def _takes(taken: Taken) -> str:
     if taken.set_up:
         return say("About {total}, {set_up} of it to set up.", total=minutes_words(taken.total), set_up=minutes_words(taken.set_up))
     return say("About {total}.", total=minutes_words(taken.total)) if taken.total >= 1 else say("Less than a minute.")
 
 
-def _reasons(found: Sequence[tuple[str, Before]], ops: Mapping[str, Operation]) -> tuple[Reason, ...]:
+def _reasons(found: Sequence[tuple[str, Before]], ops: Mapping[str, Operation], number: Mapping[str, int]) -> tuple[Reason, ...]:
     """One line for all that share a reason."""
     groups: dict[tuple[str, str], list[str]] = {}
     for other, edge in found:
         titles = groups.setdefault((edge.reason, edge.protects), [])
-        if ops[other].title not in titles:
-            titles.append(ops[other].title)
+        if (called := _numbered(ops[other], number)) not in titles:
+            titles.append(called)
     return tuple(Reason(few(titles, NAMED), why, protects) for (why, protects), titles in groups.items())

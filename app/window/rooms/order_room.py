@@ -126,8 +126,8 @@ class OrderRoom(StageRoom):
             self.at = ids[0] if ids else ""
         self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit), self.at,
                               bool(work.layout.order))
-        titles = {op.id: op.title for op in work.ops}
-        loud = loud_words(work.order.blocked, [titles[id] for id in work.order.stuck])
+        called = {op.id: op.called for op in work.ops}
+        loud = loud_words(work.order.blocked, [called[id] for id in work.order.stuck])
         self.panel.show_head(tally(work.counts), self._changes(work), loud)
         self.panel.show_hours(work.counts, work.found_hours)
         self._say()
@@ -218,9 +218,9 @@ class OrderRoom(StageRoom):
             self._say()
             return
         self.at = id
-        title = next(op.title for op in work.ops if op.id == id)
+        called = next(op.called for op in work.ops if op.id == id)
         own = () if order == (work.best or work.order).steps else order
-        self.window.document.apply(say("Move {title} in the order", title=title),
+        self.window.document.apply(say("Move {title} in the order", title=called),
                                    replace(self.window.document.layout, order=own))
 
     def back_to_best(self) -> None:

@@ -83,9 +83,9 @@ def test_a_wrong_place_is_told_on_both_steps():
     def said(id):
         return step_words(BY_ID[id], BY_ID, EDGES, number, estimate(order, OPS)[id],
                           wood_after(HEAD, order, number[id], OPS), "mm")
-    assert any(re.match(r"Its place makes impossible Side bore \w+ side 1, Side bore \w+ side 2 and 4 more: "
+    assert any(re.match(r"Its place makes impossible “Side bore \w+ side 1” \(\d+\), “Side bore \w+ side 2” \(\d+\) and 4 more: "
                         "Once the outline is cut", text) for text in said("cut outline").warnings)
-    assert any(text.startswith("Cannot be done here, out of turn with Saw the outline") for text in
+    assert any(text.startswith("Cannot be done here, out of turn with “Saw the outline” (3):") for text in
                said("side bore treble side 1.1.1").warnings)
     assert said("mark").warnings == said("mark").unwise == ()
 

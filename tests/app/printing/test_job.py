@@ -1,6 +1,7 @@
 """Printing for real, into a PDF by the toolkit's own printer, measured by PDFium."""
 
 import math
+from pathlib import Path
 from types import SimpleNamespace
 
 import pytest
@@ -200,3 +201,10 @@ def test_the_systems_dialog_leaves_paper_and_scale_alone(window, monkeypatch, an
     else:
         assert printer.pageLayout().pageSize().id() == QPageSize.PageSizeId.Letter and printer.fullPage()
         assert printer.docName() == "Plain"
+
+
+@pytest.mark.parametrize(("printers", "name"), [([], "twelve-mixed.pdf"), (["shop"], "")])
+def test_without_a_printer_there_is_a_file_with_a_name(window, monkeypatch, printers, name):
+    monkeypatch.setattr(job.QPrinterInfo, "availablePrinterNames", lambda: printers)
+    monkeypatch.setattr(job.QPrintDialog, "exec", lambda dialog: QPrintDialog.DialogCode.Accepted)
+    assert Path(choose_printer(window, "A4", 7, "Twelve/mixed").outputFileName()).name == name

@@ -23,7 +23,7 @@ def test_a_side_bore_dragged_behind_the_slot_is_unsafe_and_behind_the_outline_im
     impossible, unsafe = (p for p in judge(late, OPS, EDGES) if p.op == "side bore flank.1.1")
     assert (impossible.grade, unsafe.grade) == ("impossible", "unsafe")
     assert impossible.others == ("cut outline", "rout outline 1")
-    assert impossible.text.startswith("Side bore flank comes after Saw the outline and 1 more. Once the outline is cut")
+    assert impossible.text.startswith("“Side bore flank” comes after “Saw the outline” and 1 more. Once the outline is cut")
     assert impossible.protects == "the square treble edge"
     assert unsafe.others == ("waste holes slot", "saw slot", "rout slot 1")
     assert "break out into slot" in unsafe.text
@@ -40,7 +40,7 @@ def test_the_outline_dragged_forward_harms_what_comes_after_it() -> None:
 def test_cleaning_up_first_takes_the_marks_away() -> None:
     problems = judge(moved(STEPS, "clean up", 2), OPS, EDGES)
     texts = [p.text for p in problems if p.op == "counterbore front.1.1"]
-    assert texts == ["Counterbore front comes after Clean up. Cleaning up takes the papers off, and their marks with them."]
+    assert texts == ["“Counterbore front” comes after “Clean up”. Cleaning up takes the papers off, and their marks with them."]
 
 
 def test_an_operation_that_comes_too_early_is_itself_harmed() -> None:
@@ -52,7 +52,7 @@ def test_an_operation_that_comes_too_early_is_itself_harmed() -> None:
 def test_what_is_left_out_or_comes_twice_is_said() -> None:
     problems = judge((*STEPS[1:], STEPS[-1]), OPS, EDGES)
     assert [(p.grade, p.text) for p in problems if p.grade in ("left out", "twice")] == [
-        ("left out", "Make the template is left out of the order."), ("twice", "Clean up comes 2 times in the order.")]
+        ("left out", "“Make the template” is left out of the order."), ("twice", "“Clean up” comes 2 times in the order.")]
 
 
 def test_a_step_that_nobody_knows_is_a_programmers_error() -> None:
@@ -101,4 +101,4 @@ def test_every_drag_in_the_demo_is_judged_with_a_reason() -> None:
 def test_made_up_edges_name_the_harmed_one() -> None:
     ops = [work("a"), work("b")]
     (problem,) = judge(("b", "a"), ops, [before("a", "b")])
-    assert (problem.op, problem.others, problem.text) == ("b", ("a",), "B comes before A. a first.")
+    assert (problem.op, problem.others, problem.text) == ("b", ("a",), "“B” comes before “A”. a first.")

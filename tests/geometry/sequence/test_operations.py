@@ -7,7 +7,7 @@ import pytest
 
 from geometry.layout import Bore, Drill, Ear, EdgePlace, FreePlace, Loop, Node, Pin, SingleHole, Slot, StraightSlot, Tuner
 from geometry.layout.shop import DrillPress
-from geometry.sequence import KINDS, Operation, Wishes, operations
+from geometry.sequence import KINDS, Operation, Routing, Trip, Wishes, operations
 from geometry.sequence.operation import Setup
 from geometry.solids import holes
 from geometry.solids.drilling import point_length
@@ -47,6 +47,15 @@ def test_ids_are_unique_and_kinds_come_in_the_order_of_habit() -> None:
     assert len({op.id for op in ops}) == len(ops)
     assert [KINDS.index(op.kind) for op in ops] == sorted(KINDS.index(op.kind) for op in ops)
     assert all(op.words.endswith(".") and op.title for op in ops)
+
+
+def test_trips_of_one_slot_from_one_side_have_titles_of_their_own() -> None:
+    """Who ticks them off must tell them apart."""
+    trips = (Trip("face", "wide", None, 0.0, 13.0), Trip("face", "wide", None, 13.0, 16.0, template=False),
+             Trip("face", "slim", None, 0.0, 16.0, corners=True))
+    titles = [op.title for op in operations(stocked(), {"slot": Routing(trips), "outline": THROUGH}) if op.kind.startswith("rout")]
+    assert titles == ["Rout slot from the face, to 13 mm", "Rout slot from the face, to 16 mm",
+                      "Rout slot from the face, its corners", "Rout the outline from the face"]
 
 
 def test_a_leaning_edge_tilts_the_table_by_its_slope_and_raises_the_nut_end() -> None:

@@ -173,8 +173,8 @@ def test_a_hard_circle_is_said_plainly_and_the_rest_is_still_ordered() -> None:
     assert order.stuck == ("a", "b", "c")
     assert len(order.blocked) == 1
     assert order.blocked[0].startswith("No order works: ")
-    assert '"A" must come before "B" (a first.)' in order.blocked[0]
-    assert '"B" must come before "A" (b first.)' in order.blocked[0]
+    assert "“A” must come before “B” (a first.)" in order.blocked[0]
+    assert "“B” must come before “A” (b first.)" in order.blocked[0]
 
 
 def test_two_pins_each_in_the_other_slot_block_the_layout() -> None:
