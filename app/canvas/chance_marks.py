@@ -32,11 +32,11 @@ FAR_SPOTS = (*SPOTS, (34.0, -72.0), (-34.0, -72.0), (34.0, 72.0), (-34.0, 72.0),
              (90.0, 34.0), (-90.0, 34.0))
 
 
-def worst_places(simulation: Simulation, most: int = MOST) -> list[tuple[Vec2, str, float, str]]:
+def worst_places(simulation: Simulation) -> list[tuple[Vec2, str, float, str]]:
     """(place in mm, grade, chance, words) of the worst clearances, each place once."""
     found: list[tuple[Vec2, str, float, str]] = []
     for clearance in simulation.clearances:
-        if len(found) == most:
+        if len(found) == MOST:
             break
         at = clearance.where[:2]
         if clearance.short < SELDOM and not (clearance.spoils and clearance.spoiled):

@@ -24,9 +24,9 @@ def size_for(height: float) -> float:
     return height / CAPITAL
 
 
-def text_width(text: str, height: float, bold: bool = False) -> float:
+def text_width(text: str, height: float) -> float:
     """Width of a printed text in the unit of its capital `height`."""
-    return _width(printable(text), bold) * height
+    return _width(printable(text), False) * height
 
 
 @lru_cache(maxsize=8192)

@@ -14,6 +14,8 @@ from geometry.drawing.shapes import straight
 from geometry.layout import Headstock, loop_path
 from geometry.strings.runs import runs
 
+ROOM = 3.0
+"""mm shown about the outline and the buttons"""
 LEFT_OUT = ("blank", "waste", "axis", "fold", "cross", "centreline", "screw pilot", "pin hole", "seat",
             "locating pin hole", "clearance bore")
 """Styles that a small picture has no room for."""
@@ -62,13 +64,13 @@ class FacePicture:
         painter.restore()
 
 
-def face_picture(layout: Headstock, room: float = 3.0) -> tuple[Drawing, tuple[float, float, float, float]]:
+def face_picture(layout: Headstock) -> tuple[Drawing, tuple[float, float, float, float]]:
     """(marks, frame in mm) of a layout, as FacePicture takes them; pure, so that it may be made beside the window.
 
-    The frame is the outline and the buttons, with `room` mm about them.
+    The frame is the outline and the buttons, with ROOM mm about them.
     """
     marks = face_marks(layout)
     boxes = [loop_path(layout.outline).box, *(m.outer.box for m in marks if isinstance(m, Area) and m.style == "button")]
     x0, y0 = (min(box[i] for box in boxes) for i in (0, 1))
     x1, y1 = (max(box[i] for box in boxes) for i in (2, 3))
-    return marks, (x0 - room, y0 - room, x1 + room, y1 + room)
+    return marks, (x0 - ROOM, y0 - ROOM, x1 + ROOM, y1 + ROOM)

@@ -250,7 +250,7 @@ def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     if slot.there:
         rows[3 if isinstance(slot.shape, StraightSlot) else 1:0] = depth
         return Page(say("Pocket, {id}", id=id), pocket_facts(slot, layout.blank.thickness, unit), rows)
-    rows += [*depth, *ramp_rows(layout, slot, unit)]
+    rows += [*depth, *ramp_rows(layout, slot)]
     return Page(say("Slot, {id}", id=id), fit_rows(layout, id, unit), rows)
 
 

@@ -57,7 +57,7 @@ def slots_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     return rows or [FieldRow(say("No slot yet: choose New slot and press where its nut end goes."), "heading")]
 
 
-def tuners_page(layout: Headstock, unit: LengthUnit, pattern_id: str) -> list[FieldRow]:
+def tuners_page(layout: Headstock, pattern_id: str) -> list[FieldRow]:
     """Every number of one hardware pattern."""
     found = [(i, p) for i, p in enumerate(layout.patterns) if p.id == pattern_id]
     if not found:
@@ -66,7 +66,7 @@ def tuners_page(layout: Headstock, unit: LengthUnit, pattern_id: str) -> list[Fi
     return _pattern_rows(layout, i, pattern)
 
 
-def template_rows(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
+def template_rows(layout: Headstock) -> list[FieldRow]:
     """What the template is made for."""
     rack = layout.rack
     return [

@@ -21,5 +21,5 @@ def stage_page(stage: str, layout: Headstock, unit: LengthUnit, tools: ToolBar) 
         return Page(say("Slots"), pages.slots_page(layout, unit), [new_pocket_row(layout, unit)])
     if stage == "tuners":
         chosen = tools.hardware.currentText()
-        return Page(say("Hardware"), [], pages.tuners_page(layout, unit, chosen), chosen)
+        return Page(say("Hardware"), [], pages.tuners_page(layout, chosen), chosen)
     return Page(say("Sheets"), [], pages.sheets_page(layout, unit, tools.paper.currentText()))

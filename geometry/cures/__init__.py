@@ -6,7 +6,7 @@ sentence says so and names what stands in the way.
 """
 
 from geometry.cures.carry_out import apply_cure, carried_out
-from geometry.cures.settle import curable, settle, settle_all, with_cures
+from geometry.cures.settle import curable, settle, with_cures
 from geometry.cures.words import told
 
-__all__ = ["apply_cure", "carried_out", "curable", "settle", "settle_all", "told", "with_cures"]
+__all__ = ["apply_cure", "carried_out", "curable", "settle", "told", "with_cures"]

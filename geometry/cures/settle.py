@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import heapq
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 
 from msgspec.structs import replace
 
@@ -30,25 +30,10 @@ MOST_TRIALS = 300
 """Trials for one snag: about half a second."""
 
 
-def settle_all(layout: Headstock, result: CheckResult, stop: Callable[[], bool] = lambda: False,
-               most: int = MOST_TRIALS) -> Iterator[tuple[Snag, Snag]]:
-    """(snag, the same with its cure settled) for each that is more than a note, worst first.
-
-    `result` is check(layout). Ends early, between two trials, once `stop` says so.
-    """
+def with_cures(layout: Headstock, result: CheckResult) -> CheckResult:
+    """`result`, which is check(layout), with the cure of every snag settled that is more than a note."""
     checker = LiveCheck()
-    for snag in result.snags:
-        if curable(snag):
-            done = settle(layout, result, snag, checker, stop, most)
-            if done is None:
-                return
-            yield snag, done
-
-
-def with_cures(layout: Headstock, result: CheckResult, most: int = MOST_TRIALS) -> CheckResult:
-    """`result`, which is check(layout), with the cure of every snag settled."""
-    done = {id(snag): cured for snag, cured in settle_all(layout, result, most=most)}
-    return replace(result, snags=tuple(done.get(id(snag), snag) for snag in result.snags))
+    return replace(result, snags=tuple(settle(layout, result, snag, checker) if curable(snag) else snag for snag in result.snags))
 
 
 def curable(snag: Snag) -> bool:
@@ -57,7 +42,7 @@ def curable(snag: Snag) -> bool:
 
 
 def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveCheck | None = None,
-           stop: Callable[[], bool] = lambda: False, most: int = MOST_TRIALS, tried: Callable[[], None] = lambda: None) -> Snag | None:
+           stop: Callable[[], bool] = lambda: False, tried: Callable[[], None] = lambda: None) -> Snag | None:
     """A snag of `result`, which is check(layout), with its cure; None when stopped.
 
     `checker` may be one that has checked layouts near this one before: it is quicker. `tried` is called at each move that is tried.
@@ -67,7 +52,7 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
     queue = [(up(max(snag.lacks, 0.1) if snag.unit == "mm" else 0.1) * way.dear, i, 0) for i, way in enumerate(ways)]
     heapq.heapify(queue)
     spare: tuple[Move, Verdict] | None = None
-    while queue and search.trials < most:
+    while queue and search.trials < MOST_TRIALS:
         if stop():
             return None
         _, i, step = heapq.heappop(queue)

@@ -111,11 +111,11 @@ def _arrow(tail: Vec2, tip: Vec2, letter: float) -> list[Mark]:
     return [Stroke(straight(tail, back), "note"), Area(head, "left standing")]
 
 
-def block_picture(tilt: float = math.radians(12.0), length: float = 60.0, letter: float = 1.7) -> Drawing:
+def block_picture(tilt: float = math.radians(12.0), length: float = 60.0) -> Drawing:
     """How blocks tilt the table: L along the board, H upright under its raised end, angle between. A sketch, mm."""
     touch = (length * math.cos(tilt), length * math.sin(tilt))
     along = v.unit(touch)
-    thick = 2.2
+    thick, letter = 2.2, 1.7
     over = v.along(touch, along, 12.0)
     board = chain(((0.0, 0.0), over, v.along(over, v.left(along), thick), v.along((0.0, 0.0), v.left(along), thick)),
                   closed=True)

@@ -20,6 +20,9 @@ from geometry.vectors import Vec2
 STEPS = 24
 """The radius grows from zero in this many steps, so that the arc stays at its own corner."""
 
+LARGEST = 1000.0
+"""mm: a larger radius is not asked for."""
+
 GONE = 1e-7
 """A piece of an edge shorter than this many mm is used up by the rounding."""
 
@@ -49,11 +52,11 @@ def fillet(layout: Headstock, ref: str, index: int, radius: float, mirrored: boo
     return with_loop(layout, ref, nodes)
 
 
-def largest_fillet(layout: Headstock, ref: str, index: int, most: float = 1000.0) -> float:
-    """The largest radius in mm (up to `most`) that fits at a corner, to about 1e-6 mm."""
+def largest_fillet(layout: Headstock, ref: str, index: int) -> float:
+    """The largest radius in mm (up to LARGEST) that fits at a corner, to about 1e-6 mm."""
     nodes = list(loop_at(layout, ref).nodes)
     into, out = _edges_at(nodes, checked_index(nodes, index))
-    return _grow(into, out, _side(into, out), most)[0]
+    return _grow(into, out, _side(into, out), LARGEST)[0]
 
 
 def _edges_at(nodes: Nodes, index: int) -> tuple[Segment, Segment]:

@@ -52,9 +52,9 @@ class Found(Struct, frozen=True):
         return self.freedom >= ENOUGH
 
 
-def interval(deviation: float, freedom: int, inside: float = INSIDE) -> tuple[float, float]:
-    """Between what the true standard deviation lies that often."""
-    out = (1 - inside) / 2
+def interval(deviation: float, freedom: int) -> tuple[float, float]:
+    """Between what the true standard deviation lies with a chance of INSIDE, in the unit of `deviation`."""
+    out = (1 - INSIDE) / 2
     return (deviation * math.sqrt(freedom / chi_square_quantile(1 - out, freedom)),
             deviation * math.sqrt(freedom / chi_square_quantile(out, freedom)))
 

@@ -24,7 +24,7 @@ MOST = 12
 def three_bits(able: list[Guided], tips: list[Follower], job: Job) -> Iterator[tuple[Pass, ...]]:
     """Three bits from the face; where none get through, three with one flip."""
     found = False
-    for passes, _ in _stairs(able, job.depth, "face", job):
+    for passes, _ in _stairs(able, job.depth, job):
         found = True
         yield passes
     if found or not job.through:
@@ -39,7 +39,7 @@ def three_bits(able: list[Guided], tips: list[Follower], job: Job) -> Iterator[t
             span = finish(tip, job)
             if not isinstance(span, Refusal) and tip.bit.id not in (first.bit.id, second.bit.id) and span[0] <= most + TOUCH:
                 yield (*upper, finishing_pass(tip, job, most))
-        for upper, deepest in _stairs(able, None, "face", job, (first, one, second, two)):
+        for upper, deepest in _stairs(able, None, job, (first, one, second, two)):
             lower = _two(first, one, second, two, max(total - deepest, two.least), "back", job)
             if lower is not None and total - deepest <= two.most + TOUCH:
                 yield upper + lower
@@ -62,9 +62,8 @@ def _pairs(able: list[Guided]) -> Iterator[tuple[Follower, Reach, Follower, Reac
                 break
 
 
-def _stairs(able: list[Guided], ends: float | None, side: str, job: Job,
-            pair: tuple | None = None) -> Iterator[tuple[tuple[Pass, ...], float]]:
-    """Three bits down to `ends` (as deep as the third gets without it), with the depth reached."""
+def _stairs(able: list[Guided], ends: float | None, job: Job, pair: tuple | None = None) -> Iterator[tuple[tuple[Pass, ...], float]]:
+    """Three bits from the face down to `ends` (as deep as the third gets without it), with the depth reached."""
     enders = [(f, r) for f, r in able if ends is None or r.most >= ends - TOUCH]
     enders = sorted(enders, key=lambda p: (min(p[1].least, p[1].on_wall) - p[1].step, p[0].bit.id))[:MOST]
     for first, one, second, two in [pair] if pair is not None else _pairs(able):
@@ -74,10 +73,10 @@ def _stairs(able: list[Guided], ends: float | None, side: str, job: Job,
             if min(three.least, three.on_wall) - three.step > two.most + TOUCH:
                 continue
             deep = min(three.most, job.thickness) if ends is None else ends
-            upper = _two(first, one, second, two, min(two.most, deep - TOUCH), side, job)
+            upper = _two(first, one, second, two, min(two.most, deep - TOUCH), "face", job)
             if upper is None:
                 continue
-            last = _next(first, third, three, upper[-1].ends, deep, side, job)
+            last = _next(first, third, three, upper[-1].ends, deep, "face", job)
             if last is not None:
                 yield upper + last, deep
 

@@ -53,8 +53,6 @@ class Waste(Struct, frozen=True):
     stop: float
     """depth from the face: of the full diameter in a blind slot, of the point in a through one, where all of it comes out"""
     through: bool
-    left_least: float
-    """least wood between a hole and the finished wall"""
     left_most: float
     """most wood between the finished wall and the nearest hole, or the tip of what stands between two, before any saw"""
 
@@ -147,17 +145,16 @@ def _holes(slot: Slot, drill: Drill, width: float, stop: float, through: bool) -
         centres, spacing = _straight(slot.shape, radius, most)
         half = width / 2
         beside = half - radius
-        # The first and the last of several stand CLEAR from the ends. One hole alone stands in the middle: there may be more than beside it.
-        least = min(beside, CLEAR) if spacing else beside
+        # One hole alone stands in the middle: there may be more wood before the ends than beside it.
         before_ends = 0.0 if spacing else v.distance(slot.shape.nut_end, slot.shape.tip_end) / 2
-        greatest = max(beside + before_ends, _cusp(half, radius, spacing))
+        left = max(beside + before_ends, _cusp(half, radius, spacing))
     else:
         wall = Wall(slot_path(slot))
         centres, spacing = _drawn(slot, wall, radius, most, drill.kind != "forstner")
         if not centres:
             return None
-        least, greatest = _measured(wall, centres, radius)
-    return Waste(slot.id, drill, centres, spacing, stop, through, least, greatest)
+        left = _measured(wall, centres, radius)
+    return Waste(slot.id, drill, centres, spacing, stop, through, left)
 
 
 def _most_spacing(drill: Drill, width: float, through: bool) -> float:
@@ -225,8 +222,8 @@ def _drawn(slot: Slot, wall: Wall, radius: float, most: float, apart: bool) -> t
     return tuple(found), float(spacing)
 
 
-def _measured(wall: Wall, centres: tuple[Vec2, ...], radius: float) -> tuple[float, float]:
-    """Waste.left_least and left_most of holes in a drawn slot, mm."""
+def _measured(wall: Wall, centres: tuple[Vec2, ...], radius: float) -> float:
+    """Waste.left_most of holes in a drawn slot, mm."""
     points = wall.path.flatten()
     steps = np.hypot(*np.diff(points, axis=0).T)
     run = np.concatenate([[0.0], np.cumsum(steps)])
@@ -236,7 +233,7 @@ def _measured(wall: Wall, centres: tuple[Vec2, ...], radius: float) -> tuple[flo
     far = np.hypot(rim[:, None, 0] - np.array(centres)[None, :, 0], rim[:, None, 1] - np.array(centres)[None, :, 1])
     tips = _tips(centres, radius)
     between = float(wall.about(np.array(tips)).max()) if tips else 0.0
-    return min(wall.inside(c) for c in centres) - radius, max(float((far.min(axis=1) - radius).max()), between)
+    return max(float((far.min(axis=1) - radius).max()), between)
 
 
 def _tips(centres: tuple[Vec2, ...], radius: float) -> list[Vec2]:

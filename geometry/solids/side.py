@@ -20,6 +20,9 @@ from geometry.solids.frames import Frame, frame
 from geometry.solids.slot_area import slot_area
 from geometry.vectors import Vec3
 
+SAME_TILT = math.radians(0.05)
+"""Tilts that differ by no more are set at the table as one (common practice, no source)."""
+
 
 class Crossing(Struct, frozen=True):
     """Where an axis runs through a slot: from the rail side to the inner wall, mm from the seat."""
@@ -109,7 +112,7 @@ def crossing(layout: Headstock, bore: Drilling) -> Crossing | None:
     return min(found, key=lambda c: c.enters, default=None)
 
 
-def shared_tilts(layout: Headstock, tuner_id: str, tolerance: float = math.radians(0.05)) -> tuple[str, ...]:
+def shared_tilts(layout: Headstock, tuner_id: str) -> tuple[str, ...]:
     """Side tuners that need the same table setting when the blank is turned over about the centreline.
 
     Opposite bores with the same tilt share it exactly when both axes lie at
@@ -124,7 +127,7 @@ def shared_tilts(layout: Headstock, tuner_id: str, tolerance: float = math.radia
             continue
         other = frame(layout, tuner)
         if (other.side != own.side and abs(other.origin[2] - own.origin[2]) <= 1e-6
-                and abs(tilt_of(other) - tilt_of(own)) <= tolerance):
+                and abs(tilt_of(other) - tilt_of(own)) <= SAME_TILT):
             found.append(tuner.id)
     return tuple(found)
 

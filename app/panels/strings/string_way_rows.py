@@ -12,7 +12,7 @@ from geometry.solids.flats import deep_enough
 from geometry.units import LengthUnit, format_close
 
 
-def ramp_rows(layout: Headstock, slot: Slot, unit: LengthUnit) -> list[FieldRow]:
+def ramp_rows(layout: Headstock, slot: Slot) -> list[FieldRow]:
     """The ramp at a slot's nut end, or how to get one."""
     ramp = slot.ramp
     rows = [FieldRow(say("Propose a ramp that frees the strings"), "button", None, lambda _: propose_ramp(layout, slot.id))]

@@ -101,7 +101,7 @@ class RouterRoom(StageRoom):
         if self.centre is not None:
             self.rack.show()
         layout, unit = self.window.document.layout, self.window.unit
-        self.panel.show_template(template_rows(layout, unit))  # at once: what is typed while a plan is on its way is typed into this layout
+        self.panel.show_template(template_rows(layout))  # at once: what is typed while a plan is on its way is typed into this layout
         if self.planning.see_to(asked_for(layout, unit), partial(plan, layout, unit)):
             self.planned = replace(self.planned, layout=layout)
 

@@ -56,8 +56,8 @@ def rows(head: Headstock) -> Iterator[FieldRow]:
     for node in range(len(head.outline.nodes)):
         yield from describe(head, "outline", "mm", node).fields
     for pattern_ in head.patterns:
-        yield from pages.tuners_page(head, "mm", pattern_.id)
-    for made in (pages.blank_page(head, "mm"), nut_rows(head), pages.template_rows(head, "mm"),
+        yield from pages.tuners_page(head, pattern_.id)
+    for made in (pages.blank_page(head, "mm"), nut_rows(head), pages.template_rows(head),
                  accuracy_rows(head, "mm"), rate_rows(head), _string_rows(head), machine_rows(head.rack, "mm")):
         yield from made
     for shelf in ("bits", "bushes", "drills"):
