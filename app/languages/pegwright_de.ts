@@ -4732,12 +4732,20 @@
         <translation>Des Rings, der an der Schablone anliegt.</translation>
     </message>
     <message>
+        <source>Of the strings of {id} these run into its wall beside the nut end, where no ramp helps: {strings}. Give them posts more in line with their places at the nut, or make the slot wider.</source>
+        <translation>Von den Saiten in {id} laufen diese neben dem Sattelende in die Wand, wo keine Rampe hilft: {strings}. Geben Sie ihnen Wellen, die eher in der Flucht ihrer Plätze am Sattel liegen, oder machen Sie den Schlitz breiter.</translation>
+    </message>
+    <message>
         <source>Of this string alone, where frets are fanned; left empty it is the one of all.</source>
         <translation>Nur dieser Saite, bei gefächerten Bünden; leer ist es die aller.</translation>
     </message>
     <message>
         <source>Of {n} moves of one part that were tried, up to {far} mm, none does it.</source>
         <translation>Von {n} versuchten Schritten mit einem Teil, bis {far} mm, genügt keiner.</translation>
+    </message>
+    <message>
+        <source>Of {n} moves that were tried none does it.</source>
+        <translation>Von {n} versuchten Schritten genügt keiner.</translation>
     </message>
     <message>
         <source>Of {trials:,} headstocks built in your shop's accuracy. Sound: no wood is broken through that costs the piece: {sound}. Every margin kept: {within}. {model}</source>

@@ -64,6 +64,24 @@ class Chords(Struct, frozen=True, eq=False, dict=True):
                            & (np.minimum(first, last) <= sight + half + 1e-6))
 
 
+    def flanking(self, start: Vec2, way: Vec2, length: float, half: float, strays: float) -> Chords:
+        """The chords by which aside_of may tell how far rectangles have to go, `half` mm to either side of a line of a length.
+
+        Both ends of the line may stray by `strays` mm.
+        """
+        ends = np.stack([self.a, self.b]) - np.array(start)
+        along, across = ends @ np.array(way), ends[..., 1] * way[0] - ends[..., 0] * way[1]
+        # Seen from a rectangle that lies so far off, an end of a chord lies elsewhere by this at most.
+        off = strays + np.hypot(ends[..., 0], ends[..., 1]) * min(4 * strays / length, 2.0)
+        maybe = ((along + off).max(axis=0) >= 0) & ((along - off).min(axis=0) <= length + 2 * strays)
+        surely = ((along - off).max(axis=0) >= 0) & ((along + off).min(axis=0) <= length - 2 * strays)
+        farthest = np.zeros(len(self), dtype=bool)
+        for side in (across, -across):
+            least = (side - off).max(axis=0)[surely].max(initial=-half)
+            farthest |= (side + off).max(axis=0) >= least - 1e-6
+        return self.picked(maybe & farthest)
+
+
 @remembered_by_size(64, of_wall)
 def _chords(wall: Wall) -> Chords:
     points = wall.points
@@ -180,7 +198,7 @@ def strip_gap(strip: Strip, corners: Sequence[tuple[int, Chords, Chords | None]]
 
 
 def aside_of(chords: Chords, strip: Strip) -> Array:
-    """(n,) how far rectangles have to go to one side, whichever is nearer, to leave all that a wall has beside their length."""
+    """(n,) mm that rectangles have to go to one side, whichever is nearer, to leave all that a wall has beside their length."""
     left, right = np.zeros_like(strip.x), np.zeros_like(strip.x)
     for (ax, ay), (bx, by) in zip(chords.a.tolist(), chords.b.tolist(), strict=True):
         along, across = [], []

@@ -56,8 +56,8 @@ class _Cover(Struct, frozen=True):
 class _ToWall(Struct, frozen=True):
     """A drilling seen from the face against a wall at its height. side: -1 for a slot, 1 for the outline.
 
-    `across` is the wall of a drawn slot that the drilling's axis runs into: however near its end is to a wall then, what is too
-    much is the least way out, back or on along the axis or to one side of it.
+    `across` is of the wall of a drawn slot that the drilling's axis runs into what it may meet, and what may lie farthest to either
+    side of it: however near its end is to a wall then, what is too much is the least way out, back or on along the axis or aside.
     `slot` is a straight slot: what is too much is the least way out of it, as the checks have it, below its floor (its
     depth and the row of its error) too.
     """
@@ -67,7 +67,7 @@ class _ToWall(Struct, frozen=True):
     points: tuple[Vec2, ...]
     follow: int
     side: float
-    across: Chords | None = None
+    across: tuple[Chords, Chords] | None = None
     slot: StraightOut | None = None
     floor: tuple[float, int] | None = None
 
@@ -77,8 +77,9 @@ class _ToWall(Struct, frozen=True):
         if self.slot is not None:
             return self._out_of_slot(built, strip, gap + self.side * built.row(self.follow))
         if self.across is not None:
-            enters, leaves = stretch(self.across, strip.x, strip.y, strip.dx, strip.dy)
-            out = np.minimum.reduce([strip.length - enters, leaves, aside_of(self.across, strip)])
+            met, beside = self.across
+            enters, leaves = stretch(met, strip.x, strip.y, strip.dx, strip.dy)
+            out = np.minimum.reduce([strip.length - enters, leaves, aside_of(beside, strip)])
             gap = np.where(enters < strip.length, np.minimum(gap, -out), gap)
         return gap + self.side * built.row(self.follow)
 
@@ -196,7 +197,9 @@ def _slot(model: Model, reach: Reach, i: int, opening: Opening) -> list[Spec]:
             measure = replace(measure, slot=straight_out, floor=None if floor is None else (opening.depth, floor))
             rows |= set() if floor is None else {floor}
         elif shapely.intersects(opening.wall.area, shapely.LineString([plan(d.start), plan(d.end)])):
-            measure = replace(measure, across=Chords.of(opening.wall))
+            chords, off = Chords.of(opening.wall), float(reach.rods[i]) + reach.template
+            measure = replace(measure, across=(chords.ahead(plan(d.start), plan(d.direction), off, 4 * off / d.depth),
+                                               chords.flanking(plan(d.start), plan(d.direction), d.depth, d.radius, off)))
     where, corner = shapely.shortest_line(shape, opening.wall.area).coords[-1], measure.slot is None
     if opening.there:
         rows, measure = set(model.rows_of(i)), InBlank(measure)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from msgspec import Struct
 
-from geometry.vectors import Vec2
+from geometry.vectors import Vec2, norm
 
 
 class Shift(Struct, frozen=True):
@@ -55,3 +55,12 @@ class Change(Struct, frozen=True):
 
 
 Move = Shift | Slide | Stretch | Swap | Wind | Change
+
+
+def how_far(move: Move) -> float:
+    """By how many mm a move alters the layout; 0 for a string that is led otherwise."""
+    if isinstance(move, Shift):
+        return norm(move.by)
+    if isinstance(move, Change):
+        return abs(move.after - move.before)
+    return abs(move.by) if isinstance(move, Slide | Stretch) else 0.0

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from functools import lru_cache
 
 import shapely
 
@@ -27,7 +26,6 @@ def snags(scene: Scene) -> Iterable[Snag]:
     return memo.of(_beside, scene.outline, memo.of(places_of, layout.nut, layout.strings))
 
 
-@lru_cache(maxsize=8)
 def wood_at_nut(outline: Wall) -> tuple[float, float] | None:
     """x in mm of the bass edge and the treble edge at the nut line: the farthest out within _ROUNDED mm of it.
 

@@ -33,25 +33,14 @@ def snags(scene: Scene) -> Iterable[Snag]:
 
 def _missing(items: Sequence[Item], drills: Drills) -> list[tuple[tuple[float, str, Drilling], ...]]:
     """(diameter that the rack lacks in mm, the item, its first drilling of it) of each item."""
-    of_pattern: dict[tuple[int, int], tuple[int, ...]] = {}
     found = []
     for item in items:
-        # Tuners of one pattern ask for the same drills, but for one without a place, which asks for none.
-        key = id(item.pattern), len(item.drillings)
-        lacking = of_pattern.get(key)
-        if lacking is None or item.pattern is None:
-            lacking = of_pattern[key] = _lacking(item.drillings, drills)
-        found.append(tuple([(item.drillings[i].diameter, item.id, item.drillings[i]) for i in lacking]))
+        lacking: dict[float, tuple[float, str, Drilling]] = {}
+        for drilling in item.drillings:
+            if not drilling.there and drills.find(drilling) is None:
+                lacking.setdefault(drilling.diameter, (drilling.diameter, item.id, drilling))
+        found.append(tuple(lacking.values()))
     return found
-
-
-def _lacking(drillings: Sequence[Drilling], drills: Drills) -> tuple[int, ...]:
-    """The places of the first drillings of each diameter that the rack lacks."""
-    found: dict[float, int] = {}
-    for i, drilling in enumerate(drillings):
-        if not drilling.there and drilling.diameter not in found and drills.find(drilling) is None:
-            found[drilling.diameter] = i
-    return tuple(found.values())
 
 
 def alone(item: Item, around: Around) -> tuple[Snag, ...]:

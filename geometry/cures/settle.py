@@ -9,7 +9,7 @@ from collections.abc import Callable
 from msgspec.structs import replace
 
 from geometry.checks import CheckResult, LiveCheck, Snag
-from geometry.checks.moves import Change, Move
+from geometry.checks.moves import Change, Move, how_far
 from geometry.checks.snags import NOTE, SPOILS
 from geometry.checks.words import listed, tenths, up
 from geometry.cures.carry_out import carried_out
@@ -59,12 +59,13 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
         way, amount = ways[i], search.amount(step)
         if amount > way.farthest:
             continue
-        verdict = search.trial(i, way, amount)
+        move = way.make(amount)
+        verdict = search.trial(i, move)
         if verdict is not None and verdict.gone and verdict.clean:
             return search.cured(*search.least(i, way, step))
         if verdict is not None and verdict.gone and verdict.mild and spare is None and snag.grade == SPOILS:
-            spare = way.make(amount), verdict
-        if verdict is not None and search.hopeful(i):
+            spare = move, verdict
+        if verdict is not None and search.hopeful(i) and way.make(search.amount(step + 1)) != move:
             heapq.heappush(queue, (search.amount(step + 1) * way.dear, i, step + 1))
     return search.cured(*spare) if spare is not None else search.not_cured(bool(ways))
 
@@ -86,12 +87,11 @@ class _Search:
         beyond = _STEPS[-1] + _STRIDE * (step - len(_STEPS) + 1)
         return round(self._least + beyond + max(0.0, beyond - _LONG_AFTER) * (_LONG_STRIDE - _STRIDE), 1)
 
-    def trial(self, i: int, way: Track, amount: float) -> Verdict | None:
-        """What the move does; None when it cannot be made."""
+    def trial(self, i: int, move: Move) -> Verdict | None:
+        """What a move on a way does; None when it cannot be made."""
         self.trials += 1
         self._tried()
-        self._farthest = max(self._farthest, amount)
-        move = way.make(amount)
+        self._farthest = max(self._farthest, how_far(move))
         try:
             after = self._checker.check(carried_out(self._layout, move))
         except GeometryError:
@@ -117,9 +117,10 @@ class _Search:
         best: tuple[Move, Verdict] = way.make(good), Verdict(True, 0.0, (), True)
         while step and good - low > 0.15:
             middle = round((low + good) / 2, 1)
-            verdict = self.trial(i, way, middle)
+            move = way.make(middle)
+            verdict = self.trial(i, move)
             if verdict is not None and verdict.gone and verdict.clean:
-                good, best = middle, (way.make(middle), verdict)
+                good, best = middle, (move, verdict)
             else:
                 low = middle
         return best
@@ -132,16 +133,18 @@ class _Search:
         return replace(self._snag, cured=said, move=move)
 
     def not_cured(self, tried: bool) -> Snag:
-        """The snag with its advice, what was tried in vain, and what stood in the way.
+        """The snag with its advice, what was tried in vain, and what stood in the way; where nothing was tried with its advice alone.
 
-        The search is no proof: it follows the ways in `tracks` in steps, so the sentence says how far it looked.
+        The search is no proof: it follows the ways in `tracks` in steps, so the sentence says how many moves it tried, and how far.
         """
         if not (tried and self.trials):
             return replace(self._snag, cured=self._snag.advice)
         own = set(self._snag.between)
         names = [name for name, _ in self._in_the_way.most_common(3) if name not in own][:2] or [
             name for name, _ in self._in_the_way.most_common(2)]
-        sentences = [count(self.trials, "The one move that was tried does not do it.",
+        sentences = [count(self.trials, "The one move that was tried does not do it.", "Of {n} moves that were tried none does it.")
+                     if self._farthest == 0 else
+                     count(self.trials, "The one move that was tried does not do it.",
                            "Of {n} moves of one part that were tried, up to {far} mm, none does it.",
                            far=tenths(self._farthest))]
         if names:

@@ -55,7 +55,7 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
             cut.append(span)
     marks += [Area(clipped, "waste", of) for of, clipped in _flats(layout, line, end)]
     for d in _drillings(layout):
-        marks += [Area(shape, "side bore" if d.role == "post" and not d.upright else d.operation, d.of)
+        marks += [Area(shape, d.style, d.of)
                   for shape in (_upright(d, line, end) if d.upright else level_cuts(d, line, spans))]
     ends = sorted({x for span in (*wood, *cut) for x in span})
     return (*marks, *_lengths(ends, thick, unit))

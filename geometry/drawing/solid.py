@@ -90,8 +90,7 @@ def solid(layout: Headstock) -> Solid:
         placed, drilled = {}, ()
     for hole in drilled:
         for d in hole.drillings:
-            style = "side bore" if not d.upright and d.role == "post" else d.operation
-            rounds.append(Round(d.of, style, np.array(d.start), np.array(d.end), d.radius))
+            rounds.append(Round(d.of, d.style, np.array(d.start), np.array(d.end), d.radius))
             if not d.upright and d.mark is not None and v.distance3(d.mark, d.start) > 0.5:
                 axes.append((d.of, np.array([d.start, d.mark])))
     for tuner in layout.tuners if placed else ():

@@ -74,16 +74,15 @@ def upright_marks(drillings: Sequence[Drilling], owner: str) -> list[Mark]:
 def _sideways(blank: Blank, frame: Frame, drillings: list[Drilling], owner: str) -> list[Mark]:
     marks: list[Mark] = []
     for d in drillings:
-        style = "side bore" if d.role == "post" else d.operation
         if d.mark is not None:
-            marks.append(Area(waste_strip(blank, frame.side, d), style, owner))
-        marks.append(Area(strip(d), style, owner))
+            marks.append(Area(waste_strip(blank, frame.side, d), d.style, owner))
+        marks.append(Area(strip(d), d.style, owner))
         marks.append(Stroke(straight((d.mark or d.start)[:2], d.end[:2]), "axis", owner))
     for d in drillings:
         if d.mark is None:
             continue
         at = folded(blank, frame.side, d.mark[1], d.mark[2])
-        marks.append(Disc(at, d.radius, "side bore" if d.role == "post" else d.operation, owner))
+        marks.append(Disc(at, d.radius, d.style, owner))
         marks.append(Cross(at, d.radius + OVERRUN, "cross", owner))
         if d.role == "post":
             marks += _tilt(blank, frame, d.mark, owner)

@@ -88,7 +88,7 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
             marks += [Area(shape, "slot", slot.id) for shape in ramp_sections(slot, line, thick)]
         marks += _slot(slot, own, line, thick)
     for d in state.to_be_seen:
-        marks += [Area(cut, "side bore" if d.role == "post" and not d.upright else d.operation, d.of) for cut in bore_cuts(d, line, spans)]
+        marks += [Area(cut, d.style, d.of) for cut in bore_cuts(d, line, spans)]
     if state.outline != "square":
         marks += [Area(shape, "waste", of) for of, shape in flat_sections(layout, line, cut_by_hand(state, "flat"))]
     if line.direction == (1.0, 0.0):

@@ -201,12 +201,11 @@ def _upright(d: Drilling) -> list[Mark]:
 
 def _side_bore(layout: Headstock, d: Drilling, state: WoodState) -> list[Mark]:
     """A bore from the side in plan, and its mouth on the square edge while that is there."""
-    style = "side bore" if d.role == "post" else d.operation
     side: Side = "treble" if d.surface == "treble edge" else "bass"
-    marks: list[Mark] = [Area(strip(d), style, d.of)]
+    marks: list[Mark] = [Area(strip(d), d.style, d.of)]
     if side in state.square_edges and d.mark is not None:
-        marks.append(Area(waste_strip(layout.blank, side, d), style, d.of))
-        marks.append(Disc(folded(layout.blank, side, d.mark[1], d.mark[2]), d.radius, style, d.of))
+        marks.append(Area(waste_strip(layout.blank, side, d), d.style, d.of))
+        marks.append(Disc(folded(layout.blank, side, d.mark[1], d.mark[2]), d.radius, d.style, d.of))
     return marks
 
 

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from msgspec.structs import replace
 
+from geometry.checks.words import listed
 from geometry.edits.parts import checked, feature, settled, with_feature
 from geometry.edits.sound_ramp import sound_ramp
 from geometry.errors import GeometryError
 from geometry.layout import Flat, Headstock, Ramp, Slot, Tuner
 from geometry.saying import say
 from geometry.solids.flats import deep_enough
+from geometry.strings import dives
 
 
 def set_ramp(layout: Headstock, id: str, gone: bool = False, **values: float | None) -> Headstock:
@@ -36,6 +38,11 @@ def propose_ramp(layout: Headstock, id: str) -> Headstock:
         raise GeometryError(say("{id} is there already: nothing is cut for it, so it has no ramp.", id=id))
     ramp = sound_ramp(layout, slot)
     if ramp is None:
+        aside = [one.run.string for one in dives(layout, replace(slot, ramp=None)) if one.into_a_side]
+        if aside:
+            raise GeometryError(say("Of the strings of {id} these run into its wall beside the nut end, where no ramp helps: {strings}. Give "
+                                    "them posts more in line with their places at the nut, or make the slot wider.",
+                                    id=id, strings=listed(aside)))
         raise GeometryError(say("The strings of {id} clear its nut end: it needs no ramp.", id=id))
     return with_feature(layout, id, replace(slot, ramp=ramp))
 

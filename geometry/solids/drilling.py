@@ -54,7 +54,8 @@ class Drilling(Struct, frozen=True):
 
     @property
     def radius(self) -> float:
-        return self.diameter / 2
+        """Half of the diameter, mm, and TOUCH at least: half of the smallest number is nothing, and cones are told by their radius."""
+        return max(self.diameter / 2, TOUCH)
 
     @property
     def there(self) -> bool:
@@ -65,6 +66,11 @@ class Drilling(Struct, frozen=True):
     def waste_too(self) -> bool:
         """Whether it may lie in the waste as well: a locating pin, and a hole that is there already."""
         return self.role == "locating" or self.there
+
+    @property
+    def style(self) -> str:
+        """The style of its marks in drawings."""
+        return "side bore" if self.role == "post" and not self.upright else self.operation
 
     @property
     def end(self) -> Vec3:

@@ -78,6 +78,11 @@ class Dive:
         """Whether it crosses the slot's edge at its nut end, or where that lies across its way."""
         return self.enters <= 0 or self._ends(self.edge[:2], self.wall.foot(self.edge[:2]).tangent)
 
+    @property
+    def into_a_side(self) -> bool:
+        """Whether it comes below the top of the wood beside the slot and cuts into the wall there: it goes over no end."""
+        return self.low > 0 and not self.over_an_end
+
     # ---- the end that it dives over ----------------------------------------
     def end(self, enough: float = math.inf) -> Clearance:
         """Air over the nut end of the slot, or over its ramp; infinite where it cuts into a wall beside it instead.
@@ -95,7 +100,7 @@ class Dive:
     @cached_property
     def _known_of_end(self) -> tuple[list[Clearance], list[Ask]]:
         """As end_parts, without the rim."""
-        if self.low > 0 and not self.over_an_end:
+        if self.into_a_side:
             return [Clearance(math.inf, self.edge)], []
         known, asks = ([], []) if self.ramp is None else self._ramp(self.ramp)
         if self.low > 0:
@@ -188,7 +193,7 @@ class Dive:
     @cached_property
     def beside_parts(self) -> tuple[list[Clearance], list[Ask]]:
         """As end_parts, of the air beside it."""
-        if self.low > 0 and not self.over_an_end:
+        if self.into_a_side:
             return [Clearance(self._cut() - self.run.diameter / 2, self.edge)], []
         walls = self._sides.beside
         down = min(max(self.surfaces, self.enters), self.run.length)

@@ -131,7 +131,7 @@ def _first_guess(slot: Slot, found: Sequence[Dive], air: float) -> tuple[float, 
         upright = (one.run.diameter / 2 + air) / one.steep
         at_edge = v.dot(v.sub(one.edge[:2], end.at), end.axis)
         # What cuts into a wall beside it, farther on than any ramp goes, has nothing to gain from one.
-        beside = one.low > 0 and not one.over_an_end and at_edge > end.room + TOUCH
+        beside = one.into_a_side and at_edge > end.room + TOUCH
         if one.slope <= 0 or speed <= 0 or beside:
             continue
         begins = one.at(max(0.0, (one.run.nut_height - upright) / one.slope))

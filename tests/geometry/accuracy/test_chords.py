@@ -111,3 +111,25 @@ def test_the_way_aside_is_that_of_what_lies_beside_the_length() -> None:
     # Up over y = 2 it goes by 5, down under y = -5 by 8; where one wall rises beside it to 40, down is the nearer way.
     assert aside_of(Chords.of(Wall(chain(low, closed=True))), strip).tolist() == [5.0, 0.0]
     assert aside_of(Chords.of(Wall(chain((*low, (-30.0, 40.0)), closed=True))), strip).tolist() == [8.0, 0.0]
+
+
+def test_the_chords_beside_are_all_that_tell_how_far_rectangles_go_aside() -> None:
+    random = np.random.default_rng(8)
+    turn = np.linspace(0.0, 2 * math.pi, 601)
+    far = 20.0 + 2.0 * np.sin(11 * turn)
+    corners = list(zip((far * np.cos(turn)).tolist(), (far * np.sin(turn)).tolist(), strict=True))
+    waves = Wall(Path(tuple(Line(a, b) for a, b in zip(corners[:-1], corners[1:-1] + corners[:1], strict=True)), closed=True))
+    every, kept = Chords.of(waves), []
+    for _ in range(40):
+        start, heading = random.uniform(-15.0, 15.0, 2), random.uniform(0.0, 2 * math.pi)
+        way, length, half, strays = (math.cos(heading), math.sin(heading)), random.uniform(5.0, 40.0), 3.0, random.uniform(0.1, 1.0)
+        first, last = (start[:, None] + np.array(way)[:, None] * at + strays * np.array([np.cos(lean), np.sin(lean)])
+                       for at, lean in ((0.0, random.uniform(0, 7, 300)), (length, random.uniform(0, 7, 300))))
+        along = last - first
+        size = np.hypot(*along)
+        strip = Strip(*first, *(along / size), size, half)
+        few = every.flanking(tuple(start), way, length, half, strays)
+        kept.append(len(few))
+        assert (aside_of(few, strip) == aside_of(every, strip)).all()
+    assert np.median(kept) < len(every) / 3
+    assert len(every.flanking((0.0, 0.0), (1.0, 0.0), 20.0, 3.0, 1e6)) == len(every)

@@ -224,3 +224,15 @@ def _surface(solid: Pointed) -> np.ndarray:
     turn = np.linspace(0, 2 * math.pi, 120, endpoint=False)
     ring = np.cos(turn)[:, None] * e + np.sin(turn)[:, None] * f
     return (solid.start[0] + level[:, None, None] * axis + out[:, None, None] * ring).reshape(-1, 3)
+
+
+@pytest.mark.parametrize("depth", [8.0, 31.9])
+def test_a_bore_of_the_smallest_number_is_checked_like_any_other(depth: float) -> None:
+    """Half of it is nothing, while the rack's drill for it has a point: from the side before an inner wall, from the back below a floor."""
+    least = math.ulp(0.0)
+    bores = (bore(diameter=least, surface="seat", depth=depth),) if depth > 20 else (bore(diameter=least, surface="back", depth=depth),)
+    tuner = pattern("thin", "side" if depth > 20 else "face", *bores)
+    layout = head(tuners=(side("a", 100.0, tuner) if depth > 20 else face("a", 14.0, 100.0, tuner),), patterns=(tuner,),
+                  slots=(slot(depth=None if depth > 20 else 6.0),))
+    found = [snag.kind for snag in check(sharp(layout, 0.04, 0.5)).snags if "point" in snag.kind]
+    assert found == (["point-to-wall"] if depth > 20 else [])

@@ -1,5 +1,6 @@
 """Cures that lead a string otherwise: past the other side of its post, or to the other's post; held tuners keep theirs."""
 
+import sys
 from pathlib import Path
 
 import pytest
@@ -8,7 +9,9 @@ from msgspec.structs import replace
 from app.formats.headstock import read
 from geometry.checks import check
 from geometry.checks.moves import Swap, Wind
-from geometry.cures import apply_cure, settle
+from geometry.cures import apply_cure, carried_out, settle
+from geometry.edits import move_features
+from geometry.layout import Task, Time
 from geometry.strings.pairing import present
 from tests.geometry.checks.cases_strings import crossed, past_a_post
 from tests.geometry.checks.heads import bore, pattern
@@ -56,3 +59,25 @@ def test_strings_that_pass_each_other_in_a_slot_are_left_alone():
     slotted = read(Path("samples/slotted-three-a-side.headstock.json"))
     assert present(slotted).crossings == 2
     assert not [one for one in check(slotted).snags if one.kind == "string-to-string"]
+
+
+def _past_its_neighbour():
+    """Twelve strings; the second post of the bass row stands in the way of the first one's string, on either side of it."""
+    return move_features(read(Path("samples/twelve-all-face.headstock.json")), ["bass 1"], (2.0, 0.0))
+
+
+def test_no_move_is_tried_twice(monkeypatch):
+    """A string led otherwise has no amount: tried again with a larger one it would be the same whole check."""
+    tried, settling = [], sys.modules["geometry.cures.settle"]
+    monkeypatch.setattr(settling, "carried_out", lambda layout, move: tried.append(move) or carried_out(layout, move))
+    snag = _settled(_past_its_neighbour(), "string-to-post")
+    assert not isinstance(snag.move, Wind) and {Wind("bass 1"), Wind("bass 2")} <= set(tried)
+    assert len(tried) == len(set(tried))
+
+
+def test_where_strings_alone_could_be_led_otherwise_no_length_is_told():
+    layout = _past_its_neighbour()
+    done = tuple(Time(piece="real", minutes=1.0, task=Task(operation=f"bore {tuner.id}.1.1", title="bore", features=(tuner.id,)))
+                 for tuner in layout.tuners)
+    snag = _settled(replace(layout, book=replace(layout.book, times=done)), "string-to-post")
+    assert snag.move is None and snag.cure.startswith("Of 3 moves that were tried none does it.")

@@ -4,14 +4,15 @@ import pytest
 from msgspec.structs import replace
 
 from geometry.checks import check
+from geometry.edits import set_field
 from geometry.edits.hand_cuts import propose_ramp
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, SingleHole
+from geometry.layout import Headstock, Nut, SingleHole
 from geometry.layout.slots import Ramp, slot_path
 from geometry.lengths import speaking
 from geometry.solids.ramps import below, ramp_cut
 from geometry.solids.walls import Wall
-from tests.geometry.checks.cases_strings import _DROP, _dive
+from tests.geometry.checks.cases_strings import _DROP, _TWO, _dive
 
 
 def wants(cover: float, cut: float = 4.0, **parts: object) -> Headstock:
@@ -64,3 +65,12 @@ def test_the_cure_of_a_string_over_the_nut_end_is_sound_too() -> None:
     assert "a ramp 22.1 mm long and 5.1 mm deep" in snag.cure
     snag, = (s for s in check(wants(12.0)).snags if s.kind == "string-to-nut-end")
     assert "less than 12.0 mm of wood to the back" in snag.cure or "less than 12 mm of wood to the back" in snag.cure
+
+
+def test_none_helps_a_string_that_runs_into_the_wall_beside() -> None:
+    """From 25 mm beside the slot, 12 wide, a string comes below the face before it is over the slot's side."""
+    layout = set_field(_dive(10.0), ("tuners", "a", "place", "along"), 110.0)
+    layout = replace(layout, nut=Nut(height=10.0, spread=50.0), strings=_TWO)
+    assert [snag.kind for snag in check(layout).snags if snag.kind.startswith("string-to")] == ["string-to-wall"]
+    with pytest.raises(GeometryError, match="these run into its wall beside the nut end, where no ramp helps: 1\\."):
+        propose_ramp(layout, "slot")
