@@ -396,6 +396,10 @@
         <translation>Eine Kurve ist so lang, dass es {count:,} gerade Stücke bräuchte, um ihr zu folgen: die Einheit der Zeichnung prüfen.</translation>
     </message>
     <message>
+        <source>A disc, wing or bar on a screw that holds strings down where they bend too little over the nut.</source>
+        <translation>Eine Scheibe, ein Flügel oder Steg an einer Schraube, der Saiten niederhält, die über dem Sattel zu wenig abknicken.</translation>
+    </message>
+    <message>
         <source>A distance is between two different holes.</source>
         <translation>Ein Abstand liegt zwischen zwei verschiedenen Bohrungen.</translation>
     </message>
@@ -632,6 +636,10 @@
         <translation>Ein Rechteck bekannter Größe: Blatt, Maßstab, Schablone</translation>
     </message>
     <message>
+        <source>A retainer presses on the strings that pass under it.</source>
+        <translation>Ein Niederhalter drückt auf die Saiten, die unter ihm durchlaufen.</translation>
+    </message>
+    <message>
         <source>A ring under the router that rubs on the template while the cutter turns inside it.</source>
         <translation>Ein Ring unter der Oberfräse, der an der Schablone anliegt, während sich der Fräser darin dreht.</translation>
     </message>
@@ -736,6 +744,10 @@
         <translation>Eine Saite, die in einen Schlitz eintaucht, muss über dessen Kante frei sein oder braucht eine Rampe.</translation>
     </message>
     <message>
+        <source>A string that hardly presses on its nut slot rattles there, and jumps out of it.</source>
+        <translation>Eine Saite, die kaum auf ihre Sattelkerbe drückt, schnarrt dort und springt heraus.</translation>
+    </message>
+    <message>
         <source>A template {thick} thick would let {bit} do it, {done}.</source>
         <translation>Mit einer {thick} dicken Schablone ginge es mit {bit}, {done}.</translation>
     </message>
@@ -750,6 +762,10 @@
     <message>
         <source>A tuner is mounted through the face or the side, or the two are mixed; not {mount!r}.</source>
         <translation>Eine Mechanik sitzt in der Vorderseite oder in der Seite, oder beides gemischt; nicht {mount!r}.</translation>
+    </message>
+    <message>
+        <source>A tuner through the face clamps wood of a certain thickness between its plate and its bushing.</source>
+        <translation>Eine Mechanik durch die Vorderseite klemmt zwischen Platte und Hülse Holz von bestimmter Dicke.</translation>
     </message>
     <message>
         <source>A wall that crosses itself cannot be routed.</source>
@@ -828,6 +844,10 @@
         <translation>Quer zur Achse: mit seiner Dicke überstreicht er den Raum, den Finger brauchen.</translation>
     </message>
     <message>
+        <source>Across the head: strings that pass within half of it of the screw are held. A bar on two screws is two retainers that reach to its middle.</source>
+        <translation>Quer über den Kopf: Gehalten werden Saiten, die höchstens die Hälfte davon neben der Schraube verlaufen. Ein Steg an zwei Schrauben besteht aus zwei Niederhaltern, die bis zu seiner Mitte reichen.</translation>
+    </message>
+    <message>
         <source>Across, from the centreline</source>
         <translation>Quer, von der Mittellinie</translation>
     </message>
@@ -870,6 +890,10 @@
     <message>
         <source>Add a string on the treble side</source>
         <translation>Eine Saite auf der Diskantseite dazu</translation>
+    </message>
+    <message>
+        <source>Add a string retainer</source>
+        <translation>Saitenniederhalter hinzufügen</translation>
     </message>
     <message>
         <source>Add a truss r&amp;od pocket</source>
@@ -1110,6 +1134,10 @@
     <message>
         <source>Arrow keys, with a tool in hand</source>
         <translation>Pfeiltasten, mit einem Werkzeug in der Hand</translation>
+    </message>
+    <message>
+        <source>As far as its bushing reaches; thicker heads are told.</source>
+        <translation>So weit, wie ihre Hülse reicht; ein dickerer Kopf wird gemeldet.</translation>
     </message>
     <message>
         <source>As far as the table goes either way: bores that want more are told.</source>
@@ -1548,6 +1576,10 @@
         <translation>Karten: Reihe {number} von {rows}</translation>
     </message>
     <message>
+        <source>Carries a string retainer</source>
+        <translation>Trägt einen Saitenniederhalter</translation>
+    </message>
+    <message>
         <source>Catch the grid, edges and neighbours while dragging.</source>
         <translation>Raster, Kanten und Nachbarn beim Ziehen fangen.</translation>
     </message>
@@ -1676,8 +1708,20 @@
         <translation>Einen anderen Plan wählen</translation>
     </message>
     <message>
+        <source>Choose hardware with a longer post, or plane the head {needed} mm thinner.</source>
+        <translation>Eine Mechanik mit längerer Welle wählen oder den Kopf {needed} mm dünner hobeln.</translation>
+    </message>
+    <message>
         <source>Choose one loop as the outline.</source>
         <translation>Eine Linie als Umriss wählen.</translation>
+    </message>
+    <message>
+        <source>Choose other hardware, glue on a veneer, or put washers under it.</source>
+        <translation>Eine andere Mechanik wählen, ein Furnier aufleimen oder Scheiben unterlegen.</translation>
+    </message>
+    <message>
+        <source>Choose other hardware, plane the head thinner, or let its plate into the back by {needed} mm.</source>
+        <translation>Eine andere Mechanik wählen, den Kopf dünner hobeln oder ihre Platte {needed} mm in die Rückseite einlassen.</translation>
     </message>
     <message>
         <source>Choose smaller buttons, or move both tuners.</source>
@@ -2388,6 +2432,10 @@
         <translation>Das Räumen von {slot} nimmt {pin} mit, und die Schablone findet ihren Platz nicht mehr.</translation>
     </message>
     <message>
+        <source>End</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
         <source>End grain over {length} at {middle}: go lightly, and back up the corner at {last}, where the fibres break away.</source>
         <translation>Hirnholz auf {length} bei {middle}: leicht führen und die Ecke bei {last}, wo die Fasern ausbrechen, hinterlegen.</translation>
     </message>
@@ -2466,6 +2514,10 @@
     <message>
         <source>Every string already has its best post.</source>
         <translation>Jede Saite hat schon ihre beste Welle.</translation>
+    </message>
+    <message>
+        <source>Every string that winds above the face bends by {good:g} degrees or more over the nut: none wants a retainer.</source>
+        <translation>Jede Saite, die über der Vorderseite aufgewickelt wird, knickt über dem Sattel um {good:g} Grad oder mehr ab: Keine braucht einen Niederhalter.</translation>
     </message>
     <message>
         <source>Everything could be {times:g} times rougher.</source>
@@ -2736,20 +2788,12 @@
         <translation>Vom Umriss rechtwinklig hinein zu den Wellen der Reihe.</translation>
     </message>
     <message>
-        <source>From the plate to the hole that the string goes through.</source>
-        <translation>Von der Platte bis zum Loch, durch das die Saite geht.</translation>
-    </message>
-    <message>
-        <source>From the plate to the post's end.</source>
-        <translation>Von der Platte bis zum Wellenende.</translation>
-    </message>
-    <message>
         <source>From the post's axis along the edge, towards the tip of the head.</source>
         <translation>Von der Wellenachse entlang der Kante, zur Spitze der Kopfplatte hin.</translation>
     </message>
     <message>
-        <source>From the post's axis to the middle of the button.</source>
-        <translation>Von der Wellenachse zur Mitte des Flügels.</translation>
+        <source>From the post's axis to the far end of the button.</source>
+        <translation>Von der Achse der Welle bis zum fernen Ende des Flügels.</translation>
     </message>
     <message>
         <source>From the post's axis towards the back of the head.</source>
@@ -2922,6 +2966,10 @@
     <message>
         <source>Have two pins proposed: they are set mirrored about the centreline; or choose bits that get through from the face.</source>
         <translation>Zwei Stifte vorschlagen lassen: sie werden spiegelbildlich zur Mittellinie gesetzt; oder Fräser wählen, die von der Vorderseite durchkommen.</translation>
+    </message>
+    <message>
+        <source>Head too thick or too thin for its hardware</source>
+        <translation>Kopf zu dick oder zu dünn für seine Mechanik</translation>
     </message>
     <message>
         <source>Headstock layout</source>
@@ -3146,6 +3194,10 @@
     <message>
         <source>How far your shop strays stands in the Blank stage.</source>
         <translation>Wie genau Ihre Werkstatt ist, steht im Bereich Rohling.</translation>
+    </message>
+    <message>
+        <source>How high the strings run that it holds down: the lower, the more they bend over the nut.</source>
+        <translation>Wie hoch die Saiten laufen, die er niederhält: Je tiefer, desto mehr knicken sie über dem Sattel ab.</translation>
     </message>
     <message>
         <source>How much a string bends down over the nut: the pitch of the head and the drop from the nut to the winding together. Too little and the string rattles in its place, too much and it binds.</source>
@@ -4044,6 +4096,10 @@
         <translation>Über die Schneiden gemessen.</translation>
     </message>
     <message>
+        <source>Measured from</source>
+        <translation>Gemessen ab</translation>
+    </message>
+    <message>
         <source>Mend the shape it depends on.</source>
         <translation>Zuerst die Form in Ordnung bringen, von der es abhängt.</translation>
     </message>
@@ -4424,6 +4480,10 @@
         <translation>Kein Platz für ein Teil</translation>
     </message>
     <message>
+        <source>No place on the way of string {string} has wood for a retainer's screw: set a hole where you want one, and say there that it carries a retainer.</source>
+        <translation>Auf dem Weg der Saite {string} ist nirgends Holz für die Schraube eines Niederhalters: Setzen Sie eine Bohrung, wo Sie einen wollen, und sagen Sie dort, dass sie einen Niederhalter trägt.</translation>
+    </message>
+    <message>
         <source>No ramp frees the strings of {slot} and leaves enough wood. The best would be {ramp_words}: {snag}</source>
         <translation>Keine Rampe gibt die Saiten von {slot} frei und lässt genug Holz. Die beste wäre {ramp_words}: {snag}</translation>
     </message>
@@ -4674,6 +4734,10 @@
     <message>
         <source>Nut line to the far end</source>
         <translation>Sattellinie bis zum Ende</translation>
+    </message>
+    <message>
+        <source>Of a loose tuner measure from its plate: the thickness of the head then takes from what stands out. Of one that is fitted measure from the face.</source>
+        <translation>Bei einer losen Mechanik ab ihrer Platte messen: Die Dicke des Kopfes geht dann von dem ab, was heraussteht. Bei einer eingebauten ab der Vorderseite messen.</translation>
     </message>
     <message>
         <source>Of hardware that comes as left and right, tuners on the other edge than the first take its mirror image.</source>
@@ -5270,6 +5334,10 @@
     <message>
         <source>Post close to the slot's end</source>
         <translation>Welle nahe am Schlitzende</translation>
+    </message>
+    <message>
+        <source>Post does not come out of the face</source>
+        <translation>Welle kommt nicht aus der Vorderseite</translation>
     </message>
     <message>
         <source>Post end close to the inner wall</source>
@@ -5986,6 +6054,14 @@
     <message>
         <source>Set &amp;out</source>
         <translation>Aus&amp;richten</translation>
+    </message>
+    <message>
+        <source>Set a string retainer (Strings stage), wind the string lower on its post, lean the head back farther, or let the face lie deeper below the nut.</source>
+        <translation>Einen Saitenniederhalter setzen (Bereich Saiten), die Saite tiefer auf die Welle wickeln, den Kopf weiter nach hinten neigen oder die Vorderseite tiefer unter den Sattel legen.</translation>
+    </message>
+    <message>
+        <source>Set it lower, make it wider, or move it under the strings.</source>
+        <translation>Tiefer setzen, breiter machen oder über die Saiten schieben.</translation>
     </message>
     <message>
         <source>Set of strings</source>
@@ -6728,6 +6804,10 @@
         <translation>Saite knickt am Sattel seitlich ab</translation>
     </message>
     <message>
+        <source>String bends too little over the nut</source>
+        <translation>Saite knickt über dem Sattel zu wenig ab</translation>
+    </message>
+    <message>
         <source>String beside the slot's wall</source>
         <translation>Saite an der Schlitzwand</translation>
     </message>
@@ -6756,6 +6836,10 @@
         <translation>Saite über dem Sattelende des Schlitzes</translation>
     </message>
     <message>
+        <source>String retainer holds nothing</source>
+        <translation>Saitenniederhalter hält nichts</translation>
+    </message>
+    <message>
         <source>String rubs on another post</source>
         <translation>Saite scheuert an anderer Welle</translation>
     </message>
@@ -6782,6 +6866,14 @@
     <message>
         <source>String {id} is the first: there is none before it to share a course with.</source>
         <translation>Saite {id} ist die erste: vor ihr ist keine, mit der sie einen Chor bilden könnte.</translation>
+    </message>
+    <message>
+        <source>String {string} bends down over the nut by {down:.1f} degrees to {tuner}; {least:g} is the least.</source>
+        <translation>Saite {string} knickt über dem Sattel zu {tuner} um {down:.1f} Grad ab; {least:g} ist das Mindeste.</translation>
+    </message>
+    <message>
+        <source>String {string} does not press on the nut: it leaves it upwards to {tuner}.</source>
+        <translation>Saite {string} drückt nicht auf den Sattel: Sie verlässt ihn nach oben zu {tuner}.</translation>
     </message>
     <message>
         <source>String {string} leaves the nut {angle:.1f} degrees sideways to {tuner}; up to {tolerable:g} is tolerable.</source>
@@ -6870,6 +6962,10 @@
     <message>
         <source>Strings that touch between the nut and their posts catch on each other as they are tuned.</source>
         <translation>Saiten, die sich zwischen Sattel und Welle berühren, hängen beim Stimmen aneinander.</translation>
+    </message>
+    <message>
+        <source>Strings under it, above the face</source>
+        <translation>Saiten darunter, über der Vorderseite</translation>
     </message>
     <message>
         <source>Strings {one} and {two} come within {a} mm of each other on their way to {tuner} and {other}; {b} mm wanted.</source>
@@ -7628,6 +7724,14 @@
         <translation>Die Kopfplatte im Raum, zum Drehen.</translation>
     </message>
     <message>
+        <source>The head is {a} mm thick; the hardware of {item} clamps no less than {b} mm.</source>
+        <translation>Der Kopf ist {a} mm dick; die Mechanik von {item} klemmt nicht weniger als {b} mm.</translation>
+    </message>
+    <message>
+        <source>The head is {a} mm thick; the hardware of {item} clamps no more than {b} mm.</source>
+        <translation>Der Kopf ist {a} mm dick; die Mechanik von {item} klemmt nicht mehr als {b} mm.</translation>
+    </message>
+    <message>
         <source>The head made once in scrap by the same plan, and the one that counts. The job book holds hours, money, notes and readings of each by itself.</source>
         <translation>Die Kopfplatte nach demselben Plan einmal aus Abfallholz gemacht, und die, auf die es ankommt. Das Werkbuch hält Stunden, Geld, Notizen und Messwerte von jeder für sich.</translation>
     </message>
@@ -7658,6 +7762,10 @@
     <message>
         <source>The hole that the cutter passes through.</source>
         <translation>Das Loch, durch das der Fräser geht.</translation>
+    </message>
+    <message>
+        <source>The hole that the string goes through, measured as the end of the post.</source>
+        <translation>Das Loch, durch das die Saite geht, gemessen wie das Ende der Welle.</translation>
     </message>
     <message>
         <source>The horizon runs through the picture: put the four corners more carefully, or cut the picture to the head.</source>
@@ -7846,6 +7954,10 @@
     <message>
         <source>The loop has {nodes} nodes, so there is no node {index}.</source>
         <translation>Die Linie hat {nodes} Knoten, einen Knoten {index} gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>The lowest turn, measured as the end of the post: where the string runs from to the nut. Left empty it comes straight out of the hole.</source>
+        <translation>Die unterste Windung, gemessen wie das Ende der Welle: Von dort läuft die Saite zum Sattel. Bleibt es leer, kommt sie gerade aus dem Loch.</translation>
     </message>
     <message>
         <source>The mark before, the next mark; arrow keys move it</source>
@@ -8404,6 +8516,10 @@
         <translation>Der Bericht ist gespeichert als {path}.</translation>
     </message>
     <message>
+        <source>The retainer on {hole} holds no string down: none passes under it higher than it reaches.</source>
+        <translation>Der Niederhalter auf {hole} hält keine Saite nieder: Keine läuft höher unter ihm durch, als er reicht.</translation>
+    </message>
+    <message>
         <source>The router has no collet for its {shank} shank (it has {sizes}).</source>
         <translation>Die Oberfräse hat keine Spannzange für den Schaft von {shank} (vorhanden: {sizes}).</translation>
     </message>
@@ -8544,12 +8660,24 @@
         <translation>Die Saite braucht auf beiden Seiten der Welle Platz.</translation>
     </message>
     <message>
+        <source>The string of {item} comes off its post {a} mm above the face; {b} mm wanted.</source>
+        <translation>Die Saite von {item} verlässt ihre Welle {a} mm über der Vorderseite; verlangt sind {b} mm.</translation>
+    </message>
+    <message>
+        <source>The string of {item} would come off its post {below} mm below the face.</source>
+        <translation>Die Saite von {item} würde ihre Welle {below} mm unter der Vorderseite verlassen.</translation>
+    </message>
+    <message>
         <source>The string reaches the hole in the post through the slot.</source>
         <translation>Die Saite erreicht das Loch in der Welle durch den Schlitz.</translation>
     </message>
     <message>
         <source>The string that is wound on this post.</source>
         <translation>Die Saite, die auf diese Welle gewickelt ist.</translation>
+    </message>
+    <message>
+        <source>The string winds above the face: a thick head takes that much from what the post stands out.</source>
+        <translation>Die Saite wird über der Vorderseite aufgewickelt: Ein dicker Kopf nimmt entsprechend viel von dem weg, was die Welle heraussteht.</translation>
     </message>
     <message>
         <source>The strings of {id} clear its nut end: it needs no ramp.</source>
@@ -8972,6 +9100,10 @@
         <translation>Sie stehen auch auf dem Hüllbogen.</translation>
     </message>
     <message>
+        <source>Thickest head it clamps</source>
+        <translation>Dickster Kopf, den sie klemmt</translation>
+    </message>
+    <message>
         <source>Thickness</source>
         <translation>Dicke</translation>
     </message>
@@ -8986,6 +9118,10 @@
     <message>
         <source>Thing &amp;before</source>
         <translation>&amp;Teil davor</translation>
+    </message>
+    <message>
+        <source>Thinnest head it clamps</source>
+        <translation>Dünnster Kopf, den sie klemmt</translation>
     </message>
     <message>
         <source>This drawing was not imported</source>
@@ -9720,6 +9856,10 @@
         <translation>Wo jeder Schlitz am schmalsten ist.</translation>
     </message>
     <message>
+        <source>Where its string comes off</source>
+        <translation>Wo ihre Saite abgeht</translation>
+    </message>
+    <message>
         <source>Where string {string} runs</source>
         <translation>Wo Saite {string} läuft</translation>
     </message>
@@ -9738,6 +9878,10 @@
     <message>
         <source>Where the outline runs against the grain, {side} up, is not known: {error}</source>
         <translation>Wo der Umriss gegen die Faser läuft, {side} oben, ist nicht bekannt: {error}</translation>
+    </message>
+    <message>
+        <source>Where the post ends. Through the side measured from the plate; through the face from what you choose below.</source>
+        <translation>Wo die Welle endet. Durch die Seite ab der Platte gemessen; durch die Vorderseite ab dem, was Sie unten wählen.</translation>
     </message>
     <message>
         <source>Where the string of {tuner} runs</source>
@@ -9820,6 +9964,10 @@
         <translation>Breite der Platte.</translation>
     </message>
     <message>
+        <source>Width of the retainer</source>
+        <translation>Breite des Niederhalters</translation>
+    </message>
+    <message>
         <source>Windows knows a file by what follows the last dot of its name, so layouts (.headstock.json) cannot be given to Pegwright alone: make a shortcut to the program, and drop layouts on it or on its window.</source>
         <translation>Windows erkennt eine Datei an dem, was nach dem letzten Punkt ihres Namens steht, darum können Entwürfe (.headstock.json) nicht allein Pegwright zugeordnet werden: legen Sie eine Verknüpfung zum Programm an und lassen Sie Entwürfe darauf oder auf sein Fenster fallen.</translation>
     </message>
@@ -9830,6 +9978,10 @@
     <message>
         <source>With a bearing on its tip it has to be let into the drilled waste, and {widest} does not go into a hole of {entry}.</source>
         <translation>Mit Anlaufring an der Spitze muss er in den ausgebohrten Abfall eingelassen werden, und {widest} passen nicht in eine Bohrung von {entry}.</translation>
+    </message>
+    <message>
+        <source>With its bushing and washer tight; thinner heads are told.</source>
+        <translation>Mit festgezogener Hülse und Scheibe; ein dünnerer Kopf wird gemeldet.</translation>
     </message>
     <message>
         <source>With the bearing on its tip it has to cut the whole {thickness} at once, and its cutting edges are {step}.</source>
@@ -10279,6 +10431,10 @@
     <message>
         <source>at least</source>
         <translation>in mindestens</translation>
+    </message>
+    <message>
+        <source>at the hole</source>
+        <translation>am Loch</translation>
     </message>
     <message>
         <source>axis</source>
@@ -11128,6 +11284,10 @@
     <message>
         <source>its name is too long</source>
         <translation>ihr Name ist zu lang</translation>
+    </message>
+    <message>
+        <source>its plate</source>
+        <translation>ihrer Platte</translation>
     </message>
     <message>
         <source>its {shank} shank is thicker than the cutter and must stay out of the wood</source>
@@ -12191,6 +12351,10 @@
         <translation>Saite</translation>
     </message>
     <message>
+        <source>string retainer</source>
+        <translation>Saitenniederhalter</translation>
+    </message>
+    <message>
         <source>strings</source>
         <translation>Saiten</translation>
     </message>
@@ -12317,6 +12481,10 @@
     <message>
         <source>the edge of the template</source>
         <translation>Rand der Schablone</translation>
+    </message>
+    <message>
+        <source>the face</source>
+        <translation>der Vorderseite</translation>
     </message>
     <message>
         <source>the face beside {feature}</source>
@@ -12566,6 +12734,10 @@
     <message>
         <source>through the side</source>
         <translation>durch die Seite</translation>
+    </message>
+    <message>
+        <source>through the {mount}; {bores}; post {diameter}, {length} from the plate, string hole at {string_hole}; seat {before} x {across}; button reaches {reach}</source>
+        <translation>durch die {mount}; {bores}; Welle {diameter}, {length} ab der Platte, Saitenloch bei {string_hole}; Sitz {before} x {across}; Flügel reicht {reach}</translation>
     </message>
     <message>
         <source>through the {mount}; {bores}; post {diameter}, {length} long, string hole at {string_hole}; seat {before} x {across}; button reaches {reach}</source>
@@ -12901,6 +13073,10 @@
         <source>width_mm</source>
         <comment>column</comment>
         <translation>breite_mm</translation>
+    </message>
+    <message>
+        <source>with a screw for a pilot of {diameter}; width and strings above the face: {sizes}</source>
+        <translation>mit Schraube für eine Vorbohrung von {diameter}; Breite und Saiten über der Vorderseite: {sizes}</translation>
     </message>
     <message>
         <source>wood</source>

@@ -10,7 +10,7 @@ from msgspec import Struct
 
 from app.panels.forms.field_help import pattern
 from app.panels.forms.rows import FieldRow
-from app.panels.hole_rows import there_row, tuner_rows
+from app.panels.hole_rows import retainer_rows, there_row, tuner_rows
 from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import pocket_facts, slot_there_row
 from app.panels.router.fit_rows import fit_rows
@@ -282,7 +282,8 @@ def _hole(layout: Headstock, id: str, unit: LengthUnit) -> Page:
         field(layout, say("Diameter"), "length", (*path, "diameter"), hole.diameter),
         field(layout, say("Depth"), "length", (*path, "depth"), hole.depth, optional=True, empty=say("through")),
         field(layout, say("Drilled from the"), "choice", (*path, "surface"), hole.surface,
-              choices=(("face", term("face")), ("back", term("back")))), there_row(layout, (id,)), *tuner_rows(layout, (id,))])
+              choices=(("face", term("face")), ("back", term("back")))), there_row(layout, (id,)), *retainer_rows(layout, hole),
+        *(() if hole.retainer else tuner_rows(layout, (id,)))])
 
 
 def _ear(layout: Headstock, id: str, unit: LengthUnit) -> Page:

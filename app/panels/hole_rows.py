@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from app.panels.forms.rows import FieldRow
+from geometry.edits import set_field
 from geometry.edits.holes import fitting_hardware, set_there, tuners_for_holes
-from geometry.layout import Headstock
+from geometry.edits.retainers import set_retainer
+from geometry.layout import Headstock, SingleHole
 from geometry.saying import say
 
 
@@ -17,6 +19,22 @@ def there_row(layout: Headstock, ids: tuple[str, ...]) -> FieldRow:
                     lambda word: layout if not word else set_there(layout, ids, word == "there"),
                     choices=(*several, ("drill", say("is to be drilled")), ("there", say("is there already"))),
                     help=say("In the blank already, open or plugged: everything keeps clear of it, nothing drills it."))
+
+
+def retainer_rows(layout: Headstock, hole: SingleHole) -> list[FieldRow]:
+    """Whether a hole is for the screw of a string retainer, and how that holds the strings."""
+    rows = [FieldRow(say("Carries a string retainer"), "flag", hole.retainer is not None,
+                     lambda carries: set_retainer(layout, (hole.id,), carries),
+                     help=say("A disc, wing or bar on a screw that holds strings down where they bend too little over the nut."))]
+    if hole.retainer is not None:
+        path = ("holes", hole.id, "retainer")
+        rows += [FieldRow(say("Strings under it, above the face"), "length", hole.retainer.height,
+                          lambda mm: set_field(layout, (*path, "height"), mm),
+                          help=say("How high the strings run that it holds down: the lower, the more they bend over the nut.")),
+                 FieldRow(say("Width of the retainer"), "length", hole.retainer.width, lambda mm: set_field(layout, (*path, "width"), mm),
+                          help=say("Across the head: strings that pass within half of it of the screw are held. A bar on two screws is two "
+                                   "retainers that reach to its middle."))]
+    return rows
 
 
 def tuner_rows(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:

@@ -114,14 +114,29 @@ def _pattern_rows(layout: Headstock, i: int, pattern: Pattern) -> list[FieldRow]
                                  lambda _, k=k: remove_bore(layout, pattern.id, k)))
     rows.append(FieldRow(say("Add a bore"), "button", None, lambda _: add_bore(layout, pattern.id)))
     groups = (("seat", say("Plate"), (("before", say("Before the post")), ("behind", say("Behind the post")), ("across", say("Across")))),
-              ("post", say("Post"), (("diameter", say("Diameter")), ("length", say("Length")), ("string_hole", say("String hole")))),
+              ("post", say("Post"), (("diameter", say("Diameter")), ("length", say("End")), ("string_hole", say("String hole")))),
               ("button", say("Button"), (("reach", say("Reach from the post")), ("length", say("Length")), ("width", say("Width")),
                                     ("thickness", say("Thickness")), ("stand", say("Stands off")))))
     for key, heading, fields in groups:
         part = getattr(pattern, key)
         rows.append(FieldRow(heading, "heading"))
         rows += [field(layout, label, "length", (*path, key, name), getattr(part, name)) for name, label in fields]
+        if key == "post" and pattern.mount == "face":
+            rows += _over_the_face(layout, path, pattern)
     return rows
+
+
+def _over_the_face(layout: Headstock, path: tuple, pattern: Pattern) -> list[FieldRow]:
+    """Where the heights of a post through the face are measured from, where its string comes off, and the wood that it clamps."""
+    post = pattern.post
+    return [field(layout, say("Where its string comes off"), "length", (*path, "post", "winding"), post.winding, optional=True,
+                  empty=say("at the hole")),
+            field(layout, say("Measured from"), "choice", (*path, "post", "measured"), post.measured,
+                  choices=(("plate", say("its plate")), ("face", say("the face")))),
+            field(layout, say("Thinnest head it clamps"), "length", (*path, "least_wood"), pattern.least_wood, optional=True,
+                  empty=say("any")),
+            field(layout, say("Thickest head it clamps"), "length", (*path, "most_wood"), pattern.most_wood, optional=True,
+                  empty=say("any"))]
 
 
 def sheets_page(layout: Headstock, unit: LengthUnit, paper: str) -> list[FieldRow]:

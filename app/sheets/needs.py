@@ -105,6 +105,12 @@ def wares(layout: Headstock) -> list[Ware]:
         found.append(Ware(say("wood screw"), number,
                           say("for a pilot of {diameter}, through", diameter=length(diameter)) if depth is None else
                           say("for a pilot of {diameter}, {depth} deep", diameter=length(diameter), depth=told_down(depth, 2))))
+    carried = [hole for hole in layout.holes if hole.retainer is not None]
+    for diameter in sorted({hole.diameter for hole in carried}):
+        of = [hole for hole in carried if hole.diameter == diameter]
+        found.append(Ware(say("string retainer"), len(of),
+                          say("with a screw for a pilot of {diameter}; width and strings above the face: {sizes}", diameter=length(diameter),
+                              sizes="; ".join(f"{hole.id} {length(hole.retainer.width)}, {length(hole.retainer.height)}" for hole in of))))
     for diameter in sorted({pin.diameter for pin in layout.pins}):
         found.append(Ware(term("locating pin"), sum(pin.diameter == diameter for pin in layout.pins),
                           say("{diameter} steel or dowel, as long as blank and template are thick together",
@@ -124,11 +130,14 @@ def tuner_sizes(pattern: Pattern) -> str:
     bores = ", ".join(f"{term(bore.role)} " + (say("{diameter} through", diameter=length(bore.diameter)) if bore.depth is None else
                                                say("{diameter} to {depth}", diameter=length(bore.diameter), depth=told_down(bore.depth, 2)))
                       for bore in pattern.bores if bore.role in ("post", "counterbore", "clearance"))
+    of = {"mount": term(pattern.mount), "bores": bores, "diameter": length(post.diameter), "length": length(post.length),
+          "string_hole": length(post.string_hole), "before": length(seat.before + seat.behind),
+          "across": length(seat.across), "reach": length(button.reach)}
+    if pattern.mount == "face" and post.measured == "plate":
+        return say("through the {mount}; {bores}; post {diameter}, {length} from the plate, string hole at {string_hole}; seat "
+                   "{before} x {across}; button reaches {reach}", **of)
     return say("through the {mount}; {bores}; post {diameter}, {length} long, string hole at {string_hole}; seat "
-               "{before} x {across}; button reaches {reach}",
-               mount=term(pattern.mount), bores=bores, diameter=length(post.diameter), length=length(post.length),
-               string_hole=length(post.string_hole), before=length(seat.before + seat.behind),
-               across=length(seat.across), reach=length(button.reach))
+               "{before} x {across}; button reaches {reach}", **of)
 
 
 def drills(layout: Headstock, work: Work) -> list[Tool]:

@@ -22,7 +22,7 @@ LEAST_PITCH: dict[Mount, float] = {"face": 18.0, "side": 25.5, "mixed": 23.0}
 """Narrower rows bring plates, screws or turning buttons together."""
 MOST_PITCH = 60.0
 LEAST_THICKNESS: dict[Mount, float] = {"face": 12.0, "side": 13.0, "mixed": 13.0}
-MOST_THICKNESS: dict[Mount, float] = {"face": 40.0, "side": 26.0, "mixed": 26.0}
+MOST_THICKNESS: dict[Mount, float] = {"face": 20.0, "side": 26.0, "mixed": 20.0}
 LEAST_GAP, LEAST_COURSE_GAP = 3.0, 5.5
 """Least centre distance of strings at the nut, and of the middles of pairs (common practice, no source)."""
 NUT_SHOULDERS = 7.4

@@ -85,6 +85,10 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     # face tuners
     "too-deep": Kind(say("Bore deeper than the wood"), say("A blind bore has to leave wood at its bottom.")),
     "post-not-through": Kind(say("Post bore does not come through"), say("The post has to pass from the back to the face.")),
+    "wood-for-tuner": Kind(say("Head too thick or too thin for its hardware"),
+                           say("A tuner through the face clamps wood of a certain thickness between its plate and its bushing.")),
+    "post-too-low": Kind(say("Post does not come out of the face"),
+                         say("The string winds above the face: a thick head takes that much from what the post stands out.")),
     # hardware
     "seat-overhang": Kind(say("Plate overhangs"), say("A plate wants wood under all of it.")),
     "seat-over-slot": Kind(say("Plate over a slot"), say("A plate wants wood under all of it.")),
@@ -106,6 +110,9 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "string-off-wood": Kind(say("String starts beside the wood"), say("The head has to be as wide at the nut line as the strings lie apart in "
                                                                       "the nut.")),
     "side-angle": Kind(say("String bends sideways at the nut"), say("Above 10 degrees a string tends to catch in the nut.")),
+    "break-angle": Kind(say("String bends too little over the nut"),
+                        say("A string that hardly presses on its nut slot rattles there, and jumps out of it.")),
+    "retainer-idle": Kind(say("String retainer holds nothing"), say("A retainer presses on the strings that pass under it.")),
     "string-to-post": Kind(say("String rubs on another post"), say("A string on its way to its post needs air past the "
                                                               "others.")),
     "string-to-string": Kind(say("Strings cross or touch"),

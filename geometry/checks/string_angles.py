@@ -1,4 +1,4 @@
-"""Strings that bend sideways at the nut."""
+"""Strings that bend sideways at the nut, or hardly down over it."""
 
 from __future__ import annotations
 
@@ -6,16 +6,22 @@ import math
 from collections.abc import Iterable
 
 from geometry.checks.scene import Scene
-from geometry.checks.snags import NOTE, NUT, Snag
+from geometry.checks.snags import NOTE, NUT, TIGHT, Snag
 from geometry.saying import say
+from geometry.strings.retainers import break_over_nut, held
+from geometry.strings.runs import Run
 
 TOLERABLE = 10.0
 """degrees at the nut: up to 6 is good, up to 10 tolerable (common practice, no source)"""
+LEAST_BREAK = 5.0
+"""degrees down over the nut: 7 to 17 is good, 5 the least (common practice, no source)"""
 _TOLERABLE = math.radians(TOLERABLE + 1e-9)
+_LEAST_BREAK = math.radians(LEAST_BREAK - 1e-9)
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """A note for every string whose side angle at the nut is more than tolerable."""
+    """Notes of strings that bend more aside at the nut than is tolerable, or less down over it; tight where they do not press
+    on it at all. And of retainers that hold no string."""
     for run, _ in scene.runs:
         if abs(run.side_angle) > _TOLERABLE:
             angle = abs(math.degrees(run.side_angle))
@@ -25,3 +31,20 @@ def snags(scene: Scene) -> Iterable[Snag]:
                            string=run.string, angle=angle, tuner=run.tuner, tolerable=TOLERABLE),
                        say("Give {tuner} a string nearer its side, or move it farther from the nut.",
                            tuner=run.tuner), "deg")
+        down = break_over_nut(scene.layout, run)
+        if down < _LEAST_BREAK:
+            yield _flat(run, math.degrees(down))
+    for hole in scene.layout.holes:
+        if hole.retainer is not None and not any(any(held(run, (hole,))) for run, _ in scene.runs):
+            yield Snag("retainer-idle", NOTE, (hole.id,), (*hole.at, 0.0), None, None,
+                       say("The retainer on {hole} holds no string down: none passes under it higher than it reaches.", hole=hole.id),
+                       say("Set it lower, make it wider, or move it under the strings."))
+
+
+def _flat(run: Run, down: float) -> Snag:
+    words = {"string": run.string, "tuner": run.tuner, "down": max(0.0, math.floor(down * 10) / 10), "least": LEAST_BREAK}
+    text = (say("String {string} does not press on the nut: it leaves it upwards to {tuner}.", **words) if down <= 0 else
+            say("String {string} bends down over the nut by {down:.1f} degrees to {tuner}; {least:g} is the least.", **words))
+    return Snag("break-angle", TIGHT if down <= 0 else NOTE, (run.tuner, NUT), (*run.nut, 0.0), down, LEAST_BREAK, text,
+                say("Set a string retainer (Strings stage), wind the string lower on its post, lean the head back farther, or "
+                    "let the face lie deeper below the nut."), "deg")

@@ -25,7 +25,7 @@ from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import Gaps
 from geometry.solids.nearby import NOTHING, Box, Rows
-from geometry.strings.past_posts import Rod, post_rod, post_way, string_rod, string_solids
+from geometry.strings.past_posts import Rod, post_length, post_rod, post_way, string_rod, string_solids
 from geometry.strings.runs import Run
 from geometry.vectors import Vec3
 
@@ -67,7 +67,8 @@ def _box(thing: Run | Item) -> Box:
         return NOTHING
     else:
         (x0, y0, z0), way, post = thing.frame.origin, post_way(thing.frame), thing.pattern.post
-        x1, y1, z1, r = x0 + way[0] * post.length, y0 + way[1] * post.length, z0 + way[2] * post.length, post.diameter / 2
+        long, r = post_length(thing.frame, post), post.diameter / 2
+        x1, y1, z1 = x0 + way[0] * long, y0 + way[1] * long, z0 + way[2] * long
     return (min(x0, x1) - r, min(y0, y1) - r, min(z0, z1) - r), (max(x0, x1) + r, max(y0, y1) + r, max(z0, z1) + r)
 
 

@@ -27,6 +27,8 @@ from geometry.terms import term
 TITLE = 3.2
 """Capital height of the names over the face and the edges, mm."""
 SIDES = ("bass", "treble")
+RETAINER = 5.0
+"""How broad the bar of a string retainer is drawn along the strings, mm."""
 
 
 def opened_out(layout: Headstock) -> Drawing:
@@ -152,4 +154,12 @@ def _nut(nut: Nut) -> Drawing:
 def _single(outline: Same[Loop], single: SingleHole | Pin, blank: Blank) -> Drawing:
     only = {"pins": (single,)} if isinstance(single, Pin) else {"holes": (single,)}
     alone = Headstock(name="", blank=blank, outline=outline.value, **only)
-    return tuple(upright_marks([d for hole in holes(alone) for d in hole.drillings], single.id))
+    return (*_retainer(single), *upright_marks([d for hole in holes(alone) for d in hole.drillings], single.id))
+
+
+def _retainer(single: SingleHole | Pin) -> Drawing:
+    """The bar of a string retainer, across the head about its screw."""
+    if isinstance(single, Pin) or single.retainer is None:
+        return ()
+    (x, y), half = single.at, single.retainer.width / 2
+    return (Area(rectangle(x - half, y - RETAINER / 2, x + half, y + RETAINER / 2), "button", single.id),)

@@ -21,6 +21,7 @@ from geometry.layout import Headstock, Loop, Slot, Tuner, loop_path, slot_path
 from geometry.solids import frames, holes
 from geometry.solids.frames import Frame
 from geometry.solids.ramps import ramp_cut
+from geometry.strings.past_posts import post_length
 
 SAGITTA = 0.05
 """How far a chord of a wall may stray from the curve, mm: under a pixel up to 20 pixels a mm."""
@@ -102,7 +103,7 @@ def solid(layout: Headstock) -> Solid:
         plates.append((tuner.id, np.array([frame.at(-a, b, level) for a, b in corners])))
         if tuner.flat is not None and frame.mount == "side":
             flats.append((tuner.id, _flat(frame, tuner, thick)))
-        ends = (0.0, post.length) if frame.mount == "side" else (0.0, -post.length)
+        ends = (0.0, post_length(frame, post) * (1 if frame.mount == "side" else -1))
         rounds.append(Round(tuner.id, "post", *(np.array(frame.at(0.0, 0.0, w)) for w in ends), post.diameter / 2))
     b = layout.blank
     box = (np.array([-b.bass, -b.behind, 0.0]), np.array([b.treble, b.tip, thick]))

@@ -8,7 +8,8 @@ from collections.abc import Sequence
 from geometry.drawing.marks import Cross, Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import straight
 from geometry.layout import Headstock
-from geometry.strings import Run, break_angle
+from geometry.strings import Run
+from geometry.strings.retainers import break_over_nut
 from geometry.units import format_angle
 
 LETTER = 2.0
@@ -21,11 +22,10 @@ BEHIND, LEAD = 4.0, 0.6
 
 def angle_marks(layout: Headstock, found: Sequence[Run]) -> Drawing:
     """Behind the nut, for each string: its name, its side angle at the nut and its break angle over it."""
-    pitch = math.radians(layout.nut.pitch)
     ordered = sorted(found, key=lambda run: run.nut)
     marks: list[Mark] = []
     for run, x in zip(ordered, _fanned([run.nut[0] for run in ordered]), strict=True):
-        down = break_angle(run, pitch, layout.nut.height)
+        down = break_over_nut(layout, run)
         text = f"{run.string}: {format_angle(abs(run.side_angle))} {format_angle(down)}"
         marks.append(Stroke(straight((run.nut[0], -LEAD), (x, -BEHIND + LEAD)), "dimension", run.tuner))
         marks.append(Label(text, (x - LETTER / 2, -BEHIND), LETTER, "dimension", run.tuner, -math.pi / 2, "left"))

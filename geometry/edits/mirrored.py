@@ -13,7 +13,7 @@ from geometry.edits.twin_features import echo_features, twin_feature
 from geometry.edits.twins import echo_edge, echo_nodes, twin_of
 from geometry.layout import Headstock, feature_ids
 
-ALIKE = {"pins": ("diameter",), "holes": ("diameter", "depth", "surface"), "tuners": ("flat",)}
+ALIKE = {"pins": ("diameter",), "holes": ("diameter", "depth", "surface", "retainer"), "tuners": ("flat",)}
 """Fields besides the place that a twin takes over when they change."""
 
 

@@ -21,7 +21,7 @@ from geometry.layout.shop import (
     Template,
     Tool,
 )
-from geometry.layout.slots import DrawnSlot, Pin, Ramp, SingleHole, Slot, StraightSlot, slot_path
+from geometry.layout.slots import DrawnSlot, Pin, Ramp, Retainer, SingleHole, Slot, StraightSlot, slot_path
 from geometry.layout.strings import Nut, String
 from geometry.layout.tuners import EdgePlace, EdgeRun, Flat, FreePlace, Place, Row, RowPlace, StraightRun, Tuner
 from geometry.layout.validate import feature_ids, validate
@@ -30,7 +30,7 @@ __all__ = [
     "FORMAT", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Button", "Clock", "DrawnSlot", "Drill", "DrillPress",
     "Ear", "EdgePlace", "EdgeRun", "Flat", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins",
     "Node", "Note", "Nut", "Pattern", "Picture", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates",
-    "Reading", "Remark", "Route", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot",
+    "Reading", "Remark", "Retainer", "Route", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot",
     "StraightRun", "StraightSlot", "String", "Task", "Template", "Time", "Tool", "Tuner", "drilled",
     "feature_ids", "loop_of", "loop_path", "slot_path", "staying", "staying_rows",
     "validate",

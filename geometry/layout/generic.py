@@ -15,6 +15,11 @@ def _screws(surface: str, places: tuple[tuple[float, float], ...], diameter: flo
                  for at in places)
 
 
+def _post(diameter: float, length: float, string_hole: float, winding: float) -> Post:
+    """The post of a tuner through the face, measured on the loose part."""
+    return Post(diameter=diameter, length=length, string_hole=string_hole, winding=winding, measured="plate")
+
+
 FACE_BUTTON = Button(reach=34.0, length=12.0, width=18.0, thickness=6.0, stand=7.0)
 SIDE_BUTTON = Button(reach=30.0, length=11.0, width=15.0, thickness=6.0, stand=8.0)
 
@@ -27,14 +32,14 @@ PATTERNS: tuple[Pattern, ...] = (
                Bore(role="post", diameter=6.5, surface="face"),
                *_screws("back", ((0.0, 9.0), (0.0, -9.0)), 1.6, 9.0)),
         seat=Footprint(before=9.0, behind=5.5, across=22.0),
-        post=Post(diameter=6.2, length=20.0, string_hole=12.0), button=FACE_BUTTON),
+        post=_post(6.2, 36.0, 28.0, 22.0), button=FACE_BUTTON, least_wood=10.0, most_wood=20.0),
     Pattern(
         id="face 10 bushing one screw", mount="face",
         about=say("Threaded bushing through the face, cast body on the back, one screw at 45 degrees."),
         bores=(Bore(role="post", diameter=10.0, surface="face"),
                *_screws("back", ((-9.0, 9.0),), 1.8, 10.0)),
         seat=Footprint(before=10.0, behind=13.0, across=24.0),
-        post=Post(diameter=6.2, length=20.0, string_hole=12.0), button=FACE_BUTTON),
+        post=_post(6.2, 36.0, 28.0, 22.0), button=FACE_BUTTON, least_wood=11.0, most_wood=18.0),
     Pattern(
         id="face 10 stepped two pins", mount="face",
         about=say("Stepped bore, 10 from the back and 8.2 at the face; two moulded pins keep the body from turning."),
@@ -43,14 +48,14 @@ PATTERNS: tuple[Pattern, ...] = (
                Bore(role="pin", diameter=2.0, surface="back", at=(-9.0, 4.0), depth=4.0, drill="twist"),
                Bore(role="pin", diameter=2.0, surface="back", at=(-9.0, -4.0), depth=4.0, drill="twist")),
         seat=Footprint(before=9.0, behind=12.0, across=18.0),
-        post=Post(diameter=6.0, length=19.0, string_hole=11.0), button=FACE_BUTTON),
+        post=_post(6.0, 35.0, 27.0, 22.0), button=FACE_BUTTON, least_wood=12.0, most_wood=18.0),
     Pattern(
         id="face 6.4 plain one screw", mount="face",
         about=say("Plain post bore without a bushing, small open gear, one screw in line with the button."),
         bores=(Bore(role="post", diameter=6.4, surface="face"),
                *_screws("back", ((-11.0, 0.0),), 1.6, 8.0)),
         seat=Footprint(before=7.0, behind=14.0, across=13.0),
-        post=Post(diameter=6.2, length=18.0, string_hole=10.0),
+        post=_post(6.2, 34.0, 26.0, 21.0), least_wood=8.0, most_wood=20.0,
         button=Button(reach=28.0, length=11.0, width=14.0, thickness=6.0, stand=6.0)),
     Pattern(
         id="side 6.4 post two screws", mount="side",
@@ -79,7 +84,7 @@ PATTERNS: tuple[Pattern, ...] = (
         bores=(Bore(role="post", diameter=14.0, surface="face", drill="forstner"),
                *_screws("back", ((8.0, 12.0), (8.0, -12.0), (-12.0, 12.0), (-12.0, -12.0)), 2.0, 10.0)),
         seat=Footprint(before=14.0, behind=16.0, across=32.0),
-        post=Post(diameter=12.0, length=22.0, string_hole=10.0),
+        post=_post(12.0, 38.0, 27.0, 22.0), least_wood=12.0, most_wood=20.0,
         button=Button(reach=42.0, length=15.0, width=28.0, thickness=8.0, stand=9.0)),
 )
 """Eight generic patterns: five through the face, three through the side."""

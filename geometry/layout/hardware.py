@@ -44,14 +44,27 @@ class Footprint(Part, kw_only=True):
 class Post(Part, kw_only=True):
     """The turning post (mm).
 
-    `length` and `string_hole` are measured from the face upwards for a face
-    mount, from the seat inwards for a side mount. Side mount: the string hole
-    has to lie inside a slot.
+    Side mount: `length` and `string_hole` are measured from the seat inwards, and
+    the string hole has to lie inside a slot. Face mount: they and `winding` are
+    measured upwards, from the face of a head that the tuner is fitted to, or from
+    the `plate` of a loose one: then the thickness of the wood takes from what
+    stands out. `winding` is where the string comes off the lowest turn of a face
+    mount's post; None where it comes straight out of the hole.
     """
 
     diameter: Size
     length: Size
     string_hole: Size
+    winding: Size | None = None
+    measured: Literal["face", "plate"] = "face"
+
+    def above(self, level: float, wood: float) -> float:
+        """Of a face mount in wood of that thickness, how far above the face a level of the post is (mm); negative in the wood."""
+        return level - wood if self.measured == "plate" else level
+
+    def comes_off(self, wood: float) -> float:
+        """Of a face mount in wood of that thickness, how far above the face the string comes off the post (mm)."""
+        return self.above(self.string_hole if self.winding is None else self.winding, wood)
 
 
 class Button(Part, kw_only=True):
@@ -70,7 +83,11 @@ class Button(Part, kw_only=True):
 
 
 class Pattern(Part, kw_only=True):
-    """A kind of tuner."""
+    """A kind of tuner.
+
+    `least_wood` and `most_wood` (mm): the thinnest and the thickest head that a face
+    mount clamps, with its bushing and washer; None where there is no such limit.
+    """
 
     id: ToolId
     about: Text = ""
@@ -79,4 +96,6 @@ class Pattern(Part, kw_only=True):
     seat: Footprint
     post: Post
     button: Button
+    least_wood: Size | None = None
+    most_wood: Size | None = None
 

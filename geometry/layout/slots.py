@@ -73,8 +73,16 @@ class Pin(Part, kw_only=True):
     diameter: Size = 6.0
 
 
+class Retainer(Part, kw_only=True):
+    """A string retainer screwed to the face (mm): the strings that pass within half its width of the screw, square to the
+    centreline, run no higher than `height` above the face there. A bar on two screws is two of them."""
+
+    height: Size
+    width: Size = 8.0
+
+
 class SingleHole(Part, kw_only=True):
-    """A hole that belongs to no tuner (mm). Without a depth it goes through.
+    """A hole that belongs to no tuner (mm). Without a depth it goes through. It may hold the screw of a string retainer.
 
     One that is `there` is in the blank already, open or plugged: everything keeps clear of it, and nothing drills it.
     """
@@ -85,6 +93,7 @@ class SingleHole(Part, kw_only=True):
     depth: Size | None = None
     surface: Literal["face", "back"] = "face"
     there: bool = False
+    retainer: Retainer | None = None
 
 
 def slot_path(slot: Slot) -> Path:

@@ -34,6 +34,8 @@ class Frame(Struct, frozen=True):
     """side mount: its edge; face mount: the nearer side of the centreline"""
     seat: Seat | None
     """side mount only"""
+    wood: float = 0.0
+    """face mount: from the face to its plate, mm"""
 
     def at(self, u: float, v_: float, w: float = 0.0) -> Vec3:
         """The point of space at local coordinates in mm."""
@@ -69,7 +71,7 @@ def frame_of(tuner: Tuner, pattern: Pattern, row: Row | None, outline: Loop, bla
         point, turn = place.at, None if place.turn is None else math.radians(place.turn)
     else:
         point, turn = _row_point(outline, row, index)
-    return _on_face(outline, tuner.id, point, turn)
+    return _on_face(outline, tuner.id, point, turn, blank.thickness)
 
 
 def row_point(layout: Headstock, row: Row, index: int) -> tuple[Vec2, float | None]:
@@ -86,7 +88,7 @@ def _row_point(outline: Loop, row: Row, index: int) -> tuple[Vec2, float | None]
     return v.along(run.start, (math.cos(heading), math.sin(heading)), index * row.spacing), None
 
 
-def _on_face(outline: Loop, id: str, point: Vec2, turn: float | None) -> Frame:
+def _on_face(outline: Loop, id: str, point: Vec2, turn: float | None, wood: float) -> Frame:
     side: Side = "treble" if point[0] >= 0 else "bass"
     if turn is None:
         near = min((one.nearest(point) for one in edges(outline)), key=lambda s: v.distance(s.point, point))
@@ -94,7 +96,7 @@ def _on_face(outline: Loop, id: str, point: Vec2, turn: float | None) -> Frame:
     else:
         out = (math.cos(turn), math.sin(turn))
     aside = v.left(out)
-    return Frame(id, "face", (point[0], point[1], 0.0), (*out, 0.0), (*aside, 0.0), (0.0, 0.0, 1.0), side, None)
+    return Frame(id, "face", (point[0], point[1], 0.0), (*out, 0.0), (*aside, 0.0), (0.0, 0.0, 1.0), side, None, wood)
 
 
 def _on_edge(on: Edge, id: str, along: float, z: float, sunk: float) -> Frame:

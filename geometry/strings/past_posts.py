@@ -12,6 +12,7 @@ from geometry.solids.cylinders import Cylinders, norms
 from geometry.solids.distance import clear
 from geometry.solids.frames import Frame
 from geometry.strings.runs import Run
+from geometry.tolerance import TOUCH
 from geometry.vectors import Vec3
 
 Rod = tuple[Vec3, Vec3, float, float]
@@ -34,7 +35,7 @@ def post_solids(posts: Sequence[tuple[Frame, Post]]) -> Cylinders:
 
 def post_rod(frame: Frame, post: Post) -> Rod:
     """One of post_solids."""
-    return frame.origin, post_way(frame), post.length, post.diameter / 2
+    return frame.origin, post_way(frame), post_length(frame, post), post.diameter / 2
 
 
 def string_rod(run: Run) -> Rod:
@@ -42,6 +43,11 @@ def string_rod(run: Run) -> Rod:
     way = [b - a for a, b in zip(run.start, run.end, strict=True)]
     length = math.hypot(*way)
     return run.start, (way[0] / length, way[1] / length, way[2] / length), length, run.diameter / 2
+
+
+def post_length(frame: Frame, post: Post) -> float:
+    """How long a post is from the place of its tuner on, mm; next to nothing where it does not come out of the face."""
+    return post.length if frame.mount == "side" else max(post.above(post.length, frame.wood), TOUCH)
 
 
 def post_way(frame: Frame) -> Vec3:

@@ -83,7 +83,7 @@ def run_to(tuner: Tuner, frame: Frame, post: Post, string: String, x: float, nut
     radius = (post.diameter + string.diameter) / 2
     if frame.mount == "face":
         touch = tangent_point(nut, frame.origin[:2], radius, tuner.winds == "treble")
-        height = post.string_hole
+        height = post.comes_off(frame.wood)
     else:
         touch, height = _on_side_post(nut, nut_height, frame, post.string_hole, radius, tuner.winds == "bass")
     if touch is None or v.distance(nut, touch) == 0:

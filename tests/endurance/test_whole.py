@@ -62,7 +62,7 @@ def test_every_kind_of_field_can_be_set_to_another_value_or_is_refused_in_a_sent
     assert set(kinds_of_fields(layout)) - done == NOT_ALONE
 
 
-NOT_ALONE = {("Tuner", "flat"), ("Slot", "ramp"), ("Slot", "there"), ("Tuner", "pattern"), ("RowPlace", "row"), ("Pattern", "mount"), ("Bore", "role"),
+NOT_ALONE = {("Tuner", "flat"), ("SingleHole", "retainer"), ("Slot", "ramp"), ("Slot", "there"), ("Tuner", "pattern"), ("RowPlace", "row"), ("Pattern", "mount"), ("Bore", "role"),
              ("Bore", "surface"), ("Bore", "at")}
 """What goes with something else, a record or a name, so that it is not set by itself: other edits do that."""
 
@@ -75,7 +75,7 @@ def others(old):
         return (old + 1, old * 1.01, old / 2)
     if isinstance(old, tuple) and old and isinstance(old[0], float):
         return (tuple(1.01 * one for one in old), old[:-1])
-    return ("another", "treble", "tip", "straight", "brad", "twist", "face", "flat", "outline", "centres", "practice", "none", "depth", "shank") if isinstance(old, str) else ()
+    return ("another", "treble", "tip", "straight", "brad", "twist", "face", "plate", "flat", "outline", "centres", "practice", "none", "depth", "shank") if isinstance(old, str) else ()
 
 
 @pytest.mark.parametrize("seed", range(4))

@@ -36,14 +36,16 @@ def whole() -> Headstock:
         {"at": [10, 40]}, {"at": [22, 40.5], "handles": [[24, 80], [24, 120]], "smooth": True}, {"at": [21, 160], "bulge": 0.9}, {"at": [11, 160]}]}}
     plain["slots"].append({"id": "a pocket", "there": True, "depth": 9.5, "shape": {
         "kind": "straight", "nut_end": [0.5, -6.5], "tip_end": [0.5, 20.5], "width": 11.5}})
-    plain["patterns"][0] |= {"about": "a note"}
+    plain["patterns"][0] |= {"about": "a note", "least_wood": 9.5, "most_wood": 21.5}
+    plain["patterns"][0]["post"] |= {"winding": 6.5, "measured": "face"}
     side = next(one for one in plain["tuners"] if one["place"]["kind"] == "edge")
     side |= {"place": {"kind": "edge", "side": "bass", "along": 60.5, "depth": 7.5}, "held": True, "winds": "bass",
              "flat": {"shape": "spot", "size": 11.5, "depth": 0.7}}
     face = next(one for one in plain["tuners"] if "face" in one["id"])
     face["place"] = {"kind": "free", "at": [-18.5, 40.5], "turn": 170.5}
     plain["rows"][0]["run"] = {"kind": "straight", "start": [-28.5, 55.5], "heading": 88.5}
-    plain["holes"] = [{"id": "a hole", "at": [3.5, 170.5], "diameter": 4.5, "depth": 6.5, "surface": "back"},
+    plain["holes"] = [{"id": "a hole", "at": [3.5, 170.5], "diameter": 4.5, "depth": 6.5, "surface": "back",
+                       "retainer": {"height": 3.5, "width": 14.5}},
                       {"id": "an old hole", "at": [0.5, 60.5], "diameter": 5.5, "there": True}]
     plain["pins"][0]["diameter"] = 5.5
     plain["rack"] |= {"press": {"tilt": 40.5, "quill": 55.5, "throat": 110.5, "base": 120.5},

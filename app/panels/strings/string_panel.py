@@ -15,6 +15,7 @@ from app.panels.describe import field, nut_rows
 from app.panels.forms.form import Form
 from app.panels.forms.rows import FieldRow
 from app.panels.strings.string_table import StringTable, string_rows
+from geometry.edits.retainers import add_retainer
 from geometry.edits.string_count import add_string, pair_string, remove_string, shares_course, strings_for_posts
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -127,7 +128,8 @@ class StringPanel(QWidget):
 
 def _one_more_rows(layout: Headstock) -> list[FieldRow]:
     return [FieldRow(say("Add a string on the bass side"), "button", None, lambda _: add_string(layout, "bass")),
-            FieldRow(say("Add a string on the treble side"), "button", None, lambda _: add_string(layout, "treble"))]
+            FieldRow(say("Add a string on the treble side"), "button", None, lambda _: add_string(layout, "treble")),
+            FieldRow(say("Add a string retainer"), "button", None, lambda _: add_retainer(layout))]
 
 
 def _for_posts_rows(layout: Headstock) -> list[FieldRow]:

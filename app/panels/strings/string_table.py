@@ -14,7 +14,8 @@ from app.look.turns import Steps, Turns
 from geometry.checks.string_angles import TOLERABLE
 from geometry.layout import Headstock
 from geometry.saying import number, say
-from geometry.strings import break_angle, runs
+from geometry.strings import runs
+from geometry.strings.retainers import break_over_nut
 from geometry.strings.tension import bend_force, tension
 
 ALONE = 1.4
@@ -47,7 +48,7 @@ def string_rows(layout: Headstock) -> tuple[StringRow, ...]:
     for string in layout.strings:
         run, tuner = found.get(string.id), posts.get(string.id)
         pull = tension(string, layout.nut)
-        down = None if run is None else break_angle(run, math.radians(layout.nut.pitch), layout.nut.height)
+        down = None if run is None else break_over_nut(layout, run)
         made.append(StringRow(
             string.id, string.note, tuner and tuner.id, tuner and tuner.winds,
             tuner and layout.pattern(tuner.pattern).mount, None if run is None else abs(math.degrees(run.side_angle)),

@@ -2,7 +2,9 @@
 
 import math
 
-from geometry.layout import Blank, Button, DrillPress, Rack
+from msgspec.structs import replace
+
+from geometry.layout import Blank, Button, DrillPress, Post, Rack
 from tests.geometry.checks.case import Case
 from tests.geometry.checks.heads import (
     BIT,
@@ -55,6 +57,24 @@ def _opposite(depth=None):
     return head(tuners=(side("a", 90.0, of, "treble"), side("b", 90.0, of, "bass", depth)), patterns=(of,),
                 slots=(slot("treble slot", x=14.0), slot("bass slot", x=-14.0)))
 
+
+def _thick(post, wood=None, **limits):
+    """A face tuner whose post is (length, string hole, winding) from its plate, in wood 16 thick or `wood`."""
+    length, hole, winding = post
+    of = replace(pattern("of", "face", bore()), post=Post(diameter=6.0, length=length, string_hole=hole, winding=winding,
+                                                          measured="plate"), **limits)
+    made = head(tuners=(face("a", 0.0, 90.0, of),), patterns=(of,))
+    return made if wood is None else replace(made, blank=replace(made.blank, thickness=wood))
+
+
+_FITTING = (
+    Case("wood-for-tuner", _thick((36.0, 28.0, 22.0), most_wood=15.0), 16.0, TIGHT, _thick((36.0, 28.0, 22.0), most_wood=16.0)),
+    Case("wood-for-tuner", _thick((36.0, 28.0, 22.0), 11.5, least_wood=12.0), 11.5, TIGHT,
+         _thick((36.0, 28.0, 22.0), 12.0, least_wood=12.0)),
+    # The string comes off 16.6 from the plate, 0.6 above the face of wood 16 thick; and 15 from it, in the wood.
+    Case("post-too-low", _thick((30.0, 22.0, 16.6)), 0.6, TIGHT, _thick((30.0, 22.0, 17.0)), between=("a", "face")),
+    Case("post-too-low", _thick((30.0, 15.0, None)), -1.0, TIGHT, _thick((30.0, 17.0, None))),
+)
 
 _SIDES = (
     Case("cover", _side(diameter=12.0), 2.0, TIGHT, _side(diameter=10.0), between=("a", "face")),
@@ -140,4 +160,4 @@ _BUTTONS = (
 )
 
 
-CASES = (*_SIDES, *_PLATES, *_BUTTONS)
+CASES = (*_FITTING, *_SIDES, *_PLATES, *_BUTTONS)

@@ -2,7 +2,7 @@
 
 import math
 
-from geometry.layout import Flat, Nut, Ramp, String
+from geometry.layout import Flat, Nut, Ramp, Retainer, SingleHole, String
 from tests.geometry.checks.case import Case
 from tests.geometry.checks.heads import FACE, bore, face, head, loop, pattern, side, slot
 
@@ -15,6 +15,17 @@ def _aside(angle):
     sine, cosine = math.sin(math.radians(angle)), math.cos(math.radians(angle))
     post = face("a", 100 * sine + 3.5 * cosine, 100 * cosine - 3.5 * sine, string="1", winds="bass")
     return head(tuners=(post,), patterns=(FACE,), strings=_ONE)
+
+
+def _over_nut(height, pitch, *holes):
+    """One string straight up the centreline, 100 mm to its post, where it comes off 26 above the face."""
+    return head(tuners=(face("a", 3.5, 100.0, string="1", winds="bass"),), patterns=(FACE,), strings=_ONE,
+                nut=Nut(height=height, pitch=pitch), holes=holes)
+
+
+def _holding(x, height=15.0):
+    """A retainer 12 wide, 50 mm from the nut."""
+    return SingleHole(id="r", at=(x, 50.0), diameter=2.0, depth=9.0, retainer=Retainer(height=height, width=12.0))
 
 
 def past_a_post(apart):
@@ -103,6 +114,14 @@ _FLATS = (
 CASES = (
     *_FLATS,
     Case("side-angle", _aside(12.0), 12.0, NOTE, _aside(10.0)),
+    # Level with the nut at its post, a string bends by the pitch alone.
+    Case("break-angle", _over_nut(26.0, 4.0), 4.0, NOTE, _over_nut(26.0, 5.0)),
+    # It rises by 10 on 100; a retainer halfway draws it down by 5 degrees.
+    Case("break-angle", _over_nut(16.0, 0.0), -math.degrees(math.atan(0.1)), TIGHT,
+         _over_nut(16.0, 0.0, _holding(6.0, 16.0 - 50.0 * math.tan(math.radians(5.0))))),
+    Case("retainer-idle", _over_nut(16.0, 13.0, _holding(6.01)), None, NOTE, _over_nut(16.0, 13.0, _holding(6.0))),
+    # Halfway the string runs 21 above the face.
+    Case("retainer-idle", _over_nut(16.0, 13.0, _holding(0.0, 21.0)), None, NOTE, _over_nut(16.0, 13.0, _holding(0.0, 20.9))),
     # Two strings 20 apart, the thicker one 1 mm: its skin lies at x = -10.5.
     Case("string-off-wood", necked(9.0), -1.5, SPOILS, necked(10.5)),
     Case("string-to-post", past_a_post(3.7), 0.2, TIGHT, past_a_post(4.0), between=("a", "b")),

@@ -1,0 +1,78 @@
+"""String retainers: proposed where strings bend too little over the nut, and put on single holes."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+
+from msgspec.structs import replace
+
+from geometry.checks.snags import NOTE
+from geometry.edits.parts import appended, feature, numbered_id, taken_ids, with_feature
+from geometry.errors import GeometryError
+from geometry.layout import Headstock, Retainer, SingleHole
+from geometry.saying import say
+from geometry.strings.retainers import break_over_nut, passes
+from geometry.strings.runs import Run, runs
+
+GOOD, WANTED = 7.0, 10.0
+"""degrees down over the nut: from the first on a string needs no retainer; what a proposed one gives (common practice, no source)"""
+PILOT, DEEP, FLOOR = 2.0, 10.0, 4.0
+"""The pilot hole of its screw, and the wood that is left below its full diameter, mm"""
+BESIDE, LEAST_HEIGHT = 3.0, 1.0
+"""How far a retainer reaches beyond its strings, and the least that strings run above the face, mm (common practice, no source)"""
+LEVELS = (30.0, 25.0, 35.0, 20.0, 40.0, 45.0, 15.0, 50.0)
+"""Where a retainer is tried, from the nut line, mm"""
+
+
+def add_retainer(layout: Headstock) -> Headstock:
+    """One more retainer, its screw midway between the string that bends least over the nut and its flatter neighbour.
+
+    It is as low as gives both WANTED degrees, at the first of LEVELS at which its screw finds wood. GeometryError when every
+    string bends by GOOD degrees already, or no level has wood.
+    """
+    flat = sorted((run for run in runs(layout) if run.height > 0), key=lambda run: break_over_nut(layout, run))
+    if not flat or break_over_nut(layout, flat[0]) >= math.radians(GOOD) - 1e-9:
+        raise GeometryError(say("Every string that winds above the face bends by {good:g} degrees or more over the nut: none wants "
+                                "a retainer.", good=GOOD))
+    order = [string.id for string in layout.strings]
+    near = [run for run in flat[1:] if abs(order.index(run.string) - order.index(flat[0].string)) == 1]
+    for level in LEVELS:
+        made = _at(layout, [flat[0], *near[:1]], level)
+        if made is not None and _finds_wood(made):
+            return made
+    raise GeometryError(say("No place on the way of string {string} has wood for a retainer's screw: set a hole where you want one, and "
+                            "say there that it carries a retainer.", string=flat[0].string))
+
+
+def set_retainer(layout: Headstock, ids: Iterable[str], carries: bool) -> Headstock:
+    """The layout with single holes that carry a retainer, or none. GeometryError when one of them is no single hole."""
+    for id in dict.fromkeys(ids):
+        hole = feature(layout, id)
+        if not isinstance(hole, SingleHole):
+            raise GeometryError(say("{id} is no single hole.", id=id))
+        retainer = (hole.retainer or Retainer(height=max(LEAST_HEIGHT, layout.nut.height / 2))) if carries else None
+        layout = with_feature(layout, id, replace(hole, retainer=retainer))
+    return layout
+
+
+def _at(layout: Headstock, over: list[Run], level: float) -> Headstock | None:
+    """The layout with a retainer over some strings at a level; None where one of them has reached its post."""
+    at = [passes(run, level) for run in over]
+    if not all(at):
+        return None
+    xs = [x for x, _, _ in at]
+    slope = math.tan(math.radians(WANTED - layout.nut.pitch))
+    height = min(run.nut_height - slope * far for run, (_, far, _) in zip(over, at, strict=True))
+    height = max(LEAST_HEIGHT, math.floor(min(height, *(high - 0.5 for _, _, high in at)) * 10) / 10)
+    hole = SingleHole(id=numbered_id(taken_ids(layout), "retainer"), at=(round((min(xs) + max(xs)) / 2, 2), level), diameter=PILOT,
+                      depth=min(DEEP, max(1.0, layout.blank.thickness - FLOOR)),
+                      retainer=Retainer(height=height, width=round(max(xs) - min(xs) + 2 * BESIDE, 1)))
+    return appended(layout, "holes", hole)
+
+
+def _finds_wood(layout: Headstock) -> bool:
+    from geometry.checks import check
+
+    new = layout.holes[-1].id
+    return all(new not in snag.between or snag.grade == NOTE for snag in check(layout).snags)

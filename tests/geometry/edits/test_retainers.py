@@ -1,0 +1,69 @@
+"""Retainers as they are proposed and put on holes."""
+
+import math
+
+import pytest
+from msgspec.structs import replace
+
+from geometry.beginning import Numbers, mended
+from geometry.checks import check
+from geometry.edits import add_hole
+from geometry.edits.retainers import GOOD, WANTED, add_retainer, set_retainer
+from geometry.errors import GeometryError
+from geometry.layout import Retainer
+from geometry.strings.retainers import break_over_nut
+from geometry.strings.runs import runs
+
+
+def flat(**numbers):
+    """A six in line whose face lies level, 11 mm below the strings at the nut."""
+    layout = mended(Numbers(bass=6, treble=0, pitch=25.0, length=220.0, thickness=14.0, **numbers))[1]
+    return replace(layout, nut=replace(layout.nut, pitch=0.0, height=11.0))
+
+
+def bends(layout):
+    return {run.string: math.degrees(break_over_nut(layout, run)) for run in runs(layout)}
+
+
+def test_one_after_the_other_they_press_every_string_down():
+    layout = flat()
+    assert min(bends(layout).values()) < 2.0 and any(snag.kind == "break-angle" for snag in check(layout).snags)
+    first = add_retainer(layout)
+    now = bends(first)
+    flattest = min(bends(layout), key=bends(layout).get)
+    assert now[flattest] >= WANTED - 1e-6 and sum(now[id] != bends(layout)[id] for id in now) == 2
+    for _ in range(4):
+        if min(bends(first).values()) >= GOOD:
+            break
+        first = add_retainer(first)
+    assert min(bends(first).values()) >= GOOD
+    assert not {snag.kind for snag in check(first).snags} & {"break-angle", "retainer-idle"}
+    assert not any(hole.id in snag.between for snag in check(first).snags for hole in first.holes)
+    with pytest.raises(GeometryError, match="none wants a retainer"):
+        add_retainer(first)
+
+
+def test_its_screw_stands_midway_between_two_strings():
+    made = add_retainer(flat())
+    hole, = made.holes
+    xs = sorted(run.nut[0] + (run.post[0] - run.nut[0]) * hole.at[1] / run.post[1] for run in runs(made))
+    near = sorted(abs(x - hole.at[0]) for x in xs)
+    assert near[0] == pytest.approx(near[1], abs=0.02) and near[0] > 2.0
+    assert hole.retainer.width == pytest.approx(2 * near[0] + 6.0, abs=0.1)
+
+
+def test_where_no_screw_finds_wood_it_says_so():
+    thin = flat()
+    thin = replace(thin, margins=replace(thin.margins, bore_outline=500.0))
+    with pytest.raises(GeometryError, match="No place"):
+        add_retainer(thin)
+
+
+def test_a_hole_takes_a_retainer_and_gives_it_back():
+    layout = add_hole(flat(), (0.0, 30.0), 2.0, 9.0)
+    there = set_retainer(layout, ["hole 1"], True)
+    assert there.holes[0].retainer == Retainer(height=5.5)
+    assert set_retainer(there, ["hole 1"], True) == there
+    assert set_retainer(there, ["hole 1"], False) == layout
+    with pytest.raises(GeometryError, match="no single hole"):
+        set_retainer(layout, ["bass 1"], True)
