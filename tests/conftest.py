@@ -11,6 +11,8 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, settings
 
+from tests.collector import set_aside, set_aside_again
+
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
 os.environ["COLUMNS"] = "80"  # how wide the terminal is is the machine's own
 
@@ -29,6 +31,11 @@ def pytest_configure(config: pytest.Config) -> None:
     config.stash[_kept] = home
     for name in _USER_FOLDERS:
         os.environ[name] = str(home / name.lower())
+
+
+def pytest_collection_finish() -> None:
+    """All that a run has loaded is there, and no test has begun."""
+    set_aside()
 
 
 def pytest_unconfigure(config: pytest.Config) -> None:
@@ -59,6 +66,7 @@ def nothing_left_behind(request: pytest.FixtureRequest) -> Iterator[None]:
     widgets, timers = _qt_leftovers()
     threads = [thread.name for thread in set(threading.enumerate()) - threads_before if thread.is_alive()]
     left = widgets + timers + threads
+    set_aside_again()
     if left:
         pytest.fail(f"left behind: {', '.join(left)}", pytrace=False)
 

@@ -14,6 +14,7 @@ from PySide6.QtCore import QSettings
 from app.look.theme import DAY
 from app.window.demo import demo
 from app.window.main import MainWindow
+from tests.collector import set_aside
 from tests.gui.bench import Bench
 from tests.gui.gaps import Watchdog
 from tests.gui.hour import hour
@@ -49,8 +50,7 @@ def bench(qtbot, folder) -> Bench:
 @pytest.fixture
 def dog():
     """What other tests left in the process is not looked through meanwhile, as what a start has loaded is not in the program."""
-    gc.collect()
-    gc.freeze()
+    set_aside()
     made = Watchdog()
     yield made
     made.stop()

@@ -24,5 +24,6 @@ def hold_on(trace: TracebackType | None) -> None:
     _held.extend(known[code] for code in codes if code in known)
     new = codes - known.keys()
     if new:
+        gc.unfreeze()  # what a start has loaded: nobody who refers to it is found while it is out of the collector's way
         # Not gc.get_objects: it takes hold of tuples that another thread is about to fill, which then breaks off.
         _held.extend(one for one in gc.get_referrers(*new) if type(one) is FunctionType)
