@@ -45,7 +45,7 @@ def test_is_said_in_whole_sentences_at_a_place(case):
         assert snag.between
         assert len(snag.where) == 3 and all(math.isfinite(c) for c in snag.where)
         for sentence in (snag.text, snag.cure):
-            assert sentence.endswith(".") and sentence[0].isupper() or sentence[0].isdigit(), sentence
+            assert sentence.endswith(".") and (sentence[0].isupper() or sentence[0].isdigit()), sentence
             assert "nan" not in sentence.lower() and "inf " not in sentence.lower() and "  " not in sentence
 
 

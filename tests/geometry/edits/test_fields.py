@@ -48,7 +48,7 @@ def test_what_is_not_touched_stays_the_same_object():
 def test_bad_values_are_refused_in_a_sentence(path, value, sentence):
     with pytest.raises(GeometryError) as caught:
         set_field(plain(), path, value)
-    assert str(caught.value).startswith(sentence) or sentence in str(caught.value)
+    assert sentence in str(caught.value)
     assert str(caught.value).endswith((".", ")"))
 
 
