@@ -28,8 +28,8 @@ class PatientBot(QtBot):
         super().addWidget(widget, **more)
         self._held = [*getattr(self, "_held", ()), widget]
 
-    def waitUntil(self, callback: Callable[[], bool | None], *, timeout: int = round(PATIENCE * 1000)) -> None:
-        super().waitUntil(callback, timeout=timeout)
+    def waitUntil(self, callback: Callable[[], object]) -> None:
+        until(callback)
 
     def waitSignal(self, signal, *, timeout: int = round(PATIENCE * 1000), **more):
         return super().waitSignal(signal, timeout=timeout, **more)
@@ -43,11 +43,15 @@ def rest(seconds: float) -> None:
 
 
 def until(what: Callable[[], object], why: str = "it did not come to be so") -> None:
-    """Let the event loop run until something is so; an AssertionError with these words when it does not in PATIENCE."""
-    ends = time.monotonic() + PATIENCE
+    """Let the event loop run until something is so; an AssertionError with these words when it does not in PATIENCE.
+
+    It is asked at once, and then less and less often: most comes within a turn or two.
+    """
+    ends, pause = time.monotonic() + PATIENCE, 0.001
     while not what():
         assert time.monotonic() < ends, why
-        rest(0.02)
+        rest(pause)
+        pause = min(2 * pause, 0.02)
 
 
 def on_screen(window: QWidget) -> None:

@@ -10,7 +10,6 @@ CLOCK = re.compile(r"\btime\.(?:time|monotonic|perf_counter|process_time|thread_
 LOOK_AT_A_CLOCK = {
     "app/look/test_turns.py",  # uses up time for others to be measured by
     "geometry/accuracy/test_simulation.py",  # the times between many questions, measured again by `least`
-    "gui/test_letters.py",  # how long it waits for the state itself
 }
 
 

@@ -6,14 +6,19 @@ from PySide6.QtCore import QPoint, QPointF, QSettings, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.look.descendants import below
 from app.look.theme import DAY
 from app.panels.forms.fields import Field
+from app.panels.forms.form import Form
+from app.panels.strings.string_table import StringTable
+from app.window.background.background import running
 from app.window.demo import demo
 from app.window.main import MainWindow
+from app.window.rooms.room import StageRoom
 from geometry.layout import Headstock
 from geometry.solids import frames
 from geometry.vectors import Vec2
-from tests.waiting import on_screen
+from tests.waiting import on_screen, rest, until
 
 NONE = Qt.KeyboardModifier.NoModifier
 
@@ -34,6 +39,18 @@ class Bench:
     @property
     def layout(self) -> Headstock:
         return self.window.document.layout
+
+    def enter(self, stage: str) -> StageRoom:
+        """Go to a stage; its room, as soon as it has planned what it tells."""
+        self.window.set_stage(stage)
+        self.planned(stage)
+        return self.window.rooms[stage]
+
+    def planned(self, stage: str) -> None:
+        """Wait until the room of a stage shows the plan of the layout as it is."""
+        room = self.window.rooms[stage]
+        until(lambda: room.planning.current and room.errand.free, f"{stage} plans without end")
+        self.pump()
 
     def pump(self) -> None:
         QApplication.processEvents()
@@ -85,6 +102,19 @@ class Bench:
 
     def kinds(self) -> set[str]:
         return {snag.kind for snag in self.window.document.result.snags}
+
+
+def at_rest(window: MainWindow) -> None:
+    """Wait until what runs beside the window has come to an end and all rows are laid."""
+    calm = 0
+
+    def rests() -> bool:
+        nonlocal calm
+        rest(0.02)
+        laid = all(part.complete for kind in (Form, StringTable) for part in below(window, kind) if part.isVisible())
+        calm = calm + 1 if laid and not any(running(room) for room in window.rooms.made) else 0
+        return calm == 4
+    until(rests, "something never comes to an end")
 
 
 def _forget(window: MainWindow) -> None:

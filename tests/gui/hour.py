@@ -26,6 +26,7 @@ from app.window.stages import STAGES
 from geometry.edits import nudge
 from tests.benchmarks.heads import sixty_bits
 from tests.gui.bench import Bench
+from tests.gui.hands import fill
 from tests.waiting import rest, until
 
 OUTLINE = Path(__file__).parents[2] / "samples" / "outlines" / "head-with-slots-and-holes.dxf"
@@ -105,10 +106,7 @@ def _edits(bench: Bench) -> Iterator[str]:
         return [one for one in below(window.side, type(window.tools.slot_width_field)) if one.isVisible()]
     until(fields, "no row to type into")
     field = fields()[0]
-    field.setFocus()
-    field.selectAll()
-    QTest.keyClicks(field, "61.5")
-    QTest.keyClick(field, Qt.Key.Key_Return)
+    fill(field, "61.5")
     rest(0.1)
     for key in ("duplicate", "undo", "hold all", "copy"):
         yield f"action {key}"

@@ -19,26 +19,16 @@ from app.window.stages import STAGES
 from geometry.book import add_remark, minutes_of
 from geometry.layout import Remark
 from geometry.sequence import minutes as estimated
+from tests.gui.hands import pick, type_on
 from tests.waiting import press
 
 
 @pytest.fixture
-def room(bench, qtbot):
+def room(bench):
     assert STAGES[-1].key == "book"
     QTest.keyClick(bench.window, Qt.Key(Qt.Key.Key_0 + len(STAGES)), Qt.KeyboardModifier.AltModifier)
-    room = bench.window.rooms["book"]
-    qtbot.waitUntil(lambda: room.work is not None and not room.errand.busy)
-    return room
-
-
-def type_on(table, text, end=Qt.Key.Key_Return):
-    """Type into the cell where the keyboard stands, as hands do."""
-    QTest.keyClicks(table, text[0])
-    editor = QApplication.focusWidget() if table.state() == table.State.EditingState else None
-    assert editor is not None, "no cell is being typed into"
-    QTest.keyClicks(editor, text[1:])
-    QTest.keyClick(editor, end)
-    QApplication.processEvents()
+    bench.planned("book")
+    return bench.window.rooms["book"]
 
 
 def sums(room):
@@ -186,9 +176,7 @@ def test_found_minutes_become_the_rates_of_the_plan_as_one_step(bench, room):
 def test_readings_are_typed_hole_after_hole_and_taken_into_the_shop_accuracy(bench, room):
     press(room.view.tabs.button(3))
     page = room.readings.page
-    page.ways.setFocus()
-    for _ in range(3):
-        QTest.keyClick(page.ways, Qt.Key.Key_Down)
+    pick(page.ways, 3)
     assert page.way.what == "y"
     page.table.setFocus()
     page.table.stand_at(0, 2)

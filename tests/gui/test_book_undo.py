@@ -7,16 +7,13 @@ from PySide6.QtTest import QTest
 
 from app.window.history_buttons import ACCURACY_TAKEN
 from geometry.edits import add_hole
-from tests.gui.test_book_stage import type_on
-from tests.waiting import press, until
+from tests.gui.hands import type_on
+from tests.waiting import press
 
 
 @pytest.fixture
 def room(bench):
-    bench.window.set_stage("book")
-    room = bench.window.rooms["book"]
-    until(lambda: room.work is not None and not room.errand.busy)
-    return room
+    return bench.enter("book")
 
 
 def test_undo_leaves_a_drawing_alone_that_is_not_seen(bench, room):

@@ -15,6 +15,7 @@ from geometry.layout.slots import Ramp
 from tests.geometry.accuracy.specimens import crowded
 from tests.geometry.accuracy.test_ramps import below
 from tests.gui.bench import Bench
+from tests.gui.hands import fill
 from tests.waiting import press, until
 
 
@@ -117,20 +118,14 @@ def test_the_shop_is_entered_in_the_blank_stage(bench: Bench, qtbot) -> None:
     assert any("All are still the defaults: common practice, no source." in label for label in labels)
     mark = form.widgets[labels.index("Marking")]
     assert mark.text() == "0.3 mm" and mark.accessibleName() == "Marking"
-    mark.setFocus()
-    mark.selectAll()
-    QTest.keyClicks(mark, "1/64\"")
-    QTest.keyClick(mark, Qt.Key.Key_Return)
+    fill(mark, "1/64\"")
     assert bench.layout.accuracy.mark == pytest.approx(25.4 / 64)
     until(lambda: form.complete)
     labels = [row.label for row in form.rows]
     assert any(label.endswith("Common practice, no source, would be 0.3 mm.") for label in labels)
     paper = form.widgets[labels.index("Printed paper")]
     for typed, kept in (("0,4 %", 0.4), ("much", 0.4), ("30", 0.4), (".1", 0.1)):
-        paper.setFocus()
-        paper.selectAll()
-        QTest.keyClicks(paper, typed)
-        QTest.keyClick(paper, Qt.Key.Key_Return)
+        fill(paper, typed)
         until(lambda: form.complete)
         assert bench.layout.accuracy.paper_percent == kept
         labels = [row.label for row in form.rows]

@@ -6,9 +6,9 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QScrollArea
 
 from app.look import sizes
+from tests.gui.bench import at_rest
 from tests.gui.cut import cut
 from tests.gui.dialogs import DIALOGS
-from tests.gui.test_letters import rest
 from tests.gui.test_walk import group_of, nameless, takers, walked
 from tests.waiting import on_screen
 
@@ -28,7 +28,7 @@ def test_a_dialog_can_be_read_and_walked_through(bench, qtbot, key, percent):
     dialog.open_for(None) if key == "hold" else dialog.show()
     on_screen(dialog)
     dialog.activateWindow()
-    rest(bench.window)
+    at_rest(bench.window)
     assert cut(dialog) == []
     assert dialog.width() <= 1360 and dialog.height() <= 880
     assert nameless(dialog) == []

@@ -4,15 +4,14 @@ import math
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton
 
 from app.look.descendants import below
-from app.panels.forms.fields import LengthField
 from app.window import ask
 from geometry.layout import EdgePlace, slot_path
 from geometry.layout.edges import edge
 from tests.app.formats.out.pdf_reading import drawn, open_pdf
+from tests.gui.hands import field, fill
 from tests.waiting import press
 
 SIDE = "side 6.4 post two screws"
@@ -29,18 +28,6 @@ def typed(bench, *values: str) -> None:
 
 def tool(bench, key: str) -> None:
     press(bench.window.tools._tools[key])
-    bench.pump()
-
-
-def field(bench, label: str) -> LengthField:
-    return next(w for w in below(bench.window.side, LengthField) if w.isVisible() and w.accessibleName() == label)
-
-
-def fill(bench, widget, text: str) -> None:
-    widget.setFocus()
-    widget.selectAll()
-    QTest.keyClicks(widget, text)
-    QTest.keyClick(widget, Qt.Key.Key_Return)
     bench.pump()
 
 
@@ -77,13 +64,13 @@ def head(bench):
     assert min(math.dist(node.at, (-bend[0], bend[1])) for node in outline.nodes) < 1e-9
 
     stage(bench, "strings")
-    fill(bench, field(bench, "Width"), "46")
+    fill(field(bench.window.side, "Width"), "46")
     assert bench.layout.nut.width == 46.0
 
     # One slot by a press and a typed length; its twin comes too.
     stage(bench, "slots")
     tool(bench, "slot")
-    fill(bench, window.tools.slot_width_field, '9/16"')
+    fill(window.tools.slot_width_field, '9/16"')
     bench.click((15.0, 40.0))
     bench.move((15.0, 120.0))
     typed(bench, "112", "90")

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QAbstractButton, QApplication, QWidget
 
 from app.look import walk
 from app.look.theme import DAY, LAMP
-from tests.gui.test_letters import rest
+from tests.gui.bench import at_rest
 
 
 def picture(window: QWidget, area: QRect) -> np.ndarray:
@@ -57,7 +57,7 @@ def test_focus_is_seen_on_every_kind_of_part(bench, theme):
         if stage == "tuners":
             window.show_solid(True)
             window.document.hold(("treble side 3",))
-        rest(window)
+        at_rest(window)
         for widget in walk.stops(window):
             if kind(widget) in done or widget.visibleRegion().isEmpty():
                 continue

@@ -1,11 +1,9 @@
 """The first minute: the front page, a layout from numbers, files dropped on the window."""
 
-from pathlib import Path
 
 import pytest
 from msgspec.structs import replace
-from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QDialog
 
@@ -17,6 +15,7 @@ from app.window.front import numbers_dialog
 from app.window.front.numbers_dialog import NumbersDialog
 from app.window.importing.importing import ImportDialog
 from geometry.checks import check
+from tests.gui.hands import drop, fill, pick, typed
 from tests.waiting import press
 
 OUTLINES = samples() / "outlines"
@@ -31,22 +30,6 @@ def front(bench, qtbot):
 
 def card(front, words: str):
     return next(c for c in front.page.cards if words in c.accessibleName())
-
-
-def drop(bench, file: Path) -> bool:
-    """Drag a file over the window and let go of it; whether it was taken."""
-    data = QMimeData()
-    data.setUrls([QUrl.fromLocalFile(str(file))])
-    enter = QDragEnterEvent(QPoint(200, 200), Qt.DropAction.CopyAction, data, Qt.MouseButton.LeftButton,
-                            Qt.KeyboardModifier.NoModifier)
-    QApplication.sendEvent(bench.window, enter)
-    if not enter.isAccepted():
-        return False
-    let_go = QDropEvent(QPointF(200, 200), Qt.DropAction.CopyAction, data, Qt.MouseButton.LeftButton,
-                        Qt.KeyboardModifier.NoModifier)
-    QApplication.sendEvent(bench.window, let_go)
-    bench.pump()
-    return True
 
 
 def test_a_press_on_a_sample_opens_a_copy_of_it(bench, front):
@@ -162,19 +145,10 @@ def numbers(bench, qtbot):
     dialog.deleteLater()
 
 
-def choose(box, steps: int) -> None:
-    """Step through a box with the arrow keys, as a hand would."""
-    box.setFocus()
-    for _ in range(abs(steps)):
-        QTest.keyClick(box, Qt.Key.Key_Down if steps > 0 else Qt.Key.Key_Up)
-
-
 def test_the_keyboard_stays_with_a_number_that_was_refused(numbers):
     """Not on Cancel, to which it would go on from a button that can no longer be pressed."""
     pitch = numbers._fields["pitch"]
-    pitch.setFocus()
-    pitch.selectAll()
-    QTest.keyClicks(pitch, "wide")
+    typed(pitch, "wide")
     QTest.mouseClick(numbers.begin_button, Qt.MouseButton.LeftButton)
     assert pitch.bad and pitch.hasFocus() and "is not a length" in numbers._says.text()
     QTest.keyClick(pitch, Qt.Key.Key_Escape)
@@ -182,9 +156,9 @@ def test_the_keyboard_stays_with_a_number_that_was_refused(numbers):
 
 def test_numbers_show_what_they_make_while_they_change(numbers, qtbot):
     assert numbers._says.text() == "No snags."
-    choose(numbers._counts["bass"], 1)
-    choose(numbers._counts["treble"], -1)
-    choose(numbers._mounts["bass"], 1)
+    pick(numbers._counts["bass"], numbers._counts["bass"].currentIndex() + 1)
+    pick(numbers._counts["treble"], numbers._counts["treble"].currentIndex() - 1)
+    pick(numbers._mounts["bass"], numbers._mounts["bass"].currentIndex() + 1)
     qtbot.waitUntil(lambda: numbers.settled)
     press(numbers.begin_button)
     made = numbers.layout_made
@@ -195,10 +169,7 @@ def test_numbers_show_what_they_make_while_they_change(numbers, qtbot):
 
 def test_a_number_that_cannot_work_is_said_and_cured(numbers, qtbot):
     field = numbers._fields["length"]
-    field.setFocus()
-    field.selectAll()
-    QTest.keyClicks(field, "120")
-    QTest.keyClick(field, Qt.Key.Key_Tab)
+    fill(field, "120", Qt.Key.Key_Tab)
     qtbot.waitUntil(lambda: "take a blank" in numbers._says.text())
     assert not numbers.begin_button.isEnabled() and numbers._cure.isVisible()
     assert field.text() == "120 mm", "with its unit"
@@ -210,10 +181,7 @@ def test_a_number_that_cannot_work_is_said_and_cured(numbers, qtbot):
 
 def test_what_is_no_length_is_said_and_nothing_begins_with_it(numbers, qtbot):
     field = numbers._fields["pitch"]
-    field.setFocus()
-    field.selectAll()
-    QTest.keyClicks(field, "4o")
-    QTest.keyClick(field, Qt.Key.Key_Return)
+    fill(field, "4o")
     assert numbers.isVisible() and numbers.layout_made is None, "not begun with the number of before"
     assert '"4o" is not a length' in numbers._says.text() and not numbers.begin_button.isEnabled()
     QTest.keyClick(field, Qt.Key.Key_Escape)
@@ -222,9 +190,7 @@ def test_what_is_no_length_is_said_and_nothing_begins_with_it(numbers, qtbot):
 
 def test_begin_takes_the_number_that_was_just_typed(numbers, qtbot):
     field = numbers._fields["thickness"]
-    field.setFocus()
-    field.selectAll()
-    QTest.keyClicks(field, "18")
+    typed(field, "18")
     press(numbers.begin_button)
     qtbot.waitUntil(lambda: numbers.layout_made is not None)
     assert numbers.layout_made.blank.thickness == 18.0 and not numbers.isVisible()
@@ -232,10 +198,7 @@ def test_begin_takes_the_number_that_was_just_typed(numbers, qtbot):
 
 def test_enter_shows_what_a_number_makes_before_anything_begins(numbers, qtbot):
     field = numbers._fields["thickness"]
-    field.setFocus()
-    field.selectAll()
-    QTest.keyClicks(field, "18")
-    QTest.keyClick(field, Qt.Key.Key_Return)
+    fill(field, "18")
     assert numbers.isVisible()
     qtbot.waitUntil(lambda: numbers.settled)
     assert numbers.isVisible() and numbers.layout_made is None
@@ -276,7 +239,7 @@ def test_a_dialog_closed_while_it_tries_leaves_nothing_running(bench):
 def test_a_dropped_layout_opens(bench, front, tmp_path):
     file = tmp_path / "mine.headstock.json"
     file.write_bytes((samples() / "three-a-side.headstock.json").read_bytes())
-    assert drop(bench, file)
+    assert drop(bench.window, file)
     assert bench.layout.name == "Three a side, through the face"
     assert bench.window.document.path == file and not front.shown
 
@@ -284,7 +247,7 @@ def test_a_dropped_layout_opens(bench, front, tmp_path):
 @pytest.mark.parametrize("name", ["head-in-millimetres.svg", "head-with-slots-and-holes.dxf"])
 def test_a_dropped_drawing_is_imported(bench, monkeypatch, name):
     monkeypatch.setattr(ImportDialog, "exec", lambda self: (self._accept(), QDialog.DialogCode.Accepted)[-1])
-    assert drop(bench, OUTLINES / name)
+    assert drop(bench.window, OUTLINES / name)
     assert bench.window.stage == "outline" and bench.layout.about == "From an imported drawing."
 
 
@@ -292,15 +255,15 @@ def test_another_file_is_refused_in_a_sentence(bench, tmp_path):
     file = tmp_path / "notes.txt"
     file.write_text("oak")
     before = bench.layout
-    assert drop(bench, file)
+    assert drop(bench.window, file)
     assert bench.window.foot.said.startswith("notes.txt is no layout")
     assert bench.layout is before
 
 
 def test_what_is_left_to_look_at_is_named(numbers, qtbot):
-    choose(numbers._counts["bass"], -3)
-    choose(numbers._counts["treble"], 3)
-    choose(numbers._mounts["treble"], 1)
+    pick(numbers._counts["bass"], numbers._counts["bass"].currentIndex() - 3)
+    pick(numbers._counts["treble"], numbers._counts["treble"].currentIndex() + 3)
+    pick(numbers._mounts["treble"], numbers._mounts["treble"].currentIndex() + 1)
     qtbot.waitUntil(lambda: numbers._cure.isVisible())
     assert not numbers._left.isVisible()
     press(numbers._cure)

@@ -1,13 +1,9 @@
 """Hardware by its dimensions: the page goes on with the copy that was made and with the one whose name was changed."""
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QPushButton
 
-from app.look.descendants import below
-from app.panels.forms.fields import Field
-from tests.waiting import press, ready, until
+from tests.gui.hands import button, field, fill
+from tests.waiting import press, until
 
 SIDE = "side 6.4 post two screws"
 
@@ -21,27 +17,6 @@ def page(bench):
     box.activated.emit(box.currentIndex())
     bench.pump()
     return bench.window.side
-
-
-def field(page, label: str) -> Field:
-    def found():
-        return [w for w in below(page, Field) if w.accessibleName() == label and ready(w)]
-    until(found, f"no field {label}")
-    return found()[0]
-
-
-def button(page, word: str) -> QPushButton:
-    def found():
-        return [b for b in below(page, QPushButton) if b.text() == word and ready(b)]
-    until(found, f"no button {word}")
-    return found()[0]
-
-
-def fill(widget, text: str) -> None:
-    widget.setFocus()
-    widget.selectAll()
-    QTest.keyClicks(widget, text)
-    QTest.keyClick(widget, Qt.Key.Key_Return)
 
 
 def pattern(bench, id):

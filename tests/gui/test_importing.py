@@ -21,6 +21,7 @@ from app.window.importing.reading import JOINS, read_closing, read_with_progress
 from geometry.edits import add_hole
 from geometry.layout import StraightSlot, loop_path
 from geometry.layout.generic import RACK
+from tests.gui.hands import choose, fill
 from tests.waiting import press, until
 
 OUTLINES = Path(__file__).parents[2] / "samples" / "outlines"
@@ -80,10 +81,7 @@ def test_a_bit_of_my_own_rack_is_looked_for_beside_the_window(beside, bench, mon
 
 def test_a_shift_that_cannot_be_read_imports_nothing(bench):
     dialog = opened(bench, "head-with-slots-and-holes.dxf")
-    dialog._across.setFocus()
-    dialog._across.selectAll()
-    QTest.keyClicks(dialog._across, "2 o")
-    QTest.keyClick(dialog._across, Qt.Key.Key_Return)
+    fill(dialog._across, "2 o")
     says, there, made = dialog._says.text(), dialog.isVisible(), dialog.result_layout
     closed(dialog)
     assert '"2 o" is not a length' in says and there and made is None
@@ -225,14 +223,6 @@ def test_a_small_gap_in_the_outline_is_closed_unasked_and_told(bench, tmp_path, 
     assert shown == join and (f"1 gap was closed with a short straight piece, the widest {gap:.3f} mm" in said) is outline
 
 
-def choose(box, word: str) -> None:
-    """Choose an entry of a box of choices with the keyboard."""
-    box.setFocus()
-    step = Qt.Key.Key_Down if box.findData(word) > box.currentIndex() else Qt.Key.Key_Up
-    for _ in range(abs(box.findData(word) - box.currentIndex())):
-        QTest.keyClick(box, step)
-
-
 def roles(dialog: ImportDialog) -> list[str]:
     return [dialog._table.cellWidget(i, 1).currentData() for i in range(dialog._table.rowCount())]
 
@@ -318,7 +308,8 @@ def test_a_choice_whose_reading_was_cancelled_is_as_before(bench, cancelled_at):
     dialog = opened(bench, "head-in-millimetres.svg")
     unit, read = dialog._unit.currentText(), dialog._read
     cancelled_at(1)
-    choose(dialog._join, 0.1)
+    dialog._join.setFocus()
+    QTest.keyClick(dialog._join, Qt.Key.Key_Down)
     assert dialog._join.currentData() == 0.01 and dialog._unit.currentText() == unit and dialog._read is read
     closed(dialog)
 

@@ -9,6 +9,7 @@ from app.formats.dxf_out import write_dxf
 from geometry.drawing.template import template_drawing
 from geometry.edits import add_truss_rod_pocket
 from geometry.terms import HOLE_THERE, POCKET
+from tests.gui.hands import choose
 from tests.gui.test_importing import closed, opened
 
 
@@ -35,10 +36,8 @@ def test_a_loop_is_said_to_be_a_pocket_or_a_hole_that_is_there(bench):
     for row, role in ((1, POCKET), (3, HOLE_THERE)):
         box = dialog._table.cellWidget(row, 1)
         assert box.accessibleName().startswith("What the loop ")
-        box.setFocus()
-        while box.currentData() != role:
-            QTest.keyClick(box, Qt.Key.Key_Down)
-            bench.pump()
+        choose(box, role)
+        bench.pump()
     told = dialog._guess.text()
     dialog._accept()
     made = dialog.result_layout

@@ -6,7 +6,8 @@ import ezdxf
 import ezdxf.units
 import pytest
 
-from tests.gui.test_importing import choose, closed, opened, roles
+from tests.gui.hands import choose
+from tests.gui.test_importing import closed, opened, roles
 from tests.waiting import press
 
 

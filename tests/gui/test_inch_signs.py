@@ -17,7 +17,7 @@ from app.window.demo import demo
 from app.window.stages import STAGES
 from geometry.drawing import Label
 from geometry.layout import Headstock
-from tests.gui.test_letters import rest
+from tests.gui.bench import at_rest
 from tests.waiting import until
 
 UNITS = ("in64", "in")
@@ -82,7 +82,7 @@ def lacking(bench) -> dict[str, str]:
         for unit in UNITS:
             window.actions_[unit].trigger()
             if plans:
-                rest(window)
+                at_rest(window)
                 until(lambda: not running())
             bench.pump()
             for text in told(window):

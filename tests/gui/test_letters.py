@@ -1,49 +1,25 @@
 """Letters up to twice their size: nothing is cut off on any stage, and every window follows."""
 
-import time
-
 import pytest
-from PySide6.QtCore import QEventLoop, QPoint, QRect, QSettings, Qt, QTimer
+from PySide6.QtCore import QPoint, QRect, QSettings, Qt
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QAbstractButton, QApplication
 
 from app.look import sizes
 from app.look.descendants import below
 from app.look.theme import DAY
-from app.panels.forms.form import Form
-from app.panels.strings.string_table import StringTable
-from app.window.background.background import running
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.stages import STAGES
-from tests.gui.bench import _forget
+from tests.gui.bench import _forget, at_rest
 from tests.gui.cut import cut
-from tests.waiting import PATIENCE, on_screen
+from tests.waiting import on_screen
 
 
 @pytest.fixture(autouse=True)
 def plain():
     yield
     sizes.use(sizes.BODY)
-
-
-def works(room: object) -> bool:
-    """Whether a room has something running beside the window."""
-    return bool(running(room))
-
-
-def rest(window: MainWindow) -> None:
-    """Let what runs beside the window come to an end and the rows be laid; an event loop leaves the threads room."""
-    calm, ends = 0, time.monotonic() + PATIENCE
-    while time.monotonic() < ends:
-        loop = QEventLoop()
-        QTimer.singleShot(20, loop.quit)
-        loop.exec()
-        laid = all(part.complete for kind in (Form, StringTable) for part in below(window, kind) if part.isVisible())
-        calm = calm + 1 if laid and not any(works(room) for room in window.rooms.made) else 0
-        if calm == 4:
-            return
-    raise AssertionError("something never came to an end")
 
 
 @pytest.mark.parametrize("percent", [100, 150, 200])
@@ -60,11 +36,11 @@ def test_no_word_is_cut_off_on_any_stage(percent, qtbot, tmp_path):
         window.set_stage(stage.key)
         if stage.key in ("tuners", "slots"):
             window.document.hold(("treble side 3",))
-        rest(window)
+        at_rest(window)
         assert (window.width(), window.height()) == (1360, 880), stage.key
         assert cut(window) == [], stage.key
     window.front.show()
-    rest(window)
+    at_rest(window)
     assert cut(window) == []
 
 
@@ -146,10 +122,10 @@ def test_posts_can_be_told_apart_in_letters_of_twice_the_size(bench):
     """`bass face 1` and `bass side 1` read alike when the column ends after a word; changed while the table stands, too."""
     window = bench.window
     window.set_stage("strings")
-    rest(window)
+    at_rest(window)
     for size in ("letters 200", "letters 100", "letters 200"):
         window.actions_[size].trigger()
-        rest(window)
+        at_rest(window)
         for post, winds, _ in window.room.panel.table._made:
             wide = post.fontMetrics().horizontalAdvance(post.currentText())
             assert post.width() >= wide + 20, (size, post.currentText(), post.width(), wide)
@@ -163,7 +139,7 @@ def test_the_rack_and_the_readings_stay_readable_in_a_small_window_with_large_le
     window.resize(1100, 700)
     window.set_stage("router")
     window.rooms["router"].open_rack()
-    rest(window)
+    at_rest(window)
     rack = window.rooms["router"].rack.view
     parts = [button for button in below(rack, QAbstractButton) if button.isVisible()]
     boxes = [(QRect(part.mapTo(rack, QPoint(0, 0)), part.size()), part.text()) for part in parts]
@@ -171,22 +147,22 @@ def test_the_rack_and_the_readings_stay_readable_in_a_small_window_with_large_le
     assert rack.table.columnWidth(0) >= rack.table.sizeHintForColumn(0), "no name is shortened"
     assert rack.table.viewport().height() >= 3 * rack.table.rowHeight(0)
     window.set_stage("book")
-    rest(window)
+    at_rest(window)
     window.room.view.show_page(3)
-    rest(window)
+    at_rest(window)
     page = window.room.readings.page
     assert sum(page.table.columnWidth(column) for column in range(4)) <= page.table.viewport().width()
     assert page.table.viewport().height() >= 3 * page.table.rowHeight(0)
     window.looks.choose_letters(100)
     window.resize(1360, 880)
-    rest(window)
+    at_rest(window)
     assert page.table.width() < page.width() - 300, "with room, the words stand beside the table again"
 
 
 def test_steps_that_begin_alike_are_told_apart_where_they_are_shortened(bench):
     window = bench.window
     window.set_stage("book")
-    rest(window)
+    at_rest(window)
     hours = window.room.view.hours
     shown = [hours.fontMetrics().elidedText(row[1], hours.textElideMode(), 160) for row in hours.words.rows]
     long = [words for words, row in zip(shown, hours.words.rows, strict=True) if words != row[1]]

@@ -1,12 +1,9 @@
 """Several files at once, and the list of those opened lately."""
 
-from pathlib import Path
 
 import pytest
 from msgspec.structs import replace
-from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QDragEnterEvent, QDropEvent
-from PySide6.QtWidgets import QApplication, QPushButton
+from PySide6.QtWidgets import QPushButton
 
 from app.document.journal import Journal
 from app.document.leftovers import leftovers
@@ -15,18 +12,8 @@ from app.look.descendants import below
 from app.window import ask
 from app.window.demo import demo
 from app.window.running.recovery import recover
+from tests.gui.hands import drop
 from tests.waiting import until
-
-
-def drop(bench, *files: Path) -> None:
-    data = QMimeData()
-    data.setUrls([QUrl.fromLocalFile(str(file)) for file in files])
-    rest = (Qt.DropAction.CopyAction, data, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier)
-    enter = QDragEnterEvent(QPoint(200, 200), *rest)
-    QApplication.sendEvent(bench.window, enter)
-    assert enter.isAccepted()
-    QApplication.sendEvent(bench.window, QDropEvent(QPointF(200, 200), *rest))
-    bench.pump()
 
 
 @pytest.fixture
@@ -52,16 +39,16 @@ def names(bench) -> list[str]:
 
 
 def test_several_layouts_dropped_open_in_windows_of_their_own(bench, layouts):
-    drop(bench, *layouts)
+    assert drop(bench.window, *layouts)
     assert names(bench) == ["one", "two", "three"] and bench.layout.name == "one"
-    drop(bench, *layouts)
+    assert drop(bench.window, *layouts)
     assert sorted(names(bench)) == ["one", "three", "two"], "each is open already"
 
 
 def test_layouts_go_before_drawings_and_what_is_left_is_said(bench, layouts, tmp_path):
     picture = tmp_path / "photo.png"
     picture.write_bytes(b"")
-    drop(bench, picture, layouts[0], picture)
+    assert drop(bench.window, picture, layouts[0], picture)
     assert bench.layout.name == "one"
     assert bench.window.foot.said == "2 files were left: drop drawings and pictures one at a time."
 

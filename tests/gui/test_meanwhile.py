@@ -13,6 +13,7 @@ from geometry.book.edits import set_minutes
 from geometry.edits import nudge
 from geometry.edits.fields import set_field
 from geometry.edits.strings import set_post
+from tests.gui.hands import field, fill, typed
 from tests.waiting import press, until
 
 
@@ -41,20 +42,12 @@ def changed(bench):
     return bench.layout
 
 
-def fill(form, name: str, text: str) -> None:
-    field = next(widget for widget in form.widgets if widget.accessibleName() == name)
-    field.setFocus()
-    field.selectAll()
-    QTest.keyClicks(field, text)
-    QTest.keyClick(field, Qt.Key.Key_Return)
-
-
 def test_rates_typed_one_after_the_other_are_all_kept(bench, entered):
     order = entered("order")
     press(order.panel.tabs.button(1))
-    fill(order.panel._rates, "Drill a bore from the side", "30")
+    fill(field(order.panel._rates, "Drill a bore from the side"), "30")
     assert order.errand.busy
-    fill(order.panel._rates, "Drill a hole", "7")
+    fill(field(order.panel._rates, "Drill a hole"), "7")
     assert (bench.layout.rates.side_bore, bench.layout.rates.hole) == (30.0, 7.0)
 
 
@@ -63,7 +56,7 @@ def test_what_is_typed_of_the_template_is_typed_into_the_layout_as_it_is(bench, 
     changed(bench)
     before = bench.layout
     assert router.errand.busy and router.planned.layout is not before
-    fill(router.panel.form, "Thickness", "9")
+    fill(field(router.panel.form, "Thickness"), "9")
     assert bench.layout == set_field(before, ("template", "thickness"), 9.0)
 
 
@@ -199,10 +192,7 @@ def test_a_number_typed_of_what_hangs_at_the_pointer_does_not_set_it_down(bench)
     hanging, = bench.window.document.held
     assert bench.window.hand.busy and hanging not in {tuner.id for tuner in before.tuners}
     field = next(widget for row, widget in zip(form.rows, form.widgets, strict=True) if row.label.startswith("Across"))
-    field.setFocus()
-    field.selectAll()
-    QTest.keyClicks(field, "7")
-    QTest.keyClick(field, Qt.Key.Key_Return)
+    fill(field, "7")
     assert bench.layout is before and bench.window.hand.busy and "not set down yet" in bench.window.foot.said
     assert not field.text().startswith("7")
     bench.click((0.0, 40.0))
@@ -262,9 +252,7 @@ def test_who_stays_with_the_layout_that_is_open_keeps_the_numbers_of_another(ben
     monkeypatch.setattr(ask, "save_first", lambda *_: answers.pop(0))
     dialog = NumbersDialog(bench.window)
     dialog.show()
-    dialog._fields["nut_width"].setFocus()
-    dialog._fields["nut_width"].selectAll()
-    QTest.keyClicks(dialog._fields["nut_width"], "44")
+    typed(dialog._fields["nut_width"], "44")
     dialog._fields["nut_width"].editingFinished.emit()
     until(lambda: dialog.settled)
     press(dialog.begin_button)

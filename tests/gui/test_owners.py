@@ -14,8 +14,8 @@ from shiboken6 import dump, isValid
 from app.look.descendants import below
 from app.look.walk import passes_on
 from app.window.stages import STAGES
+from tests.gui.bench import at_rest
 from tests.gui.dialogs import DIALOGS
-from tests.gui.test_letters import rest
 from tests.waiting import on_screen, until
 
 OWNER = re.compile(r"^parent\.+ <.* at 0x([0-9a-f]+)>", re.MULTILINE)
@@ -53,7 +53,7 @@ def test_tab_and_commands_take_no_part_of_a_stage_from_its_owner(bench, stage):
     window = bench.window
     window.activateWindow()
     window.set_stage(stage)
-    rest(window)
+    at_rest(window)
     parts = noted(window)
     assert len(parts) > 200
     tabs(window)
@@ -108,7 +108,7 @@ def test_what_passes_the_keyboard_on_is_known_without_being_asked(bench):
     dialogs = [make(window) for make in DIALOGS.values()]
     for stage in ("strings", "router", "book"):
         window.set_stage(stage)
-    rest(window)
+    at_rest(window)
     pairs = [(part, widget) for root in (window, *dialogs) for widget in [root, *below(root)] for part in widget.children()
              if isinstance(part, QWidget) and not part.isWindow() and part.focusPolicy() & Qt.FocusPolicy.TabFocus]
     assert {passes_on(part, widget) for part, widget in pairs} == {True, False}

@@ -3,12 +3,13 @@
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QApplication
+from PySide6.QtWidgets import QApplication
 
 from app.look.choice import Choice
 from app.look.descendants import below
 from app.panels.forms.fields import LengthField
 from app.window.input.spoken import described
+from tests.gui.hands import button, field, fill, space
 from tests.waiting import press, until
 
 NAME = "truss rod pocket"
@@ -22,15 +23,6 @@ def of(bench, kind, label: str):
     return found()[0]
 
 
-def fill(bench, label: str, text: str) -> None:
-    widget = of(bench, LengthField, label)
-    widget.setFocus()
-    widget.selectAll()
-    QTest.keyClicks(widget, text)
-    QTest.keyClick(widget, Qt.Key.Key_Return)
-    bench.pump()
-
-
 def pocket(bench):
     return next(slot for slot in bench.layout.slots if slot.id == NAME)
 
@@ -39,7 +31,7 @@ def pocket(bench):
 def added(bench):
     """The pocket added by its button on the Slots stage."""
     bench.window.set_stage("slots")
-    press(of(bench, QAbstractButton, "Add a truss rod pocket"))
+    press(button(bench.window.side, "Add a truss rod pocket"))
     bench.pump()
     assert bench.window.document.held == (NAME,), "so that its measures can be typed at once"
     return bench
@@ -48,23 +40,21 @@ def added(bench):
 def test_its_measures_are_typed_and_the_snags_follow(added):
     """The nut pin of the demo stands at y = 26 with 3 mm of radius, 3 of wood wanted: the pocket may end at 20."""
     assert "locating-pin-to-slot" in added.kinds()
-    fill(added, "Width", "8")
-    fill(added, "Length over all", "30")
-    fill(added, "Depth", "9.5")
+    fill(field(added.window.side, "Width"), "8")
+    fill(field(added.window.side, "Length over all"), "30")
+    fill(field(added.window.side, "Depth"), "9.5")
     slot = pocket(added)
     assert (slot.shape.width, slot.depth) == (8.0, 9.5)
     assert slot.shape.tip_end[1] + 4.0 == pytest.approx(-6.0 - 4.0 + 30.0)
     assert "locating-pin-to-slot" not in added.kinds() and "slot-to-nut" not in added.kinds()
-    fill(added, "Length over all", "5")
+    fill(field(added.window.side, "Length over all"), "5")
     assert pocket(added) == slot, "shorter than wide it is refused"
 
 
 def test_the_keyboard_goes_from_the_button_to_its_first_field(bench):
     """And not to what comes after the panel: Space on Undo took back what had just been added."""
     bench.window.set_stage("slots")
-    button = of(bench, QAbstractButton, "Add a truss rod pocket")
-    button.setFocus()
-    QTest.keyClick(button, Qt.Key.Key_Space)
+    space(button(bench.window.side, "Add a truss rod pocket"))
     bench.pump()
     field = QApplication.focusWidget()
     assert field is not None and (field.accessibleName(), field.text()) == ("Name", NAME)
@@ -118,7 +108,7 @@ def test_in_inches_it_begins_with_fractions_that_a_rule_shows(bench):
     """1/2 wide, 1 1/8 in the head and as much again as its width beyond the nut line, 3/8 deep."""
     bench.window.set_unit("in64")
     bench.window.set_stage("slots")
-    press(of(bench, QAbstractButton, "Add a truss rod pocket"))
+    press(button(bench.window.side, "Add a truss rod pocket"))
     bench.pump()
     assert [of(bench, LengthField, label).text() for label in ("Width", "Length over all", "Depth")] == ['1/2"', '1 5/8"', '3/8"']
     bench.window.document.undo()

@@ -14,7 +14,7 @@ from geometry.edits.rack import add_entry, sort_shelf
 from geometry.errors import GeometryError
 from geometry.layout.generic import RACK
 from geometry.layout.generic_inch import RACK_INCH
-from tests.gui.test_router_stage import settle
+from tests.gui.hands import fill
 from tests.waiting import press
 
 
@@ -33,10 +33,10 @@ def told(monkeypatch):
 
 
 @pytest.fixture
-def room(bench, qtbot, path, told):
+def room(bench, path, told):
     bench.window.set_stage("router")
     room = bench.window.rooms["router"]
-    settle(bench, room, qtbot)
+    bench.planned("router")
     press(room.shows.rack)
     assert bench.window.paper.currentWidget() is room.rack.view
     return room
@@ -55,10 +55,7 @@ def choose(view, id):
 def type_into(form, name, text):
     """Type a value and leave it with Enter."""
     field = next(w for w in form.widgets if w.accessibleName() == name)
-    field.setFocus()
-    field.selectAll()
-    QTest.keyClicks(field, text)
-    QTest.keyClick(field, Qt.Key.Key_Return)
+    fill(field, text)
     return field
 
 
@@ -67,7 +64,7 @@ def whose(view, index):
     QTest.keyClick(view._whose, Qt.Key.Key_Down if index else Qt.Key.Key_Up)
 
 
-def test_a_bits_length_changes_the_reason(bench, room, qtbot):
+def test_a_bits_length_changes_the_reason(bench, room):
     """Edges of 30 mm in 16 mm of wood stand 14 mm up into a template of 6 mm: no bearing is left to rub there."""
     def reason():
         return next((words for _, words, _ in room.panel.rejected.rows if words.startswith("12 shank bearing: ")), "")
@@ -76,11 +73,11 @@ def test_a_bits_length_changes_the_reason(bench, room, qtbot):
     choose(view, "12 shank bearing")
     type_into(view.form, "Cutting length", "30")
     assert next(b for b in bench.layout.rack.bits if b.id == "12 shank bearing").cutting_length == 30
-    settle(bench, room, qtbot)
+    bench.planned("router")
     assert "Its cutting edges are 30 mm long and a pass may take 16 mm" in reason()
     assert not room.panel.headline.text().startswith("bass slot: 12 shank bearing")
     bench.window.commands.run("undo")
-    settle(bench, room, qtbot)
+    bench.planned("router")
     assert reason() == "" and view.rack == bench.layout.rack
 
 
@@ -246,22 +243,22 @@ def test_a_new_layout_in_inches_begins_with_fractional_tools(bench, path):
     assert window.chooser.options.pin_diameter == 6.0
 
 
-def test_the_menu_lays_the_rack_on_the_bench(bench, qtbot, path):
+def test_the_menu_lays_the_rack_on_the_bench(bench, path):
     QTest.keyClick(bench.window, Qt.Key.Key_K, Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier)
     room = bench.window.rooms["router"]
     assert bench.window.stage == "router" and bench.window.paper.currentWidget() is room.rack.view
-    settle(bench, room, qtbot)
+    bench.planned("router")
     press(room.shows.rack)
     assert bench.window.paper.currentWidget() is bench.window.canvas
     assert "router template" in room.marks()
 
 
-def test_an_emptied_shelf_and_an_empty_rack(bench, room, qtbot):
+def test_an_emptied_shelf_and_an_empty_rack(bench, room):
     view = room.rack.view
-    while bench.layout.rack.bits:
+    for _ in bench.layout.rack.bits:
         press(view.buttons["remove"])
-    assert view.table.id == "" and not view.buttons["remove"].isEnabled()
-    settle(bench, room, qtbot)
+    assert bench.layout.rack.bits == () and view.table.id == "" and not view.buttons["remove"].isEnabled()
+    bench.planned("router")
     assert room.panel.headline.text() == "No bit of the rack can rout bass slot."
     assert "would" in room.panel.would.rows[0][1]
     press(view.buttons["add"])
@@ -269,7 +266,7 @@ def test_an_emptied_shelf_and_an_empty_rack(bench, room, qtbot):
 
 
 @pytest.mark.parametrize("seed", range(3))
-def test_whatever_the_hands_do_table_and_layout_agree(bench, room, seed, qtbot):
+def test_whatever_the_hands_do_table_and_layout_agree(bench, room, seed):
     import random
     hand = random.Random(seed)
     view = room.rack.view
@@ -293,7 +290,7 @@ def test_whatever_the_hands_do_table_and_layout_agree(bench, room, seed, qtbot):
         assert view.table.id in names or (not names and view.table.id == "")
         if view.table.id:
             assert view.form.widgets[0].text() == view.table.id
-    settle(bench, room, qtbot)
+    bench.planned("router")
 
 
 def test_a_step_back_that_the_disk_refuses_can_be_made_again(room, path, told, monkeypatch):

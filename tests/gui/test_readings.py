@@ -7,16 +7,13 @@ from PySide6.QtTest import QTest
 
 from geometry.solids import side_bore
 from geometry.units import parse_length
-from tests.gui.test_book_stage import type_on
+from tests.gui.hands import pick, type_on
 from tests.waiting import press
 
 
 @pytest.fixture
-def room(bench, qtbot):
-    bench.window.set_stage("book")
-    room = bench.window.rooms["book"]
-    qtbot.waitUntil(lambda: room.work is not None and not room.errand.busy)
-    return room
+def room(bench):
+    return bench.enter("book")
 
 
 def test_a_reading_on_the_bass_side_needs_no_sign(bench, room):
@@ -72,15 +69,10 @@ def test_a_bore_is_measured_at_the_square_edge_in_the_middle_of_the_work(bench, 
     """The drilling card tells mark and stop at the square edge: who reads just these is not off, 0.4 mm more is 0.4 mm off."""
     press(room.view.tabs.button(3))
     page = room.readings.page
-    page.ways.setFocus()
     at = {way.how == "square edge": index for index in range(page.ways.count()) if (way := page.ways.itemData(index)).what == what}
-
-    def choose(square: bool) -> None:
-        while page.ways.currentIndex() != at[square]:
-            QTest.keyClick(page.ways, Qt.Key.Key_Down if page.ways.currentIndex() < at[square] else Qt.Key.Key_Up)
-    choose(False)
+    pick(page.ways, at[False])
     assert "choose the measure at or from the square edge" in page.said
-    choose(True)
+    pick(page.ways, at[True])
     assert "choose the measure at or from the square edge" not in page.said
     rows = [one.drilling for one in room.readings._rows]
     assert len(rows) == 6, "the six post bores, and no screw"

@@ -6,35 +6,22 @@ from PySide6.QtTest import QTest
 
 from app.window.background.background import running
 from app.window.stages import STAGES
+from tests.gui.hands import pick
 from tests.waiting import press
 
 
 @pytest.fixture
-def room(bench, qtbot):
+def room(bench):
     QTest.keyClick(bench.window, _stage_key(), Qt.KeyboardModifier.AltModifier)
     assert bench.window.stage == "router"
     room = bench.window.rooms["router"]
-    settle(bench, room, qtbot)
+    bench.planned("router")
     return room
 
 
 def _stage_key() -> Qt.Key:
     """The key that goes with Alt to the Router stage."""
     return Qt.Key(Qt.Key.Key_1 + [stage.key for stage in STAGES].index("router"))
-
-
-def settle(bench, room, qtbot):
-    """Wait for the plan of the layout as it is."""
-    qtbot.waitUntil(lambda: room.planned is not None and room.planned.layout is bench.layout
-                    and room.planned.unit == bench.window.unit)
-    bench.pump()
-
-
-def pick(box, index):
-    """Choose an entry of a combo box with the keyboard."""
-    box.setFocus()
-    for _ in range(abs(index - box.currentIndex())):
-        QTest.keyClick(box, Qt.Key.Key_Down if index > box.currentIndex() else Qt.Key.Key_Up)
 
 
 def test_the_plan_is_on_show(bench, room):
@@ -49,25 +36,25 @@ def test_the_plan_is_on_show(bench, room):
     assert panel.rejected.isVisible()
 
 
-def test_another_plan_is_kept_in_the_layout_and_taken_back(bench, room, qtbot):
+def test_another_plan_is_kept_in_the_layout_and_taken_back(bench, room):
     panel = room.panel
     words = [panel.plans.itemText(i) for i in range(panel.plans.count())]
     at = next(i for i, text in enumerate(words) if "9.5 shank bearing" in text)
     pick(panel.plans, at)
     assert [(r.of, r.tools[0].bit) for r in bench.layout.routes] == [("bass slot", "9.5 shank bearing")]
-    settle(bench, room, qtbot)
+    bench.planned("router")
     assert panel.headline.text().startswith("bass slot: 9.5 shank bearing")
     assert panel.plans.itemText(0).startswith("Your choice: ")
     press(panel.best)
-    settle(bench, room, qtbot)
+    bench.planned("router")
     assert bench.layout.routes == () and panel.headline.text() == "bass slot: 12 shank bearing, 1 pass."
 
 
-def test_stepping_through_the_passes_with_the_arrow_keys(bench, room, qtbot):
+def test_stepping_through_the_passes_with_the_arrow_keys(bench, room):
     panel = room.panel
     words = [panel.plans.itemText(i) for i in range(panel.plans.count())]
     pick(panel.plans, next(i for i, text in enumerate(words) if "2 passes" in text))
-    settle(bench, room, qtbot)
+    bench.planned("router")
     stepper = panel.stepper
     assert stepper.index == 0 and stepper.says.startswith("Pass 1 of 2. Face up")
     stepper.slider.setFocus()
@@ -86,24 +73,24 @@ def test_marks_come_and_go_with_the_strip(bench, room):
     assert {mark.style for mark in room.marks()["router grain"]} >= {"feed", "grain risk"}
 
 
-def test_sentences_follow_the_unit(bench, room, qtbot):
+def test_sentences_follow_the_unit(bench, room):
     bench.window.set_unit("in")
-    settle(bench, room, qtbot)
+    bench.planned("router")
     assert '0.63" deep' in room.panel.stepper.says
     told = [words for rows in (room.panel.steps, room.panel.facts, room.panel.rejected) for _, words, _ in rows.rows]
     assert told and not any(" mm" in words for words in told)
 
 
-def test_the_template_is_made_for_the_plan(bench, room, qtbot):
+def test_the_template_is_made_for_the_plan(bench, room):
     panel = room.panel
     assert not panel.make_template.isVisible() and "it is the one of this plan" in panel.template.text()
     words = [panel.plans.itemText(i) for i in range(panel.plans.count())]
     pick(panel.plans, next(i for i, text in enumerate(words) if " with bush" in text))
-    settle(bench, room, qtbot)
+    bench.planned("router")
     assert panel.make_template.isVisible()
     panel._scroll.ensureWidgetVisible(panel.make_template)
     press(panel.make_template)
-    settle(bench, room, qtbot)
+    bench.planned("router")
     tool = bench.layout.routes[0].tools[0]
     assert (bench.layout.template.bit, bench.layout.template.bush) == (tool.bit, tool.bush)
     assert not panel.make_template.isVisible()
@@ -128,7 +115,7 @@ def test_a_slot_pressed_on_the_canvas_is_told_of(bench, room):
     assert room.panel.isVisible()
 
 
-def test_the_written_template_is_the_one_of_the_plan(bench, room, qtbot, tmp_path, monkeypatch):
+def test_the_written_template_is_the_one_of_the_plan(bench, room, tmp_path, monkeypatch):
     """The opening in the file, read by ezdxf, is as wide as slot and plan say: 13 + 2 x offset."""
     import ezdxf
 
@@ -138,7 +125,7 @@ def test_the_written_template_is_the_one_of_the_plan(bench, room, qtbot, tmp_pat
     panel = room.panel
     words = [panel.plans.itemText(i) for i in range(panel.plans.count())]
     pick(panel.plans, next(i for i, text in enumerate(words) if " with bush" in text))
-    settle(bench, room, qtbot)
+    bench.planned("router")
     offset = room.planned.routing.slots[0].best.offset
     assert offset > 1
     panel._scroll.ensureWidgetVisible(panel.write_template)
@@ -167,5 +154,5 @@ def test_a_slot_that_crosses_itself_is_said_and_the_plan_comes_back(bench, room,
     assert "crosses itself" in room.panel.headline.text() and room.panel.what.isVisible()
     assert {mark.owner for mark in room.marks()["router template"]} == {layout.slots[1].id, "outline"}
     bench.window.commands.run("undo")
-    settle(bench, room, qtbot)
+    bench.planned("router")
     assert room.panel.headline.text().startswith("bass slot: ") and room.panel.what.isVisible()

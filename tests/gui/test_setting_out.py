@@ -14,6 +14,7 @@ from app.window.dialogs.offset_dialog import OffsetDialog
 from geometry.curves import Arc
 from geometry.edits import is_symmetric, plan_point
 from geometry.layout import StraightSlot, loop_path
+from tests.gui.hands import choose, fill, typed
 from tests.waiting import press, until
 
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
@@ -109,10 +110,7 @@ def offset(bench, text: str, copy: bool = False) -> None:
     def answer():
         dialog = QApplication.activeModalWidget()
         assert isinstance(dialog, OffsetDialog)
-        dialog.field.setFocus()
-        dialog.field.selectAll()
-        QTest.keyClicks(dialog.field, text)
-        QTest.keyClick(dialog.field, Qt.Key.Key_Tab)
+        fill(dialog.field, text, Qt.Key.Key_Tab)
         if copy:
             press(dialog.copy)
         until(lambda: dialog.settled)
@@ -148,10 +146,7 @@ def test_with_mirrored_on_what_is_typed_nudged_and_removed_happens_on_both_sides
     press(window.tools.mirrored)
     bench.click(bench.layout.outline.nodes[1].at)
     field = next(w for w in below(window.side, LengthField) if w.isVisible() and w.accessibleName().startswith("Across,"))
-    field.setFocus()
-    field.selectAll()
-    QTest.keyClicks(field, "42")
-    QTest.keyClick(field, Qt.Key.Key_Return)
+    fill(field, "42")
     assert is_symmetric(bench.layout.outline) and bench.layout.outline.nodes[1].at[0] == 42.0
     window.canvas.view.setFocus()
     bench.key(Qt.Key.Key_Delete)
@@ -205,9 +200,7 @@ def test_a_corner_is_rounded_with_the_largest_radius_told_and_a_larger_one_refus
         ghost = window.canvas._ghost._marks
         assert ghost, "the rounding is seen before it is taken"
         for text in ("400", "3"):
-            dialog.field.setFocus()
-            dialog.field.selectAll()
-            QTest.keyClicks(dialog.field, text)
+            typed(dialog.field, text)
             dialog.field.editingFinished.emit()
             until(lambda: dialog.settled)
             said.append(dialog.says.text())
@@ -230,9 +223,7 @@ def test_several_tuners_take_other_hardware_in_one_step(bench):
     assert row.value == before.tuner("bass side 1").pattern and "side 10 roller two screws" in dict(row.choices)
     assert all(before.pattern(id).mount == "side" for id, _ in row.choices)
     box = next(box for box in below(bench.window.side, QComboBox) if box.isVisible() and box.accessibleName() == "Hardware of all")
-    box.setFocus()
-    while box.currentData() != "side 10 roller two screws":
-        QTest.keyClick(box, Qt.Key.Key_Down)
+    choose(box, "side 10 roller two screws")
     after = bench.layout
     assert [tuner.id for tuner in after.tuners if tuner.pattern == "side 10 roller two screws"] == list(ids[:2]) + [ids[2]]
     mixed = several(after, (*ids, "treble side 2"), "mm").fields[0]

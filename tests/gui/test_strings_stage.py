@@ -4,7 +4,7 @@ import pytest
 from msgspec.structs import replace
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QPushButton
+from PySide6.QtWidgets import QAbstractButton, QApplication, QPushButton
 
 from app.look.descendants import below
 from app.tools.pointer import Pointer, Running
@@ -14,7 +14,8 @@ from geometry.drawing import Label
 from geometry.edits.strings import set_post
 from geometry.strings import runs
 from geometry.strings.sets import SETS
-from tests.waiting import press, ready, until
+from tests.gui.hands import button, choose, fill, space
+from tests.waiting import press, until
 
 
 @pytest.fixture
@@ -42,17 +43,11 @@ def test_every_string_stands_in_the_table(bench, room):
 
 
 def test_a_string_is_added_and_removed_as_steps_of_their_own(bench, room):
-    def button(word: str) -> QPushButton:
-        until(lambda: seen(word), f"no button {word} to be seen")
-        return seen(word)[0]
-
-    def seen(word: str) -> list[QPushButton]:
-        return [b for b in below(room.panel, QPushButton) if b.text() == word and ready(b)]
     before = bench.layout
-    press(button("Add a string on the treble side"))
+    press(button(room.panel, "Add a string on the treble side"))
     assert [string.id for string in bench.layout.strings] == [str(n) for n in range(1, 14)]
     assert len(room.panel.table._made) == 13 and room.panel.table._made[-1][0].currentText() == "none"
-    press(button("Remove string 13"))
+    press(button(room.panel, "Remove string 13"))
     assert bench.layout == before
     assert bench.window.document.history.undo_name == "Remove string 13"
 
@@ -61,11 +56,7 @@ def test_a_button_whose_work_is_done_leaves_the_keyboard_to_a_value_beside_it(be
     """Its row goes; a button in its place might be pressed by who presses twice."""
     bench.window.document.apply("no strings", replace(bench.layout, strings=(), tuners=tuple(
         replace(tuner, string=None) for tuner in bench.layout.tuners)))
-    word = f"Add a string for each of the {len(bench.layout.tuners)} posts"
-    until(lambda: [b for b in below(room.panel, QPushButton) if b.text() == word and ready(b)], "no such button")
-    (button,) = (b for b in below(room.panel, QPushButton) if b.text() == word and ready(b))
-    button.setFocus()
-    QTest.keyClick(button, Qt.Key.Key_Space)
+    space(button(room.panel, f"Add a string for each of the {len(bench.layout.tuners)} posts"))
     assert len(bench.layout.strings) == len(bench.layout.tuners)
     until(lambda: room.panel.nut.complete, "rows come in some turns of the event loop")
     now = QApplication.focusWidget()
@@ -77,11 +68,8 @@ def test_a_post_chosen_with_the_keyboard_changes_two_strings_over(bench, room):
     before = bench.layout
     here, there = post_of(bench, "1"), post_of(bench, "2")
     box = room.panel.table._made[0][0]
-    box.setFocus()
-    step = Qt.Key.Key_Down if box.findData(there) > box.currentIndex() else Qt.Key.Key_Up
-    for _ in range(abs(box.findData(there) - box.currentIndex())):
-        QTest.keyClick(box, step)
-        bench.pump()
+    choose(box, there)
+    bench.pump()
     assert bench.layout.tuner(there).string == "1"
     assert sorted(t.string for t in bench.layout.tuners) == sorted(t.string for t in before.tuners)
     assert here != there
@@ -111,10 +99,7 @@ def test_a_proposal_shows_ghosts_and_is_taken_as_one_step(bench, room, qtbot):
 def test_strings_made_for_bare_posts_are_offered_a_post_each(bench, room, qtbot):
     bare = replace(bench.layout, strings=(), tuners=tuple(replace(tuner, string=None) for tuner in bench.layout.tuners))
     bench.window.document.apply("No strings", bare)
-    def button() -> list[QPushButton]:
-        return [b for b in below(room.panel, QPushButton) if b.text() == "Add a string for each of the 12 posts" and ready(b)]
-    until(button, "no button for strings")
-    press(button()[0])
+    press(button(room.panel, "Add a string for each of the 12 posts"))
     qtbot.waitUntil(lambda: room.proposal is not None)
     assert len(room.proposal.runs) == 12 and room.proposal.crossings == 0 and not any(t.string for t in bench.layout.tuners)
     room._leave()
@@ -124,10 +109,9 @@ def test_strings_made_for_bare_posts_are_offered_a_post_each(bench, room, qtbot)
 
 def test_a_set_by_gauge_takes_every_string(bench, room):
     box = room.panel.sets
-    index = next(i for i in range(box.count()) if box.itemData(i) is not None)
+    assert box.itemData(1) is SETS[3] and box.currentIndex() == 0
     box.setFocus()
-    for _ in range(index - box.currentIndex()):
-        QTest.keyClick(box, Qt.Key.Key_Down)
+    QTest.keyClick(box, Qt.Key.Key_Down)
     assert tuple(s.diameter for s in bench.layout.strings) == SETS[3].diameters
 
 
@@ -204,16 +188,14 @@ def test_a_left_handed_mirror_says_which_edge_is_still_called_bass(bench, room):
 
 
 def test_the_button_for_one_more_string_stays_under_the_pointer(bench, room):
-    def button() -> QPushButton:
-        found = [b for b in below(room.panel, QPushButton) if b.text() == "Add a string on the treble side" and ready(b)]
-        return found[0] if found else None
-    until(button, "no such button")
-    at = button().mapToGlobal(QPoint(5, 5))
+    def more() -> QAbstractButton:
+        return button(room.panel, "Add a string on the treble side")
+    at = more().mapToGlobal(QPoint(5, 5))
     for n in range(13, 17):
-        press(button())
+        press(more())
         assert len(bench.layout.strings) == n
         until(lambda: room.panel.strings.complete, "rows come in some turns of the event loop")
-        assert button().mapToGlobal(QPoint(5, 5)) == at
+        assert more().mapToGlobal(QPoint(5, 5)) == at
 
 
 def test_a_refusal_goes_from_the_foot_with_what_was_refused(bench, room):
@@ -222,10 +204,7 @@ def test_a_refusal_goes_from_the_foot_with_what_was_refused(bench, room):
     pitch = next(w for row, w in zip(room.panel.nut.rows, room.panel.nut.widgets, strict=True) if row.label == "Pitch of the head")
 
     def refused() -> None:
-        pitch.setFocus()
-        pitch.selectAll()
-        QTest.keyClicks(pitch, "48")
-        QTest.keyClick(pitch, Qt.Key.Key_Return)
+        fill(pitch, "48")
         assert foot.said == "Nut: pitch must be at most 40°."
     refused()
     QTest.keyClick(pitch, Qt.Key.Key_Escape)

@@ -19,7 +19,7 @@ from app.window.tracing.trace_dialog import TraceDialog
 from geometry.layout import loop_path
 from geometry.tracing.plane_map import PlaneMap
 from tests.geometry.tracing.scans import Scan
-from tests.gui.test_front import drop
+from tests.gui.hands import drop, fill, typed
 from tests.waiting import on_screen, press
 
 HEAD = headstock.read(samples() / "three-a-side.headstock.json")
@@ -48,13 +48,6 @@ def drag(board, key: str, to: tuple[float, float]) -> None:
     QTest.mouseRelease(board, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, end.toPoint())
 
 
-def enter(field, text: str) -> None:
-    field.setFocus()
-    field.selectAll()
-    QTest.keyClicks(field, text)
-    QTest.keyClick(field, Qt.Key.Key_Tab)
-
-
 def laid_by_hand(scan, qtbot, four: bool = False):
     """What the maker does in the dialog: two points 120 mm apart or a 100 x 120 mm rectangle, and the ends of the nut."""
     def by_hand(dialog):
@@ -64,13 +57,13 @@ def laid_by_hand(scan, qtbot, four: bool = False):
             press(dialog.four, QPoint(8, dialog.four.height() // 2))
             for key, at in (("1", (-30, 130)), ("2", (30, 130)), ("3", (30, 10)), ("4", (-30, 10))):
                 drag(dialog.board, key, scan.at(*at))
-            enter(dialog.across, "60")
-            enter(dialog.along, "120")
+            fill(dialog.across, "60", Qt.Key.Key_Tab)
+            fill(dialog.along, "120", Qt.Key.Key_Tab)
             assert (dialog.across.text(), dialog.along.text()) == ("60 mm", "120 mm"), "a number is told with its unit"
         else:
             drag(dialog.board, "a", scan.at(0, 10))
             drag(dialog.board, "b", scan.at(0, 130))
-            enter(dialog.distance, "120 mm")
+            fill(dialog.distance, "120 mm", Qt.Key.Key_Tab)
         drag(dialog.board, "bass", scan.at(-20, 0))
         drag(dialog.board, "treble", scan.at(20, 0))
         assert dialog.lay_button.isEnabled(), dialog._says.text()
@@ -139,7 +132,7 @@ def put(dialog, scan, distance: float) -> None:
     on_screen(dialog)
     for key, at in (("a", (0, 10)), ("b", (0, 130)), ("bass", (-20, 0)), ("treble", (20, 0))):
         dialog.board.place(key, scan.at(*at))
-    enter(dialog.distance, f"{distance} mm")
+    fill(dialog.distance, f"{distance} mm", Qt.Key.Key_Tab)
 
 
 def test_a_nut_that_no_layout_has_is_refused_while_the_marks_are_there(bench, scan, file, qtbot):
@@ -214,7 +207,7 @@ def test_the_outline_is_proposed_and_taken_as_one_step(bench, scan, file, monkey
 def test_a_dropped_picture_on_the_front_page_begins_a_layout_to_trace_into(bench, scan, file, monkeypatch, qtbot):
     bench.window.front.show()
     monkeypatch.setattr(LayDialog, "exec", laid_by_hand(scan, qtbot))
-    assert drop(bench, file)
+    assert drop(bench.window, file)
     qtbot.waitUntil(lambda: bench.layout.picture is not None)
     assert bench.layout.name == "old head" and bench.window.stage == "outline" and not bench.window.front.shown
     # The nut is taken from the picture; the marks were set with a hand to about 1 mm.
@@ -236,7 +229,7 @@ def test_who_stays_with_the_layout_that_is_open_keeps_the_marks_on_the_picture(b
         return dialog.result()
     bench.window.front.show()
     monkeypatch.setattr(LayDialog, "exec", twice)
-    assert drop(bench, file)
+    assert drop(bench.window, file)
     qtbot.waitUntil(lambda: bench.layout.picture is not None)
     assert bench.layout.name == "old head" and not answers
 
@@ -262,9 +255,7 @@ def test_a_size_that_cannot_be_read_is_not_laid_with_the_one_before(bench, scan,
     for key in ("a", "b", "bass", "treble"):
         x, y = dialog._at[key]
         drag(dialog.board, key, (x + 40, y + 20))
-    dialog.distance.setFocus()
-    dialog.distance.selectAll()
-    QTest.keyClicks(dialog.distance, "12o mm")
+    typed(dialog.distance, "12o mm")
     QTest.mouseClick(dialog.lay_button, Qt.MouseButton.LeftButton)
     assert dialog.distance.hasFocus(), "not Cancel, where Enter would throw the marks away"
     QTest.keyClick(dialog.distance, Qt.Key.Key_Return)
@@ -273,7 +264,7 @@ def test_a_size_that_cannot_be_read_is_not_laid_with_the_one_before(bench, scan,
     press(dialog.four, QPoint(8, dialog.four.height() // 2))
     assert dialog._says.text() == "Still to be put in their places: corner 1, corner 2, corner 3 and corner 4.", "the distance is not asked for here"
     press(dialog.two, QPoint(8, dialog.two.height() // 2))
-    enter(dialog.distance, "120 mm")
+    fill(dialog.distance, "120 mm", Qt.Key.Key_Tab)
     QTest.keyClick(dialog.distance, Qt.Key.Key_Return)
     assert dialog.picture is not None and dialog._lengths["distance"] == 120.0
     dialog.deleteLater()

@@ -7,16 +7,10 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.formats import headstock
-from app.look.descendants import below
 from app.panels.forms.fields import Field
 from app.window import ask
-from tests.gui.test_book_stage import type_on
+from tests.gui.hands import field, type_on, typed
 from tests.waiting import until
-
-
-def field(root, name: str) -> Field:
-    until(lambda: [one for one in below(root, Field) if one.accessibleName() == name and one.isVisible()])
-    return next(one for one in below(root, Field) if one.accessibleName() == name and one.isVisible())
 
 
 def typing(bench, text: str, stage: str = "blank", name: str = "Thickness") -> Field:
@@ -24,9 +18,7 @@ def typing(bench, text: str, stage: str = "blank", name: str = "Thickness") -> F
     bench.window.set_stage(stage)
     bench.pump()
     found = field(bench.window.side, name)
-    found.setFocus()
-    found.selectAll()
-    QTest.keyClicks(found, text)
+    typed(found, text)
     return found
 
 
@@ -71,8 +63,7 @@ def test_closing_asks_about_it(bench, saved, monkeypatch):
 def test_an_undo_leaves_it_in_the_field(bench):
     thickness = typing(bench, "17")
     QTest.keyClick(thickness, Qt.Key.Key_Return)
-    thickness.selectAll()
-    QTest.keyClicks(thickness, "18")
+    typed(thickness, "18")
     bench.window.commands.run("undo")
     assert bench.layout.blank.thickness == 16 and thickness.text() == "18"
 

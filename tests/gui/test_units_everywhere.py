@@ -15,6 +15,7 @@ from app.window.stages import STAGES
 from geometry.errors import GeometryError
 from geometry.layout import feature_ids
 from geometry.units import MM_PER_INCH, format_length, parse_length
+from tests.gui.hands import fill
 
 UNITS = ("in64", "in", "mm")
 
@@ -92,10 +93,7 @@ def test_a_typed_inch_is_kept_to_the_last_bit(bench, qtbot):
     bench.window.document.hold(("blank",))
     bench.window.actions_["in64"].trigger()
     field = next(w for w in fields(bench) if w.accessibleName() == "Thickness")
-    field.setFocus()
-    field.selectAll()
-    qtbot.keyClicks(field, "5/8")
-    qtbot.keyClick(field, Qt.Key.Key_Return)
+    fill(field, "5/8")
     assert bench.layout.blank.thickness == 0.625 * MM_PER_INCH
     kept = bench.layout
     for unit in UNITS:

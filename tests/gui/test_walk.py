@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from app.look.descendants import below
 from app.window.stages import STAGES
-from tests.gui.test_letters import rest
+from tests.gui.bench import at_rest
 
 TAKES = (QAbstractButton, QLineEdit, QComboBox, QAbstractItemView, QSlider, QGraphicsView, QPlainTextEdit)
 
@@ -65,7 +65,7 @@ def test_tab_visits_all_of_each_stage_and_comes_back_and_all_has_a_name(window):
         window.set_stage(stage.key)
         if stage.key == "tuners":
             window.document.hold(("treble side 3",))
-        rest(window)
+        at_rest(window)
         assert nameless(window) == [], stage.key
         assert QApplication.focusWidget() is not None, stage.key
         there = walked(window, Qt.Key.Key_Tab)
@@ -78,7 +78,7 @@ def test_tab_visits_all_of_each_stage_and_comes_back_and_all_has_a_name(window):
 
 def test_stages_come_before_tools_before_the_drawing_before_the_panel(window):
     window.set_stage("blank")
-    rest(window)
+    at_rest(window)
     there = walked(window, Qt.Key.Key_Tab)
     at = [next(i for i, widget in enumerate(there) if part.isAncestorOf(widget)) for part in window.parts]
     first = at.index(min(at))
@@ -124,5 +124,5 @@ def nameless(root: QWidget) -> list[str]:
 
 def test_everything_on_the_front_page_has_a_name(window):
     window.front.show()
-    rest(window)
+    at_rest(window)
     assert nameless(window) == []

@@ -7,8 +7,8 @@ from PySide6.QtWidgets import QAbstractSpinBox, QApplication, QComboBox, QSlider
 
 from app.look.descendants import below
 from app.window.stages import STAGES
+from tests.gui.bench import at_rest
 from tests.gui.dialogs import DIALOGS
-from tests.gui.test_letters import rest
 from tests.waiting import on_screen, until
 
 
@@ -52,7 +52,7 @@ def test_no_stage_has_a_part_that_the_wheel_turns(bench):
     seen = set()
     for stage in STAGES:
         bench.window.set_stage(stage.key)
-        rest(bench.window)
+        at_rest(bench.window)
         assert_the_wheel_turns_none(bench.window)
         seen |= {widget.accessibleName() for widget in valued(bench.window)}
     assert {"Hardware", "Paper", "Step"} <= seen
