@@ -103,3 +103,25 @@ def test_the_air_of_strings_that_come_near_the_side_of_a_ramp_beyond_the_nut_end
         seen += 1
         lean += post > nut
     assert seen >= 15 and lean >= 10
+
+
+@pytest.mark.parametrize("turn", [-0.7, 0.4])
+@pytest.mark.parametrize("half", [HALF, 7.2, 4.0])
+def test_a_slot_that_leans_leaves_its_strings_the_air_of_one_that_stands(half, turn):
+    """Slot, ramp and strings turned on the face by `turn` rad: the distances to the points of wood are those from before."""
+    def turned(x, y):
+        return x * math.cos(turn) - y * math.sin(turn), x * math.sin(turn) + y * math.cos(turn)
+
+    slot = Slot(id="slot", shape=StraightSlot(nut_end=turned(0.0, NUT_END + HALF), tip_end=turned(0.0, 120.0), width=2 * HALF),
+                ramp=Ramp(length=LENGTH, depth=DEPTH, width=None if half == HALF else 2 * half))
+    points, seen = wood(half), 0
+    for nut, post, up, low in product((-6.0, -2.0, 3.0, 5.0), (-6.5, 1.0, 6.9), (3.0, 6.5), (1.5, 4.0)):
+        found = dive(Run("1", "a", turned(nut, 0.0), turned(post, 48.0), 0.0, -low, up, THICK), slot)
+        sampled = air(Run("1", "a", (nut, 0.0), (post, 48.0), 0.0, -low, up, THICK), points)
+        if found.low > 0 or sampled < 0:
+            continue
+        told = min(found.end().air, found.beside().air)
+        assert told <= sampled + 1e-9
+        assert told == pytest.approx(sampled, abs=0.01)
+        seen += 1
+    assert seen >= 15

@@ -76,6 +76,9 @@ def test_flats_take_their_depth_off_the_edge():
     assert spot.box[1::2] == pytest.approx((-11.0, -5.0))
     assert flat_sections(head(Flat(size=24.0, depth=1.2)), SectionLine((0.0, 113.0), (1.0, 0.0))) == []
     assert flat_sections(head(Flat(size=24.0, depth=1.2)), line, set()) == []
+    # Aslant over the spot, from x = 38.8 to 43: half-way, 2 mm off its middle along the edge, it is sqrt(25 - 4) high.
+    ((_, slanting),) = flat_sections(head(Flat(shape="spot", size=10.0, depth=1.2)), SectionLine((10.9, 62.0), (0.6, 0.8)))
+    assert slanting.box == pytest.approx((46.5, -8.0 - 21 ** 0.5, 53.5, -8.0 + 21 ** 0.5))
 
 
 def test_steps_show_what_the_file_takes():

@@ -35,6 +35,14 @@ def test_the_wood_left_in_square_corners_is_hatched_and_labelled():
         assert any(area.buffer(0.01).covers(LineString([line.start, line.end])) for area in areas)
 
 
+def test_each_slot_shows_the_opening_of_its_own_template():
+    """Two slots 30 mm apart, 13 wide, a bearing as wide as its cutter: each opening is its own slot's, 13 mm wide about its middle."""
+    layout = with_rack(head(straight(x=-15.0, id="one"), straight(x=15.0, id="two")), BEARING, drills=(BRAD,))
+    lines = {mark.owner: mark.path for mark in face_groups(layout, plan_routing(layout))["template"]}
+    assert {name: (path.box[0], path.box[2]) for name, path in lines.items() if name != "outline"} == {
+        "one": pytest.approx((-21.5, -8.5)), "two": pytest.approx((8.5, 21.5))}
+
+
 def test_hatching_lies_evenly_across():
     lines = hatching(Polygon([(0, 0), (10, 0), (10, 4), (0, 4)]))
     assert all(b[1] - a[1] == pytest.approx(b[0] - a[0]) for a, b in lines)

@@ -51,6 +51,9 @@ def test_a_side_bore_meets_waste_rail_slot_and_wood():
     assert boxes(drawing, "wood")[0][0] == pytest.approx(5.0)
     (bore,) = boxes(drawing, "side bore")
     assert bore == pytest.approx((0.0, -8.0 - 3.2, 35.0 + 0.3 * 6.4, -8.0 + 3.2))
+    # The plate, 10 across, on the outline; the string hole 28 into the post of 6.2.
+    assert {mark.style: mark.path.box for mark in drawing if isinstance(mark, Stroke) and mark.style in ("seat", "string")} == {
+        "seat": pytest.approx((5.0, -8.0 - 5.0, 5.0, -8.0 + 5.0)), "string": pytest.approx((33.0, -8.0 - 3.1, 33.0, -8.0 + 3.1))}
 
 
 def test_a_counterbore_from_the_side_is_cut_from_the_square_edge_to_its_stop():

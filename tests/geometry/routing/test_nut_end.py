@@ -84,6 +84,16 @@ def test_a_larger_template_by_hand_stays_lines_and_arcs():
     assert lean_out(nut_end(narrowing)) == 0.0
 
 
+@pytest.mark.parametrize("mirrored", [False, True])
+def test_edges_that_leave_the_nut_line_each_in_its_own_way(mirrored):
+    """One edge leans out by 10 over 90, 10 / sqrt(8200) mm a mm along it; the other narrows, or leaves at a shoulder, which is no lean."""
+    for other in (((-20.0, 90.0), (-30.0, 0.0)), ((-30.0, 90.0), (-30.0, 0.0)), ((-50.0, 90.0), (-50.0, 1.0), (-30.0, 0.0))):
+        corners = [(30.0, 0.0), (40.0, 90.0), *other]
+        end = nut_end(loop(*([(-x, y) for x, y in corners] if mirrored else corners)))
+        assert lean_out(end) == pytest.approx(10 / 8200 ** 0.5)
+    assert end.shoulders == ((False, True) if mirrored else (True, False))
+
+
 def test_beside_a_neck_it_reaches_past_the_shoulders():
     """The router follows it along the shoulder, behind the nut line; the neck, 40 wide, stays free."""
     shouldered = loop((-20.0, 0.0), (20.0, 0.0), (40.0, 1.0), (40.0, 90.0), (-40.0, 90.0), (-40.0, 1.0))

@@ -9,11 +9,13 @@ from hypothesis import strategies as st
 
 from geometry.layout import (
     Blank,
+    Bore,
     Ear,
     FreePlace,
     Headstock,
     Loop,
     Node,
+    Pattern,
     Pin,
     SingleHole,
     Slot,
@@ -26,7 +28,7 @@ from geometry.sequence import NoPins, operations, propose_pins
 from geometry.solids import holes
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
-from tests.geometry.drawing.specimens import plain_head
+from tests.geometry.drawing.specimens import FACE, plain_head
 from tests.geometry.sequence.specimens import demo, stocked
 
 REPLACE = msgspec.structs.replace
@@ -137,6 +139,21 @@ def test_a_later_bore_serves_with_its_own_diameter() -> None:
     low, high = propose_pins(stocked(tuners=tuners, slots=(wall,), holes=(), pins=()))
     assert (low.at, low.diameter) == ((-20.0, 15.0), 6.5)
     assert (high.at, high.diameter) == ((20.0, 165.0), 6.5)
+
+
+@pytest.mark.parametrize(("low_y", "diameter", "serves"), [(90.0, 6.5, True), (75.0, 6.5, False), (90.0, 8.0, False)])
+def test_two_later_bores_bring_a_turned_template_back_only_as_mirror_images(low_y: float, diameter: float, serves: bool) -> None:
+    """Bores 20 mm to either side of a slot that fills the centreline: at one level and of one diameter, or not at all."""
+    wide = Pattern(id="wide", mount="face", seat=FACE.seat, post=FACE.post, button=FACE.button,
+                   bores=(Bore(role="post", diameter=diameter, surface="face"),))
+    front = stocked().tuners[0]
+    tuners = (REPLACE(front, id="bass", pattern="wide", place=FreePlace(at=(-20.0, low_y), turn=180.0)),
+              REPLACE(front, id="treble", place=FreePlace(at=(20.0, 90.0), turn=0.0)))
+    wall = Slot(id="slot", shape=StraightSlot(nut_end=(0.0, 25.0), tip_end=(0.0, 168.0), width=13.0))
+    found = propose_pins(stocked(tuners=tuners, patterns=(FACE, wide), slots=(wall,), holes=(), pins=()), flip=True)
+    assert isinstance(found, NoPins) != serves
+    if serves:
+        assert [(pin.at, pin.diameter) for pin in found] == [((-20.0, 90.0), 6.5), ((20.0, 90.0), 6.5)]
 
 
 def test_pins_keep_to_one_side_of_a_glue_line() -> None:

@@ -49,6 +49,7 @@ def test_there_is_a_back_paper_where_something_is_drilled_from_the_back() -> Non
 def test_edges_go_with_the_outline_and_seats_come_with_the_router() -> None:
     assert after("rout slot 2").square_edges == ("bass", "treble")
     assert after("cut outline").square_edges == ()
+    assert "The square edges are gone." in after("cut outline").words()
     assert after("cut outline").outline == "sawn"
     assert after("rout outline 1").outline == "routed"
     assert "The outline is finished, seats stand." in after("rout outline 1").words()
