@@ -11,6 +11,7 @@ from app.formats import headstock
 from app.formats.drawing_in import DrawingRead, read_drawing_safely
 from app.formats.drawing_in.command import outline_report, require_outline
 from app.formats.errors import FormatError
+from app.formats.layer_names import depth_on
 from geometry.edits.imported import layout_from
 from geometry.edits.imported_openings import there_told
 from geometry.joining.placing import place
@@ -33,7 +34,7 @@ def run(request: argparse.Namespace) -> int:
     read = read_drawing_safely(request.drawing, request.unit)
     require_outline(read)
     placed = place(read.outline.path)
-    roles = [(loop.path, loop.role) for loop in read.loops]
+    roles = [(loop.path, loop.role, depth_on(loop.layer)) for loop in read.loops]
     name = request.out.name.removesuffix(FILE_ENDING)
     headstock.write(layout_from(roles, placed.matrix, name, placed.nut_width), request.out)
     if request.json:

@@ -17,11 +17,12 @@ the price of one as value and a total."""
 
 
 def book_table(book: Book, planned: Sequence[Task]) -> list[tuple[Cell, ...]]:
-    """Rows under HEAD: times, money, notes, readings. Minutes, mm (tilt: degrees); amounts to the last digit."""
+    """Rows under HEAD: times, steps done, money, notes, readings. Minutes, mm (tilt: degrees); amounts to the last digit."""
     rows: list[tuple[Cell, ...]] = []
     for line in lines(book, planned):
         rows += [(say("time"), term(piece), line.task.title, line.task.operation, None, line.planned, spent, "min", None)
                  for piece, spent in (("practice", line.practice), ("real", line.real)) if spent is not None]
+    rows += [(say("done"), term(one.piece), one.task.title, one.task.operation, None, None, None, None, None) for one in book.done]
     rows += [(say("money"), term(p.piece), p.part, None, p.count, None, p.each, book.currency, cost(p)) for p in book.prices]
     for one in book.remarks:
         about = one.on or (None if one.task is None else one.task.operation)

@@ -8,33 +8,45 @@ from __future__ import annotations
 
 import io
 import math
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from app.formats.layer_names import LAYERS
+from app.formats.layer_names import LAYERS, layer_name
 from app.formats.mark_shapes import cross_arms
 from app.formats.paper_look import HIDDEN, INKS, Ink
 from app.formats.saving import save_bytes
 from geometry.curves import Arc, Cubic, Line
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
+from geometry.solids.depth import Depth
 from geometry.vectors import Vec2
 
 MANY = 24
 """A chain of more straight pieces than this is one polyline instead of single lines."""
 
 
-def dxf_bytes(drawing: Drawing) -> bytes:
-    """The drawing as DXF text in UTF-8. An empty drawing gives a valid file without entities."""
+Depths = Callable[[Mark], Depth | None]
+
+
+def no_depth(_mark: Mark) -> None:
+    """Of drawings in which nothing is cut."""
+    return None
+
+
+def dxf_bytes(drawing: Drawing, depths: Depths = no_depth) -> bytes:
+    """The drawing as DXF text in UTF-8. An empty drawing gives a valid file without entities.
+
+    `depths` tells how deep a mark is cut: the name of its layer says so (layer_names), for lines and circles lie flat.
+    """
     import ezdxf
     with _fixed_metadata():
         doc = ezdxf.new("R2010", setup=False, units=4)
         doc.header["$INSUNITS"] = 4
         doc.header["$MEASUREMENT"] = 1
         doc.header["$LUNITS"] = 2
-        _layers(doc, drawing)
-        writer = _Writer(doc.modelspace())
+        _layers(doc, drawing, depths)
+        writer = _Writer(doc.modelspace(), depths)
         for mark in drawing:
             writer.add(mark)
         _extents(doc, writer)
@@ -43,9 +55,9 @@ def dxf_bytes(drawing: Drawing) -> bytes:
     return text.getvalue().encode(doc.output_encoding, errors="replace")
 
 
-def write_dxf(drawing: Drawing, path: Path) -> None:
+def write_dxf(drawing: Drawing, path: Path, depths: Depths = no_depth) -> None:
     """Save the drawing. FormatError when the place cannot be written."""
-    save_bytes(path, dxf_bytes(drawing))
+    save_bytes(path, dxf_bytes(drawing, depths))
 
 
 @contextmanager
@@ -60,12 +72,12 @@ def _fixed_metadata() -> Iterator[None]:
         ezdxf.options.write_fixed_meta_data_for_testing = before
 
 
-def _layers(doc, drawing: Drawing) -> None:
-    for style in dict.fromkeys(mark.style for mark in drawing):
+def _layers(doc, drawing: Drawing, depths: Depths) -> None:
+    for style, depth in dict.fromkeys((mark.style, depths(mark)) for mark in drawing):
         look = INKS[style]
         linetype = "CONTINUOUS" if not look.dash else _linetype(doc, f"PEG {LAYERS[style]}", look)
         # Line weights in DXF are hundredths of a mm from a fixed list (ezdxf rounds to the nearest valid one).
-        doc.layers.add(LAYERS[style], color=7, linetype=linetype, lineweight=_weight(look.width))
+        doc.layers.add(layer_name(style, depth), color=7, linetype=linetype, lineweight=_weight(look.width))
     if any(isinstance(mark, Disc) and mark.hidden for mark in drawing):
         _linetype(doc, "FAR SIDE", Ink(0.2, HIDDEN))
 
@@ -86,12 +98,13 @@ def _weight(width: float) -> int:
 class _Writer:
     """Turns marks into entities and keeps the box of what it wrote."""
 
-    def __init__(self, space: object) -> None:
+    def __init__(self, space: object, depths: Depths) -> None:
         self.space = space
+        self.depths = depths
         self.points: list[Vec2] = []
 
     def add(self, mark: Mark) -> None:
-        attribs = {"layer": LAYERS[mark.style]}
+        attribs = {"layer": layer_name(mark.style, self.depths(mark))}
         match mark:
             case Stroke(path=path):
                 self._chain(path, attribs)

@@ -1,6 +1,15 @@
-"""Layers of an exported drawing by the style of what lies on them; the names are those of the trade, in English in every language."""
+"""Layers of an exported drawing by the style of what lies on them; the names are those of the trade, in English in every language.
+
+What is cut has its depth in the name, in mm from the surface that it is cut from: `slots - through`, `counterbores - 8 mm deep`,
+`screw pilots - 9 mm deep from the back`.
+"""
 
 from __future__ import annotations
+
+import math
+import re
+
+from geometry.solids.depth import Depth
 
 LAYERS = {
     "blank": "blank", "waste": "waste", "wood": "wood", "outline": "outline", "slot": "slots",
@@ -25,9 +34,28 @@ def group_name(style: str) -> str:
     return style.replace(" ", "-")
 
 
+def layer_name(style: str, depth: Depth | None = None) -> str:
+    """The layer of what has that style and, if it is known, that depth: never told as more than it is."""
+    if depth is None:
+        return LAYERS[style]
+    deep = "through" if depth.deep is None else f"{math.floor(depth.deep * 1000 + 1e-6) / 1000:g} mm deep"
+    return f"{LAYERS[style]} - {deep}{' from the back' if depth.back else ''}"
+
+
+_DEPTH = re.compile(r" - (?:through|(?P<deep>\d{1,3}(?:\.\d{1,3})?) mm deep)(?P<back> from the back)?$", re.IGNORECASE)
+
+
+def depth_on(layer: str) -> Depth | None:
+    """The depth that an export has put into the name of a layer; None for any other name."""
+    found = _DEPTH.search(layer)
+    if found is None or found["deep"] is not None and not float(found["deep"]):
+        return None
+    return Depth(None if found["deep"] is None else float(found["deep"]), found["back"] is not None)
+
+
 _STYLES = {name.casefold(): style for style, layer in LAYERS.items() for name in (layer, group_name(style))}
 
 
 def style_on(layer: str) -> str | None:
-    """The style that an export puts on this layer or in this group, in capitals or not; None for any other name."""
-    return _STYLES.get(layer.casefold())
+    """The style that an export puts on this layer or in this group, in capitals or not, whatever its depth; None for any other name."""
+    return _STYLES.get(_DEPTH.sub("", layer).casefold())

@@ -404,10 +404,6 @@
         <translation>Ein Abstand liegt zwischen zwei verschiedenen Bohrungen.</translation>
     </message>
     <message>
-        <source>A drawing tells no depths: what is there already counts as through until you give the depth that you measured.</source>
-        <translation>Eine Zeichnung nennt keine Tiefen: Was schon da ist, gilt als durchgehend, bis Sie die gemessene Tiefe eintragen.</translation>
-    </message>
-    <message>
         <source>A drawing, a picture or a layout may also be dropped here.</source>
         <translation>Zeichnung, Bild oder Entwurf können auch hier abgelegt werden.</translation>
     </message>
@@ -2164,8 +2160,8 @@
         <translation>Hinab, zur Rückseite</translation>
     </message>
     <message>
-        <source>Drag a step to move it, or press Alt+Up and Alt+Down.</source>
-        <translation>Einen Schritt ziehen oder mit Alt+Auf und Alt+Ab versetzen.</translation>
+        <source>Drag a step to move it, or press Alt+Up and Alt+Down. Press its box, or Space, when it is done.</source>
+        <translation>Einen Schritt ziehen, oder Alt+Auf und Alt+Ab drücken. Sein Kästchen oder die Leertaste drücken, wenn er erledigt ist.</translation>
     </message>
     <message>
         <source>Drag one of them to move all, arrow keys nudge them, Delete removes them.</source>
@@ -3294,6 +3290,10 @@
     <message>
         <source>In the running order: the step before, the step after</source>
         <translation>In der Arbeitsfolge: der Schritt davor, der Schritt danach</translation>
+    </message>
+    <message>
+        <source>In the running order: tick the step that is picked off as done, or open it again</source>
+        <translation>In der Arbeitsfolge: den gewählten Schritt als erledigt abhaken oder wieder öffnen</translation>
     </message>
     <message>
         <source>In the template nothing is left between {id} and {beside} at {place}: choose a follower nearer to the size of the cutter.</source>
@@ -6472,6 +6472,10 @@
         <translation>Den Bestand ordnen</translation>
     </message>
     <message>
+        <source>Space</source>
+        <translation>Leertaste</translation>
+    </message>
+    <message>
         <source>Space {what} {by} closer</source>
         <translation>{what} um {by} enger stellen</translation>
     </message>
@@ -7430,6 +7434,10 @@
     <message>
         <source>The drawing takes longer than {seconds:g} seconds to read: export only the outline, the slots and the holes.</source>
         <translation>Das Lesen der Zeichnung dauert länger als {seconds:g} Sekunden: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
+    </message>
+    <message>
+        <source>The drawing tells no depth of it: what is there already counts as through until you give the depth that you measured.</source>
+        <translation>Die Zeichnung nennt dafür keine Tiefe: was schon da ist, gilt als durchgehend, bis Sie die gemessene Tiefe angeben.</translation>
     </message>
     <message>
         <source>The drawing unfolds to more than {most_shapes:,} shapes: export only the outline, the slots and the holes.</source>
@@ -9260,6 +9268,10 @@
         <translation>Wegwerfen</translation>
     </message>
     <message>
+        <source>Ticked: done, by the job book ({piece}). A stroke: begun. What is done keeps its number.</source>
+        <translation>Abgehakt: erledigt, laut Werkbuch ({piece}). Ein Strich: angefangen. Was erledigt ist, behält seine Nummer.</translation>
+    </message>
+    <message>
         <source>Tilt</source>
         <translation>Neigung</translation>
     </message>
@@ -10519,6 +10531,10 @@
         <source>bearing on the tip</source>
         <comment>term</comment>
         <translation>Anlaufring an der Spitze</translation>
+    </message>
+    <message>
+        <source>begun</source>
+        <translation>angefangen</translation>
     </message>
     <message>
         <source>behind</source>
@@ -13362,6 +13378,10 @@
         <translation>{called}: liegt außerhalb des Umrisses, {inside} mm bis zur Mitte.</translation>
     </message>
     <message>
+        <source>{card}, done</source>
+        <translation>{card}, erledigt</translation>
+    </message>
+    <message>
         <source>{cause} ({share:.0f} %)</source>
         <translation>{cause} ({share:.0f} %)</translation>
     </message>
@@ -13456,6 +13476,14 @@
     <message>
         <source>{done} of {snags} snags done, {moves} moves tried</source>
         <translation>{done} von {snags} Haken erledigt, {moves} Schritte versucht</translation>
+    </message>
+    <message>
+        <source>{done} of {steps} steps are done on the practice piece</source>
+        <translation>{done} von {steps} Schritten sind am Probestück erledigt</translation>
+    </message>
+    <message>
+        <source>{done} of {steps} steps are done on the real piece</source>
+        <translation>{done} von {steps} Schritten sind am echten Stück erledigt</translation>
     </message>
     <message>
         <source>{drill} {diameter}, not in the rack</source>
@@ -14702,6 +14730,14 @@
         <translation>{slot} ist zu schmal zum Ausbohren: {width}.</translation>
     </message>
     <message>
+        <source>{slot}: step {step}.</source>
+        <translation>{slot}: Schritt {step}.</translation>
+    </message>
+    <message>
+        <source>{slot}: steps {steps}.</source>
+        <translation>{slot}: Schritte {steps}.</translation>
+    </message>
+    <message>
         <source>{sort} of {name}</source>
         <translation>{sort} von {name}</translation>
     </message>
@@ -14832,8 +14868,20 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{title} kommt {n}-mal in der Folge vor.</translation>
     </message>
     <message>
+        <source>{title} is done</source>
+        <translation>{title} ist erledigt</translation>
+    </message>
+    <message>
+        <source>{title} is done and keeps its number.</source>
+        <translation>{title} ist erledigt und behält seine Nummer.</translation>
+    </message>
+    <message>
         <source>{title} is left out of the order.</source>
         <translation>{title} fehlt in der Folge.</translation>
+    </message>
+    <message>
+        <source>{title} is not done</source>
+        <translation>{title} ist nicht erledigt</translation>
     </message>
     <message>
         <source>{title} – no bit does it</source>

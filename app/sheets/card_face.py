@@ -13,7 +13,7 @@ from app.sheets.card_rows import hand_op, rows
 from app.sheets.cards import Card
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, tick
 from app.sheets.lengths import card_number, deep, length, tenths, thousandths
-from app.sheets.words import block, short
+from app.sheets.words import block, numbers, short
 from app.sheets.work import Work
 from geometry.book import open_remarks
 from geometry.drawing import Drawing, Label, Mark, Stroke
@@ -57,6 +57,8 @@ class Maker:
         self.layout, self.work, self.card, self.width, self.cut = layout, work, card, width, cut
         self.marks: list[Mark] = []
         self.placed: list[Placed] = []
+        self.mark = ""
+        """what is in the boxes of the settings, see tick"""
         self.y = 0.0
 
     def block(self) -> Block:
@@ -82,21 +84,25 @@ class Maker:
     def _title(self) -> None:
         base = -BANDS / 2 - 1.1
         self.marks += [band(self.width, BANDS), Label(short(self.card.title, 2.2, self.width - 24.0), (PAD, base), 2.2, "note"),
-                       Label(card_number(self.card.number), (self.width - PAD, base), BODY, "note", anchor="right")]
+                       Label(self._number(), (self.width - PAD, base), BODY, "note", anchor="right")]
         self.y = -BANDS - 1.8
+
+    def _number(self) -> str:
+        number = card_number(self.card.number)
+        return say("{card}, done", card=number) if self.work.mark(*(op.id for op in self.card.ops)) == "done" else number
 
     def _table(self) -> None:
         """Face bores, single holes, pins: one line a drilling."""
         self.say(self._lead())
         self.y -= 0.6
-        for row in rows(self.layout, self.card, self.inner):
+        for row in rows(self.layout, self.work, self.card, self.inner):
             self.placed += moved(row.placed, PAD, self.y)
             self.y -= row.height
         self.y -= 0.8
 
     def _lead(self) -> str:
         steps = sorted(self.work.number[op.id] for op in self.card.ops if op.id in self.work.number)
-        names = (say("Steps {steps}.", steps=_list(steps)) + " " if len(steps) > 1 else
+        names = (say("Steps {steps}.", steps=numbers(steps)) + " " if len(steps) > 1 else
                  say("Step {step}.", step=steps[0]) + " " if steps else "")
         if self.card.kind == "pin":
             return names + say("Table level; the template clamped on centreline and nut line, through it and the blank.")
@@ -124,6 +130,7 @@ class Maker:
         tilt = bore.tilt if op is None or op.setup.table is None else op.setup.table.tilt
         raised = raised_end(tilt)
         y = tenths(abs(post.mark[1]))
+        self.mark = "" if op is None else self.work.mark(op.id)
         self._line(say("mark"), say("{mark} from the nut line", mark=y) if post.mark[1] >= 0 else say("{mark} behind the nut line", mark=y))
         self._line("", say("{mark} below the face", mark=tenths(post.mark[2])))
         squared = tenths(abs(post.mark[1] - bore.squared_miss))
@@ -154,9 +161,9 @@ class Maker:
         names = (say("mark"), say("tilt"), say("fence"), say("stop"))
         values = max(NAMES, max(4.2 + text_width(each, BODY) for each in names) + 1.2)
         if name:
-            self.marks += [tick(PAD, base), Label(name, (PAD + 4.2, base), BODY, "note")]
+            self.marks += [*tick(PAD, base, mark=self.mark), Label(name, (PAD + 4.2, base), BODY, "note")]
         elif boxed:
-            self.marks.append(tick(PAD, base))
+            self.marks += tick(PAD, base, mark=self.mark)
         self.marks.append(Label(value, (PAD + values, base), BODY, "note"))
         self.y -= 4.0
 
@@ -212,7 +219,7 @@ class Maker:
         by_hand = [d for d in self.card.drillings if hand_op(self.card, d) is not None]
         at_press = tuple(d for d in self.card.drillings if d not in by_hand)
         if self.card.kind == "side" and len(at_press) > 1:
-            for row in rows(self.layout, replace(self.card, drillings=at_press), self.inner):
+            for row in rows(self.layout, self.work, replace(self.card, drillings=at_press), self.inner):
                 self.placed += moved(row.placed, PAD, self.y)
                 self.y -= row.height
         if by_hand:
@@ -222,7 +229,7 @@ class Maker:
             holes = number_list(say("{wide} wide, {deep} deep", wide=length(a), deep=told_down(b, 2)) for a, b in sizes)
             self.say(say("{n} screw pilots later (steps {steps}): by hand through the plate once the outline is "
                          "finished, {holes}.",
-                         n=len(by_hand), steps=_list(steps), holes=holes))
+                         n=len(by_hand), steps=numbers(steps), holes=holes))
         for op in self.work.ops:
             if op.kind == "flat" and op.features[0] in self.card.ids:
                 self.say(say("Later: {words} The stop above reckons with it.", words=within(op.words)))
@@ -278,18 +285,3 @@ def frame(width: float, height: float) -> Stroke:
     """The line to cut a card out along."""
     return Stroke(rectangle(0.0, -height, width, 0.0), "outline")
 
-
-def _list(numbers: list[int]) -> str:
-    """Numbers in words with stretches joined: `3, 43 to 45`; two alone as `3 and 5`."""
-    if len(numbers) == 2:
-        return say("{one} and {two}", one=numbers[0], two=numbers[1])
-    parts: list[str] = []
-    i = 0
-    while i < len(numbers):
-        k = i
-        while k + 1 < len(numbers) and numbers[k + 1] == numbers[k] + 1:
-            k += 1
-        parts.append(str(numbers[i]) if k == i else say("{one} and {two}", one=numbers[i], two=numbers[k])
-                     if k == i + 1 else say("{first} to {last}", first=numbers[i], last=numbers[k]))
-        i = k + 1
-    return ", ".join(parts)

@@ -6,6 +6,7 @@ from app.sheets.cards import Card
 from app.sheets.lay import SMALL, Column, fitting, table
 from app.sheets.lay import Block as Laid
 from app.sheets.lengths import deep, length, tenths
+from app.sheets.work import Work
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence import Operation
@@ -34,7 +35,7 @@ def drill_words(layout: Headstock, d: Drilling) -> str:
     return drill.id if drill else say("{drill} {diameter}, not in the rack", drill=term(d.drill), diameter=length(d.diameter))
 
 
-def rows(layout: Headstock, card: Card, width: float) -> list[Laid]:
+def rows(layout: Headstock, work: Work, card: Card, width: float) -> list[Laid]:
     """A table with a box to tick for each drilling, as wide as asked (mm)."""
     upright = card.kind != "side"
     # The widest words that are usual, in inches and in either language: `1 15/64" Diskant` has 17.3 mm.
@@ -43,7 +44,8 @@ def rows(layout: Headstock, card: Card, width: float) -> list[Laid]:
               say("to point"))
     widths = fitting(share, width - 4.6, 1.6)
     columns = [Column(title, w, i > 1) for i, (title, w) in enumerate(zip(titles, widths, strict=True))]
-    return table(columns, [_row(layout, card, d, upright) for d in card.drillings], SMALL, 1.6, ticks=True)
+    return table(columns, [_row(layout, card, d, upright) for d in card.drillings], SMALL, 1.6, ticks=True,
+                 marks_of=[work.mark(*(op.id for op in card.ops if d.id in {one.id for one in op.drillings})) for d in card.drillings])
 
 
 def _row(layout: Headstock, card: Card, d: Drilling, upright: bool) -> tuple[str, ...]:

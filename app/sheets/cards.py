@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from msgspec import Struct
 
 from app.sheets.lengths import length
+from app.sheets.router_pages import alike, routed
 from app.sheets.work import Work
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -39,9 +40,11 @@ def cards(layout: Headstock, work: Work) -> list[Card]:
     return [Card(i, card.kind, card.title, card.ids, card.drillings, card.ops) for i, card in enumerate(made, 1)]
 
 
-def card_of(cards: Sequence[Card]) -> dict[str, int]:
-    """Number of the card of each operation by its id; a pin hole that is a bore too is on the first of its cards."""
-    found: dict[str, int] = {}
+def card_of(cards: Sequence[Card], work: Work) -> dict[str, int]:
+    """Number of the card of each operation by its id: drilling cards, then router cards. A pin hole that is a bore too is
+    on the first of its cards."""
+    found: dict[str, int] = {op.id: number for number, plans in enumerate(alike(work.plans), len(cards) + 1)
+                             for plan in plans for op in routed(work, plan.of)}
     for card in cards:
         for op in card.ops:
             found.setdefault(op.id, card.number)

@@ -5,10 +5,12 @@ from __future__ import annotations
 from app.formats.letters import text_width
 from app.formats.paper import Box
 from app.sheets.hole_table import LEFT_COLUMNS, PAPER_HEAD, paper_rows
+from app.sheets.lay import TICK, tick
 from app.sheets.lengths import unit_words
 from app.sheets.words import block
+from app.sheets.work import Work
 from geometry.drawing import Drawing, Label, Mark, Stroke
-from geometry.drawing.shapes import rectangle, straight
+from geometry.drawing.shapes import straight
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence.drill_ops import SMALL
@@ -20,19 +22,17 @@ PITCH = 4.4
 """Distance of rows, mm."""
 GAP = 4.0
 """Least white between two columns, mm."""
-TICK = 2.4
-"""Side of the box to tick, mm."""
 
 
-def hole_tables(layout: Headstock, window: Box) -> list[Drawing]:
+def hole_tables(layout: Headstock, work: Work, window: Box) -> list[Drawing]:
     """One drawing a page in page coordinates; none for a layout without holes."""
     rows = paper_rows(layout)
     by_hand = any(not d.upright and d.role in SMALL for hole in holes(layout) for d in hole.drillings)
     fit = int((window[3] - window[1] - (24.0 if by_hand else 14.0)) / PITCH)
-    return [_table(rows[i:i + fit], window, rows, by_hand) for i in range(0, len(rows), fit)]
+    return [_table(rows[i:i + fit], work, window, rows, by_hand) for i in range(0, len(rows), fit)]
 
 
-def _table(rows: list[tuple[str, ...]], window: Box, all_rows: list[tuple[str, ...]], by_hand: bool) -> Drawing:
+def _table(rows: list[tuple[str, ...]], work: Work, window: Box, all_rows: list[tuple[str, ...]], by_hand: bool) -> Drawing:
     x0, _, x1, top = window
     places = _columns(all_rows, x0 + TICK + 3.0, x1)
     marks: list[Mark] = [Label(say("{unit_words} and degrees. x, y, z: the mark on the square blank. stop: drill "
@@ -48,13 +48,17 @@ def _table(rows: list[tuple[str, ...]], window: Box, all_rows: list[tuple[str, .
     marks += _row(PAPER_HEAD, places, y)
     marks.append(Stroke(straight((x0, y - 1.3), (x1, y - 1.3)), "tile"))
     before = rows[0][0].rsplit(".", 2)[0] if rows else ""
+    steps: dict[str, list[str]] = {}
+    for op in work.ops:
+        for d in op.drillings:
+            steps.setdefault(d.id, []).append(op.id)
     for row in rows:
         y -= PITCH
         owner = row[0].rsplit(".", 2)[0]
         if owner != before:
             marks.append(Stroke(straight((x0, y + PITCH - 1.3), (x1, y + PITCH - 1.3)), "dimension"))
             before = owner
-        marks.append(Stroke(rectangle(x0, y - 0.3, x0 + TICK, y - 0.3 + TICK), "dimension"))
+        marks += tick(x0, y, mark=work.mark(*steps.get(row[0], ())))
         marks += _row(row, places, y)
     return tuple(marks)
 

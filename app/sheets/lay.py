@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from itertools import pairwise
 
 from msgspec import Struct
 from msgspec.structs import replace
@@ -76,10 +77,13 @@ def words(text: str, width: float, height: float = BODY, indent: float = 0.0, af
     return of_marks(lines, -y + after, keep=keep)
 
 
-def tick(x: float, baseline: float, height: float = BODY) -> Stroke:
-    """A box to tick beside words of that capital height."""
-    middle = baseline + height / 2
-    return Stroke(rectangle(x, middle - TICK / 2, x + TICK, middle + TICK / 2), "check bar")
+def tick(x: float, baseline: float, height: float = BODY, mark: str = "") -> list[Mark]:
+    """A box to tick beside words of that capital height: ticked for "done", with one stroke for "begun"."""
+    low = baseline + height / 2 - TICK / 2
+    box = Stroke(rectangle(x, low, x + TICK, low + TICK), "check bar")
+    turns = {"done": ((0.15, 0.55), (0.4, 0.15), (1.1, 1.2)), "begun": ((0.0, 0.0), (1.0, 1.0))}.get(mark, ())
+    points = [(x + a * TICK, low + b * TICK) for a, b in turns]
+    return [box, *(Stroke(straight(*line), "outline") for line in pairwise(points))]
 
 
 def band(width: float, height: float) -> Area:
@@ -129,10 +133,11 @@ class Column(Struct, frozen=True):
 
 
 def table(columns: Sequence[Column], rows: Iterable[Sequence[str]], height: float = BODY, gap: float = 2.5,
-          ticks: bool = False) -> list[Block]:
+          ticks: bool = False, marks_of: Sequence[str] = ()) -> list[Block]:
     """Head and rows as blocks; words wrap within their column, a rule under every row.
 
-    With `ticks` each row begins with a box to tick. The head stands again on every further page.
+    With `ticks` each row begins with a box to tick, with the mark that `marks_of` has for it (see tick). The head stands
+    again on every further page.
     """
     shift_x = TICK + 2.0 if ticks else 0.0
     width = shift_x + sum(column.width for column in columns) + gap * (len(columns) - 1)
@@ -141,10 +146,10 @@ def table(columns: Sequence[Column], rows: Iterable[Sequence[str]], height: floa
     head = (Placed(tuple(marks)),)
     tall = -low + 1.8
     out = [Block(head, tall, keep=True)]
-    for cells in rows:
+    for i, cells in enumerate(rows):
         marks, low = _cells(columns, cells, height, gap, shift_x)
         if ticks:
-            marks.append(tick(0.0, -height, height))
+            marks += tick(0.0, -height, height, marks_of[i] if marks_of else "")
         low = min(low, -TICK) if ticks else low
         marks.append(Stroke(straight((0.0, low - 0.8), (width, low - 0.8)), "dimension"))
         out.append(of_marks(marks, -low + 1.8, head=head, head_height=tall))

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from msgspec.structs import replace
 
 from app.formats.csv_out import Cell
+from app.sheets.book_pages import PIECES_IN_WORDS
 from app.sheets.lay import BODY, SMALL, Block, heading, of_marks, space, tick
 from app.sheets.lay import words as paragraph
 from app.sheets.words import block
@@ -38,12 +39,20 @@ def order_blocks(work: Work, card: Mapping[str, int], width: float, sides: str =
     if warning:
         lines, low = block(warning, (2.0, -1.8), 2.4, width - 4.0)
         blocks.append(of_marks([*lines, Stroke(rectangle(0.0, low - 1.4, width, 0.0), "outline")], -low + 3.6, keep=True))
-    blocks += [paragraph(text, width) for text in troubles(work)]
+    blocks += [paragraph(text, width) for text in (*_standing(work), *troubles(work))]
     for run in work.set_ups:
         again = _set_up(run[0], width, continued=True)
         rows = [replace(_step(work, op, card.get(op.id), width), head=again.placed, head_height=again.height) for op in run]
         blocks += [_set_up(run[0], width), *rows, space(1.4)]
     return blocks + _reasons(work, width)
+
+
+def _standing(work: Work) -> list[str]:
+    """What the ticks in the boxes say, where there are any."""
+    if not any(work.mark(op.id) for op in work.steps):
+        return []
+    return [say("Ticked: done, by the job book ({piece}). A stroke: begun. What is done keeps its number.",
+                piece=PIECES_IN_WORDS[work.layout.book.piece])]
 
 
 def order_warning(work: Work) -> str:
@@ -115,7 +124,7 @@ def _step(work: Work, op: Operation, card: int | None, width: float) -> Block:
     """Box, number, title, words for the bench, cautions, card."""
     number = f"{work.number[op.id]}"
     base = -BODY
-    marks: list[Mark] = [tick(0.0, base), Label(number, (9.5, base), BODY, "note", anchor="right")]
+    marks: list[Mark] = [*tick(0.0, base, mark=work.mark(op.id)), Label(number, (9.5, base), BODY, "note", anchor="right")]
     titles, low = block(op.title, (11.5, 0.0), BODY, TITLES - 13.0)
     marks += titles
     room = width - TITLES - CARDS

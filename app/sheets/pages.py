@@ -139,7 +139,7 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
     wide = window[2] - window[0]
     made = cards(layout, work)
     ask(_at_order)
-    order = [*order_blocks(work, card_of(made), wide, side_words(layout)), *block_table(layout, work, made, wide)]
+    order = [*order_blocks(work, card_of(made, work), wide, side_words(layout)), *block_table(layout, work, made, wide)]
     ask()
     to_cut = [*side_blocks(layout, wide), *card_blocks(layout, work, made, wide, ask), *router_blocks(layout, work, len(made) + 1, wide)]
     before = [
@@ -156,7 +156,7 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
                               "holes. Cut them apart."),
                  lay(to_cut)),
         _Section(say("Hole table"), say("Every drilling with its mark, tilt and stop; the same table is in the CSV file."),
-                 [[Placed(table)] for table in hole_tables(layout, window)]),
+                 [[Placed(table)] for table in hole_tables(layout, work, window)]),
         _Section(say("Job book"), say("Hours, money, what to do differently: recorded, or to fill in."), lay(book_blocks(layout, work, wide))),
         _Section(say("Readings"), say("To fill in with a caliper once the piece is finished: what is measured against the "
                                  "plan."),

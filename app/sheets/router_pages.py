@@ -12,7 +12,7 @@ from app.formats.paper import Box, Placed
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, of_marks, space, tick
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import card_number, length
-from app.sheets.words import block, short
+from app.sheets.words import block, numbers, short
 from app.sheets.work import SAME_OFFSET, Work
 from geometry.checks.words import listed
 from geometry.curves import Matrix, turn
@@ -27,6 +27,8 @@ from geometry.routing import RoutPlan, SlotPlan, Waste
 from geometry.routing.grain import grain_risks
 from geometry.routing.words import with_bush
 from geometry.saying import number_list, say
+from geometry.sequence import Operation
+from geometry.sequence.plans import OUTLINE
 from geometry.terms import term
 
 LYING = turn(-math.pi / 2)
@@ -51,9 +53,15 @@ def alike(plans: Sequence[SlotPlan]) -> list[list[SlotPlan]]:
     groups: dict[tuple, list[SlotPlan]] = {}
     for plan in plans:
         best = plan.best
-        key = (plan.of,) if best is None else (plan.of == "outline", *(_named(text, plan.of, "") for text in best.steps), *best.cautions)
+        key = (plan.of,) if best is None else (plan.of == OUTLINE, *(_named(text, plan.of, "") for text in best.steps), *best.cautions)
         groups.setdefault(key, []).append(plan)
     return list(groups.values())
+
+
+def routed(work: Work, of: str) -> list[Operation]:
+    """The steps that a router card is of, for a slot or the outline, in the order of the work."""
+    kinds = ("cut outline", "rout outline") if of == OUTLINE else ("waste holes", "saw", "rout", "ramp")
+    return [op for op in work.steps if op.kind in kinds and op.features[0] == of]
 
 
 def _named(text: str, of: str, name: str) -> str:
@@ -63,15 +71,15 @@ def _named(text: str, of: str, name: str) -> str:
 
 def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, width: float) -> list[Block]:
     plan = plans[0]
-    title = say("Rout the outline") if plan.of == "outline" else say("Rout {slots}", slots=say(", then ").join(
+    title = say("Rout the outline") if plan.of == OUTLINE else say("Rout {slots}", slots=say(", then ").join(
         one.of for one in plans))
-    blocks = [_band(title, number, width)]
+    blocks = [_band(title, number, width), *_numbers(work, [one.of for one in plans], width)]
     best = plan.best
     if best is None:
         blocks.append(paragraph(plan.words, width))
     else:
-        blocks += [_template(work, best, width), *_steps(best, [one.of for one in plans], width), *_pictures(best, width)]
-    if plan.of != "outline":
+        blocks += [_template(work, best, width), *_steps(work, best, [one.of for one in plans], width), *_pictures(best, width)]
+    if plan.of != OUTLINE:
         blocks += [block for one in plans for block in _holes(layout, one, width)]
         blocks += [paragraph(say("Afterwards, by hand: {words}",
                                  words=op.words), width) for one in plans for op in work.ops
@@ -95,6 +103,16 @@ def _together(blocks: list[Block]) -> list[Block]:
     return [replace(one, keep=True) for one in blocks[:-1]] + [blocks[-1]]
 
 
+def _numbers(work: Work, of: list[str], width: float) -> list[Block]:
+    """Which steps of the running order the card is for, slot by slot."""
+    steps = {one: [work.number[op.id] for op in routed(work, one)] for one in of}
+    said = [say("Steps {steps}.", steps=numbers(found)) if len(of) == 1 else say("{slot}: steps {steps}.", slot=one, steps=numbers(found))
+            for one, found in steps.items() if len(found) > 1]
+    said += [say("Step {step}.", step=found[0]) if len(of) == 1 else say("{slot}: step {step}.", slot=one, step=found[0])
+             for one, found in steps.items() if len(found) == 1]
+    return [paragraph(" ".join(said), width, keep=True)] if said else []
+
+
 def _template(work: Work, best: RoutPlan, width: float) -> Block:
     """What template this plan runs on, and whether it is the printed one."""
     text = best.template_words
@@ -110,14 +128,15 @@ def _template(work: Work, best: RoutPlan, width: float) -> Block:
     return paragraph(text, width, keep=True)
 
 
-def _steps(best: RoutPlan, of: list[str], width: float) -> list[Block]:
+def _steps(work: Work, best: RoutPlan, of: list[str], width: float) -> list[Block]:
     """Every step with a box to tick for each slot of the card."""
     name = of[0] if len(of) == 1 else say("{slots}, each", slots=listed(of))
     left = 4.6 * len(of)
     blocks = []
+    done = ["done" if work.mark(*(op.id for op in routed(work, one))) == "done" else "" for one in of]
     for text in best.steps[1:]:
         lines, y = block(_named(text, of[0], name), (left, 0.0), BODY, width - left)
-        blocks.append(of_marks([*(tick(4.6 * i, -BODY) for i in range(len(of))), *lines], -y + 0.9))
+        blocks.append(of_marks([*(one for i, mark in enumerate(done) for one in tick(4.6 * i, -BODY, mark=mark)), *lines], -y + 0.9))
     return blocks
 
 

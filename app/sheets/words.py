@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from app.formats.letters import text_width, wrapped
 from geometry.drawing import Label, Mark
 from geometry.saying import say
@@ -37,3 +39,19 @@ def short(text: str, height: float, width: float) -> str:
     while text and text_width(text + "...", height) > width:
         text = text[:-1]
     return text.rstrip() + "..."
+
+
+def numbers(of: Sequence[int]) -> str:
+    """Numbers in words with stretches joined: `3, 43 to 45`; two alone as `3 and 5`."""
+    if len(of) == 2:
+        return say("{one} and {two}", one=of[0], two=of[1])
+    parts: list[str] = []
+    i = 0
+    while i < len(of):
+        k = i
+        while k + 1 < len(of) and of[k + 1] == of[k] + 1:
+            k += 1
+        parts.append(str(of[i]) if k == i else say("{one} and {two}", one=of[i], two=of[k])
+                     if k == i + 1 else say("{first} to {last}", first=of[i], last=of[k]))
+        i = k + 1
+    return ", ".join(parts)

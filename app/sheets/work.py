@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from functools import cached_property
 
 from msgspec import Struct
 from msgspec.structs import replace
 
 from app.sheets.compensation import Compensation, compensation
-from geometry.book import corrected
+from geometry.book import begun_steps, corrected, done_steps
 from geometry.cancellation import Ask, go_on
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -31,6 +31,7 @@ from geometry.sequence import (
     estimate,
     in_own_order,
     judge,
+    numbered,
     operations,
     precedence,
     runs,
@@ -92,10 +93,47 @@ class Work(Struct, frozen=True, dict=True):
         return estimate(self.order.steps, self.ops, self.rates)
 
     @cached_property
+    def done(self) -> Mapping[str, int]:
+        """Operations that are done on the piece on the bench, each with the number that its step keeps."""
+        return done_steps(self.layout.book)
+
+    @cached_property
+    def begun(self) -> frozenset[str]:
+        """Operations that were worked at on the piece on the bench and are not done."""
+        return begun_steps(self.layout.book)
+
+    def mark(self, *ids: str) -> str:
+        """"done" when all these operations are, "begun" when one of them or one alone is, else ""."""
+        if ids and all(id in self.done for id in ids):
+            return "done"
+        return "begun" if any(id in self.done or id in self.begun for id in ids) else ""
+
+    @cached_property
     def problems(self) -> tuple[Problem, ...]:
         """What goes wrong in this order; what no order can have is told in `order` itself."""
-        kept = [edge for edge in self.before if edge not in self.order.given_up]
-        return tuple(p for p in judge(self.order.steps, self.ops, kept) if p.op not in self.order.stuck)
+        return self.wrong_in(self.order.steps)
+
+    def wrong_in(self, steps: Sequence[str]) -> tuple[Problem, ...]:
+        """What goes wrong with the steps in this order. What is done comes before all that is not, wherever it stands, and
+        nothing harms it any more."""
+        return tuple(p for p in judge(self.as_worked(steps), self.ops, self.heeded)
+                     if p.op not in self.order.stuck and p.op not in self.done)
+
+    def as_worked(self, steps: Sequence[str]) -> tuple[str, ...]:
+        """The steps as they come in time: those that are done, then those that are not."""
+        return (*(id for id in steps if id in self.done), *(id for id in steps if id not in self.done))
+
+    @cached_property
+    def heeded(self) -> tuple[Before, ...]:
+        """What must come before what, without what no order can have."""
+        return tuple(edge for edge in self.before if edge not in self.order.given_up)
+
+    @cached_property
+    def broken(self) -> tuple[Before, ...]:
+        """What of that this order breaks."""
+        place = {id: i for i, id in enumerate(self.as_worked(self.order.steps))}
+        return tuple(edge for edge in self.heeded if edge.harmed not in self.done
+                     and edge.first in place and edge.then in place and place[edge.first] > place[edge.then])
 
     @cached_property
     def found_hours(self) -> float | None:
@@ -105,9 +143,12 @@ class Work(Struct, frozen=True, dict=True):
         return counts(self.order.steps, self.ops, corrected(self.layout.book).rates(self.rates)).hours.total
 
     def with_order(self, layout: Headstock) -> Work:
-        """The same work for a layout that differs in its running order and rates alone."""
+        """The same work for a layout that differs in its running order, rates and job book alone. What is done keeps its number."""
         best = self.best or self.order
         order = in_own_order(layout.order, best, self.ops, self.before)
+        kept = numbered(order.steps, done_steps(layout.book))
+        if kept != order.steps:
+            order = in_own_order(kept, best, self.ops, self.before)
         return replace(self, layout=layout, order=order, rates=layout.rates, best=best if layout.order else None)
 
 

@@ -22,6 +22,7 @@ from app.sheets.parts import wrap_part
 from app.sheets.work import Work, plan_work
 from geometry.cancellation import Ask, go_on
 from geometry.drawing import Drawing, Label
+from geometry.drawing.depths import depths_of
 from geometry.drawing.side_titles import face_titles
 from geometry.drawing.template import template_drawing
 from geometry.errors import GeometryError
@@ -58,7 +59,7 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
     ask()
     drawings = {"template": full_template(layout), "wrap": full_wrap(layout, work)}
     tables = (("holes.csv", CSV_HEAD, csv_rows(layout)),
-              ("order.csv", order_pages.CSV_HEAD, order_pages.csv_rows(work, card_of(cards(layout, work)))),
+              ("order.csv", order_pages.CSV_HEAD, order_pages.csv_rows(work, card_of(cards(layout, work), work))),
               ("parts.csv", list_pages.CSV_HEAD, list_pages.csv_rows(layout, work)))
     out_dir = Path(out_dir)
     title = layout.name or stem
@@ -71,7 +72,7 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
     files: list[Path] = []
     for name, drawing in drawings.items():
         files += [out_dir / f"{stem}-{name}.dxf", out_dir / f"{stem}-{name}.svg"]
-        write_dxf(drawing, files[-2])
+        write_dxf(drawing, files[-2], depths_of(layout))
         write_svg(drawing, files[-1], say("{title}: {name}, 1 unit = 1 mm", title=title, name=name))
     files.append(out_dir / f"{stem}-sheets.pdf")
     write_pdf(printed, files[-1], title)

@@ -24,6 +24,7 @@ HAND_KEYS = (
     (say("Wheel"), say("Zoom about the pointer")), (say("Middle button, or Space and drag"), say("Pan")),
     (say("Double click on an edge"), say("Add a node")), (say("Alt+1 … Alt+9"), say("The stages along the top")),
     (say("Alt+Up, Alt+Down"), say("In the running order: move the step that is picked")),
+    (say("Space"), say("In the running order: tick the step that is picked off as done, or open it again")),
     (say("Left, Right"), say("In the running order: the step before, the step after")),
     (say("Tab, Shift+Tab"), say("From field to field as the window is read; F6 from part to part")),
     (say("N, Shift+N"), say("On the drawing: hold the next thing, the thing before")),

@@ -3,11 +3,12 @@
 from geometry.at_need import fetched
 
 _HOMES: dict[str, tuple[str, ...]] = {
+    "done": ("begun_steps", "done_steps", "open_again", "tick_off"),
     "edits": ("add_remark", "drop_timer", "minutes_of", "put_price", "put_reading", "put_remark", "read_amount",
               "read_minutes", "remove_price", "remove_reading", "remove_remark", "running", "set_minutes",
               "start", "stop"),
     "money": ("cost", "money_words", "spent_on", "total_cost"),
-    "planned": ("CHANGING", "Line", "Sum", "factors_of", "lines", "rate_of", "tasks", "total"),
+    "planned": ("CHANGING", "Line", "Sum", "factors_of", "lines", "rate_of", "task_of", "tasks", "total"),
     "rates": ("Correction", "Learned", "corrected"),
     "remarks": ("open_remarks", "pinned_words"),
 }

@@ -34,9 +34,13 @@ def rate_of(op: Operation) -> str:
 def tasks(steps: Iterable[Operation], changes: Changes) -> tuple[Task, ...]:
     """The operations in the order of the work, then setting up; planned in minutes at the default rates."""
     rates = Rates()
-    made = [Task(operation=op.id, title=op.title, rate=rate_of(op), features=tuple(f for f in op.features if f != "outline"),
-                 planned=estimated(op, rates)) for op in steps]
-    return (*made, Task(operation=CHANGING, title=say("Setting up and changing over"), planned=changes.minutes(rates)))
+    return (*(task_of(op, rates) for op in steps), Task(operation=CHANGING, title=say("Setting up and changing over"), planned=changes.minutes(rates)))
+
+
+def task_of(op: Operation, rates: Rates | None = None) -> Task:
+    """What the book remembers of an operation; planned in minutes at these rates, else at the default ones."""
+    return Task(operation=op.id, title=op.title, rate=rate_of(op), features=tuple(f for f in op.features if f != "outline"),
+                planned=estimated(op, rates or Rates()))
 
 
 def factors_of(rates: Rates, changes: Changes) -> dict[str, float]:

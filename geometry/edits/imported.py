@@ -59,7 +59,7 @@ def with_shape(layout: Headstock, loops: Sequence[Role], place: Matrix, openings
 
 
 def _outline(loops: Sequence[Role], place: Matrix) -> Path:
-    outlines = [path for path, role in loops if role == "outline"]
+    outlines = [path for path, role, *_ in loops if role == "outline"]
     if len(outlines) != 1:
         raise GeometryError(say("Choose one loop as the outline.") if outlines else
                             say("No closed loop is the outline: the drawing has none, or its ends do not meet."))

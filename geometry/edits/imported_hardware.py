@@ -19,13 +19,13 @@ MOST_LOOKED_AT = 300
 def without_hardware(loops: Sequence[Role], place: Matrix, layouts: Iterable[Headstock]) -> list[Role]:
     """The loops without holes that tuners and pins of one of these layouts have in the same place and size."""
     own = [drilling for layout in layouts for drilling in _drillings(layout)]
-    return [(path, role) for path, role in loops if role != "hole" or not own or not _among(*round_of(path.mapped(place)), own)]
+    return [loop for loop in loops if loop[1] != "hole" or not own or not _among(*round_of(loop[0].mapped(place)), own)]
 
 
 def hardware_told(loops: Sequence[Role], place: Matrix, layout: Headstock) -> list[str]:
     """One sentence where a drawing has such holes, else none."""
     own = list(_drillings(layout))
-    drawn = [path for path, role in loops if role == "hole"][:MOST_LOOKED_AT]
+    drawn = [path for path, role, *_ in loops if role == "hole"][:MOST_LOOKED_AT]
     if own and any(_among(*round_of(path.mapped(place)), own) for path in drawn):
         return [say("Holes that tuners and pins of the layout have already are not set once more.")]
     return []

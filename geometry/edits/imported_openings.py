@@ -15,10 +15,11 @@ from geometry.edits.slot_shapes import slot_shape
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, SingleHole, Slot, feature_ids, loop_of, slot_path, validate
 from geometry.saying import count, say
+from geometry.solids.depth import Depth
 from geometry.terms import HOLE_THERE, POCKET
 
-Role = tuple[Path, str]
-"""A closed path and what it is: outline, slot, hole, POCKET, HOLE_THERE or other."""
+Role = tuple[Path, str] | tuple[Path, str, Depth | None]
+"""A closed path and what it is: outline, slot, hole, POCKET, HOLE_THERE or other; and how deep, where the drawing tells that."""
 
 _OPENINGS = ("slot", POCKET, "hole", HOLE_THERE)
 
@@ -41,11 +42,11 @@ def with_openings(layout: Headstock, loops: Sequence[Role], place: Matrix, known
 
     What `known` has in the same place and size keeps its name, its depth and its ramp; so does what lies on the larger part of
     it and is to be cut, which is the same one drawn anew: what was noted, chosen and written down of it goes by its name. A pocket
-    or hole without one goes through: a drawing tells no depths. GeometryError where one is farther away than a file may say.
+    or hole without one goes through, unless the drawing tells its depth. GeometryError where one is farther away than a file may say.
     """
     taken = set(feature_ids(layout))
     left = [] if known is None else [one for one in (*known.slots, *known.holes) if one.id not in taken]
-    drawn = [_drawn(path, role, place) for path, role in loops if role in _OPENINGS]
+    drawn = [_drawn(loop, place) for loop in loops if loop[1] in _OPENINGS]
     again = _known_again(left, drawn)
     taken |= {one.id for one in again if one is not None}
     made: list[Slot | SingleHole] = []
@@ -72,10 +73,10 @@ def there_again(loops: Sequence[Role], place: Matrix, layout: Headstock) -> dict
     """Which of these loops, by number, are pockets or holes that are there in the layout, drawn in the same place and size; and which."""
     there = [one for one in (*layout.slots, *layout.holes) if one.there]
     found = {}
-    for number, (path, role) in enumerate(loops if there else ()):
+    for number, (path, role, *_) in enumerate(loops if there else ()):
         for one in there if role != "outline" else ():
             kind = POCKET if isinstance(one, Slot) else HOLE_THERE
-            if abs(abs(path.area) - _covered(one)) <= SAME * path.length and _same(one, _drawn(path, kind, place)):
+            if abs(abs(path.area) - _covered(one)) <= SAME * path.length and _same(one, _drawn((path, kind), place)):
                 found[number] = kind
     return found
 
@@ -102,9 +103,9 @@ def there_told(loops: Sequence[Role], place: Matrix, layout: Headstock | None = 
         told.append(count(len(kept), "{names} is there already and stays as it is: the drawing has nothing in its place.",
                           "{names} are there already and stay as they are: the drawing has nothing in their place.",
                           names=", ".join(kept)))
-    brought = [_drawn(path, role, place) for path, role in loops if role in (POCKET, HOLE_THERE)]
+    brought = [_drawn(loop, place) for loop in loops if loop[1] in (POCKET, HOLE_THERE) and _depth(loop) is None]
     if any(not any(_same(one, new) for one in there) for new in brought):
-        told.append(say("A drawing tells no depths: what is there already counts as through until you give the depth that you measured."))
+        told.append(say("The drawing tells no depth of it: what is there already counts as through until you give the depth that you measured."))
     return told
 
 
@@ -118,17 +119,24 @@ def tidy(loop: Loop) -> Loop:
 
 
 def _brings(loops: Sequence[Role], role: str) -> bool:
-    return any(one == role for _, one in loops)
+    return any(loop[1] == role for loop in loops)
 
 
-def _drawn(path: Path, role: str, place: Matrix) -> Slot | SingleHole:
+def _depth(loop: Role) -> Depth | None:
+    """How deep a loop is by the drawing; None where it does not tell."""
+    return loop[2] if len(loop) > 2 else None
+
+
+def _drawn(loop: Role, place: Matrix) -> Slot | SingleHole:
     """What a loop of the drawing becomes, named after its kind."""
+    path, role, depth = loop[0], loop[1], _depth(loop) or Depth(None)
     there = role in (POCKET, HOLE_THERE)
     if role in ("slot", POCKET):
         laid = path.mapped(place).counter_clockwise()
-        return Slot(id="pocket" if there else "slot", shape=slot_shape(laid, tidy(loop_of(laid))), there=there)
+        return Slot(id="pocket" if there else "slot", shape=slot_shape(laid, tidy(loop_of(laid))), depth=depth.deep, there=there)
     centre, diameter = round_of(path.mapped(place))
-    return SingleHole(id="hole", at=(round(centre[0], 9), round(centre[1], 9)), diameter=round(diameter, 9), there=there)
+    return SingleHole(id="hole", at=(round(centre[0], 9), round(centre[1], 9)), diameter=round(diameter, 9), depth=depth.deep,
+                      surface="back" if depth.back else "face", there=there)
 
 
 def _same(one: Slot | SingleHole, new: Slot | SingleHole) -> bool:

@@ -32,6 +32,7 @@ def with_names(book: Book, names: Mapping[str, str]) -> Book:
     return replace(
         book,
         clock=None if book.clock is None else replace(book.clock, task=_task(book.clock.task, names)),
+        done=tuple(replace(one, task=_task(one.task, names)) for one in book.done),
         times=tuple(replace(time, task=_task(time.task, names)) for time in book.times),
         remarks=tuple(replace(one, on=names.get(one.on, one.on),
                               task=None if one.task is None else _task(one.task, names))

@@ -1,7 +1,7 @@
 """The layout model: what a headstock is before anything is computed from it."""
 
 from geometry.layout.blank import Blank, Ear, Side
-from geometry.layout.book import PIECES, Book, Clock, Piece, Price, Reading, Remark, Task, Time
+from geometry.layout.book import PIECES, Book, Clock, Done, Piece, Price, Reading, Remark, Task, Time
 from geometry.layout.drilled import drilled, staying, staying_rows
 from geometry.layout.hardware import Bore, Button, Footprint, Pattern, Post
 from geometry.layout.headstock import FORMAT, Headstock, Note
@@ -27,7 +27,7 @@ from geometry.layout.tuners import EdgePlace, EdgeRun, Flat, FreePlace, Place, R
 from geometry.layout.validate import feature_ids, validate
 
 __all__ = [
-    "FORMAT", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Button", "Clock", "DrawnSlot", "Drill", "DrillPress",
+    "FORMAT", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Button", "Clock", "Done", "DrawnSlot", "Drill", "DrillPress",
     "Ear", "EdgePlace", "EdgeRun", "Flat", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins",
     "Node", "Note", "Nut", "Pattern", "Picture", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates",
     "Reading", "Remark", "Retainer", "Route", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot",

@@ -47,6 +47,14 @@ class Time(Part, kw_only=True):
     minutes: Minutes
 
 
+class Done(Part, kw_only=True):
+    """An operation that is done on one piece, and the number that its step had when it was ticked off."""
+
+    piece: Piece
+    task: Task
+    number: Annotated[int, Meta(ge=1, le=100_000)] = 1
+
+
 class Clock(Part, kw_only=True):
     """A timer that runs since a moment."""
 
@@ -103,6 +111,7 @@ class Book(Part, kw_only=True):
     piece: Piece = "practice"
     currency: Annotated[str, Meta(max_length=12)] = ""
     clock: Clock | None = None
+    done: tuple[Done, ...] = ()
     times: tuple[Time, ...] = ()
     prices: tuple[Price, ...] = ()
     remarks: tuple[Remark, ...] = ()

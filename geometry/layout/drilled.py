@@ -9,13 +9,16 @@ from geometry.layout.tuners import RowPlace
 
 
 def drilled(layout: Headstock) -> frozenset[str]:
-    """Ids of the features of which a hole has been timed on the real piece; its times name operations
+    """Ids of the features of which a hole has been ticked off or timed on the real piece; operations are called
     `kind feature.hole.drilling`, of pins and single holes `kind feature.drilling`.
 
     Holes of the practice piece bind nothing. Features that are no longer in the layout are among them.
     """
-    return frozenset(feature for time in layout.book.times if time.piece == "real" and time.minutes > 0
-                     for feature in time.task.features if re.search(rf" {re.escape(feature)}\.\d+(\.\d+)?$", time.task.operation))
+    book = layout.book
+    worked = [*(one.task for one in book.done if one.piece == "real"),
+              *(time.task for time in book.times if time.piece == "real" and time.minutes > 0)]
+    return frozenset(feature for task in worked for feature in task.features
+                     if re.search(rf" {re.escape(feature)}\.\d+(\.\d+)?$", task.operation))
 
 
 def staying(layout: Headstock) -> frozenset[str]:

@@ -8,7 +8,7 @@ from geometry.sequence.estimate import Taken, estimate
 from geometry.sequence.judge import Problem, judge, legal_span, moved
 from geometry.sequence.operation import KINDS, Cut, Kind, Operation, Setup, Table, WasteHoles
 from geometry.sequence.order import Order, best_order
-from geometry.sequence.own_order import arranged, in_own_order
+from geometry.sequence.own_order import arranged, in_own_order, numbered
 from geometry.sequence.pin_plan import PinPlan, plan_pins
 from geometry.sequence.pins import NoPins, propose_pins
 from geometry.sequence.plans import Routing, Trip
@@ -20,4 +20,4 @@ from geometry.sequence.wishes import Wishes
 __all__ = ["KINDS", "Before", "Changes", "Counts", "Cut", "Grade", "Hours", "Kind", "NoPins", "Operation", "Order",
            "PinPlan", "Problem", "Rates", "Routing", "Setup", "SlotState", "Table", "Taken", "Trip", "WasteHoles", "Wishes",
            "WoodState", "arranged", "best_order", "count_changes", "counts", "estimate", "hours", "in_own_order", "judge",
-           "legal_span", "minutes", "moved", "operations", "plan_pins", "precedence", "propose_pins", "runs", "wood_after"]
+           "legal_span", "minutes", "moved", "numbered", "operations", "plan_pins", "precedence", "propose_pins", "runs", "wood_after"]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from msgspec.structs import replace
 
@@ -31,6 +31,18 @@ def arranged(kept: Sequence[str], best: Sequence[str], precedence: Iterable[Befo
             steps = moved(steps, step, place if first > last else min(max(place, first), last))
         before = step
     return steps
+
+
+def numbered(steps: Sequence[str], numbers: Mapping[str, int]) -> tuple[str, ...]:
+    """The steps with each of `numbers` at its number, 1 first, or behind it where another has that; the others fill the
+    places between in their order. Steps that are not there count for nothing."""
+    last = len(steps)
+    taken: dict[int, str] = {}
+    for id, number in sorted(((id, numbers[id]) for id in steps if id in numbers), key=lambda item: item[1]):
+        place = next((i for i in range(number, last + 1) if i not in taken), None)
+        taken[place if place is not None else next(i for i in range(last, 0, -1) if i not in taken)] = id
+    others = iter([id for id in steps if id not in numbers])
+    return tuple(taken[i] if i in taken else next(others) for i in range(1, last + 1))
 
 
 def in_own_order(kept: Sequence[str], best: Order, ops: Sequence[Operation], precedence: Iterable[Before]) -> Order:

@@ -42,7 +42,7 @@ def test_a_loop_is_said_to_be_a_pocket_or_a_hole_that_is_there(bench):
     dialog._accept()
     made = dialog.result_layout
     closed(dialog)
-    assert "A drawing tells no depths" in told
+    assert "The drawing tells no depth of it" in told
     assert [(slot.id, slot.there) for slot in made.slots] == [("pocket 1", True), ("slot 1", False)]
     assert [hole.there for hole in made.holes].count(True) == 1
 

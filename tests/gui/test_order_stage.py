@@ -2,11 +2,12 @@
 
 import pytest
 from msgspec.structs import replace
-from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.panels.order.order_card import box_of
 from app.panels.order.order_list import EDGE
 from app.window.rooms.order_room import OrderRoom
 from geometry.drawing import Disc
@@ -226,3 +227,42 @@ def test_a_step_that_cannot_be_done_is_said_plainly(bench, order, qtbot):
     qtbot.waitUntil(lambda: "Cannot be done" in order.panel.loud)
     assert "needs a tilt of 6.8°" in order.panel.loud
     assert {row.id for row in order.panel.list.steps if row.grade == "loud"} >= {"side bore treble side 3.1.1"}
+
+
+# ---- what is done -------------------------------------------------------------
+def tick(bench, room: OrderRoom, id: str) -> None:
+    """Press the box of a step."""
+    room.panel.list.pick(id)
+    at = box_of(QRectF(room.panel.list.row_box(id))).center().toPoint()
+    QTest.mouseClick(room.panel.list.viewport(), LEFT, NONE, at)
+    bench.pump()
+
+
+def test_a_press_on_its_box_ticks_a_step_off_and_another_opens_it_again(bench, order):
+    steps = list(order.work.order.steps)
+    layouts = len(bench.window.document.history.names)
+    for id in steps[:3]:
+        tick(bench, order, id)
+    assert [row.mark for row in order.panel.list.steps[:4]] == ["done", "done", "done", ""]
+    assert [one.number for one in bench.layout.book.done] == [1, 2, 3]
+    assert ", done" in order.panel.list.model().data(order.panel.list._index(steps[2]), Qt.ItemDataRole.AccessibleTextRole)
+    tick(bench, order, steps[1])
+    assert [row.mark for row in order.panel.list.steps[:4]] == ["done", "", "done", ""]
+    assert len(bench.window.document.history.names) == layouts, "the job book is no step"
+    order.panel.list.setFocus()
+    QTest.keyClick(order.panel.list, Qt.Key.Key_Space)
+    assert order.panel.list.steps[1].mark == "done" and list(order.work.order.steps) == steps
+
+
+def test_a_step_that_is_done_keeps_its_number_when_it_is_dragged(bench, order):
+    steps = list(order.work.order.steps)
+    tick(bench, order, steps[2])
+    drag(bench, order, steps[2], steps[8])
+    assert list(order.work.order.steps) == steps and bench.layout.order == ()
+    assert "keeps its number" in bench.window.foot.said
+
+
+def test_the_boxes_are_of_the_piece_on_the_bench(bench, order):
+    tick(bench, order, order.work.order.steps[0])
+    bench.window.document.record("x", lambda book: replace(book, piece="real"))
+    assert order.panel.list.steps[0].mark == ""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from app.panels.order.order_rows import minutes_words
-from geometry.book import Line, cost, money_words, pinned_words, spent_on, total, total_cost
+from geometry.book import Line, cost, done_steps, money_words, pinned_words, spent_on, total, total_cost
 from geometry.layout import Book, Piece, Price, Remark
 from geometry.saying import number, say
 from geometry.terms import term
@@ -27,13 +27,15 @@ def signed(value: float | None) -> str:
 
 
 def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book) -> list[tuple[str, ...]]:
-    """Step, work, planned, practice piece, real piece, difference, timer; the last row is their sum."""
+    """Step (with a tick where it is done on the piece on the bench), work, planned, practice piece, real piece, difference, timer; the last row is their sum."""
+    done = done_steps(book)
     running = None if book.clock is None else book.clock.task.operation
     made = []
     for row in rows:
         id = row.task.operation
         word = say("stop", about="the clock") if id == running else say("start") if row.current and running is None else ""
         number = str(numbers[id]) if id in numbers else "" if row.current else say("old")
+        number = f"✓ {number}" if id in done else number
         made.append((number, row.task.title or id, cell_minutes(row.planned), cell_minutes(row.practice), cell_minutes(row.real),
                      signed(row.difference), word))
     both = [row for row in rows if row.difference is not None]

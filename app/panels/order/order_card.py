@@ -15,9 +15,17 @@ from app.panels.order.order_rows import Row, SetUpRow, StepRow
 
 SET_UP, STEP = 34, 25
 """Heights of rows at 100 %, pixels."""
-NUMBER = 46
+NUMBER = 62
 """Where titles begin at 100 %, pixels."""
+BOX = 11
+"""Side of the box to tick at 100 %, pixels."""
 SIGNS = {"loud": "spoils the work", "unwise": "tight"}
+
+
+def box_of(row: QRectF) -> QRectF:
+    """Where the box to tick is in the row of a step."""
+    side = px(BOX)
+    return QRectF(row.left() + px(16), row.top() + (px(STEP) - side) / 2, side, side)
 
 
 class OrderCard(QStyledItemDelegate):
@@ -100,6 +108,7 @@ class OrderCard(QStyledItemDelegate):
         painter.setPen(dim)
         painter.drawText(QRectF(line.left() + 14, line.top(), begin - px(11) - 14, tall),
                          int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight), str(row.number))
+        self._box(painter, box_of(area), row.mark, ink if chosen and row.id != self.held else QColor(t.dim))
         painter.drawText(line.adjusted(0, 0, -14, 0), int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight),
                          row.minutes)
         painter.setPen(ink)
@@ -111,6 +120,18 @@ class OrderCard(QStyledItemDelegate):
             painter.setPen(ink if chosen and row.id != self.held else colour if self.would is None else dim)
             box = self._text_box(option.font, row, area.width())
             painter.drawText(box.translated(area.left(), area.top() + tall - 1), int(Qt.TextFlag.TextWordWrap), row.text)
+
+    def _box(self, painter: QPainter, box: QRectF, mark: str, colour: QColor) -> None:
+        """A box with a tick in it, or a stroke where the work is begun."""
+        painter.save()
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(QPen(colour, 1.2))
+        painter.drawRoundedRect(box, 2, 2)
+        painter.setPen(QPen(colour, 2.0 * sizes().factor))
+        turns = {"done": ((0.2, 0.55), (0.42, 0.8), (0.85, 0.2)), "begun": ((0.2, 0.8), (0.8, 0.2))}.get(mark, ())
+        if turns:
+            painter.drawPolyline([QPointF(box.left() + x * box.width(), box.top() + y * box.height()) for x, y in turns])
+        painter.restore()
 
     def _text_box(self, font: QFont, row: StepRow, width: float) -> QRectF:
         """Room for what is wrong, under the title."""

@@ -11,6 +11,7 @@ from PySide6.QtCore import (
     QModelIndex,
     QPoint,
     QRect,
+    QRectF,
     Qt,
     QTimer,
     Signal,
@@ -19,7 +20,7 @@ from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QApplication, QListView, QWidget
 
 from app.look.theme import Theme
-from app.panels.order.order_card import OrderCard
+from app.panels.order.order_card import OrderCard, box_of
 from app.panels.order.order_rows import Row, SetUpRow, StepRow
 from geometry.saying import say
 
@@ -51,7 +52,8 @@ class OrderModel(QAbstractListModel):
             if isinstance(row, SetUpRow):
                 return row.words
             wrong = f", {say('wrong here')}: {row.text}" if row.text else ""
-            return f"{row.number}. {row.title}, {row.minutes}{wrong}"
+            mark = {"done": f", {say('done')}", "begun": f", {say('begun')}"}.get(row.mark, "")
+            return f"{row.number}. {row.title}, {row.minutes}{mark}{wrong}"
         if role == Qt.ItemDataRole.ToolTipRole:
             return row.words if isinstance(row, SetUpRow) else row.text or None
         return None
@@ -73,6 +75,8 @@ class OrderList(QListView):
     dropped = Signal(str, int)
     let_go = Signal()
     """a drag was given up"""
+    ticked = Signal(str)
+    """the box of a step was pressed, or Space on it"""
     stepped = Signal(str, int)
     """Alt and an arrow key: a step is to go some places on, or back"""
 
@@ -141,8 +145,13 @@ class OrderList(QListView):
     # ---- dragging ----------------------------------------------------------
     def mousePressEvent(self, event) -> None:
         super().mousePressEvent(event)
-        row = self.indexAt(event.position().toPoint()).data(ROW)
-        if event.button() == Qt.MouseButton.LeftButton and isinstance(row, StepRow):
+        index = self.indexAt(event.position().toPoint())
+        row = index.data(ROW)
+        if event.button() != Qt.MouseButton.LeftButton or not isinstance(row, StepRow):
+            return
+        if box_of(QRectF(self.visualRect(index))).adjusted(-4, -4, 4, 4).contains(event.position()):
+            self.ticked.emit(row.id)
+        else:
             self._pressed = (event.position().toPoint(), row.id)
 
     def mouseMoveEvent(self, event) -> None:
@@ -217,6 +226,8 @@ class OrderList(QListView):
         by = {Qt.Key.Key_Up: -1, Qt.Key.Key_Down: 1}.get(event.key())
         if event.key() == Qt.Key.Key_Escape and self._held:
             self.give_up()
+        elif event.key() == Qt.Key.Key_Space and isinstance(row, StepRow) and not self._held:
+            self.ticked.emit(row.id)
         elif by is not None and event.modifiers() & Qt.KeyboardModifier.AltModifier and isinstance(row, StepRow):
             self.stepped.emit(row.id, by)
         else:

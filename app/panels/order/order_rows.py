@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Container, Iterable, Mapping, Sequence
 
 from msgspec import Struct
 
@@ -38,14 +38,16 @@ class StepRow(Struct, frozen=True):
     """"loud", "unwise" or "": see LOUD"""
     text: str = ""
     """what is wrong"""
+    mark: str = ""
+    """"done", "begun" or "": on the piece on the bench, by the job book"""
 
 
 Row = SetUpRow | StepRow
 
 
 def order_rows(steps: Sequence[Operation], problems: Iterable[Problem], taken: Mapping[str, Taken],
-               unit: LengthUnit) -> list[Row]:
-    """The rows of an order."""
+               unit: LengthUnit, done: Container[str] = (), begun: Container[str] = ()) -> list[Row]:
+    """The rows of an order; `done` and `begun` by the job book."""
     wrong = worst(problems)
     rows: list[Row] = []
     number = 0
@@ -54,9 +56,10 @@ def order_rows(steps: Sequence[Operation], problems: Iterable[Problem], taken: M
         for op in run:
             number += 1
             grade, text = wrong.get(op.id, ("", ""))
-            if op.blocked:
+            if op.blocked and op.id not in done:
                 grade, text = "loud", op.blocked
-            rows.append(StepRow(op.id, number, op.title, minutes_words(taken[op.id].total), grade, text))
+            rows.append(StepRow(op.id, number, op.title, minutes_words(taken[op.id].total), grade, text,
+                                "done" if op.id in done else "begun" if op.id in begun else ""))
     return rows
 
 

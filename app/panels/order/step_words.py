@@ -41,11 +41,12 @@ class StepWords(Struct, frozen=True):
     """the piece when it is done"""
 
 
-def step_words(op: Operation, ops: Mapping[str, Operation], edges: Iterable[Before], number: Mapping[str, int],
-               taken: Taken, state: WoodState, unit: LengthUnit) -> StepWords:
-    """The words for a step; `edges` may be all of the layout's, `number` gives the place of each step."""
+def step_words(op: Operation, ops: Mapping[str, Operation], edges: Iterable[Before], broken: Iterable[Before],
+               number: Mapping[str, int], taken: Taken, state: WoodState, unit: LengthUnit) -> StepWords:
+    """The words for a step; `edges` may be all of the layout's, `broken` are those that the order breaks, `number` gives the
+    place of each step."""
     edges = tuple(edges)
-    wrong = _wrong(op, ops, edges, number)
+    wrong = _wrong(op, ops, broken, number)
     blocked = [say("Cannot be done: {blocked}", blocked=op.blocked)] if op.blocked else []
     set_up = op.setup.words(unit)
     return StepWords(
@@ -56,12 +57,13 @@ def step_words(op: Operation, ops: Mapping[str, Operation], edges: Iterable[Befo
         _reasons([(e.then, e) for e in edges if e.first == op.id], ops, number), state.words(unit))
 
 
-def _wrong(op: Operation, ops: Mapping[str, Operation], edges: Sequence[Before],
+def _wrong(op: Operation, ops: Mapping[str, Operation], broken: Iterable[Before],
            number: Mapping[str, int]) -> list[tuple[str, bool]]:
     """(sentence, whether it is loud) for everything that this step's place spoils, of itself first."""
-    broken = [e for e in edges if op.id in (e.first, e.then) and number.get(e.first, 0) > number.get(e.then, 10**6)]
     groups: dict[tuple[bool, str, str], list[str]] = {}
     for edge in broken:
+        if op.id not in (edge.first, edge.then):
+            continue
         own = edge.harmed == op.id
         other = edge.harmed if not own else edge.then if edge.first == op.id else edge.first
         groups.setdefault((own, edge.reason, edge.grade), []).append(_numbered(ops[other], number))

@@ -23,6 +23,7 @@ from shiboken6 import isValid
 from app.formats.drawing_in import DrawingRead
 from app.formats.drawing_in.roles import with_outline
 from app.formats.drawing_in.units import PLAUSIBLE, fits, sized, unit_question
+from app.formats.layer_names import depth_on
 from app.look.choice import Choice
 from app.look.column import lay_beside
 from app.look.sizes import open_at
@@ -38,10 +39,9 @@ from app.window.importing.unit_choices import unit_choices
 from app.window.rooms.own_rack import with_own_rack_beside
 from geometry.beginning.in_unit import blank_in_unit
 from geometry.curves import Matrix, shift
-from geometry.curves import Path as GeometryPath
 from geometry.edits.imported import layout_from, with_shape
 from geometry.edits.imported_hardware import hardware_told
-from geometry.edits.imported_openings import there_told
+from geometry.edits.imported_openings import Role, there_told
 from geometry.errors import GeometryError
 from geometry.joining.placing import place
 from geometry.layout import Headstock
@@ -210,11 +210,11 @@ class ImportDialog(ReadInOrder, QDialog):
         self._unit.setCurrentIndex(chosen)
 
     # ---- state ----------------------------------------------------------
-    def _roles(self) -> list[tuple[GeometryPath, str]]:
-        return [(loop.path, role) for loop, role in zip(self._read.loops, self._made_of.of, strict=True)]
+    def _roles(self) -> list[Role]:
+        return [(loop.path, role, depth_on(loop.layer)) for loop, role in zip(self._read.loops, self._made_of.of, strict=True)]
 
     def _matrix(self) -> tuple[Matrix, str]:
-        outline = next((path for path, role in self._roles() if role == "outline"), None)
+        outline = next((path for path, role, *_ in self._roles() if role == "outline"), None)
         if outline is None:
             return Matrix(), say("No loop is the outline yet.")
         with speaking(self._window.unit):
@@ -223,7 +223,7 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _nut_width(self) -> float | None:
         """mm of the edge that was taken for the nut, if one was."""
-        outline = next((path for path, role in self._roles() if role == "outline"), None)
+        outline = next((path for path, role, *_ in self._roles() if role == "outline"), None)
         return None if outline is None else place(outline, self._turns, self._mirrored).nut_width
 
     def _lay(self) -> None:

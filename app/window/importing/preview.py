@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QWidget
 from app.look.paths import painter_path
 from app.look.theme import Theme
 from geometry.curves import Matrix, Path
+from geometry.edits.imported_openings import Role
 from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET
 
@@ -57,13 +58,13 @@ class ImportPreview(QWidget):
         self._theme = theme
         self.update()
 
-    def show_loops(self, loops: Sequence[tuple[Path, str]], open_chains: Sequence[Path], place: Matrix) -> None:
+    def show_loops(self, loops: Sequence[Role], open_chains: Sequence[Path], place: Matrix) -> None:
         """Show closed loops with their roles and loose chains, mapped by `place`."""
         m = place
         self._place = QTransform(m.a, m.b, m.c, m.d, m.e, m.f)
-        self._roles = [role for _, role in loops]
+        self._roles = [loop[1] for loop in loops]
         self._by_role = None
-        paths = [path for path, _ in loops]
+        paths = [loop[0] for loop in loops]
         if not _same(paths, self._loops) or not _same(open_chains, self._chains):
             self._loops, self._chains = paths, list(open_chains)
             self._paths, self._open, self._whole = [], QPainterPath(), QPainterPath()

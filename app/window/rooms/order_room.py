@@ -18,6 +18,7 @@ from app.window.rooms.order_centre import OrderCentre
 from app.window.rooms.planned_for import asked_for
 from app.window.rooms.planning import Planning, PlanWords
 from app.window.rooms.room import StageRoom
+from geometry.book import open_again, task_of, tick_off
 from geometry.cancellation import Ask, go_on
 from geometry.checks.words import first
 from geometry.drawing.step_views import StepViews, step_views
@@ -25,7 +26,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import speaking
 from geometry.saying import count, say
-from geometry.sequence import Wishes, judge, legal_span, moved
+from geometry.sequence import Wishes, legal_span, moved
 from geometry.terms import term
 from geometry.units import LengthUnit
 
@@ -66,6 +67,7 @@ class OrderRoom(StageRoom):
         steps.dropped.connect(self._dropped)
         steps.let_go.connect(self._let_go)
         steps.stepped.connect(self._stepped)
+        steps.ticked.connect(self._ticked)
         self.panel.edited.connect(window.document.apply)
         self.panel.refused.connect(window.foot.refuse)
         self.panel.best_wanted.connect(self.back_to_best)
@@ -124,7 +126,7 @@ class OrderRoom(StageRoom):
         ids = list(work.order.steps)
         if self.at not in ids:
             self.at = ids[0] if ids else ""
-        self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit), self.at,
+        self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit, work.done, work.begun), self.at,
                               bool(work.layout.order))
         called = {op.id: op.called for op in work.ops}
         loud = loud_words(work.order.blocked, [called[id] for id in work.order.stuck])
@@ -154,7 +156,7 @@ class OrderRoom(StageRoom):
         elif self.work.problems:
             self.panel.say(say("Nothing is spoiled by this order; what is unwise in it is marked."))
         else:
-            self.panel.say(say("Drag a step to move it, or press Alt+Up and Alt+Down."))
+            self.panel.say(say("Drag a step to move it, or press Alt+Up and Alt+Down. Press its box, or Space, when it is done."))
 
     def _show_step(self) -> None:
         work = self.work
@@ -165,8 +167,7 @@ class OrderRoom(StageRoom):
         by_id = {op.id: op for op in work.ops}
         op = by_id[self.at]
         views: StepViews = step_views(work.layout, work.steps, number - 1, work.ops, self.window.unit)
-        edges = [edge for edge in work.before if edge not in work.order.given_up]
-        words = step_words(op, by_id, edges, work.number, work.estimate[op.id], views.state, self.window.unit)
+        words = step_words(op, by_id, work.heeded, work.broken, work.number, work.estimate[op.id], views.state, self.window.unit)
         self.centre.show_count(number - 1, len(work.steps), f"{number}  {op.title}")
         x0, y0, x1, y1 = views.box
         self.centre.picture.show_drawing(views.plan, QRectF(x0, y0, x1 - x0, y1 - y0), " ".join((words.do, *words.state)))
@@ -187,9 +188,8 @@ class OrderRoom(StageRoom):
     def _hovering(self, id: str, to: int) -> None:
         work = self.work
         order = moved(work.order.steps, id, to)
-        edges = [edge for edge in work.before if edge not in work.order.given_up]
-        span = legal_span(work.order.steps, id, edges)
-        problems = judge(order, work.ops, edges)
+        span = legal_span(work.order.steps, id, work.heeded)
+        problems = work.wrong_in(order)
         self.panel.list.show_drag(span, worst(problems))
         known = {(p.op, p.text) for p in work.problems}
         new = [p for p in problems if (p.op, p.text) not in known and p.grade != "left out"]
@@ -211,8 +211,31 @@ class OrderRoom(StageRoom):
         if 0 <= to < len(steps):
             self._move(id, to)
 
+    def _ticked(self, id: str) -> None:
+        """Done, or not done after all: written into the job book of the piece on the bench."""
+        work = self.work
+        op = next(op for op in work.ops if op.id == id)
+        if id in work.done:
+            self.window.document.record(say("{title} is not done", title=op.called), lambda book: open_again(book, id))
+        else:
+            self.window.document.record(say("{title} is done", title=op.called),
+                                        lambda book: tick_off(book, task_of(op), work.number[id]))
+        self.window.say(self._standing())
+
+    def _standing(self) -> str:
+        """How many steps are done of which piece, for the boxes of the other piece are others."""
+        steps = self.work.order.steps
+        done = sum(id in self.work.done for id in steps)
+        return (say("{done} of {steps} steps are done on the practice piece", done=done, steps=len(steps))
+                if self.work.layout.book.piece == "practice" else
+                say("{done} of {steps} steps are done on the real piece", done=done, steps=len(steps)))
+
     def _move(self, id: str, to: int) -> None:
         work = self.work
+        if id in work.done:
+            self.window.say(say("{title} is done and keeps its number.", title=next(op.called for op in work.ops if op.id == id)))
+            self._say()
+            return
         order = moved(work.order.steps, id, to)
         if order == work.order.steps:
             self._say()

@@ -81,7 +81,8 @@ def test_a_wrong_place_is_told_on_both_steps():
     number = {id: i for i, id in enumerate(order, 1)}
 
     def said(id):
-        return step_words(BY_ID[id], BY_ID, EDGES, number, estimate(order, OPS)[id],
+        broken = [e for e in EDGES if number[e.first] > number[e.then]]
+        return step_words(BY_ID[id], BY_ID, EDGES, broken, number, estimate(order, OPS)[id],
                           wood_after(HEAD, order, number[id], OPS), "mm")
     assert any(re.match(r"Its place makes impossible “Side bore \w+ side 1” \(\d+\), “Side bore \w+ side 2” \(\d+\) and 4 more: "
                         "Once the outline is cut", text) for text in said("cut outline").warnings)
@@ -91,7 +92,7 @@ def test_a_wrong_place_is_told_on_both_steps():
 
 
 def test_reasons_name_what_they_protect_once():
-    words = step_words(BY_ID["rout bass slot 1"], BY_ID, EDGES, {id: i for i, id in enumerate(BEST, 1)},
+    words = step_words(BY_ID["rout bass slot 1"], BY_ID, EDGES, (), {id: i for i, id in enumerate(BEST, 1)},
                        estimate(BEST, OPS)["rout bass slot 1"], wood_after(HEAD, BEST, 39, OPS), "mm")
     assert len({(r.why, r.protects) for r in words.after}) == len(words.after)
     assert any(r.protects == "the cutter and its line" and "Waste holes bass slot" in r.others for r in words.after)

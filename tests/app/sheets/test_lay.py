@@ -107,7 +107,7 @@ def test_each_row_of_a_list_to_tick_has_one_box():
 
 
 def test_a_box_stands_level_with_its_words():
-    x0, y0, x1, y1 = tick(3.0, -10.0, 2.0).path.box
+    x0, y0, x1, y1 = tick(3.0, -10.0, 2.0)[0].path.box
     assert (x0 + x1) / 2 == pytest.approx(4.3) and (y0 + y1) / 2 == pytest.approx(-9.0)
 
 

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from app.formats.book_csv import HEAD, book_table, write_book
 from app.formats.csv_out import csv_text
-from geometry.book import add_remark, put_price, put_reading, set_minutes
+from geometry.book import add_remark, put_price, put_reading, set_minutes, tick_off
 from geometry.layout import Book, Price, Reading, Remark, Task
 
 SAW = Task(operation="saw bass slot", title="Saw out bass slot", rate="saw_100", features=("bass slot",), planned=9.0)
@@ -28,8 +28,10 @@ def test_all_that_is_written_down_is_in_the_table(tmp_path):
     book = put_price(book, None, Price(piece="real", part="tuner", count=12, each=Decimal("14.90")))
     book = add_remark(book, Remark(piece="practice", text="slower, then", on="bass slot"))
     book = put_reading(book, Reading(piece="real", drilling="a.1.1", what="x", how="centreline", value=20.3, planned=20.0))
-    time, money, note, reading = rows_of(csv_text(HEAD, book_table(book, [SAW])))
+    book = tick_off(book, SAW, 37)
+    time, done, money, note, reading = rows_of(csv_text(HEAD, book_table(book, [SAW])))
     assert (time["item"], time["planned"], time["value"], time["unit"]) == ("Saw out bass slot", "9", "12.5", "min")
+    assert (done["section"], done["piece"], done["item"]) == ("done", "practice", "Saw out bass slot")
     assert (money["count"], money["value"], money["total"], money["unit"]) == ("12", "14.90", "178.80", "EUR")
     assert (note["item"], note["about"]) == ("slower, then", "bass slot")
     assert (reading["about"], reading["planned"], reading["value"]) == ("x centreline", "20", "20.3")

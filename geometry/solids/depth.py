@@ -1,0 +1,13 @@
+"""How deep a slot or hole is cut, as drawings tell it."""
+
+from __future__ import annotations
+
+from msgspec import Struct
+
+
+class Depth(Struct, frozen=True):
+    """How deep: None goes through, else mm below the surface that it is cut from."""
+
+    deep: float | None
+    back: bool = False
+    """whether it is cut from the back"""

@@ -1,0 +1,87 @@
+"""The DXF of the sheets tells how deep everything is cut, by the names of its layers; an import takes it from there."""
+
+from pathlib import Path
+
+import ezdxf
+import pytest
+from msgspec.structs import replace
+
+from app.formats.drawing_in import read_drawing
+from app.formats.dxf_out import write_dxf
+from app.formats.layer_names import depth_on, layer_name, style_on
+from app.sheets import pages, write_sheets
+from app.sheets.write import full_template
+from app.window.demo import demo
+from geometry.drawing.depths import depths_of
+from geometry.edits import add_hole, add_truss_rod_pocket
+from geometry.edits.imported import layout_from
+from geometry.edits.imported_openings import there_told
+from geometry.layout import Headstock
+from geometry.solids.depth import Depth
+from geometry.terms import HOLE_THERE, POCKET
+
+
+@pytest.fixture(scope="module")
+def layout() -> Headstock:
+    """The demo with one blind slot, a pocket 9.5 deep that is there, and a hole 4.25 deep from the back."""
+    made = add_truss_rod_pocket(replace(demo(), pins=()))
+    made = add_hole(made, (0.0, 176.0), 7.0)
+    slots = [replace(slot, depth=9.5) if slot.there else replace(slot, depth=11.0) if slot.id == "bass slot" else slot for slot in made.slots]
+    return replace(made, slots=tuple(slots), holes=(*made.holes[:-1], replace(made.holes[-1], depth=4.25, surface="back")))
+
+
+def written(layout: Headstock, path: Path) -> Path:
+    write_dxf(full_template(layout), path, depths_of(layout))
+    return path
+
+
+def test_an_independent_reader_finds_each_depth_in_the_name_of_the_layer(layout, tmp_path):
+    space = ezdxf.readfile(written(layout, tmp_path / "t.dxf")).modelspace()
+    circles = {}
+    for entity in space.query("CIRCLE"):
+        circles.setdefault(entity.dxf.layer, set()).add(round(2 * entity.dxf.radius, 6))
+    assert {layer: sizes for layer, sizes in circles.items() if layer != "template"} == {
+        "counterbores - 8 mm deep": {8.8}, "post bores - through": {6.5}, "screw pilots - 9 mm deep from the back": {1.6},
+        "holes - 4.25 mm deep from the back": {7.0}}
+    layers = {entity.dxf.layer for entity in space}
+    assert {"slots - through", "slots - 11 mm deep", "pockets that are there - 9.5 mm deep"} <= layers
+    assert "slots" not in layers and "outline" in layers and "pricking marks" in layers
+
+
+def test_an_import_takes_the_depths(layout, tmp_path):
+    read = read_drawing(written(layout, tmp_path / "t.dxf"))
+    from geometry.curves import Matrix
+    loops = [(loop.path, loop.role, depth_on(loop.layer)) for loop in read.loops]
+    made = layout_from(loops, Matrix(), "again")
+    assert sorted((slot.there, slot.depth) for slot in made.slots if slot.depth) == [(False, 11.0), (True, 9.5)]
+    assert [slot.depth for slot in made.slots if not slot.there].count(None) == 1
+    assert [(hole.depth, hole.surface) for hole in made.holes if hole.diameter == pytest.approx(7.0)] == [(4.25, "back")]
+    assert there_told(loops, Matrix()) == [], "the depth of the pocket is known"
+    assert there_told([(path, role) for path, role, _ in loops], Matrix())
+
+
+def test_the_sheets_write_them(layout, tmp_path):
+    for path in write_sheets(layout, tmp_path, snags=()):
+        if path.suffix == ".dxf":
+            assert b"slots - 11 mm deep" in path.read_bytes()
+    assert pages(layout, "A4", ())
+
+
+@pytest.mark.parametrize(("depth", "layer"), [
+    (None, "counterbores"), (Depth(None), "counterbores - through"), (Depth(8.0), "counterbores - 8 mm deep"),
+    (Depth(8.1239999), "counterbores - 8.123 mm deep"), (Depth(12.5, True), "counterbores - 12.5 mm deep from the back"),
+    (Depth(None, True), "counterbores - through from the back")])
+def test_names_of_layers(depth, layer):
+    assert layer_name("counterbore", depth) == layer
+    assert style_on(layer) == style_on(layer.upper()) == "counterbore"
+    again = depth_on(layer)
+    assert again is None if depth is None else again.back == depth.back and (again.deep == pytest.approx(depth.deep, abs=1e-3) if depth.deep else again.deep is None)
+
+
+@pytest.mark.parametrize("layer", ["slots - 0 mm deep", "slots - 1e5 mm deep", "slots - 99999 mm deep", "slots - deep", "", "through"])
+def test_what_is_no_depth(layer):
+    assert depth_on(layer) is None
+
+
+def test_pockets_and_holes_there_keep_their_styles():
+    assert style_on("pockets that are there - 9.5 mm deep") == POCKET and style_on("holes that are there - through") == HOLE_THERE

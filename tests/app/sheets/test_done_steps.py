@@ -1,0 +1,96 @@
+"""Sheets printed again in mid-job: what is done is ticked, keeps its number, and what it has made unsafe is said."""
+
+import pytest
+from msgspec.structs import replace
+
+from app.sheets import pages, plan_work
+from app.sheets.cards import card_of, cards
+from app.sheets.router_pages import routed
+from geometry.book import set_minutes, task_of, tick_off
+from geometry.drawing import Label, Stroke
+from geometry.edits import remove_features
+from geometry.sequence import numbered
+from tests.app.sheets.printed import layout, section, work
+
+
+def begun_job(head, steps, of):
+    """The layout with the first steps of a plan ticked off."""
+    book = head.book
+    for op in of.steps[:steps]:
+        book = tick_off(book, task_of(op), of.number[op.id])
+    return replace(head, book=book)
+
+
+def ticks(page):
+    """How many strokes there are in boxes: two a tick, one where a step is begun."""
+    return sum(1 for one in page.content for mark in one.drawing if isinstance(mark, Stroke) and mark.style == "outline"
+               and max(mark.path.box[2] - mark.path.box[0], mark.path.box[3] - mark.path.box[1]) < 4.0)
+
+
+def words(found):
+    return " ".join(mark.text for page in found for one in page.content for mark in one.drawing if isinstance(mark, Label))
+
+
+def test_a_step_that_is_added_takes_no_number_of_what_is_done():
+    """Without one side tuner twelve steps are done; then it comes back."""
+    head = layout("demo")
+    less = remove_features(head, ("bass side 2",))
+    was = plan_work(less)
+    assert "side bore bass side 2.1.1" in plan_work(head).order.steps[:12]
+    job = begun_job(less, 12, was)
+    again = plan_work(replace(head, book=job.book))
+    assert [again.number[op.id] for op in was.steps[:12]] == list(range(1, 13))
+    assert again.number["side bore bass side 2.1.1"] > 12
+    assert again.problems == (), "the bore may still be drilled"
+
+
+def test_what_comes_too_late_is_said_of_the_step_that_is_open():
+    head = layout("demo")
+    was = work("demo")
+    book = head.book
+    for op in was.steps:
+        if op.id != "side bore bass side 2.1.1" and op.kind != "clean up":
+            book = tick_off(book, task_of(op), was.number[op.id])
+    job = plan_work(replace(head, book=book))
+    assert job.order.steps == was.order.steps, "its number is still free"
+    assert {p.op for p in job.problems} == {"side bore bass side 2.1.1"}
+    assert any("no square edge" in p.text for p in job.problems) and {e.harmed for e in job.broken} == {"side bore bass side 2.1.1"}
+
+
+def test_the_order_ticks_what_is_done_and_says_of_which_piece():
+    job = begun_job(layout("demo"), 13, work("demo"))
+    op = work("demo").steps[15]
+    job = replace(job, book=set_minutes(job.book, "practice", task_of(op), 3.0))
+    first, *_ = found = [page for page in pages(job, "A4", ()) if page.title == "Running order"]
+    assert ticks(first) == 2 * 13 + 1
+    assert "Ticked: done, by the job book (practice piece)." in words(found)
+    other = [page for page in pages(replace(job, book=replace(job.book, piece="real")), "A4", ()) if page.title == "Running order"]
+    assert ticks(other[0]) == 0 and "Ticked" not in words(other)
+
+
+def test_cards_and_hole_table_tick_it_too():
+    job = begun_job(layout("demo"), 13, work("demo"))
+    found = pages(job, "A4", ())
+    shown = [page for page in found if page.title == "Cards"]
+    assert "card 7, mm, done" in words(shown) and "card 8, mm, done" not in words(shown), "its counterbore alone is done"
+    assert ticks(shown[0]) == 2 * 4 * 5, "mark along, mark below, tilt, fence and stop of four side bores"
+    table, = [page for page in found if page.title == "Hole table"]
+    assert ticks(table) == 2 * (13 - 2), "all but the template and the papers is holes"
+
+
+@pytest.mark.parametrize(("numbers", "steps"), [
+    ({}, "abcd"), ({"d": 2}, "adbc"), ({"a": 4}, "bcda"), ({"a": 9}, "bcda"), ({"c": 1, "b": 1}, "bcad"), ({"c": 4, "b": 4}, "adcb"),
+    ({"x": 1}, "abcd")])
+def test_numbers_that_are_kept(numbers, steps):
+    found = numbered("abcd", numbers)
+    assert sorted(found) == list("abcd")
+    assert "".join(found) == steps
+
+
+def test_router_cards_and_the_order_name_each_other():
+    head, plan = layout("demo"), work("demo")
+    found = card_of(cards(head, plan), plan)
+    assert {found[op.id] for op in routed(plan, "bass slot")} == {14} and found["cut outline"] == found["rout outline 1"] == 15
+    said = section("demo", "Cards")
+    assert "bass slot: steps 35, 37, 39. treble slot: steps 36, 38, 40." in said and "Steps 41 and 42." in said
+    assert "card 14" in section("demo", "Running order")

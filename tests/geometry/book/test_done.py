@@ -1,0 +1,40 @@
+"""Which steps are done on which piece, and the numbers that they keep."""
+
+from msgspec.structs import replace
+
+from geometry.book import begun_steps, done_steps, open_again, set_minutes, start, tick_off
+from geometry.edits.in_book import renamed_in_book
+from geometry.layout import Book, Task
+from geometry.layout.drilled import drilled
+from tests.geometry.sequence.specimens import demo
+
+BORE = Task(operation="side bore bass side 1.1.1", features=("bass side 1",))
+SAW = Task(operation="saw bass slot", features=("bass slot",))
+
+
+def test_a_step_is_done_on_one_piece_and_keeps_its_first_number() -> None:
+    book = tick_off(tick_off(Book(), BORE, 3), SAW, 37)
+    assert done_steps(tick_off(book, BORE, 4)) == {BORE.operation: 3, SAW.operation: 37}
+    other = replace(book, piece="real")
+    assert done_steps(other) == {} and done_steps(tick_off(other, SAW, 1)) == {SAW.operation: 1}
+    assert done_steps(open_again(tick_off(other, SAW, 1), SAW.operation)) == {}
+    assert done_steps(replace(open_again(tick_off(other, SAW, 1), SAW.operation), piece="practice")) == done_steps(book)
+
+
+def test_what_took_time_and_is_not_done_is_begun() -> None:
+    book = start(set_minutes(Book(), "practice", BORE, 4.0), "practice", SAW, 0.0)
+    assert begun_steps(book) == {BORE.operation, SAW.operation}
+    assert begun_steps(tick_off(book, BORE, 3)) == {SAW.operation}
+    assert begun_steps(replace(book, piece="real")) == frozenset()
+    assert begun_steps(set_minutes(Book(), "practice", BORE, 0.0)) == frozenset()
+
+
+def test_a_step_follows_its_feature_to_another_name() -> None:
+    book = renamed_in_book(tick_off(Book(), BORE, 3), {"bass side 1": "low E"})
+    assert done_steps(book) == {"side bore low E.1.1": 3}
+
+
+def test_a_hole_ticked_off_on_the_real_piece_is_in_the_wood() -> None:
+    real = replace(Book(), piece="real")
+    assert drilled(replace(demo(), book=tick_off(tick_off(real, BORE, 3), SAW, 37))) == {"bass side 1"}
+    assert drilled(replace(demo(), book=tick_off(Book(), BORE, 3))) == frozenset()
