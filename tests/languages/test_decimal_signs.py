@@ -107,6 +107,7 @@ def test_a_table_is_read_back_in_either_language(language):
 
 
 MACHINES = {
+    "app/formats/layer_names.py": "names of layers in a DXF",
     "app/formats/csv_out.py": "translated at once, with the separator", "app/formats/svg_out.py": "SVG",
     "app/formats/pdf_out.py": "PDF", "app/formats/pdf_words.py": "PDF", "app/formats/drawing_in/worker.py": "a pipe",
     "geometry/layout/generic.py": "names of drills, which are kept in files",
