@@ -8,7 +8,6 @@ from PySide6.QtCore import QTimer, Signal
 
 from app.panels.snags.chance_words import Chances
 from app.window.background.errand import Errand
-from app.window.opening import still_opens
 from app.window.rooms.room import StageRoom
 from geometry.accuracy.told import is_simulated
 from geometry.checks.snags import SPOILS, TIGHT
@@ -18,7 +17,7 @@ from geometry.layout import Headstock
 if TYPE_CHECKING:
     from app.window.background.trial import Trial
     from app.window.dialogs.holding import HoldDialog
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
     from geometry.accuracy import Clearance, Simulation
 
 REST_MS = 600
@@ -36,7 +35,7 @@ class ChanceWatch(StageRoom):
     """what is known has changed"""
     _part = Signal(float)
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self.chances = Chances()
         self._of: Headstock | None = None
@@ -99,7 +98,7 @@ class ChanceWatch(StageRoom):
 
     def _begin(self) -> None:
         """The layout rests: build it many times, unless an older simulation is still on its way to its end."""
-        if still_opens(self.window):
+        if self.window.opens:
             self._rest.start()
             return
         if not self.errand.free:

@@ -9,7 +9,6 @@ from msgspec.structs import replace
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.window.background.background import Background
-from app.window.opening import still_opens
 from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Swap, Wind
 from geometry.checks.said import read
@@ -23,7 +22,7 @@ from geometry.strings import runs
 if TYPE_CHECKING:
     from app.panels.forms.work_note import WorkNote
     from app.window.cure_search import CureSearch
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 PAUSE_MS = 200
 """How long nothing has changed before cures are sought."""
@@ -42,7 +41,7 @@ class Cures(QObject):
     found = Signal(object, object, object)
     """(search, snag, the same snag settled), from the thread of the search"""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._window = window
         self._search: CureSearch | None = None
@@ -114,7 +113,7 @@ class Cures(QObject):
         self._pause.start()
 
     def _seek(self) -> None:
-        if still_opens(self._window) or self._thread is not None and not self._thread.isFinished():
+        if self._window.opens or self._thread is not None and not self._thread.isFinished():
             self._pause.start()
             return
         from app.window.cure_search import CureSearch
@@ -173,7 +172,7 @@ class Cures(QObject):
             from app.panels.forms.work_note import WorkNote  # here, so that a start does not wait for it
             self.note = WorkNote(self._window.canvas)
             self.note.stopped.connect(self._stop)
-            self.note.put_away.connect(self._window.keyboard.home)
+            self.note.put_away.connect(self._window.drawing_wanted)
         self.note.working(say("Moves that cure snags are being looked for."), self._at)
 
     def _at(self) -> str:

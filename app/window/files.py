@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QSettings
 
@@ -21,18 +21,32 @@ from geometry.layout import Headstock
 from geometry.saying import count, say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 MOST_RECENT = 10
+
+
+class Others(Protocol):
+    """The windows of the program, as far as files need them."""
+
+    def holding(self, path: Path) -> Frame | None:
+        """The window in which this file is open."""
+
+    def open(self, path: Path) -> Frame | None:
+        """Open a file in a window of its own. None when it cannot be read, which the maker is told."""
+
+    def front(self, window: Frame) -> None:
+        """Bring a window before the others."""
 
 
 class Files:
     """The file side of one window."""
 
-    def __init__(self, document: Document, window: MainWindow, settings: QSettings) -> None:
+    def __init__(self, document: Document, window: Frame, settings: QSettings, others: Others) -> None:
         self._document = document
         self._window = window
         self._settings = settings
+        self._others = others
 
     # ---- questions ------------------------------------------------------
     def may_leave(self) -> bool:
@@ -86,7 +100,7 @@ class Files:
         """Ask for a layout and open it in a window of its own."""
         path = ask.open_file(self._window, say("Open a layout in a window of its own"), self._folder(), ask.LAYOUTS)
         if path is not None:
-            self._window.windows.open(path)
+            self._others.open(path)
 
     def recent(self) -> list[Path]:
         """Layouts opened or saved lately, the last one first; whether they are still there is not asked."""
@@ -136,7 +150,7 @@ class Files:
             # The system asked about the name without its ending.
             if os.path.exists(path) and not ask.write_over(self._window, path.name):
                 return False
-        other = self._window.windows.holding(path)
+        other = self._others.holding(path)
         if other is not None and other is not self._window:
             ask.warn(self._window, say("Not saved there"), say(
                 "{name} is open in another window. Close it there first, or save this one under another name.",
@@ -185,9 +199,9 @@ class Files:
 
     def _is_elsewhere(self, path: Path) -> bool:
         """Whether another window holds the file; that one is brought to the front then."""
-        other = self._window.windows.holding(path)
+        other = self._others.holding(path)
         if other is None or other is self._window:
             return False
-        self._window.windows.front(other)
+        self._others.front(other)
         other.say(say("{name} is open in this window already.", name=path.name))
         return True

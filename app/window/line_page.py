@@ -10,10 +10,10 @@ from geometry.drawing.section_snags import snags_on_line
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
-def show_line(window: MainWindow, shown: Shown) -> None:
+def show_line(window: Frame, shown: Shown) -> None:
     """Show what the line of the running gesture cuts; it has one."""
     inside = window.side.inside
     inside.show_room(None)

@@ -1,43 +1,39 @@
-"""The window: wiring between document, canvas, panel and menus. It decides nothing about headstocks."""
+"""The window: wires its parts (`frame`) to document, menus, commands and rooms. It decides nothing about headstocks."""
 
 from __future__ import annotations
 
 from pathlib import Path
-from typing import get_args
 
 from PySide6.QtCore import QSettings, Qt
-from PySide6.QtWidgets import QMainWindow, QWidget
+from PySide6.QtWidgets import QWidget
 
-from app.document import Document
 from app.document.journal import Journal
 from app.formats.paper import PAPERS, usual_paper
 from app.look import walk
 from app.look.theme import Theme
 from app.panels.snags.snag_words import placed
-from app.tools import Done, Gesture, Pointer, Shown
+from app.tools import Done, Shown
 from app.window import actions, closing, kept, place
 from app.window.background.aside import hand_works
 from app.window.background.motion import Motion
 from app.window.changes import Changes
-from app.window.colours import chosen_theme, take_letters
 from app.window.commands import Commands
 from app.window.cures import Cures
-from app.window.files import Files
+from app.window.frame import Frame
 from app.window.front.drops import Drops
+from app.window.front.front import Front
 from app.window.held_page import HeldPage
 from app.window.history_buttons import HistoryButtons
 from app.window.input.at_pointer import AtPointer
-from app.window.input.gestures import GestureChooser
-from app.window.input.hand import Hand
 from app.window.input.keyboard import Keyboard
 from app.window.input.typed_text import TypedText
 from app.window.language_menu import LanguageMenu
 from app.window.looks import Looks
 from app.window.opening import Opening
-from app.window.parts import lay_out
 from app.window.recent_menu import RecentMenu
 from app.window.rooms.book_watch import BookWatch
 from app.window.rooms.room import StageRoom
+from app.window.rooms.rooms import Rooms
 from app.window.tool_bar import ONCE
 from app.window.tracing.desk import PictureDesk
 from app.window.windows import Windows
@@ -51,33 +47,24 @@ HELD_AS = {"nut line": "nut"}
 """What is held for what a snag calls by another name."""
 
 
-class MainWindow(QMainWindow):
+class MainWindow(Frame):
     """One window with one layout."""
 
     def __init__(self, layout: Headstock, path: Path | None, settings: QSettings, theme: Theme | None = None,
                  journal_folder: Path | None = None, windows: Windows | None = None, drawing_first: bool = False) -> None:
         """With `drawing_first` the panel on the right is filled after the drawing was painted (app/window/opening.py)."""
-        super().__init__()
-        self.settings = settings
         self.windows = windows or Windows(settings, journal_folder)
+        super().__init__(layout, path, settings, theme, self.windows)
         self.windows.add(self)
         self.asked = False
         """whether the maker has been asked about unsaved work already, as the whole program ends"""
-        self.unit: LengthUnit = kept.one_of(settings, "unit", get_args(LengthUnit), "mm")
-        self.theme = theme or chosen_theme(settings)
-        take_letters(settings)
-        self.document = Document(layout, path, self)
         folder = self.windows.journal_folder
         self.journal = Journal(folder, self) if folder is not None else None
         self.sheet_writer = self.pins = None
-        self.files = Files(self.document, self, settings)
-        self.stage = "tuners"
-        self.node: int | None = None
-        self._nodes: tuple[int, ...] = ()
         self.laying = False
-        lay_out(self)
-        self.chooser = GestureChooser(self.document, self.tools)
-        self.hand = Hand(self.document, self._start, self)
+        self.lay_out()
+        self.rooms = Rooms(self)
+        self.front = Front(self, self.work)
         self.keyboard = Keyboard(self)
         self.held_page = HeldPage(self)
         self.tagged = AtPointer(self)
@@ -127,6 +114,7 @@ class MainWindow(QMainWindow):
         document.held_changed.connect(self.show_held)
         document.history_changed.connect(self._history)
         document.file_changed.connect(self._file)
+        document.book_changed.connect(self._book)
         if self.journal is not None:
             self.journal.troubled.connect(self.foot.show_unkept)
         self.canvas.view.pointed.connect(self.hand.point)
@@ -134,6 +122,7 @@ class MainWindow(QMainWindow):
         self.canvas.view.hovered.connect(self._hover)
         self.canvas.view.nudged.connect(self.commands.nudge)
         self.canvas.view.key_filter = self.hand.key
+        self.drawing_wanted.connect(self.keyboard.home)
         self.hand.typed.connect(self.tagged.type)
         self.hand.shown.connect(self._gesture)
         self.hand.refused.connect(self.say)
@@ -174,22 +163,6 @@ class MainWindow(QMainWindow):
         self.tools.enable_action("fillet", self.node is not None)
         self.held_page.follow()
 
-    @property
-    def nodes(self) -> tuple[int, ...]:
-        """The nodes in hand: that of `node`, and those held with it."""
-        if self.node is None:
-            return ()
-        return self._nodes if self.node in self._nodes else (self.node,)
-
-    def hold_nodes(self, node: int | None, nodes: tuple[int, ...]) -> None:
-        """Take nodes of the loop that is held in hand."""
-        self.node, self._nodes = node, nodes
-        self.show_held()
-
-    def _start(self, pointer: Pointer) -> Gesture | None:
-        self.chooser.options.nodes = self.nodes
-        return self.chooser.start(pointer)
-
     def _hover(self, at: tuple[float, float] | None) -> None:
         self.foot.show_place(at, self.unit)
 
@@ -204,7 +177,7 @@ class MainWindow(QMainWindow):
         if shown is None:
             self.canvas.show_guides(())
             return
-        self.node, self._nodes = shown.node, shown.nodes
+        self.take_nodes(shown.node, shown.nodes)
         self.canvas.show_guides(shown.marks)
         if self.laying:
             from app.window.line_page import show_line  # here: few lay a line
@@ -227,7 +200,6 @@ class MainWindow(QMainWindow):
             self.tools.add_strip(room.key, room.strip)
 
     def show_room(self) -> None:
-        """Show what the room of the stage brings, as it is now."""
         room = self.room
         self.paper.setCurrentWidget(self.canvas if room is None or room.centre is None else room.centre)
         self.canvas.show_more({} if room is None else room.marks())
@@ -256,15 +228,11 @@ class MainWindow(QMainWindow):
         self.chooser.refresh(self.unit, 1.0 if self.unit == "mm" else 25.4 / 32, self.stage == "outline")
 
     def _finished(self, done: Done | None) -> None:
-        self.node, self._nodes = (done.node, done.nodes) if done is not None else (None, ())
+        self.take_nodes(*((done.node, done.nodes) if done is not None else (None,)))
         self.say(done.name if done is not None else "")
         if done is not None and self.tools.tool in ONCE:
             self.set_tool("hold")
         self.show_held()
-
-    def say(self, text: str) -> None:
-        """One sentence in the foot of the window."""
-        self.foot.say(text)
 
     def _history(self) -> None:
         self._refresh_room()
@@ -281,7 +249,7 @@ class MainWindow(QMainWindow):
         self.setWindowModified(unsaved)
         self.setWindowFilePath(str(self.document.path or ""))
 
-    def book_changed(self) -> None:
+    def _book(self) -> None:
         """Something was written into the job book: no step, but unsaved work that the journal keeps."""
         self._refresh_room()
         self.held_page.follow()  # notes are shown with what they are pinned to
@@ -289,7 +257,6 @@ class MainWindow(QMainWindow):
 
     # ---- changing -------------------------------------------------------
     def set_stage(self, stage: str) -> None:
-        """Show another stage of the work."""
         self.front.leave()
         self.hand.cancel()
         before = self.room
@@ -311,6 +278,9 @@ class MainWindow(QMainWindow):
         self.history_buttons.name_steps()
         self.keyboard.home()
 
+    def do(self, key: str) -> None:
+        self.commands.run(key)
+
     def focusNextPrevChild(self, onward: bool) -> bool:
         """Tab leads through the window as it is read."""
         return walk.step(self, onward)
@@ -321,7 +291,6 @@ class MainWindow(QMainWindow):
         return (self.stages, self.tools, self.beside, self.side.upper, self.side.lower)
 
     def set_tool(self, tool: str) -> None:
-        """Take another tool in hand."""
         self.hand.cancel()
         self._take(tool)
         self._options()

@@ -22,12 +22,6 @@ LOADED = ("app.tools.hold", "app.panels.snags.snag_list", "app.panels.change_lis
 """What the rest of the window is made of and what the hand will soon want, in parts that take some milliseconds each."""
 
 
-def still_opens(window: MainWindow) -> bool:
-    """Whether the rest of a window has yet to come: what only a window that rests asks for is put off until then. On a slow
-    machine its time would be up before the drawing was painted, and the drawing would wait for it."""
-    return window.opening is not None and not window.opening.over
-
-
 class Opening(QObject):
     """Goes through its steps, one in a turn of the event loop, or at once for whoever asks for the panel: shown when filled."""
 
@@ -35,8 +29,7 @@ class Opening(QObject):
         super().__init__(window)
         self._window = window
         self._steps = self._all()
-        self.over = False
-        """whether the rest of the window is there, or never will be"""
+        window.opens = True
         self._next = QTimer(self)
         self._next.setSingleShot(True)
         self._next.timeout.connect(self._go)
@@ -75,7 +68,7 @@ class Opening(QObject):
         try:
             yield from self._rest()
         finally:
-            self.over = True
+            self._window.opens = False
 
     def _rest(self) -> Iterator[None]:
         window = self._window

@@ -13,11 +13,10 @@ from PySide6.QtCore import QTimer
 
 from app.window.background.aside import stand_aside
 from app.window.background.background import Background
-from app.window.opening import still_opens
 from app.window.rooms.room import StageRoom
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 REST_MS = 1500
 """From the making of the window to the loading; a hand that drags puts it off."""
@@ -26,7 +25,7 @@ REST_MS = 1500
 class Warming(StageRoom):
     """Belongs to no stage. It loads code and makes nothing: a room is made when its stage is first shown."""
 
-    def __init__(self, window: MainWindow, modules: Sequence[str]) -> None:
+    def __init__(self, window: Frame, modules: Sequence[str]) -> None:
         super().__init__(window)
         self._modules = modules
         self._thread: Background | None = None
@@ -50,7 +49,7 @@ class Warming(StageRoom):
 
     def _begin(self) -> None:
         waiting = [name for name in self._modules if name not in sys.modules]
-        if waiting and (self.window.hand.busy or still_opens(self.window)):
+        if waiting and (self.window.hand.busy or self.window.opens):
             self._rest.start()
         elif waiting:
             self._thread = Background(partial(_load, waiting, self._hurried.is_set), self)

@@ -21,6 +21,7 @@ from geometry.layout import Headstock
 from geometry.saying import say
 
 if TYPE_CHECKING:
+    from app.window.frame import Frame
     from app.window.main import MainWindow
     from app.window.running.interrupt import Interrupt
     from app.window.running.one_program import Reception
@@ -149,7 +150,7 @@ class Windows(QObject):
         window.files.opened(path)
         return window
 
-    def front(self, window: MainWindow) -> None:
+    def front(self, window: Frame) -> None:
         """Bring a window before the others."""
         if window.isMinimized():
             window.setWindowState(window.windowState() & ~Qt.WindowState.WindowMinimized)

@@ -111,7 +111,7 @@ def test_a_window_that_broke_off_half_made_is_not_counted(bench, monkeypatch):
 
     def broken(window):
         raise ZeroDivisionError("planted while the window was made")
-    monkeypatch.setattr("app.window.main.lay_out", broken)
+    monkeypatch.setattr("app.window.main.MainWindow.lay_out", broken)
     with pytest.raises(ZeroDivisionError):
         windows.new(demo())
     assert windows.all == [bench.window] and windows.current is bench.window

@@ -66,7 +66,7 @@ def test_what_a_resting_window_asks_for_waits_until_all_of_it_is_there(opened, q
     assert cures._search is None and chances._trial is None and warming._thread is None
     assert cures._pause.isActive() and chances._rest.isActive() and warming._rest.isActive()
     warming.end()
-    qtbot.waitUntil(lambda: filled(opened) and opened.opening.over)
+    qtbot.waitUntil(lambda: filled(opened) and not opened.opens)
     qtbot.waitUntil(lambda: cures._search is not None and cures.settled)
 
 

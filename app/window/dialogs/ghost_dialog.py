@@ -24,7 +24,7 @@ from geometry.saying import say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 LONG_MS = 300
@@ -37,7 +37,7 @@ class GhostDialog(ReadInOrder, QDialog):
     Who derives from it says what is worked out (`work`), what is seen of it (`ghost`) and what is told (`told`).
     """
 
-    def __init__(self, window: MainWindow, title: str, label: str, value: float) -> None:
+    def __init__(self, window: Frame, title: str, label: str, value: float) -> None:
         super().__init__(window)
         self.window_ = window
         self.layout_ = window.document.layout

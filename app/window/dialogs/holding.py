@@ -33,7 +33,7 @@ from geometry.saying import say
 from geometry.units import format_close
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 WANTED = (0.9, 0.95, 0.98, 0.99, 0.995, 0.999)
 TRIALS = 10_000
@@ -46,7 +46,7 @@ class HoldDialog(ReadInOrder, QDialog):
 
     _part = Signal(float)
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._window = window
         self.setWindowTitle(say("What must I hold?"))

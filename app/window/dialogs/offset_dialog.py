@@ -15,7 +15,7 @@ from geometry.layout import Headstock, loop_path, slot_path
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 BEGIN_WITH = 2.0
 
@@ -23,7 +23,7 @@ BEGIN_WITH = 2.0
 class OffsetDialog(GhostDialog):
     """`value` in mm, outwards above zero; `keeps` says that a new slot is made and the line stays."""
 
-    def __init__(self, window: MainWindow, ref: str) -> None:
+    def __init__(self, window: Frame, ref: str) -> None:
         self._ref, self.keeps = ref, False
         title = say("Offset of the outline") if ref == "outline" else say("Offset of {slot}", slot=ref)
         super().__init__(window, title, say("Distance"), -BEGIN_WITH if ref == "outline" else BEGIN_WITH)

@@ -14,7 +14,7 @@ from geometry.saying import say
 from geometry.units import format_close
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 BEGIN_WITH = 6.0
 """mm"""
@@ -25,7 +25,7 @@ HAIR = 0.5
 class RoundDialog(GhostDialog):
     """Rounds the corner at a node of a loop; `value` is the radius in mm. GeometryError where there is no corner."""
 
-    def __init__(self, window: MainWindow, ref: str, node: int) -> None:
+    def __init__(self, window: Frame, ref: str, node: int) -> None:
         self._ref, self._node = ref, node
         self._mirrored = window.chooser.options.mirrored
         self._most = largest_fillet(window.document.layout, ref, node)

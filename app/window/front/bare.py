@@ -13,7 +13,7 @@ from geometry.layout import Headstock
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 def bare(numbers: Numbers | None = None) -> Headstock:
@@ -22,7 +22,7 @@ def bare(numbers: Numbers | None = None) -> Headstock:
     return replace(layout, name=say("Drawn by hand"), about="", tuners=(), rows=(), slots=(), pins=(), holes=())
 
 
-def begin_bare(window: MainWindow) -> None:
+def begin_bare(window: Frame) -> None:
     """Open it on the Outline stage."""
     if window.files.may_leave():
         window.document.replace(with_own_rack(window, bare(usual_numbers(window.unit))), None)

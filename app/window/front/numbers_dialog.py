@@ -41,12 +41,12 @@ from geometry.saying import count, say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 LENGTHS = ("pitch", "length", "width", "thickness", "nut_width")
 
 
-def begin_from_numbers(window: MainWindow) -> None:
+def begin_from_numbers(window: Frame) -> None:
     """Ask for numbers and open the layout that they make."""
     dialog = NumbersDialog(window)
     if dialog.exec() == QDialog.DialogCode.Accepted:
@@ -128,7 +128,7 @@ class _Picture(QWidget):
 class NumbersDialog(ReadInOrder, QDialog):
     """Asks for strings, tuners and blank, and shows at once what they make."""
 
-    def __init__(self, window: MainWindow, numbers: Numbers | None = None) -> None:
+    def __init__(self, window: Frame, numbers: Numbers | None = None) -> None:
         super().__init__(window)
         self.setWindowTitle(say("A layout from a few numbers"))
         self._window = window

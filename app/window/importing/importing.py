@@ -49,10 +49,10 @@ from geometry.lengths import exact, speaking
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
-def import_drawing(window: MainWindow, path: Path | None = None) -> None:
+def import_drawing(window: Frame, path: Path | None = None) -> None:
     """Ask for a drawing and lead it into the layout."""
     if path is None:
         folder = str(window.document.path.parent if window.document.path else Path.home())
@@ -79,7 +79,7 @@ def import_drawing(window: MainWindow, path: Path | None = None) -> None:
 class ImportDialog(ReadInOrder, QDialog):
     """Which loop is what, how big it is, and where the nut line and the centreline lie."""
 
-    def __init__(self, window: MainWindow, path: Path, read: DrawingRead, join: float = JOINS[0]) -> None:
+    def __init__(self, window: Frame, path: Path, read: DrawingRead, join: float = JOINS[0]) -> None:
         """`join`: up to how many mm gaps were closed as it was read."""
         super().__init__(window)
         self.setWindowTitle(say("Import {path}", path=path.name))

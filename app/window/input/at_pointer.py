@@ -13,13 +13,13 @@ from app.window.input.hand import Entries
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 class AtPointer(QObject):
     """Follows the hand of a window."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._window = window
         self._shown: Shown | None = None

@@ -13,7 +13,7 @@ from geometry.errors import GeometryError
 from geometry.saying import count, say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
     from geometry.edits.clipping import Clip
 
 KIND = "application/x-pegwright-features"
@@ -23,7 +23,7 @@ LARGEST_BYTES = 5_000_000
 class Clipboard(QObject):
     """Puts what a window holds on the clipboard of the desk, and takes it from there."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._window = window
 

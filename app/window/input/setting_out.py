@@ -14,13 +14,13 @@ from geometry.lengths import speaking
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 class SettingOut(QObject):
     """Carries out the actions of that menu on what a window holds."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._window = window
         self.commands: dict[str, Callable[[], None]] = {

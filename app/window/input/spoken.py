@@ -20,7 +20,7 @@ from geometry.terms import term
 from geometry.units import LengthUnit, format_close
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 MOST, MOST_NAMED = 3, 8
 """Snags that are told one by one, and things that are held."""
@@ -29,7 +29,7 @@ MOST, MOST_NAMED = 3, 8
 class Spoken(QObject):
     """Keeps the description of the canvas as the drawing is, and has changes of it announced."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._w = window
         self.told = ""

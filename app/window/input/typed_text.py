@@ -10,10 +10,10 @@ from PySide6.QtWidgets import QLineEdit
 from app.panels.forms.fields import Field, refused_in
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
-def take_typed(window: MainWindow) -> None:
+def take_typed(window: Frame) -> None:
     """Take what is being typed, as if its field or cell were left: the keyboard stays where it is when a menu or a key is used.
 
     Saving, printing and closing would leave it out, and another unit would read it as another length. What cannot be
@@ -33,7 +33,7 @@ def take_typed(window: MainWindow) -> None:
 class TypedText(QObject):
     """Puts back what was refused for a layout when another one is opened."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._window = window
         self._opened = window.document.opened

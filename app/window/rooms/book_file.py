@@ -13,10 +13,10 @@ from geometry.layout import Book, Task
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
-def write_book_file(window: MainWindow, book: Book, planned: Sequence[Task]) -> None:
+def write_book_file(window: Frame, book: Book, planned: Sequence[Task]) -> None:
     """Ask for a name and write; what fails is said."""
     path = window.document.path
     suggestion = (path.parent if path else Path.home()) / f"{say('job-book')}.csv"

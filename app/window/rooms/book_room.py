@@ -49,7 +49,7 @@ from geometry.layout import Book, Piece, Price, Remark, Task
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 Kept = TypeVar("Kept", Price, Remark)
 
@@ -71,7 +71,7 @@ class BookRoom(StageRoom):
     key = "book"
     with_snags = False
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self.panel = BookPanel(window.unit)
         self.readings = ReadingDesk(window)

@@ -16,7 +16,7 @@ from geometry.layout import Remark, feature_ids
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 TICK_MS = 1000
 MOST_LETTERS = 32
@@ -27,13 +27,12 @@ MOST_NAMED = 3
 class BookWatch(QObject):
     """Ticks only while a timer runs."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._window = window
         self._tick = QTimer(self)
         self._tick.setInterval(TICK_MS)
         self._tick.timeout.connect(self.show_timer)
-        window.document.book_changed.connect(window.book_changed)
         window.document.shown_changed.connect(self.show)
         window.document.book_changed.connect(self.show)
         self.show()

@@ -31,7 +31,7 @@ from geometry.terms import term
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 WORDS = PlanWords(
@@ -48,7 +48,7 @@ class OrderRoom(StageRoom):
     key = "order"
     with_snags = False
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self.panel = OrderPanel(window.theme, window.unit)
         self.centre = OrderCentre(window.theme)

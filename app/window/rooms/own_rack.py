@@ -22,7 +22,7 @@ from geometry.routing import plan_routing
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 def equipped(layout: Headstock, rack: Rack, ask: Ask = go_on) -> Headstock:
@@ -38,7 +38,7 @@ def equipped(layout: Headstock, rack: Rack, ask: Ask = go_on) -> Headstock:
     return changed if best is None else set_template_tool(changed, best.passes[0].bit, best.passes[0].bush)
 
 
-def with_own_rack(window: MainWindow, layout: Headstock, path: Path | None = None,
+def with_own_rack(window: Frame, layout: Headstock, path: Path | None = None,
                   equip: Callable[[Headstock, Rack], Headstock | None] = equipped) -> Headstock | None:
     """The layout with a copy of the maker's own rack, its template made for the first plan, as `equip` does it; None where that
     gives None.
@@ -57,7 +57,7 @@ def with_own_rack(window: MainWindow, layout: Headstock, path: Path | None = Non
     return layout
 
 
-def with_own_rack_beside(dialog: QWidget, window: MainWindow, layout: Headstock) -> Headstock | None:
+def with_own_rack_beside(dialog: QWidget, window: Frame, layout: Headstock) -> Headstock | None:
     """The same for a layout of any size, while a dialog before the window waits; None when the maker cancelled, or it is gone."""
     def equip(layout: Headstock, rack: Rack) -> Headstock | None:
         progress = Progress()

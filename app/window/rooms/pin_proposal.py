@@ -14,7 +14,7 @@ from geometry.saying import say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
     from geometry.sequence.pin_plan import PinPlan
     from geometry.sequence.pins import NoPins
 
@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 class PinProposal(QObject):
     """Runs one search at a time."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._window, self._stage = window, window.stage
         self.seeking = Seeking(self, window, say("Looking for places…"),

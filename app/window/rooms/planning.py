@@ -16,7 +16,7 @@ from geometry.cancellation import Ask
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 class PlanWords(Struct, frozen=True):
@@ -45,7 +45,7 @@ class Planning(QObject):
     failed = Signal(object)
     ended = Signal()
 
-    def __init__(self, parent: QObject, window: MainWindow, host: QWidget, words: PlanWords, over: QWidget | None = None) -> None:
+    def __init__(self, parent: QObject, window: Frame, host: QWidget, words: PlanWords, over: QWidget | None = None) -> None:
         """Long work is told of over the lower edge of `host`, or of `over` in it."""
         super().__init__(parent)
         self._words = words
@@ -64,7 +64,7 @@ class Planning(QObject):
         self.note = WorkNote(host, over)
         self.note.stopped.connect(self._stop)
         self.note.wanted.connect(self._again)
-        self.note.put_away.connect(window.keyboard.home)
+        self.note.put_away.connect(window.drawing_wanted)
         self.note.told.connect(self._announce)
 
     # ---- what its owner asks ------------------------------------------------

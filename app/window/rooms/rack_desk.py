@@ -30,7 +30,7 @@ from geometry.layout import Headstock, Rack
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 MOST_BACK = 100
 
@@ -38,7 +38,7 @@ MOST_BACK = 100
 class RackDesk(QObject):
     """Feeds a RackView with the layout's rack or the maker's own, and puts changes where they belong."""
 
-    def __init__(self, window: MainWindow, path: Path | None = None) -> None:
+    def __init__(self, window: Frame, path: Path | None = None) -> None:
         super().__init__(window)
         self._window = window
         self._path = path or rack_path()

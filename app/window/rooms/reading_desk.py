@@ -29,7 +29,7 @@ from geometry.saying import count, say
 from geometry.units import parse_angle, parse_length
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 MEASURED = {"practice": say("These are readings of the practice piece; the panel has the choice."),
             "real": say("These are readings of the real piece; the panel has the choice.")}
@@ -40,7 +40,7 @@ MOST_NAMED = 12
 class ReadingDesk(QObject):
     """Feeds a ReadingPage from the book of record."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._window = window
         self.page = ReadingPage()
@@ -118,7 +118,7 @@ class ReadingDesk(QObject):
 
     def _wanted(self, key: str) -> None:
         if key == "printer":
-            self._window.commands.run("correct")
+            self._window.do("correct")
             return
         layout = self._window.document.layout
         self._window.document.apply(ACCURACY_TAKEN, replace(layout, accuracy=take_accuracy(layout.accuracy, self._found)))

@@ -12,7 +12,7 @@ from geometry.drawing import Drawing
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 class StageRoom(QObject):
@@ -35,7 +35,7 @@ class StageRoom(QObject):
     strip: QWidget | None = None
     with_snags = True
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self.window = window
 

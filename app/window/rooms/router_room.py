@@ -32,7 +32,7 @@ from geometry.saying import say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 WORDS = PlanWords(
@@ -61,7 +61,7 @@ class RouterRoom(StageRoom):
 
     key = "router"
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self.panel = RoutPanel(window.theme, window.unit)
         self.panel.edited.connect(self._edited)

@@ -13,10 +13,10 @@ from geometry.routing.follower import follower_of
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
-def write_template(window: MainWindow, bit: str, bush: str | None, of: str = "") -> None:
+def write_template(window: Frame, bit: str, bush: str | None, of: str = "") -> None:
     """Ask for a file and write the template for a bit and guide bush of the layout's rack; `of` is what its plan is of."""
     from app.formats.dxf_out import write_dxf
     from app.formats.svg_out import write_svg

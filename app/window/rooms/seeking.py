@@ -17,7 +17,7 @@ from geometry.saying import say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 class Seeking(QObject):
@@ -29,7 +29,7 @@ class Seeking(QObject):
     found = Signal(object)
     """what was found for the layout as it is now"""
 
-    def __init__(self, parent: QObject, window: MainWindow, words: str, changed: str, work: Callable[[Headstock, LengthUnit, Ask], object]) -> None:
+    def __init__(self, parent: QObject, window: Frame, words: str, changed: str, work: Callable[[Headstock, LengthUnit, Ask], object]) -> None:
         """`words` say that it is looked for, `changed` that the layout was another when it was found."""
         super().__init__(parent)
         self._window, self._words, self._changed, self._work = window, words, changed, work
@@ -42,7 +42,7 @@ class Seeking(QObject):
         self.errand.ended.connect(self._ended)
         self.note = WorkNote(window.canvas)
         self.note.stopped.connect(self.stop)
-        self.note.put_away.connect(window.keyboard.home)
+        self.note.put_away.connect(window.drawing_wanted)
 
     def start(self) -> None:
         """Seek; `found` brings the answer, or the foot a sentence why there is none."""

@@ -20,7 +20,7 @@ from geometry.saying import say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 WORDS = PlanWords(
@@ -36,7 +36,7 @@ class SheetStage(StageRoom):
 
     key = "sheets"
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self.preview = self.centre = SheetPreview(window.theme)
         self.pages: list[Page] = []

@@ -57,7 +57,7 @@ class SheetWriter(QObject):
         """what was written, told by the thread"""
         self.note = WorkNote(window.paper, top=True)
         self.note.stopped.connect(self.stop)
-        self.note.put_away.connect(window.keyboard.home)
+        self.note.put_away.connect(window.drawing_wanted)
 
     def start(self) -> None:
         """Begin; the window goes on meanwhile."""

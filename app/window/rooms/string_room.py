@@ -23,7 +23,7 @@ from geometry.strings.sets import StringSet
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 class StringRoom(StageRoom):
@@ -31,7 +31,7 @@ class StringRoom(StageRoom):
 
     key = "strings"
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self.panel = StringPanel(window.unit)
         self.panel.edited.connect(window.document.apply)

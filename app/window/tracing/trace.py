@@ -23,7 +23,7 @@ from geometry.tracing.to_nut import to_nut
 from geometry.vectors import Vec2
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 class Proposal(Struct, frozen=True, eq=False):
@@ -57,7 +57,7 @@ def over_picture(path: Path, picture: Picture) -> np.ndarray:
     return PlaneMap(picture.place).inverse().many(path.flatten(0.01))
 
 
-def trace_outline(window: MainWindow) -> None:
+def trace_outline(window: Frame) -> None:
     """Ask where the head is in the picture and take its outline; one step of the history."""
     from app.window.tracing.trace_dialog import TraceDialog
     picture = window.document.layout.picture

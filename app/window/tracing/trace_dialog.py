@@ -38,7 +38,7 @@ from geometry.units import format_close
 from geometry.vectors import Vec2
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 TOLERANCES = (0.1, 0.15, 0.25, 0.5, 1.0)
 BEGIN_WITH = 0.15
@@ -47,7 +47,7 @@ BEGIN_WITH = 0.15
 class TraceDialog(ReadInOrder, QDialog):
     """Proposes anew whenever a place, the level of grey or the tolerance changes; the newest wish wins."""
 
-    def __init__(self, window: MainWindow, picture: Picture) -> None:
+    def __init__(self, window: Frame, picture: Picture) -> None:
         super().__init__(window)
         self.setWindowTitle(say("Trace {picture}", picture=picture.name or say("the picture")))
         self._window = window

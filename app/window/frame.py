@@ -1,0 +1,135 @@
+"""What a window holds and shows: its layout, its parts and where they stand, what is in hand, what the maker chose.
+
+Whatever works in a window (a stage's room, a dialog, the proposals) takes a `Frame`, and can be understood without menus,
+commands and the other windows: these are the business of `main`, which wires all of it.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import get_args
+
+from PySide6.QtCore import QSettings, Qt, Signal
+from PySide6.QtWidgets import QFrame, QMainWindow, QSplitter, QVBoxLayout, QWidget
+
+from app.canvas import Canvas
+from app.document import Document
+from app.look.calm import Calm
+from app.look.theme import Theme
+from app.panels.side import SidePanel
+from app.tools import Gesture, Pointer
+from app.window import kept
+from app.window.beside import Beside
+from app.window.colours import chosen_theme, take_letters
+from app.window.files import Files, Others
+from app.window.foot import Foot
+from app.window.input.gestures import GestureChooser
+from app.window.input.hand import Hand
+from app.window.stages import StageBar
+from app.window.tool_bar import ToolBar
+from geometry.layout import Headstock
+from geometry.units import LengthUnit
+
+
+class Frame(QMainWindow):
+    """Stages above, tools and drawing on the left, the panel on the right."""
+
+    drawing_wanted = Signal()
+    """the keyboard is to go to the drawing, or to what stands in its place"""
+
+    def __init__(self, layout: Headstock, path: Path | None, settings: QSettings, theme: Theme | None, others: Others) -> None:
+        """Without a theme the colours that the maker chose. The parts come with `lay_out`."""
+        super().__init__()
+        self.settings = settings
+        self.unit: LengthUnit = kept.one_of(settings, "unit", get_args(LengthUnit), "mm")
+        self.theme = theme or chosen_theme(settings)
+        take_letters(settings)
+        self.document = Document(layout, path, self)
+        self.files = Files(self.document, self, settings, others)
+        self.stage = "tuners"
+        self.node: int | None = None
+        """the node in hand of the loop that is held"""
+        self._nodes: tuple[int, ...] = ()
+        self.opens = False
+        """whether the rest of the window has yet to come (`opening`): what only a window that rests asks for is put off until
+        then. On a slow machine its time would be up before the drawing was painted, and the drawing would wait for it."""
+
+    def lay_out(self) -> None:
+        """Make the parts."""
+        self.work = QWidget(self)
+        column = QVBoxLayout(self.work)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        self.stages = StageBar(self.work)
+        self.tools = ToolBar(self.unit, self.work)
+        self.canvas = Canvas(self.theme, self.work)
+        self.side = SidePanel(self.theme, self.unit, self.work)
+        left = QWidget(self.work)
+        under = QVBoxLayout(left)
+        under.setContentsMargins(0, 0, 0, 0)
+        under.setSpacing(0)
+        under.addWidget(self.tools)
+        self.beside = Beside(self.theme, left)
+        self.paper = self.beside.paper
+        self.paper.addWidget(self.canvas)
+        under.addWidget(self.beside, 1)
+        line = QFrame(left)
+        line.setObjectName("rule")
+        under.addWidget(line)
+        self.foot = Foot(left)
+        under.addWidget(Calm(self.foot, left))
+        self.splitter = QSplitter(Qt.Orientation.Horizontal, self.work)
+        self.splitter.setChildrenCollapsible(False)
+        self.splitter.addWidget(left)
+        self.splitter.addWidget(self.side)
+        self.splitter.setStretchFactor(0, 1)
+        self.splitter.setSizes([940, 420])
+        column.addWidget(self.stages)
+        column.addWidget(self.splitter, 1)
+        self.chooser = GestureChooser(self.document, self.tools)
+        self.hand = Hand(self.document, self._start, self)
+
+    def _start(self, pointer: Pointer) -> Gesture | None:
+        self.chooser.options.nodes = self.nodes
+        return self.chooser.start(pointer)
+
+    @property
+    def nodes(self) -> tuple[int, ...]:
+        """The nodes in hand: that of `node`, and those held with it."""
+        if self.node is None:
+            return ()
+        return self._nodes if self.node in self._nodes else (self.node,)
+
+    def take_nodes(self, node: int | None, nodes: tuple[int, ...] = ()) -> None:
+        """Take nodes of the loop that is held in hand; `show_held` shows them."""
+        self.node, self._nodes = node, nodes
+
+    def hold_nodes(self, node: int | None, nodes: tuple[int, ...]) -> None:
+        """Take nodes of the loop that is held in hand, and show them."""
+        self.take_nodes(node, nodes)
+        self.show_held()
+
+    def say(self, text: str) -> None:
+        """One sentence in the foot of the window."""
+        self.foot.say(text)
+
+    # ---- what may be asked of the whole window -------------------------------
+    def set_stage(self, stage: str) -> None:
+        """Show another stage of the work."""
+        raise NotImplementedError
+
+    def set_tool(self, tool: str) -> None:
+        """Take another tool in hand."""
+        raise NotImplementedError
+
+    def do(self, key: str) -> None:
+        """Carry out the action of that key, as its menu does."""
+        raise NotImplementedError
+
+    def show_held(self) -> None:
+        """Show what is held, on the drawing and in the panel."""
+        raise NotImplementedError
+
+    def show_room(self) -> None:
+        """Show what the room of the stage brings, as it is now."""
+        raise NotImplementedError
