@@ -2668,6 +2668,10 @@
         <translation>Folgen der Schablone</translation>
     </message>
     <message>
+        <source>For fanned frets: how far the nut line is turned about its middle. Above zero the bass end lies nearer the tip. Widths stay square to the centreline, and the outline is yours to draw along it.</source>
+        <translation>Für gefächerte Bünde: um wie viel die Sattellinie um ihre Mitte gedreht ist. Über null liegt das Bassende näher an der Spitze. Breiten bleiben quer zur Mittellinie, und der Umriss entlang der Linie ist Ihre Sache.</translation>
+    </message>
+    <message>
         <source>For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to scale. For the router one a slot and one for the outline: bit, template, passes, waste holes. Cut them apart.</source>
         <translation>Für die Bohrmaschine eine je Mechanik: Anriss, Neigung, Klötze, Bohrer und Bohrtiefe, mit maßstäblichem Schnitt. Für die Oberfräse eine je Schlitz und eine für den Umriss: Fräser, Schablone, Durchgänge, Räumbohrungen. Auseinanderschneiden.</translation>
     </message>
@@ -6294,6 +6298,10 @@
     <message>
         <source>Size of &amp;letters</source>
         <translation>Größe der S&amp;chrift</translation>
+    </message>
+    <message>
+        <source>Slant of the nut</source>
+        <translation>Schräge des Sattels</translation>
     </message>
     <message>
         <source>Slide {id}</source>
@@ -14708,6 +14716,10 @@
     <message>
         <source>{size:.4f} sq in</source>
         <translation>{size:.4f} Quadratzoll</translation>
+    </message>
+    <message>
+        <source>{sizes}, slanted by {slant}, its {side} end nearer the tip</source>
+        <translation>{sizes}, um {slant} schräg, das Ende der {side} näher an der Spitze</translation>
     </message>
     <message>
         <source>{size} mm ({size_in} inch)</source>

@@ -320,7 +320,8 @@ def nut_rows(layout: Headstock) -> list[FieldRow]:
         (say("Scale length"), "scale_length", ""))]
     rows.insert(2, field(layout, say("Spacing"), "choice", ("nut", "spacing"), nut.spacing,
                          choices=(("centres", say("equal centres")), ("gaps", say("equal gaps between strings")))))
-    rows.append(field(layout, say("Pitch of the head"), "angle", ("nut", "pitch"), nut.pitch))
+    rows += [field(layout, say("Pitch of the head"), "angle", ("nut", "pitch"), nut.pitch),
+             field(layout, say("Slant of the nut"), "angle", ("nut", "slant"), nut.slant)]
     return rows
 
 

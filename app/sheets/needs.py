@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 
 from msgspec import Struct
@@ -14,6 +15,7 @@ from geometry.saying import count, number_list, say
 from geometry.solids import Drilling
 from geometry.solids.drilling import drill_for, point_ahead, to_drill
 from geometry.terms import term
+from geometry.units import format_angle
 
 
 class Piece(Struct, frozen=True):
@@ -118,9 +120,12 @@ def wares(layout: Headstock) -> list[Ware]:
     if layout.strings:
         sizes = number_list(f"{string.id}: {length(string.diameter, 3)}" for string in layout.strings)
         found.append(Ware(say("string"), len(layout.strings), sizes))
-    found.append(Ware(term("nut"), 1, say("{width} wide, {height} high, {spread} from the first string to the last",
-                                    width=length(layout.nut.width), height=length(layout.nut.height),
-                                    spread=length(layout.nut.spread))))
+    sizes = say("{width} wide, {height} high, {spread} from the first string to the last", width=length(layout.nut.width),
+                height=length(layout.nut.height), spread=length(layout.nut.spread))
+    if layout.nut.slant:
+        sizes = say("{sizes}, slanted by {slant}, its {side} end nearer the tip", sizes=sizes, slant=format_angle(math.radians(abs(layout.nut.slant))),
+                    side=term("bass" if layout.nut.slant > 0 else "treble"))
+    found.append(Ware(term("nut"), 1, sizes))
     return found
 
 

@@ -214,12 +214,12 @@ def _slots(layout: Headstock, at: Vec2, reach: float) -> Found:
 def _outer_strings(layout: Headstock, at: Vec2) -> Found:
     if len(layout.strings) > 1:
         for side, x in (("bass", -layout.nut.spread / 2), ("treble", layout.nut.spread / 2)):
-            yield v.distance((x, 0.0), at), Target("outer string", "nut", side, (x, 0.0))
+            yield v.distance(layout.nut.at(x), at), Target("outer string", "nut", side, layout.nut.at(x))
 
 
 def _nut_ends(layout: Headstock, at: Vec2) -> Found:
     for side, x in (("bass", -layout.nut.width / 2), ("treble", layout.nut.width / 2)):
-        yield v.distance((x, 0.0), at), Target("nut end", "nut", side, (x, 0.0))
+        yield v.distance(layout.nut.at(x), at), Target("nut end", "nut", side, layout.nut.at(x))
 
 
 def _ears(layout: Headstock, at: Vec2) -> Found:

@@ -169,7 +169,7 @@ class Snapper:
 
     def _nodes(self, layout: Headstock, ignore: Collection[str], skip: set[tuple[str, int]]) -> None:
         for end, x in (("bass", -layout.nut.width / 2), ("treble", layout.nut.width / 2)):
-            self._spots.append(Spot((x, 0.0), Target("nut end", "nut", end, (x, 0.0)).name))
+            self._spots.append(Spot(layout.nut.at(x), Target("nut end", "nut", end, layout.nut.at(x)).name))
         loops = [(OUTLINE, layout.outline), *((s.id, s.shape.loop) for s in layout.slots
                                               if isinstance(s.shape, DrawnSlot) and s.id not in ignore)]
         for ref, loop in loops:

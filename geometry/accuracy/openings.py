@@ -19,7 +19,7 @@ from geometry.accuracy.pockets import overlap, play, pocket_rail, pocket_web
 from geometry.accuracy.rods import Array
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
 from geometry.checks.scene import Opening
-from geometry.checks.slots import beside_nut
+from geometry.checks.slots import before_nut, beside_nut
 from geometry.checks.snags import BACK, NUT, OUTLINE
 from geometry.solids.slot_ways import into_outline
 from geometry.vectors import Vec2
@@ -47,15 +47,18 @@ class _Strip(Struct, frozen=True):
 
 
 class _ToNut(Struct, frozen=True):
-    """Wood between a slot and the nut line, which is marked on the wood."""
+    """Wood between a slot and the nut line, which is marked on the wood; `n` is the way square to that line."""
 
     nominal: float
-    stretch: int
-    shift: int
+    n: Vec2
+    stretch: tuple[int, int]
+    shift: tuple[int, int]
     follow: int
 
     def __call__(self, built: Built) -> Array:
-        return (self.nominal * (1.0 + built.row(self.stretch)) + built.row(self.shift)) - built.row(self.follow)
+        stretch = self.n[0] ** 2 * built.row(self.stretch[0]) + self.n[1] ** 2 * built.row(self.stretch[1])
+        shift = self.n[0] * built.row(self.shift[0]) + self.n[1] * built.row(self.shift[1])
+        return (self.nominal * (1.0 + stretch) + shift) - built.row(self.follow)
 
 
 class _UnderFloor(Struct, frozen=True):
@@ -121,15 +124,14 @@ def _web(model: Model, reach: Reach, one: Opening, two: Opening) -> list[Spec]:
 
 
 def _nut(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
-    needed, template = model.scene.layout.margins.slot_nut, model.template
-    nominal = opening.wall.path.box[1]
+    needed, template, nut = model.scene.layout.margins.slot_nut, model.template, model.scene.layout.nut
+    nominal, low = before_nut(opening, nut)
     if nominal - play(reach, nominal) - reach.template > needed + FAINT:
         return []
-    low = opening.wall.points[int(np.argmin(opening.wall.points[:, 1]))]
     row = template.slots[opening.id]
-    return [Spec("slot-to-nut", (opening.id, NUT), (), (float(low[0]), float(low[1]), 0.0), needed,
-                 (template.paper[1], template.place[1], row),
-                 _ToNut(nominal, template.paper[1], template.place[1], row))]
+    rows = (*template.paper, *template.place) if nut.slant else (template.paper[1], template.place[1])
+    return [Spec("slot-to-nut", (opening.id, NUT), (), (*low, 0.0), needed, (*rows, row),
+                 _ToNut(nominal, nut.ahead, template.paper, template.place, row))]
 
 
 def _floor(model: Model, reach: Reach, opening: Opening) -> list[Spec]:

@@ -64,9 +64,11 @@ class _Before(Struct, frozen=True):
     """Flat face between the nut line, which is marked on the wood, and a ramp."""
 
     ramp: str
+    n: Vec2
+    """the way square to the nut line"""
 
     def __call__(self, built: Built) -> Array:
-        return np.minimum(*(y for _, y in ramp_of(built, self.ramp).corners[:2]))
+        return np.minimum(*(self.n[0] * x + self.n[1] * y for x, y in ramp_of(built, self.ramp).corners[:2]))
 
 
 class _Below(Struct, frozen=True):
@@ -139,11 +141,12 @@ def _outline(model: Model, reach: Reach, ramp: RampErrors) -> list[Spec]:
 
 
 def _nut(model: Model, reach: Reach, ramp: RampErrors) -> list[Spec]:
-    low = min(_corners(ramp.cut)[:2], key=lambda p: p[1])
-    if low[1] - reach.ramps > NUT_AIR + FAINT:
+    nut = model.scene.layout.nut
+    low = min(_corners(ramp.cut)[:2], key=nut.before)
+    if nut.before(low) - reach.ramps > NUT_AIR + FAINT:
         return []
     return [Spec("ramp-to-nut", (ramp.opening.id, NUT), (), (*low, 0.0), NUT_AIR, tuple(sorted(_rows(model, ramp))),
-                 _Before(ramp.opening.id))]
+                 _Before(ramp.opening.id, nut.ahead))]
 
 
 def _depth(model: Model, reach: Reach, ramp: RampErrors) -> list[Spec]:

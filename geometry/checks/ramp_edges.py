@@ -8,10 +8,10 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
-from geometry.checks.scene import Opening, Scene
+from geometry.checks.scene import Opening, Scene, nut_line
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, into, tenths
-from geometry.layout import DrawnSlot, Slot, loop_of
+from geometry.layout import DrawnSlot, Nut, Slot, loop_of
 from geometry.saying import say
 from geometry.solids.ramps import RampCut, below, ramp_cut
 from geometry.solids.slot_ways import back_inside, out_of_slot
@@ -26,10 +26,11 @@ BESIDE = 2.0
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every ramp with the outline, the nut, the back, the floor of its slot, and pockets that are there."""
     thickness, cover = scene.layout.blank.thickness, scene.layout.margins.side_cover
+    nut = scene.memo.of(nut_line, scene.layout.nut.slant)
     for opening in scene.openings:
         if opening.slot.ramp is not None:
             yield from scene.memo.of(_outline, opening, scene.outline)
-            yield from scene.memo.of(_nut, opening)
+            yield from scene.memo.of(_nut, opening, nut)
             yield from scene.memo.of(_below, opening, thickness, cover)
             for pocket in scene.openings:
                 if pocket.there and not pocket.crosses:
@@ -88,19 +89,18 @@ def _pocket(opening: Opening, pocket: Opening) -> tuple[Snag, ...]:
                  say("Make the ramp of {slot} narrower or shorter there.", slot=opening.id), push=v.scale(push, BESIDE - measured)),)
 
 
-def _nut(opening: Opening) -> tuple[Snag, ...]:
+def _nut(opening: Opening, nut: Nut) -> tuple[Snag, ...]:
     cut: RampCut = ramp_cut(opening.slot)
-    low = min((cut.corner(0.0, side) for side in (1.0, -1.0)), key=lambda p: p[1])
-    measured = low[1]
+    low = min((cut.corner(0.0, side) for side in (1.0, -1.0)), key=nut.before)
+    measured = nut.before(low)
     if not short(measured, NUT_AIR):
         return ()
-    a, b = both(measured, NUT_AIR)
+    a, b, lacks = *both(measured, NUT_AIR), (NUT_AIR - measured) / nut.ahead[1]
     text = (say("The ramp of {slot} runs {measured} mm past the nut line.", slot=opening.id, measured=into(measured))
             if measured < 0 else
             say("The ramp of {slot} begins {a} mm from the nut; {b} mm wanted.", slot=opening.id, a=a, b=b))
     return (Snag("ramp-to-nut", grade(measured), (opening.id, NUT), (*low, 0.0), measured, NUT_AIR, text,
-                 say("Make the ramp {amount} mm shorter.", amount=tenths(NUT_AIR - measured)),
-                 push=(0.0, NUT_AIR - measured)),)
+                 say("Make the ramp {amount} mm shorter.", amount=tenths(lacks)), push=(0.0, lacks)),)
 
 
 def _below(opening: Opening, thickness: float, cover: float) -> tuple[Snag, ...]:

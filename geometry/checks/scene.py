@@ -15,6 +15,7 @@ from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 from geometry.layout.outline import Loop, loop_path
 from geometry.layout.slots import Slot, StraightSlot, slot_path
+from geometry.layout.strings import Nut
 from geometry.layout.tuners import RowPlace
 from geometry.solids.per_thread import remembered_per_thread
 from geometry.solids.walls import Wall
@@ -94,6 +95,11 @@ def _seeds(layout: Headstock, memo: Memo) -> tuple[Seed, ...]:
     if memo.changed(made, memo.seeds) != []:
         memo.seeds = tuple(made)
     return memo.seeds
+
+
+def nut_line(slant: float) -> Nut:
+    """A nut line by itself: nothing else of the nut matters to what is cut in the wood before it."""
+    return Nut(slant=slant)
 
 
 @remembered_per_thread(maxsize=8)

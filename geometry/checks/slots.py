@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 from itertools import combinations
 
@@ -10,11 +11,13 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.memo import Memo, together
 from geometry.checks.pockets import pocket_advice, snags_beside
-from geometry.checks.scene import Opening, Scene, slots_tree
+from geometry.checks.scene import Opening, Scene, nut_line, slots_tree
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, into, mm, tenths
 from geometry.curves import Line, Path
+from geometry.curves.matrix import turn
 from geometry.layout.shop import Margins
+from geometry.layout.strings import Nut
 from geometry.saying import say
 from geometry.solids.per_thread import remembered_per_thread
 from geometry.solids.slot_ways import into_outline, out_of_slot
@@ -28,14 +31,16 @@ _FEW = 8
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every slot, alone, with the outline, and with every other."""
-    return scene.memo.whole(_all, scene.openings, scene.outline, scene.layout.margins, scene.layout.blank.thickness)
+    return scene.memo.whole(_all, scene.openings, scene.outline, scene.layout.margins, scene.layout.blank.thickness,
+                            scene.memo.of(nut_line, scene.layout.nut.slant))
 
 
-def _all(memo: Memo, openings: tuple[Opening, ...], outline: Wall, margins: Margins, thickness: float) -> tuple[Snag, ...]:
+def _all(memo: Memo, openings: tuple[Opening, ...], outline: Wall, margins: Margins, thickness: float,
+         line: Nut) -> tuple[Snag, ...]:
     crossing = memo.each(_crosses, openings)
     found = [snag for snag in crossing if snag is not None]
     mine = openings if not any([o.there for o in openings]) else memo.of(together, *[o for o in openings if not o.there])
-    found += memo.snags(_nut, mine, margins)
+    found += memo.snags(_nut, mine, margins, line)
     found += memo.snags(_floor, mine, thickness, margins)
     whole = openings
     if any(crossing):
@@ -65,19 +70,25 @@ def _crosses(opening: Opening) -> Snag | None:
                 say("Move the nodes beside that place apart."))
 
 
-def _nut(opening: Opening, margins: Margins) -> tuple[Snag, ...]:
-    measured = opening.wall.path.box[1]
+def before_nut(opening: Opening, nut: Nut) -> tuple[float, Vec2]:
+    """(how far a slot's wall lies before the nut line where it is nearest, mm, and where that is)."""
+    low = min(opening.wall.points.tolist(), key=nut.before)
+    measured = opening.wall.path.mapped(turn(math.radians(nut.slant))).box[1] if nut.slant else opening.wall.path.box[1]
+    return measured, (low[0], low[1])
+
+
+def _nut(opening: Opening, margins: Margins, nut: Nut) -> tuple[Snag, ...]:
+    measured, low = before_nut(opening, nut)
     needed = margins.slot_nut
     if not short(measured, needed):
         return ()
-    a, b = both(measured, needed)
+    a, b, lacks = *both(measured, needed), (needed - measured) / nut.ahead[1]
     text = (say("{opening} runs {measured} mm past the nut line.",
                 opening=first(opening.id), measured=into(measured)) if measured < 0 else
             say("{opening} ends {a} mm before the nut line; {b} mm wanted.", opening=first(opening.id), a=a, b=b))
-    low = min(opening.wall.points.tolist(), key=lambda p: p[1])
-    return (Snag("slot-to-nut", grade(measured), (opening.id, NUT), (low[0], low[1], 0.0), measured, needed, text,
+    return (Snag("slot-to-nut", grade(measured), (opening.id, NUT), (*low, 0.0), measured, needed, text,
                  say("Start {opening} {needed} mm nearer the tip.",
-                     opening=opening.id, needed=tenths(needed - measured)), push=(0.0, needed - measured)),)
+                     opening=opening.id, needed=tenths(lacks)), push=(0.0, lacks)),)
 
 
 def _floor(opening: Opening, thickness: float, margins: Margins) -> tuple[Snag, ...]:

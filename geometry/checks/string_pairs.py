@@ -16,17 +16,17 @@ from geometry.vectors import Vec2, Vec3
 def surely_apart(one: Run, two: Run, air: float) -> bool:
     """Whether two strings need not be measured: as seen on the face they have so much air (mm), or only draw apart from the nut.
 
-    How far apart they are at a height above the nut line changes evenly, so it is least at the nut or
-    where the shorter one ends; square to the longer one it is no less than its share of that. Strings that
+    How far apart they are at one level changes evenly, so between the lower of the two places at the nut and the end of the
+    shorter one it is least at one of these; square to the longer one it is no less than its share of that. Strings that
     draw apart are as near at the nut as anywhere, and what they have there is the nut's concern. False says nothing.
     """
-    far = min(one.post[1], two.post[1])
-    if far <= 0:
+    near, far = min(one.nut[1], two.nut[1]), min(one.post[1], two.post[1])
+    rise, other_rise = one.post[1] - one.nut[1], two.post[1] - two.nut[1]
+    if far <= max(one.nut[1], two.nut[1]):
         return False
-    lean, other = one.post[0] - one.nut[0], two.post[0] - two.nut[0]
-    a, b = lean / one.post[1], other / two.post[1]
-    at_nut = two.nut[0] - one.nut[0]
-    at_end = at_nut + (b - a) * far
+    a, b = (one.post[0] - one.nut[0]) / rise, (two.post[0] - two.nut[0]) / other_rise
+    at_nut = two.nut[0] + b * (near - two.nut[1]) - one.nut[0] - a * (near - one.nut[1])
+    at_end = at_nut + (b - a) * (far - near)
     if at_nut * at_end <= 0:
         return False
     start, end = abs(at_nut), abs(at_end)

@@ -8,6 +8,7 @@ from geometry.layout.headstock import Headstock
 from geometry.layout.strings import Nut, String
 from geometry.strings.nut import nut_places
 from geometry.strings.runs import Run, run_to
+from geometry.vectors import Vec2
 
 
 def runs_of(layout: Headstock, items: tuple[Item, ...], memo: Memo) -> tuple[tuple[Run, Item], ...]:
@@ -15,14 +16,14 @@ def runs_of(layout: Headstock, items: tuple[Item, ...], memo: Memo) -> tuple[tup
     return memo.snags(_run, items, memo.of(places_of, layout.nut, layout.strings), layout.nut.height)
 
 
-def places_of(nut: Nut, strings: tuple[String, ...]) -> dict[str, tuple[String, float]]:
-    """Each string by its id, with its place along the nut (mm)."""
-    return dict(zip((s.id for s in strings), zip(strings, nut_places(nut, strings), strict=True), strict=True))
+def places_of(nut: Nut, strings: tuple[String, ...]) -> dict[str, tuple[String, Vec2]]:
+    """Each string by its id, with its place on the nut line."""
+    return {string.id: (string, nut.at(x)) for string, x in zip(strings, nut_places(nut, strings), strict=True)}
 
 
-def _run(item: Item, places: dict[str, tuple[String, float]], nut_height: float) -> tuple[tuple[Run, Item], ...]:
+def _run(item: Item, places: dict[str, tuple[String, Vec2]], nut_height: float) -> tuple[tuple[Run, Item], ...]:
     if item.frame is None or item.tuner.string not in places:
         return ()
-    string, x = places[item.tuner.string]
-    run = run_to(item.tuner, item.frame, item.pattern.post, string, x, nut_height)
+    string, nut = places[item.tuner.string]
+    run = run_to(item.tuner, item.frame, item.pattern.post, string, nut, nut_height)
     return () if run is None else ((run, item),)

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from msgspec.structs import replace
+
 from geometry.curves import MIRROR
 from geometry.drawing.hole_words import bore_words
 from geometry.drawing.margin_labels import Named, margin_labels
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Mark, Stroke
 from geometry.drawing.opened_out import opened_out_groups
-from geometry.drawing.shapes import straight
+from geometry.drawing.shapes import DATUM, nut_line, straight
 from geometry.drawing.side_titles import side_titles
 from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import OVERRUN
@@ -38,8 +40,7 @@ def back_drawing(layout: Headstock) -> Drawing:
     marks += [Stroke(mark.outer.mapped(MIRROR), "seat", mark.owner) for tuner in layout.tuners
               if layout.pattern(tuner.pattern).mount == "face"
               for mark in opened_out_groups(layout)[tuner.id] if isinstance(mark, Area) and mark.style == "seat"]
-    half = layout.nut.width / 2 + 4.0
-    marks += [Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"),
+    marks += [Stroke(nut_line(replace(layout.nut, slant=-layout.nut.slant), DATUM), "nut line", "nut"),
               Stroke(straight((0.0, min(y0, 0.0) - 4.0), (0.0, y1 + 4.0)), "centreline", "blank")]
     named: list[Named] = []
     for hole in drilled:

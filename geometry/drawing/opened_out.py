@@ -16,7 +16,7 @@ from geometry.curves import Path
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.same import Same
-from geometry.drawing.shapes import chain, rectangle, straight
+from geometry.drawing.shapes import chain, nut_line, rectangle, straight
 from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import folded, tuner_marks, upright_marks
 from geometry.errors import GeometryError
@@ -147,7 +147,7 @@ def _ear(ear: Ear, blank: Blank) -> Drawing:
 
 @lru_cache(maxsize=16)
 def _nut(nut: Nut) -> Drawing:
-    return (Stroke(straight((-nut.width / 2, 0.0), (nut.width / 2, 0.0)), "nut line", "nut"),)
+    return (Stroke(nut_line(nut), "nut line", "nut"),)
 
 
 @remembered_of_each(12, of_same, each=128)

@@ -7,12 +7,23 @@ from collections.abc import Sequence
 import shapely
 
 from geometry.curves import Line, Path
+from geometry.layout.strings import Nut
 from geometry.vectors import Vec2
 
 
 def straight(a: Vec2, b: Vec2) -> Path:
     """One straight line from a to b (mm)."""
     return Path((Line(a, b),))
+
+
+DATUM = 4.0
+"""How far the nut line is drawn beyond the nut where it is measured from, mm."""
+
+
+def nut_line(nut: Nut, beyond: float = 0.0) -> Path:
+    """The nut line from the bass end of the nut to its treble end, and so much farther on at either (mm)."""
+    half = nut.width / 2 + beyond
+    return straight(nut.at(-half), nut.at(half))
 
 
 def chain(points: Sequence[Vec2], closed: bool = False) -> Path:

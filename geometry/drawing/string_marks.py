@@ -24,11 +24,12 @@ def angle_marks(layout: Headstock, found: Sequence[Run]) -> Drawing:
     """Behind the nut, for each string: its name, its side angle at the nut and its break angle over it."""
     ordered = sorted(found, key=lambda run: run.nut)
     marks: list[Mark] = []
+    behind = min([0.0, *(run.nut[1] for run in ordered)]) - BEHIND
     for run, x in zip(ordered, _fanned([run.nut[0] for run in ordered]), strict=True):
         down = break_over_nut(layout, run)
         text = f"{run.string}: {format_angle(abs(run.side_angle))} {format_angle(down)}"
-        marks.append(Stroke(straight((run.nut[0], -LEAD), (x, -BEHIND + LEAD)), "dimension", run.tuner))
-        marks.append(Label(text, (x - LETTER / 2, -BEHIND), LETTER, "dimension", run.tuner, -math.pi / 2, "left"))
+        marks.append(Stroke(straight((run.nut[0], run.nut[1] - LEAD), (x, behind + LEAD)), "dimension", run.tuner))
+        marks.append(Label(text, (x - LETTER / 2, behind), LETTER, "dimension", run.tuner, -math.pi / 2, "left"))
     return tuple(marks)
 
 

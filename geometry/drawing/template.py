@@ -15,7 +15,7 @@ from geometry.drawing.offset_path import offset_path
 from geometry.drawing.outside_template import outside_lines
 from geometry.drawing.pocket_words import named_pockets
 from geometry.drawing.ramp_marks import ramp_marks
-from geometry.drawing.shapes import chain, straight
+from geometry.drawing.shapes import DATUM, chain, nut_line, straight
 from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import OVERRUN, upright_marks
 from geometry.errors import GeometryError
@@ -122,8 +122,7 @@ def _side_seats(layout: Headstock, named: list[Named]) -> list[Mark]:
 
 
 def _datum(layout: Headstock, box: tuple[float, float, float, float]) -> list[Mark]:
-    half = layout.nut.width / 2 + 4.0
-    return [Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"),
+    return [Stroke(nut_line(layout.nut, DATUM), "nut line", "nut"),
             Stroke(straight((0.0, min(box[1], 0.0) - 4.0), (0.0, box[3] + 4.0)), "centreline", "blank")]
 
 

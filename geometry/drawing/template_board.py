@@ -6,7 +6,7 @@ from geometry.curves.polygons import polygon
 from geometry.drawing.marks import Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.offset_path import offset_path
 from geometry.drawing.outside_template import outside_lines
-from geometry.drawing.shapes import rectangle, straight
+from geometry.drawing.shapes import nut_line, rectangle, straight
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.layout.pin_pairs import standing_in
 from geometry.lengths import exact, mm, told
@@ -41,8 +41,7 @@ def board_drawing(layout: Headstock, follower: Follower, of: str = "") -> Drawin
     for pin in standing_in(layout.pins, polygon(loop_path(layout.outline))) if own and layout.pins else layout.pins:
         marks += [Disc(pin.at, pin.diameter / 2, "locating pin hole", pin.id), Cross(pin.at, ARM, "cross", pin.id)]
     marks.append(Stroke(straight((0.0, low - 6.0), (0.0, high + 6.0)), "centreline", "blank"))
-    half = layout.nut.width / 2
-    marks.append(Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"))
+    marks.append(Stroke(nut_line(layout.nut), "nut line", "nut"))
     words = (say("Template {thickness} thick for {follower}",
                  thickness=mm(layout.template.thickness), follower=follower.name),
              say("{diameter} follower, {cutter} cutter, offset {offset}",

@@ -18,7 +18,7 @@ from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stro
 from geometry.drawing.opened_out import SIDES, TITLE, blank_box
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.ramp_section import flat_plans
-from geometry.drawing.shapes import rectangle, ring_path, straight
+from geometry.drawing.shapes import nut_line, rectangle, ring_path, straight
 from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
 from geometry.layout import Blank, Ear, Headstock, Side, Slot, loop_path, slot_path
@@ -47,8 +47,7 @@ def wood_drawing(layout: Headstock, state: WoodState, stray: float = 0.0) -> Dra
     marks += _face(layout, state, stray)
     marks += [Stroke(straight((0.0, -blank.behind), (0.0, blank.tip)), "centreline", "blank")]
     if "face" in state.papers or state.outline != "square":
-        half = layout.nut.width / 2
-        marks.append(Stroke(straight((-half, 0.0), (half, 0.0)), "nut line", "nut"))
+        marks.append(Stroke(nut_line(layout.nut), "nut line", "nut"))
     marks += [mark for d in state.to_be_seen if not d.upright for mark in _side_bore(layout, d, state)]
     ramps = cut_by_hand(state, "ramp")
     for slot, own in zip(layout.slots, state.slots, strict=True):

@@ -127,7 +127,7 @@ def mirror_layout(layout: Headstock) -> Headstock:
     rename = swapped_sides
     names = {id: rename(id) for id in feature_ids(layout)}
     return settled(replace(
-        layout, blank=blank,
+        layout, blank=blank, nut=replace(layout.nut, slant=-layout.nut.slant if layout.nut.slant else 0.0),
         ears=tuple(replace(ear, id=rename(ear.id), side=_other(ear.side)) for ear in layout.ears),
         outline=Loop(nodes=tuple(flipped(list(layout.outline.nodes)))),
         strings=tuple(replace(one, course=turned - one.course) for one in reversed(layout.strings)),

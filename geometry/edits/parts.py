@@ -26,7 +26,7 @@ FEATURE_GROUPS = ("ears", "slots", "tuners", "pins", "holes")
 RESERVED = (OUTLINE, "blank", "nut")
 """Names that drawings use for themselves; no feature gets one from here."""
 
-ANGLES = ("pitch", "turn", "heading", "skate angle", "point angle", "tilt")
+ANGLES = ("pitch", "slant", "turn", "heading", "skate angle", "point angle", "tilt")
 """Fields of a layout and its shop that are in degrees, as `sentence` names them."""
 
 Some = TypeVar("Some", bound=Part)

@@ -84,7 +84,7 @@ def propose_pairing(layout: Headstock, ask: Ask = go_on) -> Pairing:
         row: list[Run | None] = []
         for tuner in tuners:
             may = fixed[string.id] == tuner.id if string.id in fixed else tuner.id not in taken
-            row.append(run_to(tuner, placed[tuner.id], layout.pattern(tuner.pattern).post, string, x, layout.nut.height)
+            row.append(run_to(tuner, placed[tuner.id], layout.pattern(tuner.pattern).post, string, layout.nut.at(x), layout.nut.height)
                        if may else None)
         table.append(row)
     able = [run for row in table for run in row if run is not None]

@@ -68,18 +68,17 @@ def runs(layout: Headstock, placed: dict[str, Frame] | None = None) -> tuple[Run
     for tuner in layout.tuners:
         if tuner.string in places and tuner.id in placed:
             run = run_to(tuner, placed[tuner.id], layout.pattern(tuner.pattern).post, strings[tuner.string],
-                         places[tuner.string], layout.nut.height)
+                         layout.nut.at(places[tuner.string]), layout.nut.height)
             if run is not None:
                 found.append(run)
     return tuple(found)
 
 
-def run_to(tuner: Tuner, frame: Frame, post: Post, string: String, x: float, nut_height: float) -> Run | None:
-    """The run that a string has from x mm at the nut to a tuner; None when it has none.
+def run_to(tuner: Tuner, frame: Frame, post: Post, string: String, nut: Vec2, nut_height: float) -> Run | None:
+    """The run that a string has from a point of the nut to a tuner; None when it has none.
 
     `nut_height` (mm) is the string above the face at the nut.
     """
-    nut = (x, 0.0)
     radius = (post.diameter + string.diameter) / 2
     if frame.mount == "face":
         touch = tangent_point(nut, frame.origin[:2], radius, tuner.winds == "treble")

@@ -63,7 +63,7 @@ def test_strings_that_pass_each_other_in_a_slot_are_left_alone():
 
 def _past_its_neighbour():
     """Twelve strings; the second post of the bass row stands in the way of the first one's string, on either side of it."""
-    return move_features(read(Path("samples/twelve-all-face.headstock.json")), ["bass 1"], (2.0, 0.0))
+    return move_features(read(Path("samples/twelve-all-face.headstock.json")), ["bass 1"], (5.0, 0.0))
 
 
 def test_no_move_is_tried_twice(monkeypatch):

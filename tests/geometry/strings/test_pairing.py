@@ -43,7 +43,7 @@ def test_against_every_order(places, count):
     layout = layout_of(places, count)
     placed = frames(layout)
     xs = nut_places(layout.nut, layout.strings)
-    table = [[run_to(t, placed[t.id], TALL.post, s, x, 6.0) for t in layout.tuners]
+    table = [[run_to(t, placed[t.id], TALL.post, s, (x, 0.0), 6.0) for t in layout.tuners]
              for s, x in zip(layout.strings, xs, strict=True)]
     best = None
     for order in permutations(range(len(places)), count):
