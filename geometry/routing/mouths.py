@@ -66,7 +66,7 @@ def mouths(layout: Headstock, of: str) -> tuple[Mouth, ...]:
 
 
 def sunk(one: Pass, job: Job, there: Iterable[Mouth]) -> Sunk | None:
-    """What a pass on the wall already cut finds at the mouths; None where enough wall, or the template, guides it past all.
+    """What a pass on the wall already cut finds at the mouths; None where enough wall guides it past all, or the template does.
 
     As if each bore met the wall squarely.
     """
@@ -79,14 +79,13 @@ def sunk(one: Pass, job: Job, there: Iterable[Mouth]) -> Sunk | None:
         high = one.ends - bit.cutting_length
         low = high - bearing_height(bit) if bit.bearing == "shank" else 0.0
     top = max(low, 0.0)
-    guided = one.contact - (high - top)  # by the template above the wood
     worst: Sunk | None = None
     names = []
     for mouth in there:
         middle = mouth.depth if one.side == "face" else job.thickness - mouth.depth
         open_ = max(0.0, min(high, middle + mouth.radius) - max(top, middle - mouth.radius))
         wall = one.contact - open_
-        if wall >= job.contact - TOUCH or guided >= job.contact - TOUCH:
+        if wall >= job.contact - TOUCH:
             continue
         names.append(mouth.of)
         deep = 0.0 if wall > TOUCH else _sinks(one.follower.diameter / 2, mouth.radius, max(abs(top - middle), abs(high - middle)))

@@ -67,6 +67,12 @@ def test_a_router_that_is_too_fast_for_a_cutter_is_said():
     assert speed_words(cutter(1), Router(speeds=())).startswith("bit: at most 24,000 turns a minute")
 
 
+def test_the_rim_speed_that_is_told_is_that_of_the_cutter_at_its_setting():
+    """A cutter of 50 mm on a shank of 12 at 12,000 turns a minute: pi * 0.05 * 200 = 31.4 m/s."""
+    wide = RouterBit(id="wide", cutter=50.0, cutting_length=20.0, shank=12.0, stick_out=40.0)
+    assert "set 12,000 turns a minute, rim speed 31 m/s" in speed_words(wide, Router(speeds=(8000.0, 12000.0)))
+
+
 def test_the_table_of_settings():
     rows = speed_table(cutter(2), Router(speeds=(24000.0, 12000.0)))
     assert [(turns, fine) for turns, _, fine in rows] == [(12000, True), (24000, False)]

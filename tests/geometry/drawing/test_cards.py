@@ -41,6 +41,9 @@ def test_the_bass_side_is_its_mirror_image():
 def test_a_level_bore_has_one_mark_only():
     picture = mark_picture(plain_head(), "flank", ROOM)
     assert [cross.centre for cross in crosses(picture)] == [pytest.approx((45.0, 100.0))]
+    # The blank ends at 45; it goes on past the picture to all other sides.
+    (waste,) = (m.outer.box for m in picture.drawing if isinstance(m, Area) and m.style == "waste")
+    assert waste == pytest.approx((picture.box[0], picture.box[1] - 1.0, 45.0, picture.box[3] + 1.0))
     assert not any("not" in m.text for m in picture.drawing if isinstance(m, Label))
 
 

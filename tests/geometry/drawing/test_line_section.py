@@ -7,7 +7,8 @@ from app.window.demo import demo
 from geometry.curves.polygons import polygon
 from geometry.drawing import Area, Label
 from geometry.drawing.line_section import line_section
-from geometry.layout import loop_path, slot_path
+from geometry.drawing.section_cut import edge_distance
+from geometry.layout import Blank, loop_path, slot_path
 from geometry.solids import holes
 
 ACROSS = ((-60.0, 115.0), (60.0, 115.0))
@@ -15,6 +16,15 @@ ACROSS = ((-60.0, 115.0), (60.0, 115.0))
 
 def spans(marks, style):
     return sorted((m.outer.box[0], m.outer.box[2]) for m in marks if isinstance(m, Area) and m.style == style)
+
+
+@pytest.mark.parametrize(("outward", "far"), [
+    ((1.0, 0.0), 45.0), ((-1.0, 0.0), 35.0), ((0.0, 1.0), 90.0), ((0.0, -1.0), 112.0),
+    ((0.6, 0.8), 75.0), ((-0.6, 0.8), 35 / 0.6), ((0.28, 0.96), 93.75), ((-0.28, -0.96), 112 / 0.96)])
+def test_the_border_of_a_lopsided_blank_is_where_a_line_on_the_face_leaves_it(outward, far):
+    """30 to the bass side, 50 to the treble side, 190 to the tip and 12 behind the nut line, from (5, 100)."""
+    blank = Blank(bass=30.0, treble=50.0, tip=190.0, behind=12.0, thickness=16.0)
+    assert edge_distance(blank, (5.0, 100.0), outward) == pytest.approx(far)
 
 
 def test_wood_and_slots_are_as_wide_as_in_plan():

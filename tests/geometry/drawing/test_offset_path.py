@@ -61,6 +61,15 @@ def test_a_circle_shrinks_to_nothing():
     assert offset_path(circle((3.0, 4.0), 5.0), -5.5).paths == ()
 
 
+def test_two_arcs_that_meet_in_a_corner_cross_anew_where_they_are_moved_to():
+    """A lens of arcs of 50 about x = 30 and x = -30, corners at (0, +-40): set in by 5 they are of 45 and cross at sqrt(45^2 - 30^2)."""
+    bulge = math.tan(math.atan2(40.0, 30.0) / 2)
+    lens = Path((Arc.bulging((0.0, -40.0), (0.0, 40.0), bulge), Arc.bulging((0.0, 40.0), (0.0, -40.0), bulge)), closed=True)
+    made = offset_path(lens, -5.0)
+    assert made.exact and len(made.paths[0].segments) == 2
+    assert made.paths[0].box == pytest.approx((-15.0, -math.sqrt(1125), 15.0, math.sqrt(1125)))
+
+
 def test_a_waist_falls_apart_into_two():
     waist = chain(((0, 0), (20, 0), (20, 20), (12, 30), (20, 40), (20, 60), (0, 60), (0, 40), (8, 30), (0, 20)), True)
     made = offset_path(waist, -4.0)

@@ -8,16 +8,19 @@ import msgspec
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from app.formats.headstock import read
 from app.formats.letters import text_width
-from geometry.drawing import STYLES, Cross, Disc, Label, Stroke, blank_box
+from geometry.drawing import STYLES, Area, Cross, Disc, Label, Stroke, blank_box, opened_out
 from geometry.drawing.back import back_drawing
 from geometry.drawing.template import template_drawing
+from geometry.drawing.wood_state import wood_drawing
 from geometry.drawing.wrap import wrap_drawing
 from geometry.errors import GeometryError
-from geometry.layout import EdgePlace, Loop, Node, Pin, SingleHole, Tuner, loop_path, slot_path
+from geometry.layout import Blank, EdgePlace, Loop, Node, Pin, SingleHole, Tuner, loop_path, slot_path
 from geometry.lengths import speaking
+from geometry.sequence import operations, wood_after
 from geometry.solids import holes
 from tests.geometry.checks.heads import bore, head, pattern
 from tests.geometry.drawing.specimens import plain_head
@@ -98,6 +101,22 @@ def test_the_wrap_is_as_large_as_the_blank_with_both_edges():
     assert [p.box for p in strokes(wrap_drawing(layout), "blank")] == [(-66.0, -20.0, 66.0, 200.0)]
     folds = {p.box[0] for p in strokes(wrap_drawing(layout), "fold")}
     assert folds == {-50.0, 50.0}
+
+
+def test_a_lopsided_blank_is_folded_and_titled_at_its_own_two_edges():
+    """42 wide on the bass side and 55 on the treble side, 16 thick: folded out from -58 to 71, bores at half the thickness 8 beside each fold."""
+    head = plain_head(blank=Blank(bass=42.0, treble=55.0, tip=190.0, behind=10.0, thickness=16.0))
+    other = replace(head.tuners[1], id="other", place=replace(head.tuners[1].place, side="bass"))
+    layout = replace(head, tuners=(*head.tuners, other))
+    ops = operations(layout)
+    for drawing in (wrap_drawing(layout), opened_out(layout), wood_drawing(layout, wood_after(layout, [op.id for op in ops], 0, ops))):
+        border = [mark.outer if isinstance(mark, Area) else mark.path for mark in drawing if mark.owner == mark.style == "blank"]
+        assert (min(path.box[0] for path in border), max(path.box[2] for path in border)) == (-58.0, 71.0)
+        assert {mark.path.start[0] for mark in drawing if isinstance(mark, Stroke) and mark.style == "fold"} == {-42.0, 55.0}
+        titles = {mark.text: mark.at[0] for mark in drawing if isinstance(mark, Label) and mark.owner == "blank"}
+        assert [titles[name] for name in ("bass edge", "face", "treble edge")] == [-50.0, 6.5, 63.0]
+    mouths = {mark.owner: mark.centre for mark in wrap_drawing(layout) if isinstance(mark, Disc) and mark.style == "side bore"}
+    assert mouths == {"flank": pytest.approx((63.0, 100.0)), "other": pytest.approx((-50.0, 100.0))}
 
 
 def test_the_wrap_pricks_the_face_and_both_edges_and_nothing_of_the_back():

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from msgspec.structs import replace
 
 from geometry.layout import (
@@ -20,6 +22,7 @@ from geometry.layout import (
     Template,
 )
 from geometry.routing.depth import Job
+from geometry.routing.passes import Pass
 from geometry.routing.reached import Reached
 
 WHOLE = Reached(True, (), ())
@@ -70,3 +73,17 @@ def head(*slots: Slot, outline: Loop | None = None, rack: Rack | None = None, th
 def with_rack(layout: Headstock, *bits: RouterBit, bushes: tuple[GuideBush, ...] = (),
               drills: tuple[Drill, ...] = ()) -> Headstock:
     return replace(layout, rack=Rack(bits=bits, bushes=bushes, drills=drills))
+
+
+def rubbing(one: Pass, template: float, high: float = 5.0) -> tuple[float, float]:
+    """(height of a follower beside a template of that thickness, beside the wall below it), mm, of a pass whose bearing is not on the tip.
+
+    Heights above the wood: a shank goes on from where the edges end, a bearing is `high`, a bush comes down from the base.
+    """
+    tool = one.follower.bit
+    if one.follower.bush is not None:
+        return min(one.follower.bush.length, template), 0.0
+    low = tool.cutting_length - one.ends
+    top = low + high if tool.bearing == "shank" else math.inf
+    beside, wall = (max(0.0, min(top, to) - max(low, foot)) for foot, to in ((0.0, template), (-one.ends, 0.0)))
+    return beside, wall if abs(one.follower.diameter - tool.cutter) <= 0.02 else 0.0

@@ -1,5 +1,6 @@
 """Properties of plans with several bits: each pass goes on where the last one ended, and corners come last."""
 
+import pytest
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 from msgspec.structs import replace
@@ -10,7 +11,7 @@ from geometry.layout import Rack
 from geometry.routing.search import plan_slot
 from geometry.routing.together import plan_routing
 from geometry.sequence import best_order, operations, precedence
-from tests.geometry.routing.specimens import BRAD, bit, drawn, head, straight, with_rack
+from tests.geometry.routing.specimens import BRAD, bit, drawn, head, rubbing, straight, with_rack
 
 LADDERS = st.lists(st.tuples(st.floats(6, 30), st.floats(4, 14), st.booleans(), st.sampled_from(["none", "shank"])),
                    min_size=2, max_size=7)
@@ -35,7 +36,9 @@ def test_a_chain_of_bits_leaves_no_step_out(steps, depth, blind):
         for p in one.passes:
             assert abs(p.begins - cut[p.side]) < 1e-6, "every pass goes on where the one before ended"
             assert 0 < p.takes <= min(10.0, p.follower.bit.cutting_length) + 1e-6
-            assert p.contact >= 3 - 1e-6
+            beside, wall = rubbing(p, 6.0)
+            assert p.contact == pytest.approx(beside + wall if p.rubs_on == "template" or beside else wall) and p.contact >= 3 - 1e-6
+            assert not p.light
             assert p.ends <= p.follower.bit.stick_out - 6 + 1e-6
             if p.rubs_on == "wall already cut":
                 assert p.ends - p.takes >= 3 - 1e-6, "there is a wall to rub on"

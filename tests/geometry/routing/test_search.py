@@ -12,7 +12,7 @@ from geometry.layout.generic_inch import RACK_INCH
 from geometry.routing.depth import contact
 from geometry.routing.search import plan_outline, plan_slot
 from geometry.routing.together import plan_routing
-from tests.geometry.routing.specimens import BRAD, BUSH, bit, drawn, head, straight, with_rack
+from tests.geometry.routing.specimens import BRAD, BUSH, bit, drawn, head, rubbing, straight, with_rack
 from tests.geometry.sequence.specimens import demo
 from tests.spent import spent
 
@@ -262,7 +262,10 @@ def test_every_plan_keeps_the_rules(bits, thickness, template, drilled, hard):
             assert p.takes <= min(share * tool.cutter, tool.cutting_length) + 1e-6
             if p.rubs_on == "template":
                 assert contact(p.follower, p.ends, template)[0] >= 3 - 1e-6
+            assert p.light == drilled
             if tool.bearing != "tip":
+                beside, wall = rubbing(p, template)
+                assert p.contact == pytest.approx(beside + wall if p.rubs_on == "template" or beside else wall)
                 assert p.ends + template <= tool.stick_out + 1e-6
             else:
                 assert p.ends + 5 <= tool.stick_out + 1e-6 and drilled

@@ -193,6 +193,26 @@ def test_a_narrow_pin_on_a_wider_bore_warns_that_the_centre_is_gone() -> None:
     assert "leaves no wood for a centre point" in by_id(operations(layout))["bore front.1.2"].cautions[0]
 
 
+def test_a_drill_that_comes_into_wood_that_is_missing_already_is_told_to_find_it_plugged() -> None:
+    """A hole of 5 beside a counterbore of 8.8 and a bore of 6.5: into them nearer than 6.9 and 5.75 mm from their axis.
+
+    A pilot goes 9 deep from the back of 16, up to 7 below the face, where a pocket may end.
+    """
+    def told(**there: object) -> set[str]:
+        return {op.kind for op in operations(stocked(**there), PLANS) if any("there already: plug that first" in c for c in op.cautions)}
+
+    def beside(away: float) -> SingleHole:
+        return SingleHole(id="old", at=(-28.0 + away, 60.0), diameter=5.0, depth=9.0, there=True)
+
+    def pocket(depth: float) -> Slot:
+        return Slot(id="pocket", shape=StraightSlot(nut_end=(-28.0, 50.0), tip_end=(-28.0, 52.0), width=4.0), depth=depth, there=True)
+
+    slot = stocked().slots[0]
+    assert [told(holes=(beside(away),)) for away in (5.7, 5.8, 6.8, 7.0)] == [
+        {"counterbore", "bore"}, {"counterbore"}, {"counterbore"}, set()]
+    assert [told(slots=(slot, pocket(depth))) for depth in (6.9, 7.1)] == [set(), {"pilot"}]
+
+
 def test_ears_are_glued_by_name() -> None:
     ops = operations(stocked(ears=(Ear(id="treble ear", side="treble", width=10.0, start=20.0, end=150.0),)))
     assert ops[0].id == "glue ear treble ear"

@@ -203,14 +203,27 @@ def test_the_demo_gets_legal_pins_the_same_every_time(flip: bool, board: str, ap
     assert math.dist(pins[0].at, pins[1].at) > apart
 
 
-@given(width=st.floats(45.0, 75.0), tip=st.floats(182.0, 230.0), x=st.floats(-25.0, 25.0), y=st.floats(30.0, 80.0),
+@pytest.mark.parametrize("mirrored", [False, True])
+def test_a_lopsided_blank_gives_each_side_the_waste_that_it_has(mirrored: bool) -> None:
+    """60 to one side of the centreline and 54 to the other: corners of the waste, 6 from its borders."""
+    blank = Blank(bass=60.0, treble=54.0, tip=200.0, behind=10.0, thickness=16.0)
+    if mirrored:
+        blank = REPLACE(blank, bass=54.0, treble=60.0)
+    layout = REPLACE(BARE, blank=blank, slots=(REPLACE(POCKET, shape=StraightSlot(nut_end=(0.0, 80.0), tip_end=(0.0, 100.0), width=13.0)),),
+                     template=LARGE)
+    low, high = propose_pins(layout)
+    assert {low.at[0], high.at[0]} == ({-48.0, 54.0} if mirrored else {-54.0, 48.0})
+    assert (low.at[1], high.at[1]) == (6.0, 194.0)
+
+
+@given(bass=st.floats(45.0, 75.0), treble=st.floats(45.0, 75.0), tip=st.floats(182.0, 230.0), x=st.floats(-25.0, 25.0), y=st.floats(30.0, 80.0),
        length=st.floats(20.0, 90.0), diameter=st.floats(3.0, 8.0), flip=st.booleans(), board=st.sampled_from(["outline", "blank"]))
 @settings(max_examples=40)
-def test_every_proposal_keeps_its_margins(width: float, tip: float, x: float, y: float, length: float, diameter: float,
+def test_every_proposal_keeps_its_margins(bass: float, treble: float, tip: float, x: float, y: float, length: float, diameter: float,
                                           flip: bool, board: str) -> None:
     slot = Slot(id="slot", shape=StraightSlot(nut_end=(x, y), tip_end=(x, y + length), width=13.0))
     layout = plain_head(slots=(slot,), pins=(), template=Template(board=board),
-                        blank=Blank(bass=width, treble=width, tip=tip, behind=10.0, thickness=16.0))
+                        blank=Blank(bass=bass, treble=treble, tip=tip, behind=10.0, thickness=16.0))
     pins = propose_pins(layout, flip, diameter)
     if not isinstance(pins, NoPins):
         check(layout, pins, flip)

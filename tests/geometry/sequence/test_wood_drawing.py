@@ -10,6 +10,7 @@ from geometry.curves import Path
 from geometry.curves.polygons import polygon
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Stroke
 from geometry.drawing.section_cut import SectionLine
+from geometry.drawing.tuner_plan import OVERRUN
 from geometry.drawing.wood_section import level_cuts, section_for, wood_section
 from geometry.drawing.wood_state import face_area, opening, wood_drawing
 from geometry.layout import Ear
@@ -58,7 +59,11 @@ def test_a_square_edge_has_a_gap_until_its_ear_is_on() -> None:
     face = next(m for m in bare if isinstance(m, Area) and m.style == "waste")
     assert area(face.outer) == pytest.approx(90 * 200 - 5 * 130)
     assert styled(bare, "glue line") == []
-    assert len(styled(drawn("glue ear ear"), "glue line")) == 1
+    (glue,) = styled(drawn("glue ear ear"), "glue line")
+    assert (glue.path.start, glue.path.end) == ((40.0, 20.0), (40.0, 150.0))
+    other = stocked(ears=(Ear(id="ear", side="bass", width=5.0, start=20.0, end=150.0),))
+    (glue,) = styled(wood_drawing(other, wood_after(other, ["glue ear ear"], 1)), "glue line")
+    assert (glue.path.start, glue.path.end) == ((-40.0, 20.0), (-40.0, 150.0))
 
 
 def test_the_line_of_the_head_shows_with_the_paper() -> None:
@@ -70,7 +75,8 @@ def test_the_line_of_the_head_shows_with_the_paper() -> None:
 def test_crosses_show_what_is_still_to_be_drilled_and_discs_what_is() -> None:
     marked = drawn("mark")
     # Counterbore and bore of the front tuner share a centre: two crosses, and two for the edge.
-    assert len(of(marked, Cross, "front")) == 2 and len(of(marked, Cross, "flank")) == 2
+    assert [cross.arm - OVERRUN for cross in of(marked, Cross, "front")] == pytest.approx([4.4, 3.25])
+    assert [cross.arm - OVERRUN for cross in of(marked, Cross, "flank")] == pytest.approx([3.2, 0.8])
     assert of(marked, Disc, "front") == []
     later = drawn("bore front.1.2")
     assert [(d.style, d.radius) for d in of(later, Disc, "front")] == [("counterbore", 4.4), ("post bore", 3.25)]
