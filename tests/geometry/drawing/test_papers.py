@@ -14,6 +14,7 @@ from app.formats.headstock import read
 from app.formats.letters import text_width
 from geometry.drawing import STYLES, Area, Cross, Disc, Label, Stroke, blank_box, opened_out
 from geometry.drawing.back import back_drawing
+from geometry.drawing.solid import solid
 from geometry.drawing.template import template_drawing
 from geometry.drawing.wood_state import wood_drawing
 from geometry.drawing.wrap import wrap_drawing
@@ -115,6 +116,11 @@ def test_a_lopsided_blank_is_folded_and_titled_at_its_own_two_edges():
         assert {mark.path.start[0] for mark in drawing if isinstance(mark, Stroke) and mark.style == "fold"} == {-42.0, 55.0}
         titles = {mark.text: mark.at[0] for mark in drawing if isinstance(mark, Label) and mark.owner == "blank"}
         assert [titles[name] for name in ("bass edge", "face", "treble edge")] == [-50.0, 6.5, 63.0]
+        (middle,) = {(mark.path.start, mark.path.end) for mark in drawing if isinstance(mark, Stroke) and mark.style == "centreline"
+                     and mark.owner == "blank"} or {((0.0, -10.0), (0.0, 190.0))}
+        assert middle == ((0.0, -10.0), (0.0, 190.0))
+    low, high = solid(layout).box
+    assert (low.tolist(), high.tolist()) == ([-42.0, -10.0, 0.0], [55.0, 190.0, 16.0])
     mouths = {mark.owner: mark.centre for mark in wrap_drawing(layout) if isinstance(mark, Disc) and mark.style == "side bore"}
     assert mouths == {"flank": pytest.approx((63.0, 100.0)), "other": pytest.approx((-50.0, 100.0))}
 

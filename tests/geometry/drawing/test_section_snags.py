@@ -3,12 +3,14 @@
 from pathlib import Path
 
 import pytest
+from msgspec.structs import replace
 
 from app.formats import headstock
 from geometry.checks import check
 from geometry.drawing.section_snags import snags_along_bore, snags_on_line
 from geometry.drawing.sections import section_along_bore
 from geometry.solids import holes
+from tests.geometry.drawing.specimens import plain_head
 
 SAMPLE = Path(__file__).parents[3] / "samples" / "mixed-one-slide-too-far.headstock.json"
 
@@ -26,6 +28,13 @@ def test_the_bore_that_cuts_a_screw_is_ringed_in_its_own_section(head):
     assert section_along_bore(head, "treble side 2")
     # A tuner on the other side has none in its section.
     assert snags_along_bore(head, "bass side 3", snags) == ()
+
+
+def test_a_place_at_a_bore_through_the_face_is_as_far_along_as_from_the_border_that_its_button_points_to(head):
+    """The plain head's front tuner at (-28, 60) points to the bass border at x = -45: a place at x = -20 is 25 along, 5 deep."""
+    snag = replace(next(s for s in check(head).snags if s.grade == "spoils the work"), where=(-20.0, 60.0, 5.0), between=("front", "slot"))
+    assert snags_along_bore(plain_head(), "front", [snag]) == (((pytest.approx(25.0), -5.0), "spoils the work"),)
+    assert snags_along_bore(plain_head(), "front", [replace(snag, where=(-20.0, 73.0, 5.0))]) == ()
 
 
 def test_a_line_laid_through_the_place_shows_it_and_one_beside_does_not(head):

@@ -11,7 +11,7 @@ from geometry.layout import Route, Tool, validate
 from geometry.lengths import area, down, exact, mm, place, speaking, up
 from geometry.routing import plan_routing
 from geometry.routing.search import plan_outline, plan_slot
-from tests.geometry.routing.specimens import BRAD, BUSH, bit, drawn, head, straight, with_rack
+from tests.geometry.routing.specimens import BRAD, BUSH, bit, drawn, head, rubbing, straight, with_rack
 
 BEARING = bit("bearing 12", cutter=12, cutting=16, bearing="shank", high=5, out=38)
 SLIM = bit("bearing 6", cutter=6, cutting=11, shank=6, bearing="shank", high=5, out=38)
@@ -130,6 +130,8 @@ def test_three_bits_where_two_do_not_get_through():
     depth = 0.0
     for one in found.best.passes:
         assert one.begins == pytest.approx(depth) and one.contact >= 3 - 1e-6 and one.takes <= 10 + 1e-6
+        beside, wall = rubbing(one, 6.0)
+        assert one.contact == pytest.approx(beside + wall if one.rubs_on == "template" or beside else wall) and not one.light
         depth = one.ends
     for missing in range(3):
         less = [tool for i, tool in enumerate(tools) if i != missing]

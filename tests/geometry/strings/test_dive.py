@@ -64,6 +64,13 @@ def test_a_cut_into_a_wall_beside_is_no_matter_of_the_nut_end():
     assert found.beside().air == pytest.approx(-(5 - 40 / 9) - 0.25)
 
 
+def test_a_string_below_the_face_where_its_ramp_begins_cuts_in_by_what_it_lacks_there():
+    """It falls 10 in 80 from 2 above the face: level with it at 16, 0.375 below it at 19, where a ramp of 5 begins; square to it 8/sqrt(65) of that."""
+    found = dive(run(0.0, 2.0, (0.0, 80.0), 8.0), straight(0.0, 12.0, Ramp(length=5.0, depth=1.5)))
+    assert found.low == pytest.approx(1.0 - 1.5)
+    assert found.end().air == pytest.approx(-0.375 * 8 / math.sqrt(65) - 0.25)
+
+
 def test_a_ramp_goes_down_from_the_face():
     cut = ramp_cut(straight(3.0, 10.0, Ramp(length=9.0, depth=3.0)))
     assert cut.start == pytest.approx((3.0, 16.0))
