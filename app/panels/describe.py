@@ -49,7 +49,7 @@ from geometry.saying import number, number_list, say
 from geometry.solids import SideBore, side_bore
 from geometry.solids.flats import stands_off
 from geometry.solids.frames import frame
-from geometry.solids.side import block_height
+from geometry.solids.side import block_height, board_for
 from geometry.terms import term
 from geometry.tilt_words import raised_end, tilt_words
 from geometry.tolerance import TOUCH
@@ -157,7 +157,7 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
     if pattern.mount == "side":
         rows += flat_rows(layout, tuner, unit)
     numbers = side_bore(layout, tuner.id) if pattern.mount == "side" else None
-    facts = (_side_numbers(numbers, unit, layout.rack.press.base, None if tuner.flat else stands_off(layout, tuner.id)) if numbers else
+    facts = (_side_numbers(numbers, unit, board_for(layout.rack.press.base, unit), None if tuner.flat else stands_off(layout, tuner.id)) if numbers else
              _face_numbers(layout, tuner, unit))
     if tuner.id in drilled(layout):
         facts = [FieldRow(say("In the real piece"), "fact", say("drilled: a move here moves the plan alone"), warn=True), *facts]

@@ -8,10 +8,10 @@ from app.sheets.lay import Block, Column, drawing, fitting, heading, space, tabl
 from app.sheets.lengths import length, thousandths
 from app.sheets.work import Work
 from geometry.drawing.cards import block_picture
-from geometry.layout import DrillPress, Headstock
+from geometry.layout import Headstock
 from geometry.lengths import spoken
 from geometry.saying import say
-from geometry.solids.side import block_height
+from geometry.solids.side import block_height, board_for
 from geometry.terms import term
 from geometry.tilt_words import raised_end
 from geometry.units import MM_PER_INCH, format_angle
@@ -30,13 +30,9 @@ def lengths_for(base: float) -> tuple[float, ...]:
 
 
 def two_lengths(base: float) -> tuple[float, float]:
-    """Two boards in mm for a card: the one in the rack and one twice as long.
-
-    For a maker in inches whose rack still has the board of 100 mm that it began with, boards of 4 and 8 inches.
-    """
-    if spoken() != "mm" and base == DrillPress().base:
-        return INCHES[0], INCHES[2]
-    return base, 2 * base
+    """Two boards in mm for a card: the one in the rack (board_for) and one twice as long."""
+    board = board_for(base, spoken())
+    return board, 2 * board
 
 
 def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -> list[Block]:
@@ -52,7 +48,7 @@ def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -
                 own.append(words)
     if not settings:
         return []
-    base = layout.rack.press.base
+    base = board_for(layout.rack.press.base, spoken())
     lengths = lengths_for(base)
     blocks = [space(5.0), heading(say("Block heights"), width, say("H = L x sin(tilt): L is measured along the board from "
                                                               "its lower edge to where it rests on the block, H is "

@@ -42,6 +42,8 @@ SETTINGS = 60.0
 """Room for the settings on a card of double width, mm."""
 NAMES = 13.0
 """Room for a box and the name of a setting, mm; more where the language needs it."""
+FIGURE = 2.5
+"""Capital height of the numbers that are set at the drill press, mm: read at arm's length."""
 BESIDE_HOLE = 26.0
 """Wood shown to either side of a single hole, mm."""
 
@@ -131,22 +133,24 @@ class Maker:
         raised = raised_end(tilt)
         y = tenths(abs(post.mark[1]))
         self.mark = "" if op is None else self.work.mark(op.id)
-        self._line(say("mark"), say("{mark} from the nut line", mark=y) if post.mark[1] >= 0 else say("{mark} behind the nut line", mark=y))
-        self._line("", say("{mark} below the face", mark=tenths(post.mark[2])))
+        self._line(say("mark"), say("{mark} from the nut line", mark=y) if post.mark[1] >= 0 else say("{mark} behind the nut line", mark=y), y)
+        below = tenths(post.mark[2])
+        self._line("", say("{mark} below the face", mark=below), below)
         squared = tenths(abs(post.mark[1] - bore.squared_miss))
         if abs(bore.squared_miss) > 0.05 and squared != y:
-            self._line("", say("not at {mark}, squared", mark=tenths(post.mark[1] - bore.squared_miss)), boxed=False)
-        self._line(say("tilt"), say("level") if raised is None else
-                   say("{tilt}, {end} end raised", tilt=format_angle(abs(tilt)), end=term(raised)))
+            self._more(say("not at {mark}, squared", mark=tenths(post.mark[1] - bore.squared_miss)))
+        lean = format_angle(abs(tilt))
+        self._line(say("tilt"), say("level") if raised is None else say("{tilt}, {end} end raised", tilt=lean, end=term(raised)),
+                   say("level") if raised is None else lean)
         if raised is not None:
             for base in two_lengths(self.layout.rack.press.base):
-                self._line("", say("blocks {high} over {base}", high=thousandths(block_height(tilt, base)), base=thousandths(base)), boxed=False)
+                self._more(say("blocks {high} over {base}", high=thousandths(block_height(tilt, base)), base=thousandths(base)))
         fence = None if op is None or op.setup.table is None else op.setup.table.fence
         if fence is not None:
-            self._line(say("fence"), say("{fence} to the axis", fence=tenths(fence)))
-        self._line(say("stop"), say("{stop} to full diameter", stop=deep(post.stop)))
-        self._line("", say("{stop} to the point", stop=deep(post.stop + bore.point)), boxed=False)
-        self._line("", say("({depth} from the seat)", depth=deep(bore.depth)), boxed=False)
+            self._line(say("fence"), say("{fence} to the axis", fence=tenths(fence)), tenths(fence))
+        self._line(say("stop"), say("{stop} to full diameter", stop=deep(post.stop)), deep(post.stop))
+        self._more(say("{stop} to the point", stop=deep(post.stop + bore.point)))
+        self._more(say("({depth} from the seat)", depth=deep(bore.depth)))
         if picture is not None:
             self._picture(picture, top)
             self.y = min(self.y, top - SIDE_PICTURE[1] - 4.6)
@@ -155,17 +159,31 @@ class Maker:
         if shared:
             self.say(shared)
 
-    def _line(self, name: str, value: str, boxed: bool = True) -> None:
-        """A setting with its name, ticked off once it is set; further lines of it are indented."""
-        base = self.y - BODY
-        names = (say("mark"), say("tilt"), say("fence"), say("stop"))
-        values = max(NAMES, max(4.2 + text_width(each, BODY) for each in names) + 1.2)
+    def _line(self, name: str, value: str, figure: str) -> None:
+        """A setting with its name, ticked off once it is set; `figure` is what the value begins with and what is set, in large letters."""
+        base = self.y - FIGURE
+        self.marks += tick(PAD, base, mark=self.mark)
         if name:
-            self.marks += [*tick(PAD, base, mark=self.mark), Label(name, (PAD + 4.2, base), BODY, "note")]
-        elif boxed:
-            self.marks += tick(PAD, base, mark=self.mark)
-        self.marks.append(Label(value, (PAD + values, base), BODY, "note"))
-        self.y -= 4.0
+            self.marks.append(Label(name, (PAD + 4.2, base), BODY, "note"))
+        x = PAD + self._values
+        if value.startswith(f"{figure},"):
+            figure += ","
+        if value.startswith(figure):
+            self.marks.append(Label(figure, (x, base), FIGURE, "note"))
+            x, value = x + text_width(figure, FIGURE), value.removeprefix(figure)
+            x, value = (x + 1.0, value[1:]) if value.startswith(" ") else (x, value)
+        self.marks.append(Label(value, (x, base), BODY, "note"))
+        self.y -= 4.7
+
+    def _more(self, value: str) -> None:
+        """A further line of a setting."""
+        self.marks.append(Label(value, (PAD + self._values, self.y - BODY), BODY, "note"))
+        self.y -= 3.6
+
+    @property
+    def _values(self) -> float:
+        """From the card's inner edge to the values of its settings, mm."""
+        return max(NAMES, max(4.2 + text_width(each, BODY) for each in (say("mark"), say("tilt"), say("fence"), say("stop"))) + 1.2)
 
     def _picture(self, picture: Picture, top: float) -> None:
         x0, y0, x1, y1 = picture.box

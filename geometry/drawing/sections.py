@@ -144,8 +144,8 @@ def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling,
     scene = _Scene(layout, line, min(end, reach + edge_distance(layout.blank, centre, line.direction)), placed.tuner, unit)
     marks = _wood(scene) + _crossing_bores(scene, drilled)
     for d in own:
-        if line.chord(d) is None:
-            middle = line.along(d.start[:2])
+        middle = line.along(d.start[:2])
+        if line.chord(d) is None and abs(middle - reach) > widest + d.radius:  # beside the bore, not before it
             marks.append(Stroke(_upright_box(d, (middle - d.radius, middle + d.radius)), d.operation, scene.owner))
     marks.append(Stroke(straight((reach, 3.0), (reach, -scene.thick - 3.0)), "axis", scene.owner))
     stack = [d for d in own if d.hole == post.hole]

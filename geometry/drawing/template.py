@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
-from shapely.geometry import LineString, box
+from shapely.geometry import LineString, Polygon, box
 
 from geometry.curves import Path
 from geometry.curves.polygons import polygon
@@ -76,16 +77,17 @@ def _hole(hole: Hole) -> list[Mark]:
     return [Stroke(straight(d.start[:2], d.end[:2]), "axis", hole.of) for d in hole.drillings if d.role == "post"]
 
 
-def pin_label(hole: Hole, layout: Headstock, lower: float = 0.0) -> Label:
+def pin_label(hole: Hole, layout: Headstock, lower: float = 0.0, words_of_others: Sequence[Polygon] = ()) -> Label:
     """Name and diameter of a locating pin, under it and beside the centreline, `lower` mm below where it stands else.
 
-    Where the words would cross a slot or the outline they run up to the pin instead, in the web; with no room there, up from it.
+    Where the words would cross a slot, the outline or what is said of others they run up to the pin instead, in the web; with no room there, up from it.
     """
     pin = hole.drillings[0]
     words, (x, y, _) = f"{hole.id}: {told(pin.diameter)}", pin.start
     x, y = x + 0.8, y - pin.radius - OVERRUN - lower
     width = words_width(words, PIN_LETTER)
     walls = [LineString(wall.flatten(COARSE)) for wall in (loop_path(layout.outline), *(slot_path(slot) for slot in layout.slots))]
+    walls += words_of_others
 
     def free(*corners: float) -> bool:
         return all(wall.distance(box(*corners)) >= CLEAR for wall in walls)

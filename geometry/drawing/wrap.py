@@ -4,13 +4,15 @@ from __future__ import annotations
 
 import math
 
+from shapely.geometry import Polygon, box
+
 from geometry.drawing.hole_words import bore_words
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import blank_box, opened_out_groups
 from geometry.drawing.pocket_words import pocket_labels
 from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.slot_style import SLOT_STYLES
-from geometry.drawing.template import pin_label, words_width
+from geometry.drawing.template import CLEAR, pin_label, words_width
 from geometry.drawing.tuner_plan import OVERRUN, folded
 from geometry.layout import Headstock, Side
 from geometry.lengths import told, told_down
@@ -37,9 +39,9 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     pins of side tuners: they are drilled by hand through the plate once the wood that bears these marks is gone.
     """
     from_face, from_back = _sides_of(holes(layout))
-    box = blank_box(layout.blank)
-    marks: list[Mark] = [Stroke(rectangle(*box), "blank", "blank"),
-                         Stroke(straight((box[0], 0.0), (box[2], 0.0)), "centreline", "nut")]
+    edges = blank_box(layout.blank)
+    marks: list[Mark] = [Stroke(rectangle(*edges), "blank", "blank"),
+                         Stroke(straight((edges[0], 0.0), (edges[2], 0.0)), "centreline", "nut")]
     marks += [Stroke(mark.outer, mark.style, mark.owner) for group in opened_out_groups(layout).values()
               for mark in group if isinstance(mark, Area) and mark.style in SLOT_STYLES]
     points = {(hole.of, d.start[:2]) for hole in from_back for d in hole.drillings}
@@ -52,12 +54,13 @@ def wrap_drawing(layout: Headstock) -> Drawing:
         marks += [mark for mark in group if mark.style in KEPT and getattr(mark, "hidden", False) is False
                   and (mark.owner, mark.style) not in of_later and (mark.owner, _place(mark)) not in points]
     bored = {hole.drillings[0].start[:2]: hole for hole in from_face if hole.drillings[0].role != "locating"}
+    names = [label for hole in bored.values() for label in _face_labels(hole)]
+    said = [_room(label) for label in names]
+    marks += names
     for hole in from_face:
-        if hole.drillings[0].role != "locating":
-            marks += _face_labels(hole)
-        else:  # a pin in a bore stands below the words of that bore
+        if hole.drillings[0].role == "locating":  # a pin in a bore stands below the words of that bore
             shared = bored.get(hole.drillings[0].start[:2])
-            marks.append(pin_label(hole, layout, 0.0 if shared is None else LINE * len(_face_bores(shared)) + 1.0))
+            marks.append(pin_label(hole, layout, 0.0 if shared is None else LINE * len(_face_bores(shared)) + 1.0, said))
     marks += [*pocket_labels(layout, LETTER), *_edge_words(layout), *_titles(layout)]
     return tuple(marks)
 
@@ -89,12 +92,19 @@ def _face_labels(hole: Hole) -> list[Label]:
     return [Label(words, (x, level), LETTER, "dimension", hole.of, anchor="middle") for words, level in places]
 
 
+def _room(label: Label) -> Polygon:
+    """What words that stand about their middle cover."""
+    (x, y), half = label.at, words_width(label.text, label.height) / 2
+    return box(x - half, y, x + half, y + label.height)
+
+
 def _face_bores(hole: Hole) -> list[str]:
     return [bore_words(d) for d in hole.drillings if d.surface == "face"]
 
 
 def _edge_words(layout: Headstock) -> list[Mark]:
-    """Along each folded edge beside the marks: whose bore it is, its tilt and its stop, in two lines where the next mark is near.
+    """Along each folded edge beside the marks: whose bore it is, its tilt and its stop, in two or three lines where the next mark
+    is near, so that no words run into its cross.
 
     What is drilled wider at the same mark stands in a line before it, with its stop.
     """
@@ -107,12 +117,10 @@ def _edge_words(layout: Headstock) -> list[Mark]:
         assert d.mark is not None
         frame = placed[d.of]
         y = d.mark[1] + hole.drillings[0].radius + OVERRUN + 1.0
-        ends = min((other.mark[1] for other, _ in bores if other.mark is not None and placed[other.of].side == frame.side
-                    and other.mark[1] > d.mark[1]), default=math.inf)
-        bit, stop = _settings(d, tilt_of(frame))
-        whole = say("{bit}, {stop}", bit=bit, stop=stop)
+        ends = min((other.mark[1] - next_hole.drillings[0].radius - OVERRUN for other, next_hole in bores if other.mark is not None
+                    and placed[other.of].side == frame.side and other.mark[1] > d.mark[1]), default=math.inf)
         lines = [say("{bit}, {stop}", bit=told(wide.diameter), stop=_stop(wide)) for wide in hole.drillings if wide is not d]
-        lines += [whole] if y + words_width(whole, LETTER) < ends else [bit, stop]
+        lines += _settings(d, tilt_of(frame), ends - CLEAR - y)
         # The letters' tops point to -x: on the bass edge the outer line is read first.
         inwards = range(len(lines)) if frame.side == "bass" else reversed(range(len(lines)))
         marks.append(_along_edge(layout, frame.side, y, 0.9, d.of, d.of, outer=False))
@@ -121,9 +129,13 @@ def _edge_words(layout: Headstock) -> list[Mark]:
     return marks
 
 
-def _settings(d: Drilling, tilt: float) -> tuple[str, str]:
-    """(diameter and tilt, stop)."""
-    return say("{diameter}, {tilt}", diameter=told(d.diameter), tilt=tilt_words(tilt)), _stop(d)
+def _settings(d: Drilling, tilt: float, room: float) -> list[str]:
+    """Diameter, tilt and stop in as few lines as are no longer than that (mm); in three where none are."""
+    bit = say("{diameter}, {tilt}", diameter=told(d.diameter), tilt=tilt_words(tilt))
+    for lines in ([say("{bit}, {stop}", bit=bit, stop=_stop(d))], [bit, _stop(d)]):
+        if all(words_width(line, LETTER) <= room for line in lines):
+            return lines
+    return [told(d.diameter), tilt_words(tilt), _stop(d)]
 
 
 def _stop(d: Drilling) -> str:

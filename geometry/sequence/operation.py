@@ -8,7 +8,7 @@ from msgspec import Struct
 
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
-from geometry.solids.side import block_height
+from geometry.solids.side import block_height, board_for
 from geometry.terms import term
 from geometry.tilt_words import raised_end
 from geometry.units import LengthUnit, format_angle, format_close, format_length
@@ -51,9 +51,10 @@ class Table(Struct, frozen=True):
         end = raised_end(self.tilt)
         if end is None:
             return say("table level, {fence}", fence=fence)
+        board = board_for(self.base, unit)
         return say("table tilted {tilt} ({blocks} of blocks over {base}), {end} end raised, {fence}",
-                   tilt=format_angle(abs(self.tilt)), blocks=_blocks(block_height(self.tilt, self.base), unit),
-                   base=_blocks(self.base, unit), end=term(end), fence=fence)
+                   tilt=format_angle(abs(self.tilt)), blocks=_blocks(block_height(self.tilt, board), unit),
+                   base=_blocks(board, unit), end=term(end), fence=fence)
 
 
 LEVEL = Table()

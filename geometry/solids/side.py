@@ -15,9 +15,11 @@ from shapely.geometry import LineString
 
 from geometry.layout.blank import Side
 from geometry.layout.headstock import Headstock
+from geometry.layout.shop import DrillPress
 from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead
 from geometry.solids.frames import Frame, frame
 from geometry.solids.slot_area import slot_area
+from geometry.units import MM_PER_INCH, LengthUnit
 from geometry.vectors import Vec3
 
 SAME_TILT = math.radians(0.05)
@@ -130,6 +132,12 @@ def shared_tilts(layout: Headstock, tuner_id: str) -> tuple[str, ...]:
                 and abs(tilt_of(other) - tilt_of(own)) <= SAME_TILT):
             found.append(tuner.id)
     return tuple(found)
+
+
+def board_for(base: float, unit: LengthUnit) -> float:
+    """The board (mm) under which blocks set a tilt: that of the rack. For a maker in inches whose rack still has the board of
+    100 mm that it began with, one of 4 inches."""
+    return 4 * MM_PER_INCH if unit != "mm" and base == DrillPress().base else base
 
 
 def block_height(tilt: float, base: float = 100.0) -> float:

@@ -55,7 +55,7 @@ def test_the_stop_of_a_counterbore_from_the_side_is_told_wherever_its_bore_is(sc
     one, = [card for card in cards(layout, work) if card.kind == "side"]
     told = [mark.text for block in card_blocks(layout, work, [one], 190.0) for placed in block.placed for mark in placed.drawing
             if isinstance(mark, Label)]
-    assert told.count("14.0") == 1 and "40.0 to full diameter" in told
+    assert told.count("14.0") == 1 and told[told.index("40.0") + 1] == "to full diameter"
     assert any("screw pilots later" in text for text in told) == bool(screws)
     assert "11, stop 14" in words_of(wrap_drawing(layout))
 
@@ -83,7 +83,7 @@ def test_the_stops_of_bores_from_the_side_wherever_they_are_told(path):
     for bore in bores:
         full, point = down(bore.stop_full), down(bore.stop_point)
         bare_full, bare_point = (text.removesuffix(".0") for text in (full, point))
-        assert f"{full} to full diameter | " in card and f"{point} to the point | " in card
+        assert f"{full} | to full diameter | " in card and f"{point} to the point | " in card
         assert f"({down(bore.depth)} from the seat)" in card
         assert f"stop {bare_full}" in wrap
         assert f"stop at {bare_full} mm, {bare_point} mm to the point" in steps
@@ -148,9 +148,24 @@ def test_no_card_warns_of_the_very_place_that_it_tells(unit):
             work = plan_work(layout)
             card = next(card for card in cards(layout, work) if card.ids[0] == "treble side 2")
             words = " | ".join(words_of(one.drawing) for block in card_blocks(layout, work, [card], 86.0) for one in block.placed)
-        mark = re.search(r"([^|]+) from the nut line", words)[1].strip()
+        mark = re.search(r"([^|]+) \| from the nut line", words)[1].strip()
         squared = re.search(r"not at ([^|]+), squared", words)
         assert squared is None or squared[1] != mark
         assert parse_length(mark, unit) == pytest.approx(bore.mark[1], abs=0.2)
         seen.add(squared is not None)
     assert seen == {True, False}
+
+
+@pytest.mark.parametrize("unit", ["in", "in64"])
+def test_the_order_and_the_cards_set_a_tilt_over_the_same_board(unit):
+    """A maker in inches whose rack still has the board of 100 mm lays one of 4 inches: 4 sin(3.1 degrees) is 0.216."""
+    whole = demo()
+    with speaking(unit):
+        made = plan_work(whole)
+        tilted = next(op for op in made.ops if op.id == "side bore bass side 1.1.1")
+        said = re.search(r'\((\S+) of blocks over (\S+)\)', tilted.setup.words(unit))
+        card = " ".join(mark.text for block in card_blocks(whole, made, cards(whole, made)[:1], 190.0)
+                        for one in block.placed for mark in one.drawing if isinstance(mark, Label))
+    tilt = abs(tilted.setup.table.tilt)
+    assert said[2] == '4"' and float(said[1].rstrip('"')) == pytest.approx(4 * math.sin(tilt), abs=6e-4)
+    assert f'blocks {said[1]} over 4"' in card

@@ -3,13 +3,21 @@
 import math
 import re
 import xml.etree.ElementTree as ET
+from pathlib import Path
 
 import pyogrio
 import pytest
 import shapely
 
+from app.formats.headstock import read
+from app.formats.mark_shapes import drawing_box
 from app.sheets import plan_work, write_sheets
 from app.sheets.block_table import lengths_for
+from geometry.beginning.begin import mended
+from geometry.beginning.numbers import Numbers
+from geometry.drawing import Disc, Label
+from geometry.drawing.wrap import wrap_drawing
+from geometry.lengths import speaking
 from geometry.solids import holes
 from tests.app.sheets.printed import layout
 
@@ -86,3 +94,29 @@ def test_the_svg_folds_onto_the_axes(head, written):
                                                (400.0, (100, 150, 200, 250, 400))])
 def test_the_block_table_has_the_board_of_the_rack(base, lengths):
     assert lengths_for(base) == lengths
+
+
+# ---- words beside the marks ---------------------------------------------------
+@pytest.mark.parametrize("unit", ["mm", "in", "in64"])
+def test_no_words_on_an_edge_run_into_the_mark_of_the_next_bore(unit):
+    """Four tuners through each side, as near as their plates allow: in inches the words are longest."""
+    layout = mended(Numbers(bass=4, treble=4, bass_mount="side", treble_mount="side", pitch=23.0))[1]
+    with speaking(unit):
+        drawing = wrap_drawing(layout)
+    marks = [mark for mark in drawing if isinstance(mark, Disc) and mark.style == "side bore"]
+    words = [label for label in drawing if isinstance(label, Label) and label.angle and label.owner.split()[0] in ("bass", "treble")]
+    assert len(marks) == 8 and len(words) > 16
+    for label in words:
+        x0, y0, x1, y1 = drawing_box((label,))
+        for disc in marks:
+            (x, y), arm = disc.centre, disc.radius + 1.0
+            assert y1 < y - arm or y0 > y + arm or x1 < x - arm or x0 > x + arm, (label.text, disc.owner)
+
+
+def test_what_is_said_of_a_pin_keeps_off_what_is_said_of_the_holes_beside_it():
+    """Two string retainers stand beside the nut pin of the bass."""
+    drawing = wrap_drawing(read(Path("samples/four-string-bass.headstock.json")))
+    words = [(label, shapely.box(*drawing_box((label,)))) for label in drawing if isinstance(label, Label)]
+    pins = [(label, room) for label, room in words if "pin: " in label.text]
+    assert len(pins) == 2
+    assert [other.text for label, room in pins for other, taken in words if other is not label and room.intersects(taken)] == []

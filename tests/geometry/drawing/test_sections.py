@@ -96,8 +96,19 @@ def test_a_face_tuner_shows_its_stack_from_the_face_down():
     assert boxes(drawing, "post bore") == [pytest.approx((13.75, -16.0, 20.25, -8.0))]
     assert "counterbore 8.8 to 8, post bore 6.5 through" in words(drawing)
     assert "waste 5" in words(drawing)
-    screws = [m.path.box for m in drawing if isinstance(m, Stroke) and m.style == "screw pilot"]
-    assert screws == [pytest.approx((16.2, -16.0, 17.8, -7.0))]
+
+
+def test_a_screw_beside_the_plane_is_shown_beside_the_bore_and_never_in_it():
+    """Before the bore it would look like a hole in the hole. 8 mm to the edge of the axis at 17 it shows, 1.6 wide and 9 deep."""
+    def screws(head):
+        return [m.path.box for m in section_along_bore(head, "front") if isinstance(m, Stroke) and m.style == "screw pilot"]
+    head = plain_head()
+    assert screws(head) == [], "beside the plane, and in line with the axis"
+    front = head.pattern(head.tuner("front").pattern)
+    aside = msgspec.structs.replace(front, bores=tuple(msgspec.structs.replace(bore, at=(8.0, bore.at[1])) if bore.role == "screw" else bore
+                                                       for bore in front.bores))
+    moved = msgspec.structs.replace(head, patterns=tuple(aside if one is front else one for one in head.patterns))
+    assert screws(moved) == [pytest.approx((8.2, -16.0, 9.8, -7.0))]
 
 
 def test_a_blind_slot_shows_its_floor():

@@ -69,7 +69,7 @@ def test_a_leaning_edge_tilts_the_table_by_its_slope_and_raises_the_nut_end() ->
     # Blocks: 100 sin(6.34 deg) = 11.04 mm.
     assert op.setup.table.words() == "table tilted 6.3° (11 mm of blocks over 100 mm), nut end raised, axis 8 mm from the fence"
     # On the card it is 0.435 in; 7/16 in, which is 11.11 mm, would be near enough elsewhere.
-    assert op.setup.table.words("in64").startswith('table tilted 6.3° (0.435" of blocks over 3.937"')
+    assert op.setup.table.words("in64").startswith('table tilted 6.3° (0.442" of blocks over 4"')
 
 
 def test_a_stop_counts_from_the_square_edge() -> None:
