@@ -23,8 +23,10 @@ from geometry.checks.scene import scene_of
 from geometry.layout import Headstock
 
 _MOST_DRAWS = 750_000
-"""draws a block: about 15 ms of work, so that a simulation can stop quickly"""
+"""draws a block of trials of one random stream"""
 _LONGEST, _SHORTEST = 2500, 250
+_AT_ONCE = 4_000_000
+"""draws that are measured at once, 32 MB: a few hundred trials cost each clearance about as much as thousands"""
 _KEPT_DRAWS = 4_000_000
 """draws kept from the first look to the second, 32 MB, and as much again in cylinders; more are drawn again"""
 WHOLE = (hole_specs, opening_specs, ramp_edge_specs)
@@ -55,6 +57,11 @@ class Bench(Struct, frozen=True, eq=False, dict=True):
         """Trials a block; it depends on the layout alone, so that more trials begin with the same ones."""
         return min(_LONGEST, max(_SHORTEST, _MOST_DRAWS // max(1, len(self.deviations))))
 
+    @property
+    def lot(self) -> int:
+        """Trials that are measured at once: whole blocks."""
+        return self.block * max(1, min(_LONGEST, _AT_ONCE // max(1, len(self.deviations))) // self.block)
+
     def specs(self, reach: Reach, only: Only = None, ask: Ask = go_on) -> list[Spec]:
         """The clearances that can come under their margin within a reach, in a stable order; `ask` may stop it."""
         found: list[Spec] = []
@@ -80,7 +87,7 @@ def bench_of(layout: Headstock) -> Bench:
 
 
 class Trials:
-    """Seeded trials of a bench, block by block, for two looks: how far anything strays, and what is left of the wood.
+    """Seeded trials of a bench, lot by lot, for two looks: how far anything strays, and what is left of the wood.
 
     Where memory allows the second look finds what the first one has made.
     """
@@ -92,8 +99,8 @@ class Trials:
         self._keep = count * len(bench.deviations) <= _KEPT_DRAWS
 
     @property
-    def blocks(self) -> int:
-        return -(-self._count // self._bench.block)
+    def lots(self) -> int:
+        return -(-self._count // self._bench.lot)
 
     def stop_if_asked(self) -> None:
         """Stopped when the caller asked for it."""
@@ -103,21 +110,27 @@ class Trials:
     def reach(self) -> Reach:
         """How far anything strays in any of the trials."""
         found = []
-        for number in range(self.blocks):
-            self.stop_if_asked()
+        for number in range(self.lots):
             built = Built(self._bench.model, self._draws(number))
-            found.append(reach_of(built, self._bench.nominal, self._bench.size))
+            found.append(reach_of(built, self._bench.nominal, self._bench.size, self.stop_if_asked))
             if self._keep:
                 self._kept[number] = built
         return widest(found)
 
     def built(self) -> Iterator[Built]:
-        """The headstocks of each block."""
-        for number in range(self.blocks):
+        """The headstocks of each lot."""
+        for number in range(self.lots):
             yield self._kept.pop(number, None) or Built(self._bench.model, self._draws(number))
 
     def _draws(self, number: int) -> np.ndarray:
-        """Errors (m, n) of a block: the first n columns of a whole block of normal draws, row by row."""
+        """Errors (m, n) of a lot, block after block; of the last block the first columns."""
+        size, lot = self._bench.block, self._bench.lot
+        first, last = number * lot, min(self._count, (number + 1) * lot)
+        draws = [self._block(at)[:, :last - at * size] for at in range(first // size, -(-last // size))]
+        return draws[0] if len(draws) == 1 else np.concatenate(draws, axis=1)
+
+    def _block(self, number: int) -> np.ndarray:
+        """Errors of a whole block: normal draws, row by row."""
         size = self._bench.block
         whole = np.empty((len(self._bench.deviations), size))
         source = stream(self._seed, number)
@@ -127,4 +140,4 @@ class Trials:
             rows = whole[first:first + step]
             source.standard_normal(out=rows)
             rows *= self._bench.deviations[first:first + step, None]
-        return whole[:, :min(size, self._count - number * size)]
+        return whole

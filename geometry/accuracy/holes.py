@@ -22,8 +22,8 @@ class _Least(Struct, frozen=True):
 
     pairs: tuple[tuple[int, int], ...]
 
-    def __call__(self, built: Built) -> Array:
-        found = [gap(built.rod(i), built.rod(k)) for i, k in self.pairs]
+    def __call__(self, built: Built, enough: float = np.inf) -> Array:
+        found = [gap(built.rod(i), built.rod(k), enough) for i, k in self.pairs]
         return found[0] if len(found) == 1 else np.minimum.reduce(found)
 
 
@@ -69,7 +69,8 @@ def hole_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
         a, b = drillings[left[worst]], drillings[right[worst]]
         where = (measured.on_a[nominal[worst]] + measured.on_b[nominal[worst]]) / 2
         rows = {row for at in pairs for i in (left[at], right[at]) for row in model.rows_of(int(i))}
+        measure = _Least(tuple((int(left[at]), int(right[at])) for at in pairs))
         specs.append(Spec(pair_kind(sort_of(a), sort_of(b)), (a.of,) if a.of == b.of else (a.of, b.of), (one, two),
                           tuple(float(c) for c in where), needed, tuple(sorted(rows)),
-                          _Least(tuple((int(left[at]), int(right[at])) for at in pairs))))
+                          measure, rough=measure))
     return specs

@@ -126,8 +126,8 @@ def _outline(model: Model, reach: Reach, ramp: RampErrors) -> list[Spec]:
         return []
     corners = []
     for k, corner in enumerate(_corners(ramp.cut)):
-        mine = chords.beside(shapely.Point(corner), strays)
-        if float(shapely.distance(mine.lines, shapely.Point(corner)).min()) <= least + 2 * strays + FAINT or least <= 0:
+        mine = chords.beside(corner, strays)
+        if mine.far[0] <= least + 2 * strays + FAINT or least <= 0:
             corners.append((k, mine))
     points = np.unique(np.concatenate([chords.a, chords.b]), axis=0)
     points = points[points[:, 1] > TOUCH]

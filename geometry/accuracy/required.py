@@ -10,10 +10,10 @@ from geometry.accuracy.bench import Trials, bench_of
 from geometry.accuracy.built import Built
 from geometry.accuracy.needs import FINEST, ROUGHEST, Need, Requirements, rounded_down
 from geometry.accuracy.parts import Parts
-from geometry.accuracy.simulation import Progress, simulated
+from geometry.accuracy.simulation import Progress, chance_of, simulated
 from geometry.accuracy.sources import SOURCES, UNITS, Source, half_width
 from geometry.accuracy.spec import Spec
-from geometry.accuracy.targets import Aim, fails
+from geometry.accuracy.targets import Aim, any_fails, fails, limit
 from geometry.cancellation import Cancelled, Stopped
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -138,14 +138,9 @@ class _Search:
     def _chance_at(self, scales: np.ndarray) -> float:
         """The chance when each error is scaled, measured on the same trials."""
         good = 0
-        for first in range(0, self._trials, self._bench.block):
-            self._lot.stop_if_asked()
-            built = Built(self._bench.model, self._draws[:, first:first + self._bench.block] * scales[:, None])
-            bad = np.zeros(built.trials, dtype=bool)
-            for spec in self._specs:
-                self._lot.stop_if_asked()
-                bad |= fails(spec, spec.measure(built), self._aim)
-            good += int(np.count_nonzero(~bad))
+        for first in range(0, self._trials, self._bench.lot):
+            built = Built(self._bench.model, self._draws[:, first:first + self._bench.lot] * scales[:, None])
+            good += int(np.count_nonzero(~any_fails(self._specs, built, self._aim, self._lot.stop_if_asked)))
         return good / self._trials
 
     def _matters(self, at_least: float) -> dict[Source, tuple[str, ...]]:
@@ -221,9 +216,7 @@ class _Search:
         """The chance of the rounded answer on other trials, with every clearance measured."""
         rounded = {source: self._round(source, scale) / half_width(self._accuracy, source)
                    if scale < 1 and matters[source] else 1.0 for source, scale in scales.items()}
-        found = simulated(self._bench.scaled(self._rows(rounded, matters)), self._trials, self._seed + _CHECK_SEED,
-                          cancelled=self._cancelled)
-        return found.sound if self._aim == "sound" else found.within
+        return chance_of(self._bench.scaled(self._rows(rounded, matters)), self._trials, self._seed + _CHECK_SEED, self._aim, self._cancelled)
 
     def _spare(self) -> float:
         """How many times rougher everything could be, in steps of 0.1.
@@ -243,7 +236,10 @@ class _Search:
             for built in lot.built():
                 for spec, nominal, stray in zip(specs, bare, strays, strict=True):
                     lot.stop_if_asked()
-                    stray.append((spec.measure(built) - nominal).astype(np.float32))
+                    # What is enough now is enough with smaller errors too, if it is so without any.
+                    enough = limit(spec, self._aim)
+                    values = spec.least(built, enough) if nominal >= enough else spec.measure(built)
+                    stray.append((values - nominal).astype(np.float32))
             least = _most_tenths(specs, bare, [np.concatenate(s) for s in strays], self._aim, self._chance, tenths,
                                   lot.stop_if_asked)
             if least == tenths:

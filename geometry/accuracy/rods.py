@@ -49,10 +49,10 @@ class Rod(Struct, frozen=True, eq=False):
         return np.maximum(first, last) + self.radius * turn
 
 
-def gap(a: Rod, b: Rod) -> Array:
+def gap(a: Rod, b: Rod, enough: float = np.inf) -> Array:
     """(n,) mm of wood between two cylinders in each trial, negative by the depth of overlap.
 
-    Never overstated; understated by at most AGREE where there is wood left.
+    What is proved to be `enough` mm or more is not measured further. Never overstated; understated by at most AGREE where there is wood left.
     An overlap is measured along the axes and along the shortest connection of
     the two, so its depth may be a little more than the least shift that parts them.
     """
@@ -77,7 +77,7 @@ def gap(a: Rod, b: Rod) -> Array:
                       - (m - q * lean_b) * (b.radius / np.maximum(flat_b, 1e-9))
                       for w, m, p, q in zip(between, n, a.axis, b.axis, strict=True)))
     crossing = (far < a.radius + b.radius) & (np.maximum(np.abs(lean_a), np.abs(lean_b)) < 1e-6)
-    unsure = np.flatnonzero((high - low > AGREE) & ~crossing)
+    unsure = np.flatnonzero((high - low > AGREE) & ~crossing & (low < enough))
     if unsure.size:
         _settle(a, b, s, low, unsure)
     return low

@@ -237,9 +237,9 @@ def _wall(i: int, chords: Chords, shape: shapely.Geometry, d: Drilling, strays: 
     order = (2, 1, 3, 0) if side < 0 else (2, 1)
     near = []
     for corner, at in enumerate(order):
-        spot = shapely.Point(corners[at])
+        spot = tuple(corners[at].tolist())
         mine = chords.beside(spot, strays)
-        if float(shapely.distance(mine.lines, spot).min()) <= most + 2 * strays + FAINT:
+        if mine.far[0] <= most + 2 * strays + FAINT:
             near.append((corner, mine, None if whole is None else whole.beside(spot, strays)))
     return _ToWall(i, tuple(near), _points_near(np.concatenate([chords.a, chords.b]), shape,
                                                 most + 2 * strays + FAINT), row, side)

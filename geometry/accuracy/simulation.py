@@ -11,6 +11,7 @@ from geometry.accuracy.bench import Bench, Trials, bench_of
 from geometry.accuracy.engine import Spread, spread_of
 from geometry.accuracy.sources import Share, grouped
 from geometry.accuracy.spec import Reach, Spec
+from geometry.accuracy.targets import Aim, any_fails
 from geometry.cancellation import Cancelled, Stopped
 from geometry.checks.snags import Snag
 from geometry.errors import GeometryError
@@ -111,11 +112,18 @@ def simulated(bench: Bench, trials: int, seed: int, progress: Progress | None = 
             lot.stop_if_asked()
             tally.add(done, spec.measure(built), built.draws)
             if done % 16 == 15:
-                report(_FIRST_LOOK + (1 - _FIRST_LOOK) * (number + (done + 1) / len(specs)) / lot.blocks)
-        tally.next_block(built.trials)
+                report(_FIRST_LOOK + (1 - _FIRST_LOOK) * (number + (done + 1) / len(specs)) / lot.lots)
+        tally.next_lot(built.trials)
     found = tally.result(seed, lot.stop_if_asked)
     report(1.0)
     return found
+
+
+def chance_of(bench: Bench, trials: int, seed: int, aim: Aim, cancelled: Cancelled | None = None) -> float:
+    """The chance of an aim: `sound` or `within` of simulated(), and nothing else of it."""
+    lot = Trials(bench, trials, seed, cancelled)
+    specs = bench.specs(lot.reach(), ask=lot.stop_if_asked)
+    return sum(int(np.count_nonzero(~any_fails(specs, built, aim, lot.stop_if_asked))) for built in lot.built()) / trials
 
 
 FAR = 1e6
@@ -123,7 +131,7 @@ FAR = 1e6
 
 
 class Tally:
-    """Collects the measures of a simulation, block by block and clearance by clearance."""
+    """Collects the measures of a simulation, lot by lot and clearance by clearance."""
 
     def __init__(self, specs: list[Spec], bench: Bench, trials: int) -> None:
         self._specs, self._bench = specs, bench
@@ -138,19 +146,19 @@ class Tally:
         self._at = 0
 
     def add(self, index: int, values: np.ndarray, draws: np.ndarray) -> None:
-        """The values (n,) of one clearance in the present block."""
+        """The values (n,) of one clearance in the present lot."""
         spec = self._specs[index]
         if index not in self._nominal:
             self._nominal[index] = min(float(spec.measure(self._bench.nominal)[0]), FAR)
         values = np.minimum(values, FAR)
-        block = slice(self._at, self._at + len(values))
+        lot = slice(self._at, self._at + len(values))
         gone, short = values < -TOUCH, values < spec.needed - TOUCH
-        self._values[index, block] = values
+        self._values[index, lot] = values
         self._spoiled[index] += np.count_nonzero(gone)
         self._short[index] += np.count_nonzero(short)
         if spec.spoils:
-            self._sound[block] &= ~gone
-        self._within[block] &= ~short
+            self._sound[lot] &= ~gone
+        self._within[lot] &= ~short
         # Relative to the nominal value the sums stay small and lose no digits.
         relative = values - self._nominal[index]
         self._totals[index] += float(relative.sum())
@@ -158,8 +166,8 @@ class Tally:
         for i, row in enumerate(spec.rows):
             sums[i] += float(draws[row] @ relative)
 
-    def next_block(self, trials: int) -> None:
-        """All clearances of the present block are in."""
+    def next_lot(self, trials: int) -> None:
+        """All clearances of the present lot are in."""
         self._at += trials
 
     def result(self, seed: int, ask: Callable[[], None]) -> Simulation:

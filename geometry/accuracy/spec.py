@@ -9,6 +9,7 @@ from msgspec import Struct
 
 from geometry.accuracy.built import Built
 from geometry.accuracy.ramp_built import ramp_of
+from geometry.cancellation import Ask, go_on
 from geometry.vectors import Vec3
 
 Only = frozenset[str] | None
@@ -22,6 +23,7 @@ class Spec(Struct, frozen=True, eq=False):
     is a blemish and does not cost the piece. `rows` are the errors that can
     change it. `measure` gives (n,) mm for n built headstocks. `corner`: below
     zero it is how deep the deepest corner lies, which the least way out need not be.
+    `rough` is a quicker `measure` where there is one, see `least`.
     """
 
     kind: str
@@ -33,6 +35,11 @@ class Spec(Struct, frozen=True, eq=False):
     measure: Callable[[Built], np.ndarray]
     spoils: bool = True
     corner: bool = False
+    rough: Callable[[Built, float], np.ndarray] | None = None
+
+    def least(self, built: Built, enough: float) -> np.ndarray:
+        """As measure; what is `enough` mm or more need not be exact, only never more than it is nor less than that."""
+        return self.measure(built) if self.rough is None else self.rough(built, enough)
 
 
 class InBlank(Struct, frozen=True):
@@ -79,11 +86,12 @@ FAINT = 0.01
 """mm added wherever something is left out: flattened curves, and the rounding of nominal distances."""
 
 
-def reach_of(built: Built, nominal: Built, size: float) -> Reach:
-    """The reach of some trials; `size` is the largest distance of anything from the origin in plan, mm."""
+def reach_of(built: Built, nominal: Built, size: float, ask: Ask = go_on) -> Reach:
+    """The reach of some trials; `size` is the largest distance of anything from the origin in plan, mm. `ask` may stop it."""
     count = len(built.model.recipes)
     rods, slopes = np.zeros(count), np.zeros(count)
     for i in range(count):
+        ask()
         made, meant = built.rod(i), nominal.rod(i)
         rods[i] = made.strayed(meant).max()
         slopes[i] = np.sqrt(sum((a - b) ** 2 for a, b in zip(made.axis, meant.axis, strict=True))).max()

@@ -173,7 +173,7 @@ def _by_margin(model: Model, group: list[int], wanted) -> list[tuple[float, list
 
 
 def _beside(wall, centre: Vec2, reach: Reach, index: int) -> Chords:
-    return Chords.of(wall).beside(shapely.Point(centre), float(reach.rods[index]) + reach.template)
+    return Chords.of(wall).beside(centre, float(reach.rods[index]) + reach.template)
 
 
 def _rows(model: Model, parts: list[tuple[int, Chords]]) -> set[int]:

@@ -11,7 +11,8 @@ from msgspec.structs import replace
 
 from geometry.accuracy.bench import Trials, bench_of
 from geometry.accuracy.propagation import chance_below, first_order, propagate
-from geometry.accuracy.simulation import Simulation, simulate, simulated
+from geometry.accuracy.rods import AGREE
+from geometry.accuracy.simulation import Simulation, chance_of, simulate, simulated
 from geometry.accuracy.spec import Reach
 from geometry.accuracy.told import is_simulated
 from geometry.checks import check
@@ -62,10 +63,47 @@ def test_the_same_seed_gives_the_same_answer_and_another_seed_another() -> None:
 
 def test_more_trials_begin_with_the_same_ones() -> None:
     bench = bench_of(crowded())
-    few, many = Trials(bench, bench.block + 40, 1), Trials(bench, 2 * bench.block, 1)
+    few, many = Trials(bench, bench.lot + 40, 1), Trials(bench, 2 * bench.lot, 1)
     a, b = (list(lot.built()) for lot in (few, many))
     assert a[1].trials == 40 and (a[0].draws == b[0].draws).all()
     assert (a[1].draws == b[1].draws[:, :40]).all()
+
+
+def test_trials_measured_together_are_those_of_their_blocks(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A head with many errors has short blocks; how many of them are measured at once changes no trial."""
+    monkeypatch.setattr("geometry.accuracy.bench._MOST_DRAWS", 20_000)
+    bench = bench_of(crowded())
+    assert bench.lot > 2 * bench.block and bench.lot % bench.block == 0
+    at_once = simulate(crowded(), bench.lot + 40, 1)
+    monkeypatch.setattr("geometry.accuracy.bench._AT_ONCE", 0)
+    assert bench.lot == bench.block
+    again = simulate(crowded(), at_once.trials, 1)
+    assert (again.sound, again.within) == (at_once.sound, at_once.within)
+    for one, two in zip(at_once.clearances, again.clearances, strict=True):
+        assert (one.kind, one.between, one.short, one.spoiled) == (two.kind, two.between, two.short, two.spoiled)
+        assert two.spread.mean == pytest.approx(one.spread.mean, abs=AGREE) and two.spread.sd == pytest.approx(one.spread.sd, abs=AGREE)
+
+
+@pytest.mark.parametrize("aim", ["sound", "within"])
+def test_a_chance_by_itself_is_that_of_the_whole_simulation(aim: str) -> None:
+    """Though nothing is measured finer than it takes."""
+    for layout in (crowded(), demo()):
+        bench = bench_of(layout)
+        found = simulated(bench, 3000, 5)
+        assert chance_of(bench, 3000, 5, aim) == (found.sound if aim == "sound" else found.within)
+
+
+def test_what_is_measured_roughly_is_exact_below_what_is_enough_and_never_more_than_it_is() -> None:
+    bench = bench_of(crowded())
+    lot = Trials(bench, bench.block, 3)
+    specs = bench.specs(lot.reach())
+    built, quicker = next(lot.built()), 0
+    for spec in specs:
+        exact, rough = spec.measure(built), spec.least(built, spec.needed)
+        below = exact < spec.needed
+        assert rough[below] == pytest.approx(exact[below], abs=AGREE) and (rough <= exact + AGREE).all() and (rough[~below] >= spec.needed - AGREE).all()
+        quicker += int((rough < exact - AGREE).any())
+    assert quicker > 0
 
 
 def test_blocks_that_are_drawn_again_give_what_kept_ones_give(monkeypatch: pytest.MonkeyPatch) -> None:
