@@ -524,6 +524,10 @@
         <translation>Ein Sattel von {nut_width} ist breiter, als eine Hand greift: höchstens {most}.</translation>
     </message>
     <message>
+        <source>A part that is pressed into its bore is loose in one that is a twentieth of a millimetre wider.</source>
+        <translation>Ein Teil, das in seine Bohrung gepresst wird, sitzt in einer um ein Zwanzigstel Millimeter weiteren lose.</translation>
+    </message>
+    <message>
         <source>A pass may take only {step}, so it would need more than {most_passes} passes: take a wider cutter or longer cutting edges.</source>
         <translation>Ein Durchgang darf nur {step} nehmen, das gäbe mehr als {most_passes} Durchgänge: einen breiteren Fräser oder längere Schneiden nehmen.</translation>
     </message>
@@ -2298,6 +2302,10 @@
     <message>
         <source>Drill it {needed} mm less deep.</source>
         <translation>{needed} mm weniger tief bohren.</translation>
+    </message>
+    <message>
+        <source>Drill of nearly that size</source>
+        <translation>Bohrer fast dieser Größe</translation>
     </message>
     <message>
         <source>Drill point comes through</source>
@@ -7472,6 +7480,14 @@
         <translation>Der Bohrer würde in {slot} ausreißen, dann schon offen: hinter der Wand steht kein Holz, und danach verläuft er.</translation>
     </message>
     <message>
+        <source>The drill {drill} makes it {by} narrower than the {diameter} asked for: try the part in scrap first.</source>
+        <translation>Der Bohrer {drill} macht sie um {by} enger als die verlangten {diameter}: das Teil zuerst in einem Reststück probieren.</translation>
+    </message>
+    <message>
+        <source>The drill {drill} makes it {by} wider than the {diameter} asked for: try the part in scrap first.</source>
+        <translation>Der Bohrer {drill} macht sie um {by} weiter als die verlangten {diameter}: das Teil zuerst in einem Reststück probieren.</translation>
+    </message>
+    <message>
         <source>The drill's point for {item} goes {measured} mm into the inner wall of {own}.</source>
         <translation>Die Bohrerspitze für {item} dringt {measured} mm in die Innenwand von {own} ein.</translation>
     </message>
@@ -7996,6 +8012,14 @@
         <translation>Der Name {value} ist vergeben: einen anderen wählen.</translation>
     </message>
     <message>
+        <source>The nearest drill in the rack for {named} is {drill}: it drills {by} mm narrower than the {diameter} mm asked for.</source>
+        <translation>Der nächste Bohrer im Bestand für {named} ist {drill}: er bohrt um {by} mm enger als die verlangten {diameter} mm.</translation>
+    </message>
+    <message>
+        <source>The nearest drill in the rack for {named} is {drill}: it drills {by} mm wider than the {diameter} mm asked for.</source>
+        <translation>Der nächste Bohrer im Bestand für {named} ist {drill}: er bohrt um {by} mm weiter als die verlangten {diameter} mm.</translation>
+    </message>
+    <message>
         <source>The next job</source>
         <translation>Die nächste Arbeit</translation>
     </message>
@@ -8182,6 +8206,10 @@
     <message>
         <source>The papers at full size</source>
         <translation>Die Papiere in voller Größe</translation>
+    </message>
+    <message>
+        <source>The part may not go in: try it in scrap first, or enter a drill of that size in the rack.</source>
+        <translation>Das Teil geht vielleicht nicht hinein: zuerst in einem Reststück probieren oder einen Bohrer dieser Größe im Bestand eintragen.</translation>
     </message>
     <message>
         <source>The part of a tuner that fingers turn.</source>
@@ -9762,6 +9790,10 @@
     <message>
         <source>What is measured</source>
         <translation>Was gemessen wird</translation>
+    </message>
+    <message>
+        <source>What is pressed or screwed in would sit looser: try the part in scrap first, or enter a drill of that size in the rack.</source>
+        <translation>Was hineingepresst oder geschraubt wird, säße lockerer: das Teil zuerst in einem Reststück probieren oder einen Bohrer dieser Größe im Bestand eintragen.</translation>
     </message>
     <message>
         <source>What is printed: template, wrap paper, drilling and router cards, lists.</source>
@@ -13346,6 +13378,10 @@
         <translation>{by} ein Schreibfehler?</translation>
     </message>
     <message>
+        <source>{by} narrower than the {diameter} asked for</source>
+        <translation>um {by} enger als die verlangten {diameter}</translation>
+    </message>
+    <message>
         <source>{by} to the bass side</source>
         <translation>{by} zur Bassseite</translation>
     </message>
@@ -13360,6 +13396,10 @@
     <message>
         <source>{by} to the treble side</source>
         <translation>{by} zur Diskantseite</translation>
+    </message>
+    <message>
+        <source>{by} wider than the {diameter} asked for</source>
+        <translation>um {by} weiter als die verlangten {diameter}</translation>
     </message>
     <message>
         <source>{called} breaks out of the outline by {measured} mm.</source>

@@ -13,7 +13,7 @@ from geometry.layout import Headstock, Pattern, loop_path
 from geometry.lengths import at_least, told_down
 from geometry.saying import count, number_list, say
 from geometry.solids import Drilling
-from geometry.solids.drilling import drill_for, point_ahead, to_drill
+from geometry.solids.drilling import drill_for, misfit, point_ahead, to_drill
 from geometry.terms import term
 from geometry.units import format_angle
 
@@ -174,8 +174,12 @@ def drills(layout: Headstock, work: Work) -> list[Tool]:
         if drill is None:
             found.append((diameter, Tool(f"{term(kinds[0])} {length(diameter)}", words, False)))
         else:
-            other = "" if drill.kind in kinds else say("the pattern asks for {kind}", kind=term(kinds[0]))
-            found.append((diameter, Tool(drill.id, words, True, other)))
+            other = [] if drill.kind in kinds else [say("the pattern asks for {kind}", kind=term(kinds[0]))]
+            if wider := misfit(drill, group[0]):
+                by, wanted_size = length(abs(wider)), length(diameter)
+                other.append(say("{by} wider than the {diameter} asked for", by=by, diameter=wanted_size) if wider > 0 else
+                             say("{by} narrower than the {diameter} asked for", by=by, diameter=wanted_size))
+            found.append((diameter, Tool(drill.id, words, True, "; ".join(other))))
     found += [(diameter, Tool(id, say("{holes} for the waste, deepest {deep} to the point",
                                       holes=_holes(number), deep=at_least(deep)), True))
               for id, (diameter, number, deep) in waste.items()]

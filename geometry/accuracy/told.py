@@ -7,7 +7,7 @@ from geometry.checks.snags import Snag
 NOT_SIMULATED = frozenset({
     "seats-overlap", "seat-overhang", "seat-over-slot", "plate-rocks", "flat-too-small", "flat-rail",
     "buttons", "button-to-wood", "no-mark",
-    "blank-too-small", "pin-to-blank", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-short", "quill", "bit-too-wide",
+    "blank-too-small", "pin-to-blank", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-size", "drill-short", "quill", "bit-too-wide",
     "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "post-not-through", "wood-for-tuner", "post-too-low",
     "drill-point", "misses-wood",
     "ramp-to-pocket", "string-to-post", "string-to-string", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor",

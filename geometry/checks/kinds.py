@@ -136,6 +136,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "bit-unguided": Kind(say("Template does not guide the bit"), say("The follower has to rub on the template at every "
                                                                 "depth.")),
     "no-drill": Kind(say("No such drill in the rack"), say("The rack holds no drill of this diameter.")),
+    "drill-size": Kind(say("Drill of nearly that size"),
+                       say("A part that is pressed into its bore is loose in one that is a twentieth of a millimetre wider.")),
     "drill-short": Kind(say("Deeper than the drill is long"), say("The drill does not reach the bottom of the hole.")),
     "quill": Kind(say("Deeper than the quill travels"), say("The drill press has to be reset during the hole.")),
 }

@@ -8,38 +8,57 @@ from geometry.checks.around import Around
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
+from geometry.checks.said import length
 from geometry.checks.snags import NOTE, Snag, short
 from geometry.checks.words import listed, mm, size
+from geometry.layout.shop import Drill
 from geometry.saying import say
-from geometry.solids.drilling import Drilling
+from geometry.solids.drilling import Drilling, misfit
 from geometry.terms import term
 
 _NAMED = 3
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Notes of diameters that the rack lacks."""
-    lacking: dict[float, list[tuple[str, Drilling]]] = {}
-    for diameter, id, drilling in scene.memo.snags_together(_missing, scene.items, scene.drills):
-        lacking.setdefault(diameter, []).append((id, drilling))
-    for diameter, wanted in sorted(lacking.items()):
-        ids = tuple(dict.fromkeys(id for id, _ in wanted))
-        named = list(ids[:_NAMED]) + ([say("{n} more", n=len(ids) - _NAMED)] if len(ids) > _NAMED else [])
-        yield Snag("no-drill", NOTE, ids, wanted[0][1].start, None, None,
-                   say("The rack holds no {diameter} mm drill for {named}.",
-                       diameter=size(diameter), named=listed(named)),
-                   say("Enter the drill in the rack, or change the hardware pattern to one you have."))
+    """Notes of diameters that the rack lacks, or holds a drill for that is a little wider or narrower."""
+    unmet: dict[tuple[float, str], list[tuple[Drill | None, str, Drilling]]] = {}
+    for drill, id, drilling in scene.memo.snags_together(_unmet, scene.items, scene.drills):
+        unmet.setdefault((drilling.diameter, drill.id if drill else ""), []).append((drill, id, drilling))
+    for (diameter, _), wanted in sorted(unmet.items()):
+        drill, _, drilling = wanted[0]
+        ids = tuple(dict.fromkeys(id for _, id, _ in wanted))
+        named = listed(list(ids[:_NAMED]) + ([say("{n} more", n=len(ids) - _NAMED)] if len(ids) > _NAMED else []))
+        if drill is None:
+            yield Snag("no-drill", NOTE, ids, drilling.start, None, None,
+                       say("The rack holds no {diameter} mm drill for {named}.", diameter=size(diameter), named=named),
+                       say("Enter the drill in the rack, or change the hardware pattern to one you have."))
+        else:
+            yield _other_size(drill, drilling, ids, named)
 
 
-def _missing(items: Sequence[Item], drills: Drills) -> list[tuple[tuple[float, str, Drilling], ...]]:
-    """(diameter that the rack lacks in mm, the item, its first drilling of it) of each item."""
+def _other_size(drill: Drill, drilling: Drilling, ids: tuple[str, ...], named: str) -> Snag:
+    wider = misfit(drill, drilling)
+    words = {"drill": drill.id, "named": named, "by": length(abs(wider), 2), "diameter": size(drilling.diameter)}
+    said, advice = (
+        (say("The nearest drill in the rack for {named} is {drill}: it drills {by} mm wider than the {diameter} mm asked for.", **words),
+         say("What is pressed or screwed in would sit looser: try the part in scrap first, or enter a drill of that size in the rack."))
+        if wider > 0 else
+        (say("The nearest drill in the rack for {named} is {drill}: it drills {by} mm narrower than the {diameter} mm asked for.", **words),
+         say("The part may not go in: try it in scrap first, or enter a drill of that size in the rack.")))
+    return Snag("drill-size", NOTE, ids, drilling.start, None, None, said, advice)
+
+
+def _unmet(items: Sequence[Item], drills: Drills) -> list[tuple[tuple[Drill | None, str, Drilling], ...]]:
+    """(the nearest drill that the rack has, the item, its first drilling so wide) of each diameter of an item that the rack does not hold."""
     found = []
     for item in items:
-        lacking: dict[float, tuple[float, str, Drilling]] = {}
+        unmet: dict[tuple[float, str], tuple[Drill | None, str, Drilling]] = {}
         for drilling in item.drillings:
-            if not drilling.there and drills.find(drilling) is None:
-                lacking.setdefault(drilling.diameter, (drilling.diameter, item.id, drilling))
-        found.append(tuple(lacking.values()))
+            if not drilling.there:
+                drill = drills.find(drilling)
+                if drill is None or drill.diameter != drilling.diameter and misfit(drill, drilling):
+                    unmet.setdefault((drilling.diameter, drilling.drill), (drill, item.id, drilling))
+        found.append(tuple(unmet.values()))
     return found
 
 

@@ -13,7 +13,7 @@ from geometry.sequence.operation import LEVEL, Kind, Operation, Setup, Table
 from geometry.sequence.shadows import drilled
 from geometry.sequence.tables import side_tables
 from geometry.sequence.wishes import Wishes
-from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead, point_length, to_drill
+from geometry.solids.drilling import Drilling, drill_for, holes, misfit, point_ahead, point_length, to_drill
 from geometry.solids.slot_area import slot_area
 from geometry.terms import term
 from geometry.tolerance import TOUCH
@@ -144,6 +144,7 @@ def _made(layout: Headstock, d: Drilling, kind: Kind, words: str, setup: Setup, 
     stop = more.pop("stop", d.stop)
     blocked = more.pop("blocked", "") or _out_of_reach(layout, d, drill, stop, wishes)
     given = {"features": (d.of,), "drillings": (d,)} | more
+    given["cautions"] = (*given.get("cautions", ()), *_other_size(drill, d, wishes))
     return Operation(f"{kind} {d.id}", kind, _title(d, kind), words, setup, stop=stop, blocked=blocked, **given)
 
 
@@ -161,6 +162,16 @@ def _what(d: Drilling) -> str:
     if _named_hole(d):
         return d.of
     return say("{sort} of {name}", sort=term(d.operation), name=d.of)
+
+
+def _other_size(drill: Drill | None, d: Drilling, wishes: Wishes) -> tuple[str, ...]:
+    """What to mind where the drill is not quite of the size that is asked for."""
+    wider = 0.0 if drill is None else misfit(drill, d)
+    if not wider:
+        return ()
+    words = {"drill": drill.id, "by": wishes.told(abs(wider), 2), "diameter": _dia(d, wishes)}
+    return ((say("The drill {drill} makes it {by} wider than the {diameter} asked for: try the part in scrap first.", **words) if wider > 0 else
+             say("The drill {drill} makes it {by} narrower than the {diameter} asked for: try the part in scrap first.", **words)),)
 
 
 def _named_hole(d: Drilling) -> bool:

@@ -153,6 +153,8 @@ def _by_axis(bores: tuple[Bore, ...]) -> list[list[Bore]]:
 
 SAME_SIZE = 0.05
 """mm by which a drill may differ from the diameter that is asked for"""
+SLIGHT = 0.02
+"""mm: so little wider or narrower than it is marked a drill cuts anyway (common practice, no source)"""
 
 _PARALLEL = math.sin(math.radians(1))
 
@@ -193,9 +195,18 @@ def point_ahead(drill: Drill | None, drilling: Drilling) -> float:
 
 
 def drill_among(drills: Iterable[Drill], drilling: Drilling) -> Drill | None:
-    """Of some drills one of that diameter (to SAME_SIZE), of the wanted kind if there is one; None without any."""
+    """Of some drills one of that diameter (to SAME_SIZE), to SLIGHT if there is one, and then of the wanted kind; None without any.
+
+    What is pressed in is spoilt by a bore that is too wide, not by the kind of drill that made it.
+    """
     fitting = (d for d in drills if abs(d.diameter - drilling.diameter) <= SAME_SIZE + TOUCH)
-    return min(fitting, default=None, key=lambda d: (d.kind != drilling.drill, abs(d.diameter - drilling.diameter)))
+    return min(fitting, default=None, key=lambda d: (misfit(d, drilling) != 0, d.kind != drilling.drill, abs(d.diameter - drilling.diameter)))
+
+
+def misfit(drill: Drill, drilling: Drilling) -> float:
+    """How much wider than asked for a drill makes a drilling, mm, negative: narrower; 0 where that is no more than SLIGHT."""
+    wider = drill.diameter - drilling.diameter
+    return wider if abs(wider) > SLIGHT + TOUCH else 0.0
 
 
 def drill_for(layout: Headstock, drilling: Drilling) -> Drill | None:

@@ -176,8 +176,17 @@ _STUB = _rack(drills=tuple(Drill(id=d.id, kind=d.kind, diameter=d.diameter, leng
 _EXACT = _rack(drills=tuple(Drill(id=d.id, kind=d.kind, diameter=d.diameter, length=17.8, spur=d.spur)
                             for d in DRILLS))
 # A brad drill of 6 mm runs 1.8 mm ahead: 17.8 mm through 16 mm of wood.
+
+
+def _six(diameter):
+    """The rack with a brad of that size in the place of the one of 6."""
+    return _rack(drills=tuple(d for d in DRILLS if d.diameter != 6.0) + (Drill(id="brad", kind="brad", diameter=diameter, length=150.0, spur=1.8),))
+
+
 _RACK = (
     Case("no-drill", _one(_NINE), None, NOTE, _one(FACE)),
+    Case("drill-size", head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), rack=_six(6.05)), None, NOTE,
+         head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), rack=_six(6.02))),
     Case("drill-short", head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), pins=(), rack=_STUB), 15.0, NOTE,
          head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), pins=(), rack=_EXACT)),
     Case("quill", head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,), pins=(), rack=_rack(press=DrillPress(quill=17.0))),

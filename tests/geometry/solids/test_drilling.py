@@ -7,7 +7,7 @@ from msgspec.structs import replace
 
 from geometry.layout import Drill, EdgePlace, EdgeRun, Row, RowPlace, SingleHole, StraightRun, Tuner
 from geometry.solids import frames, holes, side_bore
-from geometry.solids.drilling import drill_for, point_length, square_edge_reach, twist_point
+from geometry.solids.drilling import drill_among, drill_for, misfit, point_length, square_edge_reach, twist_point
 from geometry.solids.flats import stands_off
 from geometry.solids.side import block_height, tilt_of
 from geometry.units import parse_length
@@ -131,6 +131,19 @@ def test_the_rack_gives_the_kind_asked_for_first():
     layout = head(tuners=(face("a", 0.0, 90.0),), patterns=(FACE,))
     drilling = holes(layout)[0].drillings[0]
     assert drill_for(layout, drilling).id == "brad 6"
+
+
+def test_a_drill_of_the_size_asked_for_goes_before_one_of_the_kind_asked_for():
+    """A tuner that is pressed into 6.35 is loose in 6.4; to 0.02 sizes are one, and then the kind decides."""
+    layout = head(tuners=(face("a", 0.0, 90.0, quarter := pattern("quarter", "face", bore(diameter=6.35))),), patterns=(quarter,))
+    drilling = holes(layout)[0].drillings[0]
+
+    def chosen(*drills):
+        return drill_among([Drill(id=f"{kind} {size}", kind=kind, diameter=size, length=100.0) for kind, size in drills], drilling)
+    assert chosen(("brad", 6.4), ("twist", 6.35)).id == "twist 6.35"
+    assert chosen(("twist", 6.35), ("brad", 6.37)).id == "brad 6.37"
+    assert chosen(("brad", 6.4)).id == "brad 6.4" and chosen(("brad", 6.41)) is None
+    assert [round(misfit(chosen(("brad", size)), drilling), 6) for size in (6.3, 6.33, 6.35, 6.37, 6.4)] == [-0.05, 0.0, 0.0, 0.0, 0.05]
 
 
 def test_a_hole_as_deep_as_the_wood_is_thick_goes_through_in_either_unit():
