@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections import defaultdict
 
 import numpy as np
-import shapely
 from msgspec import Struct
 
 from geometry.accuracy.built import Built, Model

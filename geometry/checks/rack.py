@@ -7,8 +7,8 @@ from collections.abc import Iterable, Sequence
 from geometry.checks.around import Around
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item
-from geometry.checks.scene import Scene
 from geometry.checks.said import length
+from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, Snag, short
 from geometry.checks.words import listed, mm, size
 from geometry.layout.shop import Drill
