@@ -4216,8 +4216,8 @@
         <translation>Die Grenze in die andere Richtung versetzen.</translation>
     </message>
     <message>
-        <source>Move the inner wall of {own} {lacking} mm away, or bear the post's tip: drill {length} mm deeper into the wall.</source>
-        <translation>Die Innenwand von {own} um {lacking} mm wegrücken oder das Wellenende lagern: {length} mm tiefer in die Wand bohren.</translation>
+        <source>Move the inner wall of {own} {lacking} mm away, or drill {length} mm deeper, into that wall: there the bore gives the post's end its room.</source>
+        <translation>Die Innenwand von {own} um {lacking} mm wegrücken oder {length} mm tiefer bohren, in diese Wand hinein: dort gibt die Bohrung dem Ende der Welle Platz.</translation>
     </message>
     <message>
         <source>Move the line itself</source>

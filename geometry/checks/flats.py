@@ -10,7 +10,7 @@ from geometry.checks.around import Around
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening
 from geometry.checks.snags import TIGHT, Snag, grade, short
-from geometry.checks.words import both, tenths
+from geometry.checks.words import aslant, both, tenths
 from geometry.curves import Line, Path
 from geometry.layout.shop import Margins
 from geometry.saying import say
@@ -43,16 +43,17 @@ def _rail(item: Item, opening: Opening, margins: Margins) -> tuple[Snag, ...]:
     middle, along = frame.origin[:2], frame.u[:2]
     a, b = v.along(middle, along, -half), v.along(middle, along, half)
     cut = _cuts_into(a, b, plan(frame.w), item.tuner.flat.depth, opening)
+    squarely = 1.0
     if cut is None:
         measured, p, q = Wall(Path((Line(a, b),))).to(opening.wall)
-        where = v.middle(p, q)
+        where, squarely = v.middle(p, q), v.dot(v.unit(v.sub(q, p)), plan(frame.w)) if measured > 0 else 1.0
     else:
         measured, where = -cut[0], cut[1]
     needed = margins.rail
     if not short(measured, needed):
         return ()
     there, wanted = both(measured, needed)
-    less = tenths(min(needed - measured, item.tuner.flat.depth))
+    less = tenths(min(aslant(needed - measured, squarely), item.tuner.flat.depth))
     text = (say("The flat for {item} cuts into {opening}.", item=item.id, opening=opening.id) if measured <= 0 else
             say("The rail between the flat for {item} and {opening} is {a} mm; {b} mm wanted.",
                 item=item.id, opening=opening.id, a=there, b=wanted))

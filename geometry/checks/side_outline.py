@@ -22,7 +22,7 @@ from geometry.checks.kinds import outline_kind
 from geometry.checks.scene import Scene
 from geometry.checks.side_walls import MOSTLY
 from geometry.checks.snags import OUTLINE, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, first, into, name, sort_of, tenths
+from geometry.checks.words import aslant, both, first, into, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
@@ -176,12 +176,14 @@ def _by_point(item: Item, drilling: Drilling, ahead: float, outline: Wall, rest:
 
 def _advice(item: Item, way: Vec2 | None, lacking: float) -> str:
     """What would bring a drilling back into the wood, by the way that is the nearest."""
-    to_tip, amount = 0.0 if way is None else v.dot(way, plan(item.frame.u)), tenths(lacking)
+    to_tip, back = (0.0, 1.0) if way is None else (v.dot(way, plan(item.frame.u)), -v.dot(way, plan(item.frame.w)))
+    amount = tenths(aslant(lacking, abs(to_tip)))
     if to_tip > MOSTLY:
         return say("Slide {item} {amount} mm to the tip, or reshape the outline.", item=item.id, amount=amount)
     if to_tip < -MOSTLY:
         return say("Slide {item} {amount} mm to the nut, or reshape the outline.", item=item.id, amount=amount)
-    return say("Drill it {needed} mm less deep, choose shorter hardware, or reshape the outline.", needed=amount)
+    return say("Drill it {needed} mm less deep, choose shorter hardware, or reshape the outline.",
+               needed=tenths(aslant(lacking, back) if back > 0 else lacking))
 
 
 def _near(item: Item, ring: _Ring, margins: Margins) -> list[tuple[Drilling, float, float, shapely.LineString]]:

@@ -8,6 +8,7 @@ and what is told of the post is never more than its true distance to the wall.
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
 from msgspec import Struct
 
@@ -20,7 +21,7 @@ from geometry.checks.scene import Opening
 from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.slot_room import FACING, before_end, wall_beside
 from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, first, into, mm, tenths
+from geometry.checks.words import aslant, both, first, into, mm, tenths
 from geometry.layout.hardware import Post
 from geometry.layout.shop import Margins
 from geometry.saying import say
@@ -31,6 +32,8 @@ from geometry.vectors import Vec2, Vec3
 
 _SIGHT = 400.0
 """mm: how far a side bore could possibly reach"""
+_SHARES = tuple(1 + step / 20 for step in range(61))
+"""What sliding along the edge may take, in times of what lacks"""
 _SIDEWAYS = 0.7
 """Cosine to the edge of the way to a wall from which a string hole lies beside the end of its slot, not beside rail or inner wall"""
 
@@ -118,9 +121,9 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
                 item=item.id, a=a, own=own.id, b=b))
     lacking = margins.post_wall - measured
     return [Snag("post-to-wall", grade(measured), (item.id, own.id), _on(bore, leaves), measured, margins.post_wall,
-                 text, say("Move the inner wall of {own} {lacking} mm away, or bear the post's tip: drill {length} mm "
-                           "deeper into the wall.",
-                           own=own.id, lacking=tenths(lacking), length=tenths(max(0.0, post.length - bore.depth))))]
+                 text, say("Move the inner wall of {own} {lacking} mm away, or drill {length} mm deeper, into that wall: there the bore "
+                           "gives the post's end its room.",
+                           own=own.id, lacking=tenths(lacking), length=tenths(max(post.length, axis.leaves) - bore.depth)))]
 
 
 def _point(item: Item, bore: Drilling, own: Opening, axis: Span, drills: Drills) -> list[Snag]:
@@ -163,7 +166,8 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
                     item=item.id, measured=into(measured), wall=term(wall), own=own.id) if measured < 0
                 else say("The string hole of {item} lies {a} mm from the {wall} of {own}; {b} mm wanted.",
                          item=item.id, a=a, wall=term(wall), own=own.id, b=b))
-        lacking = tenths(margins.string_hole - measured)
+        squarely = abs(v.dot(beside[1], plan(bore.direction))) if measured >= 0 else 1.0
+        lacking = tenths(aslant(margins.string_hole - measured, squarely))
         found.append(Snag("string-hole", grade(measured), (item.id, own.id), _on(bore, hole), measured,
                           margins.string_hole, text,
                           say("Move {own} {lacking} mm outwards, or choose a post with its hole {lacking} mm deeper.",
@@ -181,7 +185,13 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
                     item=item.id, room=into(room), own=own.id) if room < 0 else
                 say("The post of {item} lies {a} mm from the end of {own}; {b} mm wanted.",
                     item=item.id, a=a, own=own.id, b=b))
-        lacking = tenths(margins.post_wall - room)
+        end = 1.0 if tip < nut else -1.0
+
+        def clear(by: float) -> bool:
+            there = v.along(spot, plan(item.frame.u), -end * by)
+            around = wall_beside(own, there, post.diameter / 2 + margins.post_wall)[0]
+            return not short(_room(item, there, own, end, margins, around), margins.post_wall)
+        lacking = tenths(_slide(margins.post_wall - room, clear))
         found.append(Snag("post-to-slot-end", grade(room), (item.id, own.id), _on(bore, hole), room, margins.post_wall,
                           text, say("Slide {item} {lacking} mm to the {end}, or lengthen {own} by that.", item=item.id,
                                     lacking=lacking, end=term("nut" if tip < nut else "tip"), own=own.id)))
@@ -191,11 +201,19 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
 def _hole_by_end(item: Item, own: Opening, where: Vec3, measured: float, to_tip: float, margins: Margins) -> Snag:
     """The string hole too near to an end of the slot."""
     a, b = both(measured, margins.string_hole)
+    back = v.scale(plan(item.frame.u), -math.copysign(1.0, to_tip))
+    lacking = _slide(margins.string_hole - measured, lambda by: not short(
+        wall_beside(own, v.along(plan(where), back, by), margins.string_hole)[0], margins.string_hole))
     return Snag("string-hole", grade(measured), (item.id, own.id), where, measured, margins.string_hole,
                 say("The string hole of {item} lies {a} mm from the end of {own}; {b} mm wanted.",
                     item=item.id, a=a, own=own.id, b=b),
                 say("Slide {item} {lacking} mm to the {end}, or lengthen {own} by that.", item=item.id,
-                    lacking=tenths(margins.string_hole - measured), end=term("nut" if to_tip > 0 else "tip"), own=own.id))
+                    lacking=tenths(lacking), end=term("nut" if to_tip > 0 else "tip"), own=own.id))
+
+
+def _slide(least: float, enough: Callable[[float], bool]) -> float:
+    """How far to slide along the edge, mm: in a round end the wall gives way less than one slides. As far as it helps at all."""
+    return next((by for by in (least * share for share in _SHARES) if enough(by)), least)
 
 
 def _room(item: Item, spot: Vec2, own: Opening, way: float, margins: Margins, around: float) -> float:

@@ -22,7 +22,7 @@ from geometry.checks.kinds import slot_kind
 from geometry.checks.pockets import clear_of, wall_of
 from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, FACE, Snag, grade, short
-from geometry.checks.words import both, first, gap_text, into, is_small, mm, name, sort_of, tenths
+from geometry.checks.words import aslant, both, first, gap_text, into, is_small, mm, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
@@ -136,11 +136,12 @@ def _far_arm(item: Item, bore: Drilling, ahead: float, own: Opening, needed: flo
         yield from _by_point(item, bore, ahead, arm, 0.0, measured, needed, far_arm_of(own))
     if short(measured, needed):
         lacking = needed - measured
-        back = way is not None and v.dot(way, plan(bore.direction)) < -MOSTLY and bore.depth > lacking
+        backwards = 0.0 if way is None else -v.dot(way, plan(bore.direction))
+        back = backwards > MOSTLY and bore.depth > aslant(lacking, backwards)
         yield Snag(slot_kind(sort_of(bore)), grade(measured), (item.id, own.id), where, measured, needed,
                    gap_text(name(bore), far_arm_of(own), measured, needed),
                    say("Drill it {amount} mm less deep, or draw the arms of {opening} that much farther apart.",
-                       amount=tenths(lacking), opening=own.id) if back else
+                       amount=tenths(aslant(lacking, backwards)), opening=own.id) if back else
                    say("Drill it less deep, or draw the arms of {opening} farther apart.", opening=own.id),
                    push=None if way is None else v.scale(way, lacking))
 
@@ -159,22 +160,23 @@ def _by_point(item: Item, drilling: Drilling, ahead: float, opening: Opening, be
 
 def _advice(item: Item, drilling: Drilling, opening: Opening, way: Vec2 | None, lacking: float) -> str:
     """What would give a drilling its wood, by the way out that is the nearest."""
-    amount = tenths(lacking)
     if opening.there:
         return clear_of(opening.id)
     if way is None and math.isfinite(opening.depth):
         return say("Set the axis of {item} {amount} mm deeper, or rout {opening} that much less deep.",
-                   item=item.id, amount=amount, opening=opening.id)
-    to_tip = 0.0 if way is None else v.dot(way, plan(item.frame.u))
+                   item=item.id, amount=tenths(lacking), opening=opening.id)
+    to_tip, back = (0.0, 1.0) if way is None else (v.dot(way, plan(item.frame.u)), -v.dot(way, plan(drilling.direction)))
+    amount = tenths(aslant(lacking, abs(to_tip)))
     if to_tip > MOSTLY:
         return say("Slide {item} {amount} mm to the tip, or move {opening} that much to the nut.",
                    item=item.id, amount=amount, opening=opening.id)
     if to_tip < -MOSTLY:
         return say("Slide {item} {amount} mm to the nut, or move {opening} that much to the tip.",
                    item=item.id, amount=amount, opening=opening.id)
-    if drilling.depth > lacking:
-        return say("Drill it {amount} mm less deep, or move {opening} {amount} mm away.", amount=amount, opening=opening.id)
-    return say("Move {opening} {amount} mm away from {item}.", opening=opening.id, amount=amount, item=item.id)
+    if back > 0 and drilling.depth > aslant(lacking, back):
+        return say("Drill it {amount} mm less deep, or move {opening} {amount} mm away.", amount=tenths(aslant(lacking, back)),
+                   opening=opening.id)
+    return say("Move {opening} {amount} mm away from {item}.", opening=opening.id, amount=tenths(lacking), item=item.id)
 
 
 def first_on_the_way(drilling: Drilling, reach: float, openings: tuple[Opening, ...]) -> Opening | None:

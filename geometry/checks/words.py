@@ -82,6 +82,12 @@ def up(value: float) -> float:
     return math.ceil(float(value) * 10 - 1e-6) / 10
 
 
+def aslant(lacking: float, cosine: float) -> float:
+    """mm to go on a way at an angle of that cosine (above 0) to the nearest one, to be `lacking` mm farther from a wall: enough of
+    a straight one and of one that bulges."""
+    return lacking / max(cosine, 0.1)
+
+
 def tenths(value: float) -> str:
     """What has to be done, in tenths of a mm rounded up: `1.9`."""
     return length(up(value), 1, exact=True)
