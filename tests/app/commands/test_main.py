@@ -8,7 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from app.commands.main import _about_file
+from app.commands.arguments import parse
+from app.commands.main import _about_file, run
 from app.setup.places import CHECKOUT
 from tests.app.commands.calling import RUN, SAMPLE, call, call_whole, modules_loaded, one_sentence
 
@@ -50,14 +51,17 @@ def test_without_anywhere_to_print_to_the_exit_code_is_the_same() -> None:
     assert (done.returncode, done.stderr) == (call("check", SAMPLE).returncode, "")
 
 
-@pytest.mark.parametrize("text", ["", "{", "[]", '{"pegwright": 99}', '{"pegwright": 1, "nonsense": 2}', "\0\1\2"])
 @pytest.mark.parametrize("command", ["check", "sheets"])
-def test_a_file_that_is_no_layout(tmp_path: Path, text: str, command: str) -> None:
+def test_a_file_that_is_no_layout(tmp_path: Path, command: str, capsys: pytest.CaptureFixture) -> None:
     file = tmp_path / "bad.headstock.json"
-    file.write_text(text, encoding="utf-8")
-    done = call(command, file, *(["--out", tmp_path] if command == "sheets" else []))
-    assert "bad.headstock.json" in one_sentence(done)
-    assert done.returncode == 2
+    words = [command, str(file), *(["--out", str(tmp_path)] if command == "sheets" else [])]
+    for text in ("", "{", "[]", '{"pegwright": 99}', '{"pegwright": 1, "nonsense": 2}', "\0\1\2"):
+        file.write_text(text, encoding="utf-8")
+        assert run(parse(words)) == 2
+        said = capsys.readouterr()
+        assert said.out == "" and said.err.count("\n") == 1 and "bad.headstock.json" in said.err, text
+    done = call(*words)
+    assert (one_sentence(done), done.returncode) == (said.err.strip(), 2), "a process of its own says the same"
     assert os.listdir(tmp_path) == ["bad.headstock.json"]
 
 
