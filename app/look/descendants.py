@@ -1,10 +1,9 @@
 """Every widget below another one.
 
-Not asked with the toolkit's `findChildren`: what it finds it gives to Python as
-parts of the one that was asked, and those that the toolkit made itself (the list
-of a box to choose from, the bars of a list) stay with it for good, even when the
-dialog that they were in is long gone. A window that was painted in other colours
-a hundred times held thousands.
+Instead of the toolkit's `findChildren`, which makes whatever it finds a part of
+the one that was asked. What the toolkit made itself (the list of a box to choose
+from, the bars of a list) then stays with that one for good, even when its dialog
+is gone: a window that is painted in other colours a hundred times holds thousands.
 """
 
 from __future__ import annotations

@@ -216,7 +216,7 @@ def _done(layout: Headstock, into: Into, options: Options, path: Path) -> Done:
     if into == OUTLINE:
         return Done(replace_outline(layout, path), say("Draw the outline"), (OUTLINE,))
     if into == "slot":
-        made = add_drawn_slot(layout, path, options.slot_depth)
+        made = add_drawn_slot(layout, path)
         ids = new_ids(layout, made)
         x0, _, x1, _ = path.box
         if options.mirrored and abs(x0 + x1) / 2 > ON_CENTRELINE:

@@ -40,9 +40,7 @@ class Options(Struct):
     kind: DrawKind = "straight"
     """edge drawn next"""
     slot_width: float = 13.0
-    slot_depth: float | None = None
     pattern: str = ""
     """hardware placed next"""
     pin_diameter: float = 6.0
     hole_diameter: float = 6.0
-    hole_depth: float | None = None

@@ -129,7 +129,7 @@ def _added(layout: Headstock, what: What, options: Options, at: Vec2) -> _Made:
     elif what == "pin":
         made = add_pin(layout, at, options.pin_diameter)
     else:
-        made = add_hole(layout, at, options.hole_diameter, options.hole_depth)
+        made = add_hole(layout, at, options.hole_diameter)
     ids = new_ids(layout, made)
     if options.mirrored and abs(plan_point(made, ids[0])[0]) > ON_CENTRELINE:
         made = mirror_copies(made, ids)

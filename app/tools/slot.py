@@ -105,7 +105,7 @@ def _done(layout: Headstock, options: Options, first: Vec2, second: Vec2) -> Don
 
 
 def _made(layout: Headstock, options: Options, first: Vec2, second: Vec2) -> Headstock:
-    made = add_straight_slot(layout, first, second, options.slot_width, options.slot_depth)
+    made = add_straight_slot(layout, first, second, options.slot_width)
     if options.mirrored and abs(first[0] + second[0]) / 2 > ON_CENTRELINE:
         made = mirror_copies(made, new_ids(layout, made))
     return made

@@ -3,7 +3,7 @@
 from geometry.at_need import fetched
 
 _HOMES: dict[str, tuple[str, ...]] = {
-    "engine": ("PERCENTS", "Input", "Linear", "Spread"),
+    "engine": ("Linear", "Spread"),
     "needs": ("Need", "Requirements"),
     "propagation": ("Propagated", "propagate"),
     "proposal": ("Outlook", "Proposal", "propose_moves"),

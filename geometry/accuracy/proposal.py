@@ -60,8 +60,8 @@ class Proposal(Struct, frozen=True):
     """A changed layout and what it gains.
 
     `moves` are the plan shifts (mm) of the tuners that move; empty, with the
-    layout as it was, when no move helps. `gained` is how much the chance of the
-    aim rises; `before` and `after` also tell the worst single chance.
+    layout as it was, when no move helps. `before` and `after` tell the chance
+    of the aim and the worst single chance.
     """
 
     layout: Headstock
@@ -69,11 +69,6 @@ class Proposal(Struct, frozen=True):
     aim: Aim
     before: Outlook
     after: Outlook
-
-    @property
-    def gained(self) -> float:
-        """Rise of the chance that the headstock comes out as aimed at."""
-        return self.after.chance - self.before.chance
 
 
 def propose_moves(layout: Headstock, aim: Aim | None = None, farthest: float = 10.0, trials: int = 10_000,

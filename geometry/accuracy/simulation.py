@@ -63,15 +63,9 @@ class Simulation(Struct, frozen=True):
     """
 
     trials: int
-    seed: int
     sound: float
     within: float
     clearances: tuple[Clearance, ...]
-
-    @property
-    def worst(self) -> Clearance | None:
-        """The clearance that is spoiled most often, of those that cost the piece; None when none came near."""
-        return next((c for c in self.clearances if c.spoils), None)
 
     def of(self, snag: Snag) -> Clearance | None:
         """The clearance that a snag is about: same kind and features, nearest place; None when it is not about one."""
@@ -114,7 +108,7 @@ def simulated(bench: Bench, trials: int, seed: int, progress: Progress | None = 
             if done % 16 == 15:
                 report(_FIRST_LOOK + (1 - _FIRST_LOOK) * (number + (done + 1) / len(specs)) / lot.lots)
         tally.next_lot(built.trials)
-    found = tally.result(seed, lot.stop_if_asked)
+    found = tally.result(lot.stop_if_asked)
     report(1.0)
     return found
 
@@ -170,7 +164,7 @@ class Tally:
         """All clearances of the present lot are in."""
         self._at += trials
 
-    def result(self, seed: int, ask: Callable[[], None]) -> Simulation:
+    def result(self, ask: Callable[[], None]) -> Simulation:
         """The finished simulation; `ask` may stop it."""
         trials = self._values.shape[1]
         found = []
@@ -178,7 +172,7 @@ class Tally:
             ask()
             found.append(self._clearance(i))
         found.sort(key=lambda c: (not c.spoils, -c.spoiled, -c.short, c.kind, c.between, c.where))
-        return Simulation(trials, seed, float(self._sound.mean()), float(self._within.mean()), tuple(found))
+        return Simulation(trials, float(self._sound.mean()), float(self._within.mean()), tuple(found))
 
     def _clearance(self, index: int) -> Clearance:
         spec, values = self._specs[index], self._values[index].astype(float)

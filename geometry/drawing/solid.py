@@ -46,7 +46,6 @@ class Ring(Struct, frozen=True, eq=False):
     corners: tuple[int, ...]
     top: float
     bottom: float
-    inward: bool
 
 
 class Round(Struct, frozen=True, eq=False):
@@ -172,4 +171,4 @@ def _ring(owner: str, path: Path, top: float, bottom: float, inward: bool) -> Ri
     normals = np.column_stack([chords[:, 1], -chords[:, 0]]) / np.hypot(*chords.T)[:, None]
     turn = (np.roll(normals, 1, axis=0) * normals).sum(axis=1)
     corners = tuple(int(i) for i in np.flatnonzero(turn < math.cos(CORNER)))
-    return Ring(owner, points, -normals if inward else normals, corners, top, bottom, inward)
+    return Ring(owner, points, -normals if inward else normals, corners, top, bottom)

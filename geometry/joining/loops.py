@@ -46,8 +46,6 @@ class Joined(Struct, frozen=True):
     """groups of touching or crossing lines of which the outer border was taken"""
     dropped_lines: int = 0
     """loose lines that enclose nothing, in groups where others do"""
-    inner_faces: int = 0
-    """areas merged into a larger one when the outer border was taken"""
     inexact: int = 0
     """tangles whose border is made of chords"""
 
@@ -60,7 +58,6 @@ class _Work(Struct):
     duplicates: int = 0
     tangles: int = 0
     dropped_lines: int = 0
-    inner_faces: int = 0
     inexact: int = 0
 
 
@@ -85,7 +82,7 @@ def join(paths: Sequence[Path], reach: float = JOIN, far_reach: float = FAR_REAC
         _take_loose(loose, work, reach, max(reach, far_reach))
     loops = _distinct([Chain(c.path.counter_clockwise(), c.sources) for c in work.loops], work)
     return Joined(tuple(loops), tuple(work.open), tuple(work.bridged), tuple(_gaps(work.open)), work.duplicates,
-                  tuple(work.crossed), work.tangles, work.dropped_lines, work.inner_faces, work.inexact)
+                  tuple(work.crossed), work.tangles, work.dropped_lines, work.inexact)
 
 
 def _closing(path: Path) -> Path | None:
@@ -179,7 +176,6 @@ def _take_tangle(chains: Sequence[Chain], around: Sequence[Chain], work: _Work, 
     if found.rings:
         work.loops.extend(Chain(ring, sources) for ring in found.rings)
         work.tangles += 1
-        work.inner_faces += found.inner_faces
         work.inexact += not found.exact
         work.dropped_lines += _apart(chains, found.rings)
     elif around:

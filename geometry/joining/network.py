@@ -39,8 +39,6 @@ class Enclosed(Struct, frozen=True):
     rings: tuple[Path, ...]
     exact: bool
     """False when the rings are chords of the curves (sagitta FINE, at most FLAT) because the exact way failed"""
-    inner_faces: int
-    """How many areas were merged into a larger one that surrounds them: lines inside were dropped"""
 
 
 def enclosed(segments: Sequence[Segment], reach: float, without: Sequence[Polygon] = ()) -> Enclosed:
@@ -82,7 +80,7 @@ def _area(found: Enclosed) -> float:
 def _without_slivers(found: Enclosed, reach: float) -> Enclosed:
     """The same without rings narrower than about 2 `reach`: they are the doubt about where lines meet."""
     rings = tuple(ring for ring in found.rings if abs(ring.area) > reach * ring.length)
-    return Enclosed(rings, found.exact, found.inner_faces)
+    return Enclosed(rings, found.exact)
 
 
 def _exact(pool: Sequence[Segment], cuts: Sequence[set[float]], without: Sequence[Polygon]) -> Enclosed | None:
@@ -95,7 +93,7 @@ def _exact(pool: Sequence[Segment], cuts: Sequence[set[float]], without: Sequenc
     chords, edge = _pieces_as_chords(pieces)
     faces = [f for f in shapely.get_parts(shapely.polygonize(chords)) if _counts(f, without)]
     if not faces:
-        return Enclosed((), True, 0)
+        return Enclosed((), True)
     whole = shapely.coverage_union_all(faces)
     if not whole.is_valid or abs(whole.area - sum(f.area for f in faces)) > 1e-6 * whole.area:
         return None
@@ -105,7 +103,7 @@ def _exact(pool: Sequence[Segment], cuts: Sequence[set[float]], without: Sequenc
         if path is None:
             return None
         rings.append(path)
-    return Enclosed(tuple(rings), True, len(faces) - len(shapely.get_parts(whole)))
+    return Enclosed(tuple(rings), True)
 
 
 def _stops(pool: Sequence[Segment], reach: float) -> tuple[list[set[float]], list[Line]]:
@@ -206,10 +204,10 @@ def _chords(segments: Sequence[Segment], reach: float, without: Sequence[Polygon
     noded = shapely.union_all(lines, grid_size=reach / 2)
     faces = [f for f in shapely.get_parts(shapely.polygonize(shapely.get_parts(noded))) if _counts(f, without)]
     if not faces:
-        return Enclosed((), False, 0)
+        return Enclosed((), False)
     whole = shapely.union_all(faces)
     rings = []
     for ring in _rings(whole):
         points = [(float(x), float(y)) for x, y in ring]
         rings.append(Path(tuple(Line(p, q) for p, q in zip(points, points[1:], strict=False)), closed=True))
-    return Enclosed(tuple(rings), False, len(faces) - len(shapely.get_parts(whole)))
+    return Enclosed(tuple(rings), False)

@@ -7,14 +7,16 @@ Off in x and y of holes at (x, y) of the plan, to first order in small angles an
 with shift (a, b) mm, rotation r rad, stretch p across and q along the head. Both the model without stretch (p = q = 0)
 and the full one are fitted by least squares to all readings of x and y, each reading one equation.
 
-The rule: the stretch is taken for real when the F test of the full model against the one without stretch,
+The full model (n parameters, k more than without stretch) is held against the other by the F test of nested linear
+models (any textbook of regression, from memory):
 
     F = ((S0 - S1) / k) / (S1 / (m - n)),
 
-S the sums of squares, k the parameters more, m readings, n parameters of the full model, would come out as large by
-chance less than once in 100 times, with at least 4 degrees of freedom left, and the larger of the two ratios is at
-least 0.05 %, which is what a paper moves by itself (common practice, no source). F test of nested linear models:
-any textbook of regression, from memory.
+with m readings and the sums of squares S0 without stretch, S1 with it. The stretch is taken for real where
+
+- chance gives an F as large less than once in 100 times,
+- at least 4 degrees of freedom are left,
+- the larger of the two ratios is at least 0.05 %: a paper moves by that much by itself (common practice, no source).
 """
 
 from __future__ import annotations

@@ -6,6 +6,7 @@ from PySide6.QtTest import QTest
 
 from app.window.background.background import running
 from app.window.stages import STAGES
+from geometry.routing import plan_routing
 from tests.gui.hands import pick
 from tests.waiting import press
 
@@ -126,7 +127,7 @@ def test_the_written_template_is_the_one_of_the_plan(bench, room, tmp_path, monk
     words = [panel.plans.itemText(i) for i in range(panel.plans.count())]
     pick(panel.plans, next(i for i, text in enumerate(words) if " with bush" in text))
     bench.planned("router")
-    offset = room.planned.routing.slots[0].best.offset
+    offset = plan_routing(bench.layout).slots[0].best.offset
     assert offset > 1
     panel._scroll.ensureWidgetVisible(panel.write_template)
     press(panel.write_template)

@@ -27,7 +27,6 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import speaking
 from geometry.routing import plan_routing
-from geometry.routing.together import RoutingPlan
 from geometry.saying import say
 from geometry.units import LengthUnit
 
@@ -49,7 +48,6 @@ class Planned(Struct, frozen=True):
     layout: Headstock
     """of record: the one that was planned, or one that differs in nothing that a plan reads"""
     unit: LengthUnit
-    routing: RoutingPlan
     sheets: tuple[RoutSheet, ...]
     notes: tuple[str, ...]
     marks: dict[str, Drawing]
@@ -190,5 +188,5 @@ def plan(layout: Headstock, unit: LengthUnit, ask: Ask = go_on) -> Planned:
         routing = plan_routing(layout, ask)
         notes = template_notes(layout, routing, ask)
         marks = face_groups(layout, routing, ask)
-        return Planned(layout, unit, routing, rout_sheets(layout, routing, ask), tuple(note.words[:1].upper() + note.words[1:] for note in notes),
+        return Planned(layout, unit, rout_sheets(layout, routing, ask), tuple(note.words[:1].upper() + note.words[1:] for note in notes),
                        marks | {"template": marks["template"] + note_marks(notes)})

@@ -69,7 +69,7 @@ class PictureDesk(QObject):
         ask_and_lay(self._w)
 
     def _trace(self) -> None:
-        from app.window.tracing.trace import trace_outline
+        from app.window.tracing.trace_dialog import trace_outline
         trace_outline(self._w)
 
     def _move(self) -> None:

@@ -1,29 +1,20 @@
-"""Proposing an outline from the picture: found and fitted beside the window, shown as a ghost, taken as one step."""
+"""Proposing an outline from the picture: pure, so that it is found and fitted beside the window."""
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
 import numpy as np
 from msgspec import Struct
-from PySide6.QtWidgets import QDialog
 
 from app.formats.picture_in import grey_of
 from app.window.background.waiting import Progress
 from geometry.curves import Path
-from geometry.edits import replace_outline
-from geometry.errors import GeometryError
 from geometry.layout.picture import Picture
-from geometry.saying import say
 from geometry.tracing.edges_of import edge_about
 from geometry.tracing.edges_of import threshold as threshold_of
 from geometry.tracing.fit import fit
 from geometry.tracing.plane_map import PlaneMap
 from geometry.tracing.to_nut import to_nut
 from geometry.vectors import Vec2
-
-if TYPE_CHECKING:
-    from app.window.frame import Frame
 
 
 class Proposal(Struct, frozen=True, eq=False):
@@ -35,7 +26,7 @@ class Proposal(Struct, frozen=True, eq=False):
 
 
 def propose(picture: Picture, at: Vec2, level: float | None, tolerance: float, progress: Progress | None) -> Proposal:
-    """The outline about a point of the picture; pure, so that it runs beside the window.
+    """The outline about a point of the picture.
 
     Grey level None takes the one that parts the picture best. GeometryError or
     FormatError with a sentence when there is no such edge.
@@ -55,17 +46,3 @@ def propose(picture: Picture, at: Vec2, level: float | None, tolerance: float, p
 def over_picture(path: Path, picture: Picture) -> np.ndarray:
     """Points of a path (mm) in the picture."""
     return PlaneMap(picture.place).inverse().many(path.flatten(0.01))
-
-
-def trace_outline(window: Frame) -> None:
-    """Ask where the head is in the picture and take its outline; one step of the history."""
-    from app.window.tracing.trace_dialog import TraceDialog
-    picture = window.document.layout.picture
-    if picture is None:
-        raise GeometryError(say("No picture lies behind the drawing: lay one there first."))
-    dialog = TraceDialog(window, picture)
-    taken = dialog.proposal if dialog.exec() == QDialog.DialogCode.Accepted else None
-    dialog.deleteLater()
-    if taken is not None:
-        window.document.apply(say("Trace the picture"), replace_outline(window.document.layout, taken.path))
-        window.set_stage("outline")

@@ -29,6 +29,7 @@ from app.window.background.errand import Errand
 from app.window.background.waiting import Cancelled, Progress
 from app.window.tracing.board import PictureBoard
 from app.window.tracing.trace import Proposal, over_picture, propose
+from geometry.edits import replace_outline
 from geometry.errors import GeometryError
 from geometry.layout.picture import Picture
 from geometry.lengths import at_least, speaking
@@ -42,6 +43,19 @@ if TYPE_CHECKING:
 
 TOLERANCES = (0.1, 0.15, 0.25, 0.5, 1.0)
 BEGIN_WITH = 0.15
+
+
+def trace_outline(window: Frame) -> None:
+    """Ask where the head is in the picture and take its outline; one step of the history."""
+    picture = window.document.layout.picture
+    if picture is None:
+        raise GeometryError(say("No picture lies behind the drawing: lay one there first."))
+    dialog = TraceDialog(window, picture)
+    taken = dialog.proposal if dialog.exec() == QDialog.DialogCode.Accepted else None
+    dialog.deleteLater()
+    if taken is not None:
+        window.document.apply(say("Trace the picture"), replace_outline(window.document.layout, taken.path))
+        window.set_stage("outline")
 
 
 class TraceDialog(ReadInOrder, QDialog):

@@ -216,11 +216,11 @@ def test_shift_keeps_level_and_alt_lets_go():
 
 
 def test_a_slot_of_any_shape():
-    hand = pen(plain(), "slot", slot_depth=4.0)
+    hand = pen(plain(), "slot")
     for at in ((-22.0, 100.0), (-12.0, 100.0), (-12.0, 130.0)):
         hand.click(*at)
     done = hand.key("enter")
-    assert done.name == "Draw bass slot" and done.layout.slots[-1].depth == 4.0
+    assert done.name == "Draw bass slot" and done.layout.slots[-1].depth is None
     assert isinstance(done.layout.slots[-1].shape, DrawnSlot)
     assert slot_path(sound(done.layout).slots[-1]).area == pytest.approx(150.0)
     both = pen(plain(), "slot", mirrored=True)

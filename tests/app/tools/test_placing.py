@@ -48,8 +48,8 @@ def test_a_side_tuner_follows_the_nearest_edge_or_its_mark():
 def test_pins_and_holes():
     pin = placing(plain(), "pin", pin_diameter=5.0).press(0.2, 120.2)
     assert pin.layout.pins[-1].at == (0.0, 120.0) and pin.layout.pins[-1].diameter == 5.0
-    hole = placing(plain(), "hole", hole_diameter=3.0, hole_depth=4.0).press(-12.2, 120.2)
-    assert (hole.layout.holes[-1].diameter, hole.layout.holes[-1].depth) == (3.0, 4.0)
+    hole = placing(plain(), "hole", hole_diameter=3.0).press(-12.2, 120.2)
+    assert (hole.layout.holes[-1].diameter, hole.layout.holes[-1].depth) == (3.0, None)
 
 
 def test_typed_places():
@@ -87,7 +87,7 @@ def test_esc_leaves_no_trace():
 
 
 def test_a_slot_by_two_presses():
-    hand = slotting(plain(), slot_width=11.0, slot_depth=6.0)
+    hand = slotting(plain(), slot_width=11.0)
     assert hand.move(-17.3, 40.2).readout == "17 mm to the bass, 40 mm from the nut line"
     hand.click(-17.3, 40.2)
     shown = hand.move(-17.2, 120.3)
@@ -95,7 +95,7 @@ def test_a_slot_by_two_presses():
     done = hand.press(-17.2, 120.3)
     slot = sound(done.layout).slots[-1]
     assert (slot.shape.nut_end, slot.shape.tip_end, slot.shape.width, slot.depth) == (
-        (-17.0, 40.0), (-17.0, 120.0), 11.0, 6.0)
+        (-17.0, 40.0), (-17.0, 120.0), 11.0, None)
     assert done.name == "Add bass slot"
 
 

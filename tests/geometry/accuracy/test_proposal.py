@@ -25,8 +25,7 @@ def worse(before: Headstock, after: Headstock) -> set:
 def test_a_crowded_tuner_is_moved_away_and_gains() -> None:
     found = propose_moves(crowded(), trials=3000)
     assert found.aim == "within" and found.before.worst > 0.8
-    assert found.after.worst < 0.05 and found.gained > 0.7
-    assert found.gained == found.after.chance - found.before.chance
+    assert found.after.worst < 0.05 and found.after.chance - found.before.chance > 0.7
     moved = dict(found.moves)
     assert moved["treble side 2"][1] == pytest.approx(4.3, abs=1.0)
     assert not worse(crowded(), found.layout)
@@ -42,7 +41,7 @@ def test_what_is_held_stays() -> None:
     assert not {"treble side 2", "bass side 1"} & set(dict(found.moves))
     every = replace(layout, tuners=tuple(replace(t, held=True) for t in layout.tuners))
     nothing = propose_moves(every, trials=500)
-    assert nothing.moves == () and nothing.layout is every and nothing.gained == 0.0
+    assert nothing.moves == () and nothing.layout is every and nothing.after == nothing.before
 
 
 def test_a_row_with_a_held_member_stays() -> None:
