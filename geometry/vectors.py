@@ -38,6 +38,11 @@ def cross(a: Vec2, b: Vec2) -> float:
     return a[0] * b[1] - a[1] * b[0]
 
 
+def turn(a: Vec2, b: Vec2) -> float:
+    """Angle from a to b in radians, -pi to pi, positive where b lies counter-clockwise of a; 0 where one of them has no length."""
+    return math.atan2(cross(a, b), dot(a, b))
+
+
 def norm(a: Vec2) -> float:
     """Length of a plane vector."""
     return math.hypot(a[0], a[1])
@@ -80,6 +85,11 @@ def turned(a: Vec2, angle: float) -> Vec2:
     """a turned by `angle` radians, counter-clockwise positive."""
     c, s = math.cos(angle), math.sin(angle)
     return (a[0] * c - a[1] * s, a[0] * s + a[1] * c)
+
+
+def clean(a: Vec2) -> Vec2:
+    """a without the dust of arithmetic: to nine decimals, and no minus before a zero."""
+    return (round(a[0], 9) + 0.0, round(a[1], 9) + 0.0)
 
 
 def along3(a: Vec3, direction: Vec3, length: float) -> Vec3:

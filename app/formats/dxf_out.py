@@ -16,6 +16,7 @@ from app.formats.layer_names import LAYERS, layer_name
 from app.formats.mark_shapes import cross_arms
 from app.formats.paper_look import HIDDEN, INKS, Ink
 from app.formats.saving import save_bytes
+from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
@@ -114,7 +115,7 @@ class _Writer:
             case Disc(centre=centre, radius=radius, hidden=hidden):
                 attribs["linetype"] = "FAR SIDE" if hidden else "CONTINUOUS"
                 self._see((centre[0] - radius, centre[1] - radius), (centre[0] + radius, centre[1] + radius))
-                self.space.add_circle(_round(centre), round(radius, 9), attribs)
+                self.space.add_circle(v.clean(centre), round(radius, 9), attribs)
             case Cross():
                 for arm in cross_arms(mark):
                     self._chain(arm, attribs)
@@ -128,12 +129,12 @@ class _Writer:
         box = path.box
         self._see(box[:2], box[2:])
         if len(path.segments) > MANY and all(isinstance(s, Line) for s in path):
-            points = [_round(s.p0) for s in path] + ([] if path.closed else [_round(path.end)])
+            points = [v.clean(s.p0) for s in path] + ([] if path.closed else [v.clean(path.end)])
             self.space.add_lwpolyline(points, close=path.closed, dxfattribs=attribs)
             return
         for segment in path:
             if isinstance(segment, Line):
-                self.space.add_line(_round(segment.p0), _round(segment.p1), attribs)
+                self.space.add_line(v.clean(segment.p0), v.clean(segment.p1), attribs)
             elif isinstance(segment, Arc):
                 self._arc(segment, attribs)
             else:
@@ -142,16 +143,16 @@ class _Writer:
     def _arc(self, arc: Arc, attribs: dict) -> None:
         """DXF arcs run counter-clockwise; a full turn is a circle."""
         if abs(arc.sweep) > 2 * math.pi - 1e-9:
-            self.space.add_circle(_round(arc.centre), round(arc.radius, 9), attribs)
+            self.space.add_circle(v.clean(arc.centre), round(arc.radius, 9), attribs)
             return
         first = arc.a0 if arc.sweep > 0 else arc.a0 + arc.sweep
         start = math.degrees(first) % 360
-        self.space.add_arc(_round(arc.centre), round(arc.radius, 9), round(start, 10),
+        self.space.add_arc(v.clean(arc.centre), round(arc.radius, 9), round(start, 10),
                            round((start + math.degrees(abs(arc.sweep))) % 360, 10), dxfattribs=attribs)
 
     def _spline(self, cubic: Cubic, attribs: dict) -> None:
         """A cubic is exactly a spline of degree 3 with four control points and knots 0 0 0 0 1 1 1 1."""
-        points = [(*_round(p), 0.0) for p in (cubic.p0, cubic.c0, cubic.c1, cubic.p1)]
+        points = [(*v.clean(p), 0.0) for p in (cubic.p0, cubic.c0, cubic.c1, cubic.p1)]
         spline = self.space.add_spline(degree=3, dxfattribs=attribs)
         spline.control_points = points
         spline.knots = [0.0] * 4 + [1.0] * 4
@@ -163,7 +164,7 @@ class _Writer:
         text = " ".join("".join(char if char.isprintable() else " " for char in mark.text).split())
         self._see(mark.at)
         entity = self.space.add_text(text, height=mark.height, rotation=math.degrees(mark.angle), dxfattribs=attribs)
-        entity.set_placement(_round(mark.at), align=align)
+        entity.set_placement(v.clean(mark.at), align=align)
 
 
 def _extents(doc, writer: _Writer) -> None:
@@ -174,12 +175,7 @@ def _extents(doc, writer: _Writer) -> None:
     if not writer.points:
         return
     xs, ys = [p[0] for p in writer.points], [p[1] for p in writer.points]
-    low, high = _round((min(xs), min(ys))), _round((max(xs), max(ys)))
+    low, high = v.clean((min(xs), min(ys))), v.clean((max(xs), max(ys)))
     writer.space.reset_extents((*low, 0.0), (*high, 0.0))
     writer.space.reset_limits(low, high)
     doc.set_modelspace_vport(1.05 * max(high[1] - low[1], high[0] - low[0], 1.0), ((low[0] + high[0]) / 2, (low[1] + high[1]) / 2))
-
-
-def _round(p: Vec2) -> Vec2:
-    """A point to a millionth of a micrometre, so that rounding noise of one machine does not reach the file."""
-    return (round(p[0], 9) + 0.0, round(p[1], 9) + 0.0)

@@ -14,9 +14,13 @@ MISSING = "?"
 """Stands for a character that the font does not have."""
 
 
-def font_name(bold: bool = False) -> str:
+@cache
+def font_name() -> str:
     """The name under which the font is known to the PDF library, registered at the first call."""
-    return _registered()[1 if bold else 0]
+    from reportlab.pdfbase import pdfmetrics
+    from reportlab.pdfbase.ttfonts import TTFont
+    pdfmetrics.registerFont(TTFont("Sheet", str(font_file())))
+    return "Sheet"
 
 
 def size_for(height: float) -> float:
@@ -26,7 +30,7 @@ def size_for(height: float) -> float:
 
 def text_width(text: str, height: float) -> float:
     """Width of a printed text in the unit of its capital `height`."""
-    return _width(printable(text), False) * height
+    return _width(printable(text)) * height
 
 
 @lru_cache(maxsize=8192)
@@ -55,54 +59,44 @@ def complete(text: str) -> bool:
     return all(ord(char) in known for char in " ".join(text.split()))
 
 
-def wrapped(text: str, height: float, width: float, bold: bool = False) -> list[str]:
+def wrapped(text: str, height: float, width: float) -> list[str]:
     """The text in lines no wider than `width`; a single word that is wider is broken."""
-    return list(_wrapped(text, height, width, bold))
+    return list(_wrapped(text, height, width))
 
 
 @lru_cache(maxsize=4096)
-def _wrapped(text: str, height: float, width: float, bold: bool) -> tuple[str, ...]:
+def _wrapped(text: str, height: float, width: float) -> tuple[str, ...]:
     """The same, remembered: pages that are planned anew after an edit say mostly what they said before."""
-    room, gap = width / height, _width(" ", bold)
+    room, gap = width / height, _width(" ")
     lines: list[str] = []
     line, used = "", 0.0
     for word in printable(text).split():
-        wide = _width(word, bold)
+        wide = _width(word)
         if line and used + gap + wide <= room:
             line, used = f"{line} {word}", used + gap + wide
             continue
         if line:
             lines.append(line)
         while wide > room and len(word) > 1:
-            cut = max(n for n in range(1, len(word)) if n == 1 or _width(word[:n], bold) <= room)
+            cut = max(n for n in range(1, len(word)) if n == 1 or _width(word[:n]) <= room)
             lines.append(word[:cut])
             word = word[cut:]
-            wide = _width(word, bold)
+            wide = _width(word)
         line, used = word, wide
     return (*lines, line) if line else tuple(lines)
 
 
-def font_file(bold: bool = False) -> Path:
+def font_file() -> Path:
     """The font file itself, for whoever draws its outlines."""
     import reportlab
-    return Path(reportlab.__file__).parent / "fonts" / ("VeraBd.ttf" if bold else "Vera.ttf")
+    return Path(reportlab.__file__).parent / "fonts" / "Vera.ttf"
 
 
 @lru_cache(maxsize=8192)
-def _width(text: str, bold: bool) -> float:
+def _width(text: str) -> float:
     """Width of printable text in capital heights; advances add up, the font is set without kerning."""
     from reportlab.pdfbase.pdfmetrics import stringWidth
-    return stringWidth(text, font_name(bold), size_for(1.0))
-
-
-@cache
-def _registered() -> tuple[str, str]:
-    from reportlab.pdfbase import pdfmetrics
-    from reportlab.pdfbase.ttfonts import TTFont
-    names = ("Sheet", "SheetBold")
-    for name, bold in zip(names, (False, True), strict=True):
-        pdfmetrics.registerFont(TTFont(name, str(font_file(bold))))
-    return names
+    return stringWidth(text, font_name(), size_for(1.0))
 
 
 @cache

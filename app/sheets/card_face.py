@@ -78,10 +78,10 @@ class Maker:
     def inner(self) -> float:
         return self.width - 2 * PAD
 
-    def say(self, text: str, height: float = SMALL, after: float = 0.8) -> None:
-        lines, self.y = block(text, (PAD, self.y), height, self.inner)
+    def say(self, text: str) -> None:
+        lines, self.y = block(text, (PAD, self.y), SMALL, self.inner)
         self.marks += lines
-        self.y -= after
+        self.y -= 0.8
 
     def _title(self) -> None:
         base = -BANDS / 2 - 1.1

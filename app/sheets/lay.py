@@ -70,10 +70,9 @@ def heading(text: str, width: float, about: str = "", own_page: bool = False) ->
     return of_marks(marks, -y + 1.0, keep=True, own_page=own_page)
 
 
-def words(text: str, width: float, height: float = BODY, indent: float = 0.0, after: float = 1.0,
-          keep: bool = False) -> Block:
+def words(text: str, width: float, height: float = BODY, after: float = 1.0, keep: bool = False) -> Block:
     """A paragraph."""
-    lines, y = block(text, (indent, 0.0), height, width - indent)
+    lines, y = block(text, (0.0, 0.0), height, width)
     return of_marks(lines, -y + after, keep=keep)
 
 

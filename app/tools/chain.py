@@ -61,7 +61,7 @@ class Chain(Struct, frozen=True):
     def tangent_arc(self, to: Vec2) -> Segment:
         """The arc that goes on without a corner; straight when the point lies dead ahead."""
         straight = self.straight(to)
-        turn = math.atan2(v.cross(self.heading, straight.tangent(0)), v.dot(self.heading, straight.tangent(0)))
+        turn = v.turn(self.heading, straight.tangent(0))
         if abs(turn) < CORNERED:
             return straight
         if abs(turn) > math.pi - 1e-3:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import math
-
 from app.tools import typed, words
 from app.tools.options import Options
 from app.tools.pointer import Done, Gesture, Pointer, Shown, Takes
@@ -41,7 +39,7 @@ def shove_picture(layout: Headstock, options: Options) -> Gesture:
                 by, turn = _typed(pointer.typed, options, by)
                 break
             if pointer.kind == "move" and pointer.shift:
-                by, turn = (0.0, 0.0), math.atan2(v.cross(start, pointer.at), v.dot(start, pointer.at))
+                by, turn = (0.0, 0.0), v.turn(start, pointer.at)
                 said = format_angle(turn, 2)
             elif pointer.kind == "move":
                 by, turn = v.sub(pointer.at, start), 0.0

@@ -101,7 +101,7 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank, drills: Drills)
                     (outline, blank), None if kind.post is None else own[kind.post])
             button_at += 1
         items.append(Item(
-            feature.id, _WHAT[type(feature)], found, own, kind.hole_of, solids.part(here), box, boxes[here], kind.ahead, kind.upright, kind.ranks,
+            feature.id, _WHAT[type(feature)], found, own, kind.hole_of, solids.pick(here), box, boxes[here], kind.ahead, kind.upright, kind.ranks,
             pattern is not None and feature.held, kind.counts, None if frame is None else frame.mount,
             feature.depth if isinstance(feature, SingleHole) else None, *rest))
     return items

@@ -69,8 +69,8 @@ def _radius(item: Item) -> float:
     return math.hypot(max(seat.before, seat.behind), seat.across / 2)
 
 
-def _shape(item: Item, by: Vec2 = (0.0, 0.0)) -> Wall:
-    corners = [v.add(plan(c), by) for c in item.plate]
+def _shape(item: Item) -> Wall:
+    corners = [plan(c) for c in item.plate]
     return Wall(Path(tuple(Line(a, b) for a, b in zip(corners, corners[1:] + corners[:1], strict=True)), closed=True))
 
 

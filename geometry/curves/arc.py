@@ -72,7 +72,7 @@ class Arc(Struct, frozen=True):
         if abs(turn) < 1e-12 * max(v.dot(a, a), v.dot(b, b), 1e-300):
             raise GeometryError(say("Three points on a straight line make no arc."))
         # The inscribed angle at `on` is half the arc that it does not see.
-        inscribed = math.atan2(v.cross(v.sub(p1, on), v.sub(p0, on)), v.dot(v.sub(p1, on), v.sub(p0, on)))
+        inscribed = v.turn(v.sub(p1, on), v.sub(p0, on))
         sweep = 2 * (math.pi - abs(inscribed))
         return cls.bulging(p0, p1, math.copysign(math.tan(sweep / 4), turn))
 

@@ -61,9 +61,9 @@ def offset_line(path: Path, by: float, keep_level: float | None = None) -> Path:
         elif following.stays and not run.stays:
             chains[i] = _led_to(chains[i], keep_level)
         elif v.distance(chains[i][-1].end, chains[k][0].start) > 10 * TOUCH:
-            turn = _turn(chains[i][-1], chains[k][0])
+            turn = turn_at(chains[i][-1], chains[k][0])
             if turn * by > 0 and not following.after_gap:
-                chains[i] = [*chains[i], _corner(following.node, chains[i][-1].end, chains[k][0].start, by, turn)]
+                chains[i] = [*chains[i], corner(following.node, chains[i][-1].end, chains[k][0].start, by, turn)]
     for i, run in enumerate(runs):
         if run.stays:
             chains[i] = [Line(chains[i - 1][-1].end, chains[(i + 1) % len(chains)][0].start)]
@@ -156,15 +156,21 @@ def _beside(edge: Segment, t: float, by: float) -> Vec2:
     return v.along(edge.point(t), v.right(edge.tangent(t)), by)
 
 
+def parallel(edge: Line | Arc, by: float) -> Line | Arc | None:
+    """A line or an arc shifted to its right by `by` mm (outwards on a counter-clockwise path); None where an arc shrinks away."""
+    start, end = _beside(edge, 0.0, by), _beside(edge, 1.0, by)
+    if isinstance(edge, Line):
+        return Line(start, end)
+    radius = edge.radius + (by if edge.sweep > 0 else -by)
+    return Arc(edge.centre, radius, edge.a0, edge.sweep, start, end) if radius > TOUCH else None
+
+
 def _moved(edge: Segment, by: float, depth: int) -> list[tuple[Vec2, Segment | None]]:
     """A segment shifted to its right by `by` mm (outwards on a counter-clockwise path): each piece with its start on
     the line itself, None where the line turns too tightly to have an offset."""
+    if not isinstance(edge, Cubic):
+        return [(edge.start, parallel(edge, by))]
     start, end = _beside(edge, 0.0, by), _beside(edge, 1.0, by)
-    if isinstance(edge, Line):
-        return [(edge.start, Line(start, end))]
-    if isinstance(edge, Arc):
-        radius = edge.radius + (by if edge.sweep > 0 else -by)
-        return [(edge.start, Arc(edge.centre, radius, edge.a0, edge.sweep, start, end) if radius > TOUCH else None)]
     speeds = [1 + edge.curvature(t) * by for t in (0.0, 0.5, 1.0)]
     if depth == 0 and min(speeds) <= 0:
         return [(edge.start, None)]
@@ -181,13 +187,13 @@ def _strays(edge: Cubic, made: Cubic, by: float) -> float:
     return max(abs(v.distance(edge.point(edge.nearest(place)), place) - abs(by)) for place in places)
 
 
-def _turn(a: Segment, b: Segment) -> float:
-    """Change of direction between two segments, rad, left positive."""
-    s, t = a.tangent(1.0), b.tangent(0.0)
-    return math.atan2(v.cross(s, t), v.dot(s, t))
+def turn_at(a: Segment, b: Segment) -> float:
+    """Change of direction from a segment to the next, rad, left positive."""
+    return v.turn(a.tangent(1.0), b.tangent(0.0))
 
 
-def _corner(node: Vec2, start: Vec2, end: Vec2, by: float, turn: float) -> Segment:
+def corner(node: Vec2, start: Vec2, end: Vec2, by: float, turn: float) -> Arc:
+    """The arc about a corner that opens when a line is offset by `by` mm, between the ends of its offset neighbours."""
     return Arc(node, abs(by), math.atan2(start[1] - node[1], start[0] - node[0]), turn, start, end)
 
 

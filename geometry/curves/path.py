@@ -246,7 +246,7 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
         first = 0 if self.closed else 1
         for i in range(first, len(self.segments)):
             a, b = self.segments[i - 1].tangent(1.0), self.segments[i].tangent(0.0)
-            turn = math.atan2(v.cross(a, b), v.dot(a, b))
+            turn = v.turn(a, b)
             if abs(turn) > least_turn:
                 out.append((i, turn))
         return out

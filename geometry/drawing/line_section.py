@@ -15,7 +15,7 @@ from geometry.drawing.section_cut import SectionLine, Span, wood_area
 from geometry.drawing.sections import LETTER, LETTER_WIDTH
 from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.slot_style import slot_style
-from geometry.drawing.wood_section import level_cuts
+from geometry.drawing.wood_section import across, level_cuts
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.solids import Drilling, holes
@@ -41,17 +41,17 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
     spans = _kept(line.spans(box), end)
     if not spans:
         return ()
-    marks: list[Mark] = [Area(_box(span, 0.0, thick), "waste", "blank") for span in spans]
+    marks: list[Mark] = [Area(across(span, 0.0, thick), "waste", "blank") for span in spans]
     area = wood_area(layout)
     wood = [] if area is None else _kept(line.spans(area), end)
-    marks += [Area(_box(span, 0.0, thick), "wood", "outline") for span in wood]
+    marks += [Area(across(span, 0.0, thick), "wood", "outline") for span in wood]
     cut: list[Span] = []
     for slot in layout.slots:
         inside = slot_area(slot)
         if inside is not None:
             marks += [Area(shape, slot_style(slot), slot.id) for shape in ramp_sections(slot, line, thick, 0.0, end)]
         for span in () if inside is None else _kept(line.spans(inside), end):
-            marks.append(Area(_box(span, 0.0, slot.floor(thick)), slot_style(slot), slot.id))
+            marks.append(Area(across(span, 0.0, slot.floor(thick)), slot_style(slot), slot.id))
             cut.append(span)
     marks += [Area(clipped, "waste", of) for of, clipped in _flats(layout, line, end)]
     for d in _drillings(layout):
@@ -81,14 +81,10 @@ def _kept(spans: list[Span], end: float) -> list[Span]:
     return [(max(a, 0.0), min(b, end)) for a, b in spans if min(b, end) - max(a, 0.0) > 1e-3]
 
 
-def _box(span: Span, top: float, bottom: float) -> Path:
-    return rectangle(span[0], -bottom, span[1], -top)
-
-
 def _upright(d: Drilling, line: SectionLine, end: float) -> list[Path]:
     chord = line.chord(d)
     low, high = sorted((d.start[2], d.end[2]))
-    return [_box(span, low, high) for span in (_kept([chord], end) if chord is not None else [])]
+    return [across(span, low, high) for span in (_kept([chord], end) if chord is not None else [])]
 
 
 def _lengths(ends: list[float], thick: float, unit: LengthUnit) -> list[Mark]:

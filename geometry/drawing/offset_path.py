@@ -13,6 +13,7 @@ from shapely.geometry import Polygon
 
 from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line, Path, Segment
+from geometry.curves.offset_line import corner, parallel, turn_at
 from geometry.curves.polygons import grown, parts, polygon
 from geometry.drawing.shapes import ring_path
 from geometry.errors import GeometryError
@@ -64,11 +65,11 @@ def _exact(path: Path, by: float) -> Path | None:
     """Offset segments joined by arcs or trimmed where they cross; None when that is not enough."""
     moved: list[Segment] = []
     for segment in path:
-        if isinstance(segment, Cubic) or (made := _moved(segment, by)) is None:
+        if isinstance(segment, Cubic) or (made := parallel(segment, by)) is None:
             return None
         moved.append(made)
     nodes = [segment.start for segment in path]
-    turns = [_turn(path.segments[i - 1], path.segments[i]) for i in range(len(nodes))]
+    turns = [turn_at(path.segments[i - 1], path.segments[i]) for i in range(len(nodes))]
     out: list[Segment] = []
     first_from = 0.0
     for i, segment in enumerate(moved):
@@ -79,7 +80,7 @@ def _exact(path: Path, by: float) -> Path | None:
         before = moved[i - 1] if i == 0 else out[-1]
         if turn * by > 0:
             start = before.end if i else moved[-1].end
-            out += [_corner(node, start, segment.start, by, turn), segment]
+            out += [corner(node, start, segment.start, by, turn), segment]
             continue
         cut = _crossing(before, segment, node)
         if cut is None:
@@ -98,26 +99,6 @@ def _exact(path: Path, by: float) -> Path | None:
         return Path(tuple(out), closed=True)
     except GeometryError:
         return None
-
-
-def _moved(segment: Line | Arc, by: float) -> Segment | None:
-    """The segment shifted to its right (outwards on a counter-clockwise path); None when an arc shrinks away."""
-    start = v.along(segment.start, v.right(segment.tangent(0.0)), by)
-    end = v.along(segment.end, v.right(segment.tangent(1.0)), by)
-    if isinstance(segment, Line):
-        return Line(start, end)
-    radius = segment.radius + (by if segment.sweep > 0 else -by)
-    return Arc(segment.centre, radius, segment.a0, segment.sweep, start, end) if radius > TOUCH else None
-
-
-def _turn(a: Segment, b: Segment) -> float:
-    """Change of direction between two segments, rad, left positive."""
-    s, t = a.tangent(1.0), b.tangent(0.0)
-    return math.atan2(v.cross(s, t), v.dot(s, t))
-
-
-def _corner(node: Vec2, start: Vec2, end: Vec2, by: float, turn: float) -> Arc:
-    return Arc(node, abs(by), math.atan2(start[1] - node[1], start[0] - node[0]), turn, start, end)
 
 
 def _crossing(a: Segment, b: Segment, near: Vec2) -> tuple[float, float] | None:

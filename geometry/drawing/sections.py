@@ -80,20 +80,20 @@ def section_along_bore(layout: Headstock, tuner_id: str, unit: LengthUnit = "mm"
             _face(layout, placed, own, post, drilled, unit))
 
 
-def _drilled(start: float, end: float, level: float, radius: float, point: float, flat: bool) -> Path:
-    """A drill's way: the full diameter from `start` to `end`, then a cone, or a thin spur on a flat end."""
+def _drilled(end: float, level: float, radius: float, point: float, flat: bool) -> Path:
+    """A drill's way: the full diameter from 0 to `end`, then a cone, or a thin spur on a flat end."""
     tip = [(end + point, level)]
     if flat:
         spur = radius * 0.25
         tip = [(end, level - spur), *tip, (end, level + spur)]
-    return chain(((start, level - radius), (end, level - radius), *tip, (end, level + radius),
-                  (start, level + radius)), closed=True)
+    return chain(((0.0, level - radius), (end, level - radius), *tip, (end, level + radius),
+                  (0.0, level + radius)), closed=True)
 
 
 def _level(layout: Headstock, d: Drilling) -> Path:
     """The way of a side bore's drill from the mark on the square edge to the end of its point."""
     drill = drill_for(layout, d)
-    return _drilled(0.0, d.stop, -d.start[2], d.radius, point_ahead(drill, d), (drill.kind if drill else d.drill) != "twist")
+    return _drilled(d.stop, -d.start[2], d.radius, point_ahead(drill, d), (drill.kind if drill else d.drill) != "twist")
 
 
 def _side(layout: Headstock, placed: Frame, pattern: Pattern, own: list[Drilling], post: Drilling, drilled: tuple[Hole, ...],

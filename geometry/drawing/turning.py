@@ -125,10 +125,10 @@ def _tone(normal: np.ndarray, matrix: np.ndarray) -> float:
     return float(np.clip(round((0.5 - 0.5 * bright) * TONES), 0, TONES)) / TONES
 
 
-def _walls(ring: Ring, matrix: np.ndarray, style: str, near: bool) -> list[Patch]:
-    """The part of a wall that faces the eye (or does not), in strips of equal shade."""
+def _walls(ring: Ring, matrix: np.ndarray, style: str) -> list[Patch]:
+    """The part of a wall that faces the eye, in strips of equal shade."""
     facing = _facing(ring, matrix)
-    wanted = facing > 1e-9 if near else facing < -1e-9
+    wanted = facing > 1e-9
     if not wanted.any():
         return []
     tones = _tones(ring, matrix)
@@ -155,14 +155,14 @@ def _wood(body: Solid, matrix: np.ndarray) -> list[Patch]:
     face_near = matrix[2, 2] > 0
     near, far = (upper, lower) if face_near else (lower, upper)
     made = [Patch(near, "solid wood", "outline", 0.5), Patch(far, "solid wood", "outline", 0.5)]
-    made += [Patch(p.points, "solid wood", "outline", 0.5) for p in _walls(ring, matrix, "solid wood", True)]
+    made += [Patch(p.points, "solid wood", "outline", 0.5) for p in _walls(ring, matrix, "solid wood")]
     for opening in body.openings:
         top, bottom = _levels(opening, matrix)
         if len(top) > 2 and opening.bottom >= ring.bottom and abs(matrix[2, 2]) > 1e-6:  # of a slot without width two points are left
             seen = shapely.intersection(shapely.polygons(top).buffer(0), shapely.polygons(bottom).buffer(0))
             made += [Patch(shapely.get_coordinates(part.exterior), "solid sky", opening.owner)
                      for part in shapely.get_parts(seen) if part.geom_type == "Polygon" and part.area > 1e-6]
-        made += _walls(opening, matrix, "solid slot wall", True)
+        made += _walls(opening, matrix, "solid slot wall")
     made += [Patch(floor @ matrix[:2].T, "solid slope", owner, _tone(_normal(floor), matrix))
              for owner, floor in body.slopes]
     made.append(Patch(np.vstack([far, far[:1]]), "solid far edge", "outline", line=True))
@@ -174,7 +174,7 @@ def _near(body: Solid, matrix: np.ndarray) -> list[Patch]:
     ring = body.outline
     upper, lower = _levels(ring, matrix)
     face_near = matrix[2, 2] > 0
-    made = _walls(ring, matrix, "solid wall", True)
+    made = _walls(ring, matrix, "solid wall")
     rims = [_levels(o, matrix)[0 if face_near else 1] for o in body.openings
             if face_near or o.bottom >= ring.bottom]
     rims += [_lifted(floor[:, :2], ring.top) @ matrix[:2].T for _, floor in body.slopes if face_near]

@@ -78,9 +78,9 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
     spans = line.spans(face)
     if not spans:
         return ()
-    marks: list[Mark] = [Area(_box(span, 0.0, thick), "waste", "blank") for span in spans]
+    marks: list[Mark] = [Area(across(span, 0.0, thick), "waste", "blank") for span in spans]
     if state.outline == "routed" or "face" in state.papers:
-        marks += [Area(_box(span, 0.0, thick), "wood", "outline")
+        marks += [Area(across(span, 0.0, thick), "wood", "outline")
                   for span in line.spans(polygon(loop_path(layout.outline)) & face)]
     ramps = cut_by_hand(state, "ramp")
     for slot, own in zip(layout.slots, state.slots, strict=True):
@@ -101,7 +101,8 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
     return tuple(marks)
 
 
-def _box(span: Span, top: float, bottom: float) -> Path:
+def across(span: Span, top: float, bottom: float) -> Path:
+    """A span of a section from one depth below the face to another (mm), as it is drawn: depths downwards."""
     return rectangle(span[0], -bottom, span[1], -top)
 
 
@@ -125,7 +126,7 @@ def cut_spans(cuts: list[tuple[BaseGeometry, float, float]], line: SectionLine) 
 
 
 def _slot(slot: Slot, own: SlotState, line: SectionLine, thick: float) -> list[Mark]:
-    return [Area(_box((low, high), top, bottom), slot_style(slot), slot.id)
+    return [Area(across((low, high), top, bottom), slot_style(slot), slot.id)
             for low, high, top, bottom in cut_spans(slot_cuts(slot, own, thick), line)]
 
 
@@ -143,7 +144,7 @@ def upright_cut(d: Drilling, line: SectionLine) -> Path | None:
     if span is None:
         return None
     low, high = sorted((d.start[2], d.end[2]))
-    return _box(span, low, high)
+    return across(span, low, high)
 
 
 def level_cuts(d: Drilling, line: SectionLine, spans: list[Span]) -> list[Path]:

@@ -69,7 +69,7 @@ def _edges_at(nodes: Nodes, index: int) -> tuple[Segment, Segment]:
 def _side(into: Segment, out: Segment) -> float:
     """+1 when the corner turns left, -1 when it turns right."""
     a, b = into.tangent(1.0), out.tangent(0.0)
-    turn = math.atan2(v.cross(a, b), v.dot(a, b))
+    turn = v.turn(a, b)
     if abs(turn) < 1e-6:
         raise GeometryError(say("The edges meet without a corner here, so there is nothing to round."))
     if abs(turn) > math.pi - 1e-6:
@@ -90,7 +90,7 @@ def _rounded(nodes: Nodes, index: int, radius: float) -> Nodes:
     s, t = min(max(found.s, 0.0), 1.0), min(max(found.t, 0.0), 1.0)
     start, end = into.point(s), out.point(t)
     a, b = into.tangent(s), out.tangent(t)
-    sweep = (side * math.atan2(v.cross(a, b), v.dot(a, b))) % (2 * math.pi)
+    sweep = (side * v.turn(a, b)) % (2 * math.pi)
     arc = Arc.bulging(start, end, side * math.tan(sweep / 4))
     before = (index - 1) % len(nodes)
     result = list(nodes)

@@ -111,10 +111,8 @@ def there_told(loops: Sequence[Role], place: Matrix, layout: Headstock | None = 
 
 def tidy(loop: Loop) -> Loop:
     """The loop with the dust of turned coordinates rounded away (1e-9 mm)."""
-    def clean(at: tuple[float, float]) -> tuple[float, float]:
-        return (round(at[0], 9) + 0.0, round(at[1], 9) + 0.0)
-    return Loop(nodes=tuple(replace(node, at=clean(node.at), bulge=round(node.bulge, 12),
-                                    handles=node.handles and (clean(node.handles[0]), clean(node.handles[1])))
+    return Loop(nodes=tuple(replace(node, at=v.clean(node.at), bulge=round(node.bulge, 12),
+                                    handles=node.handles and (v.clean(node.handles[0]), v.clean(node.handles[1])))
                             for node in loop.nodes))
 
 
@@ -135,7 +133,7 @@ def _drawn(loop: Role, place: Matrix) -> Slot | SingleHole:
         laid = path.mapped(place).counter_clockwise()
         return Slot(id="pocket" if there else "slot", shape=slot_shape(laid, tidy(loop_of(laid))), depth=depth.deep, there=there)
     centre, diameter = round_of(path.mapped(place))
-    return SingleHole(id="hole", at=(round(centre[0], 9), round(centre[1], 9)), diameter=round(diameter, 9), depth=depth.deep,
+    return SingleHole(id="hole", at=v.clean(centre), diameter=round(diameter, 9), depth=depth.deep,
                       surface="back" if depth.back else "face", there=there)
 
 

@@ -160,7 +160,7 @@ def meets_smoothly(nodes: Nodes, index: int) -> bool:
     if into is None or out is None or (isinstance(into, Line) and isinstance(out, Line)):
         return False
     a, b = into.tangent(1.0), out.tangent(0.0)
-    return abs(math.atan2(v.cross(a, b), v.dot(a, b))) <= SMOOTH_TURN
+    return abs(v.turn(a, b)) <= SMOOTH_TURN
 
 
 def with_smooth(loop: Loop) -> Loop:

@@ -23,7 +23,7 @@ from geometry.edits.loops import (
 )
 from geometry.edits.nodes import move_node
 from geometry.edits.parts import loop_at, with_loop
-from geometry.edits.twins import echo_edge, mirror, twin_edge, twin_of
+from geometry.edits.twins import echo_edge, twin_edge
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Node, loop_path
 from geometry.lengths import at_least, mm
@@ -57,7 +57,7 @@ def add_node(layout: Headstock, ref: str, index: int, t: float, mirrored: bool =
     return with_loop(layout, ref, nodes)
 
 
-def remove_node(layout: Headstock, ref: str, index: int, mirrored: bool = False) -> Headstock:
+def remove_node(layout: Headstock, ref: str, index: int) -> Headstock:
     """The loop without a node; its two edges become one.
 
     Straight edges give a straight edge, two pieces of one arc the whole arc,
@@ -67,12 +67,7 @@ def remove_node(layout: Headstock, ref: str, index: int, mirrored: bool = False)
     """
     nodes = list(loop_at(layout, ref).nodes)
     checked_index(nodes, index)
-    twin = twin_of(nodes, index) if mirrored else None
-    for one in sorted({index, index if twin is None else twin}, reverse=True):
-        nodes = joined_edges(nodes, one)
-    if twin is not None and (index - twin) % (len(nodes) + 2) in (1, len(nodes) + 1):
-        _evened(nodes, (min(index, twin) - 1 if abs(index - twin) == 1 else -1) % len(nodes))
-    return with_loop(layout, ref, _with_area(nodes))
+    return with_loop(layout, ref, _with_area(joined_edges(nodes, index)))
 
 
 def set_edge(layout: Headstock, ref: str, index: int, kind: EdgeKind, mirrored: bool = False) -> Headstock:
@@ -231,14 +226,6 @@ def _one_from(into: Segment, out: Segment) -> Segment:
     t = min(max(t, 1e-3), 1 - 1e-3)
     return Cubic(one.p0, v.along(one.p0, v.sub(one.c0, one.p0), 1 / t),
                  v.along(two.p1, v.sub(two.c1, two.p1), 1 / (1 - t)), two.p1)
-
-
-def _evened(nodes: Nodes, index: int) -> None:
-    """Make a curve across the centreline its own mirror image, in the list itself: the mean of both halves."""
-    handles = nodes[index].handles
-    if handles is not None and twin_edge(nodes, index) == index:
-        one = v.middle(handles[0], mirror(handles[1]))
-        nodes[index] = replace(nodes[index], handles=(one, mirror(one)))
 
 
 def _with_area(nodes: Nodes) -> Nodes:

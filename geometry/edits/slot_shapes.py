@@ -10,7 +10,6 @@ from geometry import vectors as v
 from geometry.curves import Line, Path, turn
 from geometry.layout import DrawnSlot, Loop, StraightSlot, loop_of
 from geometry.tolerance import JOIN
-from geometry.vectors import Vec2
 
 
 def slot_shape(path: Path, tidy: Loop | None = None) -> StraightSlot | DrawnSlot:
@@ -42,11 +41,6 @@ def _straight(path: Path) -> StraightSlot | None:
     stray = np.abs(np.hypot(aside, points[:, 1] - middle) - half).max()
     if stray > JOIN or abs(abs(path.area) - straight) > JOIN * path.length:
         return None
-    ends = (_rounded(turn(angle)((x, middle))) for x in (x0 + half, x1 - half))
+    ends = (v.clean(turn(angle)((x, middle))) for x in (x0 + half, x1 - half))
     low, high = sorted(ends, key=lambda c: (c[1], c[0]))
     return StraightSlot(nut_end=low, tip_end=high, width=round(width, 9))
-
-
-def _rounded(at: Vec2) -> Vec2:
-    """Without the dust of turned coordinates."""
-    return round(at[0], 9) + 0.0, round(at[1], 9) + 0.0

@@ -161,7 +161,7 @@ class _Run:
     def takes(self, piece: Segment) -> bool:
         """Add a piece if it goes on with the run; whether it does."""
         step = v.sub(piece.end, piece.start)
-        if abs(math.atan2(v.cross(self._last, step), v.dot(self._last, step))) > SAME_WAY:
+        if abs(v.turn(self._last, step)) > SAME_WAY:
             return False
         whole = v.sub(piece.end, self.start)
         if v.norm(whole) < 1e-9 or not self._wedge[0] <= self._heading(whole) <= self._wedge[1]:
@@ -179,7 +179,7 @@ class _Run:
             self._wedge = max(self._wedge[0], at - half), min(self._wedge[1], at + half)
 
     def _heading(self, out: Vec2) -> float:
-        return math.atan2(v.cross(self._along, out), v.dot(self._along, out))
+        return v.turn(self._along, out)
 
 
 def _is_straight(segment: Segment) -> bool:

@@ -43,13 +43,9 @@ class Cylinders(Struct, frozen=True, eq=False):
     def __len__(self) -> int:
         return len(self.length)
 
-    def pick(self, index: np.ndarray) -> Cylinders:
-        """The cylinders at an index array or mask."""
+    def pick(self, index: np.ndarray | slice) -> Cylinders:
+        """The cylinders at an index array, mask or slice."""
         return Cylinders(self.start[index], self.axis[index], self.length[index], self.radius[index])
-
-    def part(self, here: slice) -> Cylinders:
-        """Some cylinders that follow each other."""
-        return Cylinders(self.start[here], self.axis[here], self.length[here], self.radius[here])
 
     def moved(self, by: np.ndarray) -> Cylinders:
         """Every cylinder shifted by its row of `by` (n, 3) or by one vector (3,), mm."""
@@ -67,14 +63,6 @@ class Cylinders(Struct, frozen=True, eq=False):
         along = dots(n, self.axis)
         aside = n - along[:, None] * self.axis
         return dots(n, self.start) + np.maximum(0.0, self.length * along) + self.radius * norms(aside)
-
-    def farthest(self, n: np.ndarray) -> np.ndarray:
-        """A point (n, 3) of each cylinder that is farthest along n; the middle of a face that n meets squarely."""
-        along = dots(n, self.axis)
-        aside = n - along[:, None] * self.axis
-        size = norms(aside)
-        out = np.where(size > 1e-12, self.radius / np.where(size > 1e-12, size, 1.0), 0.0)
-        return (self.start + self.axis * np.where(along > 0, self.length, 0.0)[:, None] + aside * out[:, None])
 
     def nearest(self, p: np.ndarray) -> np.ndarray:
         """The point (n, 3) of each cylinder nearest to its point p (n, 3); p itself when inside."""

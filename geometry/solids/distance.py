@@ -81,12 +81,6 @@ def clear(a: Cylinders, b: Cylinders, needed: np.ndarray) -> np.ndarray:
     return distance >= needed
 
 
-def at_least(a: Cylinders, b: Cylinders) -> np.ndarray:
-    """What the gap between a[i] and b[i] is at least, by the capsules about their axes (n,), mm: quick, and never too much."""
-    p, q = _axis_feet(a, b)
-    return norms(q - p) - a.radius - b.radius
-
-
 def _closed_forms(a: Cylinders, b: Cylinders, beyond: float | np.ndarray) -> tuple[np.ndarray, ...]:
     """(distance, on_a, on_b, exact, indices of the pairs that are left to measure, feet on the axes of a)."""
     p, q = _axis_feet(a, b)

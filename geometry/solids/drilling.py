@@ -91,16 +91,15 @@ class Hole(Struct, frozen=True):
     drillings: tuple[Drilling, ...]
 
 
-def holes(layout: Headstock, placed: dict[str, Frame] | None = None) -> tuple[Hole, ...]:
+def holes(layout: Headstock) -> tuple[Hole, ...]:
     """All holes: of each tuner in the order of its pattern, then single holes, then pins.
 
-    `placed` may hand in frames(layout), where they are known already. Those of the layout asked for last are
-    remembered: whoever draws or lists one layout asks some fifty times.
+    Those of the layout asked for last are remembered: whoever draws or lists one layout asks some fifty times.
     """
     global _last
     known, found = _last
     if known is not layout:
-        found = _holes(layout, frames(layout) if placed is None else placed)
+        found = _holes(layout, frames(layout))
         _last = layout, found
     return found
 

@@ -54,10 +54,6 @@ class Chain:
             if not self._without(i):
                 i += 1
 
-    def worst(self) -> float:
-        """Greatest deviation of any piece, mm."""
-        return max(self._error(i) for i in range(len(self.knots)))
-
     # ---- inside ---------------------------------------------------------
     def _error(self, i: int) -> float:
         count = len(self.knots)

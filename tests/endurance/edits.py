@@ -330,7 +330,7 @@ EDITS: dict[str, Edit] = {
     "remove_features": lambda l, c: edits.remove_features(l, some(l, c)[:c.choice((1, 1, 4))]),
     "align_nodes": lambda l, c: edits.align_nodes(l, loop(l, c)[0], c.sample(range(6), c.randrange(5)), c.choice("xy"),
                                                   c.random() < 0.3),
-    "remove_node": on_loop(edits.remove_node),
+    "remove_node": lambda l, c: edits.remove_node(l, *loop(l, c)),
     "remove_nodes": lambda l, c: edits.remove_nodes(l, loop(l, c)[0], c.sample(range(6), c.randrange(3)), c.random() < 0.3),
     "rename": rename,
     "replace_loop": lambda l, c: edits.replace_loop(l, loop(l, c)[0], wall(c)),

@@ -10,9 +10,9 @@ HEAD: tuple[tuple[Point, Point, Point], ...] = (
 """A headstock from the bass end of the nut over the tip to the treble end; it starts at (6, 14)."""
 
 
-def head(s: Sketch, fill: str = "tone", colour: str = "ink") -> None:
+def head(s: Sketch) -> None:
     """The whole outline with its nut line."""
-    s.curve((6, 14), *HEAD, colour=colour, fill=fill, closed=True)
+    s.curve((6, 14), *HEAD, fill="tone", closed=True)
 
 
 def head_with_nodes(s: Sketch) -> None:
@@ -35,8 +35,8 @@ def section(s: Sketch) -> None:
     s.line((2, 11), (14, 11), dash=True, colour="mark")
     s.line((3, 10), (3, 4), colour="mark")
     s.line((13, 10), (13, 4), colour="mark")
-    s.arrow((3, 3), 90, 2.6, "mark")
-    s.arrow((13, 3), 90, 2.6, "mark")
+    s.arrow((3, 3), 90, 2.6)
+    s.arrow((13, 3), 90, 2.6)
     s.line((6, 14), (10, 14))
     s.line((6, 7), (10, 7))
 
@@ -72,7 +72,7 @@ def drawing_in(s: Sketch) -> None:
     """A drawing that comes in onto the paper."""
     s.line((8, 2), (14, 2), (14, 14), (2, 14), (2, 8))
     s.line((2, 2), (8, 8), colour="mark")
-    s.arrow((9, 9), -45, 4, "mark")
+    s.arrow((9, 9), -45, 4)
 
 
 def _frame(s: Sketch) -> None:

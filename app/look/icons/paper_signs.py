@@ -29,7 +29,7 @@ def written(s: Sketch) -> None:
     s.line((5, 3), (5, 1.5), (14, 1.5), (14, 10), (12, 10))
     s.box(2, 5, 10, 14.5, 0.5, fill="tone")
     s.line((6, 7), (6, 11), colour="mark")
-    s.arrow((6, 12), -90, 2.8, "mark")
+    s.arrow((6, 12), -90, 2.8)
 
 
 def undo(s: Sketch) -> None:
@@ -37,7 +37,7 @@ def undo(s: Sketch) -> None:
     s.line((4, 6), (10, 6))
     s.arc((10, 9.5), 3.5, -90, 180)
     s.line((10, 13), (6, 13))
-    s.arrow((2.5, 6), 180, 4, "mark")
+    s.arrow((2.5, 6), 180, 4)
 
 
 def redo(s: Sketch) -> None:
@@ -45,7 +45,7 @@ def redo(s: Sketch) -> None:
     s.line((12, 6), (6, 6))
     s.arc((6, 9.5), 3.5, 90, 180)
     s.line((6, 13), (10, 13))
-    s.arrow((13.5, 6), 0, 4, "mark")
+    s.arrow((13.5, 6), 0, 4)
 
 
 def changes(s: Sketch) -> None:
@@ -82,7 +82,7 @@ def into_drawer(s: Sketch) -> None:
     s.line((1.5, 8), (1.5, 14), (14.5, 14), (14.5, 8))
     s.line((4, 11), (12, 11))
     s.line((8, 1.5), (8, 6.5), colour="mark")
-    s.arrow((8, 7.5), -90, 3.6, "mark")
+    s.arrow((8, 7.5), -90, 3.6)
 
 
 def two_windows(s: Sketch) -> None:

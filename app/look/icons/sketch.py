@@ -83,13 +83,13 @@ class Sketch:
         path.addRoundedRect(QRectF(one, two), corner * self._scale, corner * self._scale)
         self._draw(path, colour, fill, False)
 
-    def arrow(self, tip: Point, towards: float, size: float = 3.0, colour: str = "ink") -> None:
-        """An open head whose point lies at `tip`, pointing `towards` degrees from +x, counter-clockwise as seen."""
+    def arrow(self, tip: Point, towards: float, size: float) -> None:
+        """An open head in the colour of marks whose point lies at `tip`, pointing `towards` degrees from +x, counter-clockwise as seen."""
         ends = []
         for turn in (145.0, -145.0):
             angle = math.radians(towards + turn)
             ends.append((tip[0] + size * math.cos(angle), tip[1] - size * math.sin(angle)))
-        self.line(ends[0], tip, ends[1], colour=colour)
+        self.line(ends[0], tip, ends[1], colour="mark")
 
     # ---- inside ----------------------------------------------------------------
     def _snap(self, value: float) -> float:

@@ -39,9 +39,9 @@ class Fold(QWidget):
     def opened(self) -> bool:
         return self._button.isChecked()
 
-    def open(self, on: bool = True) -> None:
-        """Open or shut it."""
-        self._button.setChecked(on)
+    def open(self) -> None:
+        """Open it."""
+        self._button.setChecked(True)
 
     def _toggled(self, on: bool) -> None:
         self._button.setArrowType(Qt.ArrowType.DownArrow if on else Qt.ArrowType.RightArrow)

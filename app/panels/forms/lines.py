@@ -59,6 +59,6 @@ def numbered(words: Sequence[str]) -> list[tuple[str, str, bool]]:
     return [(f"{number}.", text, False) for number, text in enumerate(words, 1)]
 
 
-def plain(words: Sequence[str], warn: bool = False) -> list[tuple[str, str, bool]]:
+def plain(words: Sequence[str]) -> list[tuple[str, str, bool]]:
     """Sentences with a dash before each."""
-    return [("–", text, warn) for text in words]
+    return [("–", text, False) for text in words]

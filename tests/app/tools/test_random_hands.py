@@ -79,7 +79,7 @@ class Hands(RuleBasedStateMachine):
             lambda: edits.nudge(layout, (id,), *by), lambda: edits.duplicate(layout, (id,), by),
             lambda: edits.remove_features(layout, (id,)), lambda: edits.free_from_row(layout, id),
             lambda: edits.fillet(layout, "outline", pick % n, size, mirrored),
-            lambda: edits.remove_node(layout, "outline", pick % n, mirrored),
+            lambda: edits.remove_node(layout, "outline", pick % n),
             lambda: edits.set_smooth(layout, "outline", pick % n, pick % 2 == 0, mirrored),
             lambda: edits.set_edge(layout, "outline", pick % n, ("straight", "arc", "curve")[pick % 3], mirrored),
             lambda: edits.set_radius(layout, "outline", pick % n, size, mirrored),

@@ -67,12 +67,6 @@ def test_a_new_node_wants_a_place_of_its_own():
             add_node(curved(), "outline", 0, t)
 
 
-@pytest.mark.parametrize("index", range(8))
-def test_removing_a_node_on_both_sides(index):
-    made = sound(remove_node(curved(), "outline", index, mirrored=True))
-    assert is_symmetric(made.outline) and len(made.outline.nodes) == 6
-
-
 def test_removing_a_corner_of_straight_edges_leaves_a_straight_edge():
     made = remove_node(plain(slots=(), tuners=(), rows=()), "outline", 2)
     assert [type(edge_of(list(made.outline.nodes), i)) for i in range(3)] == [Line] * 3
