@@ -688,10 +688,6 @@
         <translation>Eine Seite wird auf die andere Seite kopiert.</translation>
     </message>
     <message>
-        <source>A simulation needs at least 2 trials, got {trials}.</source>
-        <translation>Eine Simulation braucht mindestens 2 Versuche, nicht {trials}.</translation>
-    </message>
-    <message>
         <source>A simulation takes 2 to {most:,} trials, not {trials:,}.</source>
         <translation>Eine Simulation macht 2 bis {most:,} Versuche, nicht {trials:,}.</translation>
     </message>
