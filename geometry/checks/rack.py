@@ -10,7 +10,7 @@ from geometry.checks.items import Item
 from geometry.checks.said import length
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, Snag, short
-from geometry.checks.words import listed, mm, size
+from geometry.checks.words import both, listed, size
 from geometry.layout.shop import Drill
 from geometry.saying import say
 from geometry.solids.drilling import Drilling, misfit
@@ -91,7 +91,8 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
 
 
 def _too_deep(kind: str, item: Item, deep: float, most: float, drilling: Drilling, cure: str) -> Snag:
-    words = {"operation": term(drilling.operation), "item": item.id, "deep": mm(deep), "most": mm(most)}
+    there, wanted = both(most, deep)
+    words = {"operation": term(drilling.operation), "item": item.id, "deep": wanted, "most": there}
     return Snag(kind, NOTE, (item.id,), drilling.mark or drilling.start, most, deep,
                 say("A {operation} of {item} goes {deep} mm deep, to the drill's point; the quill travels {most} mm.", **words)
                 if kind == "quill" else

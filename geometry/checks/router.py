@@ -132,7 +132,7 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
                     cutter=size(cutter), opening=opening.id, a=a))
         return (Snag("bit-too-wide", SPOILS, (opening.id, TEMPLATE), (where.x, where.y, 0.0), width, cutter, text,
                      say("Choose a bit of {width} mm or less, or make {opening} {b} mm wide.",
-                         width=mm(width), opening=opening.id, b=b)),)
+                         width=a, opening=opening.id, b=size(cutter))),)
     if straight:
         return ()
     found = []

@@ -121,7 +121,7 @@ def over_slot(item: Item, area: shapely.Geometry, opening: Opening) -> tuple[Sna
     place = shared.representative_point()
     return (Snag("seat-over-slot", TIGHT, (item.id, opening.id), (place.x, place.y, item.plate[0][2]), -depth, 0.0,
                  say("The plate of {item} reaches {depth} mm over {opening}.",
-                     item=item.id, depth=mm(depth), opening=opening.id),
+                     item=item.id, depth=into(-depth), opening=opening.id),
                  say("Choose a smaller plate, or another place for the slot."),
                  push=_out_of(area, shared, depth)),)
 

@@ -21,7 +21,7 @@ from geometry.checks.scene import Opening
 from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.slot_room import FACING, before_end, wall_beside
 from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import aslant, both, first, into, mm, tenths
+from geometry.checks.words import aslant, both, first, into, tenths
 from geometry.layout.hardware import Post
 from geometry.layout.shop import Margins
 from geometry.saying import say
@@ -60,7 +60,7 @@ def alone(item: Item, openings: tuple[Opening, ...], around: Around) -> tuple[Sn
         lacking = axis.enters - bore.depth
         return (Snag("slot-not-reached", SPOILS, (item.id, own.id), bore.end, bore.depth, axis.enters,
                      say("The side bore of {item} ends {lacking} mm before {own}.",
-                         item=item.id, lacking=mm(lacking), own=own.id),
+                         item=item.id, lacking=into(-lacking), own=own.id),
                      say("Drill it {lacking} mm deeper, or move {own} that much nearer.",
                          lacking=tenths(lacking), own=own.id)),)
     about = _about_hole(post, margins)
@@ -103,7 +103,7 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
         lacking = post.length - bore.depth
         return [Snag("post-too-long", SPOILS, (item.id,), bore.end, bore.depth, post.length,
                      say("The post of {item} is {lacking} mm longer than its bore, which ends in wood.",
-                         item=item.id, lacking=mm(lacking)),
+                         item=item.id, lacking=into(-lacking)),
                      say("Drill it {lacking} mm deeper.", lacking=tenths(lacking)))]
     flanks = [span(item, bore, own, offset) for offset in (post.diameter / 2, -post.diameter / 2)]
     leaves = min([axis.leaves] + [flank.leaves for flank in flanks if flank is not None])

@@ -22,7 +22,7 @@ from geometry.checks.kinds import slot_kind
 from geometry.checks.pockets import clear_of, wall_of
 from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, FACE, Snag, grade, short
-from geometry.checks.words import aslant, both, first, gap_text, into, is_small, mm, name, sort_of, tenths
+from geometry.checks.words import aslant, both, first, gap_text, into, is_small, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
@@ -73,7 +73,7 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
                         say("Set the axis of {item} {by} mm higher.", item=item.id, by=by))
             else:
                 cure = say("The wood is too thin: it takes {least} mm for this bore.",
-                           least=mm(2 * (drilling.radius + needed)))
+                           least=tenths(2 * (drilling.radius + needed)))
             middle = v.along(plan(drilling.start), plan(drilling.direction), drilling.depth / 2)
             found.append(Snag("cover", grade(measured), (item.id, side), (*middle, level), measured, needed, text,
                               cure))

@@ -9,8 +9,8 @@ from msgspec.structs import replace
 
 from geometry.checks import check
 from geometry.edits import set_field
-from geometry.layout import EdgePlace, Flat, Slot, StraightSlot
-from tests.geometry.checks.heads import bore, head, loop, pattern, side, slot
+from geometry.layout import EdgePlace, Flat, Margins, Slot, StraightSlot
+from tests.geometry.checks.heads import BIT, FACE, bore, face, head, loop, pattern, side, slot
 
 
 def told(layout, kind, words):
@@ -103,3 +103,28 @@ def test_a_bore_is_drilled_on_into_the_inner_wall_as_far_as_told(post, depth):
     (snag, match), = told(layout, "post-to-wall", r"drill ([\d.]+) mm deeper, into that wall")
     after = set_field(layout, ("patterns", "of", "bores", 0, "depth"), depth + float(match[1]))
     assert left(after, snag) == [] and not {"post-too-long", "point-to-wall"} & {one.kind for one in check(after).snags}
+
+
+def test_a_bit_and_a_slot_are_told_so_that_one_enters_the_other():
+    """A slot 9.46 wide takes no bit of 9.5, and one for a cutter of 3/8 in is not wide enough with 9.5."""
+    bit = replace(BIT, cutter=9.525)
+    layout = head(slots=(slot(width=9.46),))
+    layout = replace(layout, rack=replace(layout.rack, bits=(bit,)))
+    (_, match), = told(layout, "bit-too-wide", r"a bit of ([\d.]+) mm or less, or make slot ([\d.]+) mm wide")
+    assert float(match[1]) <= 9.46 and float(match[2]) >= 9.525
+
+
+def test_thin_wood_is_told_as_thick_as_it_has_to_be():
+    tuner = pattern("of", "side", bore(diameter=10.13, surface="seat", depth=24.0))
+    layout = head(tuners=(side("a", 90.0, tuner),), patterns=(tuner,), slots=(slot(),), margins=Margins(side_cover=3.0))
+    layout = replace(layout, blank=replace(layout.blank, thickness=15.0))
+    for _, match in told(layout, "cover", r"it takes ([\d.]+) mm"):
+        assert 10.13 + 6.0 <= float(match[1]) <= 16.2
+    assert len(told(layout, "cover", r"it takes ([\d.]+) mm")) == 2
+
+
+def test_how_deep_a_drill_goes_and_how_far_the_quill_travels_are_told_apart():
+    layout = head(tuners=(face("a", 0.0, 90.0, FACE),), patterns=(FACE,), pins=())
+    layout = replace(layout, rack=replace(layout.rack, press=replace(layout.rack.press, quill=17.78)))
+    text, = [snag.text for snag in check(layout).snags if snag.kind == "quill"]
+    assert text.endswith("goes 17.80 mm deep, to the drill's point; the quill travels 17.78 mm.")
