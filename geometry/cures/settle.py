@@ -89,14 +89,14 @@ class _Search:
 
     def trial(self, i: int, move: Move) -> Verdict | None:
         """What a move on a way does; None when it cannot be made."""
+        try:
+            moved = carried_out(self._layout, move)
+        except GeometryError:
+            return None
         self.trials += 1
         self._tried()
         self._farthest = max(self._farthest, how_far(move))
-        try:
-            after = self._checker.check(carried_out(self._layout, move))
-        except GeometryError:
-            return None
-        verdict = self._before.judged(self._snag, after.snags)
+        verdict = self._before.judged(self._snag, self._checker.check(moved).snags)
         self._lacked.setdefault(i, []).append(0.0 if verdict.gone else verdict.lacks)
         if verdict.gone:
             own = move.path[1] if isinstance(move, Change) else move.of

@@ -11,7 +11,7 @@ from msgspec.structs import replace
 from geometry import vectors as v
 from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
-from geometry.checks.snags import BACK, BLANK, FACE
+from geometry.checks.snags import BACK, BLANK, FACE, TEMPLATE
 from geometry.edits.parts import FEATURE_GROUPS
 from geometry.layout import (
     Ear,
@@ -165,9 +165,11 @@ def _tuner(layout: Headstock, tuner: Tuner, snag: Snag, push: Vec2 | None) -> It
 
 
 def _slot(slot: Slot, snag: Snag, push: Vec2 | None) -> Iterator[Track]:
-    yield from _shifts(slot, slot.id, push)
+    in_place = TEMPLATE in snag.between  # what a bit does to a slot hangs neither on where that lies nor on how long it is
+    if not in_place:
+        yield from _shifts(slot, slot.id, push)
     if isinstance(slot.shape, StraightSlot):
-        for end in ("nut", "tip"):
+        for end in () if in_place else ("nut", "tip"):
             for sign in (-1.0, 1.0):
                 yield Track(lambda amount, end=end, sign=sign: Stretch(slot.id, end, sign * amount), _END, 2 * FARTHEST_SHIFT)
         yield Track(_to(("slots", slot.id, "shape", "width"), slot.shape.width, 1 if snag.kind in _WIDER_KINDS else -1),

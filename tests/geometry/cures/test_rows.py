@@ -1,14 +1,16 @@
 """Tuners of a row that are too near each other or something else: the row is spaced wider or moved, and stays a row."""
 
+import re
+
 import pytest
 from msgspec.structs import replace
 
-from geometry.checks import check
+from geometry.checks import LiveCheck, check
 from geometry.checks.moves import Change
 from geometry.cures import apply_cure, settle
 from geometry.cures.tracks import tracks
 from geometry.edits.fields import get_field
-from geometry.layout import EdgeRun, Row, RowPlace, SingleHole, StraightRun, Tuner
+from geometry.layout import EdgeRun, Rack, RouterBit, Row, RowPlace, SingleHole, StraightRun, Template, Tuner
 from tests.geometry.checks.heads import bore, head, pattern, slot
 
 SEAT = pattern("plate", "side", bore(surface="seat", depth=30.0), post=(6.0, 25.0, 26.0), seat=(12.0, 12.0, 10.0))
@@ -96,3 +98,20 @@ def test_what_two_tuners_share_is_tried_once():
         assert {("rows", "row", "run", "first"), ("rows", "row", "spacing")} <= {move.path for move in moves if isinstance(move, Change)}
         assert (("patterns", "plate", "bores", 0, "depth") in {move.path for move in moves if isinstance(move, Change)}) == (
             kind == "side-bore-to-side-bore")
+
+
+def test_as_many_moves_are_told_as_were_checked_and_none_that_cannot_help(monkeypatch):
+    """A bit that is too short stays so wherever the slot lies and however long it is; what cannot be carried out is no move."""
+    layout = replace(head(slots=(slot(depth=15.0),), template=Template(bit="short")), rack=Rack(
+        bits=(RouterBit(id="short", cutter=10.0, cutting_length=12.0, shank=8.0, stick_out=20.0, bearing="shank", bearing_diameter=10.0),)))
+    before, checked = check(layout), []
+    monkeypatch.setattr(LiveCheck, "check", lambda self, moved, own=LiveCheck.check: checked.append(moved) or own(self, moved))
+    snag, = [snag for snag in before.snags if snag.kind in ("bit-too-short", "bit-unguided")]
+    ways = [way.make(1.0) for way in tracks(layout, snag)]
+    assert {move.path[-1] for move in ways if isinstance(move, Change)} == {"width", "depth"} and len(ways) == 3
+    wide = replace(snag, kind="bit-too-wide")  # wider than the head: refused
+    for asked in (snag, wide):
+        checked.clear()
+        cured = settle(layout, before, asked)
+        told = re.search(r"Of (\d+) moves", cured.cure)
+        assert cured.move is not None or int(told[1]) == len(checked) > 1
