@@ -1,6 +1,8 @@
 """A move that cures a snag, carried out as an edit: the snag is gone, nothing new spoils the work, nothing got worse."""
 
 import re
+import sys
+from unittest.mock import patch
 
 import pytest
 from hypothesis import Phase, given, settings
@@ -16,6 +18,7 @@ from tests.property.layouts import DEMO, SAMPLES, displaced, edited
 
 _QUICK = (Phase.explicit, Phase.reuse, Phase.generate)
 """No shrinking: a drawn edit sequence is as readable as its shrunk kin, and shrinking takes minutes."""
+SETTLING = sys.modules["geometry.cures.settle"]
 _HEADS = [read(path) for path in SAMPLES]
 
 
@@ -33,7 +36,8 @@ def _cured(layout, pick):
     before = check(layout)
     seen = 0
     for snag in pick([snag for snag in before.snags if curable(snag)]):
-        done = settle(layout, before, snag, most=120)
+        with patch.object(SETTLING, "MOST_TRIALS", 120):
+            done = settle(layout, before, snag)
         assert done.cure.strip() and done.text == snag.text
         if done.move is None:
             continue
@@ -89,4 +93,5 @@ def test_what_was_tried_in_vain_is_told_and_nothing_is_claimed_beyond_it():
     assert 4 <= int(told[1]) <= 300 and 1.0 <= float(told[2]) <= 15.0
     assert said.cure.endswith(snag.cure)
     # Fewer trials are told as fewer.
-    assert settle(narrow, result, snag, most=1).cure.startswith("The one move that was tried does not do it.")
+    with patch.object(SETTLING, "MOST_TRIALS", 1):
+        assert settle(narrow, result, snag).cure.startswith("The one move that was tried does not do it.")
