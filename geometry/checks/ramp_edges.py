@@ -10,7 +10,7 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.scene import Opening, Scene, nut_line
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, into, tenths
+from geometry.checks.words import aslant, both, into, tenths
 from geometry.layout import DrawnSlot, Nut, Slot, loop_of
 from geometry.saying import say
 from geometry.solids.ramps import RampCut, below, ramp_cut
@@ -19,6 +19,8 @@ from geometry.solids.walls import Wall
 from geometry.strings.ramps import NUT_AIR
 from geometry.tolerance import FLAT, TOUCH
 
+_SIDE = 0.5
+"""Cosine between the way away from an edge and that of a ramp's side from which a narrower ramp is what helps"""
 BESIDE = 2.0
 """mm of wood wanted between a ramp and the outline (common practice, no source)"""
 
@@ -60,9 +62,17 @@ def _outline(opening: Opening, outline: Wall) -> tuple[Snag, ...]:
             if measured < 0 else
             say("The ramp of {slot} leaves {a} mm to the outline; {b} mm wanted.", slot=opening.id, a=a, b=b))
     return (Snag("ramp-to-outline", grade(measured), (opening.id, OUTLINE), (*where, 0.0), measured, BESIDE, text,
-                 say("Make the ramp {amount} mm narrower on that side, that is {twice} mm in all, or move {slot}.",
-                     amount=tenths(BESIDE - measured), twice=tenths(2 * (BESIDE - measured)), slot=opening.id),
+                 _narrower(opening, BESIDE - measured, 1.0 if push is None else abs(v.cross(cut.axis, push))),
                  push=None if push is None else v.scale(push, BESIDE - measured)),)
+
+
+def _narrower(opening: Opening, lacking: float, squarely: float) -> str:
+    """What gives a ramp its wood: its side drawn in, which leads away from the edge at an angle of that cosine."""
+    if squarely < _SIDE:
+        return say("Make the ramp of {slot} narrower or shorter there.", slot=opening.id)
+    by = aslant(lacking, squarely)
+    return say("Make the ramp {amount} mm narrower on that side, that is {twice} mm in all, or move {slot}.",
+               amount=tenths(by), twice=tenths(2 * by), slot=opening.id)
 
 
 def _pocket(opening: Opening, pocket: Opening) -> tuple[Snag, ...]:

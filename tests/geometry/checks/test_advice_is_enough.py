@@ -9,7 +9,7 @@ from msgspec.structs import replace
 
 from geometry.checks import check
 from geometry.edits import set_field
-from geometry.layout import EdgePlace, Flat, Margins, Slot, StraightSlot
+from geometry.layout import EdgePlace, Flat, Margins, Ramp, Slot, StraightSlot
 from tests.geometry.checks.heads import BIT, FACE, bore, face, head, loop, pattern, side, slot
 
 
@@ -128,3 +128,17 @@ def test_how_deep_a_drill_goes_and_how_far_the_quill_travels_are_told_apart():
     layout = replace(layout, rack=replace(layout.rack, press=replace(layout.rack.press, quill=17.78)))
     text, = [snag.text for snag in check(layout).snags if snag.kind == "quill"]
     assert text.endswith("goes 17.80 mm deep, to the drill's point; the quill travels 17.78 mm.")
+
+
+@pytest.mark.parametrize("slant", [0.0, 15.0, 30.0, 40.0, 70.0])
+def test_a_ramp_beside_a_leaning_edge_is_cut_so_much_narrower(slant):
+    """The edge leans so many degrees about a point 1.5 mm beside the ramp's corner at its start; 2 mm wanted."""
+    lean = math.tan(math.radians(slant))
+    outline = loop((-40.0, 0.0), (15.5 - 40 * lean, 0.0), (15.5 + 24.5, 40.0 + 24.5 / lean) if lean > 0.3 else (15.5 + 140 * lean, 180.0),
+                   (40.0, 180.0), (-40.0, 180.0))
+    layout = head(slots=(replace(slot(x=8.0), ramp=Ramp(length=14.0, depth=2.0)),), outline=outline)
+    snag, = [snag for snag in check(layout).snags if snag.kind == "ramp-to-outline"]
+    match = re.search(r"([\d.]+) mm narrower on that side, that is ([\d.]+) mm in all", snag.cure)
+    assert bool(match) == (slant < 60.0)
+    if match:
+        assert left(set_field(layout, ("slots", "slot", "ramp", "width"), 12.0 - float(match[2])), snag) == []
