@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import string
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 from typing import NamedTuple
 
@@ -41,8 +42,13 @@ def sources() -> list[Path]:
     return [file for file in found if file.relative_to(ROOT).as_posix() not in THE_SAYING_ITSELF]
 
 
-def calls() -> Iterator[Call]:
-    """Every call of say() and count() in the program."""
+@cache
+def calls() -> tuple[Call, ...]:
+    """Every call of say() and count() in the program, read once."""
+    return tuple(_calls())
+
+
+def _calls() -> Iterator[Call]:
     for file in sources():
         tree = ast.parse(file.read_text(encoding="utf-8"))
         ours = {name.name for node in ast.walk(tree) if isinstance(node, ast.ImportFrom) and node.module == SAYING

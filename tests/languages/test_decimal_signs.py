@@ -119,13 +119,15 @@ DECIMALS = re.compile(r"[1-9]f|f$|g$|e$")
 
 def written_with_a_point(tree: ast.AST):
     """Lines of f-strings that hold a number with decimals, but where they are taken apart at once or handed to units._trim."""
+    pointed = [node for node in ast.walk(tree) if isinstance(node, ast.FormattedValue) and _has_decimals(node)]
     inside = {id(child) for node in ast.walk(tree) for child in ast.walk(node)
-              if isinstance(node, ast.Attribute) or isinstance(node, ast.Call) and getattr(node.func, "id", "") == "_trim"}
-    for node in ast.walk(tree):
-        if isinstance(node, ast.FormattedValue) and node.format_spec is not None and id(node) not in inside:
-            spec = "".join(part.value if isinstance(part, ast.Constant) else "1" for part in node.format_spec.values)
-            if DECIMALS.search(spec) and not spec.endswith(".0f"):
-                yield node.lineno
+              if isinstance(node, ast.Attribute) or isinstance(node, ast.Call) and getattr(node.func, "id", "") == "_trim"} if pointed else ()
+    return [node.lineno for node in pointed if id(node) not in inside]
+
+
+def _has_decimals(value: ast.FormattedValue) -> bool:
+    spec = "".join(part.value if isinstance(part, ast.Constant) else "1" for part in getattr(value.format_spec, "values", ()))
+    return bool(DECIMALS.search(spec)) and not spec.endswith(".0f")
 
 
 def test_no_number_for_a_maker_is_written_past_the_one_place_that_knows_its_sign() -> None:
@@ -140,7 +142,7 @@ def test_no_number_for_a_maker_is_written_past_the_one_place_that_knows_its_sign
 
 def test_it_sees_one() -> None:
     seen = ast.parse('f"{a:.1f}"\nf"{a:g} mm"\nf"{a:.{n}f}"\nf"{a:.0f}"\nf"{a:.2f}".rstrip("0")\nsay("{a:.1f}", a=1)')
-    assert list(written_with_a_point(seen)) == [1, 2, 3]
+    assert written_with_a_point(seen) == [1, 2, 3]
 
 
 def test_sizes_side_by_side_are_told_apart(german):
