@@ -37,6 +37,23 @@ def test_face_bores_are_true_circles_at_their_own_coordinates():
     assert screw.hidden and not any(d.hidden for d in discs(marks, "post bore"))
 
 
+def test_plate_button_and_post_lie_as_the_pattern_says():
+    """Through the face at (-28, 60), the button to the bass side; through the treble edge x = 40 at y = 100, the tip ahead."""
+    head = plain_head()
+    _, side = head.patterns
+    head = msgspec.structs.replace(head, patterns=(head.patterns[0], msgspec.structs.replace(
+        side, seat=msgspec.structs.replace(side.seat, before=13.0, behind=11.0))))
+    front, flank = ({(mark.style, type(mark).__name__): mark for mark in feature_marks(head, of)} for of in ("front", "flank"))
+    assert front["seat", "Area"].outer.box == pytest.approx((-36.0, 48.0, -19.0, 72.0))
+    assert front["button", "Area"].outer.box == pytest.approx((-58.0, 53.0, -48.0, 67.0))
+    assert (front["post", "Disc"].centre, front["post", "Disc"].radius) == ((-28.0, 60.0), 3.1)
+    assert flank["button", "Area"].outer.box == pytest.approx((45.0, 93.0, 51.0, 107.0))
+    assert flank["seat", "Stroke"].path.box == pytest.approx((40.0, 89.0, 40.0, 113.0))
+    assert flank["post", "Area"].outer.box == pytest.approx((11.0, 96.9, 40.0, 103.1))
+    # The string hole is 28 into the post of 29.
+    assert flank["post", "Stroke"].path.box == pytest.approx((12.0, 96.9, 12.0, 103.1))
+
+
 def test_every_axis_square_to_the_face_has_one_cross():
     crosses = [mark for mark in feature_marks(plain_head(), "front") if isinstance(mark, Cross)]
     assert sorted(c.centre[1] for c in crosses) == pytest.approx([51.0, 60.0])

@@ -19,7 +19,7 @@ from geometry.drawing.template import template_drawing
 from geometry.drawing.wood_state import wood_drawing
 from geometry.drawing.wrap import wrap_drawing
 from geometry.errors import GeometryError
-from geometry.layout import Blank, EdgePlace, Loop, Node, Pin, SingleHole, Tuner, loop_path, slot_path
+from geometry.layout import Blank, Bore, EdgePlace, Loop, Node, Pin, SingleHole, Tuner, loop_path, slot_path
 from geometry.lengths import speaking
 from geometry.sequence import operations, wood_after
 from geometry.solids import holes
@@ -137,6 +137,14 @@ def test_the_wrap_pricks_the_face_and_both_edges_and_nothing_of_the_back():
                 wanted.add((round(x + math.copysign(z, x), 6), round(y, 6)))
     assert crosses(wrap_drawing(layout)) == wanted
     assert not any(m.hidden for m in wrap_drawing(layout) if isinstance(m, Disc))
+
+
+def test_what_is_drilled_wider_from_the_back_is_not_on_the_wrap_though_its_bore_is():
+    layout = plain_head()
+    of, side = layout.patterns
+    layout = replace(layout, patterns=(replace(of, bores=(*of.bores, Bore(role="clearance", diameter=10.0, surface="back", depth=4.0))), side))
+    shown = {(m.style, m.radius) for m in wrap_drawing(layout) if isinstance(m, Disc) and m.centre == (-28.0, 60.0)}
+    assert shown == {("counterbore", 4.4), ("post bore", 3.25)}
 
 
 def test_the_wrap_has_nothing_of_what_is_drilled_by_hand_when_its_edges_are_gone():

@@ -1,5 +1,7 @@
 """The maker's own choice of bits, the template that is chosen, corner bits, three bits, and sentences in inches."""
 
+import math
+
 import pytest
 from msgspec.structs import replace
 
@@ -7,7 +9,7 @@ from geometry.edits import remove_features, rename
 from geometry.edits.copying import mirror_layout
 from geometry.edits.rack import choose_route, set_in_rack, set_rack, set_template_tool
 from geometry.errors import GeometryError
-from geometry.layout import Route, Tool, validate
+from geometry.layout import DrawnSlot, Loop, Node, Route, Slot, Tool, validate
 from geometry.lengths import area, down, exact, mm, place, speaking, up
 from geometry.routing import plan_routing
 from geometry.routing.search import plan_outline, plan_slot
@@ -95,6 +97,18 @@ def test_a_slimmer_bit_follows_into_the_corners():
     assert more.reached.left_depth == pytest.approx(1.243, abs=0.01)
     assert "bearing 6, in the corners only: from 0 mm to" in more.passes[1].said(through=True, template=6)
     assert more.flips == 0
+
+
+def test_a_corner_bit_that_leaves_nothing_is_the_best_of_all():
+    """Corners of 3.5 mm: a 12 mm cutter leaves (6 - 3.5)(sqrt 2 - 1) = 1.04 mm there, one of 6 mm nothing."""
+    quarter, r = math.tan(math.pi / 8), 3.5
+    nodes = [Node(at=(x, y), bulge=b) for x, y, b in (
+        (r, 40.0, 0.0), (16 - r, 40.0, quarter), (16.0, 40 + r, 0.0), (16.0, 140 - r, quarter),
+        (16 - r, 140.0, 0.0), (r, 140.0, quarter), (0.0, 140 - r, 0.0), (0.0, 40 + r, quarter))]
+    slot = Slot(id="slot", shape=DrawnSlot(loop=Loop(nodes=tuple(nodes))))
+    found = slot_plan(with_rack(head(slot), BEARING, SLIM, drills=(BRAD,)))
+    more = next(p for p in found.plans if any(one.corners for one in p.passes))
+    assert more.corner_wood == pytest.approx(2.5 * (math.sqrt(2) - 1), abs=0.01) and more.reached.left == () and more.reached.left_depth == 0.0
 
 
 def test_no_corner_bit_on_another_template():

@@ -5,7 +5,7 @@ import math
 import msgspec
 import pytest
 
-from geometry.layout import Bore, Drill, Ear, EdgePlace, FreePlace, Loop, Node, Pin, SingleHole, Slot, StraightSlot, Tuner
+from geometry.layout import Blank, Bore, Drill, Ear, EdgePlace, FreePlace, Loop, Node, Pin, SingleHole, Slot, StraightSlot, Tuner
 from geometry.layout.shop import DrillPress
 from geometry.sequence import KINDS, Operation, Routing, Trip, Wishes, operations
 from geometry.sequence.operation import Setup
@@ -211,6 +211,18 @@ def test_a_drill_that_comes_into_wood_that_is_missing_already_is_told_to_find_it
     assert [told(holes=(beside(away),)) for away in (5.7, 5.8, 6.8, 7.0)] == [
         {"counterbore", "bore"}, {"counterbore"}, {"counterbore"}, set()]
     assert [told(slots=(slot, pocket(depth))) for depth in (6.9, 7.1)] == [set(), {"pilot"}]
+
+
+@pytest.mark.parametrize(("at", "nearest"), [((40.0, 300.0), 190), ((80.0, 300.0), 180), ((60.0, 380.0), 120)])
+def test_what_the_throat_has_to_reach_over_is_counted_from_the_nearest_edge_of_a_lopsided_blank(at: tuple[float, float], nearest: int) -> None:
+    """150 to the bass side, 260 to the treble side, 500 to the tip; the neck goes on behind the nut line."""
+    far = SingleHole(id="far", at=at, diameter=5.0, depth=7.0)
+    layout = stocked(blank=Blank(bass=150.0, treble=260.0, tip=500.0, behind=10.0, thickness=16.0), holes=(far,))
+
+    def blocked(throat: float) -> str:
+        return by_id(operations(REPLACE(layout, rack=REPLACE(layout.rack, press=REPLACE(layout.rack.press, throat=throat))), PLANS))["bore far.1"].blocked
+
+    assert f"{nearest} mm from the nearest edge" in blocked(nearest - 1.0) and not blocked(float(nearest))
 
 
 def test_ears_are_glued_by_name() -> None:

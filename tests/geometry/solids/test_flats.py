@@ -12,10 +12,10 @@ from geometry.checks import check
 from geometry.edits import mirror_layout
 from geometry.edits.hand_cuts import propose_flat, propose_ramp, set_flat, set_ramp
 from geometry.errors import GeometryError
-from geometry.layout import Flat, Ramp
+from geometry.layout import Flat, Footprint, Loop, Node, Ramp
 from geometry.layout.edges import edge
 from geometry.sequence import operations, precedence
-from geometry.solids.flats import deep_enough, under_plate, walked
+from geometry.solids.flats import deep_enough, least_size, under_plate, walked
 from geometry.solids.plate_edge import fall_and_rise, strays_within
 from geometry.solids.side import side_bore
 from tests.geometry.checks.cases_strings import _DROP, _dive
@@ -132,6 +132,13 @@ def test_refusals_are_sentences():
     assert set_ramp(layout, "slot", length=3.0, depth=1.0).slots[0].ramp == Ramp(length=3.0, depth=1.0)
 
 
+@pytest.mark.parametrize(("before", "behind", "spot"), [(9.0, 5.0, 2 * math.hypot(9.0, 4.0)), (5.0, 9.0, 2 * math.hypot(9.0, 4.0))])
+def test_a_flat_is_as_long_as_twice_the_longer_side_of_the_plate_and_a_spot_holds_its_corners(before, behind, spot):
+    foot = Footprint(before=before, behind=behind, across=8.0)
+    assert least_size(Flat(size=1.0, depth=1.0), foot) == 18.0
+    assert least_size(Flat(shape="spot", size=1.0, depth=1.0), foot) == pytest.approx(spot)
+
+
 @settings(max_examples=60)
 @example(SAMPLES[0], "bass", 0.0, 2 ** -23, 0.0)
 @given(st.sampled_from(SAMPLES), st.sampled_from(["bass", "treble"]), st.floats(0, 1), st.floats(0, 15), st.floats(0, 15))
@@ -143,3 +150,19 @@ def test_in_closed_form_as_along_the_edge(path, name, share, before, behind):
     assert found is None or found == pytest.approx(exact, abs=1e-9)
     for most in (0.05, 0.3, 2.0):
         assert not strays_within(one, seat, before, behind, most) or max(exact) <= most + 1e-9
+
+
+@settings(max_examples=60)
+@example((46.0, 107.6), (30.2, 166.9), 166.2, 10.0, 6.3)
+@example((44.1, 122.0), (31.2, 169.1), 166.5, 10.0, 10.3)
+@given(st.tuples(st.floats(30, 50), st.floats(5, 175)), st.tuples(st.floats(30, 50), st.floats(5, 175)), st.floats(5, 175), st.floats(1, 15),
+       st.floats(1, 15))
+def test_of_an_edge_drawn_with_uneven_handles_no_more_is_called_sure_than_is_so(leaves, comes, along, before, behind):
+    """Where a curve slows down or hastens under the plate, its stray is what walking along it finds, and a hundredth less is never sure."""
+    wall = Loop(nodes=(Node(at=(-40.0, 0.0)), Node(at=(40.0, 0.0), handles=(leaves, comes)), Node(at=(40.0, 180.0)), Node(at=(-40.0, 180.0))))
+    one = edge(wall, "treble")
+    seat = one.seat(min(along, one.length))
+    exact = walked(one, seat, before, behind)
+    found = fall_and_rise(one, seat, before, behind)
+    assert found is None or found == pytest.approx(exact, abs=1e-7)
+    assert max(exact) < 1e-5 or not strays_within(one, seat, before, behind, 0.99 * max(exact))
