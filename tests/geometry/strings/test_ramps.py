@@ -74,3 +74,18 @@ def test_a_string_that_runs_into_the_wall_beside_it_makes_the_ramp_of_the_others
     both = dives(slot, [over, beside])
     assert [one.over_an_end for one in both] == [True, False]
     assert ramp_for(slot, both, THICK, Margins()) == ramp_for(slot, both[:1], THICK, Margins())
+
+
+def test_a_ramp_goes_less_deep_than_its_blind_slot():
+    slot = Slot(id="s", shape=StraightSlot(nut_end=(0.0, 28.0), tip_end=(0.0, 120.0), width=16.0))
+    found = dives(slot, [string("over", 0.0, (0.0, 70.0), 2.0, 6.0, 0.5)])
+    free = ramp_for(slot, found, THICK, Margins())
+    deep = free.depth
+    assert deep > 0.5
+    for depth, enough in ((deep + 0.05, True), (deep, False), (deep - 0.3, False)):
+        blind = replace(slot, depth=depth)
+        if enough:
+            assert ramp_for(blind, found, THICK, Margins()) == free
+        else:
+            with pytest.raises(GeometryError, match="as deep as the slot"):
+                ramp_for(blind, found, THICK, Margins())
