@@ -88,8 +88,7 @@ def side_bore(layout: Headstock, tuner_id: str) -> SideBore | None:
 
 def tilt_of(frame: Frame) -> float:
     """Tilt of the bore from the square edge's normal, rad: positive when the outward axis leans to the tip."""
-    out = (-frame.w[0], -frame.w[1])
-    return math.atan2(out[1], abs(out[0]))
+    return math.atan2(-frame.w[1], abs(frame.w[0]))
 
 
 def crossing(layout: Headstock, bore: Drilling) -> Crossing | None:

@@ -13,6 +13,7 @@ from geometry.layout import DrawnSlot, Loop, Node, Route, Slot, Tool, validate
 from geometry.lengths import area, down, exact, mm, place, speaking, up
 from geometry.routing import plan_routing
 from geometry.routing.search import plan_outline, plan_slot
+from geometry.sequence import operations
 from tests.geometry.routing.specimens import BRAD, BUSH, bit, drawn, head, rubbing, straight, with_rack
 
 BEARING = bit("bearing 12", cutter=12, cutting=16, bearing="shank", high=5, out=38)
@@ -81,6 +82,14 @@ def test_plans_on_the_chosen_template_come_first():
     made = set_template_tool(layout, "ten", "bush")
     assert slot_plan(made).best.offset == pytest.approx(3.5)
     assert plan_outline(made).best.offset == pytest.approx(3.5)
+
+
+def test_what_guides_a_bit_is_named_from_the_plan_to_the_bench():
+    layout = with_rack(head(straight()), bit("ten", cutter=10, cutting=20, shank=8), bushes=(BUSH,), drills=(BRAD,))
+    best = slot_plan(layout).best
+    assert best.tools == (("ten", "bush"),) and {one.bush for one in best.passes} == {"bush"}
+    routs = [op for op in operations(layout) if op.features == ("slot",) and op.setup.machine == "router"]
+    assert routs and all(op.setup.bit == "ten in bush" and "rout slot with ten in bush to" in op.words for op in routs)
 
 
 # ---- a bit for the corners ---------------------------------------------------

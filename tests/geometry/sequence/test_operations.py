@@ -8,7 +8,7 @@ import pytest
 from geometry.layout import Blank, Bore, Drill, Ear, EdgePlace, FreePlace, Loop, Node, Pin, SingleHole, Slot, StraightSlot, Tuner
 from geometry.layout.shop import DrillPress
 from geometry.sequence import KINDS, Operation, Routing, Trip, Wishes, operations
-from geometry.sequence.operation import Setup
+from geometry.sequence.operation import Cut, Setup
 from geometry.solids import holes
 from geometry.solids.drilling import point_length
 from geometry.solids.side import shared_tilts
@@ -169,7 +169,7 @@ def test_without_router_bits_a_slot_is_blocked_and_the_outline_is_finished_by_ha
     ops = by_id(operations(stocked(rack=REPLACE(stocked().rack, bits=()))))
     assert ops["rout slot"].blocked.startswith("No bit of the rack can rout slot")
     assert ops["rout outline"].setup.machine == "bench"
-    assert ops["rout outline"].blocked == ""
+    assert ops["rout outline"].blocked == "" and ops["rout outline"].cut == Cut(0.0, 16.0)
 
 
 def test_a_pin_in_a_later_bore_of_its_own_size_is_drilled_once() -> None:

@@ -5,7 +5,7 @@ import math
 import pytest
 from msgspec.structs import replace
 
-from geometry.layout import Drill, EdgePlace, EdgeRun, Row, RowPlace, SingleHole, StraightRun, Tuner
+from geometry.layout import Drill, EdgePlace, EdgeRun, Flat, Row, RowPlace, SingleHole, Slot, StraightRun, StraightSlot, Tuner
 from geometry.solids import frames, holes, side_bore
 from geometry.solids.drilling import drill_among, drill_for, misfit, point_length, square_edge_reach, twist_point
 from geometry.solids.flats import stands_off
@@ -76,6 +76,38 @@ def test_a_side_bore_on_a_leaning_edge(degrees):
     assert found.squared_miss == pytest.approx(waste * math.sin(angle))
     assert found.stop_full == pytest.approx(waste + 30.0)
     assert block_height(found.tilt, 100.0) == pytest.approx(100.0 * math.sin(angle))
+
+
+@pytest.mark.parametrize("degrees", [3.0, 8.0, 15.0])
+def test_a_tilted_axis_meets_a_leaning_slot_where_the_lines_meet(degrees):
+    """The slot's middle line goes from (6, 30) to (22, 150), its walls 6 mm to either side; the axis leaves the seat by (-cos, -sin)."""
+    angle = math.radians(degrees)
+    x, y = 40.0 - 60.0 * math.sin(angle), 60.0 * math.cos(angle)
+    long = math.hypot(16.0, 120.0)
+    out = (120.0 / long, -16.0 / long)
+    away = out[0] * (x - 6.0) + out[1] * (y - 30.0)
+    nearer = -(out[0] * math.cos(angle) + out[1] * math.sin(angle))
+    of = Slot(id="slot", shape=StraightSlot(nut_end=(6.0, 30.0), tip_end=(22.0, 150.0), width=12.0))
+
+    def crossing(depth):
+        return side_bore(head(outline=leaning(degrees), tuners=(side("a", 60.0),), patterns=(SIDE,), slots=(replace(of, depth=depth),)), "a").crossing
+
+    assert (crossing(None).enters, crossing(None).leaves) == (pytest.approx((6.0 - away) / nearer), pytest.approx((-6.0 - away) / nearer))
+    # The axis lies 8 below the face: a floor there or above it lets it pass below.
+    assert crossing(8.1) == crossing(None) and crossing(8.0) is crossing(7.0) is None
+
+
+@pytest.mark.parametrize("degrees", [3.0, 15.0])
+def test_screws_on_a_leaning_edge_lie_along_it_and_a_flat_takes_them_into_the_wood(degrees):
+    angle = math.radians(degrees)
+    of = pattern("of", "side", bore(surface="seat", depth=30.0), bore("screw", 2.0, "seat", (9.0, 3.0), 8.0))
+    layout = head(outline=leaning(degrees), tuners=(side("a", 60.0, of, flat=Flat(size=24.0, depth=1.5)),), patterns=(of,), pins=())
+    post, screw = (hole.drillings[0] for hole in holes(layout))
+    foot = (40.0 - 60.0 * math.sin(angle) - 1.5 * math.cos(angle), 60.0 * math.cos(angle) - 1.5 * math.sin(angle))
+    assert post.start == pytest.approx((*foot, 8.0))
+    assert screw.start == pytest.approx((foot[0] - 9.0 * math.sin(angle), foot[1] + 9.0 * math.cos(angle), 11.0))
+    assert post.stop == pytest.approx((50.0 - foot[0]) / math.cos(angle) + 30.0)
+    assert screw.mark == pytest.approx((50.0, screw.start[1] + (50.0 - screw.start[0]) * math.tan(angle), 11.0))
 
 
 def test_the_bass_side_is_the_mirror_image():

@@ -17,6 +17,7 @@ from tests.geometry.checks.heads import (
     bore,
     face,
     head,
+    leaning,
     pattern,
     side,
     slot,
@@ -86,18 +87,28 @@ def test_runs_of_both_mounts():
     assert two.side_angle == pytest.approx(math.atan2(9.0, reach * math.cos(lean)))
 
 
-@given(st.floats(30, 170), st.floats(1, 20), st.floats(-15, 15), st.sampled_from(["bass", "treble"]))
-def test_a_string_touches_a_side_post_by_the_distance_of_two_skew_lines(along, high, spread, winds):
+@given(st.floats(30, 170), st.floats(1, 20), st.floats(-15, 15), st.sampled_from(["bass", "treble"]), st.sampled_from([0.0, 7.0, -7.0]))
+def test_a_string_touches_a_side_post_by_the_distance_of_two_skew_lines(along, high, spread, winds, degrees):
+    """The edge leans in by some degrees, and the post leaves it square, 26 mm to its string hole."""
     of = pattern("of", "side", bore(surface="seat", depth=30.0), post=(6.0, 25.0, 26.0))
-    layout = head(tuners=(side("s", along, of, string="1", winds=winds),), patterns=(of,),
+    layout = head(tuners=(side("s", along, of, string="1", winds=winds),), patterns=(of,), outline=leaning(degrees),
                   nut=Nut(height=high, spread=abs(spread) + 1), strings=strings(1.0, 1.0))
     run, = runs(layout)
     way = np.array(run.end) - np.array(run.start)
-    normal = np.cross(way, (1.0, 0.0, 0.0))
-    axis = np.array((14.0, along, 8.0))
+    lean = math.radians(degrees)
+    into = np.array((-math.cos(lean), -math.sin(lean), 0.0))
+    normal = np.cross(way, into)
+    axis = np.array((40.0 - along * math.sin(lean), along * math.cos(lean), 8.0)) + 26.0 * into
     assert abs((axis - run.start) @ normal) / np.linalg.norm(normal) == pytest.approx(3.5)
     assert (run.height > -8.0) == (winds == "bass")
-    assert run.post[0] == pytest.approx(14.0)
+    assert (run.end - axis) @ into == pytest.approx(0.0, abs=1e-9)
+
+
+def test_a_post_that_stands_on_its_strings_place_at_the_nut_gives_no_run():
+    """From 3.5 mm on, the radius of post and string together, there is one."""
+    for y, count in ((0.0, 0), (3.4, 0), (3.6, 1)):
+        layout = head(tuners=(face("f", 0.0, y, string="0"),), patterns=(FACE,), strings=strings(1.0))
+        assert len(runs(layout)) == count
 
 
 def test_a_tuner_without_a_string_has_no_run():
