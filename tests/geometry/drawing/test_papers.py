@@ -147,6 +147,14 @@ def test_what_is_drilled_wider_from_the_back_is_not_on_the_wrap_though_its_bore_
     assert shown == {("counterbore", 4.4), ("post bore", 3.25)}
 
 
+def test_a_side_bore_whose_axis_meets_no_square_edge_leaves_the_wrap_without_a_mark():
+    """110 along the edge lies in the middle of a step that faces the tip: its bore and its screw have nowhere to be pricked."""
+    stepped = Loop(nodes=tuple(Node(at=at) for at in ((-40.0, 0.0), (40.0, 0.0), (40.0, 100.0), (20.0, 100.0), (20.0, 180.0), (-40.0, 180.0))))
+    flank = replace(plain_head().tuners[1], place=EdgePlace(side="treble", along=110.0))
+    drawing = wrap_drawing(plain_head(outline=stepped, slots=(), tuners=(flank,)))
+    assert not [mark for mark in drawing if mark.owner == "flank" and isinstance(mark, Cross | Disc)]
+
+
 def test_the_wrap_has_nothing_of_what_is_drilled_by_hand_when_its_edges_are_gone():
     layout = read(DEMO)
     later = [d for hole in holes(layout) for d in hole.drillings if not d.upright and d.role == "screw"]

@@ -104,6 +104,9 @@ def test_square_corners_keep_wood():
     assert left.area == pytest.approx(100 * (1 - math.pi / 4), rel=2e-3)
     assert left.depth == pytest.approx(5 * (math.sqrt(2) - 1), abs=1e-3)
     assert len(left.places) == 4
+    corners = ((0.0, 0.0), (20.0, 0.0), (20.0, 30.0), (0.0, 30.0))
+    assert {min(corners, key=lambda corner: math.dist(place, corner)) for place in left.places} == set(corners)
+    assert all(math.dist((10.0, 15.0), place) > 15.0 for place in left.places)
     assert tightest(slot_path(square)) == 0.0
 
 

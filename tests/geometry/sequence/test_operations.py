@@ -56,6 +56,8 @@ def test_trips_of_one_slot_from_one_side_have_titles_of_their_own() -> None:
     titles = [op.title for op in operations(stocked(), {"slot": Routing(trips), "outline": THROUGH}) if op.kind.startswith("rout")]
     assert titles == ["Rout slot from the face, to 13 mm", "Rout slot from the face, to 16 mm",
                       "Rout slot from the face, its corners", "Rout the outline from the face"]
+    assert by_id(operations(stocked(), {"slot": TURNED, "outline": TURNED}))["rout slot 2"].title == "Rout slot from the back"
+    assert by_id(operations(stocked(), {"slot": TURNED, "outline": TURNED}))["rout outline 2"].title == "Rout the outline from the back"
 
 
 def test_a_leaning_edge_tilts_the_table_by_its_slope_and_raises_the_nut_end() -> None:

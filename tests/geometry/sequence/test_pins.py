@@ -205,10 +205,10 @@ def test_the_demo_gets_legal_pins_the_same_every_time(flip: bool, board: str, ap
 
 @pytest.mark.parametrize("mirrored", [False, True])
 def test_a_lopsided_blank_gives_each_side_the_waste_that_it_has(mirrored: bool) -> None:
-    """60 to one side of the centreline and 54 to the other: corners of the waste, 6 from its borders."""
-    blank = Blank(bass=60.0, treble=54.0, tip=200.0, behind=10.0, thickness=16.0)
+    """60.3 to one side of the centreline and 54.2 to the other: corners of the waste, 6 from its borders, on even halves of a mm."""
+    blank = Blank(bass=60.3, treble=54.2, tip=200.4, behind=10.0, thickness=16.0)
     if mirrored:
-        blank = REPLACE(blank, bass=54.0, treble=60.0)
+        blank = REPLACE(blank, bass=54.2, treble=60.3)
     layout = REPLACE(BARE, blank=blank, slots=(REPLACE(POCKET, shape=StraightSlot(nut_end=(0.0, 80.0), tip_end=(0.0, 100.0), width=13.0)),),
                      template=LARGE)
     low, high = propose_pins(layout)
