@@ -10,7 +10,7 @@ from shapely.geometry import LinearRing, Point, Polygon
 
 from geometry.layout import DrawnSlot, Drill, DrillPress, Loop, Node, Rack, Slot, loop_of, slot_path
 from geometry.routing.refusal import Refusal
-from geometry.routing.waste import Waste, drill_waste, widest
+from geometry.routing.waste import Waste, _tips, drill_waste, widest
 from tests.geometry.routing.specimens import BRAD, FORSTNER, bit, drawn, head, straight, with_rack
 
 ELL = drawn((0.0, 40.0), (24.0, 40.0), (24.0, 56.0), (16.0, 56.0), (16.0, 130.0), (0.0, 130.0))
@@ -93,6 +93,15 @@ def test_what_stands_between_holes_of_a_drawn_slot_counts_as_in_a_straight_one()
     narrow = drawn((0.0, 40.0), (6.2, 40.0), (6.2, 140.0), (0.0, 140.0))
     small = replace(BRAD, id="brad 4", diameter=4.0)
     assert plan(replace(narrow, depth=9.0), small).saw, "webs of 1 mm across the whole slot are no light pass"
+
+
+def test_wood_between_two_holes_that_a_third_one_takes_is_none():
+    """Holes of 12, 10 apart, meet at sqrt(36 - 25) to either side of their middle; a third one beside it takes the one place."""
+    low = (5.0, -math.sqrt(11.0))
+    assert sorted(_tips(((0.0, 0.0), (10.0, 0.0)), 6.0)) == [pytest.approx(low), pytest.approx((5.0, math.sqrt(11.0)))]
+    tips = _tips(((0.0, 0.0), (10.0, 0.0), (5.0, 4.0)), 6.0)
+    assert any(tip == pytest.approx(low) for tip in tips)
+    assert all(min(math.dist(tip, centre) for centre in ((0.0, 0.0), (10.0, 0.0), (5.0, 4.0))) > 6.0 - 1e-6 for tip in tips)
 
 
 @pytest.mark.parametrize(("slot", "drills", "press", "words"), [

@@ -5,13 +5,26 @@ import math
 import pytest
 from msgspec.structs import replace
 
-from geometry.layout import Drill, EdgePlace, EdgeRun, Flat, Row, RowPlace, SingleHole, Slot, StraightRun, StraightSlot, Tuner
+from geometry.layout import (
+    Blank,
+    Drill,
+    EdgePlace,
+    EdgeRun,
+    Flat,
+    Row,
+    RowPlace,
+    SingleHole,
+    Slot,
+    StraightRun,
+    StraightSlot,
+    Tuner,
+)
 from geometry.solids import frames, holes, side_bore
 from geometry.solids.drilling import drill_among, drill_for, misfit, point_length, square_edge_reach, twist_point
 from geometry.solids.flats import stands_off
 from geometry.solids.side import block_height, tilt_of
 from geometry.units import parse_length
-from tests.geometry.checks.heads import FACE, SIDE, bore, bulging, face, head, leaning, pattern, side, slot
+from tests.geometry.checks.heads import FACE, SIDE, bore, bulging, face, head, leaning, loop, pattern, side, slot
 
 
 def test_a_face_tuner_drills_from_face_and_back():
@@ -142,6 +155,16 @@ def test_an_axis_along_the_edge_has_no_mark():
     assert square_edge_reach(layout.blank, "treble", (40.0, 90.0, 8.0), (0.0, 1.0, 0.0)) is None
     assert square_edge_reach(layout.blank, "treble", (40.0, 90.0, 8.0), (-1.0, 0.0, 0.0)) is None
     assert square_edge_reach(layout.blank, "treble", (40.0, 90.0, 8.0), (1.0, 0.0, 0.0)) == 10.0
+
+
+def test_without_waste_outside_the_seat_the_stop_is_the_depth():
+    """The outline's edge is the blank's, or the axis meets no square edge, on a step that faces the tip."""
+    flush = head(tuners=(side("a", 90.0),), patterns=(SIDE,), blank=Blank(bass=50.0, treble=40.0, tip=190.0, behind=20.0, thickness=16.0))
+    found = side_bore(flush, "a")
+    assert (found.mark, found.waste, found.stop_full, found.stop_point) == ((40.0, 90.0, 8.0), 0.0, 30.0, pytest.approx(31.8))
+    step = head(outline=loop((-40.0, 0.0), (40.0, 0.0), (40.0, 100.0), (20.0, 100.0), (20.0, 180.0), (-40.0, 180.0)),
+                tuners=(side("a", 110.0),), patterns=(SIDE,))
+    assert (side_bore(step, "a").mark, side_bore(step, "a").stop_full) == (None, 30.0)
 
 
 def test_a_place_past_the_end_stops_there():

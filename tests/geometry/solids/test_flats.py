@@ -2,6 +2,7 @@
 
 import math
 
+import numpy as np
 import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
@@ -166,3 +167,19 @@ def test_of_an_edge_drawn_with_uneven_handles_no_more_is_called_sure_than_is_so(
     found = fall_and_rise(one, seat, before, behind)
     assert found is None or found == pytest.approx(exact, abs=1e-7)
     assert max(exact) < 1e-5 or not strays_within(one, seat, before, behind, 0.99 * max(exact))
+
+
+@pytest.mark.parametrize("aside", [4.0, -4.0])
+@pytest.mark.parametrize(("before", "over"), [(6.0, False), (11.0, True), (18.0, True)])
+def test_a_bump_beside_the_seat_counts_at_its_top_once_the_plate_reaches_over_it(aside, before, over):
+    """x = 40 up to y = 90, then a lopsided bump or hollow to (40, 110): by the Bernstein polynomials of its points, many of them."""
+    corners = np.array([(40.0, 90.0), (40.0 + aside, 91.0), (40.0 + aside / 4, 104.0), (40.0, 110.0)])
+    wall = Loop(nodes=(Node(at=(-40.0, 0.0)), Node(at=(40.0, 0.0)), Node(at=(40.0, 90.0), handles=(tuple(corners[1]), tuple(corners[2]))),
+                       Node(at=(40.0, 110.0)), Node(at=(40.0, 180.0)), Node(at=(-40.0, 180.0))))
+    one = edge(wall, "treble")
+    t = np.linspace(0.0, 1.0, 200_001)[:, None]
+    x, y = (((1 - t) ** 3 * corners[0] + 3 * (1 - t) ** 2 * t * corners[1] + 3 * (1 - t) * t ** 2 * corners[2] + t ** 3 * corners[3]).T)
+    strays = np.abs(x[y <= 86.0 + before] - 40.0).max()
+    assert (strays == np.abs(x - 40.0).max()) == over
+    for found in (fall_and_rise(one, one.seat(86.0), before, 12.0), walked(one, one.seat(86.0), before, 12.0)):
+        assert found == pytest.approx((0.0, strays) if aside > 0 else (strays, 0.0), abs=1e-5)
