@@ -9296,6 +9296,10 @@
         <translation>Ausladung</translation>
     </message>
     <message>
+        <source>Throw away pages and cards of another plan than {plan}: places or numbers of steps are others there.</source>
+        <translation>Seiten und Karten eines anderen Plans als {plan} wegwerfen: Lagen oder Nummern von Schritten sind dort andere.</translation>
+    </message>
+    <message>
         <source>Throw it away</source>
         <translation>Wegwerfen</translation>
     </message>
@@ -11938,6 +11942,10 @@
     <message>
         <source>plain</source>
         <translation>blank</translation>
+    </message>
+    <message>
+        <source>plan {letters}</source>
+        <translation>Plan {letters}</translation>
     </message>
     <message>
         <source>planned</source>

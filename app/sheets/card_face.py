@@ -299,7 +299,8 @@ def _over(a: Box, b: Box) -> bool:
     return min(a[2], b[2]) > max(a[0], b[0]) and min(a[3], b[3]) > max(a[1], b[1])
 
 
-def frame(width: float, height: float) -> Stroke:
-    """The line to cut a card out along."""
-    return Stroke(rectangle(0.0, -height, width, 0.0), "outline")
+def frame(width: float, height: float, plan: str) -> tuple[Mark, ...]:
+    """The line to cut a card out along, and which plan it is of."""
+    return (Stroke(rectangle(0.0, -height, width, 0.0), "outline"),
+            Label(plan, (width - PAD, -height + 0.7), 1.3, "dimension", anchor="right"))
 

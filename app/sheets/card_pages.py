@@ -34,7 +34,7 @@ def card_blocks(layout: Headstock, work: Work, made: list[Card], width: float, a
         laid = [(column, room, Maker(layout, work, card, room, cut).block()) for column, room, card, cut in row]
         tall = max(block.height for _, _, block in laid)
         placed = [one for column, room, block in laid
-                  for one in moved((*block.placed, Placed((frame(room, tall),))), column * (wide + GAP), 0.0)]
+                  for one in moved((*block.placed, Placed(frame(room, tall, work.plan_words))), column * (wide + GAP), 0.0)]
         blocks.append(Block(tuple(placed), tall + GAP))
     return blocks
 

@@ -52,8 +52,8 @@ class Entry(Struct, frozen=True):
 
 
 def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window: Box, snags: Sequence[Snag],
-          order: str = "") -> list[Placed]:
-    """The content of the cover's window, in page coordinates."""
+          order: str, plan: str) -> list[Placed]:
+    """The content of the cover's window, in page coordinates; `order` warns of the running order, `plan` are the plan's letters."""
     x0, y0, x1, y = window
     width = x1 - x0
     marks: list[Mark] = []
@@ -79,7 +79,7 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
     for one in entries:
         line(f"{one.title}, {one.pages}. {one.purpose}")
     y -= 1.0
-    for i, step in enumerate(_steps(laid), 1):
+    for i, step in enumerate(_steps(laid, plan), 1):
         line(f"{i}.  {step}", indent=2.0, after=0.3)
     y -= 2.0
     legend, low = _legend(x0, y, x1, laid)
@@ -98,7 +98,7 @@ def snag_warning(snags: Sequence[Snag]) -> str:
     return say("Do not cut from these sheets yet, something spoils the work: {first}{rest}.", first=first, rest=rest)
 
 
-def _steps(laid: list[Laid]) -> list[str]:
+def _steps(laid: list[Laid], plan: str) -> list[str]:
     steps = [say("Print every page at 100 %, never fitted to the page."),
              say("Measure both bars of each page: {long} from end tick to end tick, or throw the page away.", long=bar_words())]
     if any(len(one.tiling.tiles) > 1 for one in laid):
@@ -107,6 +107,7 @@ def _steps(laid: list[Laid]) -> list[str]:
                          "join the rows in the same way."))
     steps.append(say("Glue with the nut line and the centreline on lines squared on the wood. Prick where the "
                      "hairlines cross. Dashed circles are drilled from the other side."))
+    steps.append(say("Throw away pages and cards of another plan than {plan}: places or numbers of steps are others there.", plan=plan))
     return steps
 
 

@@ -33,13 +33,14 @@ def window_of(width: float, height: float) -> Box:
 
 
 def furniture(width: float, height: float, name: str, title: str, number: int, count: int,
-              note: str = "") -> Drawing:
-    """All that surrounds the window of a page of that size, in page coordinates; `note` stands under the bar."""
+              note: str = "", plan: str = "") -> Drawing:
+    """All that surrounds the window of a page of that size, in page coordinates; `note` stands under the bar, `plan` says of
+    which plan the page is."""
     left, bottom = PRINTER_MARGIN, PRINTER_MARGIN
     x0, _, x1, y1 = window_of(width, height)
     marks: list[Mark] = []
     top = y1 + 2.6
-    page_words = say("page {number} of {all}", number=number, all=count)
+    page_words = ", ".join(filter(None, (plan, say("page {number} of {all}", number=number, all=count))))
     room = x1 - left - text_width(page_words, 2.2) - 4.0
     marks.append(Label(short(f"{title} - {printable(name)}", 2.2, room), (left, top), 2.2, "note"))
     marks.append(Label(page_words, (x1, top), 2.2, "note", anchor="right"))

@@ -89,16 +89,16 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
     for section in after:
         _enter(entries, section.title, section.purpose, len(section.pages))
     count = entries[-1].last
-    front = cover(layout, laid, entries, window, _found(layout) if snags is None else snags, order_warning(work))
+    front = cover(layout, laid, entries, window, _found(layout) if snags is None else snags, order_warning(work), work.letters)
     ask()
     first = {entry.title: entry.first for entry in entries}
-    bench = [[_page(paper, width, height, layout, section.title, first[section.title] + i, count, content)
+    bench = [[_page(paper, width, height, work, section.title, first[section.title] + i, count, content)
               for i, content in enumerate(section.pages)] for section in (*before, *after)]
-    out = [_page(paper, width, height, layout, say("Cover"), 1, count, front)]
+    out = [_page(paper, width, height, work, say("Cover"), 1, count, front)]
     out += [page for section in bench[:len(before)] for page in section]
     for one in laid:
         ask(partial(_at_page, len(out) + 1, count))
-        out += [_tile_page(one, tile, layout, count) for tile in one.tiling.tiles]
+        out += [_tile_page(one, tile, work, count) for tile in one.tiling.tiles]
     return out + [page for section in bench[len(before):] for page in section]
 
 
@@ -169,13 +169,13 @@ def _found(layout: Headstock) -> Sequence[Snag]:
     return check(layout).snags
 
 
-def _page(paper: str, width: float, height: float, layout: Headstock, title: str, number: int, count: int,
+def _page(paper: str, width: float, height: float, work: Work, title: str, number: int, count: int,
           content: list[Placed], note: str = "") -> Page:
-    around = Placed(furniture(width, height, layout.name, title, number, count, note))
+    around = Placed(furniture(width, height, work.layout.name, title, number, count, note, work.plan_words))
     return Page(paper, width, height, title, (around, *content))
 
 
-def _tile_page(one: Laid, tile: Tile, layout: Headstock, count: int) -> Page:
+def _tile_page(one: Laid, tile: Tile, work: Work, count: int) -> Page:
     """One window on a part; what is printed round it says which."""
     tiling = one.tiling
     width, height = paper_size(tiling.paper, tiling.lying)
@@ -187,7 +187,7 @@ def _tile_page(one: Laid, tile: Tile, layout: Headstock, count: int) -> Page:
     if len(tiling.tiles) > 1:
         content.append(Placed(joining_marks(tiling), matrix, window))
     content.append(Placed(tuple(window_corners(window))))
-    return _page(tiling.paper, width, height, layout, title, number, count, content, one.part.note)
+    return _page(tiling.paper, width, height, work, title, number, count, content, one.part.note)
 
 
 def _title(part: Part, tile: Tile, rows: int, columns: int) -> str:

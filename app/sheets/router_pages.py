@@ -44,7 +44,7 @@ def router_blocks(layout: Headstock, work: Work, first: int, width: float) -> li
     """
     blocks: list[Block] = []
     for i, plans in enumerate(alike(work.plans)):
-        blocks += _card(layout, work, plans, card_number(first + i), width)
+        blocks += _card(layout, work, plans, f"{card_number(first + i)}, {work.plan_words}", width)
     return blocks
 
 
@@ -94,7 +94,7 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
 
 def _band(title: str, number: str, width: float) -> Block:
     base = -3.2 - 1.1
-    return of_marks([band(width, 6.4), Label(short(title, 2.2, width - 30.0), (2.5, base), 2.2, "note"),
+    return of_marks([band(width, 6.4), Label(short(title, 2.2, width - 50.0), (2.5, base), 2.2, "note"),
                      Label(number, (width - 2.5, base), BODY, "note", anchor="right")], 8.6, keep=True)
 
 

@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+import base64
+import hashlib
 from collections.abc import Mapping, Sequence
 from functools import cached_property
 
 from msgspec import Struct
 from msgspec.structs import replace
 
+from app.formats.headstock import compact
 from app.sheets.compensation import Compensation, compensation
 from geometry.book import begun_steps, corrected, done_steps
 from geometry.cancellation import Ask, go_on
 from geometry.errors import GeometryError
-from geometry.layout import Headstock
+from geometry.layout import Book, Headstock
 from geometry.lengths import speaking, spoken
 from geometry.routing import RoutingPlan, SlotPlan, plan_routing
 from geometry.saying import say
@@ -60,6 +63,18 @@ class Work(Struct, frozen=True, dict=True):
     trouble: str = ""
     best: Order | None = None
     """the best order computed, when `order` is the maker's own"""
+
+    @cached_property
+    def letters(self) -> str:
+        """Four letters and digits for all that is told of places, sizes and numbers of steps: another plan has others."""
+        told = replace(self.layout, book=Book(), notes=(), picture=None, order=())
+        data = compact(told) + "\n".join(self.order.steps).encode()
+        return base64.b32encode(hashlib.blake2b(data, digest_size=5).digest()).decode()[:4]
+
+    @property
+    def plan_words(self) -> str:
+        """What each page and card says of the plan that it is of."""
+        return say("plan {letters}", letters=self.letters)
 
     @cached_property
     def plans(self) -> tuple[SlotPlan, ...]:

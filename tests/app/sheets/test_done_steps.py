@@ -8,9 +8,9 @@ from app.sheets.cards import card_of, cards
 from app.sheets.router_pages import routed
 from geometry.book import set_minutes, task_of, tick_off
 from geometry.drawing import Label, Stroke
-from geometry.edits import remove_features
-from geometry.sequence import numbered
-from tests.app.sheets.printed import layout, section, work
+from geometry.edits import nudge, remove_features
+from geometry.sequence import moved, numbered
+from tests.app.sheets.printed import layout, made, section, work
 
 
 def begun_job(head, steps, of):
@@ -94,3 +94,18 @@ def test_router_cards_and_the_order_name_each_other():
     said = section("demo", "Cards")
     assert "bass slot: steps 35, 37, 39. treble slot: steps 36, 38, 40." in said and "Steps 41 and 42." in said
     assert "card 14" in section("demo", "Running order")
+
+
+# ---- which plan a page is of ---------------------------------------------------
+def test_pages_and_cards_of_one_plan_bear_its_letters_and_no_other_does():
+    head, plan = layout("demo"), work("demo")
+    assert len(plan.letters) == 4 and plan.letters.isalnum()
+    for page in made("demo"):
+        assert f"plan {plan.letters}, page" in words([page])
+    cut = section("demo", "Cards")
+    assert cut.count(f"plan {plan.letters}") == cut.count("Cards - ") + 15, "13 cards for the drill press and 2 for the router"
+    assert f"another plan than {plan.letters}" in section("demo", "Cover")
+    same = (begun_job(head, 5, plan), replace(head, notes=(), picture=None))
+    assert {plan_work(one).letters for one in same} == {plan.letters}
+    others = [nudge(head, ["bass face 1"], 0.0, 0.5), replace(head, order=moved(plan.order.steps, "saw bass slot", 40)), remove_features(head, ("bass side 2",))]
+    assert len({plan.letters, *(plan_work(one).letters for one in others)}) == 4

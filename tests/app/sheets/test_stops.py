@@ -123,10 +123,10 @@ def test_a_card_cut_from_its_page_says_its_unit_and_how_wide_the_hole_is(unit):
         texts = [words_of(one.drawing) for block in card_blocks(renamed, work, made, 86.0) for one in block.placed]
     whole = " | ".join(texts)
     for card in made:
-        assert re.search(rf"card {card.number}{', mm' if unit == 'mm' else ''}(?= \||$)", whole), card.number
+        assert re.search(rf"card {card.number}{', mm' if unit == 'mm' else ''}(?=, plan| \||$)", whole), card.number
     with speaking(unit):
         routed = [words_of(one.drawing) for block in router_blocks(renamed, work, 90, 170.0) for one in block.placed]
-    assert re.search(rf"card 90{', mm' if unit == 'mm' else ''}(?= \||$)", " | ".join(routed))
+    assert re.search(rf"card 90{', mm' if unit == 'mm' else ''}(?=, plan| \||$)", " | ".join(routed))
     sides = [card for card in made if card.kind == "side"]
     assert sides
     for card in sides:
