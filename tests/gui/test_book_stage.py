@@ -366,3 +366,17 @@ def test_columns_are_as_wide_as_the_toolkit_would_make_them(bench, room, table):
         for column, head in enumerate(shown.words.heads):
             if not head.wide:
                 assert header.sectionSize(column) == max(header.sectionSizeHint(column), shown.sizeHintForColumn(column))
+
+
+def test_minutes_typed_for_the_piece_on_the_bench_tick_the_step_off(bench, room):
+    """Column 3 is the practice piece, which is on the bench; the timer alone says only that a step is begun."""
+    table, ids = room.view.hours, [row.task.operation for row in room.rows]
+    table.setFocus()
+    for row, column in ((2, 3), (4, 4)):
+        table.stand_at(row, column)
+        type_on(table, "6")
+    assert [(one.task.operation, one.piece, one.number) for one in bench.layout.book.done] == [(ids[2], "practice", 3)]
+    assert table.words.index(2, 0).data() == "✓ 3" and table.words.index(4, 0).data() == "5"
+    table.stand_at(len(ids) - 1, 3)
+    type_on(table, "40")
+    assert len(bench.layout.book.done) == 1, "setting up is no step"

@@ -43,6 +43,7 @@ from geometry.book import (
     start,
     stop,
     tasks,
+    tick_off,
 )
 from geometry.errors import GeometryError, quoted
 from geometry.layout import Book, Piece, Price, Remark, Task
@@ -207,7 +208,14 @@ class BookRoom(StageRoom):
             self.window.say(say("This step has left the running order meanwhile: type the time at another one."))
             return
         self._typed(self.view.hours, row, column, text, say("Time of {title}", title=task.title),
-                    lambda book: set_minutes(book, piece, task, read_minutes(text)))
+                    lambda book: self._timed(book, piece, task, read_minutes(text)))
+
+    def _timed(self, book: Book, piece: Piece, task: Task, minutes: float | None) -> Book:
+        """The book with minutes as typed. Who types what a step of the piece on the bench took has done it; the timer says only that
+        it is begun."""
+        book = set_minutes(book, piece, task, minutes)
+        number = None if self.work is None else self.work.number.get(task.operation)
+        return tick_off(book, task, number) if minutes and number and piece == book.piece else book
 
     def _strike_minutes(self, row: int) -> None:
         column = self.view.hours.currentIndex().column()
