@@ -6468,6 +6468,10 @@
         <translation>Im Programm ging etwas schief.</translation>
     </message>
     <message>
+        <source>Something is in hand: put it down, or back with Esc, and ask again.</source>
+        <translation>Es ist etwas in der Hand: Setzen Sie es ab oder mit Esc zurück, und fragen Sie noch einmal.</translation>
+    </message>
+    <message>
         <source>Something is in hand: put it down, or back with Esc, and press again.</source>
         <translation>Etwas ist in der Hand: Setzen Sie es ab oder mit Esc zurück, und drücken Sie noch einmal.</translation>
     </message>

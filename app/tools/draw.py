@@ -74,7 +74,9 @@ def draw(layout: Headstock, into: Into, options: Options) -> Gesture:
                 return _done(layout, into, options, path)
         except GeometryError as error:
             state = replace(before, message=str(error))
-        pointer = yield _shown(layout, state, snap, pointer, options, into)
+        if pointer.kind == "key":  # the pointer stays, and the line that it goes on with is another
+            snap = _snapped(snapper, state, pointer, options, into)
+        pointer = yield replace(_shown(layout, state, snap, pointer, options, into), back=state.chain is not None)
 
 
 def _mirrored(options: Options, into: Into) -> bool:

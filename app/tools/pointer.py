@@ -51,6 +51,8 @@ class Shown(Struct, frozen=True):
     """all nodes in hand, when there are several"""
     line: tuple[Vec2, Vec2] | None = None
     """the ends of a section line in mm, while one is laid"""
+    back: bool = False
+    """whether the key "backspace" takes back the last of what was pressed or typed"""
     takes: tuple[Takes, ...] = ()
     """values that can be typed now, in the order in which Tab leads through them"""
 

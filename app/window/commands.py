@@ -32,6 +32,10 @@ NOT_ON_THE_LAYOUT = frozenset({
     "new", "open", "import", "trace", "new window", "open beside", "close", "quit", "next part", "part before", "fit", "zoom in",
     "zoom out", "grid", "snap", "solid", "chances", "mm", "in", "in64", "keys", "safety", "about"})
 """Actions that may be done before the front page. Any other brings the layout to the front first, so that it is seen."""
+ON_HELD = frozenset({
+    "remove", "duplicate", "cut", "copy", "level", "in line", "spread line", "spread edge", "row on a line",
+    "row along the edge", "offset", "fillet"})
+"""Actions on what is held."""
 
 
 class Commands(QObject):
@@ -84,10 +88,26 @@ class Commands(QObject):
         action = self._w.actions_.get(key)
         self.doing = action.text().replace("&", "") if action is not None else key
         try:
-            self._do[key]()
+            if key not in ON_HELD or not self._in_hand(key):
+                self._do[key]()
         except (GeometryError, FormatError) as error:
             self._w.say(str(error))
         self.doing = ""
+
+    def _in_hand(self, key: str) -> bool:
+        """Whether what is held is only in hand, so that the layout does not have it as it is on show, or not at all: it is not
+        taken for a thing set down. To remove it is to put it back, of a line being drawn its last node."""
+        window = self._w
+        if key == "remove" and window.hand.take_back():
+            return True
+        if not window.hand.busy or window.document.shown is window.document.layout:
+            return False
+        if key == "remove":
+            window.hand.cancel()
+            window.say(say("Put back"))
+        else:
+            window.say(texts.IN_HAND)
+        return True
 
     def nudge(self, dx: float, dy: float) -> None:
         """Move what is held by steps of 1 mm times (dx, dy)."""
@@ -181,7 +201,10 @@ class Commands(QObject):
             document.hold(new)
 
     def _undo(self) -> None:
-        if self._w.hand.cancel():
+        if self._w.hand.take_back():
+            return
+        if self._w.hand.begun:
+            self._w.hand.cancel()
             self._w.say(say("Put back"))
             return
         if self._leaves_unseen(self._w.document.history.undo_name):

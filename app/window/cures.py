@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from msgspec.structs import replace
 from PySide6.QtCore import QObject, QTimer, Signal
 
+from app.window import texts
 from app.window.background.background import Background
 from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Swap, Wind
@@ -77,8 +78,8 @@ class Cures(QObject):
         from geometry.cures import apply_cure, told  # here and below: a start need not wait for it
 
         window = self._window
-        if window.hand.busy:
-            window.say(say("Something is in hand: put it down, or back with Esc, and press again."))
+        if window.hand.begun:
+            window.say(texts.IN_HAND)
             return
         if self._search is None or self._search.result is not window.document.result:  # the book may have been written into since
             window.say(say("The layout changed meanwhile: ask again."))

@@ -49,6 +49,7 @@ class HistoryButtons(QWidget):
             action.changed.connect(self.follow)
             self.buttons[key] = button
             row.addWidget(button)
+        window.hand.shown.connect(self._follow_hand)
         self.follow()
         window.menuBar().setCornerWidget(self, Qt.Corner.TopRightCorner)
 
@@ -56,9 +57,13 @@ class HistoryButtons(QWidget):
         """Tell in the menu which step can be taken back or again; not of what is unseen, for there it is only told where it can be."""
         history = self._window.document.history
         for key, word, name in (("undo", say("&Undo"), history.undo_name), ("redo", say("&Redo"), history.redo_name)):
-            self._actions[key].setEnabled(name is not None)
+            self._actions[key].setEnabled(name is not None or key == "undo" and self._window.hand.begun)
             named = name is not None and not unseen(self._window, name)
             self._actions[key].setText(f"{word}: {short(name).replace('&', '&&')}" if named else word)
+
+    def _follow_hand(self) -> None:
+        """What was begun can be put back, though there may be no step yet."""
+        self._actions["undo"].setEnabled(self._window.hand.begun or self._window.document.history.undo_name is not None)
 
     def follow(self) -> None:
         """Take over what can be done, and what it is called."""

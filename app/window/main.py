@@ -158,12 +158,13 @@ class MainWindow(Frame):
             loop = shown.outline
         if loop is None or held != (ref,) or max(self.nodes, default=0) >= len(loop.nodes):  # an undo may have taken it away
             self.node = None
-        drawing = self.hand.busy and self.tools.tool in ONCE
-        self.canvas.show_grips(None if drawing else loop, self.nodes)
+        self.canvas.show_grips(None if self.tools.tool in ONCE else loop, self.nodes)
         self.tools.enable_action("fillet", self.node is not None)
         self.held_page.follow()
 
     def _hover(self, at: tuple[float, float] | None) -> None:
+        if at is None and self.keyboard.pen is None:
+            self.hand.leave()
         self.foot.show_place(at, self.unit)
 
     def _looked(self) -> None:
@@ -229,9 +230,9 @@ class MainWindow(Frame):
 
     def _finished(self, done: Done | None) -> None:
         self.take_nodes(*((done.node, done.nodes) if done is not None else (None,)))
-        self.say(done.name if done is not None else "")
         if done is not None and self.tools.tool in ONCE:
             self.set_tool("hold")
+        self.say(done.name if done is not None else "")
         self.show_held()
 
     def _history(self) -> None:

@@ -49,6 +49,10 @@ HAND_KEYS = (
 )
 
 
+IN_HAND = say("Something is in hand: put it down, or back with Esc, and ask again.")
+"""Why what would be done to things that are held is not done meanwhile."""
+
+
 def safety_text() -> str:
     """The usual cautions, as rich text."""
     return "".join(f"<p>{line}</p>" for line in SAFETY)

@@ -85,9 +85,6 @@ class ToolBar(QWidget):
             if key not in self._tools:
                 self._add_tool(key, word, about or ABOUT.get(key, ""))
         self._row.add_gap(10)
-        self.edge = self._choice((("straight", say("Straight")), ("arc", say("Arc")),
-                                  ("tangent arc", say("Tangent arc")), ("curve", say("Curve"))),
-                                 say("Kind of edge drawn next"))
         self.mirrored = self._toggle(say("Mirrored"), say("What one side does, the other follows."))
         self.slot_width_label = QLabel(say("Width"), self)
         self.slot_width_label.setObjectName("dim")
@@ -105,8 +102,7 @@ class ToolBar(QWidget):
         self.hardware.currentTextChanged.connect(self.hardware.setToolTip)
         self.hardware.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToContents)
         self.hardware.activated.connect(self.option_changed)
-        for widget in (self.slot_width_label, self.slot_width_field, self.hardware):
-            self._row.addWidget(widget)
+        self._row.addWidget(self.hardware)
         self._actions: dict[str, SignButton] = {}
         for key, word, about in (
                 ("import", say("Import…"), say("Read an outline from a DXF or SVG drawing.")),
@@ -128,6 +124,14 @@ class ToolBar(QWidget):
         self.paper.setAccessibleName(say("Paper"))
         self.paper.activated.connect(self.option_changed)
         self._row.addWidget(self.paper)
+        self.edge = self._choice((("straight", say("Straight")), ("arc", say("Arc")),
+                                  ("tangent arc", say("Tangent arc")), ("curve", say("Curve"))),
+                                 say("Kind of edge drawn next"))
+        for widget in (self.slot_width_label, self.slot_width_field):
+            self._row.addWidget(widget)
+        self._options: dict[str, tuple[QWidget, ...]] = {
+            "draw outline": (self.edge,), "draw slot": (self.edge,), "slot": (self.slot_width_label, self.slot_width_field)}
+        """what comes and goes with a tool: at the end, where it moves nothing else"""
         self._row.add_gap()
         self._tools["hold"].setChecked(True)
         self.set_stage("tuners")
@@ -150,7 +154,7 @@ class ToolBar(QWidget):
     def add_strip(self, stage: str, strip: QWidget) -> None:
         """Take in more widgets of a stage, right of its tools; they are seen only in that stage."""
         strip.setVisible(False)
-        self._row.insert_widget(self._row.count() - 1, strip)
+        self._row.insert_widget(self._row.indexOf(self.edge), strip)
         self._strips[stage] = strip
 
     def set_hardware(self, patterns: list[str], used: Collection[str] = ()) -> None:
@@ -190,12 +194,13 @@ class ToolBar(QWidget):
         self._fit_words()
 
     def _fit_words(self) -> None:
-        """Show words beside the signs while all fits in one row: those of the tools, in hand all day, go first.
+        """Show words beside the signs while all fits in one row: those of the actions, which the menus have too, go first.
 
-        Where even the signs alone have no room, the row goes on below.
+        Whatever tool is in hand, there is room for what any tool of the stage brings: no button moves as one is taken. Where
+        even the signs alone have no room, the row goes on below.
         """
         wanted = self._wanted()
-        for shown in ((True, True), (False, True), (True, False), (False, False)):
+        for shown in ((True, True), (True, False), (False, True), (False, False)):
             if wanted(shown) <= self.width():
                 break
         for buttons, on in zip((self._tools, self._actions), shown, strict=True):
@@ -210,17 +215,22 @@ class ToolBar(QWidget):
         margins = self._row.contentsMargins()
         always, count = margins.left() + margins.right(), 0
         signs, others = ([], []), []
+        coming = {tool: [_rooms(one) for one in self._options.get(tool, ())] for tool, _, _ in TOOLS[self._stage]}
+        widest = max(coming.values(), key=lambda rooms: sum(room for _, room in rooms), default=[])
+        others += widest
+        count += len(widest)
+        options = {one for several in self._options.values() for one in several}
         for i in range(self._row.count()):
             item = self._row.itemAt(i)
             widget = item.widget()
             if widget is None:
                 always += item.sizeHint().width()
-            elif widget.isVisibleTo(self):
+            elif widget.isVisibleTo(self) and widget not in options:
                 count += 1
                 if isinstance(widget, SignButton):
                     signs[0 if widget.property("tool") else 1].append(widget.rooms())
                 else:
-                    others.append((widget.minimumSizeHint().width(), widget.sizeHint().width()))
+                    others.append(_rooms(widget))
         always += self._row.spacing() * max(0, count)
         tools, actions, rest = ([sum(widths) for widths in zip(*part, strict=True)] or [0, 0] for part in (*signs, others))
         return lambda words: always + tools[words[0]] + actions[words[1]] + rest[all(words)]
@@ -273,8 +283,9 @@ class ToolBar(QWidget):
                    for key, button in self._actions.items()]
         wanted += [(strip, key == stage) for key, strip in self._strips.items()]
         wanted += [(self.mirrored, stage in ("outline", "slots", "tuners")), (self.hardware, stage == "tuners"),
-                   (self.paper, stage == "sheets"), (self.edge, tool in ("draw outline", "draw slot")),
-                   (self.slot_width_field, tool == "slot"), (self.slot_width_label, tool == "slot")]
+                   (self.paper, stage == "sheets")]
+        now = self._options.get(tool, ())
+        wanted += [(widget, widget in now) for widget in {one: None for several in self._options.values() for one in several}]
         for widget, shown in sorted(wanted, key=lambda pair: pair[1]):
             widget.setVisible(shown)
         self._fit_words()
@@ -303,3 +314,8 @@ class ToolBar(QWidget):
             return
         self.slot_width_field.show_value(value)
         self.option_changed.emit()
+
+
+def _rooms(widget: QWidget) -> tuple[int, int]:
+    """The least width of a part and the one that it likes best, pixels."""
+    return widget.minimumSizeHint().width(), widget.sizeHint().width()

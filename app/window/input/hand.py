@@ -46,6 +46,7 @@ class Hand(QObject):
         self._running: Running | None = None
         self._last: Pointer | None = None
         self._pointed = True
+        self._begun = False
         self._entering = Entering()
         document.history_changed.connect(self._overtaken)
 
@@ -95,14 +96,22 @@ class Hand(QObject):
         """Whether a gesture is under way."""
         return self._running is not None
 
+    @property
+    def begun(self) -> bool:
+        """Whether there is something in hand to be put back: a press, a typed value or an action began it. A gesture that only
+        follows the pointer has not begun."""
+        return self._running is not None and (self._begun or bool(self._entering))
+
     def point(self, pointer: Pointer) -> None:
         """Take one pointer event."""
         self._last = pointer
         self._pointed = self._pointed or pointer.kind != "key"
+        self._begun = self._begun or pointer.kind in ("press", "double") or bool(pointer.typed)
         try:
             if self._running is None:
                 gesture = self._start(pointer)
                 if gesture is None:
+                    self._begun = False
                     return
                 self._running = Running(gesture, self._document.layout)
             with speaking(self.unit):
@@ -117,9 +126,25 @@ class Hand(QObject):
     def begin(self, gesture: Gesture) -> None:
         """Start a gesture that no pointer started: what an action proposes."""
         self.cancel()
-        self._last, self._pointed = Pointer((0.0, 0.0), "key"), False
+        self._last, self._pointed, self._begun = Pointer((0.0, 0.0), "key"), False, True
         self._running = Running(gesture, self._document.layout)
         self._take(self._running.shown)
+
+    def leave(self) -> None:
+        """The pointer went away: what only followed it goes too."""
+        if not self.begun:
+            self.cancel()
+
+    def take_back(self) -> bool:
+        """Take back the last of several presses, before it what is being typed; False when the gesture has no such thing."""
+        if self._running is None or not self._running.shown.back:
+            return False
+        if self._entering:
+            self._entering = Entering()
+            self.typed.emit(self.entries)
+        else:
+            self.key("backspace", "")
+        return True
 
     def cancel(self) -> bool:
         """Put everything back as it was before the gesture; False when none was under way."""
@@ -134,7 +159,8 @@ class Hand(QObject):
     def _overtaken(self) -> None:
         """A step was made while a gesture ran, by a field, an undo or an answer: to end the gesture, which began from the
         layout before, would take that step away without a word."""
-        if self.cancel():
+        begun = self.begun
+        if self.cancel() and begun:
             self.refused.emit(say("What was in hand is put back: the layout changed meanwhile."))
 
     def _take(self, answer: Shown | Done | None) -> None:
@@ -156,6 +182,6 @@ class Hand(QObject):
 
     def _end(self) -> None:
         self._running = None
-        self._pointed = True
+        self._pointed, self._begun = True, False
         self._entering = Entering()
         self.shown.emit(None)

@@ -53,12 +53,13 @@ class Keyboard(QObject):
         self._w.set_stage(self.sender().property("stage"))
 
     def escape(self) -> None:
-        """Put back a gesture; else come back to the drawing; else take the holding tool; else hold nothing."""
+        """Put back what was begun; else come back to the drawing; else take the holding tool; else hold nothing."""
         w = self._w
         self.put_pen_away()
         if w.front.shown:
             w.front.leave()
-        elif w.hand.cancel():
+        elif w.hand.begun:
+            w.hand.cancel()
             w.say(say("Put back"))
         elif w.canvas.isVisible() and not w.canvas.view.hasFocus() and QApplication.focusWidget() is not None:
             w.canvas.view.setFocus()

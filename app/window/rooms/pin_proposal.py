@@ -46,7 +46,7 @@ class PinProposal(QObject):
         window = self._window
         if isinstance(plan, NoPins):
             window.say(plan.reason)
-        elif window.hand.busy or window.stage != self._stage:
+        elif window.hand.begun or window.stage != self._stage:
             window.say(say("Places for pins are found, but you went on to something else: ask again."))
         else:
             window.document.hold(())

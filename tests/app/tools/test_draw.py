@@ -236,3 +236,14 @@ def test_the_wall_of_a_drawn_slot_is_drawn_anew():
     done = hand.key("enter")
     assert done.layout.slots[1].id == "heart" and done.layout.slots[1].depth == 5.0
     assert kinds(done.layout.slots[1].shape.loop)[:2] == [Cubic, Cubic]
+
+
+def test_what_is_taken_back_is_no_longer_told_of():
+    hand = pen(plain(**BARE))
+    for at in ((0.0, 5.0), (20.0, 5.0), (31.3, 47.7)):
+        hand.click(*at)
+    assert "node 3 of this line" in hand.move(60.0, 47.7).snapped
+    shown = hand.key("backspace")
+    assert shown.back and "node 3" not in shown.snapped
+    hand.key("backspace")
+    assert not hand.key("backspace").back
