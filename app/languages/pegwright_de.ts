@@ -4548,6 +4548,10 @@
         <translation>Es läuft keine Uhr.</translation>
     </message>
     <message>
+        <source>No tuner can sit there: on its way along the edge it stops at {reached}.</source>
+        <translation>Dort kann keine Mechanik sitzen: auf dem Weg an der Kante entlang hält sie bei {reached}.</translation>
+    </message>
+    <message>
         <source>No two pins find room {where} with {clear} clear of everything and {apart} between them: {cure}.</source>
         <translation>Kein Stiftpaar findet Platz ({where}) mit {clear} Abstand zu allem und {apart} zueinander: {cure}.</translation>
     </message>

@@ -76,7 +76,8 @@ def draw(layout: Headstock, into: Into, options: Options) -> Gesture:
             state = replace(before, message=str(error))
         if pointer.kind == "key":  # the pointer stays, and the line that it goes on with is another
             snap = _snapped(snapper, state, pointer, options, into)
-        pointer = yield replace(_shown(layout, state, snap, pointer, options, into), back=state.chain is not None)
+        shown = replace(_shown(layout, state, snap, pointer, options, into), back=state.chain is not None)
+        pointer = yield shown.refusing(state.message) if pointer.typed and state.message else shown
 
 
 def _mirrored(options: Options, into: Into) -> bool:

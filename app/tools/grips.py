@@ -145,7 +145,9 @@ class SideGrip(_Base):
             if values.keys() != {"along"}:
                 raise GeometryError(say("Type how far along the edge {id} sits, for example 73.9.", id=self._id))
             number = values["along"]
-        return self._echoed(slide_tuner(self._last, self._id, number))
+        layout = slide_tuner(self._last, self._id, number)
+        typed.held_to(number, along_edge(layout, self._id)[1])
+        return self._echoed(layout)
 
     def _sunk(self, layout: Headstock, to: Vec2, pointer: Pointer) -> Headstock:
         side, _ = along_edge(layout, self._id)

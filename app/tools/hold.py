@@ -92,7 +92,7 @@ def _dragged(layout: Headstock, press: Pointer, target: Target, held: tuple[str,
                 if len(chosen) > 1:
                     last = replace(last, held=chosen)
         except GeometryError as error:
-            last = replace(last, readout=str(error), snapped="", marks=())
+            last = last.refusing(str(error)) if typed else replace(last, readout=str(error), snapped="", marks=(), refused=False)
     if grip is None and node is not None and (press.shift or press.ctrl):
         return more_nodes(layout, target, several)
     if grip is None:

@@ -33,7 +33,7 @@ def paste_down(layout: Headstock, held: Clip, options: Options) -> Gesture:
         try:
             now = v.add(origin, by)
             shown = Shown(move_features(made, ids, by), marks, refused or words.place(now, options.unit), snapped, ids,
-                          takes=words.place_takes(now))
+                          takes=words.place_takes(now), refused=bool(refused))
         except GeometryError as error:
             shown = Shown(layout, marks, str(error))
         pointer = yield shown

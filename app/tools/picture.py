@@ -32,6 +32,7 @@ def shove_picture(layout: Headstock, options: Options) -> Gesture:
         pointer = yield hint
     start, by, turn, said = pointer.at, (0.0, 0.0), 0.0, hint.readout
     while pointer.kind != "release":
+        refused = False
         try:
             if pointer.kind == "key" and pointer.key == "escape":
                 return None
@@ -45,8 +46,8 @@ def shove_picture(layout: Headstock, options: Options) -> Gesture:
                 by, turn = v.sub(pointer.at, start), 0.0
                 said = say("{x} across, {y} along", x=words.length(by[0], options.unit), y=words.length(by[1], options.unit))
         except GeometryError as error:
-            said = str(error)
-        pointer = yield Shown(move_picture(layout, by, turn), readout=said, takes=_takes())
+            said, refused = str(error), True
+        pointer = yield Shown(move_picture(layout, by, turn), readout=said, takes=_takes(), refused=refused)
     if by == (0.0, 0.0) and turn == 0.0:
         return None
     return Done(move_picture(layout, by, turn), say("Turn the picture") if turn else say("Move the picture"))

@@ -77,7 +77,7 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
             if pointer.kind in ("press", "double"):
                 return Done(made.layout, made.step, made.ids)
         except GeometryError as error:
-            last = Shown(layout, last.marks, str(error))
+            last = last.refusing(str(error)) if pointer.typed else Shown(layout, last.marks, str(error), takes=last.takes)
         pointer = yield last
 
 
@@ -115,7 +115,9 @@ def _at_typed(layout: Headstock, what: What, options: Options, side: bool, point
         if along is None:
             raise GeometryError(say("Type how far along the edge the tuner sits, for example 73.9."))
         which, _ = nearest_on_edges(layout.outline, pointer.at)
-        to = edge(layout.outline, which).seat(along).point
+        run = edge(layout.outline, which)
+        typed.held_to(along, min(max(along, 0.0), run.length))
+        to = run.seat(along).point
     elif to is None:
         to = typed.placed(text, options.unit, None, now)
     return _added(layout, what, options, to)

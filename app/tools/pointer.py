@@ -6,6 +6,7 @@ from collections.abc import Generator
 from typing import Literal
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from geometry.drawing import Drawing
 from geometry.layout import Headstock
@@ -51,10 +52,16 @@ class Shown(Struct, frozen=True):
     """all nodes in hand, when there are several"""
     line: tuple[Vec2, Vec2] | None = None
     """the ends of a section line in mm, while one is laid"""
+    refused: bool = False
+    """whether the readout says why what was typed was not taken, so that it can be mended"""
     back: bool = False
     """whether the key "backspace" takes back the last of what was pressed or typed"""
     takes: tuple[Takes, ...] = ()
     """values that can be typed now, in the order in which Tab leads through them"""
+
+    def refusing(self, why: str) -> Shown:
+        """The same, and why what was typed was not taken."""
+        return replace(self, readout=why, snapped="", refused=True)
 
 
 class Done(Struct, frozen=True):

@@ -51,7 +51,7 @@ def draw_slot(layout: Headstock, options: Options) -> Gesture:
                 pressed = None
             shown = _ghost(layout, options, first, snap, pointer)
         except GeometryError as error:
-            shown = Shown(layout, shown.marks, str(error))
+            shown = shown.refusing(str(error)) if pointer.typed else Shown(layout, shown.marks, str(error), takes=shown.takes)
         pointer = yield shown
 
 

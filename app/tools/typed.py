@@ -6,8 +6,10 @@ import math
 import re
 
 from geometry.errors import GeometryError, quoted
+from geometry.lengths import mm
 from geometry.saying import say
 from geometry.terms import term
+from geometry.tolerance import TOUCH
 from geometry.units import LengthUnit, parse_angle, parse_length
 from geometry.vectors import Vec2
 
@@ -74,6 +76,12 @@ def polar(text: str, unit: LengthUnit) -> dict[str, float]:
         return {"length": parse_length(match["length"], unit), **found} if match["length"].strip() else found
     bare = number(text, unit)
     return named(text, unit) if bare is None else {"length": bare}
+
+
+def held_to(along: float, reached: float) -> None:
+    """GeometryError when a tuner that was sent `along` mm on its edge came to another place: its edge or its row holds it back."""
+    if abs(along - reached) > TOUCH:
+        raise GeometryError(say("No tuner can sit there: on its way along the edge it stops at {reached}.", reached=mm(reached)))
 
 
 def placed(text: str, unit: LengthUnit, start: Vec2 | None, pointer: Vec2) -> Vec2:

@@ -127,3 +127,41 @@ def test_the_tip_end_of_a_slot_is_typed_as_a_place_too(bench, window):
     typed(bench, "99")
     bench.key(Qt.Key.Key_Return)
     assert len(bench.layout.slots) == before + 1 and bench.layout.slots[-1].shape.tip_end == pytest.approx((1.0, 99.0))
+
+
+def test_what_is_refused_stays_to_be_mended(bench, window):
+    window.set_stage("slots")
+    press(window.tools._tools["slot"])
+    before = len(bench.layout.slots)
+    bench.click((0.0, 150.0))
+    bench.move((0.0, 165.0))
+    typed(bench, "3")
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+    typed(bench, "90")
+    bench.key(Qt.Key.Key_Return)
+    assert "cannot be shorter" in window.canvas.tag.said.lines[0]
+    assert [(label, text) for label, text, _ in window.hand.entries][:2] == [("length", "3"), ("angle", "90")]
+    assert len(window.document.shown.slots) == before + 1, "and the slot as it was shown"
+    for _ in range(3):
+        QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+    typed(bench, "0")
+    bench.key(Qt.Key.Key_Return)
+    made = bench.layout.slots[-1].shape
+    assert len(bench.layout.slots) == before + 1
+    assert made.tip_end[1] - made.nut_end[1] == pytest.approx(30 - made.width)
+
+
+@pytest.mark.parametrize("text", ["500000", "5 qqq"])
+def test_what_a_drag_refuses_stays_too_and_a_number_that_fits_is_taken(bench, window, text):
+    start = bench.inside("treble side 2")
+    bench.press(start)
+    bench.move_along(start, (start[0], start[1] + 4))
+    typed(bench, text)
+    bench.key(Qt.Key.Key_Return)
+    assert window.hand.busy and [words for _, words, _ in window.hand.entries] == [text]
+    for _ in text:
+        QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Backspace)
+    typed(bench, "100")
+    bench.key(Qt.Key.Key_Return)
+    bench.release(start)
+    assert bench.layout.tuner("treble side 2").place.along == pytest.approx(100.0)

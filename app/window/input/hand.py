@@ -51,15 +51,17 @@ class Hand(QObject):
         document.history_changed.connect(self._overtaken)
 
     def key(self, key: str, text: str) -> bool:
-        """Take a key for the running gesture: digits gather to a value, Tab leads to the next, Enter sends them.
+        """Take a key for the running gesture: digits gather to a value, Tab leads to the next, Enter sends them; what is refused stays.
 
         False when the key is not wanted.
         """
         if self._running is None or self._last is None:
             return False
         if key == "enter":
-            typed, self._entering = self._entering.composed(self.takes), Entering()
-            self.point(replace(self._last, kind="key", key="enter", typed=typed))
+            entering, self._entering = self._entering, Entering()
+            self.point(replace(self._last, kind="key", key="enter", typed=entering.composed(self.takes)))
+            if entering and self._running is not None and self._running.shown.refused:
+                self._entering = entering  # to be mended
         elif key in ("tab", "tab back"):
             if not self._entering.next(self.takes, 1 if key == "tab" else -1):
                 return False
