@@ -7,10 +7,11 @@ from collections.abc import Iterable
 from msgspec.structs import replace
 
 from geometry.edits.adding import remove_features
+from geometry.edits.loops import Nodes, shifted
 from geometry.edits.parts import OUTLINE, feature, group_of, loop_at, put, settled, with_loop
 from geometry.edits.shape import remove_node
 from geometry.edits.twin_features import echo_features, twin_feature
-from geometry.edits.twins import echo_edge, echo_nodes, twin_of
+from geometry.edits.twins import echo_edge, echo_nodes, twin_edge, twin_of
 from geometry.layout import Headstock, feature_ids
 
 ALIKE = {"pins": ("diameter",), "holes": ("diameter", "depth", "surface", "retainer"), "tuners": ("flat",)}
@@ -45,13 +46,22 @@ def _node_echoed(before: Headstock, after: Headstock, ref: str, index: int) -> H
         return after if twin is None or twin == index else remove_node(after, ref, twin - (twin > index))
     if len(new) != len(old) or new == old:
         return after
+    lead, end = [index], (index + 1) % len(new)
+    if twin_edge(old, index) == index and new[index].at == old[index].at and new[end].at != old[end].at:
+        new, lead = _centred(new, index, end), [end]  # an edge across the centreline was given another length
     kind = (old[index].bulge, old[index].handles is None) != (new[index].bulge, new[index].handles is None)
-    out = echo_nodes(old, new, [index], [(index, 0), (index, 1)])
+    out = echo_nodes(old, new, lead, [(index, 0), (index, 1)])
     if kind:
         echo_edge(old, out, index)
     if twin is not None and old[index].smooth != new[index].smooth:
         out[twin] = replace(out[twin], smooth=new[index].smooth)
     return with_loop(after, ref, out)
+
+
+def _centred(nodes: Nodes, index: int, end: int) -> Nodes:
+    """The loop with an edge moved across until its middle is on the centreline."""
+    by = (-(nodes[index].at[0] + nodes[end].at[0]) / 2, 0.0)
+    return shifted(shifted(nodes, index, by), end, by)
 
 
 def _alike(before: Headstock, after: Headstock, ids: tuple[str, ...]) -> Headstock:

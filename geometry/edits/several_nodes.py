@@ -15,13 +15,15 @@ from geometry.saying import say
 
 
 def remove_nodes(layout: Headstock, ref: str, indices: Iterable[int], mirrored: bool = False) -> Headstock:
-    """The loop without these nodes (remove_node, one by one); mirrored: without their twins too."""
+    """The loop without these nodes (remove_node, one by one); mirrored: each with its twin, so that both sides become alike."""
     nodes = list(loop_at(layout, ref).nodes)
-    gone = {checked_index(nodes, index) for index in indices}
-    if mirrored:
-        gone |= {twin for index in tuple(gone) if (twin := twin_of(nodes, index)) is not None}
-    for index in sorted(gone, reverse=True):
-        layout = remove_node(layout, ref, index)
+    left = {checked_index(nodes, index) for index in indices}
+    while left:
+        index = max(left)
+        twin = twin_of(list(loop_at(layout, ref).nodes), index) if mirrored else None
+        layout = remove_node(layout, ref, index, mirrored)
+        gone = {index} if twin is None else {index, twin}
+        left = {one - sum(other < one for other in gone) for one in left - gone}
     return layout
 
 

@@ -129,7 +129,7 @@ def set_radius(layout: Headstock, ref: str, index: int, radius: float, mirrored:
 def set_edge_length(layout: Headstock, ref: str, index: int, length: float, mirrored: bool = False) -> Headstock:
     """Make an edge that many mm long: its far node moves along the line between both nodes.
 
-    Arcs keep their bulge; a curve grows evenly, handles and all.
+    Arcs keep their bulge; a curve grows evenly, handles and all. Mirrored, an edge across the centreline grows to both sides.
     """
     nodes = list(loop_at(layout, ref).nodes)
     segment = _edge(nodes, index)
@@ -139,13 +139,13 @@ def set_edge_length(layout: Headstock, ref: str, index: int, length: float, mirr
         raise GeometryError(say("The edge begins and ends on one point, so its length has no direction."))
     k = length / segment.length()
     after = (index + 1) % len(nodes)
-    grown = move_node(layout, ref, after, v.along(segment.start, v.sub(segment.end, segment.start), k), mirrored)
+    across = mirrored and twin_edge(nodes, index) == index
+    fixed = v.middle(segment.start, segment.end) if across else segment.start
+    grown = move_node(layout, ref, after, v.along(fixed, v.sub(segment.end, fixed), k), mirrored)
     if not isinstance(segment, Cubic):
         return grown
-    start = segment.start
-    c0, c1 = (v.along(start, v.sub(c, start), k) for c in (segment.c0, segment.c1))
-    return _reshaped(grown, ref, list(loop_at(grown, ref).nodes), index,
-                     Cubic(start, c0, c1, v.along(start, v.sub(segment.end, start), k)), mirrored)
+    scaled = Cubic(*(v.along(fixed, v.sub(p, fixed), k) for p in (segment.p0, segment.c0, segment.c1, segment.p1)))
+    return _reshaped(grown, ref, list(loop_at(grown, ref).nodes), index, scaled, mirrored)
 
 
 def joined_edges(nodes: Nodes, index: int) -> Nodes:

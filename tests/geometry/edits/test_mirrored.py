@@ -1,5 +1,7 @@
 """What is typed, nudged or removed on one side happens on the other."""
 
+from itertools import combinations
+
 import pytest
 
 from geometry.edits import (
@@ -13,16 +15,20 @@ from geometry.edits import (
     plan_point,
     remove_features,
     remove_node,
+    remove_nodes,
     rename,
     set_edge,
+    set_edge_length,
     set_field,
     set_pattern,
     set_smooth,
     take_other_hand,
 )
+from geometry.edits.loops import edge_of
 from geometry.edits.mirrored import echo_edit
+from geometry.errors import GeometryError
 from geometry.solids import holes
-from tests.geometry.edits.heads import LOPSIDED, SIDE, demo
+from tests.geometry.edits.heads import CURVED, LOPSIDED, SIDE, demo, plain, sound
 
 
 def flipped(p):
@@ -92,3 +98,28 @@ def test_names_and_new_things_are_left_alone():
     assert echo_edit(head, renamed, ["treble side 2"]) == renamed
     more = duplicate(head, ["treble side 2"])
     assert len(new_ids(head, echo_edit(head, more, ["treble side 2"]))) == 1
+
+
+@pytest.mark.parametrize("kind", ["straight", "arc", "curve"])
+def test_an_edge_across_the_centreline_becomes_as_long_as_was_typed(kind):
+    """Each end goes half of the way: to move one and have the other follow would lengthen it by twice what was typed."""
+    head = set_edge(plain(outline=CURVED), "outline", 0, kind, True)
+    longer = 1.25 * edge_of(list(head.outline.nodes), 0).length()
+    drawn = set_edge_length(head, "outline", 0, longer, True)
+    typed = echo_edit(head, set_edge_length(head, "outline", 0, longer), ("outline",), 0)
+    for made in (drawn, typed):
+        assert edge_of(list(made.outline.nodes), 0).length() == pytest.approx(longer)
+        assert [node.at for node in made.outline.nodes[:2]] == [pytest.approx((x, 0.0)) for x in (-25.0, 25.0)]
+        assert is_symmetric(sound(made).outline)
+
+
+def test_nodes_removed_together_leave_both_sides_alike():
+    head, tried = plain(outline=CURVED), 0
+    for chosen in combinations(range(len(CURVED.nodes)), 2):
+        try:
+            made = remove_nodes(head, "outline", chosen, True)
+        except GeometryError:
+            continue  # nothing would be left inside
+        assert is_symmetric(made.outline), chosen
+        tried += 1
+    assert tried > 10
