@@ -9832,6 +9832,10 @@
         <translation>Was ein solcher Schritt bei Ihnen dauert, in Minuten; 1:30, s und h hinter der Zahl werden verstanden.</translation>
     </message>
     <message>
+        <source>What stands on the centreline stays there while both sides are edited alike: switch Mirrored off to move it aside.</source>
+        <translation>Was auf der Mittellinie steht, bleibt dort, solange beide Seiten gleich bearbeitet werden: Schalten Sie Gespiegelt aus, um es zur Seite zu rücken.</translation>
+    </message>
+    <message>
         <source>What the bore is for: it decides which margins it keeps and when it is drilled.</source>
         <translation>Wofür die Bohrung ist: das bestimmt ihre Mindestabstände und wann sie gebohrt wird.</translation>
     </message>

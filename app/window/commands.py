@@ -181,7 +181,10 @@ class Commands(QObject):
             self._w.held_page.show()  # with the numbers that hold
             return
         self._w.foot.refuse("")
+        before = document.layout
         self.follow_mirrored(what, layout)
+        if document.layout is before:  # nothing came of it, and the fields show what was typed
+            self._w.held_page.show()
 
     def follow_mirrored(self, name: str, layout: Headstock) -> None:
         """Make an edited layout the next step; with Mirrored on, the twins of what is held follow."""

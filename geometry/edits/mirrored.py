@@ -12,7 +12,9 @@ from geometry.edits.parts import OUTLINE, feature, group_of, loop_at, put, settl
 from geometry.edits.shape import remove_node
 from geometry.edits.twin_features import echo_features, twin_feature
 from geometry.edits.twins import echo_edge, echo_nodes, twin_edge, twin_of
+from geometry.errors import GeometryError
 from geometry.layout import Headstock, feature_ids
+from geometry.saying import say
 
 ALIKE = {"pins": ("diameter",), "holes": ("diameter", "depth", "surface", "retainer"), "tuners": ("flat",)}
 """Fields besides the place that a twin takes over when they change."""
@@ -22,9 +24,17 @@ def echo_edit(before: Headstock, after: Headstock, held: Iterable[str], node: in
     """`after` with the twins of what was held in `before` changed alike, or gone with it.
 
     `node` is the node in hand when one loop is held. What has no twin, or was
-    only renamed, is left as it is. GeometryError where the twin cannot follow.
+    only renamed, is left as it is. GeometryError where the twin cannot follow, and where nothing would come of the edit, as it
+    moves aside what stays on the centreline.
     """
-    ids = tuple(dict.fromkeys(held))
+    made = _echoed(before, after, tuple(dict.fromkeys(held)), node)
+    if made == before != after:
+        raise GeometryError(say("What stands on the centreline stays there while both sides are edited alike: switch Mirrored off to "
+                                "move it aside."))
+    return made
+
+
+def _echoed(before: Headstock, after: Headstock, ids: tuple[str, ...], node: int | None) -> Headstock:
     if node is not None and len(ids) == 1 and _is_loop(before, ids[0]):
         return _node_echoed(before, after, ids[0], node)
     known, left = set(feature_ids(before)), set(feature_ids(after))

@@ -43,7 +43,7 @@ def echo_features(before: Headstock, after: Headstock, ids: Iterable[str]) -> He
     for id in ids:
         twin = twin_feature(before, id)
         if twin == id:
-            after = _kept_on_centreline(after, id)
+            after = _kept_on_centreline(after, id, feature(before, id))
         elif twin is not None and twin not in ids:
             after = _echoed(_with_hardware_echoed(before, after, id, twin), id, twin)
     return settled(without_left_rows(before, after))
@@ -92,15 +92,16 @@ def _row_echoed(layout: Headstock, own: RowPlace, other: RowPlace) -> Headstock:
     return put(layout, "rows", i, row)
 
 
-def _kept_on_centreline(layout: Headstock, id: str) -> Headstock:
+def _kept_on_centreline(layout: Headstock, id: str, before: Part) -> Headstock:
+    """A slot that lay along the centreline keeps both ends on it, one across it its middle."""
     own = feature(layout, id)
     new = own
     if isinstance(own, Tuner) and isinstance(own.place, FreePlace):
         new = replace(own, place=replace(own.place, at=(0.0, own.place.at[1])))
     elif isinstance(own, Slot) and isinstance(own.shape, StraightSlot):
-        middle = (own.shape.nut_end[0] + own.shape.tip_end[0]) / 2
-        new = replace(own, shape=replace(own.shape, nut_end=(own.shape.nut_end[0] - middle, own.shape.nut_end[1]),
-                                         tip_end=(own.shape.tip_end[0] - middle, own.shape.tip_end[1])))
+        (a, nut), (b, tip) = own.shape.nut_end, own.shape.tip_end
+        far = 0.0 if abs(before.shape.nut_end[0] - before.shape.tip_end[0]) <= NEAR else (a - b) / 2
+        new = replace(own, shape=replace(own.shape, nut_end=(far, nut), tip_end=(-far, tip)))
     elif not isinstance(own, Tuner | Slot) and hasattr(own, "at"):
         new = replace(own, at=(0.0, own.at[1]))
     group, i = group_of(layout, id)

@@ -3,8 +3,11 @@ put back first."""
 
 import pytest
 from PySide6.QtCore import QEvent, Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.look.descendants import below
+from app.panels.forms.fields import Field
 from app.window import texts
 from geometry.edits import add_hole, add_pin
 
@@ -168,3 +171,19 @@ def test_no_button_moves_as_a_tool_is_taken(bench, stage, tools, letters):
             bench.pump()
             places.add(tuple((button.geometry().getRect(), button.isVisible()) for button in window.tools._signs()))
         assert len(places) == 1, width
+
+
+def test_a_number_of_which_nothing_comes_does_not_stay_in_its_field(bench):
+    window = bench.window
+    window.set_stage("slots")
+    window.tools.mirrored.setChecked(True)
+    pin = next(pin for pin in bench.layout.pins if pin.at[0] == 0)
+    window.document.hold((pin.id,))
+    before, field = bench.layout, next(one for one in below(window.side, Field)
+                                       if one.isVisible() and one.accessibleName() == "Across, from the centreline")
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, "3")
+    QTest.keyClick(field, KEY.Key_Return)
+    assert bench.layout is before and "switch Mirrored off" in window.foot.said
+    assert field.text() == "0 mm"

@@ -6,6 +6,8 @@ import pytest
 
 from geometry.edits import (
     add_hole,
+    add_node,
+    add_pin,
     duplicate,
     is_symmetric,
     move_handle,
@@ -27,6 +29,7 @@ from geometry.edits import (
 from geometry.edits.loops import edge_of
 from geometry.edits.mirrored import echo_edit
 from geometry.errors import GeometryError
+from geometry.layout import Slot, StraightSlot
 from geometry.solids import holes
 from tests.geometry.edits.heads import CURVED, LOPSIDED, SIDE, demo, plain, sound
 
@@ -123,3 +126,20 @@ def test_nodes_removed_together_leave_both_sides_alike():
         assert is_symmetric(made.outline), chosen
         tried += 1
     assert tried > 10
+
+
+def test_what_stands_on_the_centreline_is_not_silently_put_back():
+    slot = Slot(id="middle", shape=StraightSlot(nut_end=(0.0, 60.0), tip_end=(0.0, 90.0), width=8.0))
+    head = sound(add_pin(plain(outline=CURVED, slots=(slot,)), (0.0, 150.0)))
+    pin = head.pins[-1].id
+    head = add_node(head, "outline", 4, 0.5)
+    middle = next(i for i, node in enumerate(head.outline.nodes) if node.at == pytest.approx((0.0, 180.0)))
+    for after, held, node in (
+            (set_field(head, ("pins", pin, "at"), (3.0, 150.0)), pin, None), (nudge(head, (pin,), 1.0, 0.0), pin, None),
+            (set_field(head, ("slots", "middle", "shape", "nut_end"), (1.0, 60.0)), "middle", None),
+            (move_node(head, "outline", middle, (2.0, 180.0)), "outline", middle)):
+        with pytest.raises(GeometryError, match="switch Mirrored off"):
+            echo_edit(head, after, (held,), node)
+    along = echo_edit(head, set_field(head, ("slots", "middle", "shape", "nut_end"), (1.0, 55.0)), ("middle",))
+    assert along.slots[0].shape == StraightSlot(nut_end=(0.0, 55.0), tip_end=(0.0, 90.0), width=8.0)
+    assert echo_edit(head, head, (pin,)) == head
