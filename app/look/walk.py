@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractScrollArea,
@@ -23,6 +24,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.look.alt_letters import give_letters
 from app.look.descendants import below
 
 NONE = -1
@@ -65,7 +67,11 @@ def step(root: QWidget, onward: bool) -> bool:
 
 
 class ReadInOrder:
-    """Mixed into a window or dialog: Tab leads through it as it is read, not as its parts were made."""
+    """Mixed into a dialog: Tab leads through it as it is read, not as its parts were made, and Alt with a letter presses a button."""
+
+    def showEvent(self, event: QShowEvent) -> None:
+        give_letters(self)
+        super().showEvent(event)
 
     def focusNextPrevChild(self, onward: bool) -> bool:
         return step(self, onward)

@@ -13,6 +13,7 @@ from PySide6 import (
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPixmap
 
+from app.look.alt_letters import give_letters
 from app.look.plain import plain
 from geometry.errors import GeometryError
 from geometry.saying import say
@@ -205,6 +206,7 @@ def _box(parent: QtWidgets.QWidget) -> QtWidgets.QMessageBox:
 
 def _answer(box: QtWidgets.QMessageBox, words: dict, otherwise: str) -> str:
     """The word of the button that was pressed."""
+    give_letters(box)
     box.exec()
     clicked = box.clickedButton()
     box.deleteLater()

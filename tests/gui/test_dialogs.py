@@ -1,16 +1,20 @@
 """Dialogs at plain and at twice as large letters: nothing cut off, a name for everything, Tab without a trap, Esc leaves."""
 
+import re
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QScrollArea
+from PySide6.QtWidgets import QAbstractButton, QApplication, QMessageBox, QPushButton, QScrollArea
 
 from app.look import sizes
+from app.look.alt_letters import give_letters
+from app.look.descendants import below
 from tests.gui.bench import at_rest
 from tests.gui.cut import cut
 from tests.gui.dialogs import DIALOGS
 from tests.gui.test_walk import group_of, nameless, takers, walked
-from tests.waiting import on_screen
+from tests.waiting import on_screen, until
 
 
 @pytest.fixture(autouse=True)
@@ -32,6 +36,9 @@ def test_a_dialog_can_be_read_and_walked_through(bench, qtbot, key, percent):
     assert cut(dialog) == []
     assert dialog.width() <= 1360 and dialog.height() <= 880
     assert nameless(dialog) == []
+    letters = [re.findall(r"&(\w)", button.text().replace("&&", "")) for button in below(dialog, QAbstractButton) if button.text()]
+    assert all(len(marked) == 1 for marked in letters), "Alt and a letter presses each"
+    assert len({marked.lower() for marked, in letters}) == len(letters)
     if QApplication.focusWidget() is None or not dialog.isAncestorOf(QApplication.focusWidget()):
         dialog.focusNextChild()
     there = walked(dialog, Qt.Key.Key_Tab)
@@ -43,3 +50,32 @@ def test_a_dialog_can_be_read_and_walked_through(bench, qtbot, key, percent):
     assert not dialog.isVisible()
     if key == "hold":
         dialog.end()
+
+
+def test_alt_and_a_letter_choose_in_a_dialog(bench, qtbot):
+    dialog = DIALOGS["offset"](bench.window)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    on_screen(dialog)
+    dialog.activateWindow()
+    until(dialog.isActiveWindow)
+    letter = re.search(r"&(\w)", dialog.copy.text())[1]
+    assert not dialog.copy.isChecked()
+    QTest.keyClick(dialog.field, letter.lower(), Qt.KeyboardModifier.AltModifier)
+    until(dialog.copy.isChecked)
+    until(lambda: dialog.settled)
+
+
+def test_letters_are_of_the_words_themselves_and_each_but_once(qtbot):
+    box = QMessageBox()
+    qtbot.addWidget(box)
+    words = ("&Save", "Set out", "So", "S", "Räume", "Rock && Roll", "Ä")
+    buttons = [box.addButton(word, QMessageBox.ButtonRole.ActionRole) for word in words]
+    for _ in range(2):  # asked again nothing changes
+        give_letters(box)
+        found = {button.text() for button in buttons}
+        assert found == {"&Save", "Set &out", "So", "S", "&Räume", "Ro&ck && Roll", "&Ä"}
+    plain = QPushButton("")
+    qtbot.addWidget(plain)
+    give_letters(plain)
+    assert plain.text() == ""

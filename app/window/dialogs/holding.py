@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QVBoxLayout,
 )
 
+from app.look.alt_letters import give_letters
 from app.look.choice import Choice
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
@@ -208,6 +209,7 @@ class HoldDialog(ReadInOrder, QDialog):
         self.bar.setValue(0)
         self.bar.show()
         self.halt.setText(say("Stop"))
+        give_letters(self)
         self.halt.show()
         if self.look.hasFocus():
             self.halt.setFocus()  # as this button goes grey, the keyboard would go on to one that changes the layout
@@ -275,6 +277,7 @@ class HoldDialog(ReadInOrder, QDialog):
             self._begin(self._wanted_next)
         elif self._stopped:
             self.halt.setText(say("Work it out"))
+            give_letters(self)
         else:
             if self.halt.hasFocus():
                 self.look.setFocus()
