@@ -146,12 +146,7 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
         rows.append(FieldRow(say("Button points"), "angle", place.turn, partial(set_turn, layout, tuner.id),
                              optional=True, empty=say("to the edge"),
                              help=say("Counter-clockwise from straight across to the treble side.")))
-    rows.append(field(layout, say("String"), "choice", (*path, "string"), tuner.string, choices=(
-        (None, say("none")), *((s.id, f"{s.id} {s.note}".strip()) for s in layout.strings))))
-    over = pattern.mount == "side"
-    rows.append(field(layout, say("String runs") if over else say("String runs on the"), "choice", (*path, "winds"), tuner.winds,
-                      choices=(("bass", say("over the post")), ("treble", say("under the post"))) if over else SIDES,
-                      help=say("Which side of the post the string comes to.")))
+    rows += _string_rows(layout, tuner, pattern.mount == "side")
     rows.append(field(layout, say("Leave it where it is"), "flag", (*path, "held"), tuner.held,
                       help=say("Keeps proposals from moving it and from giving it another string.")))
     if pattern.mount == "side":
@@ -164,6 +159,20 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
     title = (say("Side tuner, {tuner}", tuner=tuner.id) if pattern.mount == "side" else
              say("Face tuner, {tuner}", tuner=tuner.id))
     return Page(title, facts, rows)
+
+
+def _string_rows(layout: Headstock, tuner: Tuner, over: bool) -> list[FieldRow]:
+    """Which string is wound on the post, and on which side of it that runs; what has no string has no side."""
+    path = ("tuners", tuner.id)
+    if not layout.strings:
+        return []
+    rows = [field(layout, say("String"), "choice", (*path, "string"), tuner.string, choices=(
+        (None, say("none")), *((s.id, f"{s.id} {s.note}".strip()) for s in layout.strings)))]
+    if tuner.string is not None:
+        rows.append(field(layout, say("String runs") if over else say("String runs on the"), "choice", (*path, "winds"), tuner.winds,
+                          choices=(("bass", say("over the post")), ("treble", say("under the post"))) if over else SIDES,
+                          help=say("Which side of the post the string comes to.")))
+    return rows
 
 
 def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | None) -> list[FieldRow]:
