@@ -1228,6 +1228,10 @@
         <translation>Rückseite oben</translation>
     </message>
     <message>
+        <source>Backspace, Ctrl+Z or Delete, while a line is drawn</source>
+        <translation>Rücktaste, Strg+Z oder Entf, solange eine Linie gezeichnet wird</translation>
+    </message>
+    <message>
         <source>Band saw: set the guard just above the wood, keep your fingers out of the line of the blade, take a tight curve in several cuts, and wait until the blade stands before you clear it.</source>
         <translation>Bandsäge: die Blattführung bis knapp über das Holz senken, die Finger nie in die Linie des Sägeblatts, enge Bögen in mehreren Schnitten, und erst aufräumen, wenn das Blatt steht.</translation>
     </message>
@@ -7070,6 +7074,10 @@
     <message>
         <source>Take it &amp;away</source>
         <translation>W&amp;egnehmen</translation>
+    </message>
+    <message>
+        <source>Take its last node back</source>
+        <translation>Ihren letzten Knoten zurücknehmen</translation>
     </message>
     <message>
         <source>Take mine into this layout</source>

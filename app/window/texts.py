@@ -43,6 +43,7 @@ HAND_KEYS = (
                                        "takes them")),
     (say("Digits, with a tool in hand"), say("Type a place such as 12.5; 40, a length or an angle; Enter takes it, Enter "
                                         "alone closes the line")),
+    (say("Backspace, Ctrl+Z or Delete, while a line is drawn"), say("Take its last node back")),
     (say("Ctrl and arrow keys"), say("Move the paper under the window")),
     (say("Arrow keys, in the solid view"), say("Turn the head; + and - come closer or step back")),
     (say("Page Up, Page Down, on a picture"), say("The mark before, the next mark; arrow keys move it")),
