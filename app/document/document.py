@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 from msgspec.structs import replace
@@ -10,10 +12,11 @@ from PySide6.QtCore import QObject, Signal
 
 from app.document.book_record import BookRecord
 from app.document.history import History
+from app.document.writing import Written, changed, written
 from app.formats import headstock
 from app.formats.errors import Unconfirmed
-from app.formats.reading import real
-from app.formats.saving import fingerprint, fingerprint_of
+from app.formats.reading import Known, unasked
+from app.formats.saving import fingerprint
 from geometry.checks import CheckResult, LiveCheck
 from geometry.layout import Book, Headstock, feature_ids
 
@@ -43,6 +46,7 @@ class Document(QObject):
         self._live = LiveCheck()
         self._result = self._live.check(layout)
         self.path = path
+        self._known: Known | None = None
         self._seen: str | bytes | None = None
         self.opened = 0
         """how many layouts took the place of the one before: what belongs to one of them alone is told by it"""
@@ -86,11 +90,22 @@ class Document(QObject):
         self._seen = seen
 
     @property
+    def known(self) -> Known | None:
+        """What is known of the file at `path` from when the disk was asked last; no more than its name when it was not."""
+        if self.path is None:
+            return None
+        if self._known is None or self._known.name != os.path.abspath(self.path):
+            self._known = unasked(self.path)
+        return self._known
+
+    @known.setter
+    def known(self, known: Known | None) -> None:
+        self._known = known
+
+    @property
     def changed_elsewhere(self) -> bool:
         """Whether something else has written the file since it was read or saved here."""
-        if self.path is None or self.seen is None:
-            return False
-        return fingerprint_of(self.path) not in (None, self.seen)
+        return self.path is not None and changed(self.path, self.seen)
 
     @property
     def history(self) -> History:
@@ -181,7 +196,7 @@ class Document(QObject):
             self._held = ids
             self.held_changed.emit()
 
-    def replace(self, layout: Headstock, path: Path | None, seen: str | bytes | None = None) -> None:
+    def replace(self, layout: Headstock, path: Path | None, seen: str | bytes | None = None, known: Known | None = None) -> None:
         """Start over with another layout: a new history, nothing held, nothing unsaved."""
         result = self._live.check(layout)
         self.opened += 1
@@ -189,36 +204,38 @@ class Document(QObject):
         self._record = BookRecord()
         self._saved = layout
         self._preview = None
-        self.path, self.seen = path, seen
+        self.path, self.known, self.seen = path, known, seen
         self.hold(())
         self._refresh(result)
         self.history_changed.emit()
         self.file_changed.emit()
 
-    def recover(self, layout: Headstock, path: Path | None, seen: str | None = None) -> None:
+    def recover(self, layout: Headstock, path: Path | None, seen: str | None = None, known: Known | None = None) -> None:
         """Start over with work that was never saved: it counts as unsaved until it is."""
-        self.replace(layout, path, seen)
+        self.replace(layout, path, seen, known)
         self._saved = None
         self.file_changed.emit()
 
-    def save(self, path: Path) -> bool:
-        """Write the layout of record; False when only the version before could not be kept.
+    def save(self, path: Path, over: bool = True, doing: Callable[[Callable[[], Written]], Written] = lambda work: work()) -> Written:
+        """Write the layout of record by `doing`, which may do the work in a thread; what came of it.
 
         FormatError when it cannot be written; the layout stays as it is, and unsaved. So it does when it is written
-        Unconfirmed, but then what the open file holds is known to be from here.
+        Unconfirmed, but then what the open file holds is known to be from here. Without `over` ChangedElsewhere when another
+        program has written the open file meanwhile.
         """
         layout = self.layout
+        mine = None if over or self.path is None else self.known
         try:
-            kept = headstock.write(layout, path)
+            done = doing(partial(written, layout, path, mine, self.seen))
         except Unconfirmed:
-            if self.path is not None and real(path) == real(self.path):
+            if self.path is not None and unasked(path).same(self.known):
                 self.seen = fingerprint(headstock.encode(layout))
                 self.file_changed.emit()
             raise
         self._saved = layout
-        self.path, self.seen = path, fingerprint(headstock.encode(layout))
+        self.path, self.known, self.seen = path, done.known, done.seen
         self.file_changed.emit()
-        return kept
+        return done
 
     def take(self, name: str, layout: Headstock, seen: str | bytes) -> None:
         """Make what the file holds now the next step of the history: nothing is unsaved, and one undo is mine again."""

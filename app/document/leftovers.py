@@ -18,7 +18,7 @@ from PySide6.QtCore import QLockFile
 
 from app.formats import headstock
 from app.formats.errors import FormatError
-from app.formats.reading import read_bytes
+from app.formats.reading import Known, is_file, known, read_bytes
 from app.formats.saving import fingerprint, fingerprint_of, sweep
 from app.formats.saving_words import why
 from geometry.layout import Headstock
@@ -29,6 +29,15 @@ YOUNG_SECONDS = 10
 """A lock younger than this may be in the making."""
 LARGEST = 2 * headstock.LARGEST_BYTES
 """A journal is a layout as a string in JSON."""
+
+
+class Look(Struct, frozen=True):
+    """What is there under the name that unsaved work came from."""
+
+    saved: bool
+    """the file holds the very work: the program died just after saving it"""
+    there: bool
+    known: Known | None
 
 
 class Leftover(Struct):
@@ -43,6 +52,13 @@ class Leftover(Struct):
     when: datetime = datetime.min
     """local time at which it was written down"""
     _lock: QLockFile | None = None
+
+    def look(self) -> Look:
+        """What is there now under the name it came from. A drive that has gone lets whoever asks wait for long."""
+        if self.path is None:
+            return Look(False, False, None)
+        now = fingerprint_of(self.path)
+        return Look(now is not None and now == fingerprint(headstock.encode(self.layout)), is_file(self.path), known(self.path))
 
     def claim(self) -> bool:
         """Keep other running copies from asking about it; False when one does so already, or when it is gone."""
@@ -98,10 +114,8 @@ def leftovers(folder: Path) -> list[Leftover]:
 
 
 def found_in(folder: Path) -> Found:
-    """What programs that died left behind, with what of it cannot be read; that is left where it is.
-
-    Work that its own file already holds, because the program died just after saving it, is forgotten.
-    """
+    """What programs that died left behind, with what of it cannot be read; that is left where it is. The files that it came from
+    are not looked at, see `Leftover.look`."""
     found = Found()
     sweep(folder)
     try:
@@ -119,8 +133,6 @@ def found_in(folder: Path) -> Found:
             one = _read(file)
             if isinstance(one, Unreadable):
                 found.unreadable.append(one)
-            elif _saved(one):
-                one.forget()
             else:
                 found.left.append(one)
         except FileNotFoundError:
@@ -168,10 +180,6 @@ def _moment(seconds: float) -> datetime:
         return datetime.fromtimestamp(seconds)
     except (ArithmeticError, OSError, ValueError):
         return datetime.min
-
-
-def _saved(one: Leftover) -> bool:
-    return one.path is not None and fingerprint_of(one.path) == fingerprint(headstock.encode(one.layout))
 
 
 def _written(file: Path) -> float:

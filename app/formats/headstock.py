@@ -7,12 +7,14 @@ keys are refused with their place.
 from __future__ import annotations
 
 import json
+from collections.abc import Callable
 from pathlib import Path
 
 import msgspec
+from msgspec import Struct
 
 from app.formats.errors import FormatError
-from app.formats.reading import read_bytes
+from app.formats.reading import Known, known, read_bytes
 from app.formats.saving import save_bytes
 from app.formats.tidy_json import tidy
 from app.formats.versioned import Refusals, read_versioned
@@ -56,6 +58,21 @@ def read_marked(path: Path) -> tuple[Headstock, bytes]:
     return decode(data, path.name), data
 
 
+class Opened(Struct, frozen=True):
+    """A layout that was read from a file."""
+
+    layout: Headstock
+    seen: bytes
+    """what was read: by it its document knows the file again"""
+    known: Known
+
+
+def opened(path: Path) -> Opened:
+    """The layout in a file and what is known of that. FormatError as for `read`."""
+    layout, seen = read_marked(path)
+    return Opened(layout, seen, known(path))
+
+
 def encode(layout: Headstock) -> bytes:
     """The layout as file bytes: UTF-8, two spaces of indent, short lists on one line, final newline."""
     return tidy(layout)
@@ -70,8 +87,8 @@ def compact(layout: Headstock) -> bytes:
         return encode(layout)
 
 
-def write(layout: Headstock, path: Path) -> bool:
-    """Save atomically and keep the version before; False when only that could not be kept.
+def write(layout: Headstock, path: Path, go_on: Callable[[], None] = lambda: None) -> bool:
+    """Save atomically and keep the version before; False when only that could not be kept. `go_on` as for `save_bytes`.
 
     FormatError when the place cannot be written or the layout is larger than what is read again; an earlier file is then
     untouched. Unconfirmed when the layout is there and the disk does not vouch for it.
@@ -81,7 +98,7 @@ def write(layout: Headstock, path: Path) -> bool:
         raise FormatError(say("The layout would take {size:.0f} MB, and no more than {most:.0f} can be opened again: take out what is "
                               "large, the picture or long notes. An earlier file is untouched.",
                               size=len(data) / 1e6, most=LARGEST_BYTES / 1e6))
-    return save_bytes(Path(path), data, keep_before=True)
+    return save_bytes(Path(path), data, True, go_on)
 
 
 def schema_text() -> str:

@@ -6,7 +6,42 @@ import os
 import stat
 from pathlib import Path
 
+from msgspec import Struct
+
 from geometry.saying import say
+
+
+class Known(Struct, frozen=True):
+    """What is known of a file by its name: by it two names of one file are told to be the same without asking the disk again,
+    which takes a minute where a network drive has gone."""
+
+    name: str
+    """as it was given, absolute"""
+    real: str
+    """with links followed; the name itself where that was not asked"""
+    number: tuple[int, int] | None = None
+    """disk and file, where there was one and that was asked: on a disk that ignores capitals one file has several names"""
+
+    def same(self, other: Known) -> bool:
+        """Whether the two names are known to be those of one file."""
+        return self.real == other.real or self.name == other.name or self.number is not None and self.number == other.number
+
+
+def unasked(path: str | os.PathLike[str]) -> Known:
+    """What the name alone says; the disk is not asked."""
+    name = os.path.abspath(path)
+    return Known(name, name)
+
+
+def known(path: str | os.PathLike[str]) -> Known:
+    """What the disk knows of a name. Never raises."""
+    try:
+        there = os.stat(path)
+        number = (there.st_dev, there.st_ino) if there.st_ino else None
+    except (OSError, ValueError):
+        number = None
+    return Known(os.path.abspath(path), real(path), number)
+
 
 NO_FILE = say("it is a folder, a device or a pipe and no file")
 

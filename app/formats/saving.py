@@ -22,6 +22,7 @@ from __future__ import annotations
 
 import os
 import time
+from collections.abc import Callable
 from contextlib import suppress
 from pathlib import Path
 
@@ -43,11 +44,12 @@ TRIES, PAUSE = 6, 0.04
 """How often a renaming is tried where others may hold the file for a moment, and the seconds between."""
 
 
-def save_bytes(path: Path, data: bytes, keep_before: bool = False) -> bool:
+def save_bytes(path: Path, data: bytes, keep_before: bool = False, go_on: Callable[[], None] = lambda: None) -> bool:
     """Write `data` under that name, flushed to the disk, or leave the name as it was.
 
     A new file gets the usual permissions, a replaced one keeps its own; a link stays a link. With `keep_before` an
-    earlier file with other bytes is kept as `before(path)`; False when only that failed, True otherwise.
+    earlier file with other bytes is kept as `before(path)`; False when only that failed, True otherwise. `go_on` is called
+    before the name is touched and may raise: nothing is then there but what was.
     FormatError when the place cannot be written; Unconfirmed when the bytes are in place but the folder could not be
     flushed.
     """
@@ -59,6 +61,7 @@ def save_bytes(path: Path, data: bytes, keep_before: bool = False) -> bool:
         second = None
         try:
             second, kept = _second_name(target, data, earlier) if keep_before else (None, True)
+            go_on()
             _rename(part, target, data)
             part = None
             kept = _name_before(second, target) and kept

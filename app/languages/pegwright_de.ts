@@ -2128,6 +2128,10 @@
         <translation>Nicht mehr daran erinnern</translation>
     </message>
     <message>
+        <source>Do not wait</source>
+        <translation>Nicht warten</translation>
+    </message>
+    <message>
         <source>Do not work in this order: {n} step in it is impossible or unsafe. Put them in their places, or go back to the best order.</source>
         <translation>Nicht in dieser Folge arbeiten: {n} Schritt darin ist unmöglich oder unsicher. An seinen Platz setzen oder zur besten Folge zurückgehen.</translation>
     </message>
@@ -3530,6 +3534,10 @@
     <message>
         <source>K, Shift+K</source>
         <translation>K, Umschalt+K</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
     </message>
     <message>
         <source>Keep one axis</source>
@@ -5632,10 +5640,6 @@
         <translation>{name} wird gelesen…</translation>
     </message>
     <message>
-        <source>Reading {path}…</source>
-        <translation>{path} wird gelesen…</translation>
-    </message>
-    <message>
         <source>Readings</source>
         <translation>Messwerte</translation>
     </message>
@@ -7390,6 +7394,10 @@
     <message>
         <source>The dimensions that this tuner has. Change them on the Tuners stage while nothing is held.</source>
         <translation>Die Maße dieser Mechanik. Ändern im Bereich Mechaniken, wenn nichts gehalten ist.</translation>
+    </message>
+    <message>
+        <source>The disk does not answer.</source>
+        <translation>Der Datenträger antwortet nicht.</translation>
     </message>
     <message>
         <source>The drawing cannot be read: {error}</source>
@@ -9322,6 +9330,12 @@
     <message>
         <source>Ticked: done, by the job book ({piece}). A stroke: begun. What is done keeps its number.</source>
         <translation>Abgehakt: erledigt, laut Werkbuch ({piece}). Ein Strich: angefangen. Was erledigt ist, behält seine Nummer.</translation>
+        <source>Throw it away for good</source>
+        <translation>Endgültig wegwerfen</translation>
+    </message>
+    <message>
+        <source>Throw this work away?</source>
+        <translation>Diese Arbeit wegwerfen?</translation>
     </message>
     <message>
         <source>Tilt</source>
@@ -9872,6 +9886,10 @@
         <translation>Was in der Hand war, ist zurückgelegt: der Entwurf wurde inzwischen geändert.</translation>
     </message>
     <message>
+        <source>What was not saved is in no other file, and nothing brings it back.</source>
+        <translation>Was nicht gespeichert war, steht in keiner anderen Datei, und nichts holt es zurück.</translation>
+    </message>
+    <message>
         <source>What was paid for has a name of at most {most} letters: this one has {n}.</source>
         <translation>Die Bezeichnung hat höchstens {most} Zeichen, diese hat {n}.</translation>
     </message>
@@ -10242,6 +10260,10 @@
     <message>
         <source>Writing the sheets…</source>
         <translation>Die Blätter werden ausgegeben…</translation>
+    </message>
+    <message>
+        <source>Writing {name}…</source>
+        <translation>{name} wird geschrieben…</translation>
     </message>
     <message>
         <source>Written into the job book: {what}</source>
@@ -13960,6 +13982,10 @@
     <message>
         <source>{name} meets no wood: where it would go in, the head has ended.</source>
         <translation>{name}: trifft kein Holz, an der Stelle ist die Kopfplatte zu Ende.</translation>
+    </message>
+    <message>
+        <source>{name} was not written as long as you waited: its drive does not answer. What was there before stays, unless it was being replaced at that very moment.</source>
+        <translation>{name} wurde nicht geschrieben, solange Sie gewartet haben: das Laufwerk antwortet nicht. Was vorher dort war, bleibt, sofern es nicht gerade in diesem Augenblick ersetzt wurde.</translation>
     </message>
     <message>
         <source>{name} was written by another program after it was opened here.</source>

@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from app.setup.imports import keep_own
+from app.threads import collector
 from app.window.running.start_lock import Turn
 from app.window.running.state_folder import state_folder
 
@@ -19,11 +20,14 @@ if TYPE_CHECKING:
     from PySide6.QtCore import QSettings
     from PySide6.QtWidgets import QApplication
 
+    from app.formats.headstock import Opened
     from app.setup.import_cache import ImportCache
     from app.window.running.faults import Faults
     from app.window.running.threshold import Threshold
     from app.window.windows import Windows
 
+READ_SECONDS = 2.0
+"""How long the opening of the window waits for a layout that it is started with."""
 RECEIVES_MS = 300
 """From the opening of the window to listening for later starts: the window comes first."""
 KEPT_MS = 5000
@@ -39,7 +43,7 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     that cannot be read is told of in the window: whoever opens it from the desktop sees nothing else.
     """
     # What is loaded stays: to look through it for garbage while it grows costs a tenth of a start.
-    gc.disable()
+    collector.rest(run)
     # Where the program was started from may be gone, or be another place, when the layout is saved or recovered.
     file = file.absolute() if file is not None else None
     more = [other.absolute() for other in more]
@@ -62,6 +66,7 @@ def _run(file: Path | None, language: str | None, more: Sequence[Path], state: P
     from app.languages import chosen
     from app.look.raster import paint_alone
     from app.setup import import_cache
+    from app.threads.background import left
     from app.window.colours import card_theme
     from app.window.running.heap import give_back
     from app.window.running.threshold import Threshold
@@ -91,6 +96,12 @@ def _run(file: Path | None, language: str | None, more: Sequence[Path], state: P
     windows.stop_receiving()
     windows.end()
     faults.remove()
+    if left():
+        settings.sync()
+        for words in (sys.stdout, sys.stderr):
+            with suppress(OSError, ValueError, AttributeError):
+                words.flush()
+        os._exit(code)
     return code
 
 
@@ -100,13 +111,12 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     from PySide6.QtCore import QTimer
 
     from app.document.leftovers import found_in
-    from app.formats import headstock
     from app.formats.errors import FormatError
     from app.languages import chosen
     from app.look.program_icon import program_icon
     from app.look.sizes import follow_desktop
     from app.window import ask
-    from app.window.demo import DEMO, demo, home_of, in_language, samples
+    from app.window.demo import in_language, is_sample, own_demo
     from app.window.main import MainWindow
     from app.window.place import kept_stage
     from app.window.running.faults import Faults
@@ -115,44 +125,72 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     from geometry.saying import say
 
     gc.freeze()
-    unread = ""
-    try:
-        layout, seen = headstock.read_marked(file) if file is not None else (demo(), None)
-    except FormatError as error:
-        layout, seen, file, unread = demo(), None, None, str(error)
+    unread, slow, read = "", None, None
+    if file is not None:
+        try:
+            read = read_soon(file)
+        except FormatError as error:
+            unread = str(error)
+        except TimeoutError:
+            slow = file
     application.setWindowIcon(program_icon())
     chosen.teach_toolkit(application, code)
     follow_desktop(application.font(), application.primaryScreen().logicalDotsPerInchY())
     found = found_in(state / "journal")
     windows = Windows(settings, state / "journal")
-    home = home_of(file) if file is not None else None
-    layout = in_language(samples() / DEMO if file is None else file, layout)
-    window = MainWindow(layout, home, settings, windows=windows, drawing_first=True)
-    window.document.seen = seen if home is not None else None
+    layout = own_demo() if read is None else in_language(read.known, read.layout)
+    window = MainWindow(layout, None if read is None or is_sample(read.known) else file, settings, windows=windows, drawing_first=True)
+    if window.document.path is not None:
+        window.document.seen, window.document.known = read.seen, read.known
     faults = Faults(windows)
     faults.install()
-    if file is not None:
+    if read is not None:
         window.set_stage(kept_stage(settings))
-        window.files.opened(file)
+        window.files.opened(read.known)
     window.show()
-    gc.enable()  # a window while it is built leaves next to nothing to collect
+    collector.resume(run)  # a window while it is built leaves next to nothing to collect
     threshold.give_way()  # before anything is asked, which it would cover
     QTimer.singleShot(RECEIVES_MS, partial(receive, windows, state, turn))
-    if not recover(windows, found.left) and file is None:
+    if not recover(windows, found.left) and read is None:
         window.front.show()
     if found.unreadable:
         from app.window.running import unreadable  # here: hardly any start finds such
         unreadable.tell(windows, found.unreadable)
     if unread:
         ask.warn(window, say("This file was not opened"), unread)
+    if slow is not None and windows.current.files.open(slow):
+        windows.current.set_stage(kept_stage(settings))
     for other in more:
         windows.open(other)
     return windows, faults
 
 
+def read_soon(file: Path) -> Opened:
+    """A layout and what is known of its file. FormatError when it cannot be read, TimeoutError when its drive does not answer within
+    READ_SECONDS: a start does not wait longer, and goes on to read it behind a box that can be called off."""
+    from app.formats import headstock
+    from app.threads.background import Background
+
+    kept: list[Opened | Exception] = []
+
+    def read() -> None:
+        try:
+            kept.append(headstock.opened(file))
+        except Exception as error:
+            kept.append(error)
+    thread = Background(read, None)
+    thread.start()
+    if not thread.wait(READ_SECONDS):
+        thread.leave()
+        raise TimeoutError
+    if isinstance(kept[0], Exception):
+        raise kept[0]
+    return kept[0]
+
+
 def _keep(imports: ImportCache, windows: Windows) -> None:
     """Write down, beside the windows, what this start loaded."""
-    from app.window.background.background import Background
+    from app.threads.background import Background
 
     Background(imports.write, windows).start()
 

@@ -29,9 +29,19 @@ _lately: dict[str, Path] = {}
 """The folder in which a file of that kind was chosen last, while the program runs."""
 
 
+def _answering(parent: QtWidgets.QWidget, *folders: str | Path | None) -> Path:
+    """The first of these folders that is there, the home folder when none is or a drive does not answer: the dialogs of the
+    toolkit look at it in the thread of the window."""
+    from app.window.background.waiting import answer_soon  # here: a start asks for no file
+
+    wanted = [Path(one) for one in folders if one]
+    return answer_soon(parent, lambda: next((one for one in wanted if os.path.isdir(one)), Path.home()), Path.home())
+
+
 def open_file(parent: QtWidgets.QWidget, title: str, folder: str, kinds: str) -> Path | None:
     """A file to read, or None. The search begins where one of its kind was found last, at first in `folder`."""
-    name, _ = QtWidgets.QFileDialog.getOpenFileName(parent, title, str(_lately.get(kinds, folder)), kinds)
+    start = _answering(parent, _lately.get(kinds), folder)
+    name, _ = QtWidgets.QFileDialog.getOpenFileName(parent, title, str(start), kinds)
     return _noted(name, kinds)
 
 
@@ -42,14 +52,20 @@ def save_file(parent: QtWidgets.QWidget, title: str, suggestion: str, kinds: str
     system asked only about the name as it was typed.
     """
     at = Path(suggestion)
-    if at.parent == Path.home():
-        at = _lately.get(kinds, at.parent) / at.name
+    at = _answering(parent, _lately.get(kinds) if at.parent == Path.home() else None, at.parent) / at.name
     name, _ = QtWidgets.QFileDialog.getSaveFileName(parent, title, str(at), kinds)
     path = _noted(name, kinds)
     if path is None or not endings or path.name.lower().endswith(tuple(endings)):
         return path
     path = path.with_name(path.name + endings[0])
-    return path if not os.path.exists(path) or write_over(parent, path.name, kept=False) else None
+    return path if not there(parent, path) or write_over(parent, path.name, kept=False) else None
+
+
+def there(parent: QtWidgets.QWidget, path: Path) -> bool:
+    """Whether there is something of that name; True when its drive does not answer soon."""
+    from app.window.background.waiting import answer_soon
+
+    return answer_soon(parent, lambda: os.path.lexists(path), True)
 
 
 def _noted(name: str, kinds: str) -> Path | None:
@@ -62,7 +78,7 @@ def _noted(name: str, kinds: str) -> Path | None:
 
 def folder(parent: QtWidgets.QWidget, title: str, start: str) -> Path | None:
     """A folder, or None. The search begins where one was chosen last, at first in `start`."""
-    name = QtWidgets.QFileDialog.getExistingDirectory(parent, title, str(_lately.get("folder", start)))
+    name = QtWidgets.QFileDialog.getExistingDirectory(parent, title, str(_answering(parent, _lately.get("folder"), start)))
     if not name:
         return None
     _lately["folder"] = Path(name)
@@ -164,7 +180,23 @@ def line(parent: QtWidgets.QWidget, title: str, label: str, take: Callable[[str]
 
 
 def recover(parent: QtWidgets.QWidget, text: str, picture: QPixmap) -> Literal["open", "later", "discard"]:
-    """What to do with work that an earlier run had not saved; `picture` shows it."""
+    """What to do with work that an earlier run had not saved; `picture` shows it. To throw it away takes two answers."""
+    while (answer := _recover(parent, text, picture)) == "discard" and not _throw_away(parent):
+        pass
+    return answer
+
+
+def _throw_away(parent: QtWidgets.QWidget) -> bool:
+    box = _box(parent)
+    box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
+    box.setWindowTitle(say("Throw this work away?"))
+    box.setText(say("What was not saved is in no other file, and nothing brings it back."))
+    drop = box.addButton(say("Throw it away for good"), QtWidgets.QMessageBox.ButtonRole.DestructiveRole)
+    box.setDefaultButton(box.addButton(say("Keep it"), QtWidgets.QMessageBox.ButtonRole.RejectRole))
+    return _answer(box, {drop: "yes"}, "no") == "yes"
+
+
+def _recover(parent: QtWidgets.QWidget, text: str, picture: QPixmap) -> str:
     box = _box(parent)
     box.setWindowTitle(say("Unsaved work was found"))
     box.setText(text)

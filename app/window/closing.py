@@ -1,12 +1,13 @@
-"""The end of a window: whatever runs beside it is ended first, so that nothing outlives it."""
+"""The end of a window: whatever runs beside it is ended first; what only looks at files is left, for it may be with a drive that
+has gone."""
 
 from __future__ import annotations
 
 from functools import partial
 from typing import TYPE_CHECKING
 
+from app.threads.background import end_all, running
 from app.window import place
-from app.window.background.background import running
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -17,7 +18,7 @@ def end(window: MainWindow) -> None:
 
     A fault in one of these steps keeps none of the others from being done; the first is raised when all are.
     """
-    steps = [window.front.end, window.recent_menu.there.errand.end, window.cures.end, window.book_watch.end]
+    steps = [window.front.end, window.recent_menu.there.end, window.cures.end, window.book_watch.end]
     if window.opening is not None:
         steps.insert(0, window.opening.end)
     if window.pins is not None:
@@ -25,9 +26,9 @@ def end(window: MainWindow) -> None:
     if window.sheet_writer is not None:
         steps.append(window.sheet_writer.wait)
     steps += [room.end for room in window.rooms.made]
-    steps += [thread.wait for thread in running(window)]
     if window.journal is not None:
-        steps.append(window.journal.clear)
+        steps.append(window.journal.end)
+    steps.append(partial(_end_all, window))
     faults = []
     for step in (*steps, partial(place.keep, window), partial(window.windows.gone, window)):
         try:
@@ -36,3 +37,7 @@ def end(window: MainWindow) -> None:
             faults.append(fault)
     if faults:
         raise faults[0]
+
+
+def _end_all(window: MainWindow) -> None:
+    end_all(running(window))

@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING
 from msgspec.structs import replace
 from PySide6.QtCore import QObject, QTimer, Signal
 
+from app.threads.background import Background
 from app.window import texts
-from app.window.background.background import Background
 from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Swap, Wind
 from geometry.checks.said import read

@@ -7,7 +7,7 @@ from pathlib import Path
 import app
 from app.formats import headstock
 from app.formats.headstock import SUFFIX
-from app.formats.reading import real
+from app.formats.reading import Known, known, real
 from geometry.layout import Headstock
 from geometry.saying import language
 
@@ -21,9 +21,9 @@ def samples() -> Path:
     return installed if installed.is_dir() else package.parent / "samples"
 
 
-def home_of(path: Path) -> Path | None:
-    """Where a layout read from a file is saved: there, but None for a sample, of which a copy opens. Links are followed."""
-    return None if Path(real(path)).is_relative_to(real(samples())) else path
+def is_sample(file: Known) -> bool:
+    """Whether a file is one of these, of which a copy opens. Links are followed."""
+    return Path(file.real).is_relative_to(real(samples()))
 
 
 def demo() -> Headstock:
@@ -31,10 +31,15 @@ def demo() -> Headstock:
     return headstock.read(samples() / DEMO)
 
 
-def in_language(path: Path, layout: Headstock) -> Headstock:
+def own_demo() -> Headstock:
+    """The same in the language in use."""
+    return in_language(known(samples() / DEMO), demo())
+
+
+def in_language(file: Known, layout: Headstock) -> Headstock:
     """A layout that was read from a file; of a sample the words are in the language in use. Its file is English."""
-    if language() == "en" or home_of(path) is not None:
+    if language() == "en" or not is_sample(file):
         return layout
     from app.window.sample_words import said  # here: an English start needs none of it
 
-    return said(path.name.split(".")[0], layout)
+    return said(Path(file.name).name.split(".")[0], layout)

@@ -3,19 +3,24 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QSettings
+from PySide6.QtWidgets import QWidget
 
 from app.document import Document
+from app.document.writing import ChangedElsewhere, Written
 from app.formats import headstock
 from app.formats.errors import FormatError, Unconfirmed
-from app.formats.headstock import SUFFIX
-from app.formats.reading import real
-from app.formats.saving import before, other_names, sweep
+from app.formats.headstock import SUFFIX, Opened
+from app.formats.reading import Known, known
+from app.formats.saving import before
 from app.window import ask, kept
-from app.window.demo import home_of, in_language
+from app.window.background.disk import NotWaitedFor, read_beside, written_beside
+from app.window.demo import in_language, is_sample
 from app.window.input.typed_text import take_typed
 from geometry.layout import Headstock
 from geometry.saying import count, say
@@ -29,7 +34,7 @@ MOST_RECENT = 10
 class Others(Protocol):
     """The windows of the program, as far as files need them."""
 
-    def holding(self, path: Path) -> Frame | None:
+    def holding(self, file: Path | Known) -> Frame | None:
         """The window in which this file is open."""
 
     def open(self, path: Path) -> Frame | None:
@@ -40,7 +45,7 @@ class Others(Protocol):
 
 
 class Files:
-    """The file side of one window."""
+    """The file side of one window. No disk is asked in its thread (app/window/background/disk.py)."""
 
     def __init__(self, document: Document, window: Frame, settings: QSettings, others: Others) -> None:
         self._document = document
@@ -66,35 +71,28 @@ class Files:
                 return False
         if self._is_elsewhere(path):
             return False
-        read = self._read(path)
-        if read is None or not self.may_leave():
+        read = opened_beside(self._window, path)
+        if read is None or self._is_elsewhere(read.known) or not self.may_leave():
             return False
-        if self._is_open_from(path):  # what was read may have been saved over a moment ago
-            read = self._read(path)
-        if read is not None:
-            self.take(read[0], path, read[1])
-        return read is not None
+        if self._document.path is not None and read.known.same(self._document.known):  # it may have been saved a moment ago
+            read = opened_beside(self._window, path)
+        if read is None or self._is_elsewhere(read.known):
+            return False
+        self.take(path, read)
+        return True
 
-    def _read(self, path: Path) -> tuple[Headstock, bytes] | None:
-        """A layout and the bytes of its file; None, and said, when it cannot be read."""
-        try:
-            return headstock.read_marked(path)
-        except FormatError as error:
-            ask.warn(self._window, say("This file was not opened"), str(error))
-            return None
-
-    def take(self, layout: Headstock, path: Path, seen: bytes | None) -> None:
+    def take(self, path: Path, read: Opened) -> None:
         """Show a layout that was read from a file: a sample as a copy, which is saved elsewhere."""
-        home = home_of(path)
-        self._document.replace(in_language(path, layout), home, seen if home is not None else None)
-        self.opened(path)
+        home, seen = (None, None) if is_sample(read.known) else (path, read.seen)
+        self._document.replace(in_language(read.known, read.layout), home, seen, read.known)
+        self.opened(read.known)
 
-    def opened(self, path: Path) -> None:
+    def opened(self, known: Known) -> None:
         """The layout on show was read from here: remember it, or say that it is the copy of a sample."""
-        if home_of(path) is not None:
-            self.remember(path)
-        else:
+        if is_sample(known):
             self._window.say(say("A copy of the sample is open; the sample stays. Saving asks for a place."))
+        else:
+            self.remember(known)
 
     def open_beside(self) -> None:
         """Ask for a layout and open it in a window of its own."""
@@ -107,9 +105,9 @@ class Files:
         self._settings.sync()
         return [Path(name) for name in kept.words(self._settings, "recent")]
 
-    def remember(self, path: Path) -> None:
+    def remember(self, known: Known) -> None:
         """Put a layout at the head of those opened lately."""
-        path = Path(real(path))
+        path = Path(known.real)
         names = [str(path), *(str(p) for p in self.recent() if p != path)][:MOST_RECENT]
         if names != kept.words(self._settings, "recent"):  # see `kept.note`
             self._settings.setValue("recent", names)
@@ -121,16 +119,18 @@ class Files:
     def open_before(self) -> None:
         """Bring back, as a step that can be undone, what the file held before it was saved last."""
         path = self._document.path
-        if path is None or not os.path.exists(before(path)):
-            ask.tell(self._window, say("The version before"), say("There is no version before this one: "
-                                                                              "it is kept from the second saving on."))
-            return
         try:
-            layout = headstock.read(before(path))
+            layout = None if path is None else read_beside(self._window, path, partial(_read_before, path))
+        except FileNotFoundError:
+            path = None
         except FormatError as error:
             ask.warn(self._window, say("The version before was not opened"), str(error))
             return
-        self._document.apply(say("Open the version before"), layout)
+        if path is None:
+            ask.tell(self._window, say("The version before"), say("There is no version before this one: "
+                                                                              "it is kept from the second saving on."))
+        elif layout is not None:
+            self._document.apply(say("Open the version before"), layout)
 
     # ---- writing --------------------------------------------------------
     def save(self) -> bool:
@@ -145,12 +145,15 @@ class Files:
         path = ask.save_file(self._window, say("Save the layout"), str(suggestion), ask.LAYOUTS)
         if path is None:
             return False
-        if not path.name.endswith(SUFFIX):
-            path = path.with_name(path.name.removesuffix(".json") + SUFFIX)
-            # The system asked about the name without its ending.
-            if os.path.exists(path) and not ask.write_over(self._window, path.name):
-                return False
-        other = self._others.holding(path)
+        typed, path = path, path if path.name.endswith(SUFFIX) else path.with_name(path.name.removesuffix(".json") + SUFFIX)
+        found = read_beside(self._window, path, partial(_there, path))
+        if found is None:
+            return False
+        there, known = found
+        # The system asked about the name without its ending.
+        if typed != path and there and not ask.write_over(self._window, path.name):
+            return False
+        other = self._others.holding(known)
         if other is not None and other is not self._window:
             ask.warn(self._window, say("Not saved there"), say(
                 "{name} is open in another window. Close it there first, or save this one under another name.",
@@ -158,50 +161,67 @@ class Files:
             return False
         return self._write(path)
 
-    def _write(self, path: Path) -> bool:
-        if self._is_open_from(path) and self._document.changed_elsewhere:
+    def _write(self, path: Path, over: bool = False) -> bool:
+        """`over`: also where another program has written what is open here."""
+        try:
+            done = self._document.save(path, over, partial(self._beside, path))
+        except ChangedElsewhere:
             answer = ask.changed_elsewhere(self._window, path.name)
             if answer == "theirs":
                 self._take_theirs(path)
-            if answer != "mine":
-                return answer == "elsewhere" and self.save_as()
-        shared = other_names(path)
-        try:
-            kept = self._document.save(path)
+            return answer == "mine" and self._write(path, True) or answer == "elsewhere" and self.save_as()
         except FormatError as error:
-            answer = ask.not_saved(self._window, str(error), not isinstance(error, Unconfirmed))
-            return answer == "again" and self._write(path) or answer == "elsewhere" and self.save_as()
-        if not kept:
+            answer = ask.not_saved(self._window, str(error), not isinstance(error, Unconfirmed | NotWaitedFor))
+            return answer == "again" and self._write(path, over) or answer == "elsewhere" and self.save_as()
+        if not done.kept:
             ask.tell(self._window, say("Saved"), say("The layout is saved; the version before it could "
                                                                  "not be kept beside it."))
-        sweep(path.parent)
-        self.remember(path)
-        self._window.say(count(shared, "Saved: {name}. {n} other name of this file keeps the version before.",
+        self.remember(done.known)
+        self._window.say(count(done.others, "Saved: {name}. {n} other name of this file keeps the version before.",
                                "Saved: {name}. {n} other names of this file keep the version before.", name=path.name)
-                         if shared else say("Saved: {name}", name=path.name))
+                         if done.others else say("Saved: {name}", name=path.name))
         return True
+
+    def _beside(self, path: Path, work: Callable[..., Written]) -> Written:
+        return written_beside(self._window, path, lambda go_on: work(go_on=go_on))
 
     def _take_theirs(self, path: Path) -> None:
         """Show what the other program wrote, as a step: one undo brings the maker's own work back."""
-        read = self._read(path)
+        read = opened_beside(self._window, path)
         if read is not None:
-            self._document.take(say("Take the file as it is now"), *read)
-
-    def _is_open_from(self, path: Path) -> bool:
-        mine = self._document.path
-        return mine is not None and real(mine) == real(path)
+            self._document.take(say("Take the file as it is now"), read.layout, read.seen)
 
     # ---- inside ---------------------------------------------------------
     def _folder(self) -> str:
-        if self._document.path is not None:
-            return str(self._document.path.parent)
-        return str(next((p.parent for p in self.recent() if os.path.isdir(p.parent)), Path.home()))
+        path = self._document.path or next(iter(self.recent()), None)
+        return str(path.parent if path is not None else Path.home())
 
-    def _is_elsewhere(self, path: Path) -> bool:
+    def _is_elsewhere(self, file: Path | Known) -> bool:
         """Whether another window holds the file; that one is brought to the front then."""
-        other = self._others.holding(path)
+        other = self._others.holding(file)
         if other is None or other is self._window:
             return False
         self._others.front(other)
-        other.say(say("{name} is open in this window already.", name=path.name))
+        other.say(say("{name} is open in this window already.", name=other.document.path.name))
         return True
+
+
+def opened_beside(window: QWidget | None, path: Path) -> Opened | None:
+    """A layout and what is known of its file; None, and said, when it cannot be read, and when the maker does not wait for it."""
+    try:
+        return read_beside(window, path, partial(headstock.opened, path))
+    except FormatError as error:
+        ask.warn(window, say("This file was not opened"), str(error))
+        return None
+
+
+def _there(path: Path) -> tuple[bool, Known]:
+    """In the thread."""
+    return os.path.exists(path), known(path)
+
+
+def _read_before(path: Path) -> Headstock:
+    """In the thread. FileNotFoundError when there is none."""
+    if not os.path.exists(before(path)):
+        raise FileNotFoundError
+    return headstock.read(before(path))

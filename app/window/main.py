@@ -16,6 +16,7 @@ from app.tools import Done, Shown
 from app.window import actions, closing, kept, place
 from app.window.background.aside import hand_works
 from app.window.background.motion import Motion
+from app.window.background.waiting import waited_for
 from app.window.changes import Changes
 from app.window.commands import Commands
 from app.window.cures import Cures
@@ -346,6 +347,6 @@ class MainWindow(Frame):
 
     def closeEvent(self, event) -> None:
         event.ignore()
-        if self.asked or self.may_close():
+        if not waited_for(self) and (self.asked or self.may_close()):
             event.accept()
             closing.end(self)

@@ -34,6 +34,10 @@ class There(QObject):
             self._asked = self._wanted
             self.errand.start(partial(_missing, self._asked))
 
+    def end(self) -> None:
+        """The window goes."""
+        self.errand.leave()
+
     def _answered(self, missing: frozenset[Path]) -> None:
         if self._asked == self._wanted:
             self.told.emit(missing)

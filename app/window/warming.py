@@ -11,8 +11,8 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
 
+from app.threads.background import Background
 from app.window.background.aside import stand_aside
-from app.window.background.background import Background
 from app.window.rooms.room import StageRoom
 
 if TYPE_CHECKING:

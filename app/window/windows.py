@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -11,14 +10,12 @@ from weakref import ref
 from PySide6.QtCore import QCoreApplication, QEvent, QObject, QSettings, Qt
 from shiboken6 import isValid
 
-from app.formats import headstock
-from app.formats.errors import FormatError
-from app.formats.reading import real
-from app.window import ask
-from app.window.background.background import running
-from app.window.demo import home_of, in_language
+from app.formats.reading import Known, unasked
+from app.threads.background import end_all, running
+from app.window.background.waiting import waited_for
+from app.window.demo import in_language, is_sample, own_demo
+from app.window.files import opened_beside
 from geometry.layout import Headstock
-from geometry.saying import say
 
 if TYPE_CHECKING:
     from app.window.frame import Frame
@@ -55,14 +52,10 @@ class Windows(QObject):
         """The window used last; None when all are closed."""
         return self._all[-1] if self._all else None
 
-    def holding(self, path: Path) -> MainWindow | None:
-        """The window in which this file is open."""
-        name = real(path)
-        for window in self._all:
-            mine = window.document.path
-            if mine is not None and (real(mine) == name or _same(mine, path)):
-                return window
-        return None
+    def holding(self, file: Path | Known) -> MainWindow | None:
+        """The window in which this file is open, as far as its names or what is known of it tell; no disk is asked."""
+        file = file if isinstance(file, Known) else unasked(file)
+        return next((window for window in self._all if window.document.known is not None and window.document.known.same(file)), None)
 
     def add(self, window: MainWindow) -> None:
         """A window is being made."""
@@ -83,11 +76,10 @@ class Windows(QObject):
                 self._last = ref(window)
 
     def end(self) -> None:
-        """Destroy the window that was closed last, after the program's loop, and wait for what still runs beside none. Left
-        to the toolkit's own end, everything that is left is destroyed in any order, and a window may then hear from what
-        is gone already."""
-        for thread in running():
-            thread.wait()
+        """Destroy the window that was closed last, after the program's loop, and wait for what still runs beside none, but not for
+        long. Left to the toolkit's own end, everything that is left is destroyed in any order, and a window may then hear from
+        what is gone already."""
+        end_all(running())
         last = self._last()
         if last is not None and isValid(last):
             last.deleteLater()
@@ -104,22 +96,22 @@ class Windows(QObject):
         return super().eventFilter(watched, event)
 
     # ---- opening and closing ------------------------------------------------
-    def new(self, layout: Headstock, path: Path | None = None, seen: bytes | None = None) -> MainWindow:
+    def new(self, layout: Headstock, path: Path | None = None, seen: bytes | None = None, known: Known | None = None) -> MainWindow:
         """Show a layout in a window of its own, a step beside the one used last."""
         from app.window.main import MainWindow
         from app.window.place import beside
 
-        last, known = self.current, self.all
+        last, others = self.current, self.all
         try:
             window = MainWindow(layout, path, self.settings, last.theme if last is not None else None, windows=self,
                                 drawing_first=True)
         except BaseException:
             for one in self._all:
-                if one not in known:  # a window that broke off half made is none
+                if one not in others:  # a window that broke off half made is none
                     one.deleteLater()
-            self._all = known
+            self._all = others
             raise
-        window.document.seen = seen
+        window.document.seen, window.document.known = seen, known
         if last is not None:
             beside(window, last, STEP)
         window.show()
@@ -128,26 +120,24 @@ class Windows(QObject):
 
     def empty(self) -> MainWindow:
         """A new window on the page of ways to begin."""
-        from app.window.demo import DEMO, demo, samples
-
-        window = self.new(in_language(samples() / DEMO, demo()))
+        window = self.new(own_demo())
         window.front.show()
         return window
 
     def open(self, path: Path) -> MainWindow | None:
         """Open a file in a window of its own, or bring the one to the front in which it is open. None when it cannot be read."""
         held = self.holding(path)
+        if held is None:
+            read = opened_beside(self.current, path)
+            if read is None:
+                return None
+            held = self.holding(read.known)
         if held is not None:
             self.front(held)
             return held
-        try:
-            layout, seen = headstock.read_marked(path)
-        except FormatError as error:
-            ask.warn(self.current, say("This file was not opened"), str(error))
-            return None
-        home = home_of(path)
-        window = self.new(in_language(path, layout), home, seen if home is not None else None)
-        window.files.opened(path)
+        home, seen = (None, None) if is_sample(read.known) else (path, read.seen)
+        window = self.new(in_language(read.known, read.layout), home, seen, read.known)
+        window.files.opened(read.known)
         return window
 
     def front(self, window: Frame) -> None:
@@ -167,7 +157,10 @@ class Windows(QObject):
                 hears.end()
 
     def quit(self) -> bool:
-        """Ask in each window with unsaved work, then close all. False when one wants to stay: then all stay."""
+        """Ask in each window with unsaved work, then close all. False when one wants to stay, or waits for something: then all
+        stay."""
+        if any(waited_for(window) for window in self._all):
+            return False
         for window in reversed(self.all):
             if window.document.unsaved:
                 self.front(window)
@@ -177,11 +170,3 @@ class Windows(QObject):
             window.asked = True
             window.close()
         return True
-
-
-def _same(one: Path, two: Path) -> bool:
-    """Whether two names are one file on the disk, such as on a disk that ignores capitals."""
-    try:
-        return os.path.samefile(one, two)
-    except (OSError, ValueError):
-        return False

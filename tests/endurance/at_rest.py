@@ -13,8 +13,8 @@ from PySide6.QtCore import QCoreApplication, QEvent, QEventLoop, QObject, QTimer
 from PySide6.QtGui import QPixmapCache
 from PySide6.QtWidgets import QApplication
 
-from app.window.background import collector
-from app.window.background.background import running
+from app.threads import collector
+from app.threads.background import running
 
 PATIENCE = 300.0
 """Seconds for what runs beside the window to end."""

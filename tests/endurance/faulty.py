@@ -133,7 +133,7 @@ class Plan(QObject):
         raise Planted("in a thread")
 
     def _background(self) -> None:
-        from app.window.background.background import Background
+        from app.threads.background import Background
         self._work = Background(self._behind, self)
         self._work.failed.connect(self._failed)
         self._work.start()

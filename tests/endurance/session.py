@@ -218,7 +218,7 @@ class Session:
         self.agree()
         self.replayed()
         self.save()
-        self._journal.clear()
+        self._journal.end()
         self.document.deleteLater()
         # No event loop runs here: without this every document, with all that it has checked, would stay until the last.
         QCoreApplication.sendPostedEvents(self.document, QEvent.Type.DeferredDelete)

@@ -29,9 +29,9 @@ from shiboken6 import isValid
 
 from app.look.descendants import below
 from app.look.theme import DAY, LAMP
+from app.threads import collector
 from app.window import ask
 from app.window.actions import MENUS
-from app.window.background import collector
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.running.faults import Faults

@@ -11,7 +11,7 @@ from app.look.theme import DAY
 from app.panels.forms.fields import Field
 from app.panels.forms.form import Form
 from app.panels.strings.string_table import StringTable
-from app.window.background.background import running
+from app.threads.background import running
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.rooms.room import StageRoom

@@ -4,7 +4,7 @@ import threading
 
 import pytest
 
-from app.window.background.background import Background
+from app.threads.background import Background
 from tests.gui.bench import Bench
 
 
@@ -28,9 +28,9 @@ def beside(monkeypatch: pytest.MonkeyPatch) -> threading.Event:
             return work()
         make(thread, later, parent)
 
-    def waited(thread: Background) -> bool:
+    def waited(thread: Background, seconds: float | None = None) -> bool:
         go.set()
-        return wait(thread)
+        return wait(thread, seconds)
     monkeypatch.setattr(Background, "__init__", made)
     monkeypatch.setattr(Background, "wait", waited)
     return go

@@ -13,8 +13,8 @@ from PySide6.QtWidgets import QDialog
 from app.help.window import HelpWindow
 from app.look.descendants import below
 from app.printing import job
+from app.threads.background import running
 from app.window import ask, texts
-from app.window.background.background import running
 from app.window.demo import DEMO, samples
 from app.window.dialogs.about import AboutDialog
 from app.window.dialogs.offset_dialog import OffsetDialog

@@ -9,8 +9,8 @@ from PySide6.QtCore import QCoreApplication, QEvent, QObject, QPoint, QPointF, Q
 from PySide6.QtGui import QKeyEvent, QMouseEvent
 from PySide6.QtTest import QTest
 
+from app.threads.background import Background, running
 from app.window.background import aside, motion
-from app.window.background.background import Background, running
 from app.window.background.trial import Trial
 from app.window.demo import demo
 from geometry.edits import nudge

@@ -9,7 +9,7 @@ from PySide6.QtCore import QCoreApplication, QEvent, QObject, QTimer
 from PySide6.QtWidgets import QWidget
 from shiboken6 import delete, isValid
 
-from app.window.background.background import Background, running
+from app.threads.background import Background, left, running
 from app.window.background.waiting import Progress, done_beside
 
 
@@ -127,5 +127,5 @@ def test_a_window_destroyed_while_it_waits_for_work_takes_nothing_along(qtbot, g
     assert done_beside(window, "At work…", work, told) is None
     wanted.set()
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
-    qtbot.waitUntil(lambda: running() == [])
+    qtbot.waitUntil(lambda: running() == [] and not left())
     assert not isValid(window)

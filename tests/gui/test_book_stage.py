@@ -350,7 +350,7 @@ def test_an_entry_alone_is_kept_for_the_next_start(bench, room, tmp_path):
     assert [time.minutes for time in again.book.times] == [42.0]
     bench.window.commands.run("undo")
     assert "Nothing to undo" in bench.window.foot.said and "button of their own" in bench.window.foot.said
-    journal.clear()
+    journal.end()
 
 
 @pytest.mark.parametrize("table", ["hours", "money", "notes"])

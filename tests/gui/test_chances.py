@@ -8,7 +8,7 @@ from PySide6.QtTest import QTest
 
 from app.look.theme import DAY
 from app.panels.snags.snag_list import CHANCE
-from app.window.background.background import running
+from app.threads.background import running
 from geometry.accuracy import simulate
 from geometry.layout import Accuracy
 from geometry.layout.slots import Ramp

@@ -6,9 +6,9 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
 from app.panels.snags.snag_list import SnagList
+from app.threads.background import running
 from app.window import ask
 from app.window.background import aside
-from app.window.background.background import running
 from geometry.checks import check
 from tests.waiting import press
 

@@ -1,6 +1,6 @@
 """Layouts without sense in the window: every stage shows each of them, and what holds a sheet back is a sentence."""
 
-from app.window.background import collector
+from app.threads import collector
 from app.window.stages import STAGES
 from geometry.layout import feature_ids
 from tests.property.test_degenerate_derived import _ODD

@@ -6,7 +6,7 @@ import threading
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, QObject, QThread
 
-from app.window.background.background import running
+from app.threads.background import running
 from app.window.background.errand import Errand
 from tests.waiting import until
 

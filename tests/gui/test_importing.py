@@ -9,7 +9,7 @@ import pytest
 from msgspec.structs import replace
 from PySide6.QtCore import QPointF, Qt, QTimer
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QDialog, QProgressDialog, QPushButton
+from PySide6.QtWidgets import QApplication, QDialog, QProgressDialog, QPushButton
 from shiboken6 import delete, isValid
 
 from app.formats import rack as racks
@@ -22,7 +22,7 @@ from geometry.edits import add_hole
 from geometry.layout import StraightSlot, loop_path
 from geometry.layout.generic import RACK
 from tests.gui.hands import choose, fill
-from tests.waiting import press, until
+from tests.waiting import press
 
 OUTLINES = Path(__file__).parents[2] / "samples" / "outlines"
 
@@ -59,22 +59,26 @@ def test_a_bit_of_my_own_rack_is_looked_for_beside_the_window(beside, bench, mon
     """Round an outline of thousands of nodes that takes seconds."""
     mine = replace(RACK, bits=tuple(replace(bit, id=f"my {bit.id}") for bit in RACK.bits))
     monkeypatch.setattr(racks, "kept_rack", lambda path: mine)
+    beside.set()
     dialog, seen = opened(bench, "head-with-slots-and-holes.dxf"), []
+    beside.clear()
 
     def meanwhile() -> None:
-        box = next(below(dialog, QProgressDialog))
-        until(box.isVisible)
-        seen.append((dialog.isVisible(), dialog.isEnabled(), box.maximum()))
+        box = next(below(dialog, QProgressDialog), None)
+        if box is None or not box.isVisible():
+            QTimer.singleShot(20, dialog, meanwhile)
+            return
+        seen.append((dialog.isVisible(), QApplication.activeModalWidget() is box, box.maximum()))
         if cancelled:
             press(next(below(box, QPushButton)))
         beside.set()
     QTimer.singleShot(0, dialog, meanwhile)
     dialog._accept()
-    made, there, enabled = dialog.result_layout, dialog.isVisible(), dialog.isEnabled()
+    made, there = dialog.result_layout, dialog.isVisible()
     closed(dialog)
-    assert seen == [(True, False, 0)]
+    assert seen == [(True, True, 0)]
     if cancelled:
-        assert made is None and there and enabled, "the maker is back at the dialog"
+        assert made is None and there, "the maker is back at the dialog"
     else:
         assert made.rack == mine and made.template.bit.startswith("my ") and not there
 
@@ -274,15 +278,12 @@ def test_who_stays_with_the_layout_that_is_open_stays_with_the_drawing_as_it_was
 def cancelled_at(monkeypatch):
     """Has the maker cancel one of the readings, the first being 1."""
     def choose(number: int) -> None:
-        waited, readings = import_reading._Waiting.until_done, []
+        done, readings = import_reading._done, []
 
-        def until_done(waiting):
-            readings.append(waiting)
-            if len(readings) == number:
-                waiting._box.show()
-                QTimer.singleShot(0, waiting._box.cancel)
-            return waited(waiting)
-        monkeypatch.setattr(import_reading._Waiting, "until_done", until_done)
+        def cancelled(*job) -> bool:
+            readings.append(job)
+            return len(readings) != number and done(*job)
+        monkeypatch.setattr(import_reading, "_done", cancelled)
     return choose
 
 

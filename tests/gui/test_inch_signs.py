@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QAbstractItemView, QComboBox, QGraphicsSimpleTextI
 
 from app.look.descendants import below
 from app.sheets.pages import pages
-from app.window.background.background import running
+from app.threads.background import running
 from app.window.demo import demo
 from app.window.stages import STAGES
 from geometry.drawing import Label

@@ -7,6 +7,7 @@ import pytest
 from PySide6.QtCore import QByteArray, QPoint, QSettings, Qt, QUrl
 from PySide6.QtTest import QTest
 
+from app.formats.reading import unasked
 from app.look.theme import DAY, LAMP
 from app.window import kept
 from app.window.demo import demo
@@ -79,7 +80,7 @@ def test_a_window_writes_nothing_that_is_kept_already(qtbot, tmp_path):
         settings = Watched(tmp_path / "settings.ini")
         window = MainWindow(demo(), None, settings)
         qtbot.addWidget(window)
-        window.files.remember(tmp_path / "mine.headstock.json")
+        window.files.remember(unasked(tmp_path / "mine.headstock.json"))
         written.append(settings.written)
         settings.sync()
     assert written == [["unit", "recent"], []]

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QGraphicsPathItem, QGraphicsScene
 
 from app.canvas.layer import MarkLayer
 from app.look.theme import DAY
-from app.window.background.background import running
+from app.threads.background import running
 from geometry.drawing import Stroke
 from geometry.drawing.shapes import straight
 from tests.waiting import until

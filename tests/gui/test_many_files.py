@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QPushButton
 from app.document.journal import Journal
 from app.document.leftovers import leftovers
 from app.formats import headstock
+from app.formats.reading import unasked
 from app.look.descendants import below
 from app.window import ask
 from app.window.demo import demo
@@ -86,7 +87,7 @@ def test_the_list_shows_what_is_missing_and_can_be_cleared(bench, layouts, tmp_p
 def test_a_drive_that_does_not_answer_holds_up_neither_the_menu_nor_the_front_page(beside, bench, tmp_path):
     """Each name was asked for in the window's own thread: a network drive that had gone kept it waiting, at a start too."""
     gone = tmp_path / "gone.headstock.json"
-    bench.window.files.remember(gone)
+    bench.window.files.remember(unasked(gone))
     menu = bench.window.actions_["recent"].menu()
     menu.aboutToShow.emit()
     entry = menu.actions()[0]
@@ -115,7 +116,7 @@ def test_whatever_was_open_when_the_program_died_comes_back_in_windows_of_its_ow
     assert sorted(names(bench)) == ["newer", "older"]
     assert all(window.document.unsaved and window.journal.file.exists() for window in windows.all)
     assert leftovers(tmp_path / "left") == []
-    bench.window.journal.clear()
+    bench.window.journal.end()
 
 
 def test_a_name_as_long_as_a_disk_takes_and_one_of_two_lines_widen_nothing(bench, tmp_path):
@@ -127,7 +128,7 @@ def test_a_name_as_long_as_a_disk_takes_and_one_of_two_lines_widen_nothing(bench
     paths = [tmp_path / f"{name}.headstock.json" for name in ("W" * 240, "two\nlines", "a\u202eb", "ends in a dot.", "-rf & co")]
     for path in paths:
         path.write_bytes(b"{}")
-        bench.window.files.remember(path)
+        bench.window.files.remember(unasked(path))
     assert bench.window.files.recent() == paths[::-1]
     front.show_recent(paths)
     bench.pump()

@@ -4,6 +4,8 @@ import os
 
 import pytest
 from msgspec.structs import replace
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication, QMessageBox
 
 from app.document.journal import Journal
 from app.document.leftovers import leftovers
@@ -38,7 +40,7 @@ def test_it_comes_back_as_unsaved_work(bench, tmp_path, monkeypatch):
     assert bench.layout.name == "Half done"
     assert bench.window.document.unsaved
     assert leftovers(tmp_path) == []
-    bench.window.journal.clear()
+    bench.window.journal.end()
 
 
 def test_it_can_wait_or_go(bench, tmp_path, monkeypatch):
@@ -49,6 +51,25 @@ def test_it_can_wait_or_go(bench, tmp_path, monkeypatch):
     recover(bench.window.windows, leftovers(tmp_path))
     assert leftovers(tmp_path) == []
     assert bench.layout.name != "Half done"
+
+
+def test_to_throw_work_away_takes_two_answers(bench, tmp_path):
+    """One press in a box that comes unasked at a start must not destroy hours of work."""
+    presses = ["Throw it away", "Keep it", "Throw it away", "Throw it away for good"]
+
+    def answer() -> None:
+        box = QApplication.activeModalWidget()
+        if isinstance(box, QMessageBox) and box.isVisible():
+            assert len(leftovers(tmp_path / "kept")) == 0, "claimed, and not gone"
+            word = presses.pop(0)
+            next(button for button in box.buttons() if button.text() == word).click()
+        if presses:
+            QTimer.singleShot(10, bench.window, answer)
+    (tmp_path / "kept").mkdir()
+    found = left_behind(tmp_path / "kept")
+    QTimer.singleShot(10, bench.window, answer)
+    recover(bench.window.windows, found)
+    assert presses == [] and not found[0].file.exists()
 
 
 def test_after_one_is_thrown_away_the_next_is_asked_about(bench, tmp_path, monkeypatch):
@@ -100,13 +121,15 @@ def test_work_is_not_forgotten_before_it_is_written_down_anew(bench, tmp_path, m
     recover(bench.window.windows, left_behind(tmp_path))
     assert bench.layout.name == "Half done"
     assert len(leftovers(tmp_path)) == 1
-    bench.window.journal.clear()
+    bench.window.journal.end()
 
 
-def test_what_was_saved_just_before_the_end_is_not_offered(bench, tmp_path):
+def test_what_was_saved_just_before_the_end_is_not_offered(bench, tmp_path, monkeypatch):
     path = tmp_path / "head.headstock.json"
     headstock.write(replace(demo(), name="Half done"), path)
-    assert left_behind(tmp_path, "Half done", path) == []
+    monkeypatch.setattr(ask, "recover", lambda *_: pytest.fail("nothing was lost"))
+    assert recover(bench.window.windows, left_behind(tmp_path, "Half done", path)) == 0
+    assert leftovers(tmp_path) == []
 
 
 def test_after_recovery_a_file_changed_meanwhile_is_noticed(bench, tmp_path, monkeypatch):

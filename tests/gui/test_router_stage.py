@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from app.window.background.background import running
+from app.threads.background import running
 from app.window.stages import STAGES
 from geometry.routing import plan_routing
 from tests.gui.hands import pick

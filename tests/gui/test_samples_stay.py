@@ -4,8 +4,9 @@ import pytest
 from msgspec.structs import replace
 
 from app.formats import headstock
+from app.formats.reading import known
 from app.window import ask
-from app.window.demo import DEMO, home_of, samples
+from app.window.demo import DEMO, is_sample, samples
 from tests.gui.bench import Bench
 
 SAMPLE = samples() / "six-in-line.headstock.json"
@@ -49,7 +50,7 @@ def test_saving_an_opened_sample_asks_for_a_place(qtbot, tmp_path, monkeypatch, 
 def test_only_what_lies_in_the_folder_of_samples_is_one(tmp_path):
     copied = tmp_path / DEMO
     copied.write_bytes((samples() / DEMO).read_bytes())
-    assert home_of(copied) == copied
-    assert home_of(samples() / DEMO) is None
-    assert home_of(samples() / ".." / "samples" / DEMO) is None
-    assert home_of(samples().parent / "samples of mine" / DEMO) is not None
+    assert not is_sample(known(copied))
+    assert is_sample(known(samples() / DEMO))
+    assert is_sample(known(samples() / ".." / "samples" / DEMO))
+    assert not is_sample(known(samples().parent / "samples of mine" / DEMO))

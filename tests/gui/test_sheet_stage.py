@@ -8,7 +8,7 @@ from PySide6.QtPrintSupport import QPrinter
 
 from app.printing import job
 from app.sheets.furniture import BAR
-from app.window.background.background import running
+from app.threads.background import running
 from tests.app.formats.out.pdf_reading import lines
 
 

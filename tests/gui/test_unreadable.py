@@ -92,4 +92,4 @@ def test_that_work_is_not_kept_safe_stays_in_sight_until_it_is(bench, tmp_path):
     blocked.unlink()
     window.journal.write()
     assert not mark.isVisible() and window.foot.said == "something else"
-    window.journal.clear()
+    window.journal.end()

@@ -120,7 +120,7 @@ def main() -> None:
     from PySide6.QtWidgets import QApplication
 
     from app.look.theme import DAY
-    from app.window.background.background import running
+    from app.threads.background import running
     from app.window.demo import demo
     from app.window.main import MainWindow
     from app.window.stages import STAGES

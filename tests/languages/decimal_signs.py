@@ -43,7 +43,7 @@ def pointed(text: str, names: list[str]) -> list[str]:
 
 def seen(window) -> Iterator[tuple[str, str]]:
     """(where, text) of all that the window and its dialogs show, say or tell, stage by stage and thing by thing."""
-    from app.window.background.background import running
+    from app.threads.background import running
     from app.window.stages import STAGES
     from tests.gui.test_inch_signs import READINGS, told
     from tests.languages.bracketed import dialogs, texts

@@ -31,6 +31,10 @@ SMALL_MB = 0.2
 UNPACKING = 15.0
 """Seconds that the one-file program gets on top: the other process may have to unpack itself first."""
 
+ENDS_SECONDS = 1.0
+"""How long a killed process is waited for: one that a drive which has gone lets wait ends when the drive does. The thread that
+reads from it takes its end."""
+
 MEMORY_MB = 1024
 """Most memory for one file."""
 
@@ -101,10 +105,10 @@ class ImportJob:
         assert self._process is not None and self._reader is not None, "start() comes first"
         while not self.poll():
             self._reader.join(max(0.0, min(0.2, self._ends_at - time.monotonic())))
-        self._reader.join()
-        code = self._process.wait()
         if self._refusal is not None:
             raise FormatError(self._refusal)
+        self._reader.join()
+        code = self._process.wait()
         from app.formats.drawing_in.worker import OUT_OF_TIME, too_large
         if isinstance(self._read, DrawingRead):
             return self._read
@@ -125,8 +129,7 @@ class ImportJob:
         assert self._process is not None and self._reader is not None
         self._refusal = refusal
         self._process.kill()
-        self._reader.join()
-        self._process.wait()
+        self._reader.join(ENDS_SECONDS)
 
     def _collect(self, process: subprocess.Popen[bytes]) -> None:
         """Drain the pipe, so that a long answer cannot block the worker, and give it up beyond the limit."""

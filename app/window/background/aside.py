@@ -8,7 +8,6 @@ work asks before each of its parts whether it should wait for the hand to rest.
 
 from __future__ import annotations
 
-import sys
 import time
 from collections.abc import Callable
 
@@ -16,9 +15,6 @@ REST = 0.25
 """Seconds after the last step of the hand until work beside the window goes on."""
 NAP = 0.02
 """Seconds between two looks at the hand."""
-SHARE = 0.001
-"""Seconds for which one thread may keep the interpreter while another waits for it. Python's own 5 ms are a stutter:
-the window waits as long again and again in one step, until the work beside it comes to where it can stand aside."""
 
 _last = -REST
 
@@ -39,8 +35,3 @@ def stand_aside(stopped: Callable[[], bool] = lambda: False) -> bool:
     while not (over := stopped()) and not at_rest():
         time.sleep(NAP)
     return over
-
-
-def share_finely() -> None:
-    """Let the window's thread have the interpreter back soon after it asked for it."""
-    sys.setswitchinterval(SHARE)

@@ -8,8 +8,8 @@ from functools import partial
 
 from PySide6.QtCore import QObject, Signal, SignalInstance
 
+from app.threads.background import Background, end_all
 from app.window.background.aside import stand_aside
-from app.window.background.background import Background
 from geometry.cancellation import Ask, At, Stopped, asking
 from geometry.errors import GeometryError
 
@@ -73,13 +73,21 @@ class Errand(QObject):
         self._stop.set()
 
     def end(self) -> None:
-        """Stop what runs, wait for its end, tell nothing of it and take no more work."""
-        self._over, self._running = True, None
-        self._stop.set()
+        """Stop what runs, tell nothing of it and take no more work. It is waited for, but left when it does not end soon."""
+        self._end()
+        end_all(self._threads)
+
+    def leave(self) -> None:
+        """As `end`, of work that changes nothing: it is not waited for at all."""
+        self._end()
         for thread in self._threads:
-            thread.wait()
+            thread.leave()
 
     # ---- inside ---------------------------------------------------------
+    def _end(self) -> None:
+        self._over, self._running = True, None
+        self._stop.set()
+
     def _begin(self, work: Callable[[], object]) -> None:
         thread = self._running = Background(work, self)
         self._threads.append(thread)

@@ -1,20 +1,22 @@
-"""One piece of work beside the window, behind a small box with progress and Cancel."""
+"""Work beside the window that is waited for: the one box with progress and Cancel, and what the hand does meanwhile."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 
 from PySide6.QtCore import QEventLoop, QObject, Qt, QTimer, Signal
 from PySide6.QtWidgets import QProgressBar, QProgressDialog, QWidget
 from shiboken6 import isValid
 
 from app.look.plain import plain
-from app.window.background.background import Background
+from app.threads.background import Background
 from geometry.cancellation import At
 from geometry.saying import say
 
 SHOWS_MS = 400
 """How long work goes on before it is told of."""
+
+_waits: list[Waiting] = []
 
 
 class Cancelled(Exception):
@@ -53,73 +55,173 @@ class Progress(QObject):
         self._stop = True
 
 
-def shown_soon(box: QProgressDialog) -> QTimer:
-    """Show it unless this is stopped before: it comes only when work takes long. Left to the toolkit, a box that is told of no
-    progress comes after four seconds, whatever its least duration is."""
-    timer = QTimer(box)
-    timer.setSingleShot(True)
-    timer.timeout.connect(box.show)
-    timer.start(SHOWS_MS)
-    return timer
+class Waiting(QObject):
+    """Waits until `over` is called, in an event loop of its own.
+
+    At first nothing is shown, and what the hand does stays in the system's queue: what is waited for is mostly over in a
+    moment, and the hand then goes on where it was. After SHOWS_MS a box takes the hand's place, with a bar that moves to and
+    fro until `show_part` is called, and with a button where `stops` is its word.
+    """
+
+    stopped = Signal()
+    """the button, or Esc"""
+
+    def __init__(self, parent: QWidget | None, words: str = "", stops: str = "") -> None:
+        super().__init__()
+        self.asker, self._words, self._stops = parent, words, stops
+        self._loop = QEventLoop()  # nobody's child: whoever is destroyed while it runs must not take it along
+        self._over = False
+        self.given_up = False
+        """whether the maker has had enough"""
+        self._box: QProgressDialog | None = None
+        if parent is not None:
+            parent.destroyed.connect(self._gone)
+
+    def over(self) -> None:
+        """The slot: nothing is waited for any more."""
+        self._over = True
+        self._loop.quit()
+
+    def show_part(self, percent: int) -> None:
+        """The slot: so much is done, 0..100."""
+        if self._box is not None and isValid(self._box):
+            self._box.setMaximum(100)
+            self._box.setValue(min(99, percent))
+
+    def wait(self, ms: int | None = None) -> bool:
+        """Whether whoever asked is still there. With `ms` no box comes: after so long it is given up."""
+        shows = ms is None
+        _waits.append(self)
+        try:
+            if not self._over:
+                timer = QTimer()
+                timer.setSingleShot(True)
+                timer.timeout.connect(self._loop.quit)
+                timer.start(SHOWS_MS if ms is None else ms)
+                self._loop.exec(QEventLoop.ProcessEventsFlag.ExcludeUserInputEvents)
+                timer.stop()
+            if shows and not self._over:
+                self._show()
+                self._loop.exec()
+            if shows and not self._over:  # the maker has had enough, and the box is gone
+                self._loop.exec(QEventLoop.ProcessEventsFlag.ExcludeUserInputEvents)
+        finally:
+            _waits.remove(self)
+            self._put_away()
+        return self._there()
+
+    # ---- inside ---------------------------------------------------------
+    def _there(self) -> bool:
+        return self.asker is None or isValid(self.asker)
+
+    def _gone(self) -> None:
+        self._box = None  # it went along
+        self.over()
+
+    def _show(self) -> None:
+        self._box = box = QProgressDialog(plain(self._words), self._stops, 0, 0, self.asker)
+        bar = QProgressBar(box)
+        bar.setTextVisible(False)  # letters over both halves of a bar can be read on neither
+        bar.setRange(0, 0)
+        box.setBar(bar)
+        if not self._stops:
+            box.setCancelButton(None)
+        box.setWindowModality(Qt.WindowModality.WindowModal)
+        box.setAutoReset(False)
+        box.canceled.connect(self._stop)
+        box.show()
+
+    def _stop(self) -> None:
+        self.given_up = True
+        self.stopped.emit()
+        self._loop.quit()
+
+    def _put_away(self) -> None:
+        box, self._box = self._box, None
+        if box is not None and isValid(box):
+            box.canceled.disconnect(self._stop)
+            box.close()
+            box.deleteLater()
+        if self.asker is not None and isValid(self.asker):
+            self.asker.destroyed.disconnect(self._gone)
 
 
-def done_beside(parent: QWidget, words: str, work: Callable[[], object], progress: Progress | None = None, fills: bool = True) -> object:
+def waited_for(window: QWidget) -> bool:
+    """Whether something that a window, or a dialog before it, asked for is waited for: it cannot go in the midst of that."""
+    return any(window in _wholes(wait.asker) for wait in _waits)
+
+
+def _wholes(part: QWidget | None) -> Iterator[QWidget]:
+    while part is not None and isValid(part):
+        yield part
+        part = part.parentWidget()
+
+
+def done_beside(parent: QWidget | None, words: str, work: Callable[[], object], progress: Progress | None = None,
+                gives_up: str = "") -> object:
     """The answer of `work`, done in a thread while the window stays alive; what it raises is raised here.
 
-    With a `progress` that the work tells, a bar fills and Cancel ends it: the
-    answer is then None. Without `fills` the work only asks it, and the bar moves
-    to and fro. Without a `progress` the work is short and cannot be stopped.
-    None too when the parent was destroyed meanwhile: there is nobody left to tell.
+    With a `progress` that the work tells or asks, Cancel has it end, and is waited for: the answer is then None. With
+    `gives_up`, a word for the button, the work is left to itself, as for a drive that does not answer; the answer is None at
+    once. Without either it is short and cannot be stopped. None too when the parent was destroyed meanwhile: there is nobody
+    left to tell.
     """
-    loop = QEventLoop()  # nobody's child: whoever is destroyed while it runs must not take it along
-    parent.destroyed.connect(loop.quit)
-    kept: dict[str, object] = {}
-    box = QProgressDialog(plain(words), say("Cancel") if progress else "", 0, 0, parent)
-    bar = QProgressBar(box)
-    bar.setTextVisible(False)  # letters over both halves of a bar can be read on neither
-    bar.setRange(0, 100 if progress and fills else 0)  # with 0 it moves to and fro
-    box.setBar(bar)
-    if progress is None:
-        box.setCancelButton(None)
-    box.setWindowModality(Qt.WindowModality.WindowModal)
-    box.setAutoReset(False)
-    shows = shown_soon(box)
-    thread = Background(work, parent)
-    thread.answered.connect(_Keep(kept, "answer", parent).take)
-    thread.failed.connect(_Keep(kept, "error", parent).take)
-    thread.finished.connect(loop.quit)
+    wait = Waiting(parent, words, say("Cancel") if progress is not None else gives_up)
+    thread, kept = Background(work, parent), _Kept()
+    thread.answered.connect(kept.answer)
+    thread.failed.connect(kept.fail)
+    thread.finished.connect(wait.over)
     if progress is not None:
-        progress.told.connect(box.setValue)
-        box.canceled.connect(progress.stop)
+        progress.told.connect(wait.show_part)
+        wait.stopped.connect(progress.stop)
+    elif gives_up:
+        wait.stopped.connect(wait.over)
     thread.start()
-    loop.exec()
-    if not isValid(parent):
+    if not wait.wait():
         if progress is not None:
             progress.stop()
+        thread.leave()
         return None
-    thread.wait()
-    if progress is not None:
-        box.canceled.disconnect(progress.stop)
-    shows.stop()
-    box.close()
-    box.deleteLater()
-    error = kept.get("error")
-    if isinstance(error, Cancelled):
-        return None
-    if isinstance(error, Exception):
-        raise error
-    return kept.get("answer")
+    return _outcome(thread, kept)
 
 
-class _Keep(QObject):
-    """Keeps what a signal brings, in the thread of the window."""
+def answer_soon(parent: QWidget | None, work: Callable[[], object], otherwise: object, ms: int = SHOWS_MS) -> object:
+    """The answer of `work`, done in a thread, or `otherwise` when it does not come within so many ms: work that only looks, of
+    which it does not matter much. What it raises is raised here."""
+    wait, thread, kept = Waiting(parent), Background(work, parent), _Kept()
+    thread.answered.connect(kept.answer)
+    thread.failed.connect(kept.fail)
+    thread.finished.connect(wait.over)
+    thread.start()
+    wait.wait(ms)
+    answer = _outcome(thread, kept)
+    return answer if kept.told else otherwise
 
-    def __init__(self, kept: dict[str, object], name: str, parent: QObject) -> None:
-        super().__init__(parent)
-        self._kept = kept
-        self._name = name
 
-    def take(self, what: object) -> None:
-        """The slot."""
-        self._kept[self._name] = what
-        self.deleteLater()
+def _outcome(thread: Background, kept: _Kept) -> object:
+    """What came of a thread; one that still runs is left."""
+    if thread.isFinished():
+        thread.wait()
+    else:
+        thread.leave()
+    if kept.error is not None and not isinstance(kept.error, Cancelled):
+        raise kept.error
+    return kept.what
+
+
+class _Kept(QObject):
+    """Keeps what a thread tells, in the thread of the window."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.what: object = None
+        self.told = False
+        self.error: Exception | None = None
+
+    def answer(self, what: object) -> None:
+        """The slot of `answered`."""
+        self.what, self.told = what, True
+
+    def fail(self, error: Exception) -> None:
+        """The slot of `failed`."""
+        self.error = error

@@ -86,7 +86,7 @@ class Front(QObject):
     def end(self) -> None:
         """The window goes: wait for the picture that is being drawn, and begin no other."""
         self.errand.end()
-        self.there.errand.end()
+        self.there.end()
 
     def _missing(self, missing: frozenset[Path]) -> None:
         self.page.show_missing(missing)
@@ -122,12 +122,12 @@ class Front(QObject):
 
     def _sample(self, file: Path) -> None:
         try:
-            layout = headstock.read(file)
+            read = headstock.opened(file)
         except FormatError as error:
             ask.warn(self._window, say("This sample was not opened"), str(error))
             return
         if self._window.files.may_leave():
-            self._window.files.take(layout, file, None)
+            self._window.files.take(file, read)
 
     def _recent(self, file: Path) -> None:
         if self._window.files.open(file):
@@ -137,9 +137,9 @@ class Front(QObject):
 def _drawn(file: Path) -> tuple[Path, Headstock, tuple] | None:
     """A sample with its marks; None for one that cannot be read, which says so when it is chosen."""
     try:
-        layout = headstock.read(file)
+        read = headstock.opened(file)
     except FormatError:
         return None
     from app.look.face_picture import face_picture  # it was loaded with the page
 
-    return file, in_language(file, layout), face_picture(layout)
+    return file, in_language(read.known, read.layout), face_picture(read.layout)

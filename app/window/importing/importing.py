@@ -269,14 +269,7 @@ class ImportDialog(ReadInOrder, QDialog):
         """The drawing with another outline; what lies inside that is found out beside the window. None: as it is."""
         if number is None:
             return read
-        at = self.focusWidget()
-        self.setEnabled(False)  # the box that keeps the hand off comes after a moment only
-        made = done_beside(self, say("Looking at what lies inside the outline…"), partial(with_outline, read, number))
-        if isValid(self):
-            self.setEnabled(True)
-            if at is not None and isValid(at):
-                at.setFocus()
-        return made or read
+        return done_beside(self, say("Looking at what lies inside the outline…"), partial(with_outline, read, number)) or read
 
     def _pick(self, number: int) -> None:
         self._table.setCurrentCell(number, 0)

@@ -3,23 +3,26 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QEventLoop, QObject, Qt, QTimer
-from PySide6.QtWidgets import QProgressBar, QProgressDialog, QWidget
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QWidget
 from shiboken6 import isValid
 
 from app.formats.drawing_in import DrawingRead, ImportJob
+from app.formats.drawing_in.job import allowed
 from app.formats.errors import FormatError
-from app.look.plain import plain
+from app.threads.collector import rest, resume
 from app.window import ask
-from app.window.background.collector import rest, resume
-from app.window.background.waiting import Cancelled, shown_soon
+from app.window.background.waiting import Cancelled, Waiting, done_beside
 from geometry.curves import Path as GeometryPath
 from geometry.saying import say
 
 JOINS = (0.01, 0.1, 0.5, 1.0)
 """mm: gaps that may be closed; the first is no gap to the eye"""
+LOOK_MS = 20
+"""Between two looks at how far a reading is."""
 UNASKED = 0.5
 """mm: a wider gap is closed only when the maker says so, for it may be meant (common practice, no source)."""
 
@@ -60,12 +63,15 @@ def read_with_progress(parent: QWidget, path: Path, unit: str | None, join: floa
 
     Cancelled when the maker has pressed Cancel, or when the parent is gone.
     """
-    job = ImportJob(path, unit=unit, join=join)
-    wait = _Waiting(job, parent, path.name)
+    words = say("Reading {name}…", name=path.name)
+    seconds = done_beside(parent, words, partial(allowed, str(path)), gives_up=say("Cancel"))
+    if seconds is None:
+        raise Cancelled
+    job = ImportJob(path, unit=unit, join=join, seconds=seconds)
     rest(job)
     try:
         job.start()
-        if not wait.until_done():
+        if not _done(job, parent, words):
             job.cancel()
             raise Cancelled
         return job.result()
@@ -76,44 +82,19 @@ def read_with_progress(parent: QWidget, path: Path, unit: str | None, join: floa
         resume(job)
 
 
-class _Waiting(QObject):
-    """Waits for an import job behind a small window with Cancel."""
+def _done(job: ImportJob, parent: QWidget, words: str) -> bool:
+    """Wait for the end of a job; False when the maker has had enough before, or whoever asked is gone."""
+    wait = Waiting(parent, words, say("Cancel"))
 
-    def __init__(self, job: ImportJob, parent: QWidget, name: str) -> None:
-        super().__init__(parent)
-        self._job = job
-        self._loop = QEventLoop()  # nobody's child: whoever is destroyed while it runs must not take it along
-        parent.destroyed.connect(self._loop.quit)
-        self._box = QProgressDialog(plain(say("Reading {name}…", name=name)), say("Cancel"), 0, 0, parent)
-        bar = QProgressBar(self._box)
-        bar.setTextVisible(False)  # letters over both halves of a bar can be read on neither
-        bar.setRange(0, 0)  # to and fro until the job tells how far it is
-        self._box.setBar(bar)
-        self._box.setWindowModality(Qt.WindowModality.WindowModal)
-        self._shows = shown_soon(self._box)
-        self._box.canceled.connect(self._loop.quit)
-        self._timer = QTimer(self)
-        self._timer.setInterval(20)
-        self._timer.timeout.connect(self._look)
-
-    def until_done(self) -> bool:
-        """True when the job has ended by itself, False when the maker cancelled or whoever asked is gone."""
-        self._timer.start()
-        self._loop.exec()
-        if not isValid(self):
-            return False
-        self._timer.stop()
-        self._shows.stop()
-        cancelled = self._box.wasCanceled()
-        self._box.canceled.disconnect(self._loop.quit)
-        self._box.close()
-        self._box.deleteLater()
-        self.deleteLater()
-        return not cancelled
-
-    def _look(self) -> None:
-        if self._job.poll():
-            self._loop.quit()
-        elif self._job.progress > 0:
-            self._box.setMaximum(100)
-            self._box.setValue(min(99, round(100 * self._job.progress)))
+    def look() -> None:
+        if job.poll():
+            wait.over()
+        elif job.progress > 0:
+            wait.show_part(round(100 * job.progress))
+    timer = QTimer()
+    timer.timeout.connect(look)
+    timer.start(LOOK_MS)
+    wait.stopped.connect(wait.over)
+    wait.wait()
+    timer.stop()
+    return isValid(parent) and not wait.given_up

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from app.formats.book_csv import write_book
 from app.formats.errors import FormatError
 from app.window import ask
+from app.window.background.disk import written_beside
 from geometry.layout import Book, Task
 from geometry.saying import say
 
@@ -24,7 +25,7 @@ def write_book_file(window: Frame, book: Book, planned: Sequence[Task]) -> None:
     if chosen is None:
         return
     try:
-        write_book(book, planned, chosen)
+        written_beside(window, chosen, lambda _: write_book(book, planned, chosen))
     except FormatError as error:
         ask.warn(window, say("The job book was not written"), str(error))
     else:

@@ -8,7 +8,6 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QWidget
-from shiboken6 import isValid
 
 from app.formats import rack as racks
 from app.formats.errors import FormatError
@@ -62,9 +61,5 @@ def with_own_rack_beside(dialog: QWidget, window: Frame, layout: Headstock) -> H
     def equip(layout: Headstock, rack: Rack) -> Headstock | None:
         progress = Progress()
         return done_beside(dialog, say("A bit of your rack is being looked for to make the template with."),
-                           partial(equipped, layout, rack, progress.ask), progress, fills=False)
-    dialog.setEnabled(False)  # whose buttons would begin it again
-    made = with_own_rack(window, layout, equip=equip)
-    if isValid(dialog):
-        dialog.setEnabled(True)
-    return made
+                           partial(equipped, layout, rack, progress.ask), progress)
+    return with_own_rack(window, layout, equip=equip)

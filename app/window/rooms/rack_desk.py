@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -24,6 +25,7 @@ from app.formats.saving import fingerprint_of, save_bytes
 from app.panels.describe import field
 from app.panels.router.rack_view import RackView
 from app.window import ask
+from app.window.background.disk import read_beside, written_beside
 from geometry.edits.rack import set_rack
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Rack
@@ -169,7 +171,10 @@ class RackDesk(QObject):
         if path is None:
             return
         try:
-            rack = decode_rack(read_bytes(path, LARGEST_BYTES), path.name)
+            data = read_beside(self._window, path, partial(read_bytes, path, LARGEST_BYTES))
+            if data is None:
+                return
+            rack = decode_rack(data, path.name)
         except OSError as error:
             self._tell(say("This rack was not imported"),
                        say("{path} cannot be read: {strerror}.", path=path.name, strerror=error.strerror or error))
@@ -183,7 +188,8 @@ class RackDesk(QObject):
         if path is None:
             return
         try:
-            save_bytes(path, encode_rack(self.view.rack))
+            data = encode_rack(self.view.rack)
+            written_beside(self._window, path, lambda go_on: save_bytes(path, data, go_on=go_on))
         except FormatError as error:
             self._tell(say("This rack was not exported"), str(error))
         else:

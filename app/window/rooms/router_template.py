@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from app.formats.errors import FormatError
 from app.window import ask
+from app.window.background.disk import written_beside
 from geometry.drawing.template_board import board_drawing
 from geometry.errors import GeometryError
 from geometry.routing.follower import follower_of
@@ -34,9 +35,10 @@ def write_template(window: Frame, bit: str, bush: str | None, of: str = "") -> N
         return
     try:
         if path.suffix.lower() == ".svg":
-            write_svg(drawing, path, say("{name}: template, 1 unit = 1 mm", name=layout.name))
+            title = say("{name}: template, 1 unit = 1 mm", name=layout.name)
+            written_beside(window, path, lambda _: write_svg(drawing, path, title))
         else:
-            write_dxf(drawing, path)
+            written_beside(window, path, lambda _: write_dxf(drawing, path))
     except FormatError as error:
         ask.warn(window, say("The template was not written"), str(error))
         return

@@ -6,16 +6,15 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEventLoop, QObject, Qt, QUrl
+from PySide6.QtCore import QObject, QUrl
 from PySide6.QtGui import QDesktopServices
-from PySide6.QtWidgets import QProgressDialog
-from shiboken6 import isValid
 
 from app.formats.errors import FormatError
 from app.formats.file_names import stem_of
 from app.panels.forms.work_note import WorkNote
 from app.window import ask
 from app.window.background.errand import Errand
+from app.window.background.waiting import Waiting
 from geometry.cancellation import Ask
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -81,19 +80,11 @@ class SheetWriter(QObject):
         """Let a writing that runs come to its end, or be stopped by the maker, before the window goes; the window shows that it waits."""
         if not self.busy:
             return
-        loop = QEventLoop()  # nobody's child, as in waiting.py
-        box = QProgressDialog(say("The sheets are still being written. The window closes when they are."), say("Stop the writing"), 0, 0,
-                              self._window)
-        box.setWindowModality(Qt.WindowModality.WindowModal)
-        box.canceled.connect(self.stop)
-        self._errand.ended.connect(loop.quit)
-        self._window.destroyed.connect(loop.quit)
-        box.show()
-        loop.exec()
-        if isValid(box):
-            box.canceled.disconnect(self.stop)
-            box.close()
-            box.deleteLater()
+        wait = Waiting(self._window, say("The sheets are still being written. The window closes when they are."), say("Stop the writing"))
+        self._errand.ended.connect(wait.over)
+        wait.stopped.connect(self.stop)
+        wait.stopped.connect(wait.over)  # a drive that does not answer hears of no stop
+        wait.wait()
 
     def wait(self) -> None:
         """The window goes: wait for the end of what still runs, and tell nothing of it any more."""

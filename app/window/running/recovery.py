@@ -8,10 +8,10 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QPixmap
 
-from app.document.leftovers import Leftover
-from app.formats.reading import is_file
+from app.document.leftovers import Leftover, Look
 from app.look.picture import picture
 from app.window import ask
+from app.window.background.waiting import answer_soon
 from geometry.drawing import opened_out
 from geometry.saying import count, say
 
@@ -22,10 +22,13 @@ if TYPE_CHECKING:
 
 PICTURE = (220, 260)
 """Width and height of the picture of what was found, in points."""
+LOOK_MS = 2000
+"""How long the drive is waited for that unsaved work came from."""
 
 
 def recover(windows: Windows, left: list[Leftover]) -> int:
-    """Ask about unsaved work, newest first, until the maker puts the question off; how many pieces were opened.
+    """Ask about unsaved work, newest first, until the maker puts the question off; how many pieces were opened. What its own file
+    holds already is forgotten.
 
     The first comes into the window that is there if nothing else is open in it,
     each other one into a window of its own. What another running copy is asking
@@ -36,9 +39,13 @@ def recover(windows: Windows, left: list[Leftover]) -> int:
         if not found.claim():
             continue
         try:
-            answer = _asked(windows.current, found)
+            look = _looked(windows.current, found)
+            if look.saved:
+                found.forget()
+                continue
+            answer = _asked(windows.current, found, look)
             if answer == "open":
-                opened += _opened(windows, found, opened)
+                opened += _opened(windows, found, look, opened)
             elif answer == "discard":
                 found.forget()
             else:
@@ -48,26 +55,35 @@ def recover(windows: Windows, left: list[Leftover]) -> int:
     return opened
 
 
-def _room_for(windows: Windows, found: Leftover, opened: int) -> MainWindow:
+def _looked(window: MainWindow, found: Leftover) -> Look:
+    """What is there under the name it came from; when its drive does not answer soon it is as if nothing were."""
+    return answer_soon(window, found.look, Look(False, False, None), LOOK_MS)
+
+
+def _room_for(windows: Windows, found: Leftover, look: Look, opened: int) -> MainWindow:
     """The window to open a piece in: the one with the older state of the same file, an empty one, or a new one."""
-    if found.path is not None:
-        held = windows.holding(found.path)
-        if held is not None and not held.document.unsaved:
-            return held
+    held = _held(windows, found, look)
+    if held is not None and not held.document.unsaved:
+        return held
     first = windows.current
     if not opened and first.document.path is None and not first.document.unsaved:
         return first
     return windows.new(found.layout)
 
 
-def _asked(window: MainWindow, found: Leftover) -> str:
+def _held(windows: Windows, found: Leftover, look: Look) -> MainWindow | None:
+    """The window in which its file is open."""
+    return None if found.path is None else windows.holding(look.known or found.path)
+
+
+def _asked(window: MainWindow, found: Leftover, look: Look) -> str:
     """What to do with one piece: open, discard or later."""
     layout = found.layout
     words = [say("“{name}” was not saved when the program ended.", name=layout.name),
              *written_down(found.when),
              ", ".join(counted(layout))]
     if found.path is not None:
-        words.append(say("Opened from: {path}", path=found.path) if is_file(found.path) else
+        words.append(say("Opened from: {path}", path=found.path) if look.there else
                      say("Opened from: {path} – not there now", path=found.path))
     try:
         seen = picture(opened_out(layout), window.theme, *PICTURE, window.devicePixelRatioF())
@@ -92,24 +108,24 @@ def written_down(when: datetime) -> list[str]:
     return [say("Last change written down: {when}", when=when.strftime("%Y-%m-%d %H:%M:%S"))]
 
 
-def _opened(windows: Windows, found: Leftover, opened: int) -> bool:
+def _opened(windows: Windows, found: Leftover, look: Look, opened: int) -> bool:
     """Open a piece; whether that went well. A fault on the way is told, and the piece is offered again at the next start."""
     try:
-        _open(_room_for(windows, found, opened), found)
+        _open(_room_for(windows, found, look, opened), found, look)
     except Exception as error:
         sys.excepthook(type(error), error, error.__traceback__)
         return False
     return True
 
 
-def _open(window: MainWindow, found: Leftover) -> None:
+def _open(window: MainWindow, found: Leftover, look: Look) -> None:
     """Go on with a piece; until it is written down anew, what was found is the only copy.
 
     No file is open in two windows: of two pieces of one file the older is saved elsewhere.
     """
-    held = window.windows.holding(found.path) if found.path is not None else None
+    held = _held(window.windows, found, look)
     if held is None or held is window:
-        window.document.recover(found.layout, found.path, found.seen)
+        window.document.recover(found.layout, found.path, found.seen, look.known)
     else:
         window.document.recover(found.layout, None)
         window.say(say("{name} is open in another window with newer work: saving this asks for a place.", name=found.path.name))

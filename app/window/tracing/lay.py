@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QDialog
 from app.formats.errors import FormatError
 from app.formats.picture_in import PictureRead, read_picture
 from app.window import ask
-from app.window.background.waiting import done_beside
+from app.window.background.disk import read_beside
 from app.window.rooms.own_rack import with_own_rack
 from app.window.tracing.lay_dialog import AS_WIDE, LayDialog
 from geometry.beginning import mended
@@ -36,7 +36,7 @@ def lay_picture(window: MainWindow, path: Path | None = None) -> None:
     if path is None:
         return
     try:
-        read = done_beside(window, say("Reading {path}…", path=path.name), partial(read_picture, path))
+        read = read_beside(window, path, partial(read_picture, path))
     except FormatError as error:
         ask.warn(window, say("This picture was not laid behind the drawing"), str(error))
         return

@@ -325,7 +325,7 @@ def test_the_book_is_in_the_file_and_in_the_journal(document, tmp_path):
     journal.write()
     journal._lock.unlock()
     assert leftovers(tmp_path / "journal")[0].layout.book == document.book
-    journal.clear()
+    journal.end()
 
 
 def test_an_older_file_without_a_book_opens_with_an_empty_one():

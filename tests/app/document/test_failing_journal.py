@@ -34,4 +34,4 @@ def test_a_journal_that_cannot_be_written_says_so_once_and_tries_again(qapp, tmp
         journal.write()
         assert not journal.trouble and f"step {at}" in journal.file.read_text(encoding="utf-8")
     assert told
-    journal.clear()
+    journal.end()

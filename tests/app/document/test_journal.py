@@ -41,7 +41,8 @@ def test_unsaved_work_is_written_within_its_delay(qtbot, tmp_path):
     qtbot.waitUntil(journal.file.exists)
     assert leftovers(tmp_path / "new folder") == [], "a running program's work is no leftover"
     journal.clear()
-    assert not journal.file.exists()
+    qtbot.waitUntil(lambda: not journal.file.exists())
+    journal.end()
 
 
 @pytest.mark.skipif(os.name == "nt", reason="kill -9 is for POSIX")
@@ -144,7 +145,7 @@ def test_a_lock_that_is_held_is_kept_however_old_it_looks(qtbot, tmp_path):
         other = subprocess.run([sys.executable, "-c", look.format(str(tmp_path))], cwd=ROOT, capture_output=True, text=True)
         assert other.stdout == "0\n", other.stderr
         assert leftovers(tmp_path) == []
-    journal.clear()
+    journal.end()
 
 
 @pytest.mark.parametrize("spoil", [
@@ -183,4 +184,4 @@ def test_a_place_that_cannot_be_written_is_told_and_the_work_goes_on(qtbot, tmp_
     journal.note(replace(demo(), name="kept in memory"), None)
     journal.write()
     assert journal.trouble
-    journal.clear()
+    journal.end()

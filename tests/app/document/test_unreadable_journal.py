@@ -168,4 +168,4 @@ def test_a_journal_whose_lock_could_not_be_made_at_first_is_locked_as_soon_as_it
         (place / "rest").unlink()
         journal.write()
         assert told[-1] == "" and len(told) == 2 and journal._lock.isLocked() and journal.file.exists()
-        journal.clear()
+        journal.end()

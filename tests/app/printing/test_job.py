@@ -18,6 +18,7 @@ from app.printing import job
 from app.printing.correction import Correction
 from app.printing.job import choose_printer, lock, paper_of, print_sheets, printing
 from app.printing.printers import keep_correction
+from app.window.background import waiting
 from tests.app.formats.out.pdf_reading import drawn, lines, open_pdf
 from tests.app.sheets.printed import made
 from tests.app.sheets.test_pdf_sheets import crosses
@@ -174,11 +175,16 @@ def test_without_a_correction_that_is_said(window, tmp_path, qapp):
     assert said.endswith("at 100 %, not corrected: measure the bars.")
 
 
-def test_cancel_ends_it_and_says_what_may_still_come(window, tmp_path, qapp):
+def test_cancel_ends_it_and_says_what_may_still_come(window, tmp_path, qapp, monkeypatch):
     def cancel():
-        next(below(window, QProgressDialog)).canceled.emit()
+        box = next(below(window, QProgressDialog), None)
+        if box is None:
+            QTimer.singleShot(0, window, cancel)
+        else:
+            box.canceled.emit()
 
-    QTimer.singleShot(0, cancel)  # in the first turn of the loop that waits for the pages
+    monkeypatch.setattr(waiting, "SHOWS_MS", 0)
+    QTimer.singleShot(0, window, cancel)
     said = print_sheets(window, made("demo"), "Demo", lambda *asked: to_file(tmp_path / "out.pdf"), tmp_path / "none.json")
     assert said.startswith("Printing was cancelled")
 

@@ -1,0 +1,52 @@
+"""A layout written to its file, with all that the disk is asked on the way: one piece of work that may be done beside a window."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from msgspec import Struct
+
+from app.formats import headstock
+from app.formats.reading import Known, known
+from app.formats.saving import fingerprint, fingerprint_of, other_names, sweep
+from geometry.layout import Headstock
+
+
+class ChangedElsewhere(Exception):
+    """Another program has written the file since it was read or saved here: nothing was written."""
+
+
+class Written(Struct, frozen=True):
+    """What came of a writing."""
+
+    layout: Headstock
+    path: Path
+    known: Known
+    seen: str
+    """fingerprint of what was written"""
+    kept: bool
+    """whether the version before could be kept, if there was one"""
+    others: int
+    """other names of the file that was there, which keep what was in it"""
+
+
+def written(layout: Headstock, path: Path, mine: Known | None = None, seen: str | None = None,
+            go_on: Callable[[], None] = lambda: None) -> Written:
+    """Write a layout under that name.
+
+    ChangedElsewhere when that is the file `mine`, which had the fingerprint `seen` when this program had to do with it last,
+    and has another now. FormatError and Unconfirmed as for `headstock.write`. `go_on` may raise: nothing is then touched.
+    """
+    path = Path(path)
+    if mine is not None and known(path).same(mine) and changed(path, seen):
+        raise ChangedElsewhere
+    others = other_names(path)
+    kept = headstock.write(layout, path, go_on)
+    sweep(path.parent)
+    return Written(layout, path, known(path), fingerprint(headstock.encode(layout)), kept, others)
+
+
+def changed(path: Path, seen: str | None) -> bool:
+    """Whether a file is there that has another fingerprint; without one that is not known."""
+    return seen is not None and fingerprint_of(path) not in (None, seen)

@@ -1,0 +1,45 @@
+"""What asks a disk, done beside the window and given up when the maker has waited long enough: a network drive that has gone
+answers after a minute, or never."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import TypeVar
+
+from PySide6.QtWidgets import QWidget
+
+from app.formats.errors import FormatError
+from app.window.background.waiting import done_beside
+from geometry.saying import say
+
+Answer = TypeVar("Answer")
+
+
+class NotWaitedFor(FormatError):
+    """The maker gave up waiting: what the drive holds is not known."""
+
+
+def read_beside(parent: QWidget | None, path: Path, work: Callable[[], Answer]) -> Answer | None:
+    """What `work` reads of a file; None when the maker does not wait for it. What it raises is raised here."""
+    return done_beside(parent, say("Reading {name}…", name=path.name), work, gives_up=say("Do not wait"))
+
+
+def written_beside(parent: QWidget, path: Path, work: Callable[[Callable[[], None]], Answer]) -> Answer:
+    """What comes of `work`, which writes a file and is given what it calls before it replaces anything. NotWaitedFor when the maker
+    does not wait for it: what was there is then replaced no more. What the work raises is raised here."""
+    given_up: list[bool] = []
+    kept: list[Answer] = []
+
+    def go_on() -> None:
+        if given_up:
+            raise NotWaitedFor
+
+    def write() -> bool:
+        kept.append(work(go_on))
+        return True
+    if done_beside(parent, say("Writing {name}…", name=path.name), write, gives_up=say("Do not wait")) is None:
+        given_up.append(True)
+        raise NotWaitedFor(say("{name} was not written as long as you waited: its drive does not answer. What was there before stays, "
+                               "unless it was being replaced at that very moment.", name=path.name))
+    return kept[0]
