@@ -22,6 +22,8 @@ SPOTS = ((22.0, -20.0), (-22.0, -20.0), (22.0, 20.0), (-22.0, 20.0), (26.0, -46.
 """Where a card may stand: its near side across from the ring's middle and its own middle along, in pixels at 100 %."""
 MESH = 200.0
 """About two lengths of a card, in pixels at 100 %."""
+MOST_SOUGHT = 300
+"""Snags for which room for a card is sought, the worst first: no window has room for more."""
 RING, REACH, SIGN, LEFT = 10.0, 13.0, 4.5, 21.0
 """Radius of a ring, half-width of its picture and of a sign, and where the words of a card begin, in pixels at 100 %."""
 BADGE = 6.5
@@ -250,8 +252,11 @@ class SnagLayer:
         for x, y in places:
             room.take((x - reach, x + reach, y - reach, y + reach))
         out = []
-        for place, (_, text) in zip(places, self._shown, strict=True):
+        for number, (place, (_, text)) in enumerate(zip(places, self._shown, strict=True)):
             found = QRectF()
+            if number >= MOST_SOUGHT:
+                out.append(found)
+                continue
             width = sum(letters[letter] for letter in text) + 28 * k
             for x, y in spots if text else ():
                 x = x if x > 0 else x - width

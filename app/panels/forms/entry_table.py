@@ -7,7 +7,15 @@ from collections.abc import Hashable, Sequence
 from msgspec import Struct
 from PySide6.QtCore import QEvent, QModelIndex, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QFontMetrics
-from PySide6.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeaderView, QTableView, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemDelegate,
+    QAbstractItemView,
+    QHeaderView,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableView,
+    QWidget,
+)
 
 from app.look.plain import plain
 from app.look.sizes import keep, px
@@ -15,6 +23,8 @@ from app.panels.forms.cell_model import DISPLAY, INK, LEFT, LETTERS, RIGHT, STAN
 
 LEAST = 120
 """Width of the wide column at least, at 100 %, pixels."""
+NARROW = 2
+"""Pixels: no letter is narrower."""
 AT_ONCE = 200
 """Rows that are filled before the table is painted, beside those in sight; see CellModel."""
 FREE, TYPED, PRESSED = "", "typed", "pressed"
@@ -129,6 +139,17 @@ class EntryModel(CellModel):
         return True
 
 
+class _InSight(QStyledItemDelegate):
+    """Paints the wide column. The toolkit lays out all words of a cell in each frame and then cuts them to its width: of a note of
+    thousands of letters it is given the beginning and the end alone, more of each than the cell has room for."""
+
+    def initStyleOption(self, option: QStyleOptionViewItem, index: QModelIndex) -> None:
+        super().initStyleOption(option, index)
+        words, room = option.text, option.rect.width() // NARROW
+        if len(words) > 2 * room > 0:
+            option.text = words[:room] + words[-room:]
+
+
 class EntryTable(QTableView):
     """Sends (row, column, text) when a cell was typed into and (row, column) when one that acts was pressed."""
 
@@ -162,6 +183,8 @@ class EntryTable(QTableView):
         # Columns are measured here, once for words and letters: the toolkit would measure every cell at each change of anything.
         for i, head in enumerate(heads):
             header.setSectionResizeMode(i, QHeaderView.ResizeMode.Stretch if head.wide else QHeaderView.ResizeMode.Fixed)
+            if head.wide:
+                self.setItemDelegateForColumn(i, _InSight(self))
         self._measured: tuple | None = None
         self.clicked.connect(self._clicked)
         self.words.dataChanged.connect(self._share_out)

@@ -27,6 +27,11 @@ SNAG = Qt.ItemDataRole.UserRole
 CHANCE = Qt.ItemDataRole.UserRole + 1
 REMEMBERED = 200
 """Cards whose lines are remembered, and words that are."""
+HEIGHTS = 20_000
+"""Cards whose heights are remembered."""
+AT_ONCE = 200
+"""Cards that are measured in one layout of the list, each a third of a millisecond. What lies beyond is taken to be as high as
+those are on the average, until it is measured in turns."""
 
 
 def cure_line(snag: Snag, unit: LengthUnit) -> str:
@@ -47,6 +52,11 @@ class SnagCard(QStyledItemDelegate):
         """the card whose button is pointed at"""
         self.told: dict[int, int] = {}
         """the height of each row that the list was told last, when it laid its rows: pixels by row"""
+        self._heights: dict[int, tuple[Snag, tuple, QFont, int]] = {}
+        self._measured: list[int] = []
+        """heights that were measured since the list is laid out"""
+        self.guessed = False
+        """whether the height of a row is a guess"""
         self._words: dict[tuple[str, str, int], QStaticText] = {}
         self._laid: dict[int, tuple[Snag, tuple, QFont, list[tuple[QRectF, str, str]], list[QStaticText | None]]] = {}
 
@@ -125,14 +135,39 @@ class SnagCard(QStyledItemDelegate):
             laid.prepare(QTransform(), font)
         return laid
 
+    def begin(self) -> None:
+        """The list is about to be laid out."""
+        self._measured, self.guessed = [], False
+
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:
-        height = self.told[index.row()] = self.height(option, index)
-        return QSize(self.parent().viewport().width(), height)
+        known = self._known_height(option, index)
+        if known is None and len(self._measured) >= AT_ONCE:
+            self.guessed, known = True, round(sum(self._measured) / len(self._measured))
+        elif known is None:
+            known = self.height(option, index)
+            self._measured.append(known)
+        self.told[index.row()] = known
+        return QSize(self.parent().viewport().width(), known)
 
     def height(self, option: QStyleOptionViewItem, index: QModelIndex) -> int:
         """How high a row wants to be, pixels."""
-        lines = self._lines(option, index, self.parent().viewport().width() - FRAME)
-        return int(lines[-1][0].bottom()) + PAD + GAP
+        known = self._known_height(option, index)
+        if known is None:
+            if len(self._heights) >= HEIGHTS:
+                self._heights.clear()
+            snag, asked = index.data(SNAG), self._asked(index)
+            known = int(self._lines(option, index, asked[0])[-1][0].bottom()) + PAD + GAP
+            self._heights[id(snag)] = (snag, asked, QFont(option.font), known)
+        return known
+
+    def _known_height(self, option: QStyleOptionViewItem, index: QModelIndex) -> int | None:
+        snag = index.data(SNAG)
+        known = self._heights.get(id(snag))
+        return known[3] if known is not None and known[:2] == (snag, self._asked(index)) and known[2] == option.font else None
+
+    def _asked(self, index: QModelIndex) -> tuple:
+        """What the height of a card hangs on, but for its snag and the font."""
+        return self.parent().viewport().width() - FRAME, self.unit, px(100), self.chance(index)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex) -> None:
         snag: Snag = index.data(SNAG)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QAbstractItemView, QListView, QStyleOptionViewItem
 
 from app.help.snags import drawing_of
 from app.look.theme import Theme
+from app.look.turns import Steps, Turns
 from app.panels.forms.in_hand import go_along
 from app.panels.forms.row_keys import walks
 from app.panels.snags.chance_words import Chances
@@ -99,6 +100,8 @@ class SnagList(QListView):
         super().__init__(parent)
         self._model = SnagModel(self)
         self._card = SnagCard(theme, self)
+        self._measuring = Turns(self)
+        self._measuring.done.connect(self.scheduleDelayedItemsLayout)
         self.setModel(self._model)
         self.setItemDelegate(self._card)
         self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
@@ -109,6 +112,22 @@ class SnagList(QListView):
         self.setMouseTracking(True)
         self.clicked.connect(self._go)
         self.activated.connect(self._go)
+
+    def doItemsLayout(self) -> None:
+        """Cards far below are given their heights in turns of the event loop, and the list is laid out once more."""
+        self._card.begin()
+        super().doItemsLayout()
+        if self._card.guessed:
+            self._measuring.begin(self._measure())
+
+    def _measure(self) -> Steps:
+        option = QStyleOptionViewItem()
+        self.initViewItemOption(option)
+        row = 0
+        while row < self._model.rowCount():
+            self._card.height(option, self._model.index(row))
+            row += 1
+            yield
 
     def show_snags(self, snags: tuple[Snag, ...]) -> None:
         """Replace the snags shown; the one in hand stays so while it is there."""
