@@ -9328,14 +9328,16 @@
         <translation>Wegwerfen</translation>
     </message>
     <message>
-        <source>Ticked: done, by the job book ({piece}). A stroke: begun. What is done keeps its number.</source>
-        <translation>Abgehakt: erledigt, laut Werkbuch ({piece}). Ein Strich: angefangen. Was erledigt ist, behält seine Nummer.</translation>
         <source>Throw it away for good</source>
         <translation>Endgültig wegwerfen</translation>
     </message>
     <message>
         <source>Throw this work away?</source>
         <translation>Diese Arbeit wegwerfen?</translation>
+    </message>
+    <message>
+        <source>Ticked: done, by the job book ({piece}). A stroke: begun. What is done keeps its number.</source>
+        <translation>Abgehakt: erledigt, laut Werkbuch ({piece}). Ein Strich: angefangen. Was erledigt ist, behält seine Nummer.</translation>
     </message>
     <message>
         <source>Tilt</source>
@@ -14242,6 +14244,14 @@
     <message>
         <source>{n} of {pairs} takes its part.</source>
         <translation>{n} von {pairs} nimmt sein Teil auf.</translation>
+    </message>
+    <message>
+        <source>{n} older note stands in the job book.</source>
+        <translation>{n} ältere Notiz steht im Werkbuch.</translation>
+    </message>
+    <message>
+        <source>{n} older notes stand in the job book.</source>
+        <translation>{n} ältere Notizen stehen im Werkbuch.</translation>
     </message>
     <message>
         <source>{n} page of {paper} sent to {name}, at 100 %, not corrected: measure the bars.</source>

@@ -12,13 +12,15 @@ from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QWidget
 
 from geometry.layout import Headstock
-from geometry.saying import say
+from geometry.saying import count, say
 
 if TYPE_CHECKING:
     from app.panels.describe import Page
     from app.window.main import MainWindow
     from geometry.checks import CheckResult
 
+MOST_NOTES = 12
+"""Notes that are shown with the thing they are pinned to, the last ones: each is a part of the page that is laid out."""
 PART_MS = 10
 """From one part of the panel to the next (list, facts, fields, section): no frame of a drag has to wait for two of them."""
 REST_MS = 100
@@ -184,4 +186,8 @@ def _with_notes(page: Page, layout: Headstock, id: str) -> Page:
     notes = [FieldRow(remark.text, "note") for remark in layout.book.remarks if remark.on == id and not remark.done]
     if not notes:
         return page
+    more = len(notes) - MOST_NOTES
+    if more > 0:
+        notes = [*notes[more:], FieldRow(count(more, "{n} older note stands in the job book.", "{n} older notes stand in the job book."),
+                                         "note")]
     return replace(page, fields=[FieldRow(say("Noted"), "heading"), *notes, *page.fields])

@@ -20,7 +20,7 @@ from geometry.book import add_remark, minutes_of
 from geometry.layout import Remark
 from geometry.sequence import minutes as estimated
 from tests.gui.hands import pick, type_on
-from tests.waiting import press
+from tests.waiting import press, until
 
 
 @pytest.fixture
@@ -153,6 +153,18 @@ def test_a_note_is_pinned_to_what_is_held_and_shown_there(bench, monkeypatch):
     bench.window.document.take_back()
     assert not bench.window.canvas._notes._marks
     assert "a larger pilot" not in shown_in_panel(bench)
+
+
+def test_of_many_notes_to_one_thing_the_last_are_shown_and_the_others_counted(bench):
+    """Each is laid out with the page: of thousands the window did not answer for a minute."""
+    tuner = bench.layout.tuners[0].id
+    notes = tuple(Remark(piece="real", text=f"note number {k}.", on=tuner) for k in range(15))
+    bench.window.document.record("Notes", lambda book: replace(book, remarks=notes))
+    bench.window.document.hold((tuner,))
+    until(lambda: "note number 14." in shown_in_panel(bench))
+    words = shown_in_panel(bench)
+    assert [word for word in words if word.startswith("note number")] == [note.text for note in notes[3:]]
+    assert "3 older notes stand in the job book." in words
 
 
 def shown_in_panel(bench) -> list[str]:
