@@ -8152,6 +8152,10 @@
         <translation>Der Umriss ist fertig, Sitze stehen.</translation>
     </message>
     <message>
+        <source>The outline is open over {wide:.1f} mm, as where it runs into a neck, and was closed straight across there: see where the nut line comes to lie.</source>
+        <translation>Der Umriss ist auf {wide:.1f} mm offen, wie dort, wo er in einen Hals läuft, und wurde dort gerade geschlossen: Sehen Sie nach, wo die Sattellinie zu liegen kommt.</translation>
+    </message>
+    <message>
         <source>The outline is sawn.</source>
         <translation>Der Umriss ist gesägt.</translation>
     </message>

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from app.panels.forms.rows import FieldRow
 from geometry.edits import set_field
-from geometry.edits.holes import fitting_hardware, set_there, tuners_for_holes
-from geometry.edits.retainers import set_retainer
+from geometry.edits.holes import fitting_hardware, set_retainer, set_there, tuners_for_holes
 from geometry.layout import Headstock, SingleHole
 from geometry.saying import say
 

@@ -1,4 +1,4 @@
-"""Single holes, as a drawing brings them: made into what they are for, or there already."""
+"""Single holes: made into what they are for, there already, or for the screw of a string retainer."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from geometry.edits.other_hand import hand_for_edge
 from geometry.edits.parts import feature, with_feature
 from geometry.edits.tuners import pattern_of
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, SingleHole
+from geometry.layout import Headstock, Retainer, SingleHole
 from geometry.saying import say
 
 
@@ -52,4 +52,15 @@ def set_there(layout: Headstock, ids: Iterable[str], there: bool) -> Headstock:
         if not isinstance(hole, SingleHole):
             raise GeometryError(say("{id} is no single hole.", id=hole.id))
         layout = with_feature(layout, id, replace(hole, there=there))
+    return layout
+
+
+def set_retainer(layout: Headstock, ids: Iterable[str], carries: bool) -> Headstock:
+    """The layout with single holes that carry a retainer, or none. GeometryError when one of them is no single hole."""
+    for id in dict.fromkeys(ids):
+        hole = feature(layout, id)
+        if not isinstance(hole, SingleHole):
+            raise GeometryError(say("{id} is no single hole.", id=id))
+        retainer = (hole.retainer or Retainer(height=max(1.0, layout.nut.height / 2))) if carries else None
+        layout = with_feature(layout, id, replace(hole, retainer=retainer))
     return layout

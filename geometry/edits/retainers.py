@@ -1,14 +1,11 @@
-"""String retainers: proposed where strings bend too little over the nut, and put on single holes."""
+"""String retainers, proposed where strings bend too little over the nut."""
 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
-
-from msgspec.structs import replace
 
 from geometry.checks.snags import NOTE
-from geometry.edits.parts import appended, feature, numbered_id, taken_ids, with_feature
+from geometry.edits.parts import appended, numbered_id, taken_ids
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Retainer, SingleHole
 from geometry.saying import say
@@ -43,17 +40,6 @@ def add_retainer(layout: Headstock) -> Headstock:
             return made
     raise GeometryError(say("No place on the way of string {string} has wood for a retainer's screw: set a hole where you want one, and "
                             "say there that it carries a retainer.", string=flat[0].string))
-
-
-def set_retainer(layout: Headstock, ids: Iterable[str], carries: bool) -> Headstock:
-    """The layout with single holes that carry a retainer, or none. GeometryError when one of them is no single hole."""
-    for id in dict.fromkeys(ids):
-        hole = feature(layout, id)
-        if not isinstance(hole, SingleHole):
-            raise GeometryError(say("{id} is no single hole.", id=id))
-        retainer = (hole.retainer or Retainer(height=max(LEAST_HEIGHT, layout.nut.height / 2))) if carries else None
-        layout = with_feature(layout, id, replace(hole, retainer=retainer))
-    return layout
 
 
 def _at(layout: Headstock, over: list[Run], level: float) -> Headstock | None:

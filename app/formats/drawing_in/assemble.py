@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Sequence
 
 import shapely
@@ -9,6 +10,7 @@ from msgspec import Struct
 
 from app.formats.drawing_in.bounds import hold_to_length
 from app.formats.drawing_in.haul import Haul, Strand
+from app.formats.drawing_in.open_head import open_head
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.drawing_in.roles import is_ours, is_work, with_roles
 from app.formats.drawing_in.skipped import listed
@@ -122,8 +124,14 @@ def _joined(strands: Sequence[Strand], reach: float) -> _Closed:
     filled = [s for s in left if s.filled and s.path.start != s.path.end]
     shut = [Strand(_shut(s.path), s.layer) for s in filled]
     shut = [s for s in shut if abs(s.path.area) > 0 and shapely.is_simple(shapely.linestrings(s.path.flatten(FLAT)))]
-    still_open = [s.path for s in left if s not in filled] if shut else [s.path for s in left]
+    head = open_head([s.path for s in left if s not in filled], [s.path for s in [*made, *shut]])
+    headed = [s for s in left if s.path is head]
+    still_open = [s.path for s in left if s not in headed and not (shut and s in filled)]
     notes = _notes(reports, len(shut), still_open)
+    for one in headed:
+        notes.append(say("The outline is open over {wide:.1f} mm, as where it runs into a neck, and was closed straight across there: see "
+                         "where the nut line comes to lie.", wide=math.dist(one.path.start, one.path.end)))
+        shut.append(Strand(_shut(one.path), one.layer))
     gaps = reports[-1].gaps if still_open else ()
     loops = [(s.path.counter_clockwise(), s.layer) for s in [*made, *shut]]
     return _Closed(loops, still_open, gaps, notes)

@@ -8,7 +8,8 @@ from msgspec.structs import replace
 from geometry.beginning import Numbers, mended
 from geometry.checks import check
 from geometry.edits import add_hole
-from geometry.edits.retainers import GOOD, WANTED, add_retainer, set_retainer
+from geometry.edits.holes import set_retainer
+from geometry.edits.retainers import GOOD, WANTED, add_retainer
 from geometry.errors import GeometryError
 from geometry.layout import Retainer
 from geometry.strings.retainers import break_over_nut

@@ -1,0 +1,47 @@
+"""An outline that was left open where it runs into the neck."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+import numpy as np
+import shapely
+
+from geometry import vectors as v
+from geometry.curves import Path
+from geometry.tolerance import FLAT, JOIN
+
+OPEN = (0.1, 0.75)
+"""How wide the open end may be, in the longest side of what the line encloses: a nut is a quarter to a half of a head's length."""
+LARGER = 4.0
+"""How many times the area of any closed loop it has to enclose: what is drawn on a head is small beside it."""
+
+
+def open_head(open_lines: Sequence[Path], loops: Sequence[Path]) -> Path | None:
+    """The one open line that is a head's outline without its straight end at the neck; None where there is none, or several.
+
+    It lies on one side of the straight line between its ends, does not cross itself, and encloses one closed loop at least,
+    all of which are far smaller. In a drawing without any it has to be the only line.
+    """
+    if not loops and len(open_lines) != 1:
+        return None
+    largest = max((abs(loop.area) for loop in loops), default=0.0)
+    found = [line for line in open_lines if _is_open_head(line, largest, loops)]
+    return found[0] if len(found) == 1 else None
+
+
+def _is_open_head(line: Path, largest: float, loops: Sequence[Path]) -> bool:
+    a, b = line.start, line.end
+    x0, y0, x1, y1 = line.box
+    if not OPEN[0] <= math.dist(a, b) / max(x1 - x0, y1 - y0, JOIN) <= OPEN[1]:
+        return False
+    points = np.array(line.flatten(FLAT))
+    across = v.left(v.unit(v.sub(b, a)))
+    beside = (points - np.array(a)) @ np.array(across)
+    if not (beside.min() >= -JOIN or beside.max() <= JOIN):
+        return False
+    area = shapely.Polygon(points)
+    if not area.is_valid or area.area < LARGER * largest:
+        return False
+    return not loops or any(area.contains(shapely.Point(loop.start)) for loop in loops)

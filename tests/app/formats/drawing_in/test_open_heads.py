@@ -1,0 +1,54 @@
+"""Outlines that are left open where they run into a neck."""
+
+import math
+
+import pytest
+
+from tests.app.formats.drawing_in import dxf_text as dxf
+from tests.app.formats.drawing_in.reading import areas, read
+
+HEAD = [(-22, 0), (-40, 40), (-38, 150), (0, 176), (38, 150), (40, 40), (22, 0)]
+"""By its corners: 44 wide at the neck."""
+WHOLE = 40 * (44 + 80) / 2 + 110 * (80 + 76) / 2 + 26 * 76 / 2
+
+
+def open_line(corners):
+    return "".join(dxf.line(a, b) for a, b in zip(corners, corners[1:], strict=False))
+
+
+def bores(*places):
+    return "".join(dxf.circle(at, 5) for at in places)
+
+
+def said(found):
+    return [word for word in found.warnings if "as where it runs into a neck" in word]
+
+
+def test_it_is_the_outline_and_not_the_largest_bore():
+    found = read(dxf.drawing(open_line(HEAD) + bores((-27, 60), (27, 60))))
+    assert areas(found) == pytest.approx([WHOLE, 25 * math.pi, 25 * math.pi], rel=1e-4)
+    assert [loop.role for loop in found.loops] == ["outline", "hole", "hole"]
+    assert found.open_chains == () and found.unit == "mm"
+    assert said(found)[0].startswith("The outline is open over 44.0 mm")
+
+
+def test_alone_in_its_drawing_it_is_taken_too():
+    found = read(dxf.drawing(open_line(HEAD)))
+    assert areas(found) == pytest.approx([WHOLE]) and len(said(found)) == 1
+
+
+@pytest.mark.parametrize("more", [
+    open_line([(100, 0), (140, 90)]),  # without a bore in it, beside another line, nobody knows
+    bores((90, 60)),  # a bore that it does not hold
+    dxf.lines([(-30, 45), (30, 45), (30, 140), (-30, 140)])], ids=["another line", "a bore elsewhere", "a large loop in it"])
+def test_what_may_be_something_else_stays_open(more):
+    found = read(dxf.drawing(open_line(HEAD) + more))
+    assert said(found) == [] and found.open_chains
+
+
+@pytest.mark.parametrize("corners", [
+    [(-22, 0), (-40, 40), (-38, 150), (0, 176), (38, 150), (40, -40), (22, 0)],  # comes back from behind its ends
+    [(-3, 0), (-40, 40), (-38, 150), (0, 176), (38, 150), (40, 40), (3, 0)],  # a gap, and no neck
+    [(-22, 0), (40, 40), (38, 150), (0, 176), (-38, 150), (-40, 40), (22, 0)]], ids=["behind", "narrow", "crossing"])
+def test_a_line_that_is_no_head_stays_open(corners):
+    assert said(read(dxf.drawing(open_line(corners) + bores((0, 100))))) == []
