@@ -3576,6 +3576,14 @@
         <translation>&amp;Sprache</translation>
     </message>
     <message>
+        <source>Large tuners and strings, as for a bass</source>
+        <translation>Große Mechaniken und Saiten, wie für einen Bass</translation>
+    </message>
+    <message>
+        <source>Large tuners, as for a bass, go through the face: choose so on the {side} side, or take usual ones.</source>
+        <translation>Große Mechaniken, wie für einen Bass, gehen durch die Vorderseite: Wählen Sie das für die Seite {side}, oder nehmen Sie übliche.</translation>
+    </message>
+    <message>
         <source>Larger (+)</source>
         <translation>Größer (+)</translation>
     </message>

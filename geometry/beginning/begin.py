@@ -10,14 +10,13 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.beginning.needs import (
-    LEAD,
     LEAST_PITCH,
-    PAIR,
     SLOT_AFTER,
     SLOT_OUTER,
     THROUGH_SIDE,
     SideNeeds,
     needs,
+    pair,
     spread,
 )
 from geometry.beginning.numbers import FIELDS, Numbers, Refused
@@ -62,6 +61,8 @@ BEHIND = 20.0
 """Wood shown behind the nut line, mm."""
 ROUNDING = 6.5
 """Of the corners of a slot that opens towards the nut, mm: the generic bit goes round them."""
+BASS_SCALE, BASS_STRINGS = 864.0, (2.7, 1.1)
+"""Scale length and diameters of the outer strings of a bass, mm (common practice, no source; the maker types his own)."""
 _TRIES = 5
 DUST = 0.002
 """More than rounding takes from a blank, mm."""
@@ -74,7 +75,7 @@ def begin(numbers: Numbers) -> Headstock:
     would have to be; several wrong numbers are named one after the other.
     """
     numbers.counted()
-    nut = Nut(width=numbers.nut_width, spread=round(spread(numbers), 3), pair=PAIR)
+    nut = Nut(width=numbers.nut_width, spread=round(spread(numbers), 3), pair=pair(numbers), **({"scale_length": BASS_SCALE} if numbers.large else {}))
     rows: dict[Side, SideNeeds] = {side: needs(numbers, side) for side in ("bass", "treble")}
     inwards: dict[Side, float] = {}
     lower: dict[Side, float] = {}
@@ -141,7 +142,7 @@ def _crown_lacks(layout: Headstock) -> float:
 def _laid_out(numbers: Numbers, rows: dict[Side, SideNeeds], nut: Nut, inwards: dict[Side, float], lower: dict[Side, float],
               apart: float, higher: float) -> Headstock:
     """The layout without its pins. `lower`: how far the row of a side lies from the middle of its edge (0) to the nut (1)."""
-    strings = graded(numbers.strings, numbers.courses)
+    strings = graded(numbers.strings, numbers.courses, *(BASS_STRINGS if numbers.large else ()))
     made = shape(numbers, rows["bass"], rows["treble"], nut, strings, inwards, apart, higher)
     blank = _blank(numbers, made)
     rails, tuners, slots = [], [], []
@@ -203,7 +204,7 @@ def _too_short(numbers: Numbers, length: float) -> str:
 def _row(row: SideNeeds, made: Shape, run: float, numbers: Numbers, lower: float) -> tuple[list[Row], list[Tuner], list[float]]:
     """(rows, tuners, arc lengths of the tuners through the side) of one side."""
     side = row.side
-    first = made.flare[side] + LEAD + (run - row.run) / 2 * (1 - lower)
+    first = made.flare[side] + row.lead + (run - row.run) / 2 * (1 - lower)
     step = row.pitch * (2 if row.mount == "mixed" else 1)
     runs: dict[str, Row] = {}
     tuners: list[Tuner] = []

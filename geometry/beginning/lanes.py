@@ -17,7 +17,7 @@ from collections.abc import Sequence
 
 from msgspec import Struct
 
-from geometry.beginning.needs import LEAD, SLOT_BEFORE, SLOT_INNER, SLOT_OUTER, THROUGH_SIDE, SideNeeds
+from geometry.beginning.needs import SLOT_BEFORE, SLOT_INNER, SLOT_OUTER, THROUGH_SIDE, SideNeeds
 from geometry.layout import Nut, String
 from geometry.layout.generic import PATTERNS
 from geometry.layout.shop import Margins
@@ -81,7 +81,7 @@ def strung(needs: SideNeeds, nut: Nut, strings: Sequence[String], places: Sequen
         through = kind == "side"
         wound = _PATTERN[THROUGH_SIDE].post.string_hole if through else needs.inset + 3.0
         made.append(Strung(sign * (places[i] - part), thickest,
-                           start + late + LEAD + len(made) * needs.pitch, wound, through))
+                           start + late + needs.lead + len(made) * needs.pitch, wound, through))
     return tuple(made)
 
 

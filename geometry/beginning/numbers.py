@@ -40,7 +40,8 @@ class Numbers(Struct, frozen=True):
     `bass` and `treble` count the tuners of each side, `pitch` is from one
     tuner to the next along an edge, whatever their mount. `mixed` alternates,
     the one nearest the nut through the face. `length` of the blank is measured
-    from the nut line to the far end. `courses` sets the strings in pairs.
+    from the nut line to the far end. `courses` sets the strings in pairs. `large`
+    takes tuners and strings as for a bass, all through the face.
     """
 
     bass: int = 3
@@ -53,6 +54,7 @@ class Numbers(Struct, frozen=True):
     thickness: float = 16.0
     nut_width: float = 43.0
     courses: bool = False
+    large: bool = False
 
     @property
     def strings(self) -> int:
@@ -86,6 +88,10 @@ class Numbers(Struct, frozen=True):
                                             "work: give the {side} side {value}.",
                                             strings=self.strings, least=LEAST_STRINGS,
                                             most=MOST_STRINGS, side=term(field), value=value))
+        for side in ("bass", "treble"):
+            if self.large and self.count(side) and self.mount(side) != "face":
+                raise GeometryError(say("Large tuners, as for a bass, go through the face: choose so on the {side} side, or take "
+                                        "usual ones.", side=term(side)))
         if self.courses and self.strings % 2:
             field = "bass" if self.bass >= self.treble else "treble"
             raise Refused(field, getattr(self, field) + (1 if self.strings < MOST_STRINGS else -1),

@@ -13,7 +13,7 @@ from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.beginning.lanes import Lane, lane, strung
-from geometry.beginning.needs import SLOT_INNER, SideNeeds
+from geometry.beginning.needs import LARGE, SLOT_INNER, SideNeeds
 from geometry.beginning.numbers import Numbers
 from geometry.curves import Cubic
 from geometry.layout import Loop, Node, Nut, String
@@ -145,7 +145,7 @@ def _pull(numbers: Numbers, needs: SideNeeds, spread: float) -> tuple[float, flo
     first, last = spread / 2, spread / 2 - (needs.count - 1) * step
     slope = (first - last) / max((needs.count - 1) * needs.pitch, 1.0)
     lead = (needs.run - (needs.count - 1) * needs.pitch) / 2
-    out = needs.pull + POST
+    out = needs.pull + (POST if needs.face != LARGE else 2 * POST)
     return first + out + slope * lead, last + out - slope * lead
 
 

@@ -20,9 +20,9 @@ THICKEST, THINNEST = 1.2, 0.25
 """Diameters of the first and the last string of several new ones, mm (invented; the maker types his own)."""
 
 
-def graded(number: int, courses: bool = False) -> tuple[String, ...]:
-    """Two or more strings from the bass side on, each thinner than the last in the same ratio; with `courses` in pairs."""
-    return tuple(String(id=str(i + 1), diameter=round(THICKEST * (THINNEST / THICKEST) ** (i / (number - 1)), 2),
+def graded(number: int, courses: bool = False, thickest: float = THICKEST, thinnest: float = THINNEST) -> tuple[String, ...]:
+    """Two or more strings from the bass side on, each thinner than the last in the same ratio (mm); with `courses` in pairs."""
+    return tuple(String(id=str(i + 1), diameter=round(thickest * (thinnest / thickest) ** (i / (number - 1)), 2),
                         course=i // 2 + 1 if courses else i + 1) for i in range(number))
 
 

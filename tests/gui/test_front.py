@@ -97,11 +97,11 @@ def test_tab_leads_through_the_numbers_as_they_are_read(numbers):
     """Row by row: how many on a side, then how they are mounted."""
     numbers._counts["bass"].setFocus()
     seen = []
-    for _ in range(5):
+    for _ in range(6):
         QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
         seen.append(QApplication.focusWidget())
     assert seen == [numbers._mounts["bass"], numbers._counts["treble"], numbers._mounts["treble"], numbers._courses,
-                    numbers._fields["pitch"]]
+                    numbers._large, numbers._fields["pitch"]]
 
 
 def test_layouts_opened_lately_are_offered(bench, tmp_path):
@@ -165,6 +165,20 @@ def test_numbers_show_what_they_make_while_they_change(numbers, qtbot):
     assert [t.id for t in made.tuners] == ["bass 1", "bass 2", "bass 3", "bass 4", "treble 1", "treble 2"]
     assert [s.id for s in made.slots] == ["bass slot"]
     assert not check(made).spoils
+
+
+def test_a_bass_is_begun_with_its_own_tuners_and_strings(numbers, qtbot):
+    press(numbers._large)
+    for side in ("bass", "treble"):
+        pick(numbers._counts[side], 2)
+    qtbot.waitUntil(lambda: "35 mm" in numbers._says.text())  # 30 from tuner to tuner is too little for them
+    press(numbers._cure)
+    qtbot.waitUntil(lambda: numbers.settled)
+    assert numbers._says.text() == "No snags."
+    press(numbers.begin_button)
+    made = numbers.layout_made
+    assert {t.pattern for t in made.tuners} == {"face 14 bushing four screws"}
+    assert made.nut.scale_length == 864.0 and [s.diameter for s in made.strings][::3] == [2.7, 1.1]
 
 
 def test_a_number_that_cannot_work_is_said_and_cured(numbers, qtbot):

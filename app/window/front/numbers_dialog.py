@@ -147,6 +147,7 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._counts = {side: Choice(self) for side in ("bass", "treble")}
         self._mounts = {side: Choice(self) for side in ("bass", "treble")}
         self._courses = QCheckBox(say("Strings in pairs"), self)
+        self._large = QCheckBox(say("Large tuners and strings, as for a bass"), self)
         self._fields = {key: LengthField(window.unit, parent=self) for key in LENGTHS}
         self._build()
         self._fill()
@@ -177,6 +178,8 @@ class NumbersDialog(ReadInOrder, QDialog):
             form.addRow(words[side], both)
         self._courses.clicked.connect(self._changed)
         form.addRow("", self._courses)
+        self._large.clicked.connect(self._changed)
+        form.addRow("", self._large)
         labels = {"pitch": say("From tuner to tuner"), "nut_width": say("Width of the nut"),
                   "length": say("Blank: length past the nut line"), "width": say("Blank: width"),
                   "thickness": say("Blank: thickness")}
@@ -230,6 +233,7 @@ class NumbersDialog(ReadInOrder, QDialog):
             self._counts[side].setCurrentIndex(n.count(side))
             self._mounts[side].setCurrentIndex(self._mounts[side].findData(n.mount(side)))
         self._courses.setChecked(n.courses)
+        self._large.setChecked(n.large)
         for key, field in self._fields.items():
             field.show_value(getattr(n, key))
 
@@ -238,7 +242,7 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._numbers = replace(
             self._numbers, bass=self._counts["bass"].currentData(), treble=self._counts["treble"].currentData(),
             bass_mount=self._mounts["bass"].currentData(), treble_mount=self._mounts["treble"].currentData(),
-            courses=self._courses.isChecked())
+            courses=self._courses.isChecked(), large=self._large.isChecked())
         self._try()
 
     def _length(self, value: float) -> None:
