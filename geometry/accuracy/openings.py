@@ -18,7 +18,7 @@ from geometry.accuracy.built import Built, Model
 from geometry.accuracy.pockets import overlap, play, pocket_rail, pocket_web
 from geometry.accuracy.rods import Array
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
-from geometry.checks.scene import Opening
+from geometry.checks.scene import Opening, nut_line
 from geometry.checks.slots import before_nut, beside_nut
 from geometry.checks.snags import BACK, NUT, OUTLINE
 from geometry.solids.slot_ways import into_outline
@@ -89,7 +89,7 @@ def opening_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
 def _rail(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
     margins, outline, template = model.scene.layout.margins, model.scene.outline, model.template
     needed, inside = margins.rail, bool(shapely.covers(outline.area, opening.wall.area))
-    beside = beside_nut(opening, outline, inside, margins)
+    beside = beside_nut(opening, outline, inside, margins, nut_line(model.scene.layout.nut.slant))
     if inside or beside is not None:
         nominal, p, q = outline.to(opening.wall) if beside is None else beside
         normal = v.unit(v.sub(p, q)) if nominal > 0 else (1.0, 0.0)

@@ -13,7 +13,7 @@ from geometry.accuracy.built import Built, Model
 from geometry.accuracy.rods import Array
 from geometry.accuracy.spec import FAINT, Reach, Spec
 from geometry.checks.pockets import beside_outline
-from geometry.checks.scene import Opening
+from geometry.checks.scene import Opening, nut_line
 from geometry.checks.slots import without_nut
 from geometry.checks.snags import OUTLINE
 from geometry.solids.slot_ways import out_of_slot
@@ -39,7 +39,7 @@ class _ToPocket(Struct, frozen=True):
 def pocket_rail(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
     """The wood between a pocket and the outline."""
     needed, template, outline = model.scene.layout.margins.rail, model.template, model.scene.outline
-    found = beside_outline(opening, outline, without_nut(outline), needed + play(reach, needed) + FAINT)
+    found = beside_outline(opening, outline, without_nut(outline, nut_line(model.scene.layout.nut.slant)), needed + play(reach, needed) + FAINT)
     if found is None:
         return []
     inwards = v.left(outline.foot(found.edge).tangent)

@@ -19,6 +19,7 @@ from geometry.checks.hole_walls import wanted_to_slot
 from geometry.checks.items import plan
 from geometry.checks.ramp_edges import BESIDE
 from geometry.checks.ramp_walls import look_at
+from geometry.checks.scene import ALONG_NUT
 from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.snags import BACK, NUT, OUTLINE, short
 from geometry.checks.words import sort_of
@@ -28,7 +29,6 @@ from geometry.solids.ramp_gap import from_ramp
 from geometry.solids.ramps import RampCut, below, last_wood
 from geometry.solids.walls import Wall
 from geometry.strings.ramps import NUT_AIR
-from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2, Vec3
 
 
@@ -117,7 +117,8 @@ def _outline(model: Model, reach: Reach, ramp: RampErrors) -> list[Spec]:
     shape, outline = Wall(ramp.cut.path()), model.scene.outline
     whole = Chords.of(outline)
     # What lies at the nut line is the other clearance's.
-    chords = whole.picked(np.maximum(whole.a[:, 1], whole.b[:, 1]) > TOUCH)
+    ahead = np.array(model.scene.layout.nut.ahead)
+    chords = whole.picked(np.maximum(whole.a @ ahead, whole.b @ ahead) > ALONG_NUT)
     if not len(chords) or not shapely.intersects(shape.area, outline.area):
         return []
     far, strays = shapely.distance(chords.lines, shape.area), reach.ramps + reach.wall
@@ -130,7 +131,7 @@ def _outline(model: Model, reach: Reach, ramp: RampErrors) -> list[Spec]:
         if mine.far[0] <= least + 2 * strays + FAINT or least <= 0:
             corners.append((k, mine))
     points = np.unique(np.concatenate([chords.a, chords.b]), axis=0)
-    points = points[points[:, 1] > TOUCH]
+    points = points[points @ ahead > ALONG_NUT]
     near = points[shapely.distance(shapely.points(points), shape.area) <= least + 2 * strays + FAINT]
     (x, y), (u, w) = shapely.shortest_line(chords.lines[int(np.argmin(far))], shape.area).coords
     template = model.template

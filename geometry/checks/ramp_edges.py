@@ -8,7 +8,7 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
-from geometry.checks.scene import Opening, Scene, nut_line
+from geometry.checks.scene import ALONG_NUT, Opening, Scene, nut_line
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import aslant, both, into, tenths
 from geometry.layout import DrawnSlot, Nut, Slot, loop_of
@@ -31,7 +31,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
     nut = scene.memo.of(nut_line, scene.layout.nut.slant)
     for opening in scene.openings:
         if opening.slot.ramp is not None:
-            yield from scene.memo.of(_outline, opening, scene.outline)
+            yield from scene.memo.of(_outline, opening, scene.outline, nut)
             yield from scene.memo.of(_nut, opening, nut)
             yield from scene.memo.of(_below, opening, thickness, cover)
             for pocket in scene.openings:
@@ -39,7 +39,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
                     yield from scene.memo.of(_pocket, opening, pocket)
 
 
-def _outline(opening: Opening, outline: Wall) -> tuple[Snag, ...]:
+def _outline(opening: Opening, outline: Wall, nut: Nut) -> tuple[Snag, ...]:
     cut = ramp_cut(opening.slot)
     shape = Wall(cut.path())
     gap, p, q = outline.to(shape)
@@ -55,7 +55,7 @@ def _outline(opening: Opening, outline: Wall) -> tuple[Snag, ...]:
         measured, push = (float(min(inside.min(), 0.0)), None) if back is None else (-back[0], back[1])
         where = (float(worst[0]), float(worst[1]))
     # What lies at the nut line is the other check's.
-    if not short(measured, BESIDE) or where[1] <= (BESIDE if gap > 0 else 0.0) / 2 + TOUCH:
+    if not short(measured, BESIDE) or nut.before(where) <= (BESIDE if gap > 0 else 0.0) / 2 + ALONG_NUT:
         return ()
     a, b = both(measured, BESIDE)
     text = (say("The ramp of {slot} runs out at the edge by {measured} mm.", slot=opening.id, measured=into(measured))

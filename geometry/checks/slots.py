@@ -11,7 +11,7 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.memo import Memo, together
 from geometry.checks.pockets import pocket_advice, snags_beside
-from geometry.checks.scene import Opening, Scene, nut_line, slots_tree
+from geometry.checks.scene import ALONG_NUT, Opening, Scene, nut_line, slots_tree
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, into, mm, tenths
 from geometry.curves import Line, Path
@@ -22,7 +22,7 @@ from geometry.saying import say
 from geometry.solids.per_thread import remembered_per_thread
 from geometry.solids.slot_ways import into_outline, out_of_slot
 from geometry.solids.walls import Wall
-from geometry.tolerance import FLAT, TOUCH
+from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
 
 _FEW = 8
@@ -45,7 +45,7 @@ def _all(memo: Memo, openings: tuple[Opening, ...], outline: Wall, margins: Marg
     whole = openings
     if any(crossing):
         whole = memo.of(together, *[o for o, snag in zip(openings, crossing, strict=True) if snag is None])
-    found += memo.snags(_rail, whole, outline, margins)
+    found += memo.snags(_rail, whole, outline, margins, line)
     for i, k in memo.of(_neighbours, whole, margins.web):
         found += memo.of(_web, whole[i], whole[k], margins)
     return tuple(found)
@@ -103,17 +103,17 @@ def _floor(opening: Opening, thickness: float, margins: Margins) -> tuple[Snag, 
                  say("Rout {opening} {by} mm less deep, or right through.", opening=opening.id, by=tenths(needed - measured))),)
 
 
-def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
+def _rail(opening: Opening, outline: Wall, margins: Margins, nut: Nut) -> tuple[Snag, ...]:
     needed = margins.rail
     if opening.there:
-        return snags_beside(opening, outline, without_nut(outline), needed)
+        return snags_beside(opening, outline, without_nut(outline, nut), needed)
     inside = shapely.covers(outline.area, opening.wall.area)
     if inside and not shapely.dwithin(outline.line, opening.wall.line, needed + 2 * FLAT):
         return ()
     measured, where = _rail_of(opening.wall, outline, inside)
     if not short(measured, needed):
         return ()
-    beside = beside_nut(opening, outline, inside, margins)
+    beside = beside_nut(opening, outline, inside, margins, nut)
     if beside is not None:
         measured, p, q = beside
         where = v.middle(p, q)
@@ -136,26 +136,29 @@ def _rail(opening: Opening, outline: Wall, margins: Margins) -> tuple[Snag, ...]
                  push=_inwards(opening, outline, where, needed - measured)),)
 
 
-def beside_nut(opening: Opening, outline: Wall, inside: bool, margins: Margins) -> tuple[float, Vec2, Vec2] | None:
+def beside_nut(opening: Opening, outline: Wall, inside: bool, margins: Margins, nut: Nut) -> tuple[float, Vec2, Vec2] | None:
     """(rail in mm to the outline apart from the nut line, place on that, place of the slot) of a slot too close to the nut line.
 
     What such a slot leaves or lacks at the nut line is told there: as its rail counts the wood at the edges and the tip. None
     for a slot that keeps clear of the nut line or leaves the head elsewhere, and where the outline does not end along it.
     `inside`: whether the outline covers the slot.
     """
-    if not short(opening.wall.path.box[1], margins.slot_nut):
+    if not short(before_nut(opening, nut)[0], margins.slot_nut):
         return None
-    edges = without_nut(outline)
-    if edges is None or not inside and shapely.difference(opening.wall.area, outline.area).bounds[3] > FLAT:
+    edges = without_nut(outline, nut)
+    if edges is None:
+        return None
+    out = () if inside else shapely.get_coordinates(shapely.difference(opening.wall.area, outline.area)).tolist()
+    if any(nut.before(p) > ALONG_NUT + FLAT for p in out):
         return None
     return edges.to(opening.wall)
 
 
 @remembered_per_thread(maxsize=8)
-def without_nut(outline: Wall) -> Wall | None:
-    """An outline without its straight end along the nut line; None where it has none, or one in several parts."""
+def without_nut(outline: Wall, nut: Nut) -> Wall | None:
+    """An outline without its straight end along the nut line, slanted or not; None where it has none, or one in several parts."""
     pieces = outline.path.segments
-    along = [isinstance(piece, Line) and abs(piece.p0[1]) <= TOUCH and abs(piece.p1[1]) <= TOUCH for piece in pieces]
+    along = [isinstance(piece, Line) and max(abs(nut.before(piece.p0)), abs(nut.before(piece.p1))) <= ALONG_NUT for piece in pieces]
     begins = [i for i, own in enumerate(along) if not own and along[i - 1]]
     if len(begins) != 1:
         return None
