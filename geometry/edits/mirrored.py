@@ -9,7 +9,7 @@ from msgspec.structs import replace
 from geometry.edits.adding import remove_features
 from geometry.edits.loops import Nodes, shifted
 from geometry.edits.parts import OUTLINE, feature, group_of, loop_at, put, settled, with_loop
-from geometry.edits.shape import remove_node
+from geometry.edits.shape import without_pair
 from geometry.edits.twin_features import echo_features, twin_feature
 from geometry.edits.twins import echo_edge, echo_nodes, twin_edge, twin_of
 from geometry.errors import GeometryError
@@ -53,7 +53,7 @@ def _node_echoed(before: Headstock, after: Headstock, ref: str, index: int) -> H
     old, new = list(loop_at(before, ref).nodes), list(loop_at(after, ref).nodes)
     twin = twin_of(old, index)
     if len(new) == len(old) - 1:
-        return after if twin is None or twin == index else remove_node(after, ref, twin - (twin > index))
+        return with_loop(after, ref, without_pair(old, index, twin))
     if len(new) != len(old) or new == old:
         return after
     lead, end = [index], (index + 1) % len(new)

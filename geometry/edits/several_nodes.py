@@ -6,8 +6,8 @@ from collections.abc import Iterable
 
 from geometry.edits.loops import checked_index
 from geometry.edits.nodes import move_node
-from geometry.edits.parts import loop_at
-from geometry.edits.shape import remove_node
+from geometry.edits.parts import loop_at, with_loop
+from geometry.edits.shape import without_pair
 from geometry.edits.twins import twin_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -15,16 +15,17 @@ from geometry.saying import say
 
 
 def remove_nodes(layout: Headstock, ref: str, indices: Iterable[int], mirrored: bool = False) -> Headstock:
-    """The loop without these nodes (remove_node, one by one); mirrored: each with its twin, so that both sides become alike."""
+    """The loop without these nodes, one by one as remove_node takes them; mirrored: each with its twin, so that both sides become
+    alike."""
     nodes = list(loop_at(layout, ref).nodes)
     left = {checked_index(nodes, index) for index in indices}
     while left:
         index = max(left)
-        twin = twin_of(list(loop_at(layout, ref).nodes), index) if mirrored else None
-        layout = remove_node(layout, ref, index, mirrored)
+        twin = twin_of(nodes, index) if mirrored else None
+        nodes = without_pair(nodes, index, twin)
         gone = {index} if twin is None else {index, twin}
         left = {one - sum(other < one for other in gone) for one in left - gone}
-    return layout
+    return with_loop(layout, ref, nodes)
 
 
 def align_nodes(layout: Headstock, ref: str, indices: Iterable[int], axis: str, mirrored: bool = False) -> Headstock:

@@ -23,7 +23,7 @@ from geometry.edits.loops import (
 )
 from geometry.edits.nodes import move_node
 from geometry.edits.parts import loop_at, with_loop
-from geometry.edits.twins import echo_edge, twin_edge
+from geometry.edits.twins import echo_edge, mirror, twin_edge
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Node, loop_path
 from geometry.lengths import at_least, mm
@@ -68,6 +68,22 @@ def remove_node(layout: Headstock, ref: str, index: int) -> Headstock:
     nodes = list(loop_at(layout, ref).nodes)
     checked_index(nodes, index)
     return with_loop(layout, ref, _with_area(joined_edges(nodes, index)))
+
+
+def without_pair(nodes: Nodes, index: int, twin: int | None) -> Nodes:
+    """The nodes without one of them and its twin on the other side, as remove_node takes each; a curve that then runs across the
+    centreline is its own mirror image. GeometryError as remove_node.
+    """
+    n = len(nodes)
+    for one in sorted({index, index if twin is None else twin}, reverse=True):
+        nodes = joined_edges(nodes, one)
+    if twin is not None and (index - twin) % n in (1, n - 1):
+        across = (min(index, twin) - 1 if abs(index - twin) == 1 else -1) % len(nodes)
+        handles = nodes[across].handles
+        if handles is not None:
+            one = v.middle(handles[0], mirror(handles[1]))
+            nodes[across] = replace(nodes[across], handles=(one, mirror(one)))
+    return _with_area(nodes)
 
 
 def set_edge(layout: Headstock, ref: str, index: int, kind: EdgeKind, mirrored: bool = False) -> Headstock:

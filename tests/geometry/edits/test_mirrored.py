@@ -126,6 +126,9 @@ def test_nodes_removed_together_leave_both_sides_alike():
         assert is_symmetric(made.outline), chosen
         tried += 1
     assert tried > 10
+    for node in range(len(CURVED.nodes)):
+        alone = echo_edit(head, remove_node(head, "outline", node), ("outline",), node)
+        assert is_symmetric(alone.outline) and alone == remove_nodes(head, "outline", (node,), True), node
 
 
 def test_what_stands_on_the_centreline_is_not_silently_put_back():
