@@ -47,20 +47,17 @@ def side_features(layout: Headstock, side: Side) -> list[str]:
             if plan_point(layout, one.id)[0] * sign > (TOUCH if isinstance(one, Tuner) else ON_CENTRELINE)]
 
 
-def copy_side(layout: Headstock, source: Side, target: Side, replace_there: bool = True) -> Headstock:
-    """Mirrored copies of one side's tuners, rows, slots, pins and holes on the other side (see mirror_copies).
+def copy_side(layout: Headstock, source: Side, target: Side) -> Headstock:
+    """Mirrored copies of one side's tuners, rows, slots, pins and holes in place of those of the other (see mirror_copies).
 
-    `replace_there` removes what was on the other side first. The outline stays
-    as it is: make it symmetric first if the copies are to sit in the same places.
+    The outline stays as it is: make it symmetric first if the copies are to sit in the same places.
     """
     if source == target:
         raise GeometryError(say("A side is copied to the other side."))
     ids = side_features(layout, source)
     if not ids:
         raise GeometryError(say("There is nothing on the {source} side to copy.", source=term(source)))
-    if replace_there:
-        layout = remove_features(layout, side_features(layout, target))
-    return mirror_copies(layout, ids)
+    return mirror_copies(remove_features(layout, side_features(layout, target)), ids)
 
 
 def mirror_copies(layout: Headstock, ids: Iterable[str]) -> Headstock:

@@ -19,16 +19,14 @@ def lay_picture(layout: Headstock, picture: Picture | None) -> Headstock:
     return validate(replace(layout, picture=picture))
 
 
-def move_picture(layout: Headstock, shift: Vec2 = (0.0, 0.0), turn: float = 0.0, about: Vec2 = (0.0, 0.0)) -> Headstock:
-    """The picture turned about a point of the head (rad) and shifted (mm). GeometryError when it is locked."""
+def move_picture(layout: Headstock, shift: Vec2 = (0.0, 0.0), turn: float = 0.0) -> Headstock:
+    """The picture turned about the origin (rad) and then shifted (mm). GeometryError when it is locked."""
     picture = picture_of(layout)
     if picture.locked:
         raise GeometryError(say("The picture is locked: unlock it on the Outline stage to move it."))
     if not all(math.isfinite(v) for v in (*shift, turn)):
         raise GeometryError(say("A picture is moved by finite numbers."))
-    place = moved(moved(PlaneMap(picture.place), (-about[0], -about[1])), (about[0] + shift[0], about[1] + shift[1]),
-                  turn)
-    return lay_picture(layout, replace(picture, place=place.rows))
+    return lay_picture(layout, replace(picture, place=moved(PlaneMap(picture.place), shift, turn).rows))
 
 
 def set_picture(layout: Headstock, **fields: object) -> Headstock:

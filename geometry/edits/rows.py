@@ -57,19 +57,12 @@ def make_row(layout: Headstock, ids: Iterable[str], run: Literal["straight", "ed
     return settled(without_left_rows(layout, changed))
 
 
-def set_row_spacing(layout: Headstock, row: str, spacing: float, keep: int = 0) -> Headstock:
-    """Another spacing in mm for a row; its member number `keep` (0 first) stays where it is."""
+def set_row_spacing(layout: Headstock, row: str, spacing: float) -> Headstock:
+    """Another spacing in mm for a row; its first place stays where it is."""
     i = next((i for i, one in enumerate(layout.rows) if one.id == row), None)
     if i is None:
         raise GeometryError(say("The layout has no row named {row}.", row=row))
-    old = layout.rows[i]
-    shift = keep * (old.spacing - spacing)
-    if isinstance(old.run, EdgeRun):
-        run = replace(old.run, first=old.run.first + shift)
-    else:
-        heading = math.radians(old.run.heading)
-        run = replace(old.run, start=v.along(old.run.start, (math.cos(heading), math.sin(heading)), shift))
-    return settled(put(layout, "rows", i, checked(replace(old, spacing=spacing, run=run), row)))
+    return settled(put(layout, "rows", i, checked(replace(layout.rows[i], spacing=spacing), row)))
 
 
 def spread(layout: Headstock, ids: Iterable[str], along: Literal["edge", "line"] = "edge") -> Headstock:

@@ -10,7 +10,7 @@ import math
 from msgspec.structs import replace
 
 from geometry import vectors as v
-from geometry.edits.edge_places import along_of, near_edge, nearest_on_edges
+from geometry.edits.edge_places import near_edge, nearest_on_edges
 from geometry.edits.parts import checked, feature, point, put, settled, with_feature
 from geometry.errors import GeometryError
 from geometry.layout import (
@@ -32,12 +32,11 @@ from geometry.solids.frames import frame, row_point
 from geometry.vectors import Vec2
 
 
-def move_tuner(layout: Headstock, id: str, to: Vec2, change_side: bool = True) -> Headstock:
+def move_tuner(layout: Headstock, id: str, to: Vec2) -> Headstock:
     """A tuner brought to a point in mm as near as its mount lets it.
 
     Face mount: to the point itself. Side mount: to the nearest point of its
-    edge, square to it, or of the other edge when that is nearer and
-    `change_side` allows. In a row: the whole row moves so that this member
+    edge, square to it, or of the other edge when that is nearer. In a row: the whole row moves so that this member
     gets there; on a straight row the start is shifted, on a row along an edge
     the first place, and for a face mount the inset, too. Such a row stays on
     its side and its members stay between nut line and tip.
@@ -47,10 +46,7 @@ def move_tuner(layout: Headstock, id: str, to: Vec2, change_side: bool = True) -
     if isinstance(place, FreePlace):
         return _placed(layout, tuner, replace(place, at=to))
     if isinstance(place, EdgePlace):
-        if change_side:
-            side, along = nearest_on_edges(layout.outline, to, place.side)
-        else:
-            side, along = place.side, along_of(layout.outline, place.side, to)
+        side, along = nearest_on_edges(layout.outline, to, place.side)
         return _placed(layout, tuner, replace(place, side=side, along=along))
     row = layout.row(place.row)
     if isinstance(row.run, StraightRun):

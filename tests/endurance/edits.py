@@ -186,7 +186,7 @@ def lay_picture(layout: Headstock, chance: random.Random) -> Headstock:
 
 def in_picture(layout: Headstock, chance: random.Random) -> Headstock:
     if chance.random() < 0.5:
-        return picture.move_picture(layout, step(chance), far(chance), place(chance))
+        return picture.move_picture(layout, step(chance), far(chance))
     return picture.set_picture(layout, **chance.choice(({"opacity": far(chance)}, {"hidden": True}, {"locked": False})))
 
 
@@ -310,7 +310,7 @@ EDITS: dict[str, Edit] = {
     "add_node": on_loop(edits.add_node, part),
     "align": lambda l, c: edits.align(l, some(l, c), c.choice(("x", "y", "z")), c.choice((None, far(c)))),
     "bend_edge": on_loop(edits.bend_edge, part, place),
-    "copy_side": lambda l, c: edits.copy_side(l, c.choice(SIDES), c.choice(SIDES), c.random() < 0.5),
+    "copy_side": lambda l, c: edits.copy_side(l, c.choice(SIDES), c.choice(SIDES)),
     "duplicate": lambda l, c: edits.duplicate(l, some(l, c), step(c)),
     "echo_features": lambda l, c: edits.echo_features(l, edits.move_features(l, (held := some(l, c)), step(c)), held),
     "fillet": on_loop(edits.fillet, length),
@@ -325,7 +325,7 @@ EDITS: dict[str, Edit] = {
     "move_node": on_loop(edits.move_node, place),
     "move_nodes": lambda l, c: edits.move_nodes(l, loop(l, c)[0], c.sample(range(6), c.randrange(5)), step(c), c.random() < 0.3),
     "move_slot_end": lambda l, c: edits.move_slot_end(l, slot(l, c), c.choice(("nut", "tip")), place(c)),
-    "move_tuner": lambda l, c: edits.move_tuner(l, tuner(l, c), place(c), c.random() < 0.7),
+    "move_tuner": lambda l, c: edits.move_tuner(l, tuner(l, c), place(c)),
     "nudge": lambda l, c: edits.nudge(l, some(l, c), *step(c)),
     "remove_features": lambda l, c: edits.remove_features(l, some(l, c)[:c.choice((1, 1, 4))]),
     "align_nodes": lambda l, c: edits.align_nodes(l, loop(l, c)[0], c.sample(range(6), c.randrange(5)), c.choice("xy"),
@@ -343,7 +343,7 @@ EDITS: dict[str, Edit] = {
     "set_pattern": set_hardware,
     "set_place": set_place,
     "set_radius": on_loop(edits.set_radius, far),
-    "set_row_spacing": lambda l, c: edits.set_row_spacing(l, any_of(c, [r.id for r in l.rows]), length(c), c.choice((0, 1, 99))),
+    "set_row_spacing": lambda l, c: edits.set_row_spacing(l, any_of(c, [r.id for r in l.rows]), length(c)),
     "set_slot_length": lambda l, c: edits.set_slot_length(l, slot(l, c), c.choice((length(c), 60.0)), c.choice(("nut", "tip"))),
     "set_slot_width": lambda l, c: edits.set_slot_width(l, slot(l, c), length(c)),
     "set_smooth": on_loop(edits.set_smooth, lambda c: c.random() < 0.5),

@@ -42,11 +42,11 @@ def test_members_of_an_old_row_leave_it():
     assert all(made.tuner(f"line {k}").place == RowPlace(row="bass face", index=k) for k in range(3))
 
 
-def test_spacing_about_a_member():
-    made = sound(set_row_spacing(plain(), "line", 20.0, keep=1))
-    assert [plan_point(made, f"line {k}")[1] for k in range(3)] == pytest.approx([45.0, 65.0, 85.0])
-    edge = sound(set_row_spacing(plain(), "flank", 25.0, keep=2))
-    assert along_edge(edge, "flank 2")[1] == 90.0 and along_edge(edge, "flank 0")[1] == 40.0
+def test_spacing_from_the_first_place():
+    made = sound(set_row_spacing(plain(), "line", 20.0))
+    assert [plan_point(made, f"line {k}")[1] for k in range(3)] == pytest.approx([40.0, 60.0, 80.0])
+    edge = sound(set_row_spacing(plain(), "flank", 25.0))
+    assert along_edge(edge, "flank 2")[1] == 80.0 and along_edge(edge, "flank 0")[1] == 30.0
 
 
 def test_spreading_by_arc_length():

@@ -40,8 +40,6 @@ def test_a_side_tuner_slides_to_the_nearest_point_of_its_edge_and_stays_square_t
 def test_dragged_nearer_to_the_other_edge_it_changes_sides():
     assert along_edge(move_tuner(plain(), "treble side 1", (-30.0, 80.0)), "treble side 1") == (
         "bass", pytest.approx(80.0))
-    assert along_edge(move_tuner(plain(), "treble side 1", (-30.0, 80.0), change_side=False), "treble side 1") == (
-        "treble", pytest.approx(80.0))
 
 
 def test_a_member_takes_its_straight_row_along():
