@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from app.formats.csv_out import Cell, write_csv
@@ -34,6 +34,6 @@ def book_table(book: Book, planned: Sequence[Task]) -> list[tuple[Cell, ...]]:
     return rows
 
 
-def write_book(book: Book, planned: Sequence[Task], path: Path) -> None:
-    """Save the table. FormatError when the place cannot be written."""
-    write_csv(HEAD, book_table(book, planned), path)
+def write_book(book: Book, planned: Sequence[Task], path: Path, go_on: Callable[[], None] = lambda: None) -> None:
+    """Save the table. FormatError when the place cannot be written. `go_on` as for `save_bytes`."""
+    write_csv(HEAD, book_table(book, planned), path, go_on)

@@ -7,7 +7,7 @@ coordinates of the layout. Arcs stay arcs, circles stay circles.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from pathlib import Path
 from xml.sax.saxutils import escape
 
@@ -45,9 +45,9 @@ def svg_text(drawing: Drawing, title: str) -> str:
     return "\n".join([*lines, "</svg>", ""])
 
 
-def write_svg(drawing: Drawing, path: Path, title: str) -> None:
-    """Save the drawing. FormatError when the place cannot be written."""
-    save_bytes(path, svg_text(drawing, title).encode())
+def write_svg(drawing: Drawing, path: Path, title: str, go_on: Callable[[], None] = lambda: None) -> None:
+    """Save the drawing. FormatError when the place cannot be written. `go_on` as for `save_bytes`."""
+    save_bytes(path, svg_text(drawing, title).encode(), go_on=go_on)
 
 
 def path_data(curves: Iterable[Curve]) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -25,7 +26,7 @@ def write_book_file(window: Frame, book: Book, planned: Sequence[Task]) -> None:
     if chosen is None:
         return
     try:
-        written_beside(window, chosen, lambda _: write_book(book, planned, chosen))
+        written_beside(window, chosen, partial(write_book, book, planned, chosen))
     except FormatError as error:
         ask.warn(window, say("The job book was not written"), str(error))
     else:

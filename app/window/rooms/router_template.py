@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -36,9 +37,9 @@ def write_template(window: Frame, bit: str, bush: str | None, of: str = "") -> N
     try:
         if path.suffix.lower() == ".svg":
             title = say("{name}: template, 1 unit = 1 mm", name=layout.name)
-            written_beside(window, path, lambda _: write_svg(drawing, path, title))
+            written_beside(window, path, partial(write_svg, drawing, path, title))
         else:
-            written_beside(window, path, lambda _: write_dxf(drawing, path))
+            written_beside(window, path, lambda go_on: write_dxf(drawing, path, go_on=go_on))
     except FormatError as error:
         ask.warn(window, say("The template was not written"), str(error))
         return

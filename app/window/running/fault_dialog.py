@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import Qt
@@ -13,6 +14,7 @@ from app.formats.saving import save_bytes
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.window import ask
+from app.window.background.disk import written_beside
 from geometry.saying import say
 
 MOST_COUNTED = 100
@@ -86,7 +88,7 @@ class FaultDialog(ReadInOrder, QDialog):
         if path is None:
             return
         try:
-            save_bytes(path, self.report.encode("utf-8", "backslashreplace"))
+            written_beside(self, path, partial(save_bytes, path, self.report.encode("utf-8", "backslashreplace"), False))
         except FormatError as error:
             self._says.setText(str(error))
             return
