@@ -124,7 +124,7 @@ def shared_tilts(layout: Headstock, tuner_id: str) -> tuple[str, ...]:
         return ()
     found = []
     for tuner in layout.tuners:
-        if tuner.id == tuner_id or layout.pattern(tuner.pattern).mount != "side":
+        if layout.pattern(tuner.pattern).mount != "side":
             continue
         other = frame(layout, tuner)
         if (other.side != own.side and abs(other.origin[2] - own.origin[2]) <= 1e-6

@@ -75,15 +75,18 @@ def with_rack(layout: Headstock, *bits: RouterBit, bushes: tuple[GuideBush, ...]
     return replace(layout, rack=Rack(bits=bits, bushes=bushes, drills=drills))
 
 
-def rubbing(one: Pass, template: float, high: float = 5.0) -> tuple[float, float]:
-    """(height of a follower beside a template of that thickness, beside the wall below it), mm, of a pass whose bearing is not on the tip.
+def rubbing(one: Pass, template: float, high: float = 5.0) -> tuple[float, ...]:
+    """What may be told to rub in a pass whose bearing is not on the tip, mm, on a template of that thickness.
 
-    Heights above the wood: a shank goes on from where the edges end, a bearing is `high`, a bush comes down from the base.
+    Heights above the wood: a shank goes on from where the edges end, a bearing is `high`, a bush comes down from the base. On the
+    template the wall below it counts too; on the wall alone what rubs on the template besides need not be told.
     """
     tool = one.follower.bit
     if one.follower.bush is not None:
-        return min(one.follower.bush.length, template), 0.0
+        return (min(one.follower.bush.length, template),)
     low = tool.cutting_length - one.ends
     top = low + high if tool.bearing == "shank" else math.inf
     beside, wall = (max(0.0, min(top, to) - max(low, foot)) for foot, to in ((0.0, template), (-one.ends, 0.0)))
-    return beside, wall if abs(one.follower.diameter - tool.cutter) <= 0.02 else 0.0
+    if abs(one.follower.diameter - tool.cutter) > 0.02:
+        wall = 0.0
+    return (beside + wall,) if one.rubs_on == "template" else (beside + wall, wall)

@@ -40,6 +40,8 @@ def test_a_router_that_does_not_plunge_so_far_is_named():
     ({}, {"depth": 9.0, **OPEN}, "off the floor of a blind slot"),
     ({}, {"light": True, "entry": 0.0}, "no drill of the rack opens the waste"),
     ({}, {"light": True, "entry": 11.0}, "12 mm does not go into a hole of 11 mm"),
+    ({"ring": 8.0}, {"light": True, "entry": 11.0}, "12 mm does not go into a hole of 11 mm"),
+    ({"ring": 16.0}, {"light": True, "entry": 14.0}, "16 mm does not go into a hole of 14 mm"),
     ({"cutting": 15}, OPEN, "whole 16 mm at once, and its cutting edges are 15 mm"),
     ({"cutter": 10}, OPEN, "the deepest pass that suits it is 15 mm"),
     ({"out": 20}, OPEN, "needs 21 mm under the base, and it stands only 20 mm out of it"),

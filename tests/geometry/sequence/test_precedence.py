@@ -10,6 +10,8 @@ from geometry.layout import Ear, EdgePlace, FreePlace, Headstock, Pin, Slot, Str
 from geometry.sequence import Before, Wishes, operations, precedence
 from geometry.sequence.plans import Routing
 from geometry.sequence.precedence import RULES
+from geometry.sequence.shadows import drilled
+from geometry.solids import holes
 from tests.geometry.sequence.specimens import THROUGH, TURNED, demo, stocked
 
 REPLACE = msgspec.structs.replace
@@ -109,6 +111,21 @@ def test_a_side_bore_below_a_blind_slot_may_come_after_it() -> None:
         slot = REPLACE(stocked().slots[0], depth=depth)
         found = edges(stocked(slots=(slot,)), {"slot": THROUGH, "outline": THROUGH})
         assert len(between(found, "side bore flank.1.1", "rout slot 1")) == count
+
+
+def test_a_side_bore_crosses_the_glue_line_of_an_ear_that_lies_in_the_waste_alone() -> None:
+    """The edge at 40, the square edge at 45, the ear 3 wide: the bore at y = 100 meets it only on its way from mark to seat."""
+    ear = Ear(id="ear", side="treble", width=3.0, start=20.0, end=150.0)
+    crossed = between(edges(stocked(ears=(ear,))), "glue ear ear", "side bore flank.1.1")
+    assert [edge.grade for edge in crossed] == ["impossible"] and "glue line" in crossed[0].protects
+    assert not between(edges(stocked(ears=(replace(ear, end=90.0),))), "glue ear ear", "side bore flank.1.1")
+
+
+def test_in_plan_a_side_bore_takes_wood_from_its_mark_to_its_end() -> None:
+    """From the square edge at 45 through 5 of waste and 30 more, 6.4 wide about y = 100."""
+    flank = next(d for hole in holes(stocked()) for d in hole.drillings if d.of == "flank" and d.role == "post")
+    assert drilled(flank).bounds == pytest.approx((10.0, 96.8, 45.0, 103.2))
+    assert drilled(replace(flank, mark=None, stop=30.0)).bounds == pytest.approx((10.0, 96.8, 40.0, 103.2))
 
 
 def test_later_trips_wait_for_earlier_ones() -> None:

@@ -47,6 +47,15 @@ def test_a_face_tuner_turns_to_the_nearest_edge():
     assert frame["b"].u == pytest.approx((-1.0, 0.0, 0.0))
 
 
+@pytest.mark.parametrize("turn", [30.0, 200.0])
+def test_a_face_tuner_that_is_turned_points_where_it_is_turned_to(turn):
+    """v lies to the left of u on the face; a hole 9 to the button and 2 to its left goes with them."""
+    placed = frames(head(tuners=(face("a", 10.0, 90.0, turn=turn),), patterns=(FACE,)))["a"]
+    u = (math.cos(math.radians(turn)), math.sin(math.radians(turn)))
+    assert placed.u == pytest.approx((*u, 0.0)) and placed.v == pytest.approx((-u[1], u[0], 0.0))
+    assert placed.at(9.0, 2.0) == pytest.approx((10.0 + 9.0 * u[0] - 2.0 * u[1], 90.0 + 9.0 * u[1] + 2.0 * u[0], 0.0))
+
+
 def test_rows_space_their_members():
     rows = (Row(id="straight", run=StraightRun(start=(10.0, 20.0), heading=90.0), spacing=25.0),
             Row(id="edge", run=EdgeRun(side="bass", first=30.0, inset=11.0), spacing=40.0))

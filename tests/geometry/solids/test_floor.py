@@ -37,6 +37,13 @@ def test_by_hand(drilling, height, expected):
     assert gap == pytest.approx(expected, abs=1e-9)
 
 
+@pytest.mark.parametrize(("drilling", "place"), [(level(-20.0, 50.0), (-6.0, 50.0)), (level(40.0, 50.0, math.pi), (6.0, 50.0))])
+def test_the_place_is_on_the_floor_over_the_axis_or_on_its_rim(drilling, place):
+    """Where the axis first comes under it; and the wall that it ends before."""
+    _, found = floor_gap(drilling, SLOT, 5.0)
+    assert found == pytest.approx(place, abs=1e-6)
+
+
 @given(st.floats(-30, 30), st.floats(-30, 130), st.floats(0, 6.28), st.floats(1, 40), st.floats(0.5, 5),
        st.floats(0.1, 8))
 def test_the_floor_is_as_far_as_the_nearest_of_many_posts_that_fill_it(x, y, turn, depth, radius, height):
