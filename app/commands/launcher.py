@@ -16,7 +16,7 @@ def run(request: argparse.Namespace) -> int:
               file=sys.stderr)
         return REFUSED
     if sys.platform == "darwin":
-        print(say("On macOS the bundled program brings its launcher and opens layouts itself; see RECIPES.md for how "
+        print(say("On macOS the bundled program brings its launcher and opens layouts itself; see DEVELOPERS.md for how "
                   "it is made."), file=sys.stderr)
         return REFUSED
     from app.launcher.install import data_folder, install, remove

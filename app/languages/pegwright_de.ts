@@ -4864,8 +4864,8 @@
         <translation>Versatz von {slot}</translation>
     </message>
     <message>
-        <source>On macOS the bundled program brings its launcher and opens layouts itself; see RECIPES.md for how it is made.</source>
-        <translation>Auf macOS bringt das gebündelte Programm seinen Starter mit und öffnet Entwürfe selbst; wie es gemacht wird, steht in RECIPES.md.</translation>
+        <source>On macOS the bundled program brings its launcher and opens layouts itself; see DEVELOPERS.md for how it is made.</source>
+        <translation>Auf macOS bringt das gebündelte Programm seinen Starter mit und öffnet Entwürfe selbst; wie es gemacht wird, steht in DEVELOPERS.md.</translation>
     </message>
     <message>
         <source>On the drawing: hold the next thing, the thing before</source>

@@ -5,8 +5,12 @@ import subprocess
 import sys
 from pathlib import Path
 
+import pytest
+
 from app.setup.places import CHECKOUT
 
+AT_THE_TOP = {"README.md", "DEVELOPERS.md", "pyproject.toml", "app", "geometry", "tests", "samples"}
+"""What a newcomer sees first, beside files that begin with a dot."""
 LONGEST = 400
 LONGER_FOR_A_REASON: dict[str, str] = {}
 """Path of a file over the limit, and why it is better whole."""
@@ -20,6 +24,13 @@ def sources() -> list[str]:
 
 def test_all_rooms_are_looked_at() -> None:
     assert {file.partition("/")[0] for file in sources()} >= {"app", "geometry", "tests"}
+
+
+@pytest.mark.skipif(not Path(CHECKOUT, ".git").exists(), reason="only a checkout tells what belongs to the project")
+def test_the_top_level_stays_small() -> None:
+    kept = subprocess.run(["git", "ls-files", "-z"], cwd=CHECKOUT, capture_output=True, check=True).stdout.decode()
+    top = {name.partition("/")[0] for name in kept.split("\0") if name and not name.startswith(".")}
+    assert top == AT_THE_TOP
 
 
 def faults(file: str) -> list[str]:

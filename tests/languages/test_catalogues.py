@@ -30,7 +30,7 @@ def test_the_catalogue_holds_what_is_said_and_nothing_else(code: str) -> None:
 
 @pytest.mark.parametrize("code", TRANSLATED)
 def test_every_sentence_is_translated(code: str) -> None:
-    """The German word list in RECIPES.md helps; `python3 -m tests.languages` compiles what was filled in."""
+    """The German word list in DEVELOPERS.md helps; `python3 -m tests.languages` compiles what was filled in."""
     kept = source.kept(code)
     assert sorted(message.text for message in collect.messages() if not kept.get(message)) == []
 
