@@ -11423,6 +11423,10 @@
         <translation>fehlt</translation>
     </message>
     <message>
+        <source>large tuners through the face</source>
+        <translation>große Mechaniken durch die Vorderseite</translation>
+    </message>
+    <message>
         <source>leave out</source>
         <translation>weglassen</translation>
     </message>

@@ -117,6 +117,8 @@ def needs(numbers: Numbers, side: Side) -> SideNeeds:
     if not count:
         return made
     words = {"face": say("tuners through the face"), "side": say("tuners through the side"), "mixed": say("mixed tuners")}[mount]
+    if numbers.large:
+        words = say("large tuners through the face")
     least = LEAST_LARGE if numbers.large else LEAST_PITCH[mount]
     if count > 1 and numbers.pitch < least:
         raise Refused("pitch", least, say("{pitch} from tuner to tuner is too little for {words}: their plates and "

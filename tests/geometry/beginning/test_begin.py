@@ -61,6 +61,12 @@ def test_every_bass_is_sound_or_refused_with_what_would_do(counts, pitch, length
     assert {layout.pattern(t.pattern).post.diameter for t in layout.tuners} == {12.0}
 
 
+def test_a_bass_is_refused_in_its_own_words():
+    with pytest.raises(Refused, match="^30 mm from tuner to tuner is too little for large tuners") as refused:
+        begin(Numbers(2, 2, pitch=30.0, large=True))
+    assert (refused.value.field, refused.value.value) == ("pitch", 35.0)
+
+
 @pytest.mark.parametrize("side", ["bass", "treble"])
 def test_large_tuners_go_through_the_face(side):
     with pytest.raises(GeometryError, match=f"choose so on the {side} side"):
