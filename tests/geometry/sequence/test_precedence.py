@@ -6,7 +6,7 @@ import pytest
 from msgspec.structs import replace
 
 from geometry.edits.hand_cuts import set_flat, set_ramp
-from geometry.layout import Ear, EdgePlace, FreePlace, Headstock, Pin, Slot, StraightSlot, Template
+from geometry.layout import Ear, EdgePlace, FreePlace, Headstock, Pin, SingleHole, Slot, StraightSlot, Template
 from geometry.sequence import Before, Wishes, operations, precedence
 from geometry.sequence.plans import Routing
 from geometry.sequence.precedence import RULES
@@ -126,6 +126,15 @@ def test_in_plan_a_side_bore_takes_wood_from_its_mark_to_its_end() -> None:
     flank = next(d for hole in holes(stocked()) for d in hole.drillings if d.of == "flank" and d.role == "post")
     assert drilled(flank).bounds == pytest.approx((10.0, 96.8, 45.0, 103.2))
     assert drilled(replace(flank, mark=None, stop=30.0)).bounds == pytest.approx((10.0, 96.8, 40.0, 103.2))
+
+
+@pytest.mark.parametrize(("x", "beside_slot", "near_outline"), [(31.4, True, True), (32.6, False, True), (30.2, True, True), (29.4, True, False)])
+def test_thin_wood_beside_a_bore_is_up_to_twice_its_margin(x: float, beside_slot: bool, near_outline: bool) -> None:
+    """A bore of 5 between the slot's wall at 23.5 and the edge at 40: 2 x 3 mm count beside the slot, 2 x 4 mm beside the outline."""
+    layout = stocked(holes=(SingleHole(id="peep", at=(x, 120.0), diameter=5.0, depth=7.0),), tuners=stocked().tuners[:1])
+    found = edges(layout)
+    assert bool(between(found, "bore peep.1", "waste holes slot")) == beside_slot
+    assert bool(between(found, "bore peep.1", "cut outline")) == near_outline
 
 
 def test_later_trips_wait_for_earlier_ones() -> None:
