@@ -17,6 +17,7 @@ from geometry.cures.carry_out import carried_out
 from geometry.curves import Matrix, Path
 from geometry.edits import clipping, hand_cuts, hardware, holes, imported, mirrored, offsetting, picture, string_count, strings
 from geometry.edits import rack as rack_edits
+from geometry.edits.retainers import add_retainer
 from geometry.layout import EdgePlace, FreePlace, Headstock, Picture, RowPlace, StraightSlot, feature_ids
 from geometry.layout.outline import loop_path
 from geometry.layout.slots import slot_path, straight_path
@@ -302,6 +303,9 @@ def set_hardware(layout: Headstock, chance: random.Random) -> Headstock:
 EDITS: dict[str, Edit] = {
     "add_drawn_slot": lambda l, c: edits.add_drawn_slot(l, wall(c), c.choice((None, length(c)))),
     "add_hole": lambda l, c: edits.add_hole(l, place(c), length(c), c.choice((None, length(c)))),
+    "add_retainer": lambda l, c: add_retainer(l if c.random() < 0.5 else replace(
+        l, nut=replace(l.nut, pitch=0.0, height=c.uniform(6.0, 12.0)))),
+    "set_retainer": lambda l, c: holes.set_retainer(l, some(l, c, [one.id for one in (*l.holes, *l.pins)]), c.random() < 0.6),
     "add_pin": lambda l, c: edits.add_pin(l, place(c), length(c)),
     "add_truss_rod_pocket": lambda l, c: edits.add_truss_rod_pocket(l, length(c), length(c), length(c)),
     "set_slots_there": lambda l, c: edits.set_slots_there(l, some(l, c, [one.id for one in l.slots]), c.random() < 0.5),
