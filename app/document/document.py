@@ -6,19 +6,22 @@ import os
 from collections.abc import Callable
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from msgspec.structs import replace
 from PySide6.QtCore import QObject, Signal
 
 from app.document.book_record import BookRecord
 from app.document.history import History
-from app.document.writing import Written, changed, written
 from app.formats import headstock
 from app.formats.errors import Unconfirmed
 from app.formats.reading import Known, unasked
 from app.formats.saving import fingerprint
 from geometry.checks import CheckResult, LiveCheck
 from geometry.layout import Book, Headstock, feature_ids
+
+if TYPE_CHECKING:
+    from app.document.writing import Written
 
 
 class Document(QObject):
@@ -105,6 +108,8 @@ class Document(QObject):
     @property
     def changed_elsewhere(self) -> bool:
         """Whether something else has written the file since it was read or saved here."""
+        from app.document.writing import changed  # here, as in `save`: a start writes nothing
+
         return self.path is not None and changed(self.path, self.seen)
 
     @property
@@ -223,6 +228,8 @@ class Document(QObject):
         Unconfirmed, but then what the open file holds is known to be from here. Without `over` ChangedElsewhere when another
         program has written the open file meanwhile.
         """
+        from app.document.writing import written
+
         layout = self.layout
         mine = None if over or self.path is None else self.known
         try:

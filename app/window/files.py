@@ -12,20 +12,19 @@ from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QWidget
 
 from app.document import Document
-from app.document.writing import ChangedElsewhere, Written
 from app.formats import headstock
 from app.formats.errors import FormatError, Unconfirmed
 from app.formats.headstock import SUFFIX, Opened
 from app.formats.reading import Known, known
 from app.formats.saving import before
 from app.window import ask, kept
-from app.window.background.disk import NotWaitedFor, read_beside, written_beside
 from app.window.demo import in_language, is_sample
 from app.window.input.typed_text import take_typed
 from geometry.layout import Headstock
 from geometry.saying import count, say
 
 if TYPE_CHECKING:
+    from app.document.writing import Written
     from app.window.frame import Frame
 
 MOST_RECENT = 10
@@ -118,6 +117,8 @@ class Files:
 
     def open_before(self) -> None:
         """Bring back, as a step that can be undone, what the file held before it was saved last."""
+        from app.window.background.disk import read_beside  # here and below: a start opens its layout by itself
+
         path = self._document.path
         try:
             layout = None if path is None else read_beside(self._window, path, partial(_read_before, path))
@@ -140,6 +141,7 @@ class Files:
     def save_as(self) -> bool:
         """Ask for a place and save there."""
         from app.formats.file_names import stem_of  # here: a start saves nothing
+        from app.window.background.disk import read_beside
 
         suggestion = self._document.path or Path(self._folder()) / f"{stem_of(self._document.layout.name, 'layout')}{SUFFIX}"
         path = ask.save_file(self._window, say("Save the layout"), str(suggestion), ask.LAYOUTS)
@@ -163,6 +165,9 @@ class Files:
 
     def _write(self, path: Path, over: bool = False) -> bool:
         """`over`: also where another program has written what is open here."""
+        from app.document.writing import ChangedElsewhere
+        from app.window.background.disk import NotWaitedFor
+
         try:
             done = self._document.save(path, over, partial(self._beside, path))
         except ChangedElsewhere:
@@ -183,6 +188,8 @@ class Files:
         return True
 
     def _beside(self, path: Path, work: Callable[..., Written]) -> Written:
+        from app.window.background.disk import written_beside
+
         return written_beside(self._window, path, lambda go_on: work(go_on=go_on))
 
     def _take_theirs(self, path: Path) -> None:
@@ -208,6 +215,8 @@ class Files:
 
 def opened_beside(window: QWidget | None, path: Path) -> Opened | None:
     """A layout and what is known of its file; None, and said, when it cannot be read, and when the maker does not wait for it."""
+    from app.window.background.disk import read_beside
+
     try:
         return read_beside(window, path, partial(headstock.opened, path))
     except FormatError as error:

@@ -16,7 +16,6 @@ from app.tools import Done, Shown
 from app.window import actions, closing, kept, place
 from app.window.background.aside import hand_works
 from app.window.background.motion import Motion
-from app.window.background.waiting import waited_for
 from app.window.changes import Changes
 from app.window.commands import Commands
 from app.window.cures import Cures
@@ -346,6 +345,8 @@ class MainWindow(Frame):
         return may
 
     def closeEvent(self, event) -> None:
+        from app.window.background.waiting import waited_for  # here: a start waits for nothing
+
         event.ignore()
         if not waited_for(self) and (self.asked or self.may_close()):
             event.accept()

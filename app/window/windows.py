@@ -12,7 +12,6 @@ from shiboken6 import isValid
 
 from app.formats.reading import Known, unasked
 from app.threads.background import end_all, running
-from app.window.background.waiting import waited_for
 from app.window.demo import in_language, is_sample, own_demo
 from app.window.files import opened_beside
 from geometry.layout import Headstock
@@ -159,6 +158,8 @@ class Windows(QObject):
     def quit(self) -> bool:
         """Ask in each window with unsaved work, then close all. False when one wants to stay, or waits for something: then all
         stay."""
+        from app.window.background.waiting import waited_for  # here: a start waits for nothing
+
         if any(waited_for(window) for window in self._all):
             return False
         for window in reversed(self.all):

@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEventLoop, QObject, Qt, QTimer, Signal
-from PySide6.QtWidgets import QProgressBar, QProgressDialog, QWidget
+from PySide6.QtWidgets import QWidget
 from shiboken6 import isValid
 
 from app.look.plain import plain
 from app.threads.background import Background
 from geometry.cancellation import At
 from geometry.saying import say
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QProgressDialog
 
 SHOWS_MS = 400
 """How long work goes on before it is told of."""
@@ -119,6 +123,8 @@ class Waiting(QObject):
         self.over()
 
     def _show(self) -> None:
+        from PySide6.QtWidgets import QProgressBar, QProgressDialog  # here: a start waits for nothing that is told of
+
         self._box = box = QProgressDialog(plain(self._words), self._stops, 0, 0, self.asker)
         bar = QProgressBar(box)
         bar.setTextVisible(False)  # letters over both halves of a bar can be read on neither

@@ -11,7 +11,6 @@ from PySide6.QtGui import QPixmap
 from app.document.leftovers import Leftover, Look
 from app.look.picture import picture
 from app.window import ask
-from app.window.background.waiting import answer_soon
 from geometry.drawing import opened_out
 from geometry.saying import count, say
 
@@ -57,6 +56,8 @@ def recover(windows: Windows, left: list[Leftover]) -> int:
 
 def _looked(window: MainWindow, found: Leftover) -> Look:
     """What is there under the name it came from; when its drive does not answer soon it is as if nothing were."""
+    from app.window.background.waiting import answer_soon  # here: most starts find nothing
+
     return answer_soon(window, found.look, Look(False, False, None), LOOK_MS)
 
 
