@@ -13,12 +13,13 @@ import shapely
 
 from geometry.checks.items import Item
 from geometry.checks.memo import Memo, together
-from geometry.checks.scene import Opening, Scene
+from geometry.checks.scene import Opening, Scene, nut_line
 from geometry.checks.snags import TIGHT, Snag, short
 from geometry.checks.words import both, into, listed, tenths
 from geometry.errors import GeometryError
 from geometry.layout.shop import Margins
 from geometry.layout.slots import Ramp
+from geometry.layout.strings import Nut
 from geometry.saying import say
 from geometry.strings.dive import Clearance, Dive, dives_into, surely
 from geometry.strings.ramps import ramp_for
@@ -34,10 +35,11 @@ def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every string with the slot that its post lies across."""
     over = scene.memo.snags_together(_over, scene.runs, scene.to_rout)
     # Most that is moved ends over no slot: then nothing of this changes.
-    return scene.memo.whole(_all, over, scene.to_rout, scene.layout.margins, scene.layout.blank.thickness)
+    return scene.memo.whole(_all, over, scene.to_rout, scene.memo.of(nut_line, scene.layout.nut.slant), scene.layout.margins,
+                            scene.layout.blank.thickness)
 
 
-def _all(memo: Memo, over: tuple[tuple[Run, Item, int], ...], openings: tuple[Opening, ...], margins: Margins,
+def _all(memo: Memo, over: tuple[tuple[Run, Item, int], ...], openings: tuple[Opening, ...], nut: Nut, margins: Margins,
          thickness: float) -> tuple[Snag, ...]:
     """Snags of strings that end over the box of a slot, which is given by its number; what is known of each is kept in `memo`."""
     dives: list[list[Dive]] = [[] for _ in openings]
@@ -53,7 +55,7 @@ def _all(memo: Memo, over: tuple[tuple[Run, Item, int], ...], openings: tuple[Op
             continue
         told = [next(airs) for _ in group]
         if any(short(above.air, margins.string_air) for above, _ in told):
-            found += memo.of(_end, opening, memo.of(together, *group), memo.of(together, *told), margins, thickness)
+            found += memo.of(_end, opening, memo.of(together, *group), memo.of(together, *told), nut, margins, thickness)
         for one, air in zip(group, told, strict=True):
             if short(air[1].air, margins.string_air):
                 found += memo.of(_beside, opening, one, air, margins)
@@ -103,8 +105,8 @@ def ramp_words(ramp: Ramp) -> str:
                length=tenths(ramp.length), depth=tenths(ramp.depth), angle=angle)
 
 
-def _end(opening: Opening, dives: tuple[Dive, ...], airs: tuple[tuple[Clearance, Clearance], ...], margins: Margins,
-         thickness: float) -> tuple[Snag, ...]:
+def _end(opening: Opening, dives: tuple[Dive, ...], airs: tuple[tuple[Clearance, Clearance], ...], nut: Nut,
+         margins: Margins, thickness: float) -> tuple[Snag, ...]:
     """One snag for a slot: the worst string over its nut end, and which others."""
     needed = margins.string_air
     low = [(clearance, one) for one, (clearance, _) in zip(dives, airs, strict=True) if short(clearance.air, needed)]
@@ -125,7 +127,7 @@ def _end(opening: Opening, dives: tuple[Dive, ...], airs: tuple[tuple[Clearance,
         text += (say("; string {other} comes too near as well", other=others[0]) if len(others) == 1 else
                  say("; strings {others} come too near as well", others=listed(others)))
     try:
-        ramp = ramp_for(opening.slot, dives, thickness, margins)
+        ramp = ramp_for(opening.slot, dives, nut, thickness, margins)
         cure = "" if ramp is None else (say("Make {what} {ramp_words}.",
                                             what=what, ramp_words=ramp_words(ramp)) if ramped else
                                         say("Give {opening} a ramp {ramp_words}.",

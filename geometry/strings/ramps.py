@@ -12,6 +12,7 @@ from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 from geometry.layout.shop import Margins
 from geometry.layout.slots import Ramp, Slot, slot_path
+from geometry.layout.strings import Nut
 from geometry.lengths import mm
 from geometry.saying import say
 from geometry.solids.ramps import RampCut, below, nut_end, ramp_cut
@@ -48,10 +49,10 @@ def freeing_ramp(layout: Headstock, slot_id: str, width: float | None = None) ->
     if slot is None:
         raise GeometryError(say("There is no slot named {slot_id}.", slot_id=slot_id))
     found = runs(layout)
-    return ramp_for(slot, dives(layout, slot, found), layout.blank.thickness, layout.margins, width)
+    return ramp_for(slot, dives(layout, slot, found), layout.nut, layout.blank.thickness, layout.margins, width)
 
 
-def ramp_for(slot: Slot, found: Sequence[Dive], thickness: float, margins: Margins, width: float | None = None) -> Ramp | None:
+def ramp_for(slot: Slot, found: Sequence[Dive], nut: Nut, thickness: float, margins: Margins, width: float | None = None) -> Ramp | None:
     """As freeing_ramp, for strings that are known to dive into the slot."""
     air = margins.string_air
     bare = [one.with_ramp(None) for one in found]
@@ -61,20 +62,22 @@ def ramp_for(slot: Slot, found: Sequence[Dive], thickness: float, margins: Margi
     # The one that lacked air comes first: most often it is the one to lack it again.
     tried = [bare[first], *bare[:first], *bare[first + 1:]]
     shortest, needs = _first_guess(slot, bare, air)
-    ramp = _freeing(slot, tried, air, shortest, needs, width)
+    room = _room(slot, nut, width)
+    ramp = _freeing(slot, tried, air, shortest, needs, room, width)
+
     def leaves_enough(one: Ramp) -> bool:
         return _enough_below(replace(slot, ramp=one), found[0].wall, thickness, margins.side_cover)
 
     if leaves_enough(ramp):
         return ramp
-    spare = _room(slot) - ramp.length
+    spare = room - ramp.length
     for k in range(1, _FLATTER + 1):
         # From farther off a ramp comes down flatter, so that its end beyond the edge which the strings cross goes less deep.
         length = _down(ramp.length + spare * k / _FLATTER)
         if not leaves_enough(Ramp(length=length, depth=_shallowest(needs, length), width=width)):
             continue  # none that frees them is shallower: no need to try it on the exact shapes
         try:
-            flat = _freeing(slot, tried, air, length, needs, width)
+            flat = _freeing(slot, tried, air, length, needs, room, width)
         except GeometryError:
             continue
         if leaves_enough(flat):
@@ -95,12 +98,12 @@ def _enough_below(slot: Slot, wall: Wall, thickness: float, cover: float) -> boo
             and (slot.through(thickness) or cut.depth < slot.floor(thickness)))
 
 
-def _freeing(slot: Slot, tried: list[Dive], air: float, length: float, needs: Needs, width: float | None) -> Ramp:
-    """The shallowest ramp from a length (mm) on that frees all strings, of which those that lack air move to the front."""
+def _freeing(slot: Slot, tried: list[Dive], air: float, length: float, needs: Needs, room: float, width: float | None) -> Ramp:
+    """The shallowest ramp from a length on and shorter than `room` (mm) that frees all strings, of which those that lack air move to the front."""
     depth = _shallowest(needs, length)
     for _ in range(_TRIES):
         ramp = Ramp(length=length, depth=depth, width=width)
-        if not length < _room(slot):
+        if not length < room:
             raise GeometryError(say("A ramp that frees the strings of {slot} would begin {nut_air} or less from "
                                     "the nut: raise the nut, or start the slot nearer to it.",
                                     slot=slot.id, nut_air=mm(NUT_AIR)))
@@ -149,10 +152,11 @@ def _shallowest(needs: Needs, length: float) -> float:
     return _up(max(_STEP, max(deep / (length + at_edge) for at_edge, deep in needs) * length))
 
 
-def _room(slot: Slot) -> float:
-    """How long a ramp may be before it comes to the nut, mm along the slot's axis."""
+def _room(slot: Slot, nut: Nut, width: float | None) -> float:
+    """How long a ramp may be before its nearer corner comes to the nut line, mm along the slot's axis."""
     end = nut_end(slot)
-    return (end.at[1] - NUT_AIR) / max(end.axis[1], 1e-9)
+    nearer = abs(v.cross(end.axis, nut.ahead)) * (end.width if width is None else width) / 2
+    return (nut.before(end.at) - nearer - NUT_AIR) / max(v.dot(end.axis, nut.ahead), 1e-9)
 
 
 def _up(length: float) -> float:

@@ -7,7 +7,7 @@ import pytest
 from msgspec.structs import replace
 
 from geometry.errors import GeometryError
-from geometry.layout import Margins, Ramp, Slot, StraightSlot, slot_path
+from geometry.layout import Margins, Nut, Ramp, Slot, StraightSlot, slot_path
 from geometry.solids.ramps import ramp_cut
 from geometry.solids.walls import Wall
 from geometry.strings.dive import dives_into, first_lacking
@@ -16,6 +16,7 @@ from geometry.strings.runs import Run
 from geometry.tolerance import TOUCH
 
 THICK = 18.0
+NUT = Nut()
 AIR = Margins().string_air
 
 
@@ -50,7 +51,7 @@ def heads(seed):
             runs.append(string(str(number), x + rng.uniform(-0.6, 0.6) * width, post, rng.uniform(0.5, 3), rng.uniform(2, 8), rng.uniform(0.25, 1.4)))
         found = dives(slot, runs)
         try:
-            ramp = ramp_for(slot, found, THICK, Margins()) if found else None
+            ramp = ramp_for(slot, found, NUT, THICK, Margins()) if found else None
         except GeometryError:
             continue
         if ramp is not None:
@@ -73,19 +74,19 @@ def test_a_string_that_runs_into_the_wall_beside_it_makes_the_ramp_of_the_others
     beside = string("beside", 10.0, (7.0, 90.0), 1.0, 3.0, 0.5)
     both = dives(slot, [over, beside])
     assert [one.over_an_end for one in both] == [True, False]
-    assert ramp_for(slot, both, THICK, Margins()) == ramp_for(slot, both[:1], THICK, Margins())
+    assert ramp_for(slot, both, NUT, THICK, Margins()) == ramp_for(slot, both[:1], NUT, THICK, Margins())
 
 
 def test_a_ramp_goes_less_deep_than_its_blind_slot():
     slot = Slot(id="s", shape=StraightSlot(nut_end=(0.0, 28.0), tip_end=(0.0, 120.0), width=16.0))
     found = dives(slot, [string("over", 0.0, (0.0, 70.0), 2.0, 6.0, 0.5)])
-    free = ramp_for(slot, found, THICK, Margins())
+    free = ramp_for(slot, found, NUT, THICK, Margins())
     deep = free.depth
     assert deep > 0.5
     for depth, enough in ((deep + 0.05, True), (deep, False), (deep - 0.3, False)):
         blind = replace(slot, depth=depth)
         if enough:
-            assert ramp_for(blind, found, THICK, Margins()) == free
+            assert ramp_for(blind, found, NUT, THICK, Margins()) == free
         else:
             with pytest.raises(GeometryError, match="as deep as the slot"):
-                ramp_for(blind, found, THICK, Margins())
+                ramp_for(blind, found, NUT, THICK, Margins())

@@ -11,9 +11,13 @@ from geometry.accuracy.spec import Reach
 from geometry.checks import check
 from geometry.drawing.shapes import nut_line
 from geometry.edits import mirror_layout
-from geometry.layout import Margins, Nut, Ramp, Slot, StraightSlot, String
+from geometry.errors import GeometryError
+from geometry.layout import Margins, Nut, Ramp, Slot, StraightSlot, String, slot_path
+from geometry.solids.walls import Wall
+from geometry.strings.dive import dives_into
 from geometry.strings.pairing import propose_pairing
-from geometry.strings.runs import runs
+from geometry.strings.ramps import ramp_for
+from geometry.strings.runs import Run, runs
 from tests.geometry.checks.cases_strings import necked
 from tests.geometry.checks.heads import FACE, face, head, loop
 
@@ -108,3 +112,25 @@ def test_the_mirror_image_leans_the_other_way_and_has_the_same_snags():
     assert there.nut.slant == -10.0 and mirror_layout(there) == layout
     one, other = ({(s.kind, round(s.measured, 9)) for s in check(each).snags if s.measured is not None} for each in (layout, there))
     assert one == other and any(kind == "slot-to-nut" for kind, _ in one)
+
+
+@pytest.mark.parametrize(("slant", "x"), [(12.0, -14.0), (12.0, 14.0), (0.0, 14.0)])
+def test_a_ramp_is_proposed_as_near_to_the_line_as_the_checks_let_it_lie(slant, x):
+    """12 mm about x with its round end from y = 12 on: flat face before it is 12 cos + x sin - 6 sin, less 2 for the nut."""
+    opening = Slot(id="slot", shape=StraightSlot(nut_end=(x, 18.0), tip_end=(x, 150.0), width=12.0))
+    turned = math.radians(slant)
+    most = (x * math.sin(turned) + 12.0 * math.cos(turned) - 6.0 * math.sin(turned) - 2.0) / math.cos(turned)
+    lengths = []
+    for low in range(1, 160):
+        string = Run("1", "a", Nut(slant=slant).at(x), (x, 100.0), 0.0, -low / 10, 1.2, 1.0)
+        found = tuple(one for one in dives_into([string], opening, Wall(slot_path(opening))) if one is not None)
+        try:
+            ramp = ramp_for(opening, found, Nut(slant=slant), 40.0, Margins())
+        except GeometryError as error:
+            assert "from the nut" in str(error)
+            continue
+        if ramp is not None:
+            lengths.append(ramp.length)
+            layout = head(slots=(replace(opening, ramp=ramp),), nut=Nut(slant=slant))
+            assert of(layout, "ramp-to-nut") == []
+    assert most < 0 and lengths == [] or most - 0.6 < max(lengths) < most
