@@ -6,6 +6,9 @@ TOUCH = 1e-6
 FLAT = 0.002
 """Largest sagitta left when a curve is flattened for a polygon computation."""
 
+ALONG_NUT = 0.1
+"""How far from the nut line an end of the outline still lies along it: who draws a slanted one types tenths."""
+
 JOIN = 0.01
 """Gap between loose drawing ends that is closed without asking."""
 

@@ -30,7 +30,7 @@ def compensation(layout: Headstock) -> Compensation:
     if chosen is None:
         return Compensation(None, say("No bit is chosen, so there are no template lines: outline and slots are the "
                                       "finished size. Choose a bit before you cut a template."))
-    sizes = _sizes(chosen.offset, nut_end(layout.outline) is not None, bool(layout.to_rout))
+    sizes = _sizes(chosen.offset, nut_end(layout.outline, layout.nut) is not None, bool(layout.to_rout))
     return Compensation(chosen.offset, say("Template for a {tools}: {sizes}.", tools=_tools(chosen), sizes=sizes) + _two_boards(layout))
 
 

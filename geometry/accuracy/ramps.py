@@ -19,7 +19,6 @@ from geometry.checks.hole_walls import wanted_to_slot
 from geometry.checks.items import plan
 from geometry.checks.ramp_edges import BESIDE
 from geometry.checks.ramp_walls import look_at
-from geometry.checks.scene import ALONG_NUT
 from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.snags import BACK, NUT, OUTLINE, short
 from geometry.checks.words import sort_of
@@ -29,6 +28,7 @@ from geometry.solids.ramp_gap import from_ramp
 from geometry.solids.ramps import RampCut, below, last_wood
 from geometry.solids.walls import Wall
 from geometry.strings.ramps import NUT_AIR
+from geometry.tolerance import ALONG_NUT
 from geometry.vectors import Vec2, Vec3
 
 

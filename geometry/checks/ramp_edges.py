@@ -8,7 +8,7 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
-from geometry.checks.scene import ALONG_NUT, Opening, Scene, nut_line
+from geometry.checks.scene import Opening, Scene, nut_line
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import aslant, both, into, tenths
 from geometry.layout import DrawnSlot, Nut, Slot, loop_of
@@ -17,7 +17,7 @@ from geometry.solids.ramps import RampCut, below, ramp_cut
 from geometry.solids.slot_ways import back_inside, out_of_slot
 from geometry.solids.walls import Wall
 from geometry.strings.ramps import NUT_AIR
-from geometry.tolerance import FLAT, TOUCH
+from geometry.tolerance import ALONG_NUT, FLAT, TOUCH
 
 _SIDE = 0.5
 """Cosine between the way away from an edge and that of a ramp's side from which a narrower ramp is what helps"""

@@ -97,10 +97,6 @@ def _seeds(layout: Headstock, memo: Memo) -> tuple[Seed, ...]:
     return memo.seeds
 
 
-ALONG_NUT = 0.1
-"""mm from the nut line within which an end of the outline lies along it: who draws a slanted one types tenths"""
-
-
 def nut_line(slant: float) -> Nut:
     """A nut line by itself: nothing else of the nut matters to what is cut in the wood before it."""
     return Nut(slant=slant)

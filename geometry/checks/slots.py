@@ -11,7 +11,7 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.memo import Memo, together
 from geometry.checks.pockets import pocket_advice, snags_beside
-from geometry.checks.scene import ALONG_NUT, Opening, Scene, nut_line, slots_tree
+from geometry.checks.scene import Opening, Scene, nut_line, slots_tree
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, into, mm, tenths
 from geometry.curves import Line, Path
@@ -22,7 +22,7 @@ from geometry.saying import say
 from geometry.solids.per_thread import remembered_per_thread
 from geometry.solids.slot_ways import into_outline, out_of_slot
 from geometry.solids.walls import Wall
-from geometry.tolerance import FLAT
+from geometry.tolerance import ALONG_NUT, FLAT
 from geometry.vectors import Vec2
 
 _FEW = 8

@@ -195,7 +195,7 @@ def _template(layout: Headstock, plan: SlotPlan) -> list[Mark]:
     if plan.best is None:
         return []
     if plan.of == "outline":
-        lines = outside_lines(layout.outline, plan.best.offset)
+        lines = outside_lines(layout.outline, layout.nut, plan.best.offset)
     else:
         lines = offset_path(slot_path(next(slot for slot in layout.slots if slot.id == plan.of)), plan.best.offset).paths
     return [Stroke(line, "template", plan.of) for line in lines]

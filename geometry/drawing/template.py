@@ -52,7 +52,7 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
     marks += [mark for slot in layout.slots for mark in ramp_marks(slot)]
     marks += [Stroke(wall, slot_style(slot), slot.id) for slot, wall in walls]
     if offset is not None:
-        marks += [Stroke(path, "template", "outline") for path in outside_lines(layout.outline, offset)]
+        marks += [Stroke(path, "template", "outline") for path in outside_lines(layout.outline, layout.nut, offset)]
         marks += [Stroke(path, "template", slot.id) for slot, wall in walls if not slot.there for path in offset_path(wall, offset).paths]
     marks += _datum(layout, around)
     drilled = holes(layout)

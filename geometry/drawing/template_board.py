@@ -31,7 +31,7 @@ def board_drawing(layout: Headstock, follower: Follower, of: str = "") -> Drawin
     marks: list[Mark] = []
     own = of == "outline" and layout.template.board == "blank"
     if layout.template.board == "outline" or own:
-        marks += [Stroke(path, "template", "outline") for path in outside_lines(layout.outline, offset)]
+        marks += [Stroke(path, "template", "outline") for path in outside_lines(layout.outline, layout.nut, offset)]
         low, high = loop_path(layout.outline).box[1], loop_path(layout.outline).box[3]
     else:
         low, high = -blank.behind, blank.tip

@@ -87,4 +87,4 @@ def template_opening(slot: Slot, offset: float) -> BaseGeometry:
 
 def template_outline(layout: Headstock, offset: float) -> BaseGeometry:
     """The outside template for the outline: shrunk by `offset` mm (grown when negative), ending at the nut line."""
-    return outside_template(layout.outline, offset)
+    return outside_template(layout.outline, layout.nut, offset)

@@ -72,7 +72,7 @@ def plan_outline(layout: Headstock, like: RoutPlan | None = None, ask: Ask = go_
 
     GeometryError when it crosses itself or has no edges.
     """
-    thick, end = layout.blank.thickness, nut_end(layout.outline)
+    thick, end = layout.blank.thickness, nut_end(layout.outline, layout.nut)
     job = Job(of=OUTLINE, depth=thick, thickness=thick, template=layout.template.thickness,
               contact=layout.margins.template_contact, light=True, entry=float("inf"), hard=layout.blank.hard_wood,
               router=layout.rack.router, nut_end=end is not None, neck=layout.blank.behind > 0,
