@@ -9332,8 +9332,8 @@
         <translation>Ausladung</translation>
     </message>
     <message>
-        <source>Throw away pages and cards of another plan than {plan}: places or numbers of steps are others there.</source>
-        <translation>Seiten und Karten eines anderen Plans als {plan} wegwerfen: Lagen oder Nummern von Schritten sind dort andere.</translation>
+        <source>Throw away pages and cards of another plan than {plan}: places, tools or numbers of steps may be others there.</source>
+        <translation>Seiten und Karten eines anderen Plans als {plan} wegwerfen: Lagen, Werkzeuge oder Nummern von Schritten können dort andere sein.</translation>
     </message>
     <message>
         <source>Throw it away</source>

@@ -107,7 +107,8 @@ def _steps(laid: list[Laid], plan: str) -> list[str]:
                          "join the rows in the same way."))
     steps.append(say("Glue with the nut line and the centreline on lines squared on the wood. Prick where the "
                      "hairlines cross. Dashed circles are drilled from the other side."))
-    steps.append(say("Throw away pages and cards of another plan than {plan}: places or numbers of steps are others there.", plan=plan))
+    steps.append(say("Throw away pages and cards of another plan than {plan}: places, tools or numbers of steps may be others "
+                     "there.", plan=plan))
     return steps
 
 

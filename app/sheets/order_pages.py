@@ -70,7 +70,7 @@ def summary(work: Work) -> str:
     """How much there is to do, in two sentences."""
     c = work.counts
     best = work.best
-    own = "" if best is None else " " + count(best.changes.total, "The order is your own; the best one has {n} change.",
+    own = "" if best is None or not work.layout.order else " " + count(best.changes.total, "The order is your own; the best one has {n} change.",
                                               "The order is your own; the best one has {n} changes.")
     how = (say("No order of these steps needs fewer changes.") if work.order.proven else
            say("No order can do with fewer than {bound} changes.", bound=work.order.bound))

@@ -2,20 +2,18 @@
 
 from __future__ import annotations
 
-import base64
-import hashlib
 from collections.abc import Mapping, Sequence
 from functools import cached_property
 
 from msgspec import Struct
 from msgspec.structs import replace
 
-from app.formats.headstock import compact
 from app.sheets.compensation import Compensation, compensation
+from app.sheets.plan_letters import plan_letters
 from geometry.book import begun_steps, corrected, done_steps
 from geometry.cancellation import Ask, go_on
 from geometry.errors import GeometryError
-from geometry.layout import Book, Headstock
+from geometry.layout import Headstock
 from geometry.lengths import speaking, spoken
 from geometry.routing import RoutingPlan, SlotPlan, plan_routing
 from geometry.saying import say
@@ -62,14 +60,12 @@ class Work(Struct, frozen=True, dict=True):
     rates: Rates
     trouble: str = ""
     best: Order | None = None
-    """the best order computed, when `order` is the maker's own"""
+    """the best order computed, when `order` is another: the maker's own, or one in which what is done keeps its number"""
 
     @cached_property
     def letters(self) -> str:
-        """Four letters and digits for all that is told of places, sizes and numbers of steps: another plan has others."""
-        told = replace(self.layout, book=Book(), notes=(), picture=None, order=())
-        data = compact(told) + "\n".join(self.order.steps).encode()
-        return base64.b32encode(hashlib.blake2b(data, digest_size=5).digest()).decode()[:4]
+        """Of the plan: see plan_letters."""
+        return plan_letters(self.layout, self.order.steps)
 
     @property
     def plan_words(self) -> str:
@@ -164,7 +160,7 @@ class Work(Struct, frozen=True, dict=True):
         kept = numbered(order.steps, done_steps(layout.book))
         if kept != order.steps:
             order = in_own_order(kept, best, self.ops, self.before)
-        return replace(self, layout=layout, order=order, rates=layout.rates, best=best if layout.order else None)
+        return replace(self, layout=layout, order=order, rates=layout.rates, best=None if order is best else best)
 
 
 def plan_work(layout: Headstock, wishes: Wishes | None = None, ask: Ask = go_on) -> Work:

@@ -1,14 +1,19 @@
 """Sheets printed again in mid-job: what is done is ticked, keeps its number, and what it has made unsafe is said."""
 
 import pytest
-from msgspec.structs import replace
+from msgspec import defstruct
+from msgspec.structs import fields, replace
 
+from app.formats.headstock import decode, encode
 from app.sheets import pages, plan_work
 from app.sheets.cards import card_of, cards
+from app.sheets.order_pages import summary
+from app.sheets.plan_letters import plan_letters
 from app.sheets.router_pages import routed
 from geometry.book import set_minutes, task_of, tick_off
 from geometry.drawing import Label, Stroke
 from geometry.edits import nudge, remove_features
+from geometry.layout import Pin
 from geometry.sequence import moved, numbered
 from tests.app.sheets.printed import layout, made, section, work
 
@@ -105,7 +110,29 @@ def test_pages_and_cards_of_one_plan_bear_its_letters_and_no_other_does():
     cut = section("demo", "Cards")
     assert cut.count(f"plan {plan.letters}") == cut.count("Cards - ") + 15, "13 cards for the drill press and 2 for the router"
     assert f"another plan than {plan.letters}" in section("demo", "Cover")
-    same = (begun_job(head, 5, plan), replace(head, notes=(), picture=None))
-    assert {plan_work(one).letters for one in same} == {plan.letters}
+    same = (begun_job(head, 5, plan), replace(head, notes=(), picture=None), replace(head, name="another", about=""),
+            replace(head, rates=replace(head.rates, factor=1.2)), replace(head, accuracy=replace(head.accuracy, stop=0.9)))
+    assert {plan_work(one).letters for one in same} == {plan.letters}, "nothing is set or cut otherwise"
     others = [nudge(head, ["bass face 1"], 0.0, 0.5), replace(head, order=moved(plan.order.steps, "saw bass slot", 40)), remove_features(head, ("bass side 2",))]
     assert len({plan.letters, *(plan_work(one).letters for one in others)}) == 4
+
+
+def test_the_letters_are_those_of_the_file_and_of_layouts_with_more_fields():
+    head, steps = layout("demo"), work("demo").order.steps
+    nut, *pins = head.pins
+    whole = replace(head, pins=(replace(nut, at=(-0.0, 26)), *pins), blank=replace(head.blank, tip=200))
+    assert plan_letters(decode(encode(whole)), steps) == plan_letters(whole, steps) == plan_letters(head, steps)
+    had = [(f.name, f.type) if f.required else (f.name, f.type, f.default) for f in fields(Pin)]
+    more = defstruct("Pin", [*had, ("new", str, "")], kw_only=True, frozen=True)
+    newer = replace(head, pins=tuple(more(id=pin.id, at=pin.at, diameter=pin.diameter) for pin in head.pins))
+    assert plan_letters(newer, steps) == plan_letters(head, steps)
+
+
+def test_who_takes_the_ticks_back_has_the_best_order_again():
+    head = layout("demo")
+    less = remove_features(head, ("bass side 2",))
+    job = plan_work(replace(head, book=begun_job(less, 12, plan_work(less)).book))
+    best = work("demo").order
+    assert job.order.steps != best.steps and job.best == best
+    assert "your own" not in summary(job)
+    assert job.with_order(head).order == best
