@@ -4516,6 +4516,10 @@
         <translation>Keine Rampe gibt die Saiten von {slot} frei und lässt genug Holz. Die beste wäre {ramp_words}: {snag}</translation>
     </message>
     <message>
+        <source>No retainer bends string {string} more over the nut: {height} above the face is as low as one holds it. Lean the head back farther, or let the face lie deeper below the nut.</source>
+        <translation>Kein Niederhalter lässt die Saite {string} über dem Sattel stärker abknicken: Tiefer als {height} über der Vorderseite hält keiner sie. Neigen Sie den Kopf weiter nach hinten, oder legen Sie die Vorderseite tiefer unter den Sattel.</translation>
+    </message>
+    <message>
         <source>No router bit does this in one set-up: change the depth, the width or the template.</source>
         <translation>Kein Fräser schafft das in einer Einstellung: Tiefe, Breite oder Schablone ändern.</translation>
     </message>

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import math
+from operator import itemgetter
 
 from geometry.checks.snags import NOTE
 from geometry.edits.parts import appended, numbered_id, taken_ids
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Retainer, SingleHole
+from geometry.lengths import mm
 from geometry.saying import say
 from geometry.strings.retainers import break_over_nut, passes
 from geometry.strings.runs import Run, runs
@@ -19,14 +21,17 @@ PILOT, DEEP, FLOOR = 2.0, 10.0, 4.0
 BESIDE, LEAST_HEIGHT = 3.0, 1.0
 """How far a retainer reaches beyond its strings, and the least that strings run above the face, mm (common practice, no source)"""
 LEVELS = (30.0, 25.0, 35.0, 20.0, 40.0, 45.0, 15.0, 50.0)
-"""Where a retainer is tried, from the nut line, mm"""
+"""Where a retainer is tried, mm from where the nut line crosses the centreline"""
+_MORE = math.radians(0.05)
+"""rad: a string that bends by no more than that farther bends as before"""
 
 
 def add_retainer(layout: Headstock) -> Headstock:
     """One more retainer, its screw midway between the string that bends least over the nut and its flatter neighbour.
 
-    It is as low as gives both WANTED degrees, at the first of LEVELS at which its screw finds wood. GeometryError when every
-    string bends by GOOD degrees already, or no level has wood.
+    It is as low as gives both WANTED degrees, and no lower than LEAST_HEIGHT; at the first of LEVELS at which it gives the flattest
+    GOOD degrees, or the most that any does, and its screw finds wood. GeometryError when every string bends by GOOD degrees
+    already, none would bend the flattest more, or no level has wood.
     """
     flat = sorted((run for run in runs(layout) if run.height > 0), key=lambda run: break_over_nut(layout, run))
     if not flat or break_over_nut(layout, flat[0]) >= math.radians(GOOD) - 1e-9:
@@ -34,10 +39,16 @@ def add_retainer(layout: Headstock) -> Headstock:
                                 "a retainer.", good=GOOD))
     order = [string.id for string in layout.strings]
     near = [run for run in flat[1:] if abs(order.index(run.string) - order.index(flat[0].string)) == 1]
-    for level in LEVELS:
-        made = _at(layout, [flat[0], *near[:1]], level)
-        if made is not None and _finds_wood(made):
+    now = break_over_nut(layout, flat[0])
+    tried = [made for level in LEVELS if (made := _at(layout, [flat[0], *near[:1]], level)) is not None]
+    better = [(-min(bends, math.radians(GOOD)), made) for made in tried if (bends := break_over_nut(made, flat[0])) > now + _MORE]
+    for _, made in sorted(better, key=itemgetter(0)):
+        if _finds_wood(made):
             return made
+    if tried and not better:
+        raise GeometryError(say("No retainer bends string {string} more over the nut: {height} above the face is as low as one holds it. Lean "
+                                "the head back farther, or let the face lie deeper below the nut.",
+                                string=flat[0].string, height=mm(LEAST_HEIGHT)))
     raise GeometryError(say("No place on the way of string {string} has wood for a retainer's screw: set a hole where you want one, and "
                             "say there that it carries a retainer.", string=flat[0].string))
 

@@ -68,3 +68,20 @@ def test_a_hole_takes_a_retainer_and_gives_it_back():
     assert set_retainer(there, ["hole 1"], False) == layout
     with pytest.raises(GeometryError, match="no single hole"):
         set_retainer(layout, ["bass 1"], True)
+
+
+@pytest.mark.parametrize("height", [1.0, 2.0, 4.0])
+def test_over_a_low_nut_none_is_set_where_one_is_already(height):
+    """1 mm above the face is the least: 15 mm from the nut, the nearest, that is 3.8 degrees below 2 mm and 11.3 below 4 mm."""
+    layout, places = replace(flat(), nut=replace(flat().nut, height=height), pins=()), []
+    with pytest.raises(GeometryError, match="none wants a retainer" if height == 4.0 else "as low as one holds it"):
+        for _ in range(9):
+            before, layout = bends(layout), add_retainer(layout)
+            flattest = min(before, key=before.get)
+            assert bends(layout)[flattest] > before[flattest]
+            places.append(layout.holes[-1].at)
+    assert places and len(places) == len(set(places))
+    if height == 4.0:
+        assert min(bends(layout).values()) >= GOOD
+    else:
+        assert min(bends(layout).values()) == pytest.approx(math.degrees(math.atan2(height - 1, 15)), abs=0.1)
