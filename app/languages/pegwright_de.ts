@@ -7480,6 +7480,10 @@
         <translation>Die Zeichnung bleibt, wie sie ist, denn sie ist hier nicht zu sehen: Ihre Schritte in einem anderen Bereich rückgängig machen oder wiederholen. Was ins Werkbuch geschrieben wurde, nimmt „Den letzten Eintrag zurücknehmen“ zurück.</translation>
     </message>
     <message>
+        <source>The drawing stays upright, and its slanted edge becomes the nut line.</source>
+        <translation>Die Zeichnung bleibt aufrecht, und ihre schräge Kante wird die Sattellinie.</translation>
+    </message>
+    <message>
         <source>The drawing takes longer than {seconds:g} seconds to read: export only the outline, the slots and the holes.</source>
         <translation>Das Lesen der Zeichnung dauert länger als {seconds:g} Sekunden: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
@@ -8090,6 +8094,10 @@
     <message>
         <source>The nut and where the strings leave it.</source>
         <translation>Der Sattel und wo die Saiten ihn verlassen.</translation>
+    </message>
+    <message>
+        <source>The nut is &amp;slanted, for fanned frets</source>
+        <translation>Der Sattel ist &amp;schräg, für gefächerte Bünde</translation>
     </message>
     <message>
         <source>The nut measures {nut} (in the layout it is {own} wide), one point of the picture {point}.</source>
@@ -8718,6 +8726,10 @@
     <message>
         <source>The steps on show are older than the last change: they are being worked out anew.</source>
         <translation>Die gezeigten Schritte sind älter als die letzte Änderung: sie werden neu berechnet.</translation>
+    </message>
+    <message>
+        <source>The straight edge of {width} at one end was taken for a nut slanted by {slant:.1f} degrees and its middle for the centreline{turned}.</source>
+        <translation>Die gerade Kante von {width} an einem Ende gilt als Sattel, der um {slant:.1f} Grad schräg steht, und ihre Mitte als Mittellinie{turned}.</translation>
     </message>
     <message>
         <source>The straight edge of {width} at one end was taken for the nut line and its middle for the centreline{turned}.</source>

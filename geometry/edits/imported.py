@@ -23,11 +23,12 @@ WASTE = 5.0
 """Least wood left around an imported outline, mm (common practice, no source)."""
 
 
-def layout_from(loops: Sequence[Role], place: Matrix, name: str, nut_width: float | None = None) -> Headstock:
+def layout_from(loops: Sequence[Role], place: Matrix, name: str, nut_width: float | None = None,
+                slant: float = 0.0) -> Headstock:
     """A new layout around the outline among these loops, mapped by `place`; the blank is made to fit.
 
     `nut_width` (mm) is the edge that was taken for the nut, as joining.placing tells it: the nut takes it, and its
-    strings keep their distance from its ends.
+    strings keep their distance from its ends. `slant`: degrees by which the nut is slanted, as told there too.
 
     GeometryError when no loop is the outline, when several are, or when it crosses itself.
     """
@@ -40,17 +41,18 @@ def layout_from(loops: Sequence[Role], place: Matrix, name: str, nut_width: floa
                      patterns=PATTERNS, rack=RACK, template=Template(bit=RACK.bits[3].id))
     if nut_width is not None:
         spread = max(nut_width - (made.nut.width - made.nut.spread), nut_width / 2)
-        made = replace(made, nut=replace(made.nut, width=round(nut_width, 3), spread=round(spread, 3)))
+        made = replace(made, nut=replace(made.nut, width=round(nut_width, 3), spread=round(spread, 3), slant=round(slant, 3)))
     return with_openings(made, loops, place)
 
 
-def with_shape(layout: Headstock, loops: Sequence[Role], place: Matrix, openings: bool) -> Headstock:
+def with_shape(layout: Headstock, loops: Sequence[Role], place: Matrix, openings: bool, slant: float | None = None) -> Headstock:
     """The layout with another outline; with `openings` its slots and single holes are those of the drawing too.
 
     Pockets and holes that are there stay where the drawing brings none, and what is drawn as it was, or in its place, keeps its name
-    and depth. What tuners and pins drill is set no second time. A note that was pinned to what is gone stays, with its name before the text.
+    and depth. What tuners and pins drill is set no second time. `slant`: degrees by which the nut is slanted; None: as it is. A note that was pinned to what is gone stays, with its name before the text.
     """
-    made = replace(layout, outline=tidy(loop_of(_outline(loops, place))))
+    nut = layout.nut if slant is None else replace(layout.nut, slant=round(slant, 3))
+    made = replace(layout, nut=nut, outline=tidy(loop_of(_outline(loops, place))))
     if not openings:
         return with_openings(made, (), place)
     loops = without_hardware(loops, place, (layout, made))

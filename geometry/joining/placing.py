@@ -26,6 +26,9 @@ SAME_WAY = math.radians(1.0)
 NUT_WIDTH = (30.0, 75.0)
 """Widths in mm that a nut edge is expected to have (common practice, no source)."""
 
+ASKEW = (0.5, 30.0)
+"""Degrees by which a nut edge may be off square to be offered as a slanted one, as for fanned frets (common practice, no source)."""
+
 SHORTEST_NUT = 15.0
 """Straight edges shorter than this (mm) are no nut edge (common practice, no source)."""
 
@@ -38,7 +41,11 @@ class Placing(Struct, frozen=True):
     sentence: str
     """what was taken for the nut line and the centreline, for the maker to confirm"""
     nut_width: float | None
-    """length in mm of the edge taken for the nut line; None when there is no such edge"""
+    """width in mm of the edge taken for the nut line, square to the centreline; None when there is no such edge"""
+    slant: float = 0.0
+    """degrees by which the nut line is slanted, with the sign of `Nut.slant`"""
+    askew: float = 0.0
+    """degrees by which it would be, were the drawing taken as it stands; 0 where that is square or nothing within ASKEW"""
 
 
 class _Edge(Struct, frozen=True):
@@ -52,13 +59,14 @@ class _Edge(Struct, frozen=True):
         return v.distance(self.start, self.end)
 
 
-def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False) -> Placing:
+def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False, slanted: bool = False) -> Placing:
     """A placing of a closed outline (mm).
 
     The nut end is the straight edge at an end of the outline that is as wide
     as a nut and best halves the outline. `turn_quarter` turns the proposal by
     that many quarter turns counter-clockwise, so that another end becomes the
-    nut's; `mirrored` swaps bass and treble. Raises GeometryError for an open path.
+    nut's; `mirrored` swaps bass and treble. With `slanted` the nut edge is not made level where it is askew: the drawing
+    stays upright, and the edge is a slanted nut. Raises GeometryError for an open path.
     """
     if not outline.closed:
         raise GeometryError(say("An open path cannot be placed: close the outline first."))
@@ -66,16 +74,22 @@ def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False) -> Placi
     edges = _end_edges(path)
     best = max(edges, key=lambda edge: _score(edge, path, edges), default=None)
     upright = _snapped(-_heading(best)) if best is not None else _snapped(_long_way(path))
-    angle = _snapped(upright + turn_quarter % 4 * math.pi / 2)
+    askew = _askew(upright) if best is not None and turn_quarter % 4 == 0 else 0.0
+    slanted = slanted and askew != 0
+    angle = _snapped(upright + askew if slanted else upright + turn_quarter % 4 * math.pi / 2)
     turned = path.mapped(turn(angle))
     nut = best if best is not None and turn_quarter % 4 == 0 else _lowest_edge(edges, turned, turn(angle))
     x0, y0, x1, _ = turned.box
     if nut is not None:
         a, b = turn(angle)(nut.start), turn(angle)(nut.end)
         x, y, width = (a[0] + b[0]) / 2, (a[1] + b[1]) / 2, nut.width
-        ground = say("The straight edge of {width} at one end was taken for the nut line and its middle for "
-                     "the centreline{turned}.",
-                     width=mm(width), turned=_turned(angle, mirrored))
+        ground = (say("The straight edge of {width} at one end was taken for a nut slanted by {slant:.1f} degrees and its middle for "
+                      "the centreline{turned}.",
+                      width=mm(width), slant=abs(math.degrees(askew)), turned=_turned(angle, mirrored)) if slanted else
+                  say("The straight edge of {width} at one end was taken for the nut line and its middle for "
+                      "the centreline{turned}.",
+                      width=mm(width), turned=_turned(angle, mirrored)))
+        width *= math.cos(askew) if slanted else 1.0
     else:
         x, y, width = (x0 + x1) / 2, y0, None
         ground = say("No straight edge at the end could be the nut line: the lowest point and the middle of the "
@@ -84,7 +98,15 @@ def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False) -> Placi
     matrix = shift(-x, -y).after(turn(angle))
     if mirrored:
         matrix = MIRROR.after(matrix)
-    return Placing(matrix, ground, width)
+    # Upright, the edge is turned counter-clockwise by `askew`: its treble end lies nearer the tip, and a nut's slant is negative.
+    off = math.degrees(askew if mirrored else -askew)
+    return Placing(matrix, ground, width, off if slanted else 0.0, off)
+
+
+def _askew(upright: float) -> float:
+    """The turn in rad from level to a nut edge in the drawing as it stands, to the nearest quarter turn; 0 outside ASKEW."""
+    off = round(upright / (math.pi / 2)) * math.pi / 2 - upright
+    return off if ASKEW[0] <= abs(math.degrees(off)) <= ASKEW[1] else 0.0
 
 
 def _turned(angle: float, mirrored: bool) -> str:

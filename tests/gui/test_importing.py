@@ -54,6 +54,27 @@ def test_slots_and_holes_become_slots_and_holes(bench):
     assert made.blank.treble > x1
 
 
+def test_an_edge_that_is_askew_may_be_a_slanted_nut(bench, tmp_path):
+    """Drawn upright, its treble end 6.18 mm nearer the tip: atan(6.18 / 44) is 8 degrees."""
+    path = tmp_path / "fanned.dxf"
+    drawing = ezdxf.new("R2010", units=ezdxf.units.MM)
+    drawing.modelspace().add_lwpolyline([(-22, -3.09), (22, 3.09), (45, 60), (40, 180), (-40, 180), (-45, 60)], close=True)
+    drawing.saveas(path)
+    dialog = opened(bench, str(path))
+    assert dialog._slanted.isEnabled() and not dialog._slanted.isChecked() and "turned by -8.0 degrees" in dialog._guess.text()
+    dialog._slanted.setFocus()
+    QTest.keyClick(dialog._slanted, Qt.Key.Key_Space)
+    assert "slanted by 8.0 degrees" in dialog._guess.text() and "turned" not in dialog._guess.text()
+    dialog._accept()
+    made = dialog.result_layout
+    closed(dialog)
+    assert (made.nut.slant, made.nut.width) == pytest.approx((-8.0, 44.0), abs=0.01)
+    assert loop_path(made.outline).box == pytest.approx((-45, -3.09, 45, 180))
+    level = opened(bench, "head-with-slots-and-holes.dxf")
+    assert not level._slanted.isEnabled()
+    closed(level)
+
+
 @pytest.mark.parametrize("cancelled", [False, True])
 def test_a_bit_of_my_own_rack_is_looked_for_beside_the_window(beside, bench, monkeypatch, cancelled):
     """Round an outline of thousands of nodes that takes seconds."""

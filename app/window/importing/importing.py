@@ -6,9 +6,11 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QButtonGroup,
+    QCheckBox,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
@@ -43,7 +45,7 @@ from geometry.edits.imported import layout_from, with_shape
 from geometry.edits.imported_hardware import hardware_told
 from geometry.edits.imported_openings import Role, there_told
 from geometry.errors import GeometryError
-from geometry.joining.placing import place
+from geometry.joining.placing import Placing, place
 from geometry.layout import Headstock
 from geometry.lengths import exact, speaking
 from geometry.saying import say
@@ -90,6 +92,10 @@ class ImportDialog(ReadInOrder, QDialog):
         self._made_of.know(window.document.layout)
         self._turns = 0
         self._mirrored = False
+        self._slanted = QCheckBox(say("The nut is &slanted, for fanned frets"), self)
+        self._slanted.setToolTip(say("The drawing stays upright, and its slanted edge becomes the nut line."))
+        self._slanted.setChecked(self._made_of.slanted_as(window.document.layout.nut))
+        self._slanted.toggled.connect(self._lay)
         self._nudge = [0.0, 0.0]
         self.result_layout: Headstock | None = None
         self._preview = ImportPreview(window.theme, self)
@@ -153,6 +159,7 @@ class ImportDialog(ReadInOrder, QDialog):
             button.clicked.connect(slot)
             turns.addWidget(button)
         form.addRow(say("Position"), turns)
+        form.addRow("", self._slanted)
         form.addRow(say("Shift across"), self._across)
         form.addRow(say("Shift along"), self._along)
         right = QVBoxLayout()
@@ -213,18 +220,14 @@ class ImportDialog(ReadInOrder, QDialog):
     def _roles(self) -> list[Role]:
         return [(loop.path, role, depth_on(loop.layer)) for loop, role in zip(self._read.loops, self._made_of.of, strict=True)]
 
-    def _matrix(self) -> tuple[Matrix, str]:
+    def _placing(self) -> Placing:
+        """How the outline is laid; the shift that was typed is in its matrix."""
         outline = next((path for path, role, *_ in self._roles() if role == "outline"), None)
         if outline is None:
-            return Matrix(), say("No loop is the outline yet.")
+            return Placing(Matrix(), say("No loop is the outline yet."), None)
         with speaking(self._window.unit):
-            found = place(outline, self._turns, self._mirrored)
-        return shift(*self._nudge).after(found.matrix), found.sentence
-
-    def _nut_width(self) -> float | None:
-        """mm of the edge that was taken for the nut, if one was."""
-        outline = next((path for path, role, *_ in self._roles() if role == "outline"), None)
-        return None if outline is None else place(outline, self._turns, self._mirrored).nut_width
+            found = place(outline, self._turns, self._mirrored, self._slanted.isChecked())
+        return replace(found, matrix=shift(*self._nudge).after(found.matrix))
 
     def _lay(self) -> None:
         matrix = self._tell_place()
@@ -234,7 +237,9 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _tell_place(self) -> Matrix:
         """What was guessed, and what becomes of the pockets that are there; gives the place back."""
-        matrix, words = self._matrix()
+        placing = self._placing()
+        matrix, words = placing.matrix, placing.sentence
+        self._slanted.setEnabled(placing.askew != 0)
         layout = self._window.document.layout
         told = [] if self._only.isChecked() else there_told(self._roles(), matrix, None if self.whole else layout)
         told += hardware_told(self._roles(), matrix, layout) if self._with.isChecked() else []
@@ -325,14 +330,14 @@ class ImportDialog(ReadInOrder, QDialog):
                           "it all the same.", sized=sized(*size)), "warning")
             self._unit.setFocus()
             return
-        matrix, _ = self._matrix()
+        placing = self._placing()
         try:
             with speaking(self._window.unit):
                 if self._whole.isChecked():
-                    self.result_layout = layout_from(self._roles(), matrix, self._path.stem, self._nut_width())
+                    self.result_layout = layout_from(self._roles(), placing.matrix, self._path.stem, placing.nut_width, placing.slant)
                 else:
-                    self.result_layout = with_shape(self._window.document.layout, self._roles(), matrix,
-                                                    openings=self._with.isChecked())
+                    self.result_layout = with_shape(self._window.document.layout, self._roles(), placing.matrix,
+                                                    openings=self._with.isChecked(), slant=placing.slant or None)
         except GeometryError as error:
             self._say(str(error), "warning")
             return

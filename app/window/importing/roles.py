@@ -7,13 +7,15 @@ from collections import Counter
 from app.formats.drawing_in import DrawingRead, Loop
 from geometry.edits.imported_openings import there_again
 from geometry.joining.placing import place
-from geometry.layout import Headstock
+from geometry.layout import Headstock, Nut
 from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET, term
 
 ROLES = ("outline", "slot", POCKET, "hole", HOLE_THERE, "other")
 MOST_KNOWN = 200
 """Loops, the largest, among which what is there already is looked for."""
+AS_SLANTED = 0.1
+"""Degrees between the slant of a nut and that of an edge that was drawn for it"""
 ALIKE = 0.01
 """mm between the sides of loops that are of one size, as the same block drawn twice has them"""
 ROLE_WORDS = {role: say("leave out") if role == "other" else term(role) for role in ROLES}
@@ -39,8 +41,14 @@ class Roles:
         loops = [(loop.path, role) for loop, role in zip(self._loops[:MOST_KNOWN], self.of, strict=False)]
         outline = next((path for path, role in loops if role == "outline"), None)
         if outline is not None:
-            for number, role in there_again(loops, place(outline).matrix, layout).items():
+            found = place(outline, slanted=self.slanted_as(layout.nut))
+            for number, role in there_again(loops, found.matrix, layout).items():
                 self._set(number, role)
+
+    def slanted_as(self, nut: Nut) -> bool:
+        """Whether the outline ends in an edge that is slanted as a nut is, as in a drawing that was made for it."""
+        outline = next((loop.path for loop, role in zip(self._loops, self.of, strict=True) if role == "outline"), None)
+        return outline is not None and nut.slant != 0 and abs(place(outline).askew - nut.slant) <= AS_SLANTED
 
     def outline_of(self, read: DrawingRead) -> int | None:
         """Which loop of a drawing read again is the outline, where the maker has chosen another than the largest."""

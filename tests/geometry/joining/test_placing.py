@@ -8,6 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from geometry.curves import Arc, Cubic, Line, Path, circle, shift, turn
+from geometry.edits.imported import layout_from
 from geometry.errors import GeometryError
 from geometry.joining import place
 from geometry.joining.placing import SAME_WAY, STRAIGHT, _end_edges, _straight_runs
@@ -102,8 +103,6 @@ def test_an_open_path_is_refused():
 
 def test_the_nut_takes_the_width_of_the_edge_it_was_laid_on():
     from geometry.curves import Line, Path
-    from geometry.edits.imported import layout_from
-
     corners = ((-21.0, 0.0), (21.0, 0.0), (35.0, 160.0), (-35.0, 160.0))
     path = Path(tuple(Line(a, b) for a, b in zip(corners, corners[1:] + corners[:1], strict=True)), closed=True)
     placing = place(path)
@@ -168,3 +167,33 @@ def test_a_straight_edge_that_was_cut_into_thousands_of_pieces_takes_no_longer_f
         _end_edges.cache_clear()
         place(outline)
     assert times_as_long(lambda: placed(many), lambda: placed(few), 16.0) < 16.0, "eight times as many pieces"
+
+
+def slanted_head(degrees: float) -> Path:
+    """The head with its nut edge turned about its middle by a nut's slant: positive brings the bass end (-x) nearer the tip."""
+    def moved(p: tuple[float, float]) -> tuple[float, float]:
+        return (p[0], -p[0] * math.tan(math.radians(degrees))) if p[1] == 0 else p
+    return Path(tuple(Line(moved(s.start), moved(s.end)) if isinstance(s, Line) else s for s in head().segments), closed=True)
+
+
+@pytest.mark.parametrize("degrees", [8.0, -8.0, 20.0])
+@pytest.mark.parametrize("quarters", [0, 1, 2, 3])
+def test_a_slanted_nut_leaves_the_drawing_upright(degrees, quarters):
+    drawn = slanted_head(degrees).mapped(shift(30.0, -70.0).after(turn(quarters * math.pi / 2)))
+    placing = place(drawn, slanted=True)
+    assert (placing.slant, placing.askew) == pytest.approx((degrees, degrees)) and placing.nut_width == pytest.approx(NUT)
+    assert drawn.mapped(placing.matrix).box == pytest.approx(slanted_head(degrees).box, abs=1e-9)
+    assert f"a nut slanted by {abs(degrees):.1f} degrees" in placing.sentence
+    other = place(drawn, mirrored=True, slanted=True)
+    nut = layout_from([(drawn, "outline")], other.matrix, "head", other.nut_width, other.slant).nut
+    assert (nut.slant, nut.width) == pytest.approx((-degrees, NUT))
+    assert drawn.mapped(other.matrix).box == pytest.approx(slanted_head(-degrees).box, abs=1e-9)
+
+
+def test_a_nut_edge_is_laid_level_unless_it_is_said_to_be_slanted():
+    level = place(slanted_head(8.0))
+    assert (level.slant, level.askew) == pytest.approx((0.0, 8.0)) and "turned by 8.0 degrees" in level.sentence
+    assert level.nut_width == pytest.approx(NUT / math.cos(math.radians(8.0)))
+    for drawn in (head(), slanted_head(0.3), slanted_head(35.0)):
+        assert place(drawn, slanted=True) == place(drawn) and place(drawn).askew == 0
+    assert place(slanted_head(8.0), 2, slanted=True).slant == 0, "another end was chosen for the nut's"

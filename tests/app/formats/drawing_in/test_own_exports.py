@@ -16,6 +16,7 @@ from app.formats.layer_names import LAYERS, group_name, style_on
 from app.formats.svg_out import write_svg
 from app.sheets.parts import wrap_part
 from app.window.demo import demo
+from app.window.importing.roles import Roles
 from geometry.curves import Matrix, Path, circle
 from geometry.drawing import shapes
 from geometry.drawing.template import template_drawing
@@ -97,6 +98,25 @@ def test_taken_back_into_its_own_layout_a_drawing_changes_nothing(layout, tmp_pa
     assert replace(made, outline=layout.outline) == layout
     assert hardware_told(loops, matrix, layout) == ["Holes that tuners and pins of the layout have already are not set once more."]
     assert hardware_told(loops[:1], matrix, layout) == []
+
+
+def test_a_slanted_nut_comes_back_slanted(layout, tmp_path):
+    slanted = replace(layout, nut=replace(layout.nut, slant=6.0))
+    half = layout.nut.width / 2
+    nodes = tuple(replace(node, at=slanted.nut.at(node.at[0])) if node.at[1] == 0 and abs(node.at[0]) <= half + 5 else node
+                  for node in layout.outline.nodes)
+    slanted = replace(slanted, outline=replace(layout.outline, nodes=nodes))
+    assert slanted.outline != layout.outline
+    path = tmp_path / "own.dxf"
+    write_dxf(template_drawing(slanted, 1.5), path)
+    read = read_drawing(path)
+    roles = Roles(read)
+    assert roles.slanted_as(slanted.nut) and not roles.slanted_as(layout.nut) and not roles.slanted_as(replace(layout.nut, slant=-6.0))
+    placing = place(read.outline.path, slanted=True)
+    made = with_shape(slanted, [(loop.path, loop.role) for loop in read.loops], placing.matrix, openings=True, slant=placing.slant)
+    assert as_far(loop_path(made.outline), loop_path(slanted.outline)) < 0.003
+    assert made.nut.slant == pytest.approx(6.0, abs=0.001)
+    assert replace(made, outline=slanted.outline, nut=slanted.nut) == slanted
 
 
 def test_a_hole_beside_or_wider_than_that_of_a_tuner_is_one_of_its_own(layout):
