@@ -84,9 +84,10 @@ class Maker:
         self.y -= 0.8
 
     def _title(self) -> None:
-        base = -BANDS / 2 - 1.1
-        self.marks += [band(self.width, BANDS), Label(short(self.card.title, 2.2, self.width - 24.0), (PAD, base), 2.2, "note"),
-                       Label(self._number(), (self.width - PAD, base), BODY, "note", anchor="right")]
+        base, number = -BANDS / 2 - 1.1, self._number()
+        room = self.width - text_width(number, BODY) - 3 * PAD
+        self.marks += [band(self.width, BANDS), Label(short(self.card.title, 2.2, room), (PAD, base), 2.2, "note"),
+                       Label(number, (self.width - PAD, base), BODY, "note", anchor="right")]
         self.y = -BANDS - 1.8
 
     def _number(self) -> str:
@@ -253,7 +254,7 @@ class Maker:
                 self.say(say("Later: {words} The stop above reckons with it.", words=within(op.words)))
         said: list[str] = []
         for op in self.card.ops:
-            said += [text for text in (*op.cautions, op.blocked) if text and text not in said]
+            said += [text for text in (*op.cautions, self.work.blocked(op)) if text and text not in said]
         for text in said:
             self.say(say("Mind: {text}", text=text))
         for note in open_remarks(self.layout.book, self.card.ids, [op.id for op in self.card.ops]):

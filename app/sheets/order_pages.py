@@ -98,8 +98,8 @@ def troubles(work: Work) -> list[str]:
     if more > 0:
         said.append(count(more, "And {n} more thing that this order spoils or makes harder: each step says it.",
                           "And {n} more things that this order spoils or makes harder: each step says it."))
-    said += [say("Cannot be done: {text}", text=text) for text in work.order.blocked[:MOST_SAID]]
-    more = len(work.order.blocked) - MOST_SAID
+    said += [say("Cannot be done: {text}", text=text) for text in work.cannot[:MOST_SAID]]
+    more = len(work.cannot) - MOST_SAID
     if more > 0:
         said.append(count(more, "And {n} more step that cannot be done: each says why.",
                           "And {n} more steps that cannot be done: each says why."))
@@ -131,7 +131,7 @@ def _step(work: Work, op: Operation, card: int | None, width: float) -> Block:
     lines, y = block(op.words, (TITLES, -0.2), SMALL, room)
     marks += lines
     harmed = [f"{_HARM.get(p.grade, say('Wrong'))}: {p.text}" for p in work.problems if p.op == op.id]
-    for text in (*harmed, *op.cautions, op.blocked):
+    for text in (*harmed, *op.cautions, work.blocked(op)):
         if text and text != op.words:
             lines, y = block(say("Mind: {text}", text=text), (TITLES, y), SMALL, room)
             marks += lines
@@ -176,4 +176,4 @@ def csv_rows(work: Work, card: Mapping[str, int]) -> list[tuple[Cell, ...]]:
     """The running order as rows, one a step."""
     return [(i, op.id, term(op.kind), op.title, term(op.setup.machine), op.setup.bit,
              None if op.setup.table is None else op.setup.table.words(spoken()), op.setup.side and term(op.setup.side), op.words, op.stop, card.get(op.id),
-             " ".join(text for text in (*op.cautions, op.blocked) if text)) for i, op in enumerate(work.steps, 1)]
+             " ".join(text for text in (*op.cautions, work.blocked(op)) if text)) for i, op in enumerate(work.steps, 1)]

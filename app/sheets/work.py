@@ -119,6 +119,16 @@ class Work(Struct, frozen=True, dict=True):
             return "done"
         return "begun" if any(id in self.done or id in self.begun for id in ids) else ""
 
+    def blocked(self, op: Operation) -> str:
+        """Why an operation cannot be done; empty when it can, or is done already."""
+        return "" if op.id in self.done else op.blocked
+
+    @cached_property
+    def cannot(self) -> tuple[str, ...]:
+        """All that cannot be done, in sentences, but for what is done already."""
+        done = {op.cannot for op in self.ops if op.id in self.done}
+        return tuple(text for text in self.order.blocked if text not in done)
+
     @cached_property
     def problems(self) -> tuple[Problem, ...]:
         """What goes wrong in this order; what no order can have is told in `order` itself."""

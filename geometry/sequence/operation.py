@@ -125,6 +125,11 @@ class Operation(Struct, frozen=True):
         """What it is called within a sentence: its title as it stands in the list, in quotation marks."""
         return say("“{title}”", title=self.title)
 
+    @property
+    def cannot(self) -> str:
+        """Which step it is and why it cannot be done; empty when it can."""
+        return self.blocked and f"{self.title}: {self.blocked}"
+
 
 def _mm(length: float, unit: LengthUnit) -> str:
     return format_close(length, unit, mark=True)

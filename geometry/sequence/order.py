@@ -49,7 +49,7 @@ def best_order(ops: Sequence[Operation], precedence: Iterable[Before], rates: Ra
     """
     rates = rates or Rates()
     edges, given_up, circles, stuck = _untangled(ops, list(precedence))
-    blocked = tuple(f"{op.title}: {op.blocked}" for op in ops if op.blocked) + tuple(circles)
+    blocked = tuple(op.cannot for op in ops if op.blocked) + tuple(circles)
     doable = [op for op in ops if op.id not in stuck]
     stuck_in_turn = tuple(op.id for op in ops if op.id in stuck)
     if not doable:

@@ -129,7 +129,7 @@ class OrderRoom(StageRoom):
         self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit, work.done, work.begun), self.at,
                               bool(work.layout.order))
         called = {op.id: op.called for op in work.ops}
-        loud = loud_words(work.order.blocked, [called[id] for id in work.order.stuck])
+        loud = loud_words(work.cannot, [called[id] for id in work.order.stuck])
         self.panel.show_head(tally(work.counts), self._changes(work), loud)
         self.panel.show_hours(work.counts, work.found_hours)
         self._say()
@@ -167,7 +167,7 @@ class OrderRoom(StageRoom):
         by_id = {op.id: op for op in work.ops}
         op = by_id[self.at]
         views: StepViews = step_views(work.layout, work.steps, number - 1, work.ops, self.window.unit)
-        words = step_words(op, by_id, work.heeded, work.broken, work.number, work.estimate[op.id], views.state, self.window.unit)
+        words = step_words(replace(op, blocked=work.blocked(op)), by_id, work.heeded, work.broken, work.number, work.estimate[op.id], views.state, self.window.unit)
         self.centre.show_count(number - 1, len(work.steps), f"{number}  {op.title}")
         x0, y0, x1, y1 = views.box
         self.centre.picture.show_drawing(views.plan, QRectF(x0, y0, x1 - x0, y1 - y0), " ".join((words.do, *words.state)))

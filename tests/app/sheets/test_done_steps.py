@@ -5,14 +5,15 @@ from msgspec import defstruct
 from msgspec.structs import fields, replace
 
 from app.formats.headstock import decode, encode
+from app.formats.letters import text_width
 from app.sheets import pages, plan_work
 from app.sheets.cards import card_of, cards
-from app.sheets.order_pages import summary
+from app.sheets.order_pages import csv_rows, summary
 from app.sheets.plan_letters import plan_letters
 from app.sheets.router_pages import routed
 from geometry.book import set_minutes, task_of, tick_off
 from geometry.drawing import Label, Stroke
-from geometry.edits import nudge, remove_features
+from geometry.edits import nudge, remove_features, rename
 from geometry.layout import Pin
 from geometry.sequence import moved, numbered
 from tests.app.sheets.printed import layout, made, section, work
@@ -136,3 +137,32 @@ def test_who_takes_the_ticks_back_has_the_best_order_again():
     assert job.order.steps != best.steps and job.best == best
     assert "your own" not in summary(job)
     assert job.with_order(head).order == best
+
+
+def test_what_is_done_is_not_said_to_be_impossible_any_more():
+    """The side bores are drilled with a friend's drill; that of the rack is too short."""
+    head = layout("demo")
+    drills = tuple(replace(drill, length=30.0) if drill.diameter == 6.4 else drill for drill in head.rack.drills)
+    short = replace(head, rack=replace(head.rack, drills=drills))
+    was = plan_work(short)
+    *drilled, last = [op for op in was.steps if op.kind == "side bore"]
+    assert len(drilled) == 5 and set(was.cannot) == {op.cannot for op in (*drilled, last)}
+    book = short.book
+    for op in drilled:
+        book = tick_off(book, task_of(op), was.number[op.id])
+    job = plan_work(replace(short, book=book))
+    assert job.cannot == (last.cannot,)
+    assert [row[1] for row in csv_rows(job, {}) if "find a longer one" in row[-1]] == [last.id]
+    said = words(pages(job.layout, "A4", (), job))
+    assert said.count("find a longer one") == 3, "over the running order, at the step and on its card"
+
+
+def test_the_number_of_a_card_that_is_done_stands_beside_the_longest_name():
+    head = rename(layout("demo"), "tuners", "bass side 1", "bass side " + "w" * 40)
+    job = begun_job(head, None, plan_work(head))
+    page = next(page for page in pages(job, "A4", ()) if page.title == "Cards")
+    marks = [mark for one in page.content for mark in one.drawing if isinstance(mark, Label)]
+    number, title = (next(mark for mark in marks if mark.text.startswith(text)) for text in ("card 1, mm, done", "bass side w"))
+    assert title.text.endswith("...")
+    assert title.at[1] == number.at[1]
+    assert title.at[0] + text_width(title.text, title.height) < number.at[0] - text_width(number.text, number.height)
