@@ -230,12 +230,12 @@ class ImportDialog(ReadInOrder, QDialog):
         return replace(found, matrix=shift(*self._nudge).after(found.matrix))
 
     def _lay(self) -> None:
-        matrix = self._tell_place()
+        placing = self._tell_place()
         self._across.show_value(self._nudge[0])
         self._along.show_value(self._nudge[1])
-        self._preview.show_loops(self._roles(), self._read.open_chains, matrix)
+        self._preview.show_loops(self._roles(), self._read.open_chains, placing.matrix, placing.slant)
 
-    def _tell_place(self) -> Matrix:
+    def _tell_place(self) -> Placing:
         """What was guessed, and what becomes of the pockets that are there; gives the place back."""
         placing = self._placing()
         matrix, words = placing.matrix, placing.sentence
@@ -244,7 +244,7 @@ class ImportDialog(ReadInOrder, QDialog):
         told = [] if self._only.isChecked() else there_told(self._roles(), matrix, None if self.whole else layout)
         told += hardware_told(self._roles(), matrix, layout) if self._with.isChecked() else []
         self._guess.setText(" ".join([words, *told]))
-        return matrix
+        return placing
 
     def _role(self, number: int, role: str) -> None:
         if role == "outline" and self._made_of.of[number] != role:

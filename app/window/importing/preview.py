@@ -13,6 +13,7 @@ from app.look.paths import painter_path
 from app.look.theme import Theme
 from geometry.curves import Matrix, Path
 from geometry.edits.imported_openings import Role
+from geometry.layout import Nut
 from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET
 
@@ -42,6 +43,7 @@ class ImportPreview(QWidget):
         self._whole = QPainterPath()
         self._by_role: dict[str, QPainterPath] | None = None
         self._current = -1
+        self._nut = Nut()
         self._place = QTransform()
         self._move = QTransform()
         self._making = QTimer(self)
@@ -58,8 +60,9 @@ class ImportPreview(QWidget):
         self._theme = theme
         self.update()
 
-    def show_loops(self, loops: Sequence[Role], open_chains: Sequence[Path], place: Matrix) -> None:
-        """Show closed loops with their roles and loose chains, mapped by `place`."""
+    def show_loops(self, loops: Sequence[Role], open_chains: Sequence[Path], place: Matrix, slant: float = 0.0) -> None:
+        """Show closed loops with their roles and loose chains, mapped by `place`, and a nut line slanted by so many degrees."""
+        self._nut = Nut(slant=slant)
         m = place
         self._place = QTransform(m.a, m.b, m.c, m.d, m.e, m.f)
         self._roles = [loop[1] for loop in loops]
@@ -153,15 +156,22 @@ class ImportPreview(QWidget):
         painter.setPen(pen)
         painter.drawLine(QPointF(origin.x(), 0), QPointF(origin.x(), self.height()))
         painter.setPen(QPen(QColor(t.ink), 2))
-        painter.drawLine(QPointF(0, origin.y()), QPointF(self.width(), origin.y()))
+        left, right = (self._nut_at(x) for x in (0, self.width()))
+        painter.drawLine(left, right)
         painter.setPen(QColor(t.dim))
-        painter.drawText(QPointF(8, origin.y() - 5), say("nut line"))
+        painter.drawText(QPointF(8, min(left.y(), self._nut_at(8 + painter.fontMetrics().horizontalAdvance(say("nut line"))).y()) - 5),
+                         say("nut line"))
         words = say("centreline, tip this way")
         longest = max(painter.fontMetrics().horizontalAdvance(word) for word in words.split())
         left, right = origin.x() - 10, self.width() - origin.x() - 10
         place = QRectF(origin.x() + 6, 2, right, self.height() / 2) if right > min(longest, left) else QRectF(4, 2, left, self.height() / 2)
         painter.drawText(place, Qt.TextFlag.TextWordWrap | (Qt.AlignmentFlag.AlignLeft if place.x() > origin.x() else
                                                             Qt.AlignmentFlag.AlignRight), words)
+
+    def _nut_at(self, x: float) -> QPointF:
+        """Where the nut line comes to an upright line of the view."""
+        level = self._move.inverted()[0].map(QPointF(x, 0)).x()
+        return self._move.map(QPointF(*self._nut.at(level)))
 
     def mousePressEvent(self, event) -> None:
         at = (self._place * self._move).inverted()[0].map(event.position())
