@@ -12872,6 +12872,10 @@
         <translation>durch die Seite</translation>
     </message>
     <message>
+        <source>through the {mount}; {bores}; post {diameter}, {length} above the face, string hole at {string_hole}; seat {before} x {across}; button reaches {reach}</source>
+        <translation>durch die {mount}; {bores}; Welle {diameter}, {length} über der Vorderseite, Saitenloch bei {string_hole}; Sitz {before} x {across}; Flügel reicht {reach}</translation>
+    </message>
+    <message>
         <source>through the {mount}; {bores}; post {diameter}, {length} from the plate, string hole at {string_hole}; seat {before} x {across}; button reaches {reach}</source>
         <translation>durch die {mount}; {bores}; Welle {diameter}, {length} ab der Platte, Saitenloch bei {string_hole}; Sitz {before} x {across}; Flügel reicht {reach}</translation>
     </message>
@@ -14850,8 +14854,8 @@
         <translation>{size:.4f} Quadratzoll</translation>
     </message>
     <message>
-        <source>{sizes}, slanted by {slant}, its {side} end nearer the tip</source>
-        <translation>{sizes}, um {slant} schräg, das Ende der {side} näher an der Spitze</translation>
+        <source>{sizes}, measured square to the centreline; slanted by {slant}, the {side} end nearer the tip: {long} from end to end</source>
+        <translation>{sizes}, quer zur Mittellinie gemessen; um {slant} schräg, das Ende auf der Seite {side} näher an der Spitze: {long} von Ende zu Ende</translation>
     </message>
     <message>
         <source>{size} mm ({size_in} inch)</source>

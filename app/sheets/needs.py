@@ -123,8 +123,10 @@ def wares(layout: Headstock) -> list[Ware]:
     sizes = say("{width} wide, {height} high, {spread} from the first string to the last", width=length(layout.nut.width),
                 height=length(layout.nut.height), spread=length(layout.nut.spread))
     if layout.nut.slant:
-        sizes = say("{sizes}, slanted by {slant}, its {side} end nearer the tip", sizes=sizes, slant=format_angle(math.radians(abs(layout.nut.slant))),
-                    side=term("bass" if layout.nut.slant > 0 else "treble"))
+        slant = math.radians(abs(layout.nut.slant))
+        sizes = say("{sizes}, measured square to the centreline; slanted by {slant}, the {side} end nearer the tip: {long} from end to end",
+                    sizes=sizes, slant=format_angle(slant), side=term("bass" if layout.nut.slant > 0 else "treble"),
+                    long=length(layout.nut.width / math.cos(slant)))
     found.append(Ware(term("nut"), 1, sizes))
     return found
 
@@ -140,6 +142,9 @@ def tuner_sizes(pattern: Pattern) -> str:
           "across": length(seat.across), "reach": length(button.reach)}
     if pattern.mount == "face" and post.measured == "plate":
         return say("through the {mount}; {bores}; post {diameter}, {length} from the plate, string hole at {string_hole}; seat "
+                   "{before} x {across}; button reaches {reach}", **of)
+    if pattern.mount == "face":
+        return say("through the {mount}; {bores}; post {diameter}, {length} above the face, string hole at {string_hole}; seat "
                    "{before} x {across}; button reaches {reach}", **of)
     return say("through the {mount}; {bores}; post {diameter}, {length} long, string hole at {string_hole}; seat "
                "{before} x {across}; button reaches {reach}", **of)

@@ -16,9 +16,9 @@ from app.sheets import card_rows, order_pages, pages, plan_work
 from app.sheets.block_table import LENGTHS
 from app.sheets.cards import card_of, cards
 from app.sheets.list_pages import csv_rows as list_rows
-from app.sheets.needs import bits, drills, lacks, pieces, wares
+from app.sheets.needs import bits, drills, lacks, pieces
 from app.sheets.order_pages import csv_rows, troubles
-from app.sheets.router_pages import alike, centres_words
+from app.sheets.router_pages import alike, centres_words, routed
 from geometry.book import corrected
 from geometry.drawing import Cross, Label
 from geometry.edits import mirror_layout
@@ -62,8 +62,10 @@ def test_equal_single_holes_share_a_card():
 
 
 def test_the_running_order_names_the_card_of_every_drilling():
-    found = card_of(cards(layout("demo"), work("demo")), work("demo"))
-    assert {id for id, op in ((op.id, op) for op in work("demo").ops) if op.drillings} <= set(found)
+    plan = work("demo")
+    found = card_of(cards(layout("demo"), plan), plan)
+    routers = {op.id for one in plan.plans for op in routed(plan, one.of)}
+    assert set(found) == {op.id for op in plan.ops if op.drillings} | routers and len(routers) == 8
 
 
 def test_a_side_card_says_mark_tilt_blocks_and_stop():
@@ -213,14 +215,6 @@ def test_a_template_as_large_as_the_blank():
     head = change(plain_head(), template=Template(board="blank", thickness=9.0))
     board = next(piece for piece in pieces(head, plan_work(head)) if piece.name == "template board")
     assert (board.length, board.width, board.thickness) == (200.0, 90.0, 9.0)
-
-
-def test_hardware_is_told_by_its_dimensions():
-    found = {(ware.name, ware.count): ware.sizes for ware in wares(layout("demo"))}
-    sizes = found["tuner: side 6.4 post two screws", 6]
-    assert sizes == ("through the side; post 6.4 to 30; post 6.2, 29 long, string hole at 28; seat 24 x 10; button reaches 30")
-    assert found["wood screw", 24] == "for a pilot of 1.6, 9 deep"
-    assert found["locating pin", 2].startswith("6 steel or dowel") and ("string", 12) in found
 
 
 def test_every_drilling_is_counted_with_its_drill():
