@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
+import math
 from functools import cached_property
 
 from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.by_size import of_loop, remembered_by_size
-from geometry.curves import Line, Path
+from geometry.curves import Line, Path, Segment
 from geometry.errors import GeometryError
 from geometry.layout.blank import Side
 from geometry.layout.outline import Loop, loop_path
+from geometry.layout.strings import MOST_SLANT
 from geometry.saying import say
-from geometry.tolerance import TOUCH
+from geometry.tolerance import ALONG_NUT, TOUCH
 from geometry.vectors import Vec2
 
 
@@ -81,17 +83,16 @@ _MOST_SEATS = 512
 def edges(loop: Loop) -> tuple[Edge, Edge]:
     """(bass edge, treble edge) of an outline.
 
-    Each starts where the outline leaves the nut line (y = 0) on its side, or at
-    the outline's lowest level when it does not reach the nut line, and ends
-    where it first reaches the outline's highest level. GeometryError when the
-    outline has no height.
+    Each starts where the outline leaves the nut line on its side, that is y = 0 or, where the outline ends along
+    a slanted one, the end of that; or at the outline's lowest level when it does not reach the nut line. It
+    ends where it first reaches the outline's highest level. GeometryError when the outline has no height.
     """
     path = loop_path(loop).counter_clockwise()
     _, low, _, high = path.box
     if high - low <= TOUCH:
         raise GeometryError(say("The outline has no height, so it has no edges to put tuners on."))
     level = 0.0 if low < TOUCH and high > TOUCH else low
-    feet = _marks(path, level)
+    feet = _slanted_end(path) or _marks(path, level)
     tops = _marks(path, high)
     if not feet or not tops:
         raise GeometryError(say("The outline has no edge between the nut line and the tip."))
@@ -108,6 +109,28 @@ def edges(loop: Loop) -> tuple[Edge, Edge]:
 def edge(loop: Loop, side: Side) -> Edge:
     """The edge of one side."""
     return edges(loop)[0 if side == "bass" else 1]
+
+
+def _slanted_end(path: Path) -> list[tuple[float, Vec2]]:
+    """(arc length, point) of both ends of a counter-clockwise outline's straight end along a slanted nut line, in one piece or
+    several; none where it has no such end: one that leans, by MOST_SLANT at the most, where it crosses the centreline at y = 0."""
+    pieces, n = path.segments, len(path.segments)
+    for i, one in enumerate(pieces):
+        (x0, y0), (x1, y1) = one.start, one.end
+        if not isinstance(one, Line) or not x0 <= 0 < x1 or abs(y1 - y0) > math.tan(math.radians(MOST_SLANT)) * (x1 - x0):
+            continue
+        slope = (y1 - y0) / (x1 - x0)
+        if abs(y0 - slope * x0) > ALONG_NUT:
+            continue
+
+        def goes_on(piece: Segment, along: float = slope) -> bool:
+            return isinstance(piece, Line) and piece.p0[0] < piece.p1[0] and all(abs(y - along * x) <= ALONG_NUT for x, y in (piece.p0, piece.p1))
+        first = next((k for k in range(i, i - n, -1) if not goes_on(pieces[k - 1])), i)
+        last = next((k for k in range(i, i + n) if not goes_on(pieces[(k + 1) % n])), i)
+        ends = pieces[first].start, pieces[last % n].end
+        if ends[0][0] < -ALONG_NUT and ends[1][0] > ALONG_NUT and max(abs(y) for _, y in ends) > ALONG_NUT:
+            return [((0.0, *path.ends)[first % n], ends[0]), (path.ends[last % n] % path.length, ends[1])]
+    return []
 
 
 def _marks(path: Path, level: float) -> list[tuple[float, Vec2]]:

@@ -7,6 +7,9 @@ from msgspec import Meta
 
 from geometry.layout.parts import Id, Part, Point, Size
 
+MOST_SLANT = 30
+"""degrees by which a nut line may be turned"""
+
 
 class Nut(Part, kw_only=True):
     """The nut (mm, degrees).
@@ -25,7 +28,7 @@ class Nut(Part, kw_only=True):
     height: Size = 6.0
     pitch: Annotated[float, Meta(ge=0, le=40)] = 13.0
     scale_length: Size = 648.0
-    slant: Annotated[float, Meta(ge=-30, le=30)] = 0.0
+    slant: Annotated[float, Meta(ge=-MOST_SLANT, le=MOST_SLANT)] = 0.0
 
     def at(self, x: float) -> Point:
         """The point of the nut line at x mm."""

@@ -85,3 +85,25 @@ def test_a_loop_keeps_its_path():
 def test_a_loop_of_one_point_has_no_path():
     with pytest.raises(GeometryError, match="no length"):
         loop_path(Loop(nodes=(Node(at=(1.0, 1.0)), Node(at=(1.0, 1.0)))))
+
+
+@pytest.mark.parametrize("rise", [5.6, -5.6, 20.0])
+@pytest.mark.parametrize("between", [(), (0.0,), (-25.0, 10.0)])
+def test_they_start_where_the_outline_leaves_its_end_along_a_slanted_nut_line(rise, between):
+    """80 wide, with nodes in its end or none, and as seen when drawn the other way round."""
+    points = [(-40.0, rise), *((x, -x * rise / 40) for x in between), (40.0, -rise), (40.0, 180.0), (-40.0, 180.0)]
+    for corners in (points, points[::-1], points[2:] + points[:2]):
+        bass, treble = edges(Loop(nodes=tuple(Node(at=at) for at in corners)))
+        assert bass.path.start == pytest.approx((-40.0, rise)) and treble.path.start == pytest.approx((40.0, -rise))
+        assert (bass.length, treble.length) == (pytest.approx(180.0 - rise), pytest.approx(180.0 + rise))
+
+
+@pytest.mark.parametrize("corners", [
+    [(-20.0, 5.0), (0.0, 0.0), (20.0, 5.0), (20.0, 90.0), (-20.0, 90.0)],  # pointed
+    [(-20.0, 6.0), (20.0, -2.0), (20.0, 90.0), (-20.0, 90.0)],  # askew, but 2 mm before the nut on the centreline
+    [(-20.0, 14.0), (20.0, -14.0), (20.0, 90.0), (-20.0, 90.0)],  # turned by more than a nut may be
+    [(-20.0, 0.05), (20.0, -0.05), (20.0, 90.0), (-20.0, 90.0)],  # level, but for a hair
+])
+def test_any_other_end_is_cut_at_the_level_of_the_nut(corners):
+    bass, treble = edges(Loop(nodes=tuple(Node(at=at) for at in corners)))
+    assert (bass.path.start[1], treble.path.start[1]) == (pytest.approx(0.0, abs=1e-9), pytest.approx(0.0, abs=1e-9))
