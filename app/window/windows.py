@@ -157,16 +157,18 @@ class Windows(QObject):
 
     def quit(self) -> bool:
         """Ask in each window with unsaved work, then close all. False when one wants to stay, or waits for something: then all
-        stay."""
+        stay. While one is asked or saved the others can be worked in, opened and closed: what is new then is asked about."""
         from app.window.background.waiting import waited_for  # here: a start waits for nothing
 
         if any(waited_for(window) for window in self._all):
             return False
-        for window in reversed(self.all):
+        asked: dict[MainWindow, Headstock] = {}
+        while (window := next((one for one in reversed(self._all) if asked.get(one) is not one.document.layout), None)) is not None:
             if window.document.unsaved:
                 self.front(window)
             if not window.may_close():
                 return False
+            asked[window] = window.document.layout
         for window in self.all:
             window.asked = True
             window.close()

@@ -134,6 +134,29 @@ def test_quitting_asks_in_each_and_one_that_stays_keeps_all(bench, windows, monk
         window.deleteLater()
 
 
+def test_quitting_asks_about_what_was_done_while_another_window_was_saved(bench, windows, monkeypatch):
+    """A drive that is slow lets the maker go on in the other windows, and close them."""
+    windows.gone(bench.window)
+    first, second, third = windows.empty(), windows.empty(), windows.empty()
+    rename(second, "two")
+    asked = []
+
+    def answered(_, name):
+        if not asked:
+            rename(first, "one")
+            third.close()
+            destroyed()
+        asked.append(name)
+        return "discard"
+    third.document.replace(third.document.layout, None)
+    windows.front(second)
+    windows.front(first)
+    monkeypatch.setattr(ask, "save_first", answered)
+    assert windows.quit() and asked == ["two", "one"] and windows.all == []
+    for window in (first, second):
+        window.deleteLater()
+
+
 def test_lamplight_is_lit_in_every_window(bench, windows):
     second = windows.empty()
     second.actions_["lamp"].trigger()
