@@ -244,9 +244,9 @@ class Document(QObject):
         self.file_changed.emit()
         return done
 
-    def take(self, name: str, layout: Headstock, seen: str | bytes) -> None:
+    def take(self, name: str, layout: Headstock, seen: str | bytes, known: Known | None = None) -> None:
         """Make what the file holds now the next step of the history: nothing is unsaved, and one undo is mine again."""
-        self._saved, self.seen = layout, seen
+        self._saved, self.seen, self.known = layout, seen, known
         self.apply(name, layout)
         self.file_changed.emit()
 

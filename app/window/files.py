@@ -196,7 +196,7 @@ class Files:
         """Show what the other program wrote, as a step: one undo brings the maker's own work back."""
         read = opened_beside(self._window, path)
         if read is not None:
-            self._document.take(say("Take the file as it is now"), read.layout, read.seen)
+            self._document.take(say("Take the file as it is now"), read.layout, read.seen, read.known)
 
     # ---- inside ---------------------------------------------------------
     def _folder(self) -> str:

@@ -50,6 +50,7 @@ class HistoryButtons(QWidget):
             self.buttons[key] = button
             row.addWidget(button)
         window.hand.shown.connect(self._follow_hand)
+        window.hand.typed.connect(self._follow_hand)
         self.follow()
         window.menuBar().setCornerWidget(self, Qt.Corner.TopRightCorner)
 

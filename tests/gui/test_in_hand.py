@@ -64,11 +64,14 @@ def test_what_was_begun_stays_when_the_pointer_goes(bench):
     assert window.hand.begun
     window.set_tool("hole")
     bench.move(AT)
+    assert not window.actions_["undo"].isEnabled()
     bench.text("12")
+    assert window.actions_["undo"].isEnabled()
     leave(bench)
     assert window.hand.begun and window.hand.entries
     bench.key(KEY.Key_Escape)
     assert not window.hand.busy and window.foot.said == "Put back" and window.tools.tool == "hole"
+    assert not window.actions_["undo"].isEnabled()
 
 
 def test_the_pen_of_the_arrow_keys_stays_when_the_mouse_goes(bench):

@@ -96,6 +96,7 @@ told["lines"] = {"outline": darkest((0.0, 190.0)), "blank": darkest((blank.trebl
 print(json.dumps(told))
 window.document.replace(window.document.layout, None)
 window.close()
+window.windows.end()  # as the program does: else everything is destroyed in any order
 '''
 
 

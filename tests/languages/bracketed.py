@@ -160,6 +160,7 @@ def main() -> None:
         print(f"{where}: {text!r}")
     window.document.replace(window.document.layout, None)
     window.close()
+    window.windows.end()  # as the program does: else everything is destroyed in any order
     sys.stdout.flush()
 
 

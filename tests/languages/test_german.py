@@ -62,6 +62,7 @@ said = {
 }
 window.document.replace(window.document.layout, None)
 window.close()
+window.windows.end()  # as the program does: else everything is destroyed in any order
 print(json.dumps(said))
 """
 
