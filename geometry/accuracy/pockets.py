@@ -39,7 +39,8 @@ class _ToPocket(Struct, frozen=True):
 def pocket_rail(model: Model, reach: Reach, opening: Opening) -> list[Spec]:
     """The wood between a pocket and the outline."""
     needed, template, outline = model.scene.layout.margins.rail, model.template, model.scene.outline
-    found = beside_outline(opening, outline, without_nut(outline, nut_line(model.scene.layout.nut.slant)), needed + play(reach, needed) + FAINT)
+    nut = nut_line(model.scene.layout.nut.slant)
+    found = beside_outline(opening, outline, without_nut(outline, nut), nut, needed + play(reach, needed) + FAINT)
     if found is None:
         return []
     inwards = v.left(outline.foot(found.edge).tangent)

@@ -9,11 +9,13 @@ from __future__ import annotations
 
 import shapely
 from msgspec import Struct
+from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
 from geometry.checks.scene import Opening
 from geometry.checks.snags import OUTLINE, SPOILS, TIGHT, Snag, short
 from geometry.checks.words import both, into
+from geometry.layout.strings import Nut
 from geometry.saying import say
 from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT
@@ -50,30 +52,30 @@ class Beside(Struct, frozen=True):
     """and of the pocket"""
 
 
-def beside_outline(opening: Opening, outline: Wall, edges: Wall | None, within: float) -> Beside | None:
-    """The wood between a pocket and the outline above the nut line where it is less than `within` mm, else None.
+def beside_outline(opening: Opening, outline: Wall, edges: Wall | None, nut: Nut, within: float) -> Beside | None:
+    """The wood between a pocket and the outline before the nut line where it is less than `within` mm, else None.
 
     `edges` is the outline without its straight end along the nut line, None where it has none. A pocket that lies in the
     waste or in the neck with all it has takes no wood from the head.
     """
-    pocket, (x0, _, x1, y1) = opening.wall.area, outline.path.box
-    if y1 <= -1.0 or not shapely.intersects(outline.area, pocket):  # an outline wholly below the nut line leaves nothing to clip
+    pocket = opening.wall.area
+    if outline.path.box[3] <= -1.0 or not shapely.intersects(outline.area, pocket):  # an outline wholly behind the nut line leaves nothing to clip
         return None
-    above = shapely.clip_by_rect((outline if edges is None else edges).line, x0 - 1.0, 0.0, x1 + 1.0, y1 + 1.0)
-    if shapely.intersects(above, pocket):
-        out, where = _sticks_out(opening, outline)
+    ahead = _before(nut, (outline if edges is None else edges).line, outline)
+    if shapely.intersects(ahead, pocket):
+        out, where = _sticks_out(opening, outline, nut)
         return Beside(-out, outline.foot(where).point, where)
-    if not shapely.dwithin(above, pocket, within + 2 * FLAT):
+    if not shapely.dwithin(ahead, pocket, within + 2 * FLAT):
         return None
     if edges is not None:
         return Beside(*edges.to(opening.wall))
-    ends = shapely.get_coordinates(shapely.shortest_line(above, pocket)).tolist()
+    ends = shapely.get_coordinates(shapely.shortest_line(ahead, pocket)).tolist()
     return Beside(v.distance(*ends) - 2 * FLAT, tuple(ends[0]), tuple(ends[1]))
 
 
-def snags_beside(opening: Opening, outline: Wall, edges: Wall | None, needed: float) -> tuple[Snag, ...]:
+def snags_beside(opening: Opening, outline: Wall, edges: Wall | None, nut: Nut, needed: float) -> tuple[Snag, ...]:
     """The snag of a pocket that the outline cuts, or leaves less than a rail of `needed` mm; `edges` as for beside_outline."""
-    found = beside_outline(opening, outline, edges, needed)
+    found = beside_outline(opening, outline, edges, nut, needed)
     if found is None or not short(found.wood, needed):
         return ()
     if found.wood < 0:
@@ -87,10 +89,19 @@ def snags_beside(opening: Opening, outline: Wall, edges: Wall | None, needed: fl
                  say("Widen the outline there, or fill {opening} with wood first.", opening=opening.id)),)
 
 
-def _sticks_out(opening: Opening, outline: Wall) -> tuple[float, Vec2]:
-    """How far a pocket reaches out of the head above the nut line, mm, told from points close to each other and never as less; and where."""
-    x0, _, x1, y1 = opening.wall.path.box
-    beyond = shapely.clip_by_rect(opening.wall.area, x0 - 1.0, 0.0, x1 + 1.0, y1 + 1.0) - outline.area
+def _before(nut: Nut, shape: BaseGeometry, of: Wall) -> BaseGeometry:
+    """What of a shape within the box of a wall lies before the nut line."""
+    x0, _, x1, y1 = of.path.box
+    if not nut.slant:
+        return shapely.clip_by_rect(shape, x0 - 1.0, 0.0, x1 + 1.0, y1 + 1.0)
+    (a, low), (b, high) = nut.at(x0 - 1.0), nut.at(x1 + 1.0)
+    top = max(y1, low, high) + 1.0
+    return shape & shapely.Polygon(((a, low), (b, high), (b, top), (a, top)))
+
+
+def _sticks_out(opening: Opening, outline: Wall, nut: Nut) -> tuple[float, Vec2]:
+    """How far a pocket reaches out of the head before the nut line, mm, told from points close to each other and never as less; and where."""
+    beyond = _before(nut, opening.wall.area, opening.wall) - outline.area
     close = max(_CLOSE, beyond.length / _MOST)
     points = shapely.get_coordinates(shapely.segmentize(beyond, close))
     if not len(points):

@@ -106,7 +106,7 @@ def _floor(opening: Opening, thickness: float, margins: Margins) -> tuple[Snag, 
 def _rail(opening: Opening, outline: Wall, margins: Margins, nut: Nut) -> tuple[Snag, ...]:
     needed = margins.rail
     if opening.there:
-        return snags_beside(opening, outline, without_nut(outline, nut), needed)
+        return snags_beside(opening, outline, without_nut(outline, nut), nut, needed)
     inside = shapely.covers(outline.area, opening.wall.area)
     if inside and not shapely.dwithin(outline.line, opening.wall.line, needed + 2 * FLAT):
         return ()

@@ -8,7 +8,7 @@ from msgspec.structs import replace
 from geometry.accuracy.bench import bench_of
 from geometry.accuracy.spec import Reach
 from geometry.checks import check
-from geometry.layout import Nut, Ramp
+from geometry.layout import Nut, Ramp, Slot, StraightSlot
 from tests.geometry.checks.heads import head, loop, slot
 
 
@@ -42,3 +42,16 @@ def test_a_ramp_near_it_has_its_edge_beside(degrees):
     begins = (1 + 6 * abs(math.sin(turn))) / math.cos(turn)
     layout = slanted(degrees, slots=(replace(slot(x=0.0, nut=20.0), ramp=Ramp(length=14.0 - begins, depth=1.0)),))
     assert told(layout, "ramp-to-nut", "ramp-to-outline") == {"ramp-to-nut": pytest.approx(1.0, abs=1e-6)}
+
+
+@pytest.mark.parametrize("degrees", [0.0, 10.0, -10.0])
+def test_a_pocket_that_the_edge_cuts_reaches_out_before_the_nut_line_only(degrees):
+    """8 wide about x = 38, from behind the nut line on: 2 mm lie beyond the edge at 40; where the neck goes on nothing is out."""
+    pocket = Slot(id="pocket", shape=StraightSlot(nut_end=(38.0, -25.0), tip_end=(38.0, 20.0), width=8.0), depth=9.0, there=True)
+    layout = slanted(degrees, slots=(pocket,))
+    assert told(layout, "slot-outside", "rail") == {"slot-outside": pytest.approx(-2.0, abs=0.08)}
+    bench = bench_of(layout)
+    simulated, = [float(spec.measure(bench.nominal)[0]) for spec in bench.specs(Reach.endless(0)) if spec.kind == "slot-outside"]
+    assert simulated == pytest.approx(-2.0, abs=0.08)
+    behind = replace(pocket, shape=replace(pocket.shape, tip_end=(38.0, -14.0)))
+    assert told(slanted(degrees, slots=(behind,)), "slot-outside", "rail") == {}
