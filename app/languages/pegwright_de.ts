@@ -2680,8 +2680,8 @@
         <translation>Folgen der Schablone</translation>
     </message>
     <message>
-        <source>For fanned frets: how far the nut line is turned about its middle. Above zero the bass end lies nearer the tip. Widths stay square to the centreline, and the outline is yours to draw along it.</source>
-        <translation>Für gefächerte Bünde: um wie viel die Sattellinie um ihre Mitte gedreht ist. Über null liegt das Bassende näher an der Spitze. Breiten bleiben quer zur Mittellinie, und der Umriss entlang der Linie ist Ihre Sache.</translation>
+        <source>For fanned frets: how far the nut line is turned about its middle. Above zero the bass end lies nearer the tip. Widths stay square to the centreline, and so does the line through its middle that distances are told from. The outline is yours to draw along the slanted one.</source>
+        <translation>Für gefächerte Bünde: um wie viel die Sattellinie um ihre Mitte gedreht ist. Über null liegt das Bassende näher an der Spitze. Breiten bleiben quer zur Mittellinie, ebenso die Linie durch ihre Mitte, ab der Abstände gelten. Der Umriss entlang der schrägen ist Ihre Sache.</translation>
     </message>
     <message>
         <source>For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to scale. For the router one a slot and one for the outline: bit, template, passes, waste holes. Cut them apart.</source>
@@ -8098,6 +8098,10 @@
     <message>
         <source>The nut is &amp;slanted, for fanned frets</source>
         <translation>Der Sattel ist &amp;schräg, für gefächerte Bünde</translation>
+    </message>
+    <message>
+        <source>The nut is slanted: distances from the nut line are those from the line through its middle that is square to the centreline.</source>
+        <translation>Der Sattel ist schräg: Abstände von der Sattellinie gelten ab der Linie durch ihre Mitte, die quer zur Mittellinie liegt.</translation>
     </message>
     <message>
         <source>The nut measures {nut} (in the layout it is {own} wide), one point of the picture {point}.</source>

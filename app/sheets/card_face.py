@@ -13,7 +13,7 @@ from app.sheets.card_rows import hand_op, rows
 from app.sheets.cards import Card
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, tick
 from app.sheets.lengths import card_number, deep, length, tenths, thousandths
-from app.sheets.words import block, numbers, short
+from app.sheets.words import block, numbers, short, slant_words
 from app.sheets.work import Work
 from geometry.book import open_remarks
 from geometry.drawing import Drawing, Label, Mark, Stroke
@@ -257,6 +257,8 @@ class Maker:
             said += [text for text in (*op.cautions, self.work.blocked(op)) if text and text not in said]
         for text in said:
             self.say(say("Mind: {text}", text=text))
+        if slanted := slant_words(self.layout.nut):
+            self.say(slanted)
         for note in open_remarks(self.layout.book, self.card.ids, [op.id for op in self.card.ops]):
             self.say(say("Do differently ({piece}): {note}", piece=PIECES_IN_WORDS[note.piece], note=note.text))
 

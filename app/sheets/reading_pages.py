@@ -6,6 +6,7 @@ from app.sheets.book_pages import taller
 from app.sheets.lay import Block, Column, fitting, heading, of_marks, space, table
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import hundredths, length, unit_words
+from app.sheets.words import slant_words
 from geometry.drawing import Label, Stroke
 from geometry.drawing.shapes import straight
 from geometry.layout import PIECES, Blank, Headstock, Reading
@@ -26,6 +27,7 @@ def reading_blocks(layout: Headstock, width: float) -> list[Block]:
     about = say("Measure the finished piece and write each reading beside its plan; the Readings page of the job book takes "
                 "them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; "
                 "bores from the side: below the face in place of x. In {unit}.", unit=unit_words())
+    about = f"{about} {slant_words(layout.nut)}".rstrip()
     blocks: list[Block] = []
     for piece in pieces if known else ():
         taken = [one for one in layout.book.readings if one.piece == piece]

@@ -12,7 +12,7 @@ from app.formats.paper import Box, Placed
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, of_marks, space, tick
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import card_number, length
-from app.sheets.words import block, numbers, short
+from app.sheets.words import block, numbers, short, slant_words
 from app.sheets.work import SAME_OFFSET, Work
 from geometry.checks.words import listed
 from geometry.curves import Matrix, turn
@@ -81,6 +81,8 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
         blocks += [_template(work, best, width), *_steps(work, best, [one.of for one in plans], width), *_pictures(best, width)]
     if plan.of != OUTLINE:
         blocks += [block for one in plans for block in _holes(layout, one, width)]
+        if slanted := slant_words(layout.nut):
+            blocks.append(paragraph(slanted, width))
         blocks += [paragraph(say("Afterwards, by hand: {words}",
                                  words=op.words), width) for one in plans for op in work.ops
                    if op.kind == "ramp" and op.features[0] == one.of]
