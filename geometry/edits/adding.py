@@ -19,7 +19,7 @@ from geometry.edits.parts import (
     numbered_id,
     point,
     settled,
-    taken_ids,
+    used_ids,
 )
 from geometry.edits.slots import moved_slot
 from geometry.edits.tuners import members, own_place, pattern_of, without_left_rows
@@ -50,19 +50,19 @@ def add_tuner(layout: Headstock, pattern: str, at: Vec2, turn: float | None = No
     hardware, at = pattern_of(layout, pattern), point(at)
     side, along = nearest_on_edges(layout.outline, at)
     place = EdgePlace(side=side, along=along) if hardware.mount == "side" else FreePlace(at=at, turn=turn)
-    name = numbered_id(taken_ids(layout), f"{side} {hardware.mount}")
+    name = numbered_id(used_ids(layout), f"{side} {hardware.mount}")
     winds = "bass" if side == "treble" else "treble"
     return appended(layout, "tuners", Tuner(id=name, pattern=pattern, place=place, winds=winds))
 
 
 def add_pin(layout: Headstock, at: Vec2, diameter: float = 6.0) -> Headstock:
     """A new locating pin (mm)."""
-    return appended(layout, "pins", Pin(id=numbered_id(taken_ids(layout), "pin"), at=point(at), diameter=diameter))
+    return appended(layout, "pins", Pin(id=numbered_id(used_ids(layout), "pin"), at=point(at), diameter=diameter))
 
 
 def add_hole(layout: Headstock, at: Vec2, diameter: float, depth: float | None = None) -> Headstock:
     """A new single hole from the face (mm), through without a depth."""
-    name = numbered_id(taken_ids(layout), "hole")
+    name = numbered_id(used_ids(layout), "hole")
     return appended(layout, "holes", SingleHole(id=name, at=point(at), diameter=diameter, depth=depth))
 
 
@@ -101,7 +101,7 @@ def duplicate(layout: Headstock, ids: Iterable[str], by: Vec2 = (5.0, 5.0)) -> H
     for id in dict.fromkeys(ids):
         group, i = group_of(layout, id)
         old = getattr(layout, group)[i]
-        name = fresh_id(taken_ids(layout), id)
+        name = fresh_id(used_ids(layout), id)
         if isinstance(old, Slot):
             new = replace(moved_slot(old, by), id=name)
         elif isinstance(old, Tuner):

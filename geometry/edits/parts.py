@@ -147,6 +147,13 @@ def taken_ids(layout: Headstock) -> set[str]:
     return {*feature_ids(layout), *RESERVED}
 
 
+def used_ids(layout: Headstock) -> set[str]:
+    """taken_ids, and the names of features that are gone and that the job book tells of: what is set anew has none of their work."""
+    book = layout.book
+    tasks = [*(one.task for one in book.done), *(time.task for time in book.times)]
+    return {*taken_ids(layout), *(id for task in tasks for id in task.features)}
+
+
 def new_ids(before: Headstock, after: Headstock) -> tuple[str, ...]:
     """Ids of the features that `after` has and `before` has not, in their order."""
     old = set(feature_ids(before))

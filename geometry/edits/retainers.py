@@ -6,7 +6,7 @@ import math
 from operator import itemgetter
 
 from geometry.checks.snags import NOTE
-from geometry.edits.parts import appended, numbered_id, taken_ids
+from geometry.edits.parts import appended, numbered_id, used_ids
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Retainer, SingleHole
 from geometry.lengths import mm
@@ -62,7 +62,7 @@ def _at(layout: Headstock, over: list[Run], level: float) -> Headstock | None:
     slope = math.tan(math.radians(WANTED - layout.nut.pitch))
     height = min(run.nut_height - slope * far for run, (_, far, _) in zip(over, at, strict=True))
     height = max(LEAST_HEIGHT, math.floor(min(height, *(high - 0.5 for _, _, high in at)) * 10) / 10)
-    hole = SingleHole(id=numbered_id(taken_ids(layout), "retainer"), at=(round((min(xs) + max(xs)) / 2, 2), level), diameter=PILOT,
+    hole = SingleHole(id=numbered_id(used_ids(layout), "retainer"), at=(round((min(xs) + max(xs)) / 2, 2), level), diameter=PILOT,
                       depth=min(DEEP, max(1.0, layout.blank.thickness - FLOOR)),
                       retainer=Retainer(height=height, width=round(max(xs) - min(xs) + 2 * BESIDE, 1)))
     return appended(layout, "holes", hole)

@@ -6,6 +6,7 @@ import msgspec
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from geometry.edits import (
     add_hole,
@@ -27,7 +28,7 @@ from geometry.edits import (
     twin_feature,
 )
 from geometry.errors import GeometryError
-from geometry.layout import Ear, FreePlace, Note, feature_ids
+from geometry.layout import Book, Done, Ear, FreePlace, Note, Task, Time, feature_ids
 from geometry.solids import frames, holes
 from tests.geometry.edits.heads import FACE, LOPSIDED, SIDE, curved, demo, plain, sound, twelve
 
@@ -44,6 +45,19 @@ def test_new_features_get_names_and_places():
     assert holed.holes[-1].depth == 6.0
     with pytest.raises(GeometryError, match="Hole 1: diameter must be above 0"):
         add_hole(side, (0.0, 100.0), 0.0)
+
+
+@pytest.mark.parametrize("of", ["done", "times"])
+def test_what_is_set_anew_has_not_the_name_of_what_was_drilled_and_removed(of):
+    """A hole in the wrong place is drilled and taken out of the plan: the one that takes its place is still to be drilled."""
+    head = add_pin(add_hole(plain(), (0.0, 100.0), 4.0), (0.0, 120.0))
+    tasks = [Task(operation="bore hole 1.1", features=("hole 1",)), Task(operation="pin hole pin 1.1", features=("pin 1",))]
+    book = (Book(done=tuple(Done(piece="practice", task=task) for task in tasks)) if of == "done" else
+            Book(times=tuple(Time(piece="real", task=task, minutes=3.0) for task in tasks)))
+    gone = remove_features(replace(head, book=book), ("hole 1", "pin 1"))
+    made = sound(add_hole(add_pin(gone, (0.0, 120.0)), (10.0, 100.0), 4.0))
+    assert new_ids(gone, made) == ("pin 2", "hole 2")
+    assert new_ids(made, duplicate(made, ("hole 2",))) == ("hole 3",)
 
 
 def test_removing_keeps_what_was_noted():
