@@ -59,8 +59,15 @@ def places(layout: Headstock, radius: float) -> tuple[BaseGeometry, BaseGeometry
     face = grown(head_face(layout), -max(clear, layout.margins.blank_edge + radius))
     free = face - grown(obstacles(layout), clear + FLAT) - grown(outline_line(layout.outline), clear + FLAT)
     wood = outline_area(layout.outline)
-    blank = layout.blank
-    return free - wood, free & wood & box(-blank.bass, layout.margins.slot_nut + radius, blank.treble, blank.tip)
+    return free - wood, free & wood & _before_nut(layout, layout.margins.slot_nut + radius)
+
+
+def _before_nut(layout: Headstock, by: float) -> Polygon:
+    """What of the blank lies that far (mm) and farther before the nut line, slanted or not."""
+    blank, lift = layout.blank, by / layout.nut.ahead[1]
+    (a, low), (b, high) = layout.nut.at(-blank.bass), layout.nut.at(blank.treble)
+    top = max(blank.tip, low + lift, high + lift)
+    return Polygon(((b, high + lift), (b, top), (a, top), (a, low + lift)))
 
 
 def later_holes(layout: Headstock) -> list[LaterHole]:

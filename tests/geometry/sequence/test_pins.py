@@ -15,6 +15,7 @@ from geometry.layout import (
     Headstock,
     Loop,
     Node,
+    Nut,
     Pattern,
     Pin,
     SingleHole,
@@ -25,6 +26,7 @@ from geometry.layout import (
     slot_path,
 )
 from geometry.sequence import NoPins, operations, propose_pins
+from geometry.sequence.pin_places import places
 from geometry.solids import holes
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
@@ -253,3 +255,13 @@ def test_two_boards_that_share_pins_are_drilled_together():
     assert template(REPLACE(large, pins=in_waste)).startswith("Cut two templates")
     assert shared not in template(REPLACE(large, pins=in_waste))
     assert template(demo()).startswith("Cut the template to its paper")
+
+
+@pytest.mark.parametrize("slant", [0.0, 15.0, -15.0])
+def test_a_pin_in_the_wood_keeps_clear_of_a_slanted_nut_line_as_of_a_level_one(slant):
+    """The wood at the nut is spared by 10 mm square to its line, and 2 of the pin, wherever there is room so near to it."""
+    rise = round(40 * math.tan(math.radians(slant)), 1)
+    outline = Loop(nodes=tuple(Node(at=at) for at in ((-40.0, rise), (40.0, -rise), (40.0, 180.0), (-40.0, 180.0))))
+    layout = REPLACE(BARE, blank=Blank(bass=50.0, treble=50.0, tip=190.0, behind=20.0, thickness=16.0), ears=(), nut=Nut(slant=slant), outline=outline)
+    wood = places(layout, 2.0)[1]
+    assert min(layout.nut.before(at) for at in wood.exterior.coords) == pytest.approx(layout.margins.slot_nut + 2.0, abs=1e-6)
