@@ -31,7 +31,7 @@ from app.window.demo import demo
 from app.window.running.recovery import recover
 from geometry.drawing import opened_out
 from geometry.layout import Book
-from tests.waiting import press, until
+from tests.waiting import PATIENCE, press, until
 
 CALLS = ("stat", "lstat", "open", "listdir", "scandir", "readlink", "replace", "unlink", "access", "link")
 
@@ -250,6 +250,17 @@ def test_what_the_hand_does_waits_until_there_is_a_box_or_an_answer(bench, monke
     not_waited_for(bench.window)
     go = threading.Event()
     assert done_beside(bench.window, "At work…", go.wait, gives_up="Enough") is None and run == [kept, ()]
+    go.set()
+    until(lambda: not left())
+
+
+def test_work_that_hears_of_no_cancel_is_left(bench, monkeypatch):
+    """As a printer that does not answer, or a file to print to on a drive that has gone."""
+    monkeypatch.setattr(waiting, "SHOWS_MS", 0)
+    monkeypatch.setattr(waiting, "ENDS_MS", 50)
+    go = threading.Event()
+    not_waited_for(bench.window)
+    assert done_beside(bench.window, "At work…", lambda: go.wait(PATIENCE), waiting.Progress()) is None and left()
     go.set()
     until(lambda: not left())
 

@@ -19,6 +19,8 @@ if TYPE_CHECKING:
 
 SHOWS_MS = 400
 """How long work goes on before it is told of."""
+ENDS_MS = 2000
+"""How long work that was called off is waited for: what does not end within that is in the hands of a drive or a printer."""
 
 _waits: list[Waiting] = []
 
@@ -98,23 +100,27 @@ class Waiting(QObject):
         _waits.append(self)
         try:
             if not self._over:
-                timer = QTimer()
-                timer.setSingleShot(True)
-                timer.timeout.connect(self._loop.quit)
-                timer.start(SHOWS_MS if ms is None else ms)
-                self._loop.exec(QEventLoop.ProcessEventsFlag.ExcludeUserInputEvents)
-                timer.stop()
+                self._hold(SHOWS_MS if ms is None else ms)
             if shows and not self._over:
                 self._show()
                 self._loop.exec()
             if shows and not self._over:  # the maker has had enough, and the box is gone
-                self._loop.exec(QEventLoop.ProcessEventsFlag.ExcludeUserInputEvents)
+                self._hold(ENDS_MS)
         finally:
             _waits.remove(self)
             self._put_away()
         return self._there()
 
     # ---- inside ---------------------------------------------------------
+    def _hold(self, ms: int) -> None:
+        """Wait so long at most, while what the hand does stays in the system's queue."""
+        timer = QTimer()
+        timer.setSingleShot(True)
+        timer.timeout.connect(self._loop.quit)
+        timer.start(ms)
+        self._loop.exec(QEventLoop.ProcessEventsFlag.ExcludeUserInputEvents)
+        timer.stop()
+
     def _there(self) -> bool:
         return self.asker is None or isValid(self.asker)
 
@@ -167,7 +173,7 @@ def done_beside(parent: QWidget | None, words: str, work: Callable[[], object], 
                 gives_up: str = "") -> object:
     """The answer of `work`, done in a thread while the window stays alive; what it raises is raised here.
 
-    With a `progress` that the work tells or asks, Cancel has it end, and is waited for: the answer is then None. With
+    With a `progress` that the work tells or asks, Cancel has it end, which is waited for ENDS_MS: the answer is then None. With
     `gives_up`, a word for the button, the work is left to itself, as for a drive that does not answer; the answer is None at
     once. Without either it is short and cannot be stopped. None too when the parent was destroyed meanwhile: there is nobody
     left to tell.
