@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QSettings, QTranslator
 
 from app.languages.catalogue import CONTEXT, ENGLISH, NAMES, compiled_file, fitting
@@ -29,10 +31,21 @@ def speak(code: str) -> None:
     if code == ENGLISH:
         saying.use(None)
         return
+    # Not by its name: the toolkit would look into the file as long as the program runs, and whoever writes it anew meanwhile, as
+    # an update does, would end the program.
+    try:
+        data = compiled_file(code).read_bytes()
+    except OSError:
+        data = b""
     catalogue = QTranslator()
-    if not catalogue.load(str(compiled_file(code))):
+    if not catalogue.load(data):
         raise FileNotFoundError(f"The catalogue {compiled_file(code)} cannot be read: write it again with tests.languages.")
-    saying.use(lambda text, about: catalogue.translate(CONTEXT, text, about or None), code)
+    saying.use(partial(_looked_up, catalogue, data), code)
+
+
+def _looked_up(catalogue: QTranslator, _data: bytes, text: str, about: str) -> str:
+    """`_data` is what the catalogue was loaded from: it keeps no copy."""
+    return catalogue.translate(CONTEXT, text, about or None)
 
 
 def teach_toolkit(application: QCoreApplication, code: str) -> None:

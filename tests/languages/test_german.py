@@ -84,6 +84,26 @@ def test_the_window_the_snags_and_the_sheets_are_german(tmp_path: Path) -> None:
     assert said["cancel"].replace("&", "") == "Abbrechen"
 
 
+WRITTEN_ANEW = """
+import sys
+from pathlib import Path
+from app.languages import chosen
+from geometry.saying import say
+copy = Path(sys.argv[1])
+copy.write_bytes(chosen.compiled_file("de").read_bytes())
+chosen.compiled_file = lambda code: copy
+chosen.speak("de")
+with open(copy, "r+b") as file:  # as who writes into it, and not as who puts another in its place
+    file.truncate(0)
+print(say("Slots"), say("Outline"))
+"""
+
+
+def test_a_catalogue_that_is_written_anew_while_the_program_runs_does_not_end_it(tmp_path: Path) -> None:
+    done = subprocess.run([sys.executable, "-c", WRITTEN_ANEW, str(tmp_path / "de.qm")], cwd=ROOT, capture_output=True, text=True)
+    assert (done.returncode, done.stdout.split()) == (0, ["Schlitze", "Umriss"]), done.stderr
+
+
 def test_a_check_without_a_window_speaks_german_when_asked() -> None:
     layout = "samples/twelve-string-mixed.headstock.json"
     words = [sys.executable, "-c", "import sys; from app.commands.main import run; from app.commands.arguments import parse; "
