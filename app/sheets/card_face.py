@@ -124,9 +124,7 @@ class Maker:
         self.say(step + say("drill press, {bit}, {wide} wide; {surface} up, the {lies} against the fence.",
                             bit=bit, wide=wide, surface=term(post.surface), lies=term(lies)))
         top = self.y - 0.8
-        room = (max(SIDE_PICTURE[0], self.inner - SETTINGS), SIDE_PICTURE[1])
-        picture = None if bore is None else mark_picture(self.layout, self.card.ids[0], room)
-        self.y = top
+        self.y, before = top, len(self.marks)
         if post.mark is None or bore is None:
             self.say(op.blocked if op is not None else say("{hole} has no mark on the square edge.", hole=post.hole))
             return
@@ -152,6 +150,9 @@ class Maker:
         self._line(say("stop"), say("{stop} to full diameter", stop=deep(post.stop)), deep(post.stop))
         self._more(say("{stop} to the point", stop=deep(post.stop + bore.point)))
         self._more(say("({depth} from the seat)", depth=deep(bore.depth)))
+        beside = self.width - PAD - 1.5 - max(one.at[0] + text_width(one.text, one.height) for one in self.marks[before:] if isinstance(one, Label))
+        room = (min(max(SIDE_PICTURE[0], self.inner - SETTINGS), beside), SIDE_PICTURE[1])
+        picture = mark_picture(self.layout, self.card.ids[0], room)
         if picture is not None:
             self._picture(picture, top)
             self.y = min(self.y, top - SIDE_PICTURE[1] - 4.6)
