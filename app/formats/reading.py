@@ -19,8 +19,9 @@ class Known(Struct, frozen=True):
     """as it was given, absolute"""
     real: str
     """with links followed; the name itself where that was not asked"""
-    number: tuple[int, int] | None = None
-    """disk and file, where there was one and that was asked: on a disk that ignores capitals one file has several names"""
+    number: tuple[int, int, float] | None = None
+    """disk, file and its beginning, where there was one and that was asked: on a disk that ignores capitals one file has several
+    names. Of a file that is gone the next that is made may have the number, but not the beginning."""
 
     def same(self, other: Known) -> bool:
         """Whether the two names are known to be those of one file."""
@@ -37,7 +38,9 @@ def known(path: str | os.PathLike[str]) -> Known:
     """What the disk knows of a name. Never raises."""
     try:
         there = os.stat(path)
-        number = (there.st_dev, there.st_ino) if there.st_ino else None
+        # Where no system tells when a file began, its last change does: then one file may be taken for two, but never two for one.
+        begun = getattr(there, "st_birthtime", there.st_ctime)
+        number = (there.st_dev, there.st_ino, begun) if there.st_ino else None
     except (OSError, ValueError):
         number = None
     return Known(os.path.abspath(path), real(path), number)

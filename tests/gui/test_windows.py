@@ -1,5 +1,7 @@
 """Several windows of one program: each with its own layout, no file in two, and an end that asks in each."""
 
+import os
+
 import pytest
 from msgspec.structs import replace
 from PySide6.QtCore import QCoreApplication, QEvent
@@ -69,6 +71,20 @@ def test_a_file_is_open_once(bench, windows, tmp_path):
     assert windows.current is second and len(windows.all) == 2
     assert "open in this window already" in second.foot.said
     assert bench.window.document.path is None
+
+
+def test_a_new_file_is_not_taken_for_one_whose_number_it_got(bench, windows, tmp_path):
+    """As when a folder is kept alike with another machine's while a layout of it is open."""
+    path = written(tmp_path / "head.headstock.json", "head")
+    assert bench.window.files.open(path)
+    number = path.stat().st_ino
+    os.replace(written(tmp_path / "theirs.headstock.json", "head, from elsewhere"), path)
+    made = (written(tmp_path / f"{n}.headstock.json", "another") for n in range(20))
+    got = next((file for file in made if file.stat().st_ino == number), None)
+    if got is None:
+        pytest.skip("this disk gives no number twice")
+    second = windows.open(got)
+    assert second is not bench.window and second.document.layout.name == "another"
 
 
 def test_a_file_handed_over_by_the_system_opens_in_a_window_of_its_own(bench, windows, tmp_path):
