@@ -43,10 +43,10 @@ not as the one to open it with."""
 
 
 def data_files() -> list[tuple[str, str]]:
-    """Every file of the program that is no Python, with the folder that it goes into."""
+    """Every file of the program that is no Python and nothing that Python keeps, with the folder that it goes into."""
     found = []
     for file in sorted((ROOT / "app").rglob("*")):
-        if file.is_file() and file.suffix not in (".py", ".pyc"):
+        if file.is_file() and file.suffix != ".py" and "__pycache__" not in file.parts:
             found.append((str(file), file.parent.relative_to(ROOT).as_posix()))
     for file in sorted((ROOT / "samples").rglob("*")):
         if file.is_file() and "pictures" not in file.parts and not file.name.endswith(".before"):

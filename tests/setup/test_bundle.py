@@ -11,6 +11,7 @@ import pytest
 from app.formats.drawing_in import job
 from app.formats.drawing_in.worker import ALONE
 from app.setup.places import CHECKOUT
+from tests.bundle import parts
 from tests.bundle.parts import PLIST, data_files, left_out, records
 from tests.setup.wheel import wanted
 
@@ -19,6 +20,14 @@ def test_it_holds_every_file_that_the_wheel_holds_but_for_python_and_pictures_of
     there = {f"{folder}/{Path(file).name}" for file, folder in data_files()}
     assert there == {name for name in wanted() if not name.endswith(".py") and not name.startswith("app/samples/pictures")}
     assert all(Path(file).is_file() and CHECKOUT in Path(file).parents for file, _ in data_files())
+
+
+def test_it_holds_nothing_that_python_keeps_beside_the_program(tmp_path, monkeypatch):
+    for name in ("app/kept.svg", "app/__pycache__/start.cpython-311.pycs", "app/__pycache__/start.cpython-311.pyc", "samples/one.json"):
+        (tmp_path / name).parent.mkdir(parents=True, exist_ok=True)
+        (tmp_path / name).touch()
+    monkeypatch.setattr(parts, "ROOT", tmp_path)
+    assert [(Path(file).name, folder) for file, folder in data_files()] == [("kept.svg", "app"), ("one.json", "app/samples")]
 
 
 @pytest.mark.parametrize(("name", "out"), [
