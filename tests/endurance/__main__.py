@@ -78,7 +78,7 @@ def _sessions(words: argparse.Namespace, folder: Path) -> int:
         except Exception:
             _say(f"session {number} of seed {words.seed} broke")
             raise
-        if number % 100 == 99:
+        if number % 100 == 99 or number == words.count - 1:
             _say(f"{number + 1} sessions of {words.steps} things done: each is what a replay gives")
     application.quit()
     return 0
