@@ -18,6 +18,9 @@ class _Held(QWidgetItem):
 class _Gap(QSpacerItem):
     """Room in a row; made here for the same reason."""
 
+    keeps: int | None = None
+    """pixels that the widget before it leaves of it; None where that may use none"""
+
 
 class Flow(QLayout):
     """Widgets from left to right, then below. A gap (`add_gap`) takes what room its row leaves over, or a fixed width.
@@ -84,10 +87,13 @@ class Flow(QLayout):
         self._items.insert(index, self._items.pop())
         self.invalidate()
 
-    def add_gap(self, width: int = 0) -> None:
-        """Room of a fixed width; without one it takes what its row leaves over."""
+    def add_gap(self, width: int = 0, keeps: int | None = None) -> None:
+        """Room of a fixed width; without one it takes what its row leaves over. With `keeps` the widget before it grows into it
+        and leaves it so many pixels; nothing else moves for that."""
         policy = QSizePolicy.Policy.Fixed if width else QSizePolicy.Policy.Expanding
-        self.addItem(_Gap(width, 0, policy, QSizePolicy.Policy.Minimum))
+        gap = _Gap(width, 0, policy, QSizePolicy.Policy.Minimum)
+        gap.keeps = keeps
+        self.addItem(gap)
 
     # ---- inside -----------------------------------------------------------
     def _living(self) -> list[QLayoutItem]:
@@ -136,7 +142,8 @@ class Flow(QLayout):
         growing = [item for item, _ in row if item.spacerItem() is not None
                    and item.expandingDirections() & Qt.Orientation.Horizontal]
         over = max(0, room - used) // len(growing) if growing else 0
-        for item, size in row:
+        for (item, size), (after, _) in zip(row, [*row[1:], (None, None)], strict=True):
             if item.spacerItem() is None:
-                item.setGeometry(QRect(QPoint(x, y + (height - size.height()) // 2), size))
+                more = max(0, over - after.keeps) if isinstance(after, _Gap) and after.keeps is not None else 0
+                item.setGeometry(QRect(QPoint(x, y + (height - size.height()) // 2), size + QSize(more, 0)))
             x += size.width() + self.spacing() + (over if item in growing else 0)

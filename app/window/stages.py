@@ -3,16 +3,20 @@
 from __future__ import annotations
 
 from msgspec import Struct
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QButtonGroup, QLabel, QPushButton, QWidget
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtWidgets import QButtonGroup, QPushButton, QWidget
 
+from app.look.elided import Elided
 from app.look.flow import Flow
 from app.look.plain import plain
 from app.look.sizes import px
 from geometry.saying import say
 
 NAME = 230
-"""Room for the name of the layout at 100 %, pixels; the rest is in its tip."""
+"""Room for the name of the layout at 100 %, pixels, where the stages leave it no more; the rest is in its tip."""
+APART = 16
+"""Pixels that a long name leaves free before the stages."""
+UNSAVED = " •"
 
 
 class Stage(Struct, frozen=True):
@@ -36,6 +40,24 @@ STAGES = (
 )
 
 
+class _Name(Elided):
+    """The layout's name, with a dot while it has unsaved changes: the dot moves nothing."""
+
+    unsaved = False
+
+    def sizeHint(self) -> QSize:
+        hint = super().sizeHint()
+        return QSize(min(hint.width(), px(NAME)) + self._dot(), hint.height())
+
+    @property
+    def shown(self) -> str:
+        room = self.contentsRect().width() - self._dot()
+        return self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, room) + (UNSAVED if self.unsaved else "")
+
+    def _dot(self) -> int:
+        return self.fontMetrics().horizontalAdvance(UNSAVED)
+
+
 class StageBar(QWidget):
     """Name of the layout on the left, stages in the middle, unit and history on the right."""
 
@@ -45,14 +67,13 @@ class StageBar(QWidget):
         super().__init__(parent)
         self.setObjectName("bar")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self._name, self._named = QLabel(self), ("", False)
+        self._name = _Name(self)
         self._name.setObjectName("name")
-        self._name.setTextFormat(Qt.TextFormat.PlainText)
         self._group = QButtonGroup(self)
         self._group.setExclusive(True)
         row = Flow(self, (18, 8, 14, 8), 4)
         row.addWidget(self._name)
-        row.add_gap()
+        row.add_gap(keeps=APART)
         self._buttons: dict[str, QPushButton] = {}
         for number, stage in enumerate(STAGES, 1):
             button = QPushButton(stage.word, self)
@@ -69,16 +90,12 @@ class StageBar(QWidget):
 
     def set_name(self, name: str, unsaved: bool) -> None:
         """Show the layout's name, with a dot while it has unsaved changes."""
-        self._named = name, unsaved
-        self._name.ensurePolished()
-        short = self._name.fontMetrics().elidedText(name, Qt.TextElideMode.ElideRight, px(NAME))
-        self._name.setMinimumWidth(self._name.fontMetrics().horizontalAdvance(f"{short} •"))  # the dot moves nothing
-        self._name.setText(f"{short} •" if unsaved else short)
-        self._name.setToolTip(plain(say("{name} (not saved)", name=name) if unsaved else name))
-
-    def follow_sizes(self) -> None:
-        """Shorten the name anew for letters of another size."""
-        self.set_name(*self._named)
+        self._name.unsaved = unsaved
+        self._name.setText(name)
+        about = say("{name} (not saved)", name=name) if unsaved else name
+        self._name.setToolTip(plain(about))
+        self._name.setAccessibleName(about)
+        self._name.update()
 
     def set_stage(self, key: str) -> None:
         """Mark a stage as the one on show."""
