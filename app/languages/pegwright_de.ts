@@ -10962,6 +10962,11 @@
         <translation>erledigt</translation>
     </message>
     <message>
+        <source>done</source>
+        <comment>column</comment>
+        <translation>erledigt</translation>
+    </message>
+    <message>
         <source>drag the picture, with Shift turn it about the middle of the nut</source>
         <translation>das Bild ziehen, mit Umschalt um die Mitte des Sattels drehen</translation>
     </message>

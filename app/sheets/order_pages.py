@@ -168,12 +168,17 @@ def _reasons(work: Work, width: float) -> list[Block]:
             replace(blocks[-1], keep=False)]
 
 
-CSV_HEAD = (say("step", about="column"), say("id", about="column"), say("kind", about="column"), say("title", about="column"), say("machine", about="column"), say("bit", about="column"), say("table", about="column"), say("side_up", about="column"), say("words", about="column"), say("stop_mm", about="column"), say("card", about="column"), say("cautions", about="column"))
+CSV_HEAD = (
+    say("step", about="column"), say("id", about="column"), say("kind", about="column"), say("title", about="column"),
+    say("machine", about="column"), say("bit", about="column"), say("table", about="column"), say("side_up", about="column"),
+    say("words", about="column"), say("stop_mm", about="column"), say("card", about="column"), say("cautions", about="column"),
+    say("done", about="column"))
 """Columns of the running order for a spreadsheet."""
 
 
 def csv_rows(work: Work, card: Mapping[str, int]) -> list[tuple[Cell, ...]]:
     """The running order as rows, one a step."""
-    return [(i, op.id, term(op.kind), op.title, term(op.setup.machine), op.setup.bit,
+    return [(work.number[op.id], op.id, term(op.kind), op.title, term(op.setup.machine), op.setup.bit,
              None if op.setup.table is None else op.setup.table.words(spoken()), op.setup.side and term(op.setup.side), op.words, op.stop, card.get(op.id),
-             " ".join(text for text in (*op.cautions, work.blocked(op)) if text)) for i, op in enumerate(work.steps, 1)]
+             " ".join(text for text in (*op.cautions, work.blocked(op)) if text),
+             {"done": say("done"), "begun": say("begun")}.get(work.mark(op.id))) for op in work.steps]

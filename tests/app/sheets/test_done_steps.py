@@ -8,7 +8,7 @@ from app.formats.headstock import decode, encode
 from app.formats.letters import text_width
 from app.sheets import pages, plan_work
 from app.sheets.cards import card_of, cards
-from app.sheets.order_pages import csv_rows, summary
+from app.sheets.order_pages import CSV_HEAD, csv_rows, summary
 from app.sheets.plan_letters import plan_letters
 from app.sheets.router_pages import routed
 from geometry.book import set_minutes, task_of, tick_off
@@ -72,6 +72,15 @@ def test_the_order_ticks_what_is_done_and_says_of_which_piece():
     assert "Ticked: done, by the job book (practice piece)." in words(found)
     other = [page for page in pages(replace(job, book=replace(job.book, piece="real")), "A4", ()) if page.title == "Running order"]
     assert ticks(other[0]) == 0 and "Ticked" not in words(other)
+
+
+def test_the_table_for_a_spreadsheet_tells_it_too():
+    job = begun_job(layout("demo"), 13, work("demo"))
+    job = replace(job, book=set_minutes(job.book, "practice", task_of(work("demo").steps[15]), 3.0))
+    rows = csv_rows(plan_work(job), {})
+    done = CSV_HEAD.index("done")
+    assert [row[done] for row in rows] == ["done"] * 13 + [None, None, "begun"] + [None] * (len(rows) - 16)
+    assert [row[0] for row in rows] == list(range(1, len(rows) + 1))
 
 
 def test_cards_and_hole_table_tick_it_too():
@@ -152,7 +161,7 @@ def test_what_is_done_is_not_said_to_be_impossible_any_more():
         book = tick_off(book, task_of(op), was.number[op.id])
     job = plan_work(replace(short, book=book))
     assert job.cannot == (last.cannot,)
-    assert [row[1] for row in csv_rows(job, {}) if "find a longer one" in row[-1]] == [last.id]
+    assert [row[1] for row in csv_rows(job, {}) if "find a longer one" in row[CSV_HEAD.index("cautions")]] == [last.id]
     said = words(pages(job.layout, "A4", (), job))
     assert said.count("find a longer one") == 3, "over the running order, at the step and on its card"
 
