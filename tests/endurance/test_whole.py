@@ -13,7 +13,7 @@ from geometry import edits
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from tests.endurance.edits import kinds_of_fields
-from tests.endurance.whole import records, reworked, whole
+from tests.endurance.whole import ODD, records, reworked, whole
 
 
 def kinds(kind: object, found: set[type]) -> set[type]:
@@ -93,3 +93,11 @@ def test_a_reworked_layout_is_json_and_ends_in_a_layout_or_a_sentence(seed):
         assert headstock.decode(headstock.encode(made)) == made
         ends.add("read")
     assert ends == {"read", "refused"}
+
+
+def test_a_file_is_reworked_alike_whatever_was_before_it():
+    """What is put in is a copy: else a later file finds it changed, or in itself, where it is no JSON any more."""
+    before, chance = repr(ODD), random.Random(1)
+    for _ in range(10_000):
+        json.loads(reworked(b'{"one": [[]], "two": {"three": [[]]}}', chance))
+    assert repr(ODD) == before

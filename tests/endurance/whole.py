@@ -7,6 +7,7 @@ import io
 import json
 import random
 from collections.abc import Iterator
+from copy import deepcopy
 from functools import cache
 
 import msgspec
@@ -133,4 +134,4 @@ def _rework(record: object, chance: random.Random) -> None:
     elif what == 4 and isinstance(part, dict):
         part[chance.choice((*part, "colour"))] = old
     else:
-        part[key] = chance.choice(ODD)
+        part[key] = deepcopy(chance.choice(ODD))
