@@ -10140,6 +10140,10 @@
         <translation>Ist der Abfall fort, federn die Wangen, und Fußplatte und Zwingen haben wenig Auflage.</translation>
     </message>
     <message>
+        <source>With {mm:.1e} mm to one unit the drawing is too large to be worked out: set its unit to the one it was drawn in. In an SVG the size of the page and its viewBox tell it.</source>
+        <translation>Mit {mm:.1e} mm je Einheit ist die Zeichnung zu groß, um ausgerechnet zu werden: Stellen Sie die Einheit ein, in der sie gezeichnet wurde. In einer SVG sagen es die Größe der Seite und ihre viewBox.</translation>
+    </message>
+    <message>
         <source>Without a bit the template has no size.</source>
         <translation>Ohne Fräser hat die Schablone kein Maß.</translation>
     </message>

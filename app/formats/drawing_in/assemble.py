@@ -8,7 +8,7 @@ from collections.abc import Callable, Sequence
 import shapely
 from msgspec import Struct
 
-from app.formats.drawing_in.bounds import hold_to_length
+from app.formats.drawing_in.bounds import hold_to_length, hold_to_scale
 from app.formats.drawing_in.haul import Haul, Strand
 from app.formats.drawing_in.open_head import open_head
 from app.formats.drawing_in.result import DrawingRead
@@ -83,6 +83,7 @@ def assemble(haul: Haul, settle: Callable[[float], Unit], reach: float) -> Drawi
 
 def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> tuple[_Closed, list[str]]:
     """Everything joined at a scale of `mm` per drawing unit, moved near the origin if it lies far away."""
+    hold_to_scale(whole, mm)
     x, y = max(whole[0], -whole[2], 0.0) * mm, max(whole[1], -whole[3], 0.0) * mm
     moved: list[str] = []
     dx, dy = 0.0, 0.0

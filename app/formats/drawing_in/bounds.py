@@ -15,10 +15,19 @@ MOST_COPIES = 5_000
 as many more as its model space holds."""
 MOST_NUMBERS = 600_000
 """Coordinates of all shapes together, blocks and clones unfolded: three hundred thousand corners, or a hundred thousand cubics."""
+FARTHEST_MM = 1e15
+"""mm from the origin beyond which no drawing reaches; numbers a good deal larger overflow when they are squared."""
 LONG = 500
 """Chords (sagitta FLAT) from which a curve is long: half a circle of 400 mm radius."""
 MOST_LONG = 25_000
 """Chords of all long curves together: fifty times half a circle of 400 mm radius. Each is followed some ten times."""
+
+
+def hold_to_scale(box: tuple[float, float, float, float], mm: float) -> None:
+    """FormatError when a drawing with that box, in its own units of so many `mm`, reaches farther than FARTHEST_MM."""
+    if not max(map(abs, box)) * mm <= FARTHEST_MM:
+        raise FormatError(say("With {mm:.1e} mm to one unit the drawing is too large to be worked out: set its unit to the one it was "
+                              "drawn in. In an SVG the size of the page and its viewBox tell it.", mm=mm))
 
 
 def hold_to_length(strands: Sequence[Strand], size: tuple[float, float]) -> None:

@@ -209,6 +209,14 @@ def test_a_drawing_of_a_landscape_is_refused_and_one_of_a_hall_is_read():
     assert len(read(circles(2e4)).loops) == 500
 
 
+@pytest.mark.parametrize("side", ["1e-300", "1e-200", "1e-14"])
+def test_a_page_that_blows_its_drawing_up_beyond_all_bounds_is_refused(side):
+    """One unit would be up to 1e+302 mm: the curve's own numbers are ordinary, what they come to is not."""
+    text = (f'<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="100mm" viewBox="0 0 {side} {side}">'
+            '<path d="M0 0 C 10 20 30 20 40 0 Z"/></svg>')
+    assert "mm to one unit the drawing is too large to be worked out: set its unit" in refusal(text, ".svg")
+
+
 def test_a_tangle_of_very_many_crossings_is_refused_at_once():
     chance = random.Random(5)
     def tangle(count: int) -> str:
