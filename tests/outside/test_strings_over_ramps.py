@@ -44,6 +44,19 @@ def air(run, points):
     return min([straight, *([beside.min()] if beside.size else [])]) - run.diameter / 2
 
 
+def compared(found, sampled):
+    """Whether a string stays above the face's wood, so that its air (mm) can be compared; then what is told is what was sampled.
+
+    The least distance to points of the wood is too much by what lies between two of them, never too little.
+    """
+    if found.low > 0 or sampled < 0:
+        return False
+    told = min(found.end().air, found.beside().air)
+    assert told <= sampled + 1e-9
+    assert told == pytest.approx(sampled, abs=0.01)
+    return True
+
+
 SLOTS = {"straight": StraightSlot(nut_end=(0.0, NUT_END + HALF), tip_end=(0.0, 120.0), width=2 * HALF),
          "drawn": DrawnSlot(loop=Loop(nodes=(Node(at=(-HALF, NUT_END + HALF), bulge=1.0), Node(at=(HALF, NUT_END + HALF)),
                                              Node(at=(HALF, 120.0), bulge=1.0), Node(at=(-HALF, 120.0)))))}
@@ -75,12 +88,8 @@ def test_the_air_of_strings_over_a_ramp_into_a_slot_with_a_straight_nut_end(half
         run = Run("1", "a", (nut, 0.0), (post, 60.0), 0.0, -low, up, THICK)
         found = dive(run, slot)
         sampled = air(run, points)
-        if found.low > 0 or sampled < 0:
-            continue
-        told = min(found.end().air, found.beside().air)
-        assert told <= sampled + 1e-9
-        assert told == pytest.approx(sampled, abs=0.01)
-        seen += 1
+        if compared(found, sampled):
+            seen += 1
     assert seen >= 20
 
 
@@ -93,15 +102,10 @@ def test_the_air_of_strings_that_come_near_the_side_of_a_ramp_beyond_the_nut_end
     for nut, post, up, low in product((3.0, 5.0, 6.2), (6.2, 6.9, 7.4), (5.0, 6.5), (1.5, 4.0)):
         run = Run("1", "a", (mirrored * nut, 0.0), (mirrored * post, 48.0), 0.0, -low, up, THICK)
         found = dive(run, slot)
-        # The least distance to points of the wood is too much by what lies between two of them, never too little.
         sampled = air(run, points)
-        if found.low > 0 or sampled < 0:
-            continue
-        told = min(found.end().air, found.beside().air)
-        assert told <= sampled + 1e-9
-        assert told == pytest.approx(sampled, abs=0.01)
-        seen += 1
-        lean += post > nut
+        if compared(found, sampled):
+            seen += 1
+            lean += post > nut
     assert seen >= 15 and lean >= 10
 
 
@@ -118,10 +122,6 @@ def test_a_slot_that_leans_leaves_its_strings_the_air_of_one_that_stands(half, t
     for nut, post, up, low in product((-6.0, -2.0, 3.0, 5.0), (-6.5, 1.0, 6.9), (3.0, 6.5), (1.5, 4.0)):
         found = dive(Run("1", "a", turned(nut, 0.0), turned(post, 48.0), 0.0, -low, up, THICK), slot)
         sampled = air(Run("1", "a", (nut, 0.0), (post, 48.0), 0.0, -low, up, THICK), points)
-        if found.low > 0 or sampled < 0:
-            continue
-        told = min(found.end().air, found.beside().air)
-        assert told <= sampled + 1e-9
-        assert told == pytest.approx(sampled, abs=0.01)
-        seen += 1
+        if compared(found, sampled):
+            seen += 1
     assert seen >= 15
