@@ -111,6 +111,16 @@ def edge(loop: Loop, side: Side) -> Edge:
     return edges(loop)[0 if side == "bass" else 1]
 
 
+def end_line(loop: Loop) -> tuple[Vec2, Vec2]:
+    """(a point, unit direction square to it towards the tip) of the line through the ends of both edges, from which the head goes up.
+
+    The nut line, slanted or not, where the outline ends along it or crosses y = 0. GeometryError as for edges.
+    """
+    bass, treble = (one.path.start for one in edges(loop))
+    across = v.sub(treble, bass)
+    return bass, v.left(v.unit(across)) if across[0] > TOUCH else (0.0, 1.0)
+
+
 def _slanted_end(path: Path) -> list[tuple[float, Vec2]]:
     """(arc length, point) of both ends of a counter-clockwise outline's straight end along a slanted nut line, in one piece or
     several; none where it has no such end: one that leans, by MOST_SLANT at the most, where it crosses the centreline at y = 0."""

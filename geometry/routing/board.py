@@ -15,9 +15,11 @@ from msgspec import Struct
 from shapely.geometry import Point, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
+from geometry import vectors as v
 from geometry.cancellation import Ask, go_on
 from geometry.curves.polygons import grown, parts, polygon
 from geometry.layout import Headstock, slot_path
+from geometry.layout.edges import end_line
 from geometry.lengths import at_most, mm, place
 from geometry.routing.follower import Follower, template_opening, template_outline
 from geometry.saying import say
@@ -221,8 +223,9 @@ def _outside_base(board: Board, layout: Headstock, follower: Follower, ask: Ask)
     base = layout.rack.router.base
     way = grown(board.outside, follower.diameter / 2).boundary
     whole = math.pi * base * base / 4
+    foot, ahead = end_line(layout.outline)
     shares = [(grown(Point(at), base / 2).intersection(board.area).area / whole, at)
-              for at in _each(_places(way), ask) if at[1] >= 0.0]
+              for at in _each(_places(way), ask) if v.dot(v.sub(at, foot), ahead) >= 0.0]
     if not shares:
         return []
     share, at = min(shares)

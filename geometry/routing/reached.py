@@ -12,7 +12,7 @@ import math
 
 import shapely
 from msgspec import Struct
-from shapely.geometry import Polygon, box
+from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
@@ -20,9 +20,9 @@ from geometry.by_size import of_loop, of_shape, remembered_by_size
 from geometry.curves.polygons import grown, opened, parts, polygon, widest_circle
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Slot, StraightSlot, loop_path, slot_path
-from geometry.layout.edges import edges
+from geometry.layout.edges import edges, end_line
 from geometry.routing.fit import pieces
-from geometry.routing.nut_end import SHOULDER
+from geometry.routing.nut_end import FAR, SHOULDER
 from geometry.saying import say
 from geometry.tolerance import FLAT, SLIVER_AREA, TOUCH
 from geometry.vectors import Vec2
@@ -41,6 +41,10 @@ LADDER = (26.0, 13.0, 6.5, 3.0)
 
 MOST_PATCHES = 200
 """Pieces of wood in corners that are looked at for one line: a saw has thousands, and nobody pares them."""
+
+
+End = tuple[Vec2, Vec2]
+"""A point of a line, and the unit direction square to it"""
 
 
 class Patch(Struct, frozen=True):
@@ -168,26 +172,26 @@ def _clean(pieces_of, loop: Loop) -> float:
 
 @remembered_by_size(256, of_loop)
 def _left_outside(loop: Loop, cutter: float) -> tuple[Patch, ...]:
-    area, level = _head(loop)
+    area, end = _head(loop)
     standing = grown(grown(area, cutter / 2), -cutter / 2)
-    return () if _same(area, standing, level) else _patches(
-        grown(standing, -APART).difference(area), standing.boundary, area, level)
+    return () if _same(area, standing, end) else _patches(
+        grown(standing, -APART).difference(area), standing.boundary, area, end)
 
 
 @remembered_by_size(256, of_loop)
 def _lost_outside(loop: Loop, offset: float) -> tuple[Patch, ...]:
-    area, level = _head(loop)
+    area, end = _head(loop)
     kept = opened(area, offset)
-    return () if _same(area, kept, level) else _patches(area.difference(grown(kept, APART)), kept, area, level)
+    return () if _same(area, kept, end) else _patches(area.difference(grown(kept, APART)), kept, area, end)
 
 
 @remembered_by_size(16, of_loop)
-def _head(loop: Loop) -> tuple[Polygon, float]:
-    return routed_area(loop), max(one.path.start[1] for one in edges(loop))
+def _head(loop: Loop) -> tuple[Polygon, End]:
+    return routed_area(loop), end_line(loop)
 
 
-def _same(area: Polygon, other: BaseGeometry, level: float | None = None) -> bool:
-    """Whether no piece between an area and its sweep is worth a word: less wood than a sliver, or every corner reached."""
+def _same(area: Polygon, other: BaseGeometry, end: End | None = None) -> bool:
+    """Whether no piece between an area and its sweep is worth a word: less wood than a sliver, or every corner reached. As _patches."""
     if other.geom_type != "Polygon":
         return False
     between = abs(area.area - other.area)
@@ -197,22 +201,27 @@ def _same(area: Polygon, other: BaseGeometry, level: float | None = None) -> boo
         return False  # more than such a strip along all of it: asking each corner would find one, and the pieces tell anyway
     ring, points = other.exterior, shapely.get_coordinates(area.exterior)
     shapely.prepare(ring)
-    if level is not None:
-        points = points[points[:, 1] > level]
+    if end is not None:
+        points = points[(points - end[0]) @ end[1] > TOUCH]
     return bool(shapely.dwithin(ring, shapely.points(points), LEAST_PATCH / 2).all())
 
 
-def _patches(area: BaseGeometry, beside: BaseGeometry, line: Polygon, level: float | None = None) -> tuple[Patch, ...]:
-    """Pieces worth a word, deepest first; `line` is the finished slot or outline."""
-    if level is not None:
-        x0, _, x1, y1 = area.bounds if not area.is_empty else (0.0, 0.0, 0.0, 0.0)
-        area = area.intersection(box(x0 - 1.0, level, x1 + 1.0, max(y1, level) + 1.0))
-    corners = frozenset(map(tuple, shapely.get_coordinates(line.exterior).tolist())) if level is None else frozenset()
+def _patches(area: BaseGeometry, beside: BaseGeometry, line: Polygon, end: End | None = None) -> tuple[Patch, ...]:
+    """Pieces worth a word, deepest first; `line` is the finished slot or outline, an outline with the `end` before which it is looked at."""
+    if end is not None:
+        area = area.intersection(_before(*end))
+    corners = frozenset(map(tuple, shapely.get_coordinates(line.exterior).tolist())) if end is None else frozenset()
     pieces_left = parts(area)
     if len(pieces_left) > MOST_PATCHES:
         raise GeometryError(say("The line has more than {most} corners that a bit does not get into: draw it with fewer.", most=MOST_PATCHES))
     found = [_patch(part, beside, corners) for part in pieces_left]
     return tuple(sorted((p for p in found if p.depth >= LEAST_PATCH), key=lambda p: -p.depth))
+
+
+def _before(at: Vec2, ahead: Vec2) -> Polygon:
+    """All that lies before a line."""
+    ends = [v.along(at, v.right(ahead), FAR), v.along(at, v.left(ahead), FAR)]
+    return Polygon([*ends, *(v.along(end, ahead, 2 * FAR) for end in reversed(ends))])
 
 
 def _patch(part: Polygon, beside: BaseGeometry, corners: frozenset[Vec2] = frozenset()) -> Patch:

@@ -1,5 +1,7 @@
 """The template itself: webs, pins, openings that close, and whether the router stands on it."""
 
+import math
+
 import pytest
 from msgspec.structs import replace
 from shapely.geometry import box
@@ -7,7 +9,7 @@ from shapely.geometry import box
 from geometry.layout import GuideBush, Pin, Template
 from geometry.routing.board import board_notes, stands, template_board
 from geometry.routing.follower import follower_of
-from tests.geometry.routing.specimens import BUSH, bit, drawn, head, straight
+from tests.geometry.routing.specimens import BUSH, bit, drawn, head, loop, straight
 
 EIGHT = bit(cutter=8, cutting=25, shank=8)
 
@@ -83,6 +85,15 @@ def test_round_the_outside_the_base_overhangs():
     """Beside a straight edge a shank of 8 stands 4 mm off it: a little under half of the base rests; at a corner a quarter."""
     (over,) = notes(head(), follower_of(EIGHT, None), "base overhangs")
     assert 0.15 < over.measured < 0.25 and abs(over.where[0]) > 39 and over.where[1] > 179
+
+
+def test_beside_a_slanted_nut_the_base_is_asked_from_its_line_on():
+    """On the treble side the line ends 12.4 mm behind y = 0: a spike of the outline between the two leaves the base least to stand on."""
+    deep = 34.0 * math.tan(math.radians(20.0))
+    outline = loop((-34.0, deep), (34.0, -deep), (34.0, -8.0), (80.0, -6.0), (34.0, -4.0), (34.0, 180.0), (-34.0, 180.0))
+    layout = replace(head(), outline=outline, nut=replace(head().nut, slant=20.0))
+    over, = notes(layout, follower_of(EIGHT, None), "base overhangs")
+    assert over.where[0] > 60.0 and -15.0 < over.where[1] < 0.0
 
 
 def test_the_board_is_what_is_left():

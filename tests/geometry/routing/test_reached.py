@@ -86,6 +86,19 @@ def test_the_neck_goes_on_behind_the_nut_line():
         assert found.left == ()
 
 
+@pytest.mark.parametrize("side", [1.0, -1.0])
+def test_a_dent_beside_a_slanted_nut_counts_below_the_higher_end_of_its_line(side):
+    """From 5.29 behind y = 0 on one side to as much before it on the other; a right-angled dent of the lower side at y = 0, and one behind the line."""
+    rise = 30.0 * math.tan(math.radians(10.0))
+    dent = [(30.0, -3.0), (27.0, 0.0), (30.0, 3.0)]
+    shape = loop(*((side * x, y) for x, y in [(-30.0, rise), (30.0, -rise), *dent, (30.0, 150.0), (-30.0, 150.0)]))
+    found = outline_reached(head(outline=shape), 2.0, 1.0)
+    assert [p.at for p in found.left] == [pytest.approx((27.0 * side, 0.0), abs=0.01)]
+    assert found.left_depth == pytest.approx(math.sqrt(2) - 1, abs=0.01)
+    ends = {(round(p.at[0]), round(p.at[1])) for p in found.lost}
+    assert {(30 * side, -3), (30 * side, 3)} <= ends and not {(30 * side, round(-rise)), (-30 * side, round(rise))} & ends
+
+
 def test_no_wood_stands_between_the_neck_and_a_nut_end_that_is_not_straight():
     """Its dents are closed by the neck, so that no cutter comes there; a saw of them made every offset of the outline take minutes."""
     dented = [(-20.0, 0.0), *((x, 6.0 * (i % 2)) for i, x in enumerate(range(-18, 20, 2))), (20.0, 0.0)]
