@@ -9,14 +9,13 @@ from __future__ import annotations
 import math
 
 from geometry import vectors as v
-from geometry.curves import Path, shift, stretch, turn
+from geometry.curves import Segment, shift, stretch, turn
 from geometry.layout.edges import Edge, Seat, edge
 from geometry.layout.hardware import Footprint
 from geometry.layout.headstock import Headstock
 from geometry.layout.tuners import Flat
 from geometry.solids.frames import frame
 from geometry.solids.plate_edge import fall_and_rise
-from geometry.tolerance import TOUCH
 
 
 def under_plate(side: Edge, seat: Seat, before: float, behind: float) -> tuple[float, float]:
@@ -29,12 +28,9 @@ def under_plate(side: Edge, seat: Seat, before: float, behind: float) -> tuple[f
 
 
 def walked(side: Edge, seat: Seat, before: float, behind: float) -> tuple[float, float]:
-    """As under_plate, along the edge over any number of segments."""
-    low, high = _at(side, seat, -behind), _at(side, seat, before)
-    if high - low < 4 * TOUCH:  # a part of a path keeps no piece shorter than that, and nothing strays on so little
-        return 0.0, 0.0
-    out = _outwards(side.path.part(low, high), seat)
-    return max(0.0, -out.box[1]), max(0.0, out.box[3])
+    """As under_plate, along the edge over segments of any kind, to either side until it first comes out from under the plate."""
+    heights = [0.0, *_heights(side, seat, 1, before, behind), *_heights(side, seat, -1, behind, before)]
+    return max(0.0, -min(heights)), max(heights)
 
 
 def stands_off(layout: Headstock, tuner_id: str) -> float:
@@ -67,37 +63,23 @@ def least_size(flat: Flat, foot: Footprint) -> float:
     return 2 * (half if flat.shape == "flat" else math.hypot(half, foot.across / 2))
 
 
-def _outwards(piece: Path, seat: Seat) -> Path:
+def _heights(side: Edge, seat: Seat, way: int, ahead: float, astern: float) -> list[float]:
+    """The heights that count on the way to the tip (1) or to the nut (-1), along which the plate reaches `ahead` mm, and `astern` mm back."""
+    segments, found = side.path.segments, []
+    rest = segments[seat.segment].split(seat.t)
+    pieces = (rest[1], *segments[seat.segment + 1:]) if way > 0 else (rest[0], *segments[:seat.segment][::-1])
+    for one in pieces:
+        piece = _outwards(one if way > 0 else one.reversed(), seat)
+        # It sets out to the front: on the seat itself only what lies ahead may end it.
+        ends = (*piece.level(0, way * ahead), *(t for t in piece.level(0, -way * astern) if t > 0))
+        end = min(ends, default=1.0)
+        found += [piece.point(t)[1] for t in (*piece.extremes(1), end) if t <= end]
+        if ends:
+            break
+    return found
+
+
+def _outwards(piece: Segment, seat: Seat) -> Segment:
     """A piece of the edge with the seat at the origin, the tangent along x and out of the wood along y."""
     flat = piece.mapped(turn(-math.atan2(seat.tangent[1], seat.tangent[0])).after(shift(-seat.point[0], -seat.point[1])))
-    if v.cross(seat.tangent, seat.normal) > 0:
-        return flat
-    return Path(tuple(segment.mapped(stretch(1.0, -1.0)) for segment in flat.segments))
-
-
-def _at(side: Edge, seat: Seat, u: float) -> float:
-    """The arc length at which the edge lies u mm along the tangent; the edge's end when it does not reach that far."""
-    far = seat.along + u * 3
-    near, far = seat.along, min(max(far, 0.0), side.length)
-
-    def short(along: float) -> float:
-        return abs(u) - abs(v.dot(v.sub(side.seat(along).point, seat.point), seat.tangent))
-
-    low, high = abs(u), short(far)
-    if high > 0 or low == 0:
-        return far if low else seat.along
-    kept = 0
-    for _ in range(60):
-        # False position; an end that stays twice loses half of its weight (the Illinois rule).
-        guess = far - high * (far - near) / (high - low)
-        miss = short(guess)
-        if abs(miss) < 1e-10 or abs(far - near) < 1e-12:
-            return guess
-        if miss > 0:
-            near, low, high = guess, miss, high / 2 if kept > 0 else high
-            kept = 1
-        else:
-            far, high, low = guess, miss, low / 2 if kept < 0 else low
-            kept = -1
-    return far
-
+    return flat if v.cross(seat.tangent, seat.normal) > 0 else flat.mapped(stretch(1.0, -1.0))

@@ -4,6 +4,7 @@ import math
 
 import numpy as np
 import pytest
+import shapely
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from msgspec.structs import replace
@@ -183,3 +184,35 @@ def test_a_bump_beside_the_seat_counts_at_its_top_once_the_plate_reaches_over_it
     assert (strays == np.abs(x - 40.0).max()) == over
     for found in (fall_and_rise(one, one.seat(86.0), before, 12.0), walked(one, one.seat(86.0), before, 12.0)):
         assert found == pytest.approx((0.0, strays) if aside > 0 else (strays, 0.0), abs=1e-5)
+
+
+@pytest.mark.parametrize("which", range(60))
+def test_as_points_close_together_along_any_edge_tell(which):
+    """A treble edge of lines, arcs and wild curves, which may turn back beneath the plate: of its points those count, from the
+    seat either way, up to the first that is no longer over the plate."""
+    draw = np.random.default_rng(which)
+    levels = np.sort(draw.uniform(4, 170, draw.integers(1, 5)))
+    corners = [(40.0, 0.0), *((float(draw.uniform(25, 55)), float(y)) for y in levels), (float(draw.uniform(10, 40)), 180.0)]
+    nodes = [Node(at=(-40.0, 0.0))]
+    for (x, y), (u, v) in zip(corners, corners[1:], strict=False):
+        kind = draw.integers(4)
+        handles = tuple((x + (u - x) * share + float(draw.uniform(-15, 15)), y + (v - y) * share + float(draw.uniform(-10, 10)))
+                        for share in (1 / 3, 2 / 3))
+        nodes.append(Node(at=(x, y), handles=handles) if kind > 1 else Node(at=(x, y), bulge=float(draw.uniform(-0.4, 0.4)) * kind))
+    one = edge(Loop(nodes=(*nodes, Node(at=corners[-1]), Node(at=(-20.0, 180.0)))), "treble")
+    dense = shapely.get_coordinates(shapely.segmentize(shapely.LineString(one.path.flatten(1e-6)), 0.005))
+    for along, before, behind in draw.uniform((0, 1, 1), (one.length, 18, 18), (12, 3)).tolist():
+        seat = one.seat(along)
+        away = dense - np.array(seat.point)
+        u, height = away @ np.array(seat.tangent), away @ np.array(seat.normal)
+        middle = int(np.argmin(np.hypot(*away.T)))
+
+        def seen(slack, u=u, height=height, middle=middle, before=before, behind=behind):
+            over = (u <= before + slack) & (u >= -behind - slack)
+            low, high = (next((k for k in way if not over[k]), last) for way, last in ((range(middle, -1, -1), -1),
+                                                                                      (range(middle, len(u)), len(u))))
+            return max(0.0, -height[low + 1:high].min()), max(0.0, height[low + 1:high].max())
+        fall, rise = under_plate(one, seat, before, behind)
+        for got, least, most in zip((fall, rise), seen(-0.01), seen(0.01), strict=True):
+            assert least - 1e-3 <= got <= most + 1e-3
+        assert walked(one, seat, before, behind) == pytest.approx((fall, rise), abs=1e-7)
