@@ -61,7 +61,7 @@ def draw(layout: Headstock, into: Into, options: Options) -> Gesture:
     """
     snapper = Snapper(layout, options, shape=True)
     state = _State()
-    pointer = yield Shown(layout, readout=say("press where the line begins"))
+    pointer = yield Shown(layout, readout=say("press where the line begins"), follows=True)
     while True:
         if pointer.kind == "key" and pointer.key == "escape":
             return None
@@ -76,7 +76,8 @@ def draw(layout: Headstock, into: Into, options: Options) -> Gesture:
             state = replace(before, message=str(error))
         if pointer.kind == "key":  # the pointer stays, and the line that it goes on with is another
             snap = _snapped(snapper, state, pointer, options, into)
-        shown = replace(_shown(layout, state, snap, pointer, options, into), back=state.chain is not None)
+        shown = replace(_shown(layout, state, snap, pointer, options, into), back=state.chain is not None,
+                        follows=state.chain is None)
         pointer = yield shown.refusing(state.message) if pointer.typed and state.message else shown
 
 

@@ -57,9 +57,10 @@ class _Base:
 
     def _shown(self, layout: Headstock, readout: str, snapped: str = "", marks: Drawing = (),
                takes: tuple[Takes, ...] = ()) -> Shown:
-        return Shown(self._echoed(layout), marks, readout, snapped, self.ids, takes=takes)
+        return Shown(layout, marks, readout, snapped, self.ids, takes=takes)
 
     def _echoed(self, layout: Headstock) -> Headstock:
+        """With Mirrored, what the twins do too; what stood on the centreline is back there."""
         if not self.options.mirrored:
             return layout
         from geometry.edits.twin_features import echo_features  # here, as it brings a third of all edits
@@ -83,7 +84,7 @@ class PointGrip(_Base):
     def move(self, to: Vec2, pointer: Pointer) -> Shown:
         to, axis = constrained(self.origin, to, pointer.shift)
         snap = self._snapper.point(to, pointer.mm_per_pixel, pointer.alt, axis)
-        layout = self._at(snap.point)
+        layout = self._echoed(self._at(snap.point))
         at = plan_point(layout, self._id)
         readout = words.place(at, self.options.unit)
         row = along_edge(layout, self._id) if self._tuner else None
@@ -95,7 +96,10 @@ class PointGrip(_Base):
                            words.place_takes(at))
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
-        return self._echoed(self._at(typed.placed(text, self.options.unit, self.origin, self.now or pointer)))
+        layout = self._at(typed.placed(text, self.options.unit, self.origin, self.now or pointer))
+        made = self._echoed(layout)
+        typed.across(plan_point(layout, self._id)[0], plan_point(made, self._id)[0])
+        return made
 
     def _at(self, to: Vec2) -> Headstock:
         if self._tuner:
@@ -133,6 +137,7 @@ class SideGrip(_Base):
         layout = slide_tuner(self.layout, self._id, stop.along, side if self._single else None)
         if self._by_mark and self._single and not pointer.shift:
             layout = self._sunk(layout, to, pointer)
+        layout = self._echoed(layout)
         self._last = layout
         marks = (*stop.marks, *neighbours.of_seat(layout, self._id, self.options.unit, pointer.mm_per_pixel))
         return self._shown(layout, self._readout(layout), stop.words, marks, (("along", say("along the edge")),))
@@ -203,7 +208,9 @@ class SlotEndGrip(_Base):
     def typed(self, text: str, pointer: Vec2) -> Headstock:
         absolute = typed.point(text, self.options.unit)
         if absolute is not None:
-            return self._echoed(move_slot_end(self.layout, self._id, self._end, absolute))
+            made = self._echoed(move_slot_end(self.layout, self._id, self._end, absolute))
+            typed.across(absolute[0], self._end_of(made)[0])
+            return made
         number = typed.number(text, self.options.unit)
         values = {"length": number} if number is not None else typed.named(text, self.options.unit)
         layout = self.layout
@@ -216,13 +223,17 @@ class SlotEndGrip(_Base):
         return self._echoed(layout)
 
     def _result(self, to: Vec2, snapped: str, marks: Drawing, mm_per_pixel: float) -> Shown:
-        layout = move_slot_end(self.layout, self._id, self._end, to)
+        layout = self._echoed(move_slot_end(self.layout, self._id, self._end, to))
         shape = self._shape(layout)
         size = v.distance(shape.nut_end, shape.tip_end) + shape.width
         readout = say("length {length}, {place}", length=words.length(size, self.options.unit),
-                      place=words.place(to, self.options.unit))
+                      place=words.place(self._end_of(layout), self.options.unit))
         room = neighbours.of_slot(layout, self._id, self.options.unit, mm_per_pixel)
         return self._shown(layout, readout, snapped, (*marks, *room), (("length", say("length")), ("width", say("width"))))
+
+    def _end_of(self, layout: Headstock) -> Vec2:
+        shape = self._shape(layout)
+        return shape.nut_end if self._end == "nut" else shape.tip_end
 
     def _shape(self, layout: Headstock) -> StraightSlot:
         return next(slot.shape for slot in layout.slots if slot.id == self._id)
@@ -235,6 +246,7 @@ class ManyGrip(_Base):
         super().__init__(layout, options, ids)
         self.name = say("Move {lead}", lead=lead) if len(ids) == 1 else say("Move {n} things", n=len(ids))
         self.origin = plan_point(layout, lead)
+        self._lead = lead
         self._slot = lead if len(ids) == 1 and any(slot.id == lead for slot in layout.slots) else ""
         moving = {mate for id in ids for mate in _row_mates(layout, id)}
         self._snapper = Snapper(layout, options, ignore=moving)
@@ -243,10 +255,11 @@ class ManyGrip(_Base):
         to, axis = constrained(self.origin, to, pointer.shift)
         snap = self._snapper.point(to, pointer.mm_per_pixel, pointer.alt, axis)
         by = v.sub(snap.point, self.origin)
+        layout, kept = self._moved(by)
+        by, marks = v.add(by, kept), snap.marks
         readout = say("moved {across} across, {along} along",
                       across=words.length(by[0], self.options.unit), along=words.length(by[1], self.options.unit))
-        self.now = snap.point
-        layout, marks = move_features(self.layout, self.ids, by), snap.marks
+        self.now = v.add(self.origin, by)
         if self._slot:
             marks += neighbours.of_slot(layout, self._slot, self.options.unit, pointer.mm_per_pixel)
         return self._shown(layout, readout, snap.words, marks, (("across", say("moved across")), ("along", say("moved along"))))
@@ -260,7 +273,15 @@ class ManyGrip(_Base):
             by = (values.get("across", by[0]), values.get("along", by[1]))
         else:
             by = v.sub(typed.placed(text, unit, self.origin, now), self.origin)
-        return self._echoed(move_features(self.layout, self.ids, by))
+        layout, kept = self._moved(by)
+        typed.across(0.0, kept[0])
+        return layout
+
+    def _moved(self, by: Vec2) -> tuple[Headstock, Vec2]:
+        """The layout with everything moved, and how far what leads was brought back to the centreline."""
+        plain = move_features(self.layout, self.ids, by)
+        made = self._echoed(plain)
+        return made, (0.0, 0.0) if made is plain else v.sub(plan_point(made, self._lead), plan_point(plain, self._lead))
 
 
 def _row_mates(layout: Headstock, id: str) -> set[str]:

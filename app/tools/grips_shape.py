@@ -57,7 +57,10 @@ class NodeGrip:
         """A place, or a length (and angle) from the node before."""
         nodes = loop_at(self._layout, self._ref).nodes
         before = nodes[(self._index - 1) % len(nodes)].at
-        return self._at(typed.placed(text, self._options.unit, before, self._now or pointer))
+        to = typed.placed(text, self._options.unit, before, self._now or pointer)
+        made = self._at(to)
+        typed.across(to[0], loop_at(made, self._ref).nodes[self._index].at[0])
+        return made
 
     def _at(self, to: Vec2) -> Headstock:
         if self._all:
@@ -76,6 +79,7 @@ class HandleGrip:
         self.origin = target.at
         nodes = list(loop_at(layout, self._ref).nodes)
         self._index = (self._edge + self._which) % len(nodes)
+        self._now: Vec2 | None = None
         self._node = nodes[self._index].at
         self._ways = [((1.0, 0.0), say("level with its node")), ((0.0, 1.0), say("upright over its node"))]
         other, _ = opposite(nodes, self._edge, self._which)
@@ -96,13 +100,13 @@ class HandleGrip:
                 marks = guides.line(self._node, to)
         layout = self._at(tidy(to))
         nodes = loop_at(layout, self._ref).nodes
-        at = nodes[self._edge].handles[self._which]
+        at = self._now = nodes[self._edge].handles[self._which]
         return Shown(layout, marks, words.step(nodes[self._index].at, at, self._options.unit), snapped,
                      (self._ref,), self._index, takes=words.STEP)
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
         """A place, or a length and an angle from the node."""
-        return self._at(typed.placed(text, self._options.unit, self._node, pointer))
+        return self._at(typed.placed(text, self._options.unit, self._node, self._now or pointer))
 
     def _along(self, way: Vec2, to: Vec2) -> Vec2:
         return v.along(self._node, way, v.dot(v.sub(to, self._node), way))

@@ -36,13 +36,9 @@ def hold(layout: Headstock, held: tuple[str, ...] = (), options: Options | None 
     what lies in the band. A double click on an edge of the held outline or
     drawn slot adds a node, on a node makes it smooth or a corner. Shift keeps
     one axis, Alt switches snapping off. A value typed during the drag ends it.
-    Moves before the press only tell what is under the pointer.
     """
     options = options or Options()
     pointer = yield Shown(layout, held=held)
-    while pointer.kind == "move":
-        target = _under(layout, pointer, held, options)
-        pointer = yield Shown(layout, readout=target.name if target else "", held=held)
     if pointer.kind == "double":
         done = _doubled(layout, pointer, held, options)
         if done is not None:

@@ -24,7 +24,7 @@ def shove_picture(layout: Headstock, options: Options) -> Gesture:
         raise GeometryError(say("The picture is locked: unlock it on the Outline stage to move it."))
     if picture.hidden:
         raise GeometryError(say("The picture is hidden: show it to move it."))
-    hint = Shown(layout, readout=say("drag the picture, with Shift turn it about the middle of the nut"))
+    hint = Shown(layout, readout=say("drag the picture, with Shift turn it about the middle of the nut"), follows=True)
     pointer: Pointer = yield hint
     while pointer.kind not in ("press", "double"):
         if pointer.kind == "key" and pointer.key == "escape":

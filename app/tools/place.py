@@ -61,8 +61,8 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
     side = what == "tuner" and pattern_of(layout, options.pattern).mount == "side"
     snapper = AlongSnapper(layout, options) if side else Snapper(layout, options)
     pointer = yield Shown(layout, readout={"tuner": say("press where the tuner goes"), "pin": say("press where the pin goes"),
-                                           "hole": say("press where the hole goes")}[what])
-    last = Shown(layout)
+                                           "hole": say("press where the hole goes")}[what], follows=True)
+    last = Shown(layout, follows=True)
     while True:
         try:
             if pointer.kind == "key" and pointer.key == "escape":
@@ -77,7 +77,7 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
             if pointer.kind in ("press", "double"):
                 return Done(made.layout, made.step, made.ids)
         except GeometryError as error:
-            last = last.refusing(str(error)) if pointer.typed else Shown(layout, last.marks, str(error), takes=last.takes)
+            last = last.refusing(str(error)) if pointer.typed else Shown(layout, last.marks, str(error), takes=last.takes, follows=True)
         pointer = yield last
 
 
@@ -140,4 +140,4 @@ def _added(layout: Headstock, what: What, options: Options, at: Vec2) -> _Made:
 
 
 def _shown(made: _Made, readout: str, snapped: str, marks: Drawing, takes: tuple[Takes, ...]) -> Shown:
-    return Shown(made.layout, marks, readout, snapped, made.ids, takes=takes)
+    return Shown(made.layout, marks, readout, snapped, made.ids, takes=takes, follows=True)

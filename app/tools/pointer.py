@@ -58,6 +58,8 @@ class Shown(Struct, frozen=True):
     """whether the key "backspace" takes back the last of what was pressed or typed"""
     takes: tuple[Takes, ...] = ()
     """values that can be typed now, in the order in which Tab leads through them"""
+    follows: bool = False
+    """whether nothing was pressed or taken yet that could be put back: what is shown only follows the pointer"""
 
     def refusing(self, why: str) -> Shown:
         """The same, and why what was typed was not taken."""

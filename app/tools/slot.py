@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from msgspec.structs import replace
+
 from app.tools import guides, typed, words
 from app.tools.hold import DEAD
 from app.tools.options import Options, sound_width
@@ -28,7 +30,7 @@ def draw_slot(layout: Headstock, options: Options) -> Gesture:
     snapper = Snapper(layout, options)
     first: Vec2 | None = None
     pressed: Vec2 | None = None
-    pointer = yield Shown(layout, readout=say("press where one end goes"))
+    pointer = yield Shown(layout, readout=say("press where one end goes"), follows=True)
     shown = Shown(layout)
     while True:
         snap = _snapped(snapper, pointer, first)
@@ -52,7 +54,7 @@ def draw_slot(layout: Headstock, options: Options) -> Gesture:
             shown = _ghost(layout, options, first, snap, pointer)
         except GeometryError as error:
             shown = shown.refusing(str(error)) if pointer.typed else Shown(layout, shown.marks, str(error), takes=shown.takes)
-        pointer = yield shown
+        pointer = yield replace(shown, follows=first is None)
 
 
 def _snapped(snapper: Snapper, pointer: Pointer, first: Vec2 | None) -> Snap:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 import re
 
+from geometry.edits.twins import stays
 from geometry.errors import GeometryError, quoted
 from geometry.lengths import mm
 from geometry.saying import say
@@ -82,6 +83,12 @@ def held_to(along: float, reached: float) -> None:
     """GeometryError when a tuner that was sent `along` mm on its edge came to another place: its edge or its row holds it back."""
     if abs(along - reached) > TOUCH:
         raise GeometryError(say("No tuner can sit there: on its way along the edge it stops at {reached}.", reached=mm(reached)))
+
+
+def across(wanted: float, reached: float) -> None:
+    """GeometryError when what was sent to `wanted` mm across came elsewhere: it stays on the centreline, for both sides do alike."""
+    if abs(wanted - reached) > TOUCH:
+        raise stays()
 
 
 def placed(text: str, unit: LengthUnit, start: Vec2 | None, pointer: Vec2) -> Vec2:

@@ -54,7 +54,9 @@ class Files:
 
     # ---- questions ------------------------------------------------------
     def may_leave(self) -> bool:
-        """Whether the layout on show may go: saved, or given up on purpose. What is being typed belongs to it."""
+        """Whether the layout on show may go: saved, or given up on purpose. What is being typed belongs to it, what is in hand is
+        put back."""
+        self._window.hand.cancel()
         take_typed(self._window)
         if not self._document.unsaved:
             return True

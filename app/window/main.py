@@ -337,8 +337,7 @@ class MainWindow(Frame):
             self.canvas.fit(self.document.shown)
 
     def may_close(self) -> bool:
-        """Put back what the hand was doing, ask about unsaved work and see the sheets written; whether the window may go."""
-        self.hand.cancel()
+        """Ask about unsaved work and see the sheets written; whether the window may go."""
         may = self.files.may_leave()
         if may and self.sheet_writer is not None:
             self.sheet_writer.finish()

@@ -11,10 +11,8 @@ from geometry.edits.loops import Nodes, shifted
 from geometry.edits.parts import OUTLINE, feature, group_of, loop_at, put, settled, with_loop
 from geometry.edits.shape import without_pair
 from geometry.edits.twin_features import echo_features, twin_feature
-from geometry.edits.twins import echo_edge, echo_nodes, twin_edge, twin_of
-from geometry.errors import GeometryError
+from geometry.edits.twins import echo_edge, echo_nodes, stays, twin_edge, twin_of
 from geometry.layout import Headstock, feature_ids
-from geometry.saying import say
 
 ALIKE = {"pins": ("diameter",), "holes": ("diameter", "depth", "surface", "retainer"), "tuners": ("flat",)}
 """Fields besides the place that a twin takes over when they change."""
@@ -29,8 +27,7 @@ def echo_edit(before: Headstock, after: Headstock, held: Iterable[str], node: in
     """
     made = _echoed(before, after, tuple(dict.fromkeys(held)), node)
     if made == before != after:
-        raise GeometryError(say("What stands on the centreline stays there while both sides are edited alike: switch Mirrored off to "
-                                "move it aside."))
+        raise stays()
     return made
 
 

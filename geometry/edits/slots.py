@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Literal
 
 from msgspec.structs import replace
@@ -10,6 +11,7 @@ from geometry import vectors as v
 from geometry.curves import Path, shift
 from geometry.edits.loops import flipped, with_smooth
 from geometry.edits.parts import appended, feature, fresh_id, numbered_id, point, taken_ids, with_feature
+from geometry.edits.twins import NEAR, mirror
 from geometry.edits.whole import mapped_loop
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, Loop, Slot, StraightSlot, loop_of, slot_path
@@ -27,7 +29,7 @@ def move_slot_end(layout: Headstock, id: str, end: SlotEnd, to: Vec2) -> Headsto
 
 
 def set_slot_length(layout: Headstock, id: str, length: float, fixed: SlotEnd = "nut") -> Headstock:
-    """A straight slot made `length` mm long over its round ends, one end held where it is.
+    """A straight slot made `length` mm long over its round ends, one end held where it is, evenly across the centreline its middle.
 
     GeometryError under its width; a slot that is a round hole grows towards the tip.
     """
@@ -39,6 +41,9 @@ def set_slot_length(layout: Headstock, id: str, length: float, fixed: SlotEnd = 
     kept, other = (shape.nut_end, shape.tip_end) if fixed == "nut" else (shape.tip_end, shape.nut_end)
     if v.distance(kept, other) < 1e-9:
         way = (0.0, 1.0) if fixed == "nut" else (0.0, -1.0)
+    elif lies_across(shape):
+        far = math.copysign((length - shape.width) / 2, shape.nut_end[0])
+        return with_feature(layout, id, replace(slot, shape=replace(shape, nut_end=(far, kept[1]), tip_end=(-far, other[1]))))
     else:
         way = v.unit(v.sub(other, kept))
     return move_slot_end(layout, id, "tip" if fixed == "nut" else "nut", v.along(kept, way, length - shape.width))
@@ -72,6 +77,11 @@ def to_drawn(layout: Headstock, id: str) -> Headstock:
     slot = _straight(layout, id)
     loop = with_smooth(loop_of(slot_path(slot)))
     return with_feature(layout, id, replace(slot, shape=DrawnSlot(loop=loop)))
+
+
+def lies_across(shape: StraightSlot) -> bool:
+    """Whether its ends are each other's mirror images, to within NEAR."""
+    return v.distance(mirror(shape.nut_end), shape.tip_end) <= NEAR < abs(shape.nut_end[0])
 
 
 def moved_slot(slot: Slot, by: Vec2) -> Slot:

@@ -11,7 +11,7 @@ from geometry.edits.copying import flip, flipped_row, flipped_tuner
 from geometry.edits.moving import plan_point
 from geometry.edits.other_hand import with_mirrored_patterns
 from geometry.edits.parts import checked, feature, group_of, put, settled
-from geometry.edits.slots import flipped_slot
+from geometry.edits.slots import flipped_slot, lies_across, moved_slot
 from geometry.edits.tuners import without_left_rows
 from geometry.edits.twins import NEAR
 from geometry.errors import GeometryError
@@ -25,7 +25,7 @@ def twin_feature(layout: Headstock, id: str) -> str | None:
     group, i = group_of(layout, id)
     own, at = getattr(layout, group)[i], plan_point(layout, id)
     if abs(at[0]) <= NEAR:
-        return id
+        return id if _is_its_own_image(own) else None
     for other in getattr(layout, group):
         if other.id != id and v.distance(plan_point(layout, other.id), flip(at)) <= NEAR and _alike(layout, own, other):
             return other.id
@@ -47,6 +47,13 @@ def echo_features(before: Headstock, after: Headstock, ids: Iterable[str]) -> He
         elif twin is not None and twin not in ids:
             after = _echoed(_with_hardware_echoed(before, after, id, twin), id, twin)
     return settled(without_left_rows(before, after))
+
+
+def _is_its_own_image(one: Part) -> bool:
+    """Whether what has its own point on the centreline is its own mirror image: a straight slot may lie slanted there."""
+    if not isinstance(one, Slot) or not isinstance(one.shape, StraightSlot):
+        return True
+    return max(abs(one.shape.nut_end[0]), abs(one.shape.tip_end[0])) <= NEAR or lies_across(one.shape)
 
 
 def _alike(layout: Headstock, one: Part, other: Part) -> bool:
@@ -93,16 +100,31 @@ def _row_echoed(layout: Headstock, own: RowPlace, other: RowPlace) -> Headstock:
 
 
 def _kept_on_centreline(layout: Headstock, id: str, before: Part) -> Headstock:
-    """A slot that lay along the centreline keeps both ends on it, one across it its middle."""
+    """A slot that lay along the centreline keeps both ends on it; of one across it an end that was moved has the other follow as
+    its mirror image, and both together keep their middle."""
     own = feature(layout, id)
     new = own
     if isinstance(own, Tuner) and isinstance(own.place, FreePlace):
         new = replace(own, place=replace(own.place, at=(0.0, own.place.at[1])))
     elif isinstance(own, Slot) and isinstance(own.shape, StraightSlot):
-        (a, nut), (b, tip) = own.shape.nut_end, own.shape.tip_end
-        far = 0.0 if abs(before.shape.nut_end[0] - before.shape.tip_end[0]) <= NEAR else (a - b) / 2
-        new = replace(own, shape=replace(own.shape, nut_end=(far, nut), tip_end=(-far, tip)))
+        new = replace(own, shape=_centred(own.shape, before.shape))
+    elif isinstance(own, Slot):
+        new = moved_slot(own, (-plan_point(layout, id)[0], 0.0))
     elif not isinstance(own, Tuner | Slot) and hasattr(own, "at"):
         new = replace(own, at=(0.0, own.at[1]))
     group, i = group_of(layout, id)
     return put(layout, group, i, new)
+
+
+def _centred(own: StraightSlot, before: StraightSlot) -> StraightSlot:
+    nut, tip = own.nut_end, own.tip_end
+    if not lies_across(before):
+        nut, tip = (0.0, nut[1]), (0.0, tip[1])
+    elif nut == before.nut_end:
+        nut = flip(tip)
+    elif tip == before.tip_end:
+        tip = flip(nut)
+    else:
+        far = (nut[0] - tip[0]) / 2
+        nut, tip = (far, nut[1]), (-far, tip[1])
+    return replace(own, nut_end=nut, tip_end=tip)

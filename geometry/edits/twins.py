@@ -8,6 +8,8 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.edits.loops import Nodes, set_handle, shifted
+from geometry.errors import GeometryError
+from geometry.saying import say
 from geometry.vectors import Vec2
 
 NEAR = 1e-3
@@ -17,6 +19,12 @@ NEAR = 1e-3
 def mirror(p: Vec2) -> Vec2:
     """The point mirrored about the centreline."""
     return (-p[0], p[1])
+
+
+def stays() -> GeometryError:
+    """What to raise where a value was given that would move aside what stays on the centreline."""
+    return GeometryError(say("What stands on the centreline stays there while both sides are edited alike: switch Mirrored off to "
+                             "move it aside."))
 
 
 def twin_of(nodes: Nodes, index: int) -> int | None:

@@ -6,10 +6,12 @@ from PySide6.QtCore import QEvent, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.formats.headstock import encode
 from app.look.descendants import below
 from app.panels.forms.fields import Field
 from app.window import texts
 from geometry.edits import add_hole, add_pin
+from geometry.errors import GeometryError
 
 CTRL, KEY = Qt.KeyboardModifier.ControlModifier, Qt.Key
 AT, BESIDE = (-3.0, 85.0), (4.0, 120.0)
@@ -190,3 +192,29 @@ def test_a_number_of_which_nothing_comes_does_not_stay_in_its_field(bench):
     QTest.keyClick(field, KEY.Key_Return)
     assert bench.layout is before and "switch Mirrored off" in window.foot.said
     assert field.text() == "0 mm"
+
+
+def test_a_place_that_is_refused_leaves_nothing_in_hand(bench, monkeypatch):
+    window = bench.window
+    window.set_tool("hole")
+    bench.move(AT)
+    assert window.hand.busy
+
+    def refuse(*_):
+        raise GeometryError("No.")
+
+    monkeypatch.setattr("app.tools.place.add_hole", refuse)
+    bench.click(AT)
+    assert window.hand.busy and not window.hand.begun and not window.actions_["undo"].isEnabled()
+    bench.key(KEY.Key_Escape)
+    assert window.tools.tool == "hold", "there is nothing to be put back first"
+
+
+def test_another_layout_takes_what_is_in_hand_away_without_a_word_about_changes(bench, tmp_path):
+    window, other = bench.window, tmp_path / "other.headstock.json"
+    other.write_bytes(encode(bench.layout))
+    window.set_tool("slot")
+    bench.click(AT)
+    assert window.hand.begun
+    assert window.files.open(other) and not window.hand.busy
+    assert "meanwhile" not in window.foot.said

@@ -46,7 +46,6 @@ class Hand(QObject):
         self._running: Running | None = None
         self._last: Pointer | None = None
         self._pointed = True
-        self._begun = False
         self._entering = Entering()
         document.history_changed.connect(self._overtaken)
 
@@ -102,18 +101,17 @@ class Hand(QObject):
     def begun(self) -> bool:
         """Whether there is something in hand to be put back: a press, a typed value or an action began it. A gesture that only
         follows the pointer has not begun."""
-        return self._running is not None and (self._begun or bool(self._entering))
+        shown = self._running.shown if self._running is not None else None
+        return shown is not None and (not shown.follows or bool(self._entering))
 
     def point(self, pointer: Pointer) -> None:
         """Take one pointer event."""
         self._last = pointer
         self._pointed = self._pointed or pointer.kind != "key"
-        self._begun = self._begun or pointer.kind in ("press", "double") or bool(pointer.typed)
         try:
             if self._running is None:
                 gesture = self._start(pointer)
                 if gesture is None:
-                    self._begun = False
                     return
                 self._running = Running(gesture, self._document.layout)
             with speaking(self.unit):
@@ -128,7 +126,7 @@ class Hand(QObject):
     def begin(self, gesture: Gesture) -> None:
         """Start a gesture that no pointer started: what an action proposes."""
         self.cancel()
-        self._last, self._pointed, self._begun = Pointer((0.0, 0.0), "key"), False, True
+        self._last, self._pointed = Pointer((0.0, 0.0), "key"), False
         self._running = Running(gesture, self._document.layout)
         self._take(self._running.shown)
 
@@ -184,6 +182,6 @@ class Hand(QObject):
 
     def _end(self) -> None:
         self._running = None
-        self._pointed, self._begun = True, False
+        self._pointed = True
         self._entering = Entering()
         self.shown.emit(None)

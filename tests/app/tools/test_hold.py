@@ -1,12 +1,15 @@
 """Holding and dragging, from press to release."""
 
+import math
+
 import pytest
 
 from app.tools import Done, Options, Pointer, Running
 from app.tools.hold import hold
 from geometry.edits import along_edge, free_from_row, plan_point, twin_feature
+from geometry.edits.shape import add_node
 from geometry.edits.symmetry import is_symmetric
-from geometry.layout import Ear
+from geometry.layout import Ear, Slot, StraightSlot
 from geometry.solids import holes
 from geometry.vectors import distance
 from tests.app.tools.hands import TestHand
@@ -29,12 +32,6 @@ def test_a_click_holds_and_changes_nothing():
     assert hand(head).click(50.0, 150.0).held == ("blank",)
     node = hand(head, ("outline",)).click(40.0, 180.0)
     assert node.held == ("outline",) and node.node == 2
-
-
-def test_hovering_tells_what_is_there():
-    head = hand(plain())
-    assert head.move(30.0, 60.0).readout == "treble face 1"
-    assert head.move(0.0, 130.0).readout == ""
 
 
 def test_a_face_tuner_is_dragged_by_where_it_was_pressed():
@@ -280,3 +277,59 @@ def test_a_double_press_on_what_it_does_nothing_to_is_a_press():
     assert done.name and plan_point(done.layout, "treble face 1") == pytest.approx((30.0, 65.0))
     both = hand(plain(), ("pin", "treble face 1"))
     assert both.do("double", (30.0, 60.0), ctrl=True).held == ("pin",), "as a second press would"
+
+
+ACROSS = Slot(id="across", shape=StraightSlot(nut_end=(-10.0, 120.0), tip_end=(10.0, 120.0), width=6.0))
+SLANTED = Slot(id="slanted", shape=StraightSlot(nut_end=(-10.0, 110.0), tip_end=(10.0, 120.0), width=6.0))
+
+
+def test_an_end_in_the_hand_stays_in_the_hand_and_its_mirror_image_follows():
+    done = hand(plain(slots=(ACROSS,)), ("across",), mirrored=True).drag((10.0, 120.0), (15.0, 124.0))
+    assert (done.layout.slots[0].shape.tip_end, done.layout.slots[0].shape.nut_end) == ((15.0, 124.0), (-15.0, 124.0))
+    moved = hand(plain(slots=(ACROSS,)), ("across",), mirrored=True).drag((3.0, 120.0), (6.0, 124.0))
+    assert (moved.layout.slots[0].shape.tip_end, moved.layout.slots[0].shape.nut_end) == ((10.0, 124.0), (-10.0, 124.0))
+    alone = hand(plain(slots=(SLANTED,)), ("slanted",), mirrored=True).drag((10.0, 120.0), (15.0, 124.0))
+    assert alone.layout.slots[0].shape.nut_end == (-10.0, 110.0), "a slanted slot has no mirror image to follow"
+
+
+def test_while_both_sides_do_alike_the_card_tells_where_a_thing_is():
+    head = hand(plain(), ("pin",), mirrored=True)
+    x, y = plain().pins[0].at
+    assert x == 0.0
+    head.press(x, y)
+    assert head.move(8.0, y + 5.0).readout == f"on the centreline, {y + 5:g} mm from the nut line"
+    slot = hand(plain(slots=(ACROSS,)), ("across",), mirrored=True)
+    slot.press(10.0, 120.0)
+    assert slot.move(15.0, 120.0).readout.startswith("length 36 mm")
+    whole = hand(plain(slots=(ACROSS,)), ("across",), mirrored=True)
+    whole.press(3.0, 120.0)
+    assert whole.move(9.0, 124.0).readout == "moved 0 mm across, 4 mm along"
+
+
+@pytest.mark.parametrize("held, at, text", [
+    (("pin",), None, "12; 130"), (("pin",), None, "treble 5"), (("along",), (0.0, 90.0), "4; 90"), (("along",), (0.0, 70.0), "across 3"),
+    (("outline",), (0.0, 180.0), "6; 181")])
+def test_a_value_across_is_not_dropped_from_what_stays_on_the_centreline(held, at, text):
+    along = Slot(id="along", shape=StraightSlot(nut_end=(0.0, 50.0), tip_end=(0.0, 90.0), width=6.0))
+    head = add_node(plain(slots=(along,)), "outline", 2, 0.5)
+    grip = hand(head, held, mirrored=True)
+    at = at or head.pins[0].at
+    grip.press(*at)
+    grip.move(at[0], at[1] + 1.0)
+    shown = grip.type(text)
+    assert shown.refused and "switch Mirrored off" in shown.readout
+    assert isinstance(grip.type("length 50" if at == (0.0, 90.0) else "along 2"), Done)
+
+
+def test_a_length_typed_for_a_handle_is_its_length_where_the_edge_beside_it_holds_its_direction():
+    head = curved()
+    nodes = head.outline.nodes
+    at, handle = nodes[2].at, nodes[1].handles[1]
+    grip = hand(head, ("outline",))
+    grip.press(*handle)
+    grip.move(handle[0] - 3.0, handle[1] - 1.0)
+    shown = grip.running.shown.layout.outline.nodes[1].handles[1]
+    done = grip.type("length 20")
+    found = done.layout.outline.nodes[1].handles[1]
+    assert math.dist(found, at) == pytest.approx(20.0)
+    assert (found[0] - at[0]) * (shown[1] - at[1]) == pytest.approx((found[1] - at[1]) * (shown[0] - at[0]), abs=1e-9)

@@ -23,8 +23,10 @@ from geometry.edits import (
     set_edge_length,
     set_field,
     set_pattern,
+    set_slot_length,
     set_smooth,
     take_other_hand,
+    to_drawn,
 )
 from geometry.edits.loops import edge_of
 from geometry.edits.mirrored import echo_edit
@@ -146,3 +148,19 @@ def test_what_stands_on_the_centreline_is_not_silently_put_back():
     along = echo_edit(head, set_field(head, ("slots", "middle", "shape", "nut_end"), (1.0, 55.0)), ("middle",))
     assert along.slots[0].shape == StraightSlot(nut_end=(0.0, 55.0), tip_end=(0.0, 90.0), width=8.0)
     assert echo_edit(head, head, (pin,)) == head
+
+
+def test_a_slot_across_the_centreline_stays_even_and_becomes_as_long_as_was_typed():
+    slot = Slot(id="across", shape=StraightSlot(nut_end=(-10.0, 60.0), tip_end=(10.0, 60.0), width=6.0))
+    head = sound(plain(outline=CURVED, slots=(slot,)))
+    longer = echo_edit(head, set_slot_length(head, "across", 36.0), ("across",)).slots[0].shape
+    assert (longer.nut_end, longer.tip_end) == ((-15.0, 60.0), (15.0, 60.0))
+    typed = echo_edit(head, set_field(head, ("slots", "across", "shape", "tip_end"), (12.0, 60.0)), ("across",)).slots[0].shape
+    assert (typed.nut_end, typed.tip_end) == ((-12.0, 60.0), (12.0, 60.0))
+
+
+def test_a_drawn_slot_in_the_middle_stays_there():
+    slot = Slot(id="middle", shape=StraightSlot(nut_end=(0.0, 60.0), tip_end=(0.0, 80.0), width=8.0))
+    head, id = sound(to_drawn(plain(outline=CURVED, slots=(slot,)), "middle")), "middle"
+    moved = echo_edit(head, nudge(head, (id,), 3.0, 2.0), (id,))
+    assert plan_point(moved, id) == pytest.approx((0.0, 72.0))
