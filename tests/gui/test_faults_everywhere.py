@@ -131,36 +131,3 @@ def test_all_ends_are_made_though_one_goes_wrong(bench, monkeypatch):
         with pytest.raises(ZeroDivisionError, match="planted at the end"):
             closing.end(bench.window)
     assert ended == ["cures", "book_watch", "pins"] and bench.window not in bench.window.windows.all
-
-
-SPARE = """
-import gc, sys
-from PySide6.QtWidgets import QApplication, QWidget
-from app.window.running.spare import _held, hold_on
-
-class Breaks(QWidget):
-    def paintEvent(self, event):
-        raise ValueError("planted")
-
-gc.freeze()  # as a start does with all that it has loaded
-sys.excepthook = lambda kind, error, trace: hold_on(trace)
-application = QApplication([])
-for _ in range(30):
-    widget = Breaks()
-    widget.show()
-    try:
-        widget.repaint()
-    except ValueError as error:
-        hold_on(error.__traceback__)
-    widget.deleteLater()
-    application.processEvents()
-    gc.collect()
-assert Breaks.__dict__["paintEvent"] in _held and sys.getrefcount(Breaks.__dict__["paintEvent"]) > len(_held)
-print("on")
-"""
-
-
-def test_a_method_that_raises_under_the_toolkit_is_not_freed_under_its_class():
-    done = subprocess.run([sys.executable, "-c", SPARE], cwd=ROOT, capture_output=True, text=True,
-                          env={**os.environ, "QT_QPA_PLATFORM": "offscreen"})
-    assert (done.returncode, done.stdout) == (0, "on\n"), done.stderr

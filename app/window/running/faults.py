@@ -22,7 +22,6 @@ from PySide6.QtWidgets import QApplication, QProgressDialog
 from shiboken6 import isValid
 
 from app.window.running.fault_report import place_of, report
-from app.window.running.spare import hold_on
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -84,7 +83,6 @@ class Faults(QObject):
             self._before = None
 
     def _raised(self, kind: type, error: BaseException, trace) -> None:
-        hold_on(trace)
         if not isinstance(error, Exception) or os.environ.get(TRACE):
             sys.__excepthook__(kind, error, trace)
         if isinstance(error, Exception):
