@@ -636,6 +636,14 @@
         <translation>Ein Rechteck bekannter Größe: Blatt, Maßstab, Schablone</translation>
     </message>
     <message>
+        <source>A retainer is screwed to the face, and {id} is drilled from the back and does not come through: drill it from the face.</source>
+        <translation>Ein Niederhalter wird auf die Vorderseite geschraubt, und {id} wird von der Rückseite gebohrt und kommt nicht durch: Bohren Sie von der Vorderseite.</translation>
+    </message>
+    <message>
+        <source>A retainer is screwed to the face.</source>
+        <translation>Ein Niederhalter wird auf die Vorderseite geschraubt.</translation>
+    </message>
+    <message>
         <source>A retainer presses on the strings that pass under it.</source>
         <translation>Ein Niederhalter drückt auf die Saiten, die unter ihm durchlaufen.</translation>
     </message>
@@ -2276,6 +2284,10 @@
         <translation>Eine Räumbohrung bohren</translation>
     </message>
     <message>
+        <source>Drill it from the face.</source>
+        <translation>Bohren Sie von der Vorderseite.</translation>
+    </message>
+    <message>
         <source>Drill it less deep, or draw the arms of {opening} farther apart.</source>
         <translation>Weniger tief bohren oder die Arme von {opening} weiter auseinander zeichnen.</translation>
     </message>
@@ -2524,8 +2536,8 @@
         <translation>Jede Saite hat schon ihre beste Welle.</translation>
     </message>
     <message>
-        <source>Every string that winds above the face bends by {good:g} degrees or more over the nut: none wants a retainer.</source>
-        <translation>Jede Saite, die über der Vorderseite aufgewickelt wird, knickt über dem Sattel um {good:g} Grad oder mehr ab: Keine braucht einen Niederhalter.</translation>
+        <source>Every string bends by {good:g} degrees or more over the nut: none wants a retainer.</source>
+        <translation>Jede Saite knickt über dem Sattel um {good:g} Grad oder mehr ab: Keine braucht einen Niederhalter.</translation>
     </message>
     <message>
         <source>Everything could be {times:g} times rougher.</source>
@@ -4112,6 +4124,10 @@
         <translation>Das fertige Stück messen und jeden Wert neben seinen Plan schreiben; die Messwerte-Seite des Werkbuchs nimmt sie auf. x von der Mittellinie, Diskantseite positiv, y von der Sattellinie, beide zur Mitte der Bohrung; Seitenbohrungen: statt x die Lage unter der Vorderseite. In {unit}.</translation>
     </message>
     <message>
+        <source>Measure the hardware again: neither string hole nor lowest turn lies beyond the end of the post.</source>
+        <translation>Messen Sie die Mechanik nach: Weder Saitenloch noch unterste Windung liegt jenseits des Wellenendes.</translation>
+    </message>
+    <message>
         <source>Measure x and y of five holes or more, far from each other: then a printer that stretches shows.</source>
         <translation>x und y von fünf oder mehr Bohrungen messen, weit auseinander: dann zeigt sich ein dehnender Drucker.</translation>
     </message>
@@ -4458,6 +4474,10 @@
     <message>
         <source>No hardware in this layout.</source>
         <translation>In diesem Entwurf sind keine Mechaniken.</translation>
+    </message>
+    <message>
+        <source>No hole for a retainer's screw</source>
+        <translation>Keine Bohrung für die Schraube eines Niederhalters</translation>
     </message>
     <message>
         <source>No line of the drawing can be used: draw or export the outline anew. {why}</source>
@@ -6856,6 +6876,10 @@
         <translation>Saite an der Schlitzwand</translation>
     </message>
     <message>
+        <source>String comes off beyond its post</source>
+        <translation>Saite läuft jenseits der Welle ab</translation>
+    </message>
+    <message>
         <source>String hole</source>
         <translation>Saitenloch</translation>
     </message>
@@ -8612,6 +8636,10 @@
         <translation>Der Niederhalter auf {hole} hält keine Saite nieder: Keine läuft höher unter ihm durch, als er reicht.</translation>
     </message>
     <message>
+        <source>The retainer on {hole} is screwed to the face, where there is no hole: it is drilled from the back and does not come through.</source>
+        <translation>Der Niederhalter auf {hole} wird auf die Vorderseite geschraubt, doch dort ist keine Bohrung: Sie wird von der Rückseite gebohrt und kommt nicht durch.</translation>
+    </message>
+    <message>
         <source>The router has no collet for its {shank} shank (it has {sizes}).</source>
         <translation>Die Oberfräse hat keine Spannzange für den Schaft von {shank} (vorhanden: {sizes}).</translation>
     </message>
@@ -8740,6 +8768,10 @@
         <translation>Die gerade Kante von {width} an einem Ende wurde als Sattellinie genommen, ihre Mitte als Mittellinie{turned}.</translation>
     </message>
     <message>
+        <source>The string hole and the lowest turn lie on the post.</source>
+        <translation>Saitenloch und unterste Windung liegen auf der Welle.</translation>
+    </message>
+    <message>
         <source>The string hole of {item} lies {a} mm from the end of {own}; {b} mm wanted.</source>
         <translation>Das Saitenloch von {item} liegt {a} mm vom Ende von {own}; {b} mm gewünscht.</translation>
     </message>
@@ -8758,6 +8790,10 @@
     <message>
         <source>The string of {item} comes off its post {a} mm above the face; {b} mm wanted.</source>
         <translation>Die Saite von {item} verlässt ihre Welle {a} mm über der Vorderseite; verlangt sind {b} mm.</translation>
+    </message>
+    <message>
+        <source>The string of {item} leaves its post {a} mm along it, beyond its end at {b} mm.</source>
+        <translation>Die Saite von {item} verlässt ihre Welle bei {a} mm, jenseits ihres Endes bei {b} mm.</translation>
     </message>
     <message>
         <source>The string of {item} would come off its post {below} mm below the face.</source>

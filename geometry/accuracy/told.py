@@ -9,7 +9,7 @@ NOT_SIMULATED = frozenset({
     "buttons", "button-to-wood", "no-mark",
     "blank-too-small", "pin-to-blank", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-size", "drill-short", "quill", "bit-too-wide",
     "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "post-not-through", "wood-for-tuner", "post-too-low",
-    "drill-point", "misses-wood",
+    "string-past-post", "drill-point", "misses-wood",
     "ramp-to-pocket", "string-to-post", "string-to-string", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor",
     "string-off-wood"})
 """Hardware, ramps beside pockets, strings, blank, rack, router and what a drill's point does beyond its bore: kinds of snag that nothing the shop's errors are

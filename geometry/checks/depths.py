@@ -1,4 +1,4 @@
-"""The thickness of the wood: blind drillings in it, post bores that have to come through it, and hardware that has to clamp it."""
+"""The thickness of the wood: blind drillings in it, post bores that have to come through it, and hardware that has to clamp it; and strings beyond the end of a post."""
 
 from __future__ import annotations
 
@@ -21,7 +21,9 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
     """Snags of every blind drilling of a feature that is square to the face, and of a tuner through the face with the wood."""
     drills, thickness, margins = around.drills, around.blank.thickness, around.margins
     if item.mount == "face":
-        return (*_tuner(item, drills, thickness, margins), *_clamps(item, thickness), *_comes_out(item, thickness))
+        return (*_tuner(item, drills, thickness, margins), *_clamps(item, thickness), *_comes_out(item, thickness), *_on_post(item))
+    if item.mount == "side":
+        return _on_post(item)
     if item.asked is not None:
         return tuple(_blind(item.drillings[0], item.asked, drills, thickness, margins))
     return ()
@@ -124,3 +126,16 @@ def _comes_out(item: Item, wood: float) -> tuple[Snag, ...]:
             say("The string of {item} comes off its post {a} mm above the face; {b} mm wanted.", item=item.id, a=a, b=b))
     return (Snag("post-too-low", TIGHT, (item.id, FACE), (*plan(item.frame.origin), 0.0), out, LEAST_OUT, text,
                  say("Choose hardware with a longer post, or plane the head {needed} mm thinner.", needed=tenths(LEAST_OUT - out))),)
+
+
+def _on_post(item: Item) -> tuple[Snag, ...]:
+    """Whether the string hole, and where the string comes off, lie on the post."""
+    post = item.pattern.post
+    level = max(post.string_hole, post.winding or 0.0) if item.mount == "face" else post.string_hole
+    if level <= post.length + TOUCH:
+        return ()
+    b, a = both(post.length, level)
+    x, y, z = item.frame.origin
+    return (Snag("string-past-post", TIGHT, (item.id,), (x, y, z), level, post.length,
+                 say("The string of {item} leaves its post {a} mm along it, beyond its end at {b} mm.", item=item.id, a=a, b=b),
+                 say("Measure the hardware again: neither string hole nor lowest turn lies beyond the end of the post.")),)

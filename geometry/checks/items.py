@@ -25,8 +25,8 @@ from geometry.solids.nearby import NOTHING, Box, Rows, rows_of
 from geometry.strings.past_posts import Rod
 from geometry.vectors import Vec2, Vec3
 
-RANKS = {"screw": 1, "pin": 1, "locating": 2}
-"""Of drillings by their role, 0 for all others; see Item.ranks."""
+RANKS = {"pin": 1, "locating": 2}
+"""Of drillings by their role, 1 for pilots and 0 for all others; see Item.ranks."""
 _WHAT = {Tuner: "tuner", SingleHole: "hole", Pin: "pin"}
 
 
@@ -137,7 +137,7 @@ def _kinds(seeds: Sequence[Seed], placed: Sequence[tuple[Frame | None, tuple[Hol
 def _kind(holes: tuple[Hole, ...], drillings: tuple[Drilling, ...], drills: Drills) -> _Kind:
     posts = [i for i, drilling in enumerate(drillings) if drilling.role == "post"]
     return _Kind(tuple([i for i, hole in enumerate(holes) for _ in hole.drillings]),
-                 tuple([RANKS.get(drilling.role, 0) for drilling in drillings]), count(holes),
+                 tuple([1 if drilling.pilot else RANKS.get(drilling.role, 0) for drilling in drillings]), count(holes),
                  max(posts, key=lambda i: drillings[i].diameter, default=None),
                  tuple([0.0 if d.through or d.there else drills.point(d) for d in drillings]),
                  tuple([i for i, drilling in enumerate(drillings) if drilling.upright]))

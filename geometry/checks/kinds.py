@@ -89,6 +89,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
                            say("A tuner through the face clamps wood of a certain thickness between its plate and its bushing.")),
     "post-too-low": Kind(say("Post does not come out of the face"),
                          say("The string winds above the face: a thick head takes that much from what the post stands out.")),
+    "string-past-post": Kind(say("String comes off beyond its post"),
+                             say("The string hole and the lowest turn lie on the post.")),
     # hardware
     "seat-overhang": Kind(say("Plate overhangs"), say("A plate wants wood under all of it.")),
     "seat-over-slot": Kind(say("Plate over a slot"), say("A plate wants wood under all of it.")),
@@ -112,6 +114,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "side-angle": Kind(say("String bends sideways at the nut"), say("Above 10 degrees a string tends to catch in the nut.")),
     "break-angle": Kind(say("String bends too little over the nut"),
                         say("A string that hardly presses on its nut slot rattles there, and jumps out of it.")),
+    "retainer-no-hole": Kind(say("No hole for a retainer's screw"), say("A retainer is screwed to the face.")),
     "retainer-idle": Kind(say("String retainer holds nothing"), say("A retainer presses on the strings that pass under it.")),
     "string-to-post": Kind(say("String rubs on another post"), say("A string on its way to its post needs air past the "
                                                               "others.")),

@@ -6,10 +6,11 @@ import math
 from collections.abc import Iterable
 
 from geometry.checks.scene import Scene
-from geometry.checks.snags import NOTE, NUT, TIGHT, Snag
+from geometry.checks.snags import FACE, NOTE, NUT, TIGHT, Snag
+from geometry.layout.slots import SingleHole
 from geometry.saying import say
-from geometry.strings.retainers import break_over_nut, held
-from geometry.strings.runs import Run
+from geometry.strings.retainers import over, pressed
+from geometry.strings.runs import Run, break_angle
 
 TOLERABLE = 10.0
 """degrees at the nut: up to 6 is good, up to 10 tolerable (common practice, no source)"""
@@ -21,7 +22,8 @@ _LEAST_BREAK = math.radians(LEAST_BREAK - 1e-9)
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Notes of strings that bend more aside at the nut than is tolerable, or less down over it; tight where they do not press
-    on it at all. And of retainers that hold no string."""
+    on it at all. And of retainers that hold no string, or have no hole in the face."""
+    pitch = math.radians(scene.layout.nut.pitch)
     for run, _ in scene.runs:
         if abs(run.side_angle) > _TOLERABLE:
             angle = abs(math.degrees(run.side_angle))
@@ -31,14 +33,24 @@ def snags(scene: Scene) -> Iterable[Snag]:
                            string=run.string, angle=angle, tuner=run.tuner, tolerable=TOLERABLE),
                        say("Give {tuner} a string nearer its side, or move it farther from the nut.",
                            tuner=run.tuner), "deg")
-        down = break_over_nut(scene.layout, run)
+        down = break_angle(run, pitch)
         if down < _LEAST_BREAK:
             yield _flat(run, math.degrees(down))
     for hole in scene.layout.holes:
-        if hole.retainer is not None and not any(any(held(run, (hole,))) for run, _ in scene.runs):
+        if hole.retainer is not None and not hole.opens(scene.layout.blank.thickness):
+            yield Snag("retainer-no-hole", TIGHT, (hole.id, FACE), (*hole.at, 0.0), None, None,
+                       say("The retainer on {hole} is screwed to the face, where there is no hole: it is drilled from the back and does not come "
+                           "through.", hole=hole.id),
+                       say("Drill it from the face."))
+        elif hole.retainer is not None and not any(_holds(hole, run) for run, _ in scene.runs):
             yield Snag("retainer-idle", NOTE, (hole.id,), (*hole.at, 0.0), None, None,
                        say("The retainer on {hole} holds no string down: none passes under it higher than it reaches.", hole=hole.id),
                        say("Set it lower, make it wider, or move it under the strings."))
+
+
+def _holds(hole: SingleHole, run: Run) -> bool:
+    """Whether a retainer by itself holds a string down."""
+    return bool(pressed(run.nut_height, run.length, run.height, over(run.nut, run.post, (hole,))))
 
 
 def _flat(run: Run, down: float) -> Snag:

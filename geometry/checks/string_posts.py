@@ -62,7 +62,9 @@ def _boxes(things: Sequence[Run | Item]) -> Rows:
 def _box(thing: Run | Item) -> Box:
     """(lowest, highest) corner, no farther out at the ends than beside them."""
     if isinstance(thing, Run):
-        (x0, y0), (x1, y1), z0, z1, r = thing.nut, thing.post, -thing.nut_height, -thing.height, thing.diameter / 2
+        (x0, y0), (x1, y1), r = thing.nut, thing.post, thing.diameter / 2
+        levels = [height for _, height in thing.corners]
+        z0, z1 = -max(levels), -min(levels)
     elif thing.frame is None:
         return NOTHING
     else:
@@ -74,23 +76,29 @@ def _box(thing: Run | Item) -> Box:
 
 def asked(rows: Sequence[tuple[Run, Run | Item, Margins]]) -> Asked:
     """The gap between a string and a post or another string."""
-    return Asked(string_solids([run for run, _, _ in rows]), Cylinders.made([_rod(thing) for _, thing, _ in rows]),
-                 np.array([math.inf if _cross(run, thing) else margins.string_air for run, thing, margins in rows]),
-                 partial(_told, rows))
+    legs = [(row, leg, rod) for row, (run, thing, _) in enumerate(rows) for leg in run.legs for rod in _rods(thing)]
+    of = np.array([row for row, _, _ in legs])
+    wish = np.array([math.inf if _cross(run, thing) else margins.string_air for run, thing, margins in rows])
+    return Asked(string_solids([leg for _, leg, _ in legs]), Cylinders.made([rod for *_, rod in legs]), wish[of], partial(_told, rows, of))
 
 
 def _cross(run: Run, thing: Run | Item) -> bool:
     return isinstance(thing, Run) and string_pairs.cross_on_the_face(run, thing)
 
 
-def _rod(thing: Run | Item) -> Rod:
-    return string_rod(thing) if isinstance(thing, Run) else post_rod(thing.frame, thing.pattern.post)
+def _rods(thing: Run | Item) -> list[Rod]:
+    return [string_rod(leg) for leg in thing.legs] if isinstance(thing, Run) else [post_rod(thing.frame, thing.pattern.post)]
 
 
-def _told(rows: Sequence[tuple[Run, Run | Item, Margins]], measured: Gaps) -> list[tuple[Snag, ...]]:
+def _told(rows: Sequence[tuple[Run, Run | Item, Margins]], of: np.ndarray, measured: Gaps) -> list[tuple[Snag, ...]]:
+    """`of`: which row each gap belongs to; of several legs the nearest counts."""
+    nearest: dict[int, int] = {}
+    for i in np.argsort(measured.distance, kind="stable").tolist():
+        nearest.setdefault(int(of[i]), i)
     told: list[tuple[Snag, ...]] = []
-    for i, ((run, thing, margins), gap) in enumerate(zip(rows, measured.distance.tolist(), strict=True)):
-        air = margins.string_air
+    for row, (run, thing, margins) in enumerate(rows):
+        i, air = nearest[row], margins.string_air
+        gap = float(measured.distance[i])
         if short(gap, air) or _cross(run, thing):
             where = tuple(((measured.on_a[i] + measured.on_b[i]) / 2).tolist())
             told.append((string_pairs.snag(run, thing, gap, where, air) if isinstance(thing, Run) else

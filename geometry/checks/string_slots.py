@@ -43,12 +43,13 @@ def _all(memo: Memo, over: tuple[tuple[Run, Item, int], ...], openings: tuple[Op
          thickness: float) -> tuple[Snag, ...]:
     """Snags of strings that end over the box of a slot, which is given by its number; what is known of each is kept in `memo`."""
     dives: list[list[Dive]] = [[] for _ in openings]
-    for (*_, k), made in zip(over, memo.many(_dives, [(run, openings[k]) for run, _, k in over]), strict=True):
+    own: dict[int, Item] = {}
+    for (_, item, k), made in zip(over, memo.many(_dives, [(run, openings[k]) for run, _, k in over]), strict=True):
         if made is not None:
             dives[k].append(made)
+            own[id(made)] = item
     # The air takes long to tell: it is kept string by string, and told for all that are new at once.
     airs = iter(memo.many(_airs, [(one, margins) for group in dives for one in group]))
-    own = {id(run): item for run, item, _ in over}
     found: list[Snag] = []
     for opening, group in zip(openings, dives, strict=True):
         if not group:
@@ -59,7 +60,7 @@ def _all(memo: Memo, over: tuple[tuple[Run, Item, int], ...], openings: tuple[Op
         for one, air in zip(group, told, strict=True):
             if short(air[1].air, margins.string_air):
                 found += memo.of(_beside, opening, one, air, margins)
-            found += _floor(margins, opening, one, own[id(one.run)])
+            found += _floor(margins, opening, one, own[id(one)])
     return tuple(found)
 
 

@@ -14,19 +14,19 @@ SORTS = ("side bore", "bore", "counterbore", "hole", "screw", "pin hole", "locat
 """What a drilling is to the checks, in the order in which a sentence names two of them."""
 
 
-_SORT_OF = {"counterbore": "counterbore", "screw": "screw", "pin": "pin hole", "hole": "hole", "locating": "locating pin"}
+_SORT_OF = {"counterbore": "counterbore", "pin": "pin hole", "hole": "hole", "locating": "locating pin"}
 
 
 def sort_of(drilling: Drilling) -> str:
     """Which of SORTS a drilling is. Screws and counterbores are called so on any side."""
     if drilling.role in ("post", "clearance"):
         return "bore" if drilling.upright else "side bore"
-    return _SORT_OF[drilling.role]
+    return "screw" if drilling.pilot else _SORT_OF[drilling.role]
 
 
 def is_small(drilling: Drilling) -> bool:
     """Whether a drilling holds a screw or a moulded pin, which want less wood about them than a bore."""
-    return drilling.role in ("screw", "pin")
+    return drilling.pilot or drilling.role == "pin"
 
 
 def name(drilling: Drilling) -> str:

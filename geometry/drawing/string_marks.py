@@ -9,7 +9,7 @@ from geometry.drawing.marks import Cross, Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import straight
 from geometry.layout import Headstock
 from geometry.strings import Run
-from geometry.strings.retainers import break_over_nut
+from geometry.strings.runs import break_angle
 from geometry.units import format_angle
 
 LETTER = 2.0
@@ -26,7 +26,7 @@ def angle_marks(layout: Headstock, found: Sequence[Run]) -> Drawing:
     marks: list[Mark] = []
     behind = min([0.0, *(run.nut[1] for run in ordered)]) - BEHIND
     for run, x in zip(ordered, _fanned([run.nut[0] for run in ordered]), strict=True):
-        down = break_over_nut(layout, run)
+        down = break_angle(run, math.radians(layout.nut.pitch))
         text = f"{run.string}: {format_angle(abs(run.side_angle))} {format_angle(down)}"
         marks.append(Stroke(straight((run.nut[0], run.nut[1] - LEAD), (x, behind + LEAD)), "dimension", run.tuner))
         marks.append(Label(text, (x - LETTER / 2, behind), LETTER, "dimension", run.tuner, -math.pi / 2, "left"))

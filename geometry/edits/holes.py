@@ -56,11 +56,14 @@ def set_there(layout: Headstock, ids: Iterable[str], there: bool) -> Headstock:
 
 
 def set_retainer(layout: Headstock, ids: Iterable[str], carries: bool) -> Headstock:
-    """The layout with single holes that carry a retainer, or none. GeometryError when one of them is no single hole."""
+    """The layout with single holes that carry a retainer, or none. GeometryError when one of them is no single hole, or not open at the face."""
     for id in dict.fromkeys(ids):
         hole = feature(layout, id)
         if not isinstance(hole, SingleHole):
             raise GeometryError(say("{id} is no single hole.", id=id))
+        if carries and not hole.opens(layout.blank.thickness):
+            raise GeometryError(say("A retainer is screwed to the face, and {id} is drilled from the back and does not come through: drill it from "
+                                    "the face.", id=id))
         retainer = (hole.retainer or Retainer(height=max(1.0, layout.nut.height / 2))) if carries else None
         layout = with_feature(layout, id, replace(hole, retainer=retainer))
     return layout

@@ -11,8 +11,8 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, Retainer, SingleHole
 from geometry.lengths import mm
 from geometry.saying import say
-from geometry.strings.retainers import break_over_nut, passes
-from geometry.strings.runs import Run, runs
+from geometry.strings.retainers import passes
+from geometry.strings.runs import Run, break_angle, runs
 
 GOOD, WANTED = 7.0, 10.0
 """degrees down over the nut: from the first on a string needs no retainer; what a proposed one gives (common practice, no source)"""
@@ -33,15 +33,18 @@ def add_retainer(layout: Headstock) -> Headstock:
     GOOD degrees, or the most that any does, and its screw finds wood. GeometryError when every string bends by GOOD degrees
     already, none would bend the flattest more, or no level has wood.
     """
-    flat = sorted((run for run in runs(layout) if run.height > 0), key=lambda run: break_over_nut(layout, run))
-    if not flat or break_over_nut(layout, flat[0]) >= math.radians(GOOD) - 1e-9:
-        raise GeometryError(say("Every string that winds above the face bends by {good:g} degrees or more over the nut: none wants "
-                                "a retainer.", good=GOOD))
+    pitch = math.radians(layout.nut.pitch)
+    flat = sorted(runs(layout), key=lambda run: break_angle(run, pitch))
+    if not flat or break_angle(flat[0], pitch) >= math.radians(GOOD) - 1e-9:
+        raise GeometryError(say("Every string bends by {good:g} degrees or more over the nut: none wants a retainer.", good=GOOD))
     order = [string.id for string in layout.strings]
     near = [run for run in flat[1:] if abs(order.index(run.string) - order.index(flat[0].string)) == 1]
-    now = break_over_nut(layout, flat[0])
+    now = break_angle(flat[0], pitch)
+
+    def bends(made: Headstock) -> float:
+        return next((break_angle(run, pitch) for run in runs(made) if run.tuner == flat[0].tuner), -math.inf)
     tried = [made for level in LEVELS if (made := _at(layout, [flat[0], *near[:1]], level)) is not None]
-    better = [(-min(bends, math.radians(GOOD)), made) for made in tried if (bends := break_over_nut(made, flat[0])) > now + _MORE]
+    better = [(-min(down, math.radians(GOOD)), made) for made in tried if (down := bends(made)) > now + _MORE]
     for _, made in sorted(better, key=itemgetter(0)):
         if _finds_wood(made):
             return made
@@ -55,13 +58,13 @@ def add_retainer(layout: Headstock) -> Headstock:
 
 def _at(layout: Headstock, over: list[Run], level: float) -> Headstock | None:
     """The layout with a retainer over some strings at a level; None where one of them has reached its post."""
-    at = [passes(run, level) for run in over]
+    at = [passes(run.nut, run.post, level) for run in over]
     if not all(at):
         return None
-    xs = [x for x, _, _ in at]
+    xs = [x for x, _ in at]
     slope = math.tan(math.radians(WANTED - layout.nut.pitch))
-    height = min(run.nut_height - slope * far for run, (_, far, _) in zip(over, at, strict=True))
-    height = max(LEAST_HEIGHT, math.floor(min(height, *(high - 0.5 for _, _, high in at)) * 10) / 10)
+    lowest = min(min(run.nut_height - slope * far, run.level(far) - 0.5) for run, (_, far) in zip(over, at, strict=True))
+    height = max(LEAST_HEIGHT, math.floor(lowest * 10) / 10)
     hole = SingleHole(id=numbered_id(used_ids(layout), "retainer"), at=(round((min(xs) + max(xs)) / 2, 2), level), diameter=PILOT,
                       depth=min(DEEP, max(1.0, layout.blank.thickness - FLOOR)),
                       retainer=Retainer(height=height, width=round(max(xs) - min(xs) + 2 * BESIDE, 1)))

@@ -95,6 +95,10 @@ class SingleHole(Part, kw_only=True):
     there: bool = False
     retainer: Retainer | None = None
 
+    def opens(self, thickness: float) -> bool:
+        """Whether it is open at the face of wood of that thickness (mm), so that a retainer can be screwed into it there."""
+        return self.surface == "face" or self.depth is None or self.depth >= thickness
+
 
 def slot_path(slot: Slot) -> Path:
     """The exact closed wall of a slot, counter-clockwise. GeometryError when it has no inside."""

@@ -63,6 +63,11 @@ class Drilling(Struct, frozen=True):
         return self.operation == THERE
 
     @property
+    def pilot(self) -> bool:
+        """Whether it is for a wood screw: a tuner's, or a retainer's."""
+        return self.operation == OPERATIONS["screw"]
+
+    @property
     def waste_too(self) -> bool:
         """Whether it may lie in the waste as well: a locating pin, and a hole that is there already."""
         return self.role == "locating" or self.there
@@ -130,9 +135,11 @@ def tuner_holes(frame: Frame, bores: tuple[Bore, ...], blank: Blank) -> tuple[Ho
 
 
 def single_hole(single: SingleHole, blank: Blank) -> Hole:
-    """A hole that belongs to no tuner."""
-    return Hole(single.id, single.id, (_upright(blank, f"{single.id}.1", single.id, single.id, "hole", THERE if single.there else "hole",
-                                                single.diameter, single.at, single.surface, single.depth, "brad"),))
+    """A hole that belongs to no tuner; for the screw of a retainer it is a pilot."""
+    pilot = single.retainer is not None
+    operation = THERE if single.there else OPERATIONS["screw"] if pilot else "hole"
+    return Hole(single.id, single.id, (_upright(blank, f"{single.id}.1", single.id, single.id, "hole", operation, single.diameter,
+                                                single.at, single.surface, single.depth, "twist" if pilot else "brad"),))
 
 
 def pin_hole(pin: Pin, blank: Blank) -> Hole:

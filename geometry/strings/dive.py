@@ -257,7 +257,8 @@ def dive(run: Run, slot: Slot, wall: Wall | None = None) -> Dive | None:
 
 
 def dives_into(runs: Sequence[Run], slot: Slot, wall: Wall) -> list[Dive | None]:
-    """As dive, of several strings and one slot."""
+    """As dive, of several strings and one slot. A string under retainers comes as it does from the last of them."""
+    runs = [run.last_leg for run in runs]
     enters = [_enters(run, wall) for run in runs]
     if not any(far is not None for far in enters):
         return [None] * len(runs)

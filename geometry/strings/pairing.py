@@ -23,7 +23,7 @@ from geometry.saying import say
 from geometry.solids.frames import Frame, frames
 from geometry.strings.nut import nut_places
 from geometry.strings.past_posts import too_near
-from geometry.strings.runs import Run, cross, run_to, runs
+from geometry.strings.runs import Run, carriers, cross, run_to, runs
 
 _NEVER = 1e6
 """Cost of a pair that cannot be; larger than any sum of squared angles."""
@@ -74,7 +74,7 @@ def propose_pairing(layout: Headstock, ask: Ask = go_on) -> Pairing:
     if len(tuners) < len(strings):
         raise GeometryError(say("There are {strings} strings and only {tuners} posts: add tuners first.",
                                 strings=len(strings), tuners=len(tuners)))
-    placed = frames(layout)
+    placed, retainers = frames(layout), carriers(layout)
     places = nut_places(layout.nut, strings)
     fixed = {tuner.string: tuner.id for tuner in tuners if tuner.held and tuner.string is not None}
     taken = {tuner.id for tuner in tuners if tuner.held and tuner.string is not None}
@@ -84,7 +84,8 @@ def propose_pairing(layout: Headstock, ask: Ask = go_on) -> Pairing:
         row: list[Run | None] = []
         for tuner in tuners:
             may = fixed[string.id] == tuner.id if string.id in fixed else tuner.id not in taken
-            row.append(run_to(tuner, placed[tuner.id], layout.pattern(tuner.pattern).post, string, layout.nut.at(x), layout.nut.height)
+            row.append(run_to(tuner, placed[tuner.id], layout.pattern(tuner.pattern).post, string, layout.nut.at(x), layout.nut.height,
+                              retainers)
                        if may else None)
         table.append(row)
     able = [run for row in table for run in row if run is not None]

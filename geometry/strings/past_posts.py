@@ -20,7 +20,7 @@ Rod = tuple[Vec3, Vec3, float, float]
 
 
 def string_solids(runs: Sequence[Run]) -> Cylinders:
-    """Strings from the nut to where they touch their posts, as cylinders."""
+    """Straight strings, or the legs of others, as cylinders."""
     rows = np.array([(*run.start, *run.end, run.diameter / 2) for run in runs])
     start = rows[:, :3]
     way = rows[:, 3:6] - start
@@ -57,11 +57,11 @@ def post_way(frame: Frame) -> Vec3:
 
 def too_near(runs: Sequence[Run], posts: Mapping[str, tuple[Frame, Post]], air: float) -> list[tuple[bool, bool]]:
     """Of each string, whether it has less than `air` mm to the post of any other tuner, and whether it runs into one."""
-    others = [(i, id) for i, run in enumerate(runs) for id in posts if id != run.tuner]
+    others = [(i, leg, id) for i, run in enumerate(runs) for leg in run.legs for id in posts if id != run.tuner]
     found = np.zeros((len(runs), 2), dtype=bool)
     if others:
-        whose = np.array([i for i, _ in others])
-        strings, solids = string_solids([runs[i] for i, _ in others]), post_solids([posts[id] for _, id in others])
+        whose = np.array([i for i, _, _ in others])
+        strings, solids = string_solids([leg for _, leg, _ in others]), post_solids([posts[id] for *_, id in others])
         for k, needed in enumerate((air, 0.0)):
             found[whose[~clear(strings, solids, np.full(len(others), needed))], k] = True
     return [(bool(near), bool(into)) for near, into in found]

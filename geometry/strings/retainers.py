@@ -1,21 +1,19 @@
-"""Strings that a retainer on the face holds down between the nut and a post through the face.
+"""What retainers on the face do to a string between the nut and its post.
 
-Under its retainers a string is the lowest line that may be drawn from the nut to
-the post: over the nut it bends towards whichever of them, or the post, lies steepest below.
-Seen on the face it runs straight on.
+Under them a string is the lowest line that may be drawn from the nut to the post: seen from the side it
+bends up at each that it presses on. Seen on the face it runs straight on.
 """
 
 from __future__ import annotations
 
-import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 
 from msgspec import Struct
 
-from geometry.layout.headstock import Headstock
+from geometry import vectors as v
 from geometry.layout.slots import SingleHole
-from geometry.strings.runs import Run, break_angle
 from geometry.tolerance import TOUCH
+from geometry.vectors import Vec2
 
 
 class Held(Struct, frozen=True):
@@ -26,29 +24,36 @@ class Held(Struct, frozen=True):
     height: float
 
 
-def passes(run: Run, level: float) -> tuple[float, float, float] | None:
-    """(x, how far from the nut, height above the face) of a string that runs straight to its post where it comes to a level y, mm.
+def passes(nut: Vec2, post: Vec2, level: float) -> tuple[float, float] | None:
+    """(x, how far from the nut as seen on the face) of a string where it comes to a level y, mm; None where that is not between nut and post."""
+    rise = post[1] - nut[1]
+    share = (level - nut[1]) / rise if abs(rise) > TOUCH else -1.0
+    return (nut[0] + share * (post[0] - nut[0]), share * v.distance(nut, post)) if 0 < share < 1 else None
 
-    None where that is not between nut and post.
+
+def over(nut: Vec2, post: Vec2, carriers: Iterable[SingleHole]) -> list[Held]:
+    """The retainers under which a string passes, however high; `carriers` are the holes that carry one."""
+    found = []
+    for hole in carriers:
+        at = passes(nut, post, hole.at[1])
+        if at is not None and abs(at[0] - hole.at[0]) <= hole.retainer.width / 2 + TOUCH:
+            found.append(Held(hole.id, at[1], hole.retainer.height))
+    return found
+
+
+def pressed(up: float, length: float, height: float, retainers: Iterable[Held]) -> tuple[Held, ...]:
+    """Which retainers a string presses on, from the nut on: it begins `up` above the face and ends `length` mm on at `height`, mm.
+
+    The corners of the lower hull of nut, retainers and post.
     """
-    rise = run.post[1] - run.nut[1]
-    share = (level - run.nut[1]) / rise if abs(rise) > TOUCH else -1.0
-    if not 0 < share < 1:
-        return None
-    return (run.nut[0] + share * (run.post[0] - run.nut[0]), share * run.length,
-            run.nut_height + share * (run.height - run.nut_height))
+    corners: list[Held] = [Held("", 0.0, up)]
+    for one in (*sorted(retainers, key=lambda one: (one.far, one.height, one.hole)), Held("", length, height)):
+        while len(corners) > 1 and not _rises(corners[-2], corners[-1], one):
+            corners.pop()
+        corners.append(one)
+    return tuple(corners[1:-1])
 
 
-def held(run: Run, holes: Iterable[SingleHole]) -> Iterator[Held]:
-    """Where retainers hold a string down: none hold one that winds below the face, or that passes lower than they reach."""
-    for hole in holes:
-        at = None if hole.retainer is None or run.height <= 0 else passes(run, hole.at[1])
-        if at is not None and abs(at[0] - hole.at[0]) <= hole.retainer.width / 2 + TOUCH and hole.retainer.height < at[2]:
-            yield Held(hole.id, at[1], hole.retainer.height)
-
-
-def break_over_nut(layout: Headstock, run: Run) -> float:
-    """Angle in rad by which a string bends down over the nut, retainers reckoned with."""
-    pitch = math.radians(layout.nut.pitch)
-    return max([break_angle(run, pitch, layout.nut.height),
-                *(pitch + math.atan2(run.nut_height - one.height, one.far) for one in held(run, layout.holes))])
+def _rises(a: Held, b: Held, c: Held) -> bool:
+    """Whether a line over three places bends up at the second."""
+    return (b.far - a.far) * (c.height - a.height) - (b.height - a.height) * (c.far - a.far) > 0

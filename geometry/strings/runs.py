@@ -4,23 +4,31 @@ The tangent from a point to a circle: with the centre at distance d and the
 radius r, it leaves the line to the centre by asin(r / d) and is sqrt(d^2 - r^2) long.
 A line touches a round post where its projection along the post's axis touches
 the circle: on the face for a post through the face, on the upright plane
-square to the axis for a post through the side.
+square to the axis for a post through the side. Retainers hold a string down on its way.
 """
 
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.layout.hardware import Post
 from geometry.layout.headstock import Headstock
+from geometry.layout.slots import SingleHole
 from geometry.layout.strings import String
 from geometry.layout.tuners import Tuner
 from geometry.solids.frames import Frame, frames
 from geometry.strings.nut import nut_places
+from geometry.strings.retainers import Held, over, pressed
 from geometry.vectors import Vec2, Vec3
+
+_TRIES = 20
+_SAME = 1e-12
+"""mm: where a string touches its post is told no closer."""
 
 
 class Run(Struct, frozen=True):
@@ -38,6 +46,8 @@ class Run(Struct, frozen=True):
     nut_height: float = 0.0
     """of the string above the face at the nut"""
     diameter: float = 0.0
+    under: tuple[Held, ...] = ()
+    """the retainers that it presses on, from the nut on"""
 
     @property
     def length(self) -> float:
@@ -54,6 +64,35 @@ class Run(Struct, frozen=True):
         """At the post, in space."""
         return (*self.post, -self.height)
 
+    @property
+    def corners(self) -> tuple[tuple[float, float], ...]:
+        """(how far from the nut as seen on the face, height above it) of nut, retainers and post, mm: straight on between them."""
+        return ((0.0, self.nut_height), *((one.far, one.height) for one in self.under), (self.length, self.height))
+
+    @property
+    def legs(self) -> tuple[Run, ...]:
+        """Its straight pieces from the nut on, each as a run."""
+        if not self.under:
+            return (self,)
+        way = v.unit(v.sub(self.post, self.nut))
+        places = [(v.along(self.nut, way, far), height) for far, height in self.corners[:-1]] + [(self.post, self.height)]
+        return tuple(replace(self, nut=a, post=b, height=high, nut_height=up, under=())
+                     for (a, up), (b, high) in zip(places, places[1:], strict=False))
+
+    @property
+    def last_leg(self) -> Run:
+        """The string as if it came straight from the nut as it does from its last retainer: nowhere higher than it is."""
+        if not self.under:
+            return self
+        (far, up), (end, high) = self.corners[-2:]
+        return replace(self, nut_height=up - far * (high - up) / (end - far), under=())
+
+    def level(self, far: float) -> float:
+        """How high above the face it passes at a distance from the nut as seen on the face, mm."""
+        (a, up), (b, high) = next(((one, two) for one, two in zip(self.corners, self.corners[1:], strict=False) if far <= two[0]),
+                                  self.corners[-2:])
+        return up + (high - up) * (far - a) / (b - a)
+
 
 def runs(layout: Headstock, placed: dict[str, Frame] | None = None) -> tuple[Run, ...]:
     """The runs of all strings that a tuner names, in the order of the tuners.
@@ -64,31 +103,49 @@ def runs(layout: Headstock, placed: dict[str, Frame] | None = None) -> tuple[Run
     places = dict(zip((s.id for s in layout.strings), nut_places(layout.nut, layout.strings), strict=True))
     strings = {s.id: s for s in layout.strings}
     placed = frames(layout) if placed is None else placed
+    retainers = carriers(layout)
     found = []
     for tuner in layout.tuners:
         if tuner.string in places and tuner.id in placed:
             run = run_to(tuner, placed[tuner.id], layout.pattern(tuner.pattern).post, strings[tuner.string],
-                         layout.nut.at(places[tuner.string]), layout.nut.height)
+                         layout.nut.at(places[tuner.string]), layout.nut.height, retainers)
             if run is not None:
                 found.append(run)
     return tuple(found)
 
 
-def run_to(tuner: Tuner, frame: Frame, post: Post, string: String, nut: Vec2, nut_height: float) -> Run | None:
-    """The run that a string has from a point of the nut to a tuner; None when it has none.
+def carriers(layout: Headstock) -> tuple[SingleHole, ...]:
+    """The holes that carry a string retainer; one that is not open at the face carries none."""
+    return tuple([hole for hole in layout.holes if hole.retainer is not None and hole.opens(layout.blank.thickness)])
+
+
+def run_to(tuner: Tuner, frame: Frame, post: Post, string: String, nut: Vec2, nut_height: float,
+           retainers: Sequence[SingleHole] = ()) -> Run | None:
+    """The run that a string has from a point of the nut to a tuner, under the retainers on its way; None when it has none.
 
     `nut_height` (mm) is the string above the face at the nut.
     """
     radius = (post.diameter + string.diameter) / 2
+
+    def made(touch: Vec2 | None, height: float) -> Run | None:
+        if touch is None or v.distance(nut, touch) == 0:
+            return None
+        way = v.sub(touch, nut)
+        run = Run(string.id, tuner.id, nut, touch, math.atan2(way[0], way[1]), height, nut_height, string.diameter)
+        if retainers and (held := pressed(nut_height, run.length, height, over(nut, touch, retainers))):
+            return replace(run, under=held)
+        return run
     if frame.mount == "face":
-        touch = tangent_point(nut, frame.origin[:2], radius, tuner.winds == "treble")
-        height = post.comes_off(frame.wood)
-    else:
-        touch, height = _on_side_post(nut, nut_height, frame, post.string_hole, radius, tuner.winds == "bass")
-    if touch is None or v.distance(nut, touch) == 0:
-        return None
-    way = v.sub(touch, nut)
-    return Run(string.id, tuner.id, nut, touch, math.atan2(way[0], way[1]), height, nut_height, string.diameter)
+        return made(tangent_point(nut, frame.origin[:2], radius, tuner.winds == "treble"), post.comes_off(frame.wood))
+    # Where it touches depends on the last retainer that it presses on, and where it passes that on where it touches.
+    start, up, run = nut, nut_height, None
+    for _ in range(_TRIES):
+        before, run = run, made(*_on_side_post(start, up, frame, post.string_hole, radius, tuner.winds == "bass"))
+        if run is None or not run.under and (start, up) == (nut, nut_height) or before is not None and v.distance(run.post, before.post) <= _SAME:
+            break
+        last = run.legs[-1]
+        start, up = last.nut, last.nut_height
+    return run
 
 
 def tangent_point(start: Vec2, centre: Vec2, radius: float, to_treble: bool) -> Vec2 | None:
@@ -113,13 +170,14 @@ def cross(one: Run, two: Run) -> bool:
             and v.cross(other, v.sub(a, c)) * v.cross(other, v.sub(b, c)) < 0)
 
 
-def break_angle(run: Run, pitch: float, nut_height: float) -> float:
-    """Angle in rad by which the string bends down over the nut.
+def break_angle(run: Run, pitch: float) -> float:
+    """Angle in rad by which the string bends down over the nut: `pitch` (rad) is the head's.
 
-    `pitch` (rad) is the head's angle, `nut_height` (mm) the string above the
-    face at the nut: pitch + atan((nut height - winding height) / run). A run without length gives pitch.
+    pitch + atan((nut height - winding height) / run), towards the first retainer that it presses on instead of the post. A run without
+    length gives pitch.
     """
-    return pitch + (math.atan((nut_height - run.height) / run.length) if run.length > 0 else 0.0)
+    (_, up), (far, height) = run.corners[:2]
+    return pitch + (math.atan((up - height) / far) if far > 0 else 0.0)
 
 
 def _on_side_post(nut: Vec2, up: float, frame: Frame, hole: float, radius: float,

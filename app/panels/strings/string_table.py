@@ -15,7 +15,7 @@ from geometry.checks.string_angles import TOLERABLE
 from geometry.layout import Headstock
 from geometry.saying import number, say
 from geometry.strings import runs
-from geometry.strings.retainers import break_over_nut
+from geometry.strings.runs import break_angle
 from geometry.strings.tension import bend_force, tension
 
 ALONE = 1.4
@@ -48,7 +48,7 @@ def string_rows(layout: Headstock) -> tuple[StringRow, ...]:
     for string in layout.strings:
         run, tuner = found.get(string.id), posts.get(string.id)
         pull = tension(string, layout.nut)
-        down = None if run is None else break_over_nut(layout, run)
+        down = None if run is None else break_angle(run, math.radians(layout.nut.pitch))
         made.append(StringRow(
             string.id, string.note, tuner and tuner.id, tuner and tuner.winds,
             tuner and layout.pattern(tuner.pattern).mount, None if run is None else abs(math.degrees(run.side_angle)),

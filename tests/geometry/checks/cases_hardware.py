@@ -74,6 +74,9 @@ _FITTING = (
     # The string comes off 16.6 from the plate, 0.6 above the face of wood 16 thick; and 15 from it, in the wood.
     Case("post-too-low", _thick((30.0, 22.0, 16.6)), 0.6, TIGHT, _thick((30.0, 22.0, 17.0)), between=("a", "face")),
     Case("post-too-low", _thick((30.0, 15.0, None)), -1.0, TIGHT, _thick((30.0, 17.0, None))),
+    Case("string-past-post", _thick((30.0, 22.0, 30.5)), 30.5, TIGHT, _thick((30.0, 22.0, 30.0))),
+    Case("string-past-post", _thick((30.0, 31.0, 20.0)), 31.0, TIGHT, _thick((30.0, 30.0, 20.0))),
+    Case("string-past-post", _side(post=(6.0, 25.0, 26.0)), 26.0, TIGHT, _side(post=(6.0, 26.0, 26.0))),
 )
 
 _SIDES = (

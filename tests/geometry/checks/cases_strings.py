@@ -2,6 +2,8 @@
 
 import math
 
+from msgspec.structs import replace
+
 from geometry.layout import Flat, Nut, Ramp, Retainer, SingleHole, String
 from tests.geometry.checks.case import Case
 from tests.geometry.checks.heads import FACE, bore, face, head, loop, pattern, side, slot
@@ -122,6 +124,8 @@ CASES = (
     Case("retainer-idle", _over_nut(16.0, 13.0, _holding(6.01)), None, NOTE, _over_nut(16.0, 13.0, _holding(6.0))),
     # Halfway the string runs 21 above the face.
     Case("retainer-idle", _over_nut(16.0, 13.0, _holding(0.0, 21.0)), None, NOTE, _over_nut(16.0, 13.0, _holding(0.0, 20.9))),
+    Case("retainer-no-hole", _over_nut(16.0, 13.0, replace(_holding(0.0), surface="back")), None, TIGHT, _over_nut(16.0, 13.0, _holding(0.0)),
+         between=("r", "face")),
     # Two strings 20 apart, the thicker one 1 mm: its skin lies at x = -10.5.
     Case("string-off-wood", necked(9.0), -1.5, SPOILS, necked(10.5)),
     Case("string-to-post", past_a_post(3.7), 0.2, TIGHT, past_a_post(4.0), between=("a", "b")),

@@ -7,13 +7,12 @@ from msgspec.structs import replace
 
 from geometry.beginning import Numbers, mended
 from geometry.checks import check
-from geometry.edits import add_hole
+from geometry.edits import add_hole, set_field
 from geometry.edits.holes import set_retainer
 from geometry.edits.retainers import GOOD, WANTED, add_retainer
 from geometry.errors import GeometryError
 from geometry.layout import Retainer
-from geometry.strings.retainers import break_over_nut
-from geometry.strings.runs import runs
+from geometry.strings.runs import break_angle, runs
 
 
 def flat(**numbers):
@@ -23,7 +22,7 @@ def flat(**numbers):
 
 
 def bends(layout):
-    return {run.string: math.degrees(break_over_nut(layout, run)) for run in runs(layout)}
+    return {run.string: math.degrees(break_angle(run, math.radians(layout.nut.pitch))) for run in runs(layout)}
 
 
 def test_one_after_the_other_they_press_every_string_down():
@@ -55,7 +54,7 @@ def test_its_screw_stands_midway_between_two_strings():
 
 def test_where_no_screw_finds_wood_it_says_so():
     thin = flat()
-    thin = replace(thin, margins=replace(thin.margins, bore_outline=500.0))
+    thin = replace(thin, margins=replace(thin.margins, screw_outline=500.0))
     with pytest.raises(GeometryError, match="No place"):
         add_retainer(thin)
 
@@ -68,6 +67,10 @@ def test_a_hole_takes_a_retainer_and_gives_it_back():
     assert set_retainer(there, ["hole 1"], False) == layout
     with pytest.raises(GeometryError, match="no single hole"):
         set_retainer(layout, ["bass 1"], True)
+    back = set_field(layout, ("holes", "hole 1", "surface"), "back")
+    with pytest.raises(GeometryError, match="drilled from the back"):
+        set_retainer(back, ["hole 1"], True)
+    assert set_retainer(set_field(back, ("holes", "hole 1", "depth"), None), ["hole 1"], True).holes[0].retainer is not None
 
 
 @pytest.mark.parametrize("height", [1.0, 2.0, 4.0])

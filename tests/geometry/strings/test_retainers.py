@@ -2,14 +2,17 @@
 
 import math
 
+import numpy as np
 import pytest
 from msgspec.structs import replace
 
+from geometry.checks import LiveCheck, check
 from geometry.layout import Nut, Post, Retainer, SingleHole, String
+from geometry.solids import holes
 from geometry.solids.frames import frames
+from geometry.strings import dives
 from geometry.strings.past_posts import post_solids
-from geometry.strings.retainers import break_over_nut, held
-from geometry.strings.runs import runs
+from geometry.strings.runs import break_angle, runs
 from tests.geometry.checks.heads import FACE, bore, face, head, pattern, side, slot
 
 ONE = (String(id="1", diameter=1.0, course=1),)
@@ -28,7 +31,7 @@ def retainer(id="r", x=0.0, y=40.0, height=3.0, width=8.0):
 
 def over_nut(layout):
     run, = runs(layout)
-    return math.degrees(break_over_nut(layout, run))
+    return math.degrees(break_angle(run, math.radians(layout.nut.pitch)))
 
 
 @pytest.mark.parametrize(("wood", "above"), [(16.0, 6.0), (12.0, 10.0), (20.5, 1.5)])
@@ -70,17 +73,103 @@ def test_the_steepest_of_two_retainers_decides():
 def test_none_holds_what_it_does_not_reach(hole):
     # 40 mm from the nut the string runs 9 - 0.4 * 3 = 7.8 above the face.
     layout = one_string(LOOSE, (hole,), height=9.0)
-    assert list(held(runs(layout)[0], layout.holes)) == []
+    assert runs(layout)[0].under == ()
 
 
 def test_at_its_end_it_still_holds():
     layout = one_string(LOOSE, (retainer(x=4.0, height=7.7),), height=9.0)
-    one, = held(runs(layout)[0], layout.holes)
+    one, = runs(layout)[0].under
     assert (one.hole, one.far, one.height) == ("r", pytest.approx(40.0), 7.7)
 
 
-def test_a_string_that_goes_down_into_a_slot_is_not_held():
+def test_seen_from_the_side_it_bends_up_at_each_that_it_presses_on():
+    """9 at the nut, 6 at the post 100 mm on: 2 at 60 lies deepest, 6 at 20 still below the line to it, 5 at 80 above the line on from it."""
+    holes = (retainer("c", y=80.0, height=5.0), retainer("b", y=60.0, height=2.0), retainer("a", y=20.0, height=6.0))
+    run, = runs(one_string(LOOSE, holes, height=9.0))
+    assert [(one.hole, round(one.far, 9)) for one in run.under] == [("a", 20.0), ("b", 60.0)]
+    assert [run.level(far) for far in (0.0, 10.0, 20.0, 40.0, 60.0, 80.0, 100.0)] == pytest.approx([9.0, 7.5, 6.0, 4.0, 2.0, 4.0, 6.0])
+    legs = run.legs
+    assert [(leg.nut, leg.post) for leg in legs] == [((0.0, 0.0), pytest.approx((0.0, 20.0))), (pytest.approx((0.0, 20.0)), pytest.approx((0.0, 60.0))),
+                                                     (pytest.approx((0.0, 60.0)), (0.0, 100.0))]
+    assert [(leg.nut_height, leg.height) for leg in legs] == [(9.0, 6.0), (6.0, 2.0), (2.0, pytest.approx(6.0))]
+
+
+def test_a_string_that_goes_down_into_a_slot_comes_from_its_retainer():
+    """From 9 over the nut it is held 1 mm above the face 40 mm on; its tangent to the post 8 mm below the face begins there."""
     deep = pattern("of", "side", bore(surface="seat", depth=30.0), post=(6.0, 25.0, 26.0))
     layout = head(tuners=(side("a", 90.0, deep, string="1", winds="bass"),), patterns=(deep,), slots=(slot(),), strings=ONE,
-                  holes=(retainer(x=5.0, height=0.5, width=60.0),), nut=Nut(height=9.0))
-    assert list(held(runs(layout)[0], layout.holes)) == []
+                  nut=Nut(height=9.0))
+    free, = runs(layout)
+    under, = runs(replace(layout, holes=(retainer(x=5.0, height=1.0, width=60.0),)))
+    assert free.under == () and len(under.under) == 1
+    (y, z), r = (90.0, -8.0), 3.5
+    lean, far = math.atan2(z - 1.0, y - 40.0), math.hypot(y - 40.0, z - 1.0)
+    lean += math.asin(r / far)  # over the post: the tangent passes it on its upper side
+    touch = math.sqrt(far * far - r * r)
+    assert under.post[1] == pytest.approx(40.0 + touch * math.cos(lean), abs=1e-9)
+    assert under.height == pytest.approx(1.0 + touch * math.sin(lean), abs=1e-9)
+    into, = dives(replace(layout, holes=(retainer(x=5.0, height=1.0, width=60.0),)), layout.slots[0])
+    assert into.slope == pytest.approx(-math.tan(lean) / math.hypot(1.0, (under.post[0] - under.nut[0]) / under.post[1]), rel=1e-6)
+    assert into.at(under.under[0].far)[2] == pytest.approx(-1.0)
+    assert -into.edge[2] < free.level(into.enters) - 1.0, "lower over the nut end than without"
+
+
+def test_a_string_held_down_passes_a_post_that_it_would_pass_above():
+    """Straight from 9 to 26 it passes 22 above the face over a post beside it that ends at 12; a retainer before it holds it at 3."""
+    low = replace(FACE, id="low", post=Post(diameter=6.0, length=12.0, string_hole=8.0))
+    layout = head(tuners=(face("a", 3.5, 150.0, FACE, string="1", winds="bass"), face("b", -3.4, 110.0, low)), patterns=(FACE, low),
+                  strings=ONE, nut=Nut(height=9.0))
+    held = replace(layout, holes=(retainer(y=90.0, height=3.0),))
+
+    def told(of):
+        return [snag.measured for snag in check(of).snags if snag.kind == "string-to-post"]
+    run, = runs(held)
+    assert run.level(110.0) < 12.0 < runs(layout)[0].level(110.0)
+    assert told(layout) == [] and told(held) == [pytest.approx(3.4 - 3.0 - 0.5, abs=1e-9)]
+    live = LiveCheck()
+    live.check(layout)
+    assert [snag.measured for snag in live.check(held).snags if snag.kind == "string-to-post"] == told(held)
+
+
+def test_two_strings_of_which_one_is_held_down_are_measured_on_their_legs():
+    """They cross on the face at y = 50: one at its straight level, the other pressed to 3 there; sampled."""
+    two = (String(id="1", diameter=1.0, course=1), String(id="2", diameter=0.6, course=2))
+    tuners = (face("a", 20.0, 100.0, string="1", winds="bass"), face("b", -20.0, 100.0, string="2", winds="treble"))
+    layout = head(tuners=tuners, patterns=(FACE,), strings=two, nut=Nut(spread=30.0, height=9.0))
+    free = next(snag.measured for snag in check(layout).snags if snag.kind == "string-to-string")
+    one = runs(layout)[0]
+    hole = retainer(x=one.nut[0] + (one.post[0] - one.nut[0]) * 0.35, y=one.nut[1] + (one.post[1] - one.nut[1]) * 0.35, height=3.0, width=1.0)
+    held = replace(layout, holes=(hole,))
+    a, b = runs(held)
+    assert a.under and not b.under
+
+    def points(run):
+        far = np.linspace(0.0, run.length, 4001)
+        plan = np.array(run.nut) + np.outer(far / run.length, np.subtract(run.post, run.nut))
+        return np.column_stack([plan, np.interp(far, *zip(*run.corners, strict=True))])
+    least = min(float(np.linalg.norm(points(b) - p, axis=1).min()) for p in points(a)[::2])
+    told = [snag for snag in check(held).snags if snag.kind == "string-to-string"]
+    assert free < 0 and least > 2.0 and [snag.grade for snag in told] == ["note"], "they cross with air between them"
+    near = replace(held, margins=replace(held.margins, string_air=least))
+    told, = [snag.measured for snag in check(near).snags if snag.kind == "string-to-string"]
+    assert told == pytest.approx(least - 0.8, abs=0.01)
+
+
+def test_what_is_not_open_at_the_face_carries_none():
+    at_back = replace(retainer(), surface="back")
+    layout = one_string(LOOSE, (at_back,), height=9.0)
+    assert runs(layout)[0].under == ()
+    assert {snag.kind for snag in check(layout).snags if "r" in snag.between} >= {"retainer-no-hole"}
+    assert runs(one_string(LOOSE, (replace(at_back, depth=None),), height=9.0))[0].under != ()
+
+
+def test_its_screw_has_the_margins_of_a_pilot():
+    """10 mm from the outline's edge at x = 40: a bore of 2 leaves 2.5 there, less than a bore wants and as much as a screw does."""
+    hole = retainer(x=36.5)
+    layout = one_string(FACE, (hole,), height=9.0)
+    layout = replace(layout, margins=replace(layout.margins, bore_outline=4.0, screw_outline=2.5))
+    assert not [snag for snag in check(layout).snags if set(snag.between) == {"r", "outline"}]
+    plain = replace(layout, holes=(replace(hole, retainer=None),))
+    assert [snag.measured for snag in check(plain).snags if set(snag.between) == {"r", "outline"}] == [pytest.approx(2.5)]
+    drilling, = next(one for one in holes(layout) if one.id == "r").drillings
+    assert (drilling.operation, drilling.drill) == ("screw pilot", "twist")

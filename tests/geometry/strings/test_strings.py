@@ -116,5 +116,5 @@ def test_a_tuner_without_a_string_has_no_run():
 
 
 def test_break_angle_adds_the_drop_to_the_pitch():
-    run = Run("1", "a", (0.0, 0.0), (0.0, 100.0), 0.0, -4.0)
-    assert break_angle(run, math.radians(13), 6.0) == pytest.approx(math.radians(13) + math.atan(0.1))
+    run = Run("1", "a", (0.0, 0.0), (0.0, 100.0), 0.0, -4.0, 6.0)
+    assert break_angle(run, math.radians(13)) == pytest.approx(math.radians(13) + math.atan(0.1))
