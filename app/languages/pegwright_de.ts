@@ -1988,6 +1988,10 @@
         <translation>Zuschnitt und Teile</translation>
     </message>
     <message>
+        <source>Cut the flat {by} mm shallower, or move one of the two.</source>
+        <translation>Die Fläche {by} mm flacher ausarbeiten oder eines von beiden versetzen.</translation>
+    </message>
+    <message>
         <source>Cut the flat {needed} mm shallower, or make {opening} narrower.</source>
         <translation>Die Fläche {needed} mm flacher ausarbeiten oder {opening} schmaler machen.</translation>
     </message>
@@ -3080,6 +3084,10 @@
         <translation>Bohrung</translation>
     </message>
     <message>
+        <source>Hole close to a flat</source>
+        <translation>Bohrung nahe an einer Fläche</translation>
+    </message>
+    <message>
         <source>Hole meets a ramp</source>
         <translation>Bohrung trifft eine Rampe</translation>
     </message>
@@ -3688,6 +3696,10 @@
         <translation>Geringstes Holz zwischen einer Bohrung und der Kante der fertigen Kopfplatte.</translation>
     </message>
     <message>
+        <source>Least wood between a drilling and the flat cut for a side tuner's plate.</source>
+        <translation>Geringste Holzstärke zwischen einer Bohrung und der Fläche, die für die Platte einer Seitenmechanik gearbeitet wird.</translation>
+    </message>
+    <message>
         <source>Least wood between a drilling and the slope at the nut end of a slot.</source>
         <translation>Geringstes Holz zwischen einer Bohrung und der Schräge am Sattelende eines Schlitzes.</translation>
     </message>
@@ -4006,6 +4018,10 @@
     <message>
         <source>Make the blank {by} mm larger at the {side}.</source>
         <translation>Den Rohling um {by} mm größer machen ({side}).</translation>
+    </message>
+    <message>
+        <source>Make the flat shorter or shallower there, or move one of the two.</source>
+        <translation>Die Fläche dort kürzer oder flacher machen oder eines von beiden versetzen.</translation>
     </message>
     <message>
         <source>Make the outline s&amp;ymmetric</source>
@@ -13951,6 +13967,10 @@
         <translation>{name}: tritt {measured} mm weit aus ({side}){to_point}.</translation>
     </message>
     <message>
+        <source>{name} comes {measured} mm into the flat for {item}.</source>
+        <translation>{name} reicht {measured} mm in die Fläche für {item}.</translation>
+    </message>
+    <message>
         <source>{name} comes {measured} mm into the {other} with the drill's point.</source>
         <translation>{name}: die Bohrerspitze kommt {measured} mm hinein in {other}.</translation>
     </message>
@@ -14049,6 +14069,10 @@
     <message>
         <source>{name} is {data:.0f} MB, far more than a layout needs: choose the right file.</source>
         <translation>{name} hat {data:.0f} MB, viel mehr als ein Entwurf braucht: die richtige Datei wählen.</translation>
+    </message>
+    <message>
+        <source>{name} leaves {a} mm of wood to the flat for {item}; {b} mm wanted.</source>
+        <translation>{name}: nur {a} mm Holz bis zur Fläche für {item}; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>{name} leaves {a} mm of wood to the {other}, to the drill's point; {b} mm wanted.</source>

@@ -5,7 +5,7 @@ from __future__ import annotations
 from geometry.checks.snags import Snag
 
 NOT_SIMULATED = frozenset({
-    "seats-overlap", "seat-overhang", "seat-over-slot", "plate-rocks", "flat-too-small", "flat-rail",
+    "seats-overlap", "seat-overhang", "seat-over-slot", "plate-rocks", "flat-too-small", "flat-rail", "hole-to-flat",
     "buttons", "button-to-wood", "no-mark",
     "blank-too-small", "pin-to-blank", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-size", "drill-short", "quill", "bit-too-wide",
     "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "post-not-through", "wood-for-tuner", "post-too-low",

@@ -29,7 +29,7 @@ from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders, crosses, norms
 from geometry.solids.distance import Gaps
-from geometry.solids.drilling import Drilling
+from geometry.solids.drilling import SAME_SIZE, Drilling
 from geometry.solids.nearby import Rows
 from geometry.solids.pointed import Pointed, drawn_back, pointed_gaps
 from geometry.tolerance import TOUCH
@@ -56,9 +56,9 @@ def pairs(scene: Scene) -> Pairs:
 
 def _crowded(pattern: Pattern | None, margins: Margins) -> bool:
     """Whether two bores of a pattern may stand too near each other: they are parallel, and so never nearer than their axes less
-    their radii. A lone hole is not."""
+    their radii, as wide as drills may make them. A lone hole is not."""
     wishes = _wishes(margins)
-    return any(v.distance(a.at, b.at) - (a.diameter + b.diameter) / 2 < wishes[max(RANKS.get(a.role, 0), RANKS.get(b.role, 0))] + TOUCH
+    return any(v.distance(a.at, b.at) - (a.diameter + b.diameter) / 2 - SAME_SIZE < wishes[max(RANKS.get(a.role, 0), RANKS.get(b.role, 0))] + TOUCH
                for a, b in combinations(() if pattern is None else pattern.bores, 2) if a.at != b.at)
 
 

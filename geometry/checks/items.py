@@ -8,6 +8,7 @@ from typing import Literal
 
 import numpy as np
 from msgspec import Struct
+from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.checks.drills import Drills
@@ -19,7 +20,7 @@ from geometry.layout.outline import Loop
 from geometry.layout.slots import Pin, SingleHole
 from geometry.layout.tuners import Row, Tuner
 from geometry.solids.cylinders import Cylinders
-from geometry.solids.drilling import Drilling, Hole, pin_hole, single_hole, tuner_holes
+from geometry.solids.drilling import Drilling, Hole, pin_hole, single_hole, tuner_holes, wider_by
 from geometry.solids.frames import Frame, frame_of
 from geometry.solids.nearby import NOTHING, Box, Rows, rows_of
 from geometry.strings.past_posts import Rod
@@ -36,7 +37,9 @@ class Item(Struct, frozen=True, eq=False):
     id: str
     what: Literal["tuner", "hole", "pin"]
     holes: tuple[Hole, ...]
+    """as asked for"""
     drillings: tuple[Drilling, ...]
+    """as wide as the rack's drills make them"""
     hole_of: tuple[int, ...]
     """index of the hole of each drilling"""
     solids: Cylinders
@@ -79,11 +82,12 @@ Seed = tuple[Tuner | SingleHole | Pin, Pattern | None, Row | None]
 def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank, drills: Drills) -> list[Item]:
     """Features in their place in a head, drilled with a rack's drills; where the outline has no place for a tuner, an item without drillings that says why."""
     placed = [_placed(*seed, outline, blank) for seed in seeds]
-    drillings = [tuple([drilling for hole in found for drilling in hole.drillings]) for _, found, _ in placed]
+    asked = [tuple([drilling for hole in found for drilling in hole.drillings]) for _, found, _ in placed]
+    kinds = _kinds(seeds, placed, asked, drills)
+    drillings = [_widened(own, kind.wider) for own, kind in zip(asked, kinds, strict=True)]
     buttons = [_button(seed[1], frame, blank.thickness) for seed, (frame, _, _) in zip(seeds, placed, strict=True) if frame is not None]
     # What is told in arrays is told for all at once and handed out in slices: first all drillings, then all buttons.
-    solids = Cylinders.made([(d.start, d.direction, d.depth, d.diameter / 2) for own in drillings for d in own] + buttons)
-    kinds = _kinds(seeds, placed, drillings, drills)
+    solids = Cylinders.made([(d.start, d.direction, d.depth, d.radius) for own in drillings for d in own] + buttons)
     low, high = solids.boxes()
     ahead = [*chain.from_iterable([kind.ahead for kind in kinds]), *([0.0] * len(buttons))]
     tips = solids.start + solids.axis * (solids.length + np.array(ahead))[:, None]
@@ -117,6 +121,12 @@ class _Kind(Struct, frozen=True):
     """which drilling is the widest post bore"""
     ahead: tuple[float, ...]
     upright: tuple[int, ...]
+    wider: tuple[float, ...]
+    """of each drilling, see Drilling; empty where none is"""
+
+
+def _widened(drillings: tuple[Drilling, ...], wider: tuple[float, ...]) -> tuple[Drilling, ...]:
+    return tuple(map(lambda one, by: replace(one, wider=by), drillings, wider)) if wider else drillings
 
 
 def _kinds(seeds: Sequence[Seed], placed: Sequence[tuple[Frame | None, tuple[Hole, ...], str | None]],
@@ -135,12 +145,13 @@ def _kinds(seeds: Sequence[Seed], placed: Sequence[tuple[Frame | None, tuple[Hol
 
 
 def _kind(holes: tuple[Hole, ...], drillings: tuple[Drilling, ...], drills: Drills) -> _Kind:
+    wider = tuple([wider_by(drills.find(d), d) for d in drillings])
     posts = [i for i, drilling in enumerate(drillings) if drilling.role == "post"]
     return _Kind(tuple([i for i, hole in enumerate(holes) for _ in hole.drillings]),
                  tuple([1 if drilling.pilot else RANKS.get(drilling.role, 0) for drilling in drillings]), count(holes),
                  max(posts, key=lambda i: drillings[i].diameter, default=None),
                  tuple([0.0 if d.through or d.there else drills.point(d) for d in drillings]),
-                 tuple([i for i, drilling in enumerate(drillings) if drilling.upright]))
+                 tuple([i for i, drilling in enumerate(drillings) if drilling.upright]), wider if any(wider) else ())
 
 
 def _about(low: np.ndarray, high: np.ndarray, many: Sequence[int]) -> Iterator[Box]:

@@ -99,6 +99,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "flat-too-small": Kind(say("Flat too small for its plate"),
                            say("Wood left standing under a plate keeps it from sitting.")),
     "flat-rail": Kind(say("Rail is thin behind a flat"), say("A flat takes wood from the rail that carries the tuner.")),
+    "hole-to-flat": Kind(say("Hole close to a flat"), say("Least wood between a drilling and the flat cut for a side tuner's plate.")),
     "buttons": Kind(say("Buttons close together"), say("Fingers need room between the buttons as they turn.")),
     "button-to-wood": Kind(say("Button close to the wood"), say("A button behind the head needs room beyond its edge.")),
     # pins, ears, strings

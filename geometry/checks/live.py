@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from geometry.checks import (
     alone,
+    flats,
     glue,
     nut_line,
     pins,
@@ -31,7 +32,7 @@ from geometry.layout.headstock import Headstock
 from geometry.saying import say
 from geometry.solids.drilling import Hole
 
-FAMILIES = (shape, slots, plan_walls, solid_pairs, ramp_walls, ramp_edges, alone, side_walls, side_outline, side_marks, seats,
+FAMILIES = (shape, slots, plan_walls, solid_pairs, ramp_walls, ramp_edges, alone, flats, side_walls, side_outline, side_marks, seats,
             pins, glue, router, rack, string_angles, nut_line, string_slots)
 """Every family of checks: a module with snags(scene) -> Iterable[Snag]."""
 

@@ -19,7 +19,7 @@ from geometry.lengths import at_least, at_most, deep
 from geometry.routing.depth import Job, bearing_height
 from geometry.routing.passes import Pass
 from geometry.saying import say
-from geometry.solids.drilling import to_drill
+from geometry.solids.drilling import as_cut, to_drill
 from geometry.solids.slot_area import slot_area
 from geometry.tolerance import TOUCH
 
@@ -53,7 +53,7 @@ class Sunk(Struct, frozen=True):
 def mouths(layout: Headstock, of: str) -> tuple[Mouth, ...]:
     """The mouths of side bores in the walls of a slot, or in the outline ("outline"): drilled from the square edge, each begins there."""
     try:
-        level = [d for hole in to_drill(layout) for d in hole.drillings if not d.upright and d.role in WIDE]
+        level = [as_cut(d, layout.rack.drills) for hole in to_drill(layout) for d in hole.drillings if not d.upright and d.role in WIDE]
     except GeometryError:  # the outline gives tuners no place, and has no plan itself; its slots have one
         return ()
     slot = next((one for one in layout.slots if one.id == of), None)

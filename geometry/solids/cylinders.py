@@ -23,7 +23,7 @@ class Cylinders(Struct, frozen=True, eq=False):
     @classmethod
     def of(cls, drillings: Sequence[Drilling]) -> Cylinders:
         """The cylinders of some drillings, in their order."""
-        return cls.made([(d.start, d.direction, d.depth, d.diameter / 2) for d in drillings])
+        return cls.made([(d.start, d.direction, d.depth, d.radius) for d in drillings])
 
     @classmethod
     def made(cls, rows: Sequence[tuple[Vec3, Vec3, float, float]]) -> Cylinders:

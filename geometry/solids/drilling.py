@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterable
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.by_size import remembered_by_size
@@ -51,11 +52,13 @@ class Drilling(Struct, frozen=True):
     drill: str
     mark: Vec3 | None
     stop: float
+    wider: float = 0.0
+    """mm by which it gets wider than `diameter` where what is cut matters, see as_cut"""
 
     @property
     def radius(self) -> float:
-        """Half of the diameter, mm, and TOUCH at least: half of the smallest number is nothing, and cones are told by their radius."""
-        return max(self.diameter / 2, TOUCH)
+        """Half of its width, mm, and TOUCH at least: half of the smallest number is nothing, and cones are told by their radius."""
+        return max((self.diameter + self.wider) / 2, TOUCH)
 
     @property
     def there(self) -> bool:
@@ -213,6 +216,16 @@ def misfit(drill: Drill, drilling: Drilling) -> float:
     """How much wider than asked for a drill makes a drilling, mm, negative: narrower; 0 where that is no more than SLIGHT."""
     wider = drill.diameter - drilling.diameter
     return wider if abs(wider) > SLIGHT + TOUCH else 0.0
+
+
+def wider_by(drill: Drill | None, drilling: Drilling) -> float:
+    """mm by which a drilling gets wider than asked for with a drill, 0 where it does not: one that is there is as wide as it is."""
+    return 0.0 if drill is None or drilling.there else max(0.0, drill.diameter - drilling.diameter)
+
+
+def as_cut(drilling: Drilling, drills: Iterable[Drill]) -> Drilling:
+    """A drilling as wide as the drill of a rack makes it, and never narrower than asked for: how much wood is left beside it."""
+    return replace(drilling, wider=wider_by(drill_among(drills, drilling), drilling))
 
 
 def drill_for(layout: Headstock, drilling: Drilling) -> Drill | None:

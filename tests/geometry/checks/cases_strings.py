@@ -108,9 +108,18 @@ def _flat(size=24.0, depth=0.5, inner=20.0):
                 slots=(slot(x=34.0 - inner),))
 
 
+def _beside_flat(x, depth=0.5):
+    """A bore through the face 10 mm beside the middle of the flat, at x."""
+    layout = _flat(depth=depth)
+    return replace(layout, tuners=(*layout.tuners, face("b", x, 100.0)), patterns=(*layout.patterns, FACE))
+
+
 _FLATS = (
     Case("flat-too-small", _flat(size=23.0), 23.0, TIGHT, _flat(size=24.0)),
     Case("flat-rail", _flat(inner=8.0), 7.5, TIGHT, _flat(inner=8.5), between=("a", "slot")),
+    # Its bottom lies at x = 39.5; a bore of 6 beside it, 4 mm from the bare edge.
+    Case("hole-to-flat", _beside_flat(33.0), 3.5, TIGHT, _beside_flat(32.5), between=("a", "b")),
+    Case("hole-to-flat", _beside_flat(33.0, depth=8.0), -4.0, SPOILS, _beside_flat(25.0, depth=8.0), between=("a", "b")),
 )
 
 CASES = (

@@ -1,10 +1,21 @@
-"""Flats that go through the rail into a slot, or so deep that their bottom meets no wall of it at all."""
+"""Flats that go through the rail into a slot, or so deep that their bottom meets no wall of it at all, and the wood that they
+leave beside bores."""
 
+import random
+import re
+
+import numpy as np
 import pytest
+import shapely
+from msgspec.structs import replace
 
+from geometry import vectors as v
 from geometry.checks import check
-from geometry.layout import Flat
-from tests.geometry.checks.heads import bore, head, pattern, side, slot
+from geometry.edits import set_field
+from geometry.layout import Flat, Rack, SingleHole
+from geometry.layout.edges import edge
+from geometry.layout.outline import loop_path
+from tests.geometry.checks.heads import BIT, bore, bulging, head, leaning, loop, pattern, side, slot
 
 SEAT = pattern("of", "side", bore(surface="seat", depth=30.0), post=(6.0, 25.0, 26.0), seat=(12.0, 12.0, 10.0))
 
@@ -22,3 +33,63 @@ def _rails(side_of, depth):
 def test_a_flat_that_goes_through_its_rail_is_told_by_how_much(side_of, depth, measured, grade):
     (snag,) = _rails(side_of, depth)
     assert snag.measured == pytest.approx(measured, abs=1e-9) and snag.grade == grade
+
+
+def _beside(rng):
+    """Two tuners on one edge, each with a flat, and a dozen holes through the face about them."""
+    outline = rng.choice((leaning(rng.uniform(-8, 8)), bulging(rng.uniform(95.0, 300.0)),
+                          loop((-40.0, 0.0), (40.0, 0.0, -rng.uniform(0.02, 0.2)), (40.0, 180.0), (-40.0, 180.0))))
+    along = rng.uniform(50.0, 90.0)
+    tuners = tuple(side(id, at, SEAT, flat=Flat(size=rng.uniform(10, 40), depth=rng.uniform(0.3, 6), shape=rng.choice(("flat", "spot"))))
+                   for id, at in (("a", along), ("b", along + rng.uniform(30.0, 50.0))))
+    points = [edge(outline, "treble").seat(rng.uniform(40.0, 140.0)) for _ in range(12)]
+    holes = tuple(SingleHole(id=f"h{i}", diameter=rng.uniform(1.0, 8.0), there=rng.random() < 0.3, depth=rng.choice((None, 6.0)),
+                             at=v.along(p.point, p.normal, rng.uniform(-12.0, 3.0))) for i, p in enumerate(points))
+    return head(outline=outline, tuners=tuners, patterns=(SEAT,), slots=(slot(x=0.0),), holes=holes, rack=Rack(bits=(BIT,)))
+
+
+@pytest.mark.parametrize("which", range(40))
+def test_a_hole_has_the_wood_that_edge_and_flats_leave_together(which):
+    """The head without what each flat takes, as polygons: how deep a hole's middle lies in what is left."""
+    layout = _beside(random.Random(which))
+    wood = shapely.Polygon(loop_path(layout.outline).flatten(1e-5))
+    for tuner in layout.tuners:
+        seat, flat = edge(layout.outline, "treble").seat(tuner.place.along), tuner.flat
+        at, along, out = np.array(seat.point), np.array(seat.tangent) * flat.size / 2, np.array(seat.normal)
+        taken = [at - out * flat.depth - along, at - out * flat.depth + along, at + out * 90 + along, at + out * 90 - along]
+        wood = wood.difference(shapely.Polygon(taken))
+    snags = check(layout).snags
+    for hole in layout.holes:
+        middle = shapely.Point(hole.at)
+        if loop_path(layout.outline).nearest(hole.at).distance < 0.01 or not shapely.Polygon(loop_path(layout.outline).flatten(1e-5)).contains(middle):
+            continue
+        true = wood.boundary.distance(middle) * (1 if wood.contains(middle) else -1) - hole.diameter / 2
+        told = [s.measured for s in snags if s.kind in ("hole-to-outline", "hole-to-flat") and s.between[0] == hole.id]
+        assert min(told, default=4.0) == pytest.approx(min(true, 4.0), abs=1e-3)
+
+
+def test_a_flat_is_cut_so_much_shallower_that_the_hole_has_its_wood():
+    done = 0
+    for which in range(60):
+        layout = _beside(random.Random(which))
+        for snag in check(layout).snags:
+            match = re.search(r"Cut the flat ([\d.]+) mm shallower", snag.cure) if snag.kind == "hole-to-flat" else None
+            if match:
+                done += 1
+                id = snag.between[1]
+                less = set_field(layout, ("tuners", id, "flat", "depth"), layout.tuner(id).flat.depth - float(match[1]))
+                assert not [s for s in check(less).snags if (s.kind, s.between) == (snag.kind, snag.between)]
+    assert done > 20
+
+
+def test_a_bore_from_the_other_edge_is_told_by_the_flat_before_it():
+    """A head 80 wide, a bore 71 deep from the bass edge: its end lies at x = 31, the flat's bottom at 34, 1 mm aside of the bore."""
+    deep = pattern("deep", "side", bore(diameter=4.0, surface="seat", depth=71.0))
+    layout = head(tuners=(side("a", 90.0, SEAT, flat=Flat(size=24.0, depth=6.0)), side("b", 105.0, deep, edge="bass")),
+                  patterns=(SEAT, deep), slots=(slot(x=0.0),))
+    snag, = [s for s in check(layout).snags if s.kind == "hole-to-flat"]
+    assert snag.between == ("b", "a") and snag.measured == pytest.approx(np.hypot(34.0 - 31.0, 105.0 - 2.0 - 102.0))
+    into = replace(layout, patterns=(SEAT, replace(deep, bores=(replace(deep.bores[0], depth=76.0),))),
+                   tuners=(layout.tuners[0], side("b", 98.0, deep, edge="bass")))
+    snag, = [s for s in check(into).snags if s.kind == "hole-to-flat"]
+    assert snag.measured == pytest.approx(-2.0) and snag.grade == "spoils the work"
