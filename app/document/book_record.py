@@ -2,10 +2,16 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry.layout import Book, Headstock
+from geometry.layout.names import told_of
+
+if TYPE_CHECKING:
+    from geometry.edits.in_book import Called
 
 MOST_TAKEN_BACK = 200
 MOST_RENAMED = 500
@@ -30,16 +36,16 @@ class BookRecord:
     carries the book of that moment: it is known by identity and replaced, so that
     nothing written down meanwhile is lost.
 
-    A step may rename features, and their names in the book with them, even so
-    that two operations become one. So what an entry is in each book of the
-    history is remembered, and from which book a renamed one came: what is taken
-    back is gone under any names, and nothing else is.
+    A step may rename features, and their names in the book with them. So what an
+    entry is in each book of the history is remembered, and from which book a
+    renamed one came: what is taken back is gone under any names, and nothing
+    else is.
     """
 
     def __init__(self) -> None:
         self._entries: list[Entry] = []
         self._gone: dict[int, Book] = {}
-        self._renamed: dict[int, tuple[Book, Book, dict[str, str]]] = {}
+        self._renamed: dict[int, tuple[Book, Book, Called]] = {}
 
     # ---- steps --------------------------------------------------------------
     def kept(self, layout: Headstock, current: Headstock) -> Headstock:
@@ -47,18 +53,18 @@ class BookRecord:
         self._gone.pop(id(current.book), None)
         if id(layout.book) in self._gone:
             layout = replace(layout, book=current.book)
-        from geometry.edits.in_book import names_given, renamed_in_book  # here: a start renames nothing
-        names = names_given(current, layout)
-        if names and layout.book is current.book:
+        from geometry.edits.in_book import called_after, renamed_in_book  # here: a start renames nothing
+        called = called_after(current, layout)
+        if called and layout.book is current.book:
             # It has none of the old names; but what an entry has struck out of it, and would be put back, may have them.
             layout = replace(layout, book=replace(current.book))
-        if names and renamed_in_book(current.book, names) == layout.book:
-            self._came(layout.book, current.book, names)
+        if called and renamed_in_book(current.book, called) == layout.book:
+            self._came(layout.book, current.book, called)
         return layout
 
-    def _came(self, book: Book, of: Book, names: dict[str, str]) -> None:
+    def _came(self, book: Book, of: Book, called: Called) -> None:
         """This book is that one under other names."""
-        self._renamed[id(book)] = book, of, names
+        self._renamed[id(book)] = book, of, called
         while len(self._renamed) > MOST_RENAMED:
             del self._renamed[next(iter(self._renamed))]
 
@@ -68,7 +74,7 @@ class BookRecord:
         from app.document.carried import carried, names_now  # here: a start writes nothing down
         entry, made = Entry(name, before, after, {}), []
         known: dict[tuple[int, tuple], Book] = {}
-        for layout, names in zip(layouts, names_now(layouts, at), strict=True):
+        for layout, names in zip(layouts, names_now(layouts, at, told_of(before) | told_of(after)), strict=True):
             key = id(layout.book), tuple(names.items())
             if key not in known:
                 known[key] = after if layout.book is before and not names else carried(layout.book, names, before, after)
@@ -99,10 +105,12 @@ class BookRecord:
             found = entry.books[id(book)][1]
         elif id(book) in self._renamed:
             from geometry.edits.in_book import renamed_in_book
-            _, of, names = self._renamed[id(book)]
+            _, of, called = self._renamed[id(book)]
             was = self._without(entry, of, known)
-            found = renamed_in_book(was, names)
-            self._came(found, was, names)
+            found = renamed_in_book(was, called)
+            if found is was:
+                found = replace(was)  # see `kept`
+            self._came(found, was, called)
         else:  # a book from another file
             from app.document.carried import carried
             found = carried(book, {}, entry.after, entry.before)

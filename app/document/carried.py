@@ -2,42 +2,45 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from operator import attrgetter
 
 from msgspec.structs import replace
 
-from geometry.edits.in_book import names_given, with_names
-from geometry.layout import Book, Headstock, feature_ids
-from geometry.layout.book import LONGEST, Time, timed_once
+from geometry.edits.in_book import called_after, renamed_in_book
+from geometry.layout import Book, Headstock
+from geometry.layout.parts import Part
+
+ONE_OF_A_KIND: dict[str, Callable[[Part], object]] = {
+    "done": attrgetter("piece", "task.operation"), "times": attrgetter("piece", "task.operation"),
+    "readings": attrgetter("piece", "drilling", "what", "other")}
+"""By what an entry of these lists is known: no list has two that are the same."""
 
 
-def names_now(layouts: Sequence[Headstock], at: int) -> list[dict[str, str]]:
-    """For each layout of a history, what its features are called in layout number `at`: only those that differ."""
+def names_now(layouts: Sequence[Headstock], at: int, told: Iterable[str]) -> list[dict[str, str]]:
+    """For each layout of a history, what its features are called in layout number `at`: of those that `told` tells by the names
+    there, gone or not, and only those that differ."""
     found: list[dict[str, str]] = [{} for _ in layouts]
-    for i in range(at - 1, -1, -1):
-        found[i] = _through(names_given(layouts[i], layouts[i + 1]), found[i + 1], layouts[i])
-    for i in range(at + 1, len(layouts)):
-        found[i] = _through({new: old for old, new in names_given(layouts[i - 1], layouts[i]).items()}, found[i - 1], layouts[i])
+    # A way from `at` to either end, along which each layout but the first has a neighbour that is nearer.
+    for way in (range(at, -1, -1), range(at, len(layouts))):
+        here = {name: name for name in told}
+        for near, i in zip(way, way[1:], strict=False):
+            called = called_after(*((layouts[i], layouts[near]) if i < near else (layouts[near], layouts[i])))
+            if called is not None:  # done twice it gives the name itself: it leads both ways
+                here = {there: called(name) for there, name in here.items()}
+            found[i] = {name: there for there, name in here.items() if name != there}
     return found
-
-
-def _through(step: dict[str, str], names: dict[str, str], layout: Headstock) -> dict[str, str]:
-    """The names after a step and those after it, of the features that the layout has."""
-    if not step and not names:
-        return {}
-    here = ((id, step.get(id, id)) for id in feature_ids(layout))
-    led = {id: names.get(there, there) for id, there in here}
-    return {id: there for id, there in led.items() if id != there}
 
 
 def carried(book: Book, names: Mapping[str, str], before: Book, after: Book) -> Book:
     """`book` with the entry that led from `before` to `after`; `names` says what its features are called there.
 
-    Everything that the entry left alone stays as it is in `book`, in which what `before` has put together under one name
-    may be apart. A book from another file, which never held what the entry changed, gets what it added.
+    Everything that the entry left alone stays as it is in `book`. A book from another file, which never held what the entry
+    changed, gets what it added.
     """
-    seen = with_names(book, names)
-    written = with_names(after, {new: old for old, new in names.items()})
+    back = {new: old for old, new in names.items()}
+    seen = renamed_in_book(book, lambda name: names.get(name, name))
+    written = renamed_in_book(after, lambda name: back.get(name, name))
     changes: dict[str, object] = {}
     for field in Book.__struct_fields__:
         old, new, put = getattr(before, field), getattr(after, field), getattr(written, field)
@@ -47,12 +50,10 @@ def carried(book: Book, names: Mapping[str, str], before: Book, after: Book) -> 
             changes[field] = put
         elif getattr(seen, field) == old:
             changes[field] = _spliced(old, new, put, getattr(book, field))
-        elif field == "times":
-            changes[field] = _times(book.times, seen.times, before.times, after.times, written.times)
+        elif field in ONE_OF_A_KIND:
+            changes[field] = _put_in(old, new, put, getattr(seen, field), getattr(book, field), ONE_OF_A_KIND[field])
         else:
             changes[field] = _exchanged(old, new, put, getattr(seen, field), getattr(book, field))
-    if "times" in changes:
-        changes["times"] = timed_once(changes["times"])
     made = replace(book, **changes)
     return book if made == book else made
 
@@ -85,33 +86,12 @@ def _exchanged(old: tuple, new: tuple, put: tuple, seen: tuple, now: tuple) -> t
     return tuple(items)
 
 
-def _times(now: tuple[Time, ...], seen: tuple[Time, ...], old: tuple[Time, ...], new: tuple[Time, ...],
-           put: tuple[Time, ...]) -> tuple[Time, ...]:
-    """Times by what they are of. Where two of `now` are one of `old`, the minutes gained or lost are those of the one
-    that has another name there: that of the feature which is still there. The other gives only what that one lacks."""
-    was, will = {_task_of(time): time for time in old}, {_task_of(time): time for time in new}
-    as_put = {_task_of(time): one for time, one in zip(new, put, strict=True)}
-    made: list[Time | None] = list(now)
-    for key in {**was, **will}:
-        before, after = was.get(key), as_put.get(key)
-        mine = [i for i, time in enumerate(seen) if _task_of(time) == key]
-        if before == will.get(key):
-            continue
-        if after is None:
-            made = [None if i in mine else one for i, one in enumerate(made)]
-        elif not mine:
-            made.append(after)
-        else:
-            mine.sort(key=lambda i: _task_of(now[i]) == key)  # the renamed one first
-            first, *others = mine
-            rest = after.minutes - sum(now[i].minutes for i in others)
-            made[first] = replace(after, minutes=min(LONGEST, max(0.0, rest)))
-            for i in others:
-                made[i] = replace(now[i], minutes=max(0.0, now[i].minutes + min(0.0, rest)))
-                rest = min(0.0, rest + now[i].minutes)
-    return tuple(one for one in made if one is not None)
-
-
-def _task_of(time: Time) -> tuple[str, str]:
-    """What a time is of."""
-    return time.piece, time.task.operation
+def _put_in(old: tuple, new: tuple, put: tuple, seen: tuple, now: tuple, known_by: Callable[[Part], object]) -> tuple:
+    """The list `now` (`seen` has its items under other names) with what differs between `old` and `new`, as `put` has it, in the place
+    of what is known by the same."""
+    was, will = ({known_by(one): one for one in items} for items in (old, new))
+    as_put = {known_by(one): other for one, other in zip(new, put, strict=True)}
+    changed = [key for key in {**was, **will} if was.get(key) != will.get(key)]
+    there = {known_by(one) for one in seen}
+    kept = ((as_put.get(known_by(one)) if known_by(one) in changed else other) for one, other in zip(seen, now, strict=True))
+    return (*(one for one in kept if one is not None), *(as_put[key] for key in changed if key in will and key not in there))

@@ -5856,6 +5856,10 @@
         <translation>{what} von der Vorderseite fräsen</translation>
     </message>
     <message>
+        <source>Rout {what} to its line.</source>
+        <translation>{what} bis zur Linie fräsen.</translation>
+    </message>
+    <message>
         <source>Rout {what} {by} deeper</source>
         <translation>{what} um {by} tiefer fräsen</translation>
     </message>
@@ -7906,6 +7910,10 @@
     <message>
         <source>The job book is written as soon as the planned times are worked out.</source>
         <translation>Das Werkbuch wird geschrieben, sobald die geplanten Zeiten berechnet sind.</translation>
+    </message>
+    <message>
+        <source>The job book tells of another {new}, which is gone: what was done, measured and noted there would count for this one. Choose another name.</source>
+        <translation>Das Werkbuch nennt ein anderes Teil {new}, das es nicht mehr gibt: was dort getan, gemessen und vermerkt wurde, würde für dieses gelten. Einen anderen Namen wählen.</translation>
     </message>
     <message>
         <source>The job book times {operation} of the {piece} piece more than once: keep one (at $.book.times).</source>
@@ -14113,6 +14121,10 @@
     <message>
         <source>{name}: template, 1 unit = 1 mm</source>
         <translation>{name}: Schablone, 1 Einheit = 1 mm</translation>
+    </message>
+    <message>
+        <source>{new} would be mistaken for {other}, as holes are told by the name and a number behind a point: choose another.</source>
+        <translation>{new} würde mit {other} verwechselt, da Bohrungen mit dem Namen und einer Zahl nach einem Punkt benannt werden: einen anderen Namen wählen.</translation>
     </message>
     <message>
         <source>{nodes} nodes, {corners} of them corners. The line and the edge in the picture stray by no more than {far} anywhere.</source>

@@ -132,7 +132,7 @@ def _step(work: Work, op: Operation, card: int | None, width: float) -> Block:
     marks += lines
     harmed = [f"{_HARM.get(p.grade, say('Wrong'))}: {p.text}" for p in work.problems if p.op == op.id]
     for text in (*harmed, *op.cautions, work.blocked(op)):
-        if text and text != op.words:
+        if text:
             lines, y = block(say("Mind: {text}", text=text), (TITLES, y), SMALL, room)
             marks += lines
     if card is not None:

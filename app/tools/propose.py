@@ -10,6 +10,7 @@ from app.tools.pointer import Done, Gesture, Shown
 from geometry.curves.polygons import parts
 from geometry.drawing import Area, Cross, Disc, Drawing, Mark
 from geometry.drawing.shapes import ring_path
+from geometry.edits.adding import unpinned
 from geometry.layout import Headstock
 from geometry.saying import say
 
@@ -22,7 +23,8 @@ REACH = 4.0
 
 def propose(layout: Headstock, plan: PinPlan) -> Gesture:
     """Show two pins in the place of the layout's own, and where others would be legal. Enter or a press takes them, Esc does not."""
-    made = replace(layout, pins=plan.pins)
+    gone = {pin.id for pin in layout.pins} - {pin.id for pin in plan.pins}
+    made = unpinned(replace(layout, pins=plan.pins), gone)
     shown = Shown(made, ghost(plan), say("Enter takes these pins, Esc leaves things as they were: {words}.", words=plan.words), held=())
     pointer = yield shown
     while True:

@@ -12,14 +12,10 @@ from geometry.edits.edge_places import nearest_on_edges
 from geometry.edits.parts import (
     FEATURE_GROUPS,
     OUTLINE,
-    RESERVED,
     appended,
-    fresh_id,
     group_of,
-    numbered_id,
     point,
     settled,
-    used_ids,
 )
 from geometry.edits.slots import moved_slot
 from geometry.edits.tuners import members, own_place, pattern_of, without_left_rows
@@ -36,6 +32,7 @@ from geometry.layout import (
     Tuner,
 )
 from geometry.layout.edges import edge
+from geometry.layout.names import RESERVED, feature_names
 from geometry.saying import say
 from geometry.vectors import Vec2
 
@@ -50,19 +47,19 @@ def add_tuner(layout: Headstock, pattern: str, at: Vec2, turn: float | None = No
     hardware, at = pattern_of(layout, pattern), point(at)
     side, along = nearest_on_edges(layout.outline, at)
     place = EdgePlace(side=side, along=along) if hardware.mount == "side" else FreePlace(at=at, turn=turn)
-    name = numbered_id(used_ids(layout), f"{side} {hardware.mount}")
+    name = feature_names(layout).numbered(f"{side} {hardware.mount}")
     winds = "bass" if side == "treble" else "treble"
     return appended(layout, "tuners", Tuner(id=name, pattern=pattern, place=place, winds=winds))
 
 
 def add_pin(layout: Headstock, at: Vec2, diameter: float = 6.0) -> Headstock:
     """A new locating pin (mm)."""
-    return appended(layout, "pins", Pin(id=numbered_id(used_ids(layout), "pin"), at=point(at), diameter=diameter))
+    return appended(layout, "pins", Pin(id=feature_names(layout).numbered("pin"), at=point(at), diameter=diameter))
 
 
 def add_hole(layout: Headstock, at: Vec2, diameter: float, depth: float | None = None) -> Headstock:
     """A new single hole from the face (mm), through without a depth."""
-    name = numbered_id(used_ids(layout), "hole")
+    name = feature_names(layout).numbered("hole")
     return appended(layout, "holes", SingleHole(id=name, at=point(at), diameter=diameter, depth=depth))
 
 
@@ -97,11 +94,11 @@ def duplicate(layout: Headstock, ids: Iterable[str], by: Vec2 = (5.0, 5.0)) -> H
     one plate farther along its edge (back towards the nut line when there is
     no room ahead). Copies take no string.
     """
-    by = point(by)
+    by, names = point(by), feature_names(layout)
     for id in dict.fromkeys(ids):
         group, i = group_of(layout, id)
         old = getattr(layout, group)[i]
-        name = fresh_id(used_ids(layout), id)
+        name = names.alike(id)
         if isinstance(old, Slot):
             new = replace(moved_slot(old, by), id=name)
         elif isinstance(old, Tuner):

@@ -8,10 +8,11 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.edits.moving import move_features, plan_point
-from geometry.edits.parts import feature, fresh_id, settled, taken_ids
+from geometry.edits.parts import feature, settled
 from geometry.edits.tuners import own_place
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pattern, Pin, SingleHole, Slot, Tuner
+from geometry.layout.names import Names, feature_names
 from geometry.layout.parts import Part
 from geometry.saying import say
 from geometry.vectors import Vec2
@@ -54,18 +55,15 @@ def paste(layout: Headstock, held: Clip, by: Vec2 = (0.0, 0.0)) -> Headstock:
     A taken name gets the next free number. Hardware comes along; of the same
     name but with other dimensions it comes under a name of its own.
     """
-    taken, names = taken_ids(layout), {one.id for one in layout.patterns}
+    features, hardware = feature_names(layout), Names(one.id for one in layout.patterns)
     patterns, called = list(layout.patterns), {}
     for pattern in held.patterns:
         if pattern not in layout.patterns:
-            called[pattern.id] = fresh_id(names, pattern.id)
-            names.add(called[pattern.id])
+            called[pattern.id] = hardware.alike(pattern.id)
             patterns.append(replace(pattern, id=called[pattern.id]))
 
     def named(part: Part) -> Part:
-        name = fresh_id(taken, part.id)
-        taken.add(name)
-        return replace(part, id=name)
+        return replace(part, id=features.alike(part.id))
 
     tuners = [named(replace(one, pattern=called.get(one.pattern, one.pattern))) for one in held.tuners]
     slots, pins, holes = ([named(one) for one in group] for group in (held.slots, held.pins, held.holes))

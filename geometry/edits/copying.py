@@ -11,7 +11,7 @@ from geometry.edits.in_book import renamed_in_book
 from geometry.edits.loops import flipped
 from geometry.edits.moving import plan_point
 from geometry.edits.other_hand import mirrored_pattern, with_mirrored_patterns
-from geometry.edits.parts import fresh_id, group_of, settled, taken_ids
+from geometry.edits.parts import group_of, settled
 from geometry.edits.picture import mirrored_picture
 from geometry.edits.slots import flipped_slot, swapped_sides
 from geometry.edits.steps import renamed_steps
@@ -31,6 +31,7 @@ from geometry.layout import (
     Tuner,
     feature_ids,
 )
+from geometry.layout.names import Names, feature_names
 from geometry.saying import say
 from geometry.terms import term
 from geometry.tolerance import TOUCH
@@ -69,7 +70,7 @@ def mirror_copies(layout: Headstock, ids: Iterable[str]) -> Headstock:
     lie off to one side is copied as its left or right counterpart, a pattern
     that is added when the layout has none.
     """
-    wanted, taken = set(ids), taken_ids(layout)
+    wanted, features, lines = set(ids), feature_names(layout), Names(row.id for row in layout.rows)
     for id in wanted:
         if group_of(layout, id)[0] == "ears":
             raise GeometryError(say("Ear {id} belongs to the blank and is not copied.", id=id))
@@ -78,14 +79,11 @@ def mirror_copies(layout: Headstock, ids: Iterable[str]) -> Headstock:
     rows: list[Row] = []
     for row in layout.rows:
         if any(isinstance(tuner.place, RowPlace) and tuner.place.row == row.id for tuner in chosen):
-            used = {one.id for one in layout.rows} | set(row_names.values())
-            row_names[row.id] = fresh_id(used, swapped_sides(row.id))
+            row_names[row.id] = lines.alike(swapped_sides(row.id))
             rows.append(replace(flipped_row(row), id=row_names[row.id]))
 
     def name(id: str) -> str:
-        new = fresh_id(taken, swapped_sides(id))
-        taken.add(new)
-        return new
+        return features.alike(swapped_sides(id))
 
     patterns, twin = with_mirrored_patterns(layout, chosen)
     held = {tuner.string for tuner in layout.tuners}
@@ -139,7 +137,7 @@ def mirror_layout(layout: Headstock) -> Headstock:
         picture=mirrored_picture(layout.picture),
         notes=tuple(note if note.on is None else replace(note, on=rename(note.on)) for note in layout.notes),
         order=renamed_steps(layout.order, names),
-        book=renamed_in_book(layout.book, names)))
+        book=renamed_in_book(layout.book, swapped_sides)))
 
 
 def _other(side: Side) -> Side:

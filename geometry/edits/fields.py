@@ -7,11 +7,12 @@ import unicodedata
 import msgspec
 from msgspec.structs import replace
 
-from geometry.edits.in_book import renamed_in_book
-from geometry.edits.parts import FEATURE_GROUPS, RESERVED, checked, sentence, settled
+from geometry.edits.in_book import exchanged, renamed_in_book
+from geometry.edits.parts import FEATURE_GROUPS, checked, sentence, settled
 from geometry.edits.steps import renamed_steps
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Route, RowPlace, feature_ids
+from geometry.layout.names import RESERVED, mistaken_for, told_of
 from geometry.layout.parts import Part
 from geometry.saying import say
 from geometry.terms import term
@@ -47,8 +48,9 @@ def rename(layout: Headstock, group: str, old: str, new: str) -> Headstock:
     """Another name for a feature, pattern, row, string, bit, bush or drill, everywhere it is named.
 
     `group` is the list it is in (see GROUPS). GeometryError when there is no
-    such thing, when the name is taken, or when it is no good name. An accent
-    typed as a character of its own becomes part of its letter.
+    such thing, when the name is taken, by a feature that is gone too of which
+    the job book tells, or when it is no good name. An accent typed as a
+    character of its own becomes part of its letter.
     """
     new = unicodedata.normalize("NFC", new)
     if group not in GROUPS:
@@ -61,6 +63,13 @@ def rename(layout: Headstock, group: str, old: str, new: str) -> Headstock:
         return layout
     if group in FEATURE_GROUPS and new in RESERVED:
         raise GeometryError(say("The name {new} is kept for the {new} itself: choose another.", new=new))
+    if group in FEATURE_GROUPS and new in told_of(layout.book) and new not in feature_ids(layout):
+        raise GeometryError(say("The job book tells of another {new}, which is gone: what was done, measured and noted there would "
+                                "count for this one. Choose another name.", new=new))
+    other = mistaken_for(new, (id for id in feature_ids(layout) if id != old)) if group in FEATURE_GROUPS else None
+    if other is not None:
+        raise GeometryError(say("{new} would be mistaken for {other}, as holes are told by the name and a number behind a point: choose "
+                                "another.", new=new, other=other))
     renamed = checked(replace(found, id=new), "name")
     members = tuple(renamed if one is found else one for one in getattr(owner, group))
     changes: dict[str, object] = {}
@@ -72,7 +81,7 @@ def rename(layout: Headstock, group: str, old: str, new: str) -> Headstock:
     if group in FEATURE_GROUPS:
         changes["notes"] = tuple(replace(note, on=new) if note.on == old else note for note in layout.notes)
         changes["order"] = renamed_steps(layout.order, {id: id for id in feature_ids(layout)} | {old: new})
-        changes["book"] = renamed_in_book(layout.book, {old: new})
+        changes["book"] = renamed_in_book(layout.book, exchanged(old, new))
     elif group == "patterns":
         changes["tuners"] = tuple(replace(t, pattern=new) if t.pattern == old else t for t in tuners)
     elif group == "rows":

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from msgspec.structs import replace
 
-from geometry.edits.parts import fresh_id, settled, taken_ids
+from geometry.edits.parts import settled
 from geometry.errors import GeometryError
 from geometry.layout import Bore, Ear, Headstock, Pattern, Side
+from geometry.layout.names import Names, feature_names
 from geometry.saying import say
 
 
 def copy_pattern(layout: Headstock, id: str) -> Headstock:
     """The layout with a copy of a pattern under a fresh name, last of its patterns."""
     pattern = _pattern(layout, id)
-    name = fresh_id({p.id for p in layout.patterns}, id)
+    name = Names(p.id for p in layout.patterns).alike(id)
     return settled(replace(layout, patterns=(*layout.patterns, replace(pattern, id=name))))
 
 
@@ -50,7 +51,7 @@ def add_ear(layout: Headstock, side: Side) -> Headstock:
     """
     blank = layout.blank
     width = min(15.0, (blank.treble if side == "treble" else blank.bass) / 3)
-    ear = Ear(id=fresh_id(taken_ids(layout), f"{side} ear"), side=side, width=width, start=0.0, end=blank.tip)
+    ear = Ear(id=feature_names(layout).alike(f"{side} ear"), side=side, width=width, start=0.0, end=blank.tip)
     return settled(replace(layout, ears=(*layout.ears, ear)))
 
 

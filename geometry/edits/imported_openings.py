@@ -10,10 +10,11 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.curves import Arc, Matrix, Path
-from geometry.edits.parts import checked, numbered_id
+from geometry.edits.parts import checked
 from geometry.edits.slot_shapes import slot_shape
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, SingleHole, Slot, feature_ids, loop_of, slot_path, validate
+from geometry.layout.names import feature_names
 from geometry.saying import count, say
 from geometry.solids.depth import Depth
 from geometry.terms import HOLE_THERE, POCKET
@@ -48,12 +49,12 @@ def with_openings(layout: Headstock, loops: Sequence[Role], place: Matrix, known
     left = [] if known is None else [one for one in (*known.slots, *known.holes) if one.id not in taken]
     drawn = [_drawn(loop, place) for loop in loops if loop[1] in _OPENINGS]
     again = _known_again(left, drawn)
-    taken |= {one.id for one in again if one is not None}
+    names = feature_names(layout)
+    names.taken |= {one.id for one in again if one is not None}
     made: list[Slot | SingleHole] = []
     for old, new in zip(again, drawn, strict=True):
         if old is None:
-            made.append(replace(new, id=numbered_id(taken, new.id)))
-            taken.add(made[-1].id)
+            made.append(replace(new, id=names.numbered(new.id)))
         elif _same(old, new):
             made.append(old)
         elif isinstance(old, Slot):

@@ -7,10 +7,11 @@ from collections.abc import Iterable, Sequence
 from msgspec.structs import replace
 
 from geometry.edits.edge_places import nearest_on_edges
-from geometry.edits.parts import fresh_id, settled
+from geometry.edits.parts import settled
 from geometry.edits.tuners import pattern_of, set_pattern, tuner_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pattern, Side, Tuner
+from geometry.layout.names import Names
 from geometry.saying import say
 from geometry.solids.frames import frame
 from geometry.vectors import Vec2
@@ -53,7 +54,7 @@ def _with_image(patterns: tuple[Pattern, ...], own: Pattern) -> tuple[tuple[Patt
                  and (one.seat, one.post, one.button) == (own.seat, own.post, own.button)), None)
     if same is not None:
         return patterns, same.id
-    same = replace(image, id=fresh_id({one.id for one in patterns}, f"{own.id[:50]} mirrored"))
+    same = replace(image, id=Names(one.id for one in patterns).alike(f"{own.id[:50]} mirrored"))
     return (*patterns, same), same.id
 
 

@@ -1,4 +1,4 @@
-"""What every edit shares: finding things by name, fresh names, and refusing numbers out of range."""
+"""What every edit shares: finding things by name, and refusing numbers out of range."""
 
 from __future__ import annotations
 
@@ -22,9 +22,6 @@ OUTLINE = "outline"
 
 FEATURE_GROUPS = ("ears", "slots", "tuners", "pins", "holes")
 """Fields of a layout that hold features: one id names one feature among all of them."""
-
-RESERVED = (OUTLINE, "blank", "nut")
-"""Names that drawings use for themselves; no feature gets one from here."""
 
 ANGLES = ("pitch", "slant", "turn", "heading", "skate angle", "point angle", "tilt")
 """Fields of a layout and its shop that are in degrees, as `sentence` names them."""
@@ -121,37 +118,6 @@ def with_loop(layout: Headstock, ref: str, nodes: list[Node] | tuple[Node, ...])
     group, i = group_of(layout, ref)
     slot = msgspec.structs.replace(layout.slots[i], shape=DrawnSlot(loop=loop))
     return settled(put(layout, group, i, slot))
-
-
-def fresh_id(taken: set[str], base: str) -> str:
-    """`base` when it is free, else the base with the lowest free number from 2 behind it."""
-    if base not in taken:
-        return base
-    stem = re.sub(r" \d+$", "", base)[:54]
-    number = 2
-    while f"{stem} {number}" in taken:
-        number += 1
-    return f"{stem} {number}"
-
-
-def numbered_id(taken: set[str], stem: str) -> str:
-    """The stem with the lowest free number from 1 behind it."""
-    number = 1
-    while f"{stem} {number}" in taken:
-        number += 1
-    return f"{stem} {number}"
-
-
-def taken_ids(layout: Headstock) -> set[str]:
-    """Every name that a new feature must not take."""
-    return {*feature_ids(layout), *RESERVED}
-
-
-def used_ids(layout: Headstock) -> set[str]:
-    """taken_ids, and the names of features that are gone and that the job book tells of: what is set anew has none of their work."""
-    book = layout.book
-    tasks = [*(one.task for one in book.done), *(time.task for time in book.times)]
-    return {*taken_ids(layout), *(id for task in tasks for id in task.features)}
 
 
 def new_ids(before: Headstock, after: Headstock) -> tuple[str, ...]:

@@ -7,9 +7,10 @@ from collections.abc import Iterable
 
 from msgspec.structs import replace
 
-from geometry.edits.parts import appended, feature, fresh_id, taken_ids, with_feature
+from geometry.edits.parts import appended, feature, with_feature
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Slot, StraightSlot
+from geometry.layout.names import feature_names
 from geometry.saying import say
 from geometry.tolerance import TOUCH
 from geometry.units import MM_PER_INCH, LengthUnit
@@ -44,7 +45,7 @@ def add_truss_rod_pocket(layout: Headstock, width: float | None = None, length: 
     width, length, depth = (own if given is None else given for given, own in zip((width, length, depth), usual, strict=True))
     if length < width / 2:
         raise GeometryError(say("A pocket with round ends reaches at least half its width into the head."))
-    name = fresh_id(taken_ids(layout), "truss rod pocket")
+    name = feature_names(layout).alike("truss rod pocket")
     shape = StraightSlot(nut_end=(0.0, -width / 2), tip_end=(0.0, length - width / 2), width=width)
     return appended(layout, "slots", Slot(id=name, shape=shape, depth=depth, there=True))
 

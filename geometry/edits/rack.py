@@ -8,9 +8,10 @@ from typing import Literal
 from msgspec.structs import replace
 
 from geometry.edits.fields import renamed_tools, set_part
-from geometry.edits.parts import checked, fresh_id, settled
+from geometry.edits.parts import checked, settled
 from geometry.errors import GeometryError
 from geometry.layout import Drill, GuideBush, Headstock, Rack, Route, RouterBit, Tool
+from geometry.layout.names import Names
 from geometry.layout.validate import validate_rack
 from geometry.saying import say
 
@@ -28,14 +29,14 @@ NEW: dict[str, RouterBit | GuideBush | Drill] = {
 def add_entry(rack: Rack, shelf: Shelf) -> Rack:
     """The rack with one more bit, bush or drill to be changed, last on its shelf."""
     new = NEW[shelf]
-    return _with(rack, shelf, (*getattr(rack, shelf), replace(new, id=fresh_id(_ids(rack, shelf), new.id))))
+    return _with(rack, shelf, (*getattr(rack, shelf), replace(new, id=Names(_ids(rack, shelf)).alike(new.id))))
 
 
 def copy_entry(rack: Rack, shelf: Shelf, id: str) -> Rack:
     """The rack with a copy of an entry right behind it, under a fresh name."""
     entries = list(getattr(rack, shelf))
     at = _at(rack, shelf, id)
-    entries.insert(at + 1, replace(entries[at], id=fresh_id(_ids(rack, shelf), id)))
+    entries.insert(at + 1, replace(entries[at], id=Names(_ids(rack, shelf)).alike(id)))
     return _with(rack, shelf, tuple(entries))
 
 

@@ -6,9 +6,10 @@ import math
 from operator import itemgetter
 
 from geometry.checks.snags import NOTE
-from geometry.edits.parts import appended, numbered_id, used_ids
+from geometry.edits.parts import appended
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Retainer, SingleHole
+from geometry.layout.names import feature_names
 from geometry.lengths import mm
 from geometry.saying import say
 from geometry.strings.retainers import passes
@@ -65,7 +66,7 @@ def _at(layout: Headstock, over: list[Run], level: float) -> Headstock | None:
     slope = math.tan(math.radians(WANTED - layout.nut.pitch))
     lowest = min(min(run.nut_height - slope * far, run.level(far) - 0.5) for run, (_, far) in zip(over, at, strict=True))
     height = max(LEAST_HEIGHT, math.floor(lowest * 10) / 10)
-    hole = SingleHole(id=numbered_id(used_ids(layout), "retainer"), at=(round((min(xs) + max(xs)) / 2, 2), level), diameter=PILOT,
+    hole = SingleHole(id=feature_names(layout).numbered("retainer"), at=(round((min(xs) + max(xs)) / 2, 2), level), diameter=PILOT,
                       depth=min(DEEP, max(1.0, layout.blank.thickness - FLOOR)),
                       retainer=Retainer(height=height, width=round(max(xs) - min(xs) + 2 * BESIDE, 1)))
     return appended(layout, "holes", hole)

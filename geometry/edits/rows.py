@@ -10,11 +10,12 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.edits.edge_places import nearest_on_edges
-from geometry.edits.parts import checked, fresh_id, put, settled
+from geometry.edits.parts import checked, put, settled
 from geometry.edits.tuners import own_place, slide_tuner, tuner_of, without_left_rows
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, EdgeRun, FreePlace, Headstock, Row, RowPlace, Side, StraightRun, Tuner
 from geometry.layout.edges import edge
+from geometry.layout.names import Names
 from geometry.saying import say
 from geometry.solids.frames import frame
 from geometry.tolerance import TOUCH
@@ -47,8 +48,7 @@ def make_row(layout: Headstock, ids: Iterable[str], run: Literal["straight", "ed
         made = EdgeRun(side=side, first=first, inset=inset)
     if spacing <= TOUCH:
         raise GeometryError(say("The first and the last tuner stand on one place: move them apart before making a row."))
-    taken = {row.id for row in layout.rows}
-    name = fresh_id(taken, f"{'treble' if _mean_x(layout, tuners) >= 0 else 'bass'} {mount}")
+    name = Names(row.id for row in layout.rows).alike(f"{'treble' if _mean_x(layout, tuners) >= 0 else 'bass'} {mount}")
     row = checked(Row(id=name, run=made, spacing=spacing), name)
     index = {tuner.id: i for i, tuner in enumerate(ordered)}
     changed = replace(layout, rows=(*layout.rows, row), tuners=tuple(

@@ -10,11 +10,12 @@ from msgspec.structs import replace
 from geometry import vectors as v
 from geometry.curves import Path, shift
 from geometry.edits.loops import flipped, with_smooth
-from geometry.edits.parts import appended, feature, fresh_id, numbered_id, point, taken_ids, with_feature
+from geometry.edits.parts import appended, feature, point, with_feature
 from geometry.edits.twins import NEAR, mirror
 from geometry.edits.whole import mapped_loop
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, Loop, Slot, StraightSlot, loop_of, slot_path
+from geometry.layout.names import feature_names
 from geometry.lengths import mm
 from geometry.saying import say
 from geometry.vectors import Vec2
@@ -123,7 +124,5 @@ def _straight(layout: Headstock, id: str) -> Slot:
 
 
 def _name(layout: Headstock, x: float) -> str:
-    taken = taken_ids(layout)
-    if abs(x) < 1.0:
-        return numbered_id(taken, "slot")
-    return fresh_id(taken, "treble slot" if x > 0 else "bass slot")
+    names = feature_names(layout)
+    return names.numbered("slot") if abs(x) < 1.0 else names.alike("treble slot" if x > 0 else "bass slot")

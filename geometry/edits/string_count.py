@@ -7,9 +7,10 @@ from itertools import pairwise
 
 from msgspec.structs import replace
 
-from geometry.edits.parts import numbered_id, settled
+from geometry.edits.parts import settled
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Side, String
+from geometry.layout.names import Names
 from geometry.saying import say
 
 MOST_STRINGS = 24
@@ -45,7 +46,7 @@ def add_string(layout: Headstock, side: Side) -> Headstock:
     if len(old) >= MOST_STRINGS:
         raise GeometryError(say("There are {most} strings already: no more can be added.", most=MOST_STRINGS))
     beside = (old[0] if side == "bass" else old[-1]) if old else None
-    new = String(id=numbered_id({string.id for string in old}, "string"), course=1,
+    new = String(id=Names(string.id for string in old).numbered("string"), course=1,
                  diameter=FIRST_DIAMETER if beside is None else beside.diameter)
     strings, joined = ((new, *old), (False, *_joined(old))) if side == "bass" else ((*old, new), (*_joined(old), False))
     return _with(layout, strings, joined, _numbered(old))

@@ -9,7 +9,6 @@ from decimal import Decimal
 from typing import Annotated, Literal
 
 from msgspec import Meta
-from msgspec.structs import replace
 
 from geometry.layout.parts import Coord, Id, Part, Text
 
@@ -117,16 +116,3 @@ class Book(Part, kw_only=True):
     remarks: tuple[Remark, ...] = ()
     readings: tuple[Reading, ...] = ()
 
-
-def timed_once(times: tuple[Time, ...]) -> tuple[Time, ...]:
-    """The times with those of one operation of one piece put together, where the first of them stood.
-
-    There may be two after a feature took the name of one that is gone. Both were worked, so their minutes are added; the
-    later one says what the name means now.
-    """
-    found: dict[tuple[Piece, str], Time] = {}
-    for one in times:
-        key = one.piece, one.task.operation
-        before = found.get(key)
-        found[key] = one if before is None else replace(one, minutes=min(LONGEST, before.minutes + one.minutes))
-    return tuple(found.values())

@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from msgspec import Struct
+from msgspec.structs import replace
 from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
 from geometry.cancellation import Ask, go_on
 from geometry.layout import Headstock, Pin
+from geometry.layout.names import feature_names
 from geometry.routing import plan_routing
 from geometry.saying import say
 from geometry.sequence.pin_places import AXIS, later_holes, places
@@ -36,9 +38,10 @@ def plan_pins(layout: Headstock, diameter: float | None = None, unit: LengthUnit
     size = diameter or (layout.pins[0].diameter if layout.pins else usual_pin(unit))
     flip = turns_over(routings(layout, plan_routing(layout, ask)))
     ask()
-    found = propose_pins(layout, flip, size, _names(layout))
+    found = propose_pins(layout, flip, size)
     if isinstance(found, NoPins):
         return found
+    found = _named(layout, found)
     return PinPlan(found, flip, _words(layout, found, flip, unit), _free(layout, size))
 
 
@@ -52,15 +55,13 @@ def _free(layout: Headstock, size: float) -> tuple[BaseGeometry, BaseGeometry]:
     return (waste if layout.template.board == "blank" and layout.to_rout else waste.intersection(wood)), wood
 
 
-def _names(layout: Headstock) -> tuple[str, str]:
-    taken = {one.id for group in (layout.ears, layout.slots, layout.tuners, layout.holes) for one in group}
-    ends = []
-    for name in ("nut pin", "tip pin"):
-        number = 1
-        while (fresh := name if number == 1 else f"{name} {number}") in taken:
-            number += 1
-        ends.append(fresh)
-    return ends[0], ends[1]
+def _named(layout: Headstock, pins: tuple[Pin, Pin]) -> tuple[Pin, Pin]:
+    """The pins under their names: one that the layout has at that very place and size keeps its own, as it may be drilled already."""
+    names = feature_names(replace(layout, pins=()))
+    kept = [next((one.id for one in layout.pins if one.at == pin.at and one.diameter == pin.diameter), None) for pin in pins]
+    names.taken |= {name for name in kept if name is not None}
+    first, second = (replace(pin, id=name or names.alike(pin.id)) for pin, name in zip(pins, kept, strict=True))
+    return first, second
 
 
 def _words(layout: Headstock, pins: tuple[Pin, Pin], flip: bool, unit: LengthUnit) -> str:

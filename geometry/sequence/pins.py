@@ -37,8 +37,7 @@ class _Spot(Struct, frozen=True):
     """0 waste, 1 later hole, 2 wood that stays"""
 
 
-def propose_pins(layout: Headstock, flip: bool = False, diameter: float = 6.0,
-                 names: tuple[str, str] = ("nut pin", "tip pin")) -> tuple[Pin, Pin] | NoPins:
+def propose_pins(layout: Headstock, flip: bool = False, diameter: float = 6.0) -> tuple[Pin, Pin] | NoPins:
     """Two pins as far apart as the wood allows, the one nearer the nut first; pins of the layout are left out of count.
 
     In a later through bore (the pin then has that bore's diameter), on the
@@ -63,7 +62,7 @@ def propose_pins(layout: Headstock, flip: bool = False, diameter: float = 6.0,
         free = [_Spot(p, diameter, 0) for p in _corners(waste)]
         free += [_Spot(hole.at, hole.diameter, 1) for hole in holes]
         pairs += list(combinations([*free, *middle], 2))
-    return _best(layout, pairs, waste, wood, flip, names)
+    return _best(layout, pairs, waste, wood, flip)
 
 
 def _mirrored(waste: BaseGeometry, holes: Iterable, diameter: float) -> Iterator[tuple[_Spot, _Spot]]:
@@ -89,8 +88,8 @@ def _corners(area: BaseGeometry) -> list[Vec2]:
     return sorted({(x, y) for x, y in shapely.get_coordinates(shapely.convex_hull(area)).tolist()})
 
 
-def _best(layout: Headstock, pairs: Iterable[tuple[_Spot, _Spot]], waste: BaseGeometry, wood: BaseGeometry, flip: bool,
-          names: tuple[str, str]) -> tuple[Pin, Pin] | NoPins:
+def _best(layout: Headstock, pairs: Iterable[tuple[_Spot, _Spot]], waste: BaseGeometry, wood: BaseGeometry,
+          flip: bool) -> tuple[Pin, Pin] | NoPins:
     def worth(pair: tuple[_Spot, _Spot]) -> tuple:
         low, high = sorted(pair, key=lambda spot: (spot.at[1], spot.at[0]))
         return (-round(v.distance(low.at, high.at), 3), low.rank + high.rank, low.at[1], low.at[0])
@@ -107,7 +106,7 @@ def _best(layout: Headstock, pairs: Iterable[tuple[_Spot, _Spot]], waste: BaseGe
     level = flip and abs(low.at[0]) > AXIS
     first = _even(low, waste, wood, layout)
     second = (-first[0], first[1]) if level else _even(high, waste, wood, layout)
-    return (Pin(id=names[0], at=first, diameter=low.diameter), Pin(id=names[1], at=second, diameter=high.diameter))
+    return (Pin(id="nut pin", at=first, diameter=low.diameter), Pin(id="tip pin", at=second, diameter=high.diameter))
 
 
 def _even(spot: _Spot, waste: BaseGeometry, wood: BaseGeometry, layout: Headstock) -> Vec2:

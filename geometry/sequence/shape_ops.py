@@ -183,7 +183,7 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
     thick = layout.blank.thickness
     through = all(slot.through(thick) for slot in layout.slots if slot.id == feature)
     if plan.blocked:
-        return [Operation(name, kind, say("Rout the outline") if feature == OUTLINE else say("Rout {what}", what=what), plan.blocked, Setup("router", None, None, "face"), (feature,),
+        return [Operation(f"{name} 0", kind, say("Rout {what}", what=what), say("Rout {what} to its line.", what=what), Setup("router", None, None, "face"), (feature,),
                           cut=Cut(0.0, thick), amount=length, blocked=plan.blocked)]
     groups = [list(group) for _, group in groupby(plan.trips, key=lambda p: (p.side, p.bit, p.bush, p.template, p.corners))]
     for number, group in enumerate(groups, 1):

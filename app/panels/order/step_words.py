@@ -50,7 +50,7 @@ def step_words(op: Operation, ops: Mapping[str, Operation], edges: Iterable[Befo
     blocked = [say("Cannot be done: {blocked}", blocked=op.blocked)] if op.blocked else []
     set_up = op.setup.words(unit)
     return StepWords(
-        op.title, set_up[0].upper() + set_up[1:], "" if op.words == op.blocked else op.words, _takes(taken),
+        op.title, set_up[0].upper() + set_up[1:], op.words, _takes(taken),
         (*blocked, *(text for text, loud in wrong if loud)), tuple(text for text, loud in wrong if not loud),
         op.cautions,
         _reasons([(e.first, e) for e in edges if e.then == op.id], ops, number),

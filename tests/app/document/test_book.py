@@ -15,7 +15,7 @@ from app.document.leftovers import leftovers
 from app.formats import headstock
 from app.formats.errors import FormatError
 from app.window.demo import demo
-from geometry.book import add_remark, put_price, put_reading, remove_remark, set_minutes, start, stop
+from geometry.book import add_remark, done_steps, put_price, put_reading, remove_remark, set_minutes, start, stop, tick_off
 from geometry.edits import mirror_layout, remove_features, rename
 from geometry.errors import GeometryError
 from geometry.layout import Book, Price, Reading, Remark, Task
@@ -110,52 +110,58 @@ def timed(document):
     return [(one.task.operation, one.minutes) for one in again.book.times]
 
 
-def test_a_slot_may_take_the_name_of_one_that_is_gone_and_was_worked_at(document):
-    """Their minutes were two times of one operation once: the layout was saved and could not be opened again."""
-    for slot, minutes in (("bass slot", 8.0), ("treble slot", 5.0)):
-        document.record("Time", lambda book, slot=slot, minutes=minutes: set_minutes(book, "real", rout(slot), minutes))
-    document.record("Time", lambda book: set_minutes(book, "practice", rout("treble slot"), 2.0))
+def test_a_slot_takes_no_name_of_one_that_is_gone_and_was_worked_at(document):
+    document.record("Time", lambda book: set_minutes(book, "real", rout("bass slot"), 8.0))
     document.apply("Remove", remove_features(document.layout, ["bass slot"]))
-    document.apply("Rename", rename(document.layout, "slots", "treble slot", "bass slot"))
-    assert timed(document) == [("rout bass slot", 13.0), ("rout bass slot", 2.0)]
-    assert [one.piece for one in document.book.times] == ["real", "practice"]
+    with pytest.raises(GeometryError, match="another bass slot, which is gone"):
+        rename(document.layout, "slots", "treble slot", "bass slot")
     document.take_back()
-    assert timed(document) == [("rout bass slot", 13.0)], "the minutes of the practice piece are taken back"
-    document.take_back()
-    assert timed(document) == [("rout bass slot", 8.0)], "of those put together, those that were written down last"
-    document.undo()
-    assert timed(document) == [("rout bass slot", 8.0)], "before the renaming they were two, of which one is left"
-    document.redo()
-    document.take_back()
-    assert timed(document) == [] and not document.book.times
+    assert rename(document.layout, "slots", "treble slot", "bass slot").slots[0].id == "bass slot"
 
 
 SMALL = replace(demo(), tuners=(), strings=(), rows=(), patterns=(), pins=(), holes=(), order=(), routes=())
 """Two slots and nothing else, so that steps are quick."""
 
 
-def put_together(document):
-    """13 minutes under one name: 8 of a slot that is gone, 5 of the one that has its name now."""
-    for slot, minutes in (("bass slot", 8.0), ("treble slot", 5.0)):
-        document.record("Time", lambda book, slot=slot, minutes=minutes: set_minutes(book, "real", rout(slot), minutes))
+def test_work_on_a_slot_that_is_gone_later_counts_for_none_that_has_its_name_then(document):
     document.apply("Remove", remove_features(document.layout, ["bass slot"]))
     document.apply("Rename", rename(document.layout, "slots", "treble slot", "bass slot"))
-
-
-@pytest.mark.parametrize(("minutes", "apart"), [
-    (20.0, [("rout bass slot", 8.0), ("rout treble slot", 12.0)]), (10.0, [("rout bass slot", 8.0), ("rout treble slot", 2.0)]),
-    (3.0, [("rout bass slot", 3.0), ("rout treble slot", 0.0)]), (None, [])])
-def test_minutes_put_together_and_typed_anew_are_as_many_before_the_renaming(document, minutes, apart):
-    put_together(document)
-    document.record("Time", lambda book: set_minutes(book, "real", rout("bass slot"), minutes))
-    document.undo()
-    assert timed(document) == apart
-    document.redo()
-    assert timed(document) == ([] if minutes is None else [("rout bass slot", minutes)])
-    document.take_back()
-    assert timed(document) == [("rout bass slot", 13.0)]
-    document.undo()
+    document.go(0)
+    for slot, minutes in (("bass slot", 8.0), ("treble slot", 5.0)):
+        document.record("Done", lambda book, slot=slot: tick_off(replace(book, piece="real"), rout(slot), 1))
+        document.record("Time", lambda book, slot=slot, minutes=minutes: set_minutes(book, "real", rout(slot), minutes))
     assert timed(document) == [("rout bass slot", 8.0), ("rout treble slot", 5.0)]
+    document.go(2)
+    assert [slot.id for slot in document.layout.slots] == ["bass slot"]
+    assert timed(document) == [("rout treble slot", 8.0), ("rout bass slot", 5.0)], "the slot that is there has five minutes"
+    assert len(done_steps(document.book)) == 2
+    for minutes in (20.0, None):
+        document.record("Time", lambda book, minutes=minutes: set_minutes(book, "real", rout("bass slot"), minutes))
+        document.go(0)
+        assert timed(document) == [("rout bass slot", 8.0), *([("rout treble slot", minutes)] if minutes else [])]
+        document.go(2)
+
+
+def test_mirroring_exchanges_the_sides_of_what_is_gone_too(document):
+    document.record("Done", lambda book: tick_off(book, rout("bass slot"), 1))
+    document.apply("Remove", remove_features(document.layout, ["bass slot"]))
+    document.apply("Mirror", mirror_layout(document.layout))
+    assert [slot.id for slot in document.layout.slots] == ["bass slot"]
+    assert done_steps(document.book) == {"rout treble slot": 1}, "the slot that is there is not done"
+    document.take_back()
+    document.undo()
+    assert done_steps(document.book) == {}
+
+
+def test_what_another_file_s_book_has_is_not_there_twice_after_an_entry(document):
+    document.record("Done", lambda book: tick_off(book, rout("bass slot"), 1))
+    document.record("Time", lambda book: set_minutes(book, book.piece, rout("bass slot"), 4.0))
+    older = replace(document.layout, book=replace(document.book, done=(), times=()))
+    document.apply("Open the version before", older)
+    document.record("Done", lambda book: tick_off(book, rout("bass slot"), 2))
+    document.record("Time", lambda book: set_minutes(book, book.piece, rout("bass slot"), 7.0))
+    document.undo()
+    assert [one.number for one in document.book.done] == [2] and timed(document) == [("rout bass slot", 7.0)]
 
 
 def test_what_is_written_after_a_renaming_goes_by_the_earlier_name_when_it_is_undone(document):
@@ -222,7 +228,7 @@ POOL = ["bass slot", "treble slot", "a", "b"]
 
 
 def step(document, kind, first, second):
-    """A renaming, a removal, a mirroring, or a way through the history; a refused one does nothing."""
+    """A renaming, a removal, a mirroring, or a way through the history; False for a refused one, which does nothing."""
     try:
         if kind == "rename":
             document.apply(kind, rename(document.layout, "slots", first, second))
@@ -233,7 +239,8 @@ def step(document, kind, first, second):
         else:
             getattr(document, kind)()
     except GeometryError:
-        pass
+        return False
+    return True
 
 
 STEPS = st.tuples(st.sampled_from(["rename", "rename", "rename", "remove", "mirror", "undo", "redo"]), st.sampled_from(POOL), st.sampled_from(POOL))
@@ -272,9 +279,9 @@ def test_an_entry_taken_back_is_as_if_it_had_never_been_written(first, last, the
             written(document, word)
     written(plain, last)
     changed = plain.book != other.book
-    for document in (plain, other):
-        for word in then:
-            step(document, *word)
+    for word in then:
+        if step(plain, *word):  # else the entry may be what is in the way: a name of which the book tells is not given
+            step(other, *word)
     if changed:
         assert plain.take_back() == last[0]
     assert plain.history.names == other.history.names

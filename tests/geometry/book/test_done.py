@@ -3,7 +3,7 @@
 from msgspec.structs import replace
 
 from geometry.book import begun_steps, done_steps, open_again, set_minutes, start, tick_off
-from geometry.edits.in_book import renamed_in_book
+from geometry.edits.in_book import exchanged, renamed_in_book
 from geometry.layout import Book, Task
 from geometry.layout.drilled import drilled
 from tests.geometry.sequence.specimens import demo
@@ -30,7 +30,7 @@ def test_what_took_time_and_is_not_done_is_begun() -> None:
 
 
 def test_a_step_follows_its_feature_to_another_name() -> None:
-    book = renamed_in_book(tick_off(Book(), BORE, 3), {"bass side 1": "low E"})
+    book = renamed_in_book(tick_off(Book(), BORE, 3), exchanged("bass side 1", "low E"))
     assert done_steps(book) == {"side bore low E.1.1": 3}
 
 

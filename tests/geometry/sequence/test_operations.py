@@ -169,9 +169,17 @@ def test_the_routing_planner_serves_where_no_plan_is_given() -> None:
 
 def test_without_router_bits_a_slot_is_blocked_and_the_outline_is_finished_by_hand() -> None:
     ops = by_id(operations(stocked(rack=REPLACE(stocked().rack, bits=()))))
-    assert ops["rout slot"].blocked.startswith("No bit of the rack can rout slot")
+    assert ops["rout slot 0"].blocked.startswith("No bit of the rack can rout slot")
+    assert ops["rout slot 0"].words == "Rout slot to its line.", "which it is told by too where it is done already"
     assert ops["rout outline"].setup.machine == "bench"
     assert ops["rout outline"].blocked == "" and ops["rout outline"].cut == Cut(0.0, 16.0)
+
+
+def test_a_slot_without_a_plan_is_another_step_than_one_of_a_slot_with_nearly_its_name() -> None:
+    slot = stocked().slots[0]
+    layout = stocked(slots=(slot, REPLACE(slot, id=f"{slot.id} 1")))
+    ids = [op.id for op in operations(layout, {"slot": TURNED, "slot 1": REPLACE(TURNED, blocked="No bit."), "outline": THROUGH})]
+    assert len(set(ids)) == len(ids) and {"rout slot 1", "rout slot 1 0"} <= set(ids)
 
 
 def test_a_pin_in_a_later_bore_of_its_own_size_is_drilled_once() -> None:
