@@ -9,13 +9,13 @@ from PySide6.QtCore import QObject
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 class Changes(QObject):
     """Fills the list while it is on show; hidden it costs nothing."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._window = window
         window.document.history_changed.connect(self.follow)

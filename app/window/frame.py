@@ -1,13 +1,13 @@
 """What a window holds and shows: its layout, its parts and where they stand, what is in hand, what the maker chose.
 
-Whatever works in a window (a stage's room, a dialog, the proposals) takes a `Frame`, and can be understood without menus,
-commands and the other windows: these are the business of `main`, which wires all of it.
+Whatever works in a window (a stage's room, a dialog, a menu, the proposals) takes a `Frame`, and can be understood without the
+commands, the journal and the other windows: these are the business of `main`, which wires all of it.
 """
 
 from __future__ import annotations
 
 from pathlib import Path
-from typing import get_args
+from typing import TYPE_CHECKING, get_args
 
 from PySide6.QtCore import QSettings, Qt, Signal
 from PySide6.QtWidgets import QFrame, QMainWindow, QSplitter, QVBoxLayout, QWidget
@@ -23,12 +23,20 @@ from app.window.beside import Beside
 from app.window.colours import chosen_theme, take_letters
 from app.window.files import Files, Others
 from app.window.foot import Foot
+from app.window.front.front import Front
 from app.window.input.gestures import GestureChooser
 from app.window.input.hand import Hand
+from app.window.rooms.room import StageRoom
+from app.window.rooms.rooms import Rooms
 from app.window.stages import StageBar
 from app.window.tool_bar import ToolBar
 from geometry.layout import Headstock
 from geometry.units import LengthUnit
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QAction
+
+    from app.window.rooms.sheets import SheetWriter
 
 
 class Frame(QMainWindow):
@@ -50,6 +58,12 @@ class Frame(QMainWindow):
         self.node: int | None = None
         """the node in hand of the loop that is held"""
         self._nodes: tuple[int, ...] = ()
+        self.laying = False
+        """whether the gesture in hand lays a line, of which the panel tells instead of what is held"""
+        self.actions_: dict[str, QAction] = {}
+        """what is in the menus, by its key"""
+        self.sheet_writer: SheetWriter | None = None
+        """the last writing of sheets"""
         self.opens = False
         """whether the rest of the window has yet to come (`opening`): what only a window that rests asks for is put off until
         then. On a slow machine its time would be up before the drawing was painted, and the drawing would wait for it."""
@@ -88,6 +102,8 @@ class Frame(QMainWindow):
         column.addWidget(self.splitter, 1)
         self.chooser = GestureChooser(self.document, self.tools)
         self.hand = Hand(self.document, self._start, self)
+        self.rooms = Rooms(self)
+        self.front = Front(self, self.work)
 
     def _start(self, pointer: Pointer) -> Gesture | None:
         self.chooser.options.nodes = self.nodes
@@ -112,6 +128,25 @@ class Frame(QMainWindow):
     def say(self, text: str) -> None:
         """One sentence in the foot of the window."""
         self.foot.say(text)
+
+    @property
+    def room(self) -> StageRoom | None:
+        """The room of the stage on show, if it has one."""
+        return self.rooms[self.stage]
+
+    def take_in(self, room: StageRoom) -> None:
+        """Place the widgets of a room that has just been made."""
+        if room.centre is not None:
+            self.paper.addWidget(room.centre)
+        if room.panel is not None:
+            self.side.add_room(room.panel)
+        if room.strip is not None:
+            self.tools.add_strip(room.key, room.strip)
+
+    @property
+    def parts(self) -> tuple[QWidget, ...]:
+        """The parts of the window, as F6 leads through them."""
+        return (self.stages, self.tools, self.beside, self.side.upper, self.side.lower)
 
     # ---- what may be asked of the whole window -------------------------------
     def set_stage(self, stage: str) -> None:

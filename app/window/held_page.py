@@ -16,7 +16,7 @@ from geometry.saying import count, say
 
 if TYPE_CHECKING:
     from app.panels.describe import Page
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
     from geometry.checks import CheckResult
 
 MOST_NOTES = 12
@@ -44,7 +44,7 @@ class Step(Struct, frozen=True):
 class HeldPage(QObject):
     """Fills the panel on the right with the page of what is held, or of the stage."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._window = window
         self._begun = False

@@ -15,7 +15,7 @@ from app.look.theme import Theme
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 KEYS = ("undo", "redo", "changes")
 FOUND, ACCURACY_TAKEN = say("Minutes found by the job book"), say("Take the readings into the shop accuracy")
@@ -23,7 +23,7 @@ MADE_AT_BOOK = (FOUND, ACCURACY_TAKEN)
 """The steps of the layout that are made on the Job book stage, and seen there."""
 
 
-def unseen(window: MainWindow, name: str | None) -> bool:
+def unseen(window: Frame, name: str | None) -> bool:
     """Whether a step of that name changes what is not on show: the Job book stage shows nothing of the drawing, and whoever takes
     something back there means what was written into the book."""
     return window.stage == "book" and name is not None and name not in MADE_AT_BOOK
@@ -32,7 +32,7 @@ def unseen(window: MainWindow, name: str | None) -> bool:
 class HistoryButtons(QWidget):
     """They do what the actions of the menu do, and follow them."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window.menuBar())
         self._window = window
         self._actions = {key: window.actions_[key] for key in KEYS}

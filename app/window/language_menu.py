@@ -12,13 +12,13 @@ from app.languages.chosen import KEY, SYSTEM, choice
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 class LanguageMenu(QObject):
     """Fills the submenu `language` of the window's actions and keeps what is chosen there."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._w = window
         menu = window.actions_["language"].menu()

@@ -5,7 +5,6 @@ from __future__ import annotations
 from pathlib import Path
 
 from PySide6.QtCore import QSettings, Qt
-from PySide6.QtWidgets import QWidget
 
 from app.document.journal import Journal
 from app.formats.paper import PAPERS, usual_paper
@@ -21,7 +20,6 @@ from app.window.commands import Commands
 from app.window.cures import Cures
 from app.window.frame import Frame
 from app.window.front.drops import Drops
-from app.window.front.front import Front
 from app.window.held_page import HeldPage
 from app.window.history_buttons import HistoryButtons
 from app.window.input.at_pointer import AtPointer
@@ -32,8 +30,6 @@ from app.window.looks import Looks
 from app.window.opening import Opening
 from app.window.recent_menu import RecentMenu
 from app.window.rooms.book_watch import BookWatch
-from app.window.rooms.room import StageRoom
-from app.window.rooms.rooms import Rooms
 from app.window.tool_bar import ONCE
 from app.window.tracing.desk import PictureDesk
 from app.window.windows import Windows
@@ -60,11 +56,8 @@ class MainWindow(Frame):
         """whether the maker has been asked about unsaved work already, as the whole program ends"""
         folder = self.windows.journal_folder
         self.journal = Journal(folder, self) if folder is not None else None
-        self.sheet_writer = self.pins = None
-        self.laying = False
+        self.pins = None
         self.lay_out()
-        self.rooms = Rooms(self)
-        self.front = Front(self, self.work)
         self.keyboard = Keyboard(self)
         self.held_page = HeldPage(self)
         self.tagged = AtPointer(self)
@@ -186,20 +179,6 @@ class MainWindow(Frame):
         self.tools.show_edge_kind(self.chooser.options.kind)
         self.foot.follow(" · ".join(word for word in (shown.readout, shown.snapped) if word))
 
-    @property
-    def room(self) -> StageRoom | None:
-        """The room of the stage on show, if it has one."""
-        return self.rooms[self.stage]
-
-    def take_in(self, room: StageRoom) -> None:
-        """Place the widgets of a room that has just been made."""
-        if room.centre is not None:
-            self.paper.addWidget(room.centre)
-        if room.panel is not None:
-            self.side.add_room(room.panel)
-        if room.strip is not None:
-            self.tools.add_strip(room.key, room.strip)
-
     def show_room(self) -> None:
         room = self.room
         self.paper.setCurrentWidget(self.canvas if room is None or room.centre is None else room.centre)
@@ -285,11 +264,6 @@ class MainWindow(Frame):
     def focusNextPrevChild(self, onward: bool) -> bool:
         """Tab leads through the window as it is read."""
         return walk.step(self, onward)
-
-    @property
-    def parts(self) -> tuple[QWidget, ...]:
-        """The parts of the window, as F6 leads through them."""
-        return (self.stages, self.tools, self.beside, self.side.upper, self.side.lower)
 
     def set_tool(self, tool: str) -> None:
         self.hand.cancel()

@@ -10,7 +10,7 @@ from PySide6.QtGui import QGuiApplication
 from app.window.stages import STAGES
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 USUAL = QSize(1360, 880)
 GRIP = QSize(120, 40)
@@ -18,7 +18,7 @@ GRIP = QSize(120, 40)
 FIRST_STAGE = "tuners"
 
 
-def restore(window: MainWindow) -> None:
+def restore(window: Frame) -> None:
     """Put the window where it was last, or somewhere sound."""
     settings = window.settings
     window.resize(USUAL.boundedTo(QGuiApplication.primaryScreen().availableSize()))
@@ -31,7 +31,7 @@ def restore(window: MainWindow) -> None:
             divide(state)
 
 
-def keep(window: MainWindow) -> None:
+def keep(window: Frame) -> None:
     """Note where the window lies, how it is divided and which stage it shows."""
     settings = window.settings
     settings.setValue("geometry", window.saveGeometry())
@@ -46,7 +46,7 @@ def kept_stage(settings: QSettings) -> str:
     return stage if any(stage == known.key for known in STAGES) else FIRST_STAGE
 
 
-def to_reach(window: MainWindow) -> None:
+def to_reach(window: Frame) -> None:
     """Bring back a window that lies outside every screen, or is larger than its own."""
     screens = [screen.availableGeometry() for screen in QGuiApplication.screens()]
     mended = reachable(window.geometry(), screens)
@@ -72,7 +72,7 @@ def reachable(place: QRect, screens: list[QRect]) -> QRect:
     return QRect(QPoint(x, y), size)
 
 
-def beside(window: MainWindow, other: MainWindow, step: int) -> None:
+def beside(window: Frame, other: Frame, step: int) -> None:
     """Lay a new window a step to the right and down of another, as large as that, or at the upper left where no room is."""
     if other.isMaximized() or other.isFullScreen():
         return

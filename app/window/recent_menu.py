@@ -14,13 +14,13 @@ from app.window.there import There
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
 class RecentMenu(QObject):
     """Fills the submenu `recent` of the window's actions whenever it opens: other windows write the same list."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._w = window
         self._menu = window.actions_["recent"].menu()

@@ -22,14 +22,14 @@ from geometry.layout import Headstock
 from geometry.saying import say
 
 if TYPE_CHECKING:
+    from app.window.frame import Frame
     from app.window.front.page import FrontPage
-    from app.window.main import MainWindow
 
 
 class Front(QObject):
     """Owns the front page of a window. The page is made when it is first shown, its pictures after that, one by one."""
 
-    def __init__(self, window: MainWindow, work: QWidget) -> None:
+    def __init__(self, window: Frame, work: QWidget) -> None:
         super().__init__(window)
         self._window = window
         self._work = work
@@ -118,7 +118,7 @@ class Front(QObject):
             from app.window.front.bare import begin_bare
             begin_bare(self._window)
         else:
-            self._window.commands.run(way)
+            self._window.do(way)
 
     def _sample(self, file: Path) -> None:
         try:

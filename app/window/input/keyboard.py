@@ -19,7 +19,7 @@ from geometry.saying import say
 from geometry.vectors import Vec2
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 PULLED = ("section", "picture")
 """Tools that pull from a press to letting go: Space puts the pen down, and lifts it again."""
@@ -33,7 +33,7 @@ ARROWS = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0,
 class Keyboard(QObject):
     """Takes keys of the canvas, and those that lead through the window."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._w = window
         self.pen: Vec2 | None = None

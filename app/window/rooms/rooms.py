@@ -10,7 +10,7 @@ from app.window.rooms.room import StageRoom
 from app.window.warming import Warming
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 ROOMS = {
     "strings": ("app.window.rooms.string_room", "StringRoom"),
@@ -30,7 +30,7 @@ SOON = ("app.window.running.fault_dialog", "app.window.dialogs.offset_dialog", "
 class Rooms:
     """Holds the rooms of one window."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         self._window = window
         self._made: dict[str, StageRoom] = {}
         self.chances = ChanceWatch(window)

@@ -22,10 +22,10 @@ from geometry.saying import say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 
-def write_sheets(window: MainWindow) -> None:
+def write_sheets(window: Frame) -> None:
     """Ask for a folder and write the sheets of the layout on show into it; one writing at a time."""
     if window.sheet_writer is not None and window.sheet_writer.busy:
         window.say(say("The sheets are being written already."))
@@ -43,7 +43,7 @@ def write_sheets(window: MainWindow) -> None:
 class SheetWriter(QObject):
     """One writing of sheets. It can be stopped until the first file is written: there are all files or none."""
 
-    def __init__(self, window: MainWindow, folder: Path) -> None:
+    def __init__(self, window: Frame, folder: Path) -> None:
         super().__init__(window)
         self._window = window
         self._folder = folder

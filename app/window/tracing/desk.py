@@ -12,7 +12,7 @@ from geometry.edits.picture import lay_picture, picture_of, set_picture
 from geometry.saying import say
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 STEP = 0.2
 FAINTEST = 0.2
@@ -23,7 +23,7 @@ NEEDS_PICTURE = ("trace outline", "move picture", "picture shown", "picture lock
 class PictureDesk(QObject):
     """Carries out the actions of the menu Picture; every change is one step of the history."""
 
-    def __init__(self, window: MainWindow) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._w = window
 

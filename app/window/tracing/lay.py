@@ -23,12 +23,12 @@ from geometry.saying import say
 from geometry.units import format_close
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 KINDS = say("Pictures (*.jpg *.jpeg *.png *.tif *.tiff *.bmp *.webp *.gif)")
 
 
-def lay_picture(window: MainWindow, path: Path | None = None) -> None:
+def lay_picture(window: Frame, path: Path | None = None) -> None:
     """Ask for a picture and where it lies; one step of the history."""
     if path is None:
         folder = str(window.document.path.parent if window.document.path else Path.home())
@@ -64,7 +64,7 @@ def lay_picture(window: MainWindow, path: Path | None = None) -> None:
             window.say(say("The picture lies behind the drawing. Trace it with Trace the picture, or draw over it."))
 
 
-def _begun(window: MainWindow, name: str, nut: float) -> Headstock:
+def _begun(window: Frame, name: str, nut: float) -> Headstock:
     """A layout to trace into: from the usual numbers and the nut in the picture (mm), its outline waits to be replaced."""
     _, layout, _ = mended(replace(usual_numbers(window.unit), nut_width=round(nut, 1)))
     return replace(with_own_rack(window, layout), name=name, about="")

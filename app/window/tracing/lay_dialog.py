@@ -35,7 +35,7 @@ from geometry.units import format_close
 from geometry.vectors import Vec2
 
 if TYPE_CHECKING:
-    from app.window.main import MainWindow
+    from app.window.frame import Frame
 
 SHEET = (210.0, 297.0)
 """A4, mm (ISO 216)."""
@@ -62,7 +62,7 @@ class _Unplaced(GeometryError):
 class LayDialog(ReadInOrder, QDialog):
     """Two points or four corners give size and plane, two ends of the nut give place and direction."""
 
-    def __init__(self, window: MainWindow, name: str, read: PictureRead) -> None:
+    def __init__(self, window: Frame, name: str, read: PictureRead) -> None:
         super().__init__(window)
         self.setWindowTitle(say("Lay {name} behind the drawing", name=name))
         self._window = window
