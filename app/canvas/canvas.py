@@ -96,7 +96,7 @@ class Canvas(QWidget):
         bold = _bold(self.font())
         self._snags = SnagLayer(self._scene, theme, bold)
         self.pen = Pen(self._scene, theme)
-        self.tag = PointerTag(self._scene, self.view, theme, small)
+        self.tag = PointerTag(self._scene, self.view, theme, small, self._snags.near)
         self.chances = ChanceLayer(self._scene, theme, bold)
         self.set_theme(theme)
 

@@ -9,7 +9,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QPixmap
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
-from app.canvas.free_room import FreeRoom
+from app.canvas.free_room import Box, FreeRoom
 from app.look.plates import plate
 from app.look.signs import sign_path
 from app.look.sizes import px, sizes
@@ -225,6 +225,18 @@ class SnagLayer:
         """Pixels of the zoomed drawing, y down, that rings and cards take."""
         return [item.boundingRect().translated(item.x() * self._scale, -item.y() * self._scale)
                 for item in self._items]
+
+    def near(self, at: Vec2, far: float) -> list[Box]:
+        """What rings and cards take within so many pixels of a place (mm), in pixels from there, y down."""
+        reach, found = RING * sizes().factor, []
+        for (snag, _), box in zip(self._shown, self._laid[1], strict=True):
+            x, y = (snag.where[0] - at[0]) * self._scale, (at[1] - snag.where[1]) * self._scale
+            if abs(x) > far or abs(y) > far:
+                continue
+            found.append((x - reach, x + reach, y - reach, y + reach))
+            if not box.isEmpty():
+                found.append((x + box.left(), x + box.right(), y + box.top(), y + box.bottom()))
+        return found
 
     def look(self, pixels_per_mm: float) -> None:
         """Lay the cards anew for another zoom."""

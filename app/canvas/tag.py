@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import lru_cache
 
 from msgspec import Struct
@@ -9,6 +10,7 @@ from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGraphicsView
 
+from app.canvas.free_room import Box
 from app.look.plates import plate
 from app.look.sizes import px, sizes
 from app.look.theme import Theme
@@ -19,6 +21,13 @@ WIDEST = 270.0
 OFF = 18.0
 """Pixels between the pointer and the card."""
 PAD = 8.0
+CARD = 200.0
+"""How far the card of a snag may reach from its ring, in pixels at 100 %."""
+SIDES = ((False, False), (False, True), (True, False), (True, True))
+"""Whether the card stands before the pointer, across and along the screen; the first is the usual one."""
+
+Near = Callable[[Vec2, float], list[Box]]
+"""What has to be seen within so many pixels of a place (mm), in pixels from there."""
 
 
 class Tag(Struct, frozen=True):
@@ -33,10 +42,11 @@ class Tag(Struct, frozen=True):
         return bool(self.lines or self.snapped or self.entries)
 
 
-def _beside(at: int, long: float, room: int) -> float:
-    """Where a card of some pixels begins, from the pointer: behind it, before it where there is no room, never over the
-    border: the hand may drag beyond it, and a long sentence may fit on neither side."""
-    off = OFF if at + OFF + long < room else -OFF - long
+def _beside(at: int, long: float, room: int, before: bool) -> float:
+    """Where a card of some pixels begins, from the pointer: behind it or before it, on the other side where there is no room,
+    never over the border: the hand may drag beyond it, and a long sentence may fit on neither side."""
+    fits = at - OFF - long >= 0 if before else at + OFF + long < room
+    off = -OFF - long if before == fits else OFF
     return max(min(off, room - long - at), -at)
 
 
@@ -51,11 +61,13 @@ class _Row(Struct):
 
 
 class PointerTag(QGraphicsItem):
-    """The card. It stands below and right of the pointer, and changes sides near the border of the view."""
+    """The card. It stands below and right of the pointer, and changes sides near the border of the view and where it would cover
+    more of what has to be seen."""
 
-    def __init__(self, scene: QGraphicsScene, view: QGraphicsView, theme: Theme, font: QFont) -> None:
+    def __init__(self, scene: QGraphicsScene, view: QGraphicsView, theme: Theme, font: QFont, near: Near) -> None:
         super().__init__()
-        self._view, self._theme = view, theme
+        self._view, self._theme, self._near = view, theme, near
+        self._sides = SIDES[0]
         self.set_font(font)
         self._tag = Tag()
         self._box = self._bounds = QRectF()
@@ -74,17 +86,14 @@ class PointerTag(QGraphicsItem):
         """Stand at a place (mm) with these words; away without a place or words."""
         if at is None or not tag:
             self.hide()
+            self._sides = SIDES[0]
             return
         if tag != self._tag or not self._rows:
             self._tag = tag
             self._rows = self._lay(tag)
             self._size = QSizeF(max(row.box.right() for row in self._rows) + PAD, self._rows[-1].box.bottom() + PAD - 1)
             self.update()
-        width, height = self._size.width(), self._size.height()
-        pixel, port = self._view.mapFromScene(QPointF(*at)), self._view.viewport().rect()
-        x = _beside(pixel.x(), width, port.width())
-        y = _beside(pixel.y(), height, port.height())
-        box = QRectF(x, y, width, height)
+        box = self._clear_box(at)
         if box != self._box:
             self.prepareGeometryChange()
             self._box, self._bounds = box, box.adjusted(-2, -2, 2, 2)
@@ -105,6 +114,22 @@ class PointerTag(QGraphicsItem):
         self._size = QSizeF()
 
     # ---- inside ---------------------------------------------------------
+    def _clear_box(self, at: Vec2) -> QRectF:
+        """The card from the pointer, where it covers least; it stays on its sides for as long as no others are better."""
+        width, height = self._size.width(), self._size.height()
+        pixel, port = self._view.mapFromScene(QPointF(*at)), self._view.viewport().rect()
+        taken = self._near(at, max(width, height) + px(CARD))
+        best: tuple[int, QRectF] | None = None
+        for sides in (self._sides, *SIDES):
+            x = _beside(pixel.x(), width, port.width(), sides[0])
+            y = _beside(pixel.y(), height, port.height(), sides[1])
+            covered = sum(left < x + width and right > x and top < y + height and bottom > y for left, right, top, bottom in taken)
+            if best is None or covered < best[0]:
+                best, self._sides = (covered, QRectF(x, y, width, height)), sides
+            if not covered:
+                break
+        return best[1]
+
     def _lay(self, tag: Tag) -> list[_Row]:
         """Every row, from the card's corner."""
         rows: list[_Row] = []

@@ -580,6 +580,10 @@
         <translation>Eine Tasche mit runden Enden reicht mindestens um ihre halbe Breite in die Kopfplatte.</translation>
     </message>
     <message>
+        <source>A press sets a node; on the first one, or with Enter, the line closes.</source>
+        <translation>Ein Klick setzt einen Knoten; auf dem ersten oder mit der Eingabetaste schließt sich die Linie.</translation>
+    </message>
+    <message>
         <source>A press where the pen stands; a section line and a picture are pulled from one Space to the next</source>
         <translation>Ein Klick, wo der Stift steht; Schnittlinie und Bild werden von einer Leertaste zur nächsten gezogen</translation>
     </message>
@@ -2168,8 +2172,8 @@
         <translation>Doppelklick auf eine Kante</translation>
     </message>
     <message>
-        <source>Double-click the edge to add a node. Hold a node to type its place.</source>
-        <translation>Doppelklick auf die Kante fügt einen Knoten hinzu. Einen Knoten halten, um seinen Ort einzugeben.</translation>
+        <source>Double-click the edge to add a node, a node to make it smooth or a corner. Hold a node to type its place.</source>
+        <translation>Ein Doppelklick auf die Kante fügt einen Knoten hinzu, auf einen Knoten macht er ihn glatt oder zur Ecke. Einen Knoten halten, um seinen Ort einzugeben.</translation>
     </message>
     <message>
         <source>Down</source>
@@ -4784,6 +4788,10 @@
         <translation>{n} Knoten rücken</translation>
     </message>
     <message>
+        <source>Numbers can be typed, Tab leads from one to the next. The keys S, A, T and C choose a straight edge, an arc, one that goes on without a corner, and a curve: pull before letting go to bend it. Backspace takes the last node back.</source>
+        <translation>Zahlen lassen sich eingeben, Tab führt von einer zur nächsten. Die Tasten S, A, T und C wählen eine gerade Kante, einen Bogen, einen, der ohne Ecke weiterführt, und eine Kurve: vor dem Loslassen ziehen, um sie zu biegen. Die Rücktaste nimmt den letzten Knoten zurück.</translation>
+    </message>
+    <message>
         <source>Nut and blank stay, as every layout has them: change their numbers instead.</source>
         <translation>Sattel und Rohling bleiben, denn jeder Entwurf hat sie: ändern Sie stattdessen ihre Zahlen.</translation>
     </message>
@@ -5468,8 +5476,8 @@
         <translation>Klicken, wohin das Sattelende kommt, dann das Spitzenende.</translation>
     </message>
     <message>
-        <source>Press where the outline leaves the nut line, then each node up to the centreline: the bass side follows. Type numbers, Tab between them; keys s, a, t and c choose straight, arc, tangent arc and curve.</source>
-        <translation>Klicken, wo der Umriss die Sattellinie verlässt, dann jeden Knoten bis zur Mittellinie: die Bassseite folgt. Zahlen eingeben, Tab dazwischen; Tasten s, a, t und c wählen Gerade, Bogen, Tangentenbogen und Kurve.</translation>
+        <source>Press where the outline leaves the nut line, then for each node up to the centreline: the other side follows.</source>
+        <translation>Klicken, wo der Umriss die Sattellinie verlässt, dann für jeden Knoten bis zur Mittellinie: die andere Seite folgt.</translation>
     </message>
     <message>
         <source>Preview of the drawing</source>

@@ -56,6 +56,8 @@ from geometry.tolerance import TOUCH
 from geometry.units import LengthUnit, format_close, format_down, format_size
 
 SIDES = (("bass", term("bass")), ("treble", term("treble")))
+SHAPING = say("Double-click the edge to add a node, a node to make it smooth or a corner. Hold a node to type its place.")
+"""What an outline takes from the hand."""
 
 
 class Page(Struct, frozen=True):
@@ -74,7 +76,7 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
     if loop is not None and node is not None and 0 <= node < len(loop.nodes):
         return _node(layout, id, node)
     if id == "outline":
-        return Page(say("Outline"), [FieldRow(say("Nodes"), "fact", str(len(layout.outline.nodes))),
+        return Page(say("Outline"), [FieldRow(SHAPING, "note"), FieldRow(say("Nodes"), "fact", str(len(layout.outline.nodes))),
                                 *outline_size(layout, unit)], [])
     if id == "blank":
         return Page(say("Blank"), [], blank_rows(layout))

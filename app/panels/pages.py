@@ -43,9 +43,8 @@ def blank_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
 
 
 def outline_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
-    """Size of the outline and what to do next."""
-    return [*outline_size(layout, unit),
-            FieldRow(say("Double-click the edge to add a node. Hold a node to type its place."), "heading")]
+    """Size of the outline."""
+    return outline_size(layout, unit)
 
 
 def slots_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:

@@ -136,6 +136,11 @@ class ToolBar(QWidget):
         self._tools["hold"].setChecked(True)
         self.set_stage("tuners")
 
+    @property
+    def about(self) -> str:
+        """What the tool in hand does, in a sentence; "" where its word says all."""
+        return self._tools[self.tool].accessibleDescription()
+
     def set_stage(self, stage: str) -> None:
         """Show the tools of a stage."""
         self._stage = stage

@@ -8,7 +8,7 @@ from PySide6.QtTest import QTest
 
 from app.canvas.tag import Tag
 from app.look.theme import LAMP
-from geometry.edits import plan_point
+from geometry.edits import move_tuner, plan_point
 from geometry.layout import loop_path
 from tests.gui.bench import Bench
 
@@ -111,3 +111,35 @@ def test_a_sentence_that_fits_on_neither_side_of_the_pointer_stays_in_the_view(b
         bench.window.canvas.tag.show_at(bench.view.mapToScene(QPoint(x, 200)).toTuple(), long)
         assert within(bench), x
     bench.window.canvas.tag.show_at(None, Tag())
+
+
+def test_the_card_changes_sides_where_it_would_cover_the_sign_of_a_snag(bench):
+    canvas, at = bench.window.canvas, (0.0, 90.0)
+    tag, taken = canvas.tag, []
+    canvas.tag._near = lambda *_: taken
+    said = Tag(("12 mm", "40 mm"), "grid 1 mm")
+    tag.show_at(at, said)
+    usual = tag.boundingRect()
+    assert usual.left() > 0 < usual.top()
+    taken.append((usual.left() + 5, usual.left() + 9, usual.top() + 5, usual.top() + 9))
+    tag.show_at(at, said)
+    assert not tag.boundingRect().intersects(usual)
+    other = tag.boundingRect()
+    taken[:] = [(-2000.0, 2000.0, -2000.0, 2000.0)]
+    tag.show_at(at, said)
+    assert tag.boundingRect() == other, "no side is better: it stays where it is"
+    tag.show_at(None, Tag())
+    taken.clear()
+    tag.show_at(at, said)
+    assert tag.boundingRect() == usual
+
+
+def test_what_rings_and_cards_take_is_told_from_the_pointer(bench):
+    bench.window.document.apply("Set", move_tuner(bench.layout, "treble face 2", plan_point(bench.layout, "treble face 1")))
+    canvas = bench.window.canvas
+    snag = next(one for one in bench.window.document.result.snags if one.grade == "spoils the work")
+    x, y = snag.where[:2]
+    boxes = canvas._snags.near((x - 10.0, y), 1000.0)
+    scale = bench.view.pixels_per_mm
+    assert any(left < 10 * scale < right and top < 0 < bottom for left, right, top, bottom in boxes)
+    assert not canvas._snags.near((x + 5000.0, y), 1000.0)

@@ -5,15 +5,19 @@ import pytest
 from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QDialog
+from PySide6.QtWidgets import QApplication, QDialog, QLabel
 
 from app.formats import headstock
+from app.look.descendants import below
 from app.look.theme import LAMP
+from app.panels.describe import SHAPING
 from app.window import ask
 from app.window.demo import samples
 from app.window.front import numbers_dialog
+from app.window.front.bare import begin_bare
 from app.window.front.numbers_dialog import NumbersDialog
 from app.window.importing.importing import ImportDialog
+from app.window.stage_pages import DRAWING, HALF, NODES
 from geometry.checks import check
 from tests.gui.hands import drop, fill, pick, typed
 from tests.waiting import press
@@ -285,3 +289,24 @@ def test_what_is_left_to_look_at_is_named(numbers, qtbot):
     assert "0 spoil the work, 0 tight" in numbers._says.text()
     assert numbers._left.isVisible() and numbers._left.text() == "To look at later: Deeper than the quill travels."
     assert "quill" in numbers._left.toolTip()
+
+
+def test_whoever_draws_it_is_told_how_for_as_long_as_the_tool_is_in_hand(bench, front):
+    """The foot tells of the pointer as soon as it moves; the panel keeps saying what the tool wants."""
+    bench.window.tools.hardware.setCurrentIndex(3)
+    begin_bare(bench.window)
+
+    def told():
+        bench.window.held_page.show()
+        return [label.text() for label in below(bench.window.side, QLabel) if label.isVisible()]
+
+    bench.move((20.0, 60.0))
+    assert any(HALF in words and DRAWING in words for words in told())
+    press(bench.window.tools.mirrored)
+    assert any(NODES in words for words in told())
+    bench.window.set_tool("hold")
+    assert SHAPING in told() and not any(DRAWING in words for words in told())
+    bench.window.set_stage("tuners")
+    bench.window.set_tool("hole")
+    assert bench.window.tools.about in told()
+    assert bench.window.tools.hardware.currentIndex() == 0, "of a layout without tuners the first hardware is offered"

@@ -29,5 +29,3 @@ def begin_bare(window: Frame) -> None:
         window.set_stage("outline")
         window.tools.mirrored.setChecked(True)
         window.set_tool("draw outline")
-        window.say(say("Press where the outline leaves the nut line, then each node up to the centreline: the bass side follows. "
-                       "Type numbers, Tab between them; keys s, a, t and c choose straight, arc, tangent arc and curve."))

@@ -22,14 +22,14 @@ class GestureChooser:
 
     def offer_hardware(self) -> None:
         """Offer the hardware of the layout of record, not of what hangs at the pointer, which may bring its mirror image and take it
-        away again; of a layout just opened, what most of its tuners are."""
+        away again; of a layout just opened, what most of its tuners are, without any the first that it has."""
         layout = self._document.layout
         used = Counter(tuner.pattern for tuner in layout.tuners)
         self._tools.set_hardware([pattern.id for pattern in layout.patterns], used)
         if self._document.history is not self._history:
             self._history = self._document.history
-            if used:
-                self._tools.hardware.setCurrentText(max(used, key=used.__getitem__))
+            first = layout.patterns[0].id if layout.patterns else ""
+            self._tools.hardware.setCurrentText(max(used, key=used.__getitem__, default=first))
 
     def refresh(self, unit: LengthUnit, grid: float, shape: bool) -> None:
         """Take over the choices of the tool strip. `shape` lets nodes be taken hold of at once."""
