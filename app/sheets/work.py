@@ -65,7 +65,7 @@ class Work(Struct, frozen=True, dict=True):
     @cached_property
     def letters(self) -> str:
         """Of the plan: see plan_letters."""
-        return plan_letters(self.layout, self.order.steps)
+        return plan_letters(self.layout, self.order.steps, self.plans)
 
     @property
     def plan_words(self) -> str:

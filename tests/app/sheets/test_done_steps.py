@@ -14,6 +14,8 @@ from app.sheets.router_pages import routed
 from geometry.book import set_minutes, task_of, tick_off
 from geometry.drawing import Label, Stroke
 from geometry.edits import nudge, remove_features, rename
+from geometry.edits.hardware import copy_pattern
+from geometry.edits.rack import add_entry, remove_entry, set_in_rack, sort_shelf
 from geometry.layout import Pin
 from geometry.sequence import moved, numbered
 from tests.app.sheets.printed import layout, made, section, work
@@ -127,15 +129,33 @@ def test_pages_and_cards_of_one_plan_bear_its_letters_and_no_other_does():
     assert len({plan.letters, *(plan_work(one).letters for one in others)}) == 4
 
 
+def test_of_the_rack_and_the_hardware_only_what_the_plan_uses_counts():
+    head, plan = layout("demo"), work("demo")
+    rack, passes = head.rack, [one for of in plan.plans for one in of.best.passes]
+    used = next(bit for bit in rack.bits if bit.id == passes[0].bit)
+    more = rack
+    for shelf in ("bits", "bushes", "drills"):
+        more = sort_shelf(add_entry(more, shelf), shelf)
+    more = replace(more, bits=tuple(replace(bit, about="another word") for bit in more.bits))
+    same = (replace(head, rack=more), copy_pattern(head, head.patterns[0].id),
+            replace(head, patterns=tuple(replace(one, about="another word") for one in head.patterns)))
+    assert {plan_work(one).letters for one in same} == {plan.letters}
+    drill = next(op.setup.bit for op in plan.ops if op.kind == "bore")
+    other = (replace(head, rack=set_in_rack(rack, ("bits", used.id, "cutting_length"), used.cutting_length - 1.0)),
+             replace(head, rack=remove_entry(rack, "drills", drill)),
+             replace(head, rack=remove_entry(rack, "bits", used.id), template=replace(head.template, bit=None)))
+    assert len({plan.letters, *(plan_work(one).letters for one in other)}) == 4
+
+
 def test_the_letters_are_those_of_the_file_and_of_layouts_with_more_fields():
-    head, steps = layout("demo"), work("demo").order.steps
+    head, plan = layout("demo"), (work("demo").order.steps, work("demo").plans)
     nut, *pins = head.pins
     whole = replace(head, pins=(replace(nut, at=(-0.0, 26)), *pins), blank=replace(head.blank, tip=200))
-    assert plan_letters(decode(encode(whole)), steps) == plan_letters(whole, steps) == plan_letters(head, steps)
+    assert plan_letters(decode(encode(whole)), *plan) == plan_letters(whole, *plan) == plan_letters(head, *plan)
     had = [(f.name, f.type) if f.required else (f.name, f.type, f.default) for f in fields(Pin)]
     more = defstruct("Pin", [*had, ("new", str, "")], kw_only=True, frozen=True)
     newer = replace(head, pins=tuple(more(id=pin.id, at=pin.at, diameter=pin.diameter) for pin in head.pins))
-    assert plan_letters(newer, steps) == plan_letters(head, steps)
+    assert plan_letters(newer, *plan) == plan_letters(head, *plan)
 
 
 def test_who_takes_the_ticks_back_has_the_best_order_again():
