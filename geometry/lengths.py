@@ -113,9 +113,9 @@ def place(at: Vec2) -> str:
             say("{across} across to the bass, {along} along", across=across, along=along))
 
 
-def from_nut(y: float, told: str) -> str:
-    """How far along something lies (mm, negative behind the nut line) in words, with `told` for the length itself."""
-    return say("{along} behind the nut line", along=told) if y < 0 else say("{along} from the nut line", along=told)
+def from_line(y: float, told: str, line: str) -> str:
+    """How far along something lies (mm, negative behind) from the nut line or base line (square_line), with `told` for the length itself."""
+    return say("{along} behind the {line}", along=told, line=line) if y < 0 else say("{along} from the {line}", along=told, line=line)
 
 
 def up(length: float) -> float:

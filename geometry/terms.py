@@ -17,7 +17,7 @@ POCKET, HOLE_THERE = "pocket that is there", "hole that is there"
 
 TERMS = frozenset({
     # sides and faces
-    "face", "back", "bass", "treble", "bass edge", "treble edge", "nut", "tip", "nut line", "centreline", "outline",
+    "face", "back", "bass", "treble", "bass edge", "treble edge", "nut", "tip", "nut line", "base line", "centreline", "outline",
     "tip end", "nut end", "seat",
     # walls and edges of a slot
     "rail", "inner wall",

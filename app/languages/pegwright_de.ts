@@ -244,8 +244,8 @@
         <translation>, die Stiftlöcher verschließen ({pins})</translation>
     </message>
     <message>
-        <source>, the back paper to centreline and nut line squared round</source>
-        <translation>, den Rückbogen auf die herumgewinkelte Mittel- und Sattellinie</translation>
+        <source>, the back paper to centreline and {line} squared round</source>
+        <translation>, den Rückbogen auf Mittellinie und herumgewinkelte {line}</translation>
     </message>
     <message>
         <source>, the last in the corners</source>
@@ -976,8 +976,8 @@
         <translation>Entlang der Kante</translation>
     </message>
     <message>
-        <source>Along, from the nut line</source>
-        <translation>Längs, von der Sattellinie</translation>
+        <source>Along, from the {line}</source>
+        <translation>Längs, von der {line}</translation>
     </message>
     <message>
         <source>Along, to the tip</source>
@@ -1124,12 +1124,12 @@
         <translation>Bogen</translation>
     </message>
     <message>
-        <source>Arc length from the nut line to the first of the row.</source>
-        <translation>Bogenlänge von der Sattellinie bis zur ersten der Reihe.</translation>
+        <source>Arc length from the {line} to the first of the row.</source>
+        <translation>Bogenlänge von der {line} bis zur ersten der Reihe.</translation>
     </message>
     <message>
-        <source>Arc length from the nut line.</source>
-        <translation>Bogenlänge von der Sattellinie.</translation>
+        <source>Arc length from the {line}.</source>
+        <translation>Bogenlänge von der {line}.</translation>
     </message>
     <message>
         <source>Arrow keys</source>
@@ -1320,8 +1320,8 @@
         <translation>Aus Zahlen, einem Beispiel, einer Zeichnung oder einem Bild beginnen.</translation>
     </message>
     <message>
-        <source>Begins, from the nut line</source>
-        <translation>Beginnt, von der Sattellinie</translation>
+        <source>Begins, from the {line}</source>
+        <translation>Beginnt, von der {line}</translation>
     </message>
     <message>
         <source>Begun from a few numbers; every part of it can be changed.</source>
@@ -1616,12 +1616,12 @@
         <translation>Mittellinie bis Diskantkante</translation>
     </message>
     <message>
-        <source>Centres of {drill}, all {across}, from the nut line: {along}.</source>
-        <translation>Mitten für {drill}, alle {across}, von der Sattellinie: {along}.</translation>
+        <source>Centres of {drill}, all {across}, from the {line}: {along}.</source>
+        <translation>Mitten für {drill}, alle {across}, von der {line}: {along}.</translation>
     </message>
     <message>
-        <source>Centres of {drill}, from the nut line (and from the centreline): {each}.</source>
-        <translation>Mitten für {drill}, von der Sattellinie (und von der Mittellinie): {each}.</translation>
+        <source>Centres of {drill}, from the {line} (and from the centreline): {each}.</source>
+        <translation>Mitten für {drill}, von der {line} (und von der Mittellinie): {each}.</translation>
     </message>
     <message>
         <source>Chan&amp;ges to this layout</source>
@@ -1972,8 +1972,8 @@
         <translation>Aus einem Brett</translation>
     </message>
     <message>
-        <source>Cut it out, fold it back along both fold lines and glue it on the square blank, nut line on nut line: it marks the face and both edges.</source>
-        <translation>Ausschneiden, an beiden Falzlinien zurückfalten und auf den geraden Rohling kleben, Sattellinie auf Sattellinie: er zeigt Vorderseite und beide Kanten.</translation>
+        <source>Cut it out, fold it back along both fold lines and glue it on the square blank, {line} on {line}: it marks the face and both edges.</source>
+        <translation>Ausschneiden, an beiden Falzlinien zurückfalten und auf den geraden Rohling kleben, {line} auf {line}: er zeigt Vorderseite und beide Kanten.</translation>
     </message>
     <message>
         <source>Cut it {needed} mm larger.</source>
@@ -2004,12 +2004,12 @@
         <translation>Die Fläche {needed} mm flacher ausarbeiten.</translation>
     </message>
     <message>
-        <source>Cut the template to its paper, true its edges, and mark centreline and nut line on both of its sides.</source>
-        <translation>Die Schablone nach ihrem Papier schneiden, Kanten nacharbeiten, Mittel- und Sattellinie auf beiden Seiten anreißen.</translation>
+        <source>Cut the template to its paper, true its edges, and mark centreline and {line} on both of its sides.</source>
+        <translation>Die Schablone nach ihrem Papier schneiden, Kanten nacharbeiten, Mittellinie und {line} auf beiden Seiten anreißen.</translation>
     </message>
     <message>
-        <source>Cut two templates to the paper: openings and pin holes in a board as large as the blank, and another along the outside line for the outline; true their edges, and mark centreline and nut line on both of their sides.</source>
-        <translation>Zwei Schablonen nach dem Papier schneiden: Öffnungen und Stiftlöcher in ein Brett so groß wie der Rohling, eine zweite entlang der äußeren Linie für den Umriss; Kanten nacharbeiten, Mittel- und Sattellinie auf beiden Seiten beider Bretter anreißen.</translation>
+        <source>Cut two templates to the paper: openings and pin holes in a board as large as the blank, and another along the outside line for the outline; true their edges, and mark centreline and {line} on both of their sides.</source>
+        <translation>Zwei Schablonen nach dem Papier schneiden: Öffnungen und Stiftlöcher in ein Brett so groß wie der Rohling, eine zweite entlang der äußeren Linie für den Umriss; Kanten nacharbeiten, Mittellinie und {line} auf beiden Seiten beider Bretter anreißen.</translation>
     </message>
     <message>
         <source>Cut {name}</source>
@@ -2468,8 +2468,8 @@
         <translation>Hirnholz auf {length} bei {middle}: leicht führen und die Ecke bei {last}, wo die Fasern ausbrechen, hinterlegen.</translation>
     </message>
     <message>
-        <source>Ends, from the nut line</source>
-        <translation>Endet, von der Sattellinie</translation>
+        <source>Ends, from the {line}</source>
+        <translation>Endet, von der {line}</translation>
     </message>
     <message>
         <source>Enter</source>
@@ -2592,8 +2592,8 @@
         <translation>Vorderseite oben: entlang {slot} {many} bohren, {diameter} weit, {how}{apart}.{chop}</translation>
     </message>
     <message>
-        <source>Face up: from {begins} above the nut line file a slope {half} wide down to {slot}, from nothing to {depth} deep over {length} ({angle:.1f} degrees).</source>
-        <translation>Vorderseite oben: ab {begins} über der Sattellinie eine {half} breite Schräge bis {slot} feilen, von null auf {depth} Tiefe über {length} ({angle:.1f} Grad).</translation>
+        <source>Face up: from {begins} above the {line} file a slope {half} wide down to {slot}, from nothing to {depth} deep over {length} ({angle:.1f} degrees).</source>
+        <translation>Vorderseite oben: ab {begins} über der {line} eine {half} breite Schräge bis {slot} feilen, von null auf {depth} Tiefe über {length} ({angle:.1f} Grad).</translation>
     </message>
     <message>
         <source>Fastest setting</source>
@@ -2812,10 +2812,6 @@
         <translation>Von der Vorderseite hinab; leer geht der Schlitz durch.</translation>
     </message>
     <message>
-        <source>From the nut line, positive to the tip.</source>
-        <translation>Von der Sattellinie, positiv zur Spitze.</translation>
-    </message>
-    <message>
         <source>From the outline square in to the posts of the row.</source>
         <translation>Vom Umriss rechtwinklig hinein zu den Wellen der Reihe.</translation>
     </message>
@@ -2850,6 +2846,10 @@
     <message>
         <source>From the surface that it starts from; left empty it goes through.</source>
         <translation>Von der Fläche, an der sie beginnt; leer geht sie durch.</translation>
+    </message>
+    <message>
+        <source>From the {line}, positive to the tip.</source>
+        <translation>Von der {line}, positiv zur Spitze.</translation>
     </message>
     <message>
         <source>From tuner to tuner</source>
@@ -2900,8 +2900,8 @@
         <translation>Ein Ohr anleimen</translation>
     </message>
     <message>
-        <source>Glue it on the back, nut line and centreline on their marks: prick what is drilled from behind (full circles).</source>
-        <translation>Auf die Rückseite kleben, Sattel- und Mittellinie auf ihre Anrisse: ankörnen, was von hinten gebohrt wird (volle Kreise).</translation>
+        <source>Glue it on the back, {line} and centreline on their marks: prick what is drilled from behind (full circles).</source>
+        <translation>Auf die Rückseite kleben, {line} und Mittellinie auf ihre Anrisse: ankörnen, was von hinten gebohrt wird (volle Kreise).</translation>
     </message>
     <message>
         <source>Glue it on the template sheet, prick every cross, cut. {words}</source>
@@ -2920,8 +2920,8 @@
         <translation>{ear} anleimen, bevor diese gebohrt werden, und den Leim aushärten lassen.</translation>
     </message>
     <message>
-        <source>Glue with the nut line and the centreline on lines squared on the wood. Prick where the hairlines cross. Dashed circles are drilled from the other side.</source>
-        <translation>Mit Sattellinie und Mittellinie auf gewinkelte Linien des Holzes kleben. Ankörnen, wo sich die Haarlinien kreuzen. Gestrichelte Kreise werden von der anderen Seite gebohrt.</translation>
+        <source>Glue with the {line} and the centreline on lines squared on the wood. Prick where the hairlines cross. Dashed circles are drilled from the other side.</source>
+        <translation>Mit {line} und Mittellinie auf gewinkelte Linien des Holzes kleben. Ankörnen, wo sich die Haarlinien kreuzen. Gestrichelte Kreise werden von der anderen Seite gebohrt.</translation>
     </message>
     <message>
         <source>Glue {ear}</source>
@@ -4810,10 +4810,6 @@
     <message>
         <source>Nut line</source>
         <translation>Sattellinie</translation>
-    </message>
-    <message>
-        <source>Nut line to the far end</source>
-        <translation>Sattellinie bis zum Ende</translation>
     </message>
     <message>
         <source>Of a loose tuner measure from its plate: the thickness of the head then takes from what stands out. Of one that is fitted measure from the face.</source>
@@ -6756,8 +6752,8 @@
         <translation>Die Schablone auf ihren Stiften mit haltendem Klebeband auf die Vorderseite kleben, {outside} außerhalb des Umrisses sägen.</translation>
     </message>
     <message>
-        <source>Stick the template to the face, on centreline and nut line, with tape that stays on, and saw {outside} outside the outline.</source>
-        <translation>Die Schablone auf Mittel- und Sattellinie mit haltendem Klebeband auf die Vorderseite kleben, {outside} außerhalb des Umrisses sägen.</translation>
+        <source>Stick the template to the face, on centreline and {line}, with tape that stays on, and saw {outside} outside the outline.</source>
+        <translation>Die Schablone auf Mittellinie und {line} mit haltendem Klebeband auf die Vorderseite kleben, {outside} außerhalb des Umrisses sägen.</translation>
     </message>
     <message>
         <source>Still to be put in its place: {marks}.</source>
@@ -7100,8 +7096,8 @@
         <translation>Tisch waagrecht; Tiefen ab dem Eintritt des Bohrers.</translation>
     </message>
     <message>
-        <source>Table level; the template clamped on centreline and nut line, through it and the blank.</source>
-        <translation>Tisch waagrecht; die Schablone auf Mittellinie und Sattellinie geklemmt, durch sie und den Rohling.</translation>
+        <source>Table level; the template clamped on centreline and {line}, through it and the blank.</source>
+        <translation>Tisch waagrecht; die Schablone auf Mittellinie und {line} geklemmt, durch sie und den Rohling.</translation>
     </message>
     <message>
         <source>Table of the running order</source>
@@ -8156,8 +8152,8 @@
         <translation>Der Sattel ist &amp;schräg, für gefächerte Bünde</translation>
     </message>
     <message>
-        <source>The nut is slanted: distances from the nut line are those from the line through its middle that is square to the centreline.</source>
-        <translation>Der Sattel ist schräg: Abstände von der Sattellinie gelten ab der Linie durch ihre Mitte, die quer zur Mittellinie liegt.</translation>
+        <source>The nut is slanted by {angle}, its {side} end nearer the tip: {half} to either side of the centreline, at its ends, the nut line lies {off} off the base line, which is square to the centreline through the middle of the nut. Distances along the head, those from the nut line too, are from the base line.</source>
+        <translation>Der Sattel liegt um {angle} schräg, auf der Seite {side} näher an der Spitze: An seinen Enden, {half} zu beiden Seiten der Mittellinie, liegt die Sattellinie {off} neben der Grundlinie, die im rechten Winkel zur Mittellinie durch die Mitte des Sattels läuft. Längs der Kopfplatte, auch von der Sattellinie, wird von der Grundlinie gemessen.</translation>
     </message>
     <message>
         <source>The nut measures {nut} (in the layout it is {own} wide), one point of the picture {point}.</source>
@@ -10196,8 +10192,8 @@
         <translation>Mit der Welle von {tuner} in der Bohrung sieht man vor dem Bohren, ob die Schrauben auf die Anrisse fallen.</translation>
     </message>
     <message>
-        <source>With the template clamped on centreline and nut line, drill {of} through template and blank, {diameter} wide, on a spoil board; {start}{also}.</source>
-        <translation>Die Schablone auf Mittellinie und Sattellinie festgespannt: {of} durch Schablone und Rohling bohren, {diameter} weit, auf einem Opferbrett; {start}{also}.</translation>
+        <source>With the template clamped on centreline and {line}, drill {of} through template and blank, {diameter} wide, on a spoil board; {start}{also}.</source>
+        <translation>Die Schablone auf Mittellinie und {line} festgespannt: {of} durch Schablone und Rohling bohren, {diameter} weit, auf einem Opferbrett; {start}{also}.</translation>
     </message>
     <message>
         <source>With the waste gone nothing backs the wood between bore and edge, and it can split off.</source>
@@ -10240,12 +10236,12 @@
         <translation>Holz über und unter Seitenbohrung</translation>
     </message>
     <message>
-        <source>Wood behind the nut line</source>
-        <translation>Holz hinter der Sattellinie</translation>
-    </message>
-    <message>
         <source>Wood behind the nut line that the drawing shows: pins and clamps may stand there.</source>
         <translation>Holz hinter der Sattellinie, das die Zeichnung zeigt: dort dürfen Stifte und Zwingen stehen.</translation>
+    </message>
+    <message>
+        <source>Wood behind the {line}</source>
+        <translation>Holz hinter der {line}</translation>
     </message>
     <message>
         <source>Wood below its floor</source>
@@ -10677,6 +10673,11 @@
         <translation>Fußplatte</translation>
     </message>
     <message>
+        <source>base line</source>
+        <comment>term</comment>
+        <translation>Grundlinie</translation>
+    </message>
+    <message>
         <source>bass</source>
         <translation>Bass</translation>
     </message>
@@ -10730,8 +10731,8 @@
         <translation>hinten</translation>
     </message>
     <message>
-        <source>behind the nut line</source>
-        <translation>hinter der Sattellinie</translation>
+        <source>behind the {line}</source>
+        <translation>hinter der {line}</translation>
     </message>
     <message>
         <source>below face</source>
@@ -11239,6 +11240,10 @@
     <message>
         <source>from the side</source>
         <translation>von der Seite</translation>
+    </message>
+    <message>
+        <source>from the {line}</source>
+        <translation>von der {line}</translation>
     </message>
     <message>
         <source>from tuner to tuner</source>
@@ -11838,6 +11843,10 @@
     <message>
         <source>nut line on the centreline</source>
         <translation>Sattellinie auf der Mittellinie</translation>
+    </message>
+    <message>
+        <source>nut line, {angle}</source>
+        <translation>Sattellinie, {angle}</translation>
     </message>
     <message>
         <source>nut, bass end</source>
@@ -13399,12 +13408,12 @@
         <translation>{across}, {along} von der Sattellinie</translation>
     </message>
     <message>
-        <source>{along} behind the nut line</source>
-        <translation>{along} hinter der Sattellinie</translation>
+        <source>{along} behind the {line}</source>
+        <translation>{along} hinter der {line}</translation>
     </message>
     <message>
-        <source>{along} from the nut line</source>
-        <translation>{along} von der Sattellinie</translation>
+        <source>{along} from the {line}</source>
+        <translation>{along} von der {line}</translation>
     </message>
     <message>
         <source>{angle:.1f} degrees</source>
@@ -13907,20 +13916,16 @@
         <translation>{length}, Radius {radius}</translation>
     </message>
     <message>
+        <source>{line} to the far end</source>
+        <translation>{line} bis zum Ende</translation>
+    </message>
+    <message>
         <source>{made} of {all} drillings made.</source>
         <translation>{made} von {all} Bohrungen gemacht.</translation>
     </message>
     <message>
-        <source>{mark} behind the nut line</source>
-        <translation>{mark} hinter Sattellinie</translation>
-    </message>
-    <message>
         <source>{mark} below the face</source>
         <translation>{mark} unter vorn</translation>
-    </message>
-    <message>
-        <source>{mark} from the nut line</source>
-        <translation>{mark} ab Sattellinie</translation>
     </message>
     <message>
         <source>{mark}: {x} points from the left, {y} from the top.</source>
@@ -14915,8 +14920,8 @@
         <translation>{setting:,.0f} Umdrehungen je Minute, Schnitt {rim}</translation>
     </message>
     <message>
-        <source>{side} side, from {low} to {high} from the nut line</source>
-        <translation>Seite {side}, von {low} bis {high} ab der Sattellinie</translation>
+        <source>{side} side, from {low} to {high} from the {line}</source>
+        <translation>Seite {side}, von {low} bis {high} ab der {line}</translation>
     </message>
     <message>
         <source>{side} up</source>
@@ -15093,12 +15098,12 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{tilt}, {end} hoch</translation>
     </message>
     <message>
-        <source>{tip} from the nut line to the tip, {behind} behind it</source>
-        <translation>{tip} von der Sattellinie bis zur Spitze, {behind} dahinter</translation>
+        <source>{tip} from the {line} to the tip, {behind} behind it</source>
+        <translation>{tip} von der {line} bis zur Spitze, {behind} dahinter</translation>
     </message>
     <message>
-        <source>{tip} from the nut line to the tip; the neck goes on behind the nut line</source>
-        <translation>{tip} von der Sattellinie bis zur Spitze; hinter der Sattellinie geht der Hals weiter</translation>
+        <source>{tip} from the {line} to the tip; the neck goes on behind the nut line</source>
+        <translation>{tip} von der {line} bis zur Spitze; hinter der Sattellinie geht der Hals weiter</translation>
     </message>
     <message>
         <source>{title} (continued)</source>

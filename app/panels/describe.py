@@ -15,6 +15,7 @@ from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import pocket_facts, slot_there_row
 from app.panels.router.fit_rows import fit_rows
 from app.panels.strings.string_way_rows import flat_rows, ramp_rows
+from geometry.checks.words import first
 from geometry.edits import (
     free_from_row,
     loop_at,
@@ -39,20 +40,23 @@ from geometry.layout import (
     EdgeRun,
     Headstock,
     RowPlace,
+    Side,
     StraightSlot,
     Tuner,
     drilled,
     loop_path,
     slot_path,
 )
+from geometry.layout.edges import edge
 from geometry.saying import number, number_list, say
 from geometry.solids import SideBore, side_bore
 from geometry.solids.flats import stands_off
 from geometry.solids.frames import frame
 from geometry.solids.side import block_height, board_for
+from geometry.strings.square_line import square_line
 from geometry.terms import term
 from geometry.tilt_words import raised_end, tilt_words
-from geometry.tolerance import TOUCH
+from geometry.tolerance import ALONG_NUT, TOUCH
 from geometry.units import LengthUnit, format_close, format_down, format_size
 
 SIDES = (("bass", term("bass")), ("treble", term("treble")))
@@ -105,10 +109,19 @@ def _point(layout: Headstock, path: tuple, at: tuple[float, float], words: tuple
     return [FieldRow(words[0], "length", at[0], lambda x: set_field(layout, path, (x, at[1])),
                      help=say("From the centreline, positive to the treble side.")),
             FieldRow(words[1], "length", at[1], lambda y: set_field(layout, path, (at[0], y)),
-                     help=say("From the nut line, positive to the tip."))]
+                     help=say("From the {line}, positive to the tip.", line=square_line(layout.nut)))]
 
 
-ACROSS = (say("Across, from the centreline"), say("Along, from the nut line"))
+def _across(layout: Headstock) -> tuple[str, str]:
+    return say("Across, from the centreline"), say("Along, from the {line}", line=square_line(layout.nut))
+
+
+def _edge_begins(layout: Headstock, side: Side) -> str:
+    """Where an edge begins, from which lengths along it are told."""
+    if not layout.nut.slant:
+        return term("nut line")
+    x, y = edge(layout.outline, side).path.start
+    return term("base line") if abs(y) <= TOUCH and abs(layout.nut.before((x, y))) > ALONG_NUT else term("nut line")
 
 
 # ---- features -----------------------------------------------------------
@@ -127,7 +140,8 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
                              lambda spacing: set_row_spacing(layout, row.id, spacing)))
         if isinstance(row.run, EdgeRun):
             rows.append(field(layout, say("Row begins, along the edge"), "length", ("rows", row.id, "run", "first"),
-                              row.run.first, help=say("Arc length from the nut line to the first of the row.")))
+                              row.run.first,
+                              help=say("Arc length from the {line} to the first of the row.", line=_edge_begins(layout, row.run.side))))
             if pattern.mount == "face":
                 rows.append(field(layout, say("Row stands in from the edge"), "length", ("rows", row.id, "run", "inset"),
                                   row.run.inset))
@@ -140,11 +154,11 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
     elif isinstance(place, EdgePlace):
         rows.append(field(layout, say("Edge"), "choice", (*path, "place", "side"), place.side, choices=SIDES))
         rows.append(field(layout, say("Along the edge"), "length", (*path, "place", "along"), place.along,
-                          help=say("Arc length from the nut line.")))
+                          help=say("Arc length from the {line}.", line=_edge_begins(layout, place.side))))
         rows.append(field(layout, say("Axis below the face"), "length", (*path, "place", "depth"), place.depth,
                           optional=True, empty=say("half the thickness")))
     else:
-        rows += _point(layout, (*path, "place", "at"), place.at, ACROSS)
+        rows += _point(layout, (*path, "place", "at"), place.at, _across(layout))
         rows.append(FieldRow(say("Button points"), "angle", place.turn, partial(set_turn, layout, tuner.id),
                              optional=True, empty=say("to the edge"),
                              help=say("Counter-clockwise from straight across to the treble side.")))
@@ -268,7 +282,7 @@ def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
 def _pin(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     pin = next(p for p in layout.pins if p.id == id)
     return Page(say("Locating pin, {id}", id=id), [], [
-        _name(layout, "pins", id), *_point(layout, ("pins", id, "at"), pin.at, ACROSS),
+        _name(layout, "pins", id), *_point(layout, ("pins", id, "at"), pin.at, _across(layout)),
         field(layout, say("Diameter"), "length", ("pins", id, "diameter"), pin.diameter),
         FieldRow(say("Its hole"), "fact", _what_becomes(layout, id))])
 
@@ -289,7 +303,7 @@ def _hole(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     hole = next(h for h in layout.holes if h.id == id)
     path = ("holes", id)
     return Page(say("Hole, {id}", id=id), [], [
-        _name(layout, "holes", id), *_point(layout, (*path, "at"), hole.at, ACROSS),
+        _name(layout, "holes", id), *_point(layout, (*path, "at"), hole.at, _across(layout)),
         field(layout, say("Diameter"), "length", (*path, "diameter"), hole.diameter),
         field(layout, say("Depth"), "length", (*path, "depth"), hole.depth, optional=True, empty=say("through")),
         field(layout, say("Drilled from the"), "choice", (*path, "surface"), hole.surface,
@@ -304,21 +318,21 @@ def _ear(layout: Headstock, id: str, unit: LengthUnit) -> Page:
 def ear_rows(layout: Headstock, id: str) -> list[FieldRow]:
     """The dimensions of an ear."""
     ear = next(e for e in layout.ears if e.id == id)
-    path = ("ears", id)
+    path, line = ("ears", id), square_line(layout.nut)
     return [field(layout, say("Side"), "choice", (*path, "side"), ear.side, choices=SIDES),
             field(layout, say("Width"), "length", (*path, "width"), ear.width),
-            field(layout, say("Begins, from the nut line"), "length", (*path, "start"), ear.start),
-            field(layout, say("Ends, from the nut line"), "length", (*path, "end"), ear.end)]
+            field(layout, say("Begins, from the {line}", line=line), "length", (*path, "start"), ear.start),
+            field(layout, say("Ends, from the {line}", line=line), "length", (*path, "end"), ear.end)]
 
 
 def blank_rows(layout: Headstock) -> list[FieldRow]:
     """The blank's dimensions."""
-    b = layout.blank
+    b, line = layout.blank, first(square_line(layout.nut))
     return [
         field(layout, say("Centreline to the bass edge"), "length", ("blank", "bass"), b.bass),
         field(layout, say("Centreline to the treble edge"), "length", ("blank", "treble"), b.treble),
-        field(layout, say("Nut line to the far end"), "length", ("blank", "tip"), b.tip),
-        field(layout, say("Wood behind the nut line"), "length", ("blank", "behind"), b.behind),
+        field(layout, say("{line} to the far end", line=line), "length", ("blank", "tip"), b.tip),
+        field(layout, say("Wood behind the {line}", line=square_line(layout.nut)), "length", ("blank", "behind"), b.behind),
         field(layout, say("Thickness"), "length", ("blank", "thickness"), b.thickness)]
 
 
@@ -340,10 +354,11 @@ def _node(layout: Headstock, ref: str, node: int) -> Page:
     """A node of the outline or of a drawn slot, and the edge that leaves it."""
     nodes = loop_at(layout, ref).nodes
     this, following = nodes[node], nodes[(node + 1) % len(nodes)].at
-    rows = [FieldRow(ACROSS[0], "length", this.at[0], lambda x: move_node(layout, ref, node, (x, this.at[1])),
+    across, along = _across(layout)
+    rows = [FieldRow(across, "length", this.at[0], lambda x: move_node(layout, ref, node, (x, this.at[1])),
                      help=say("From the centreline, positive to the treble side.")),
-            FieldRow(ACROSS[1], "length", this.at[1], lambda y: move_node(layout, ref, node, (this.at[0], y)),
-                     help=say("From the nut line, positive to the tip."))]
+            FieldRow(along, "length", this.at[1], lambda y: move_node(layout, ref, node, (this.at[0], y)),
+                     help=say("From the {line}, positive to the tip.", line=square_line(layout.nut)))]
     kind = "curve" if this.handles is not None else ("arc" if this.bulge else "straight")
     rows.append(FieldRow(say("Node"), "choice", this.smooth, partial(set_smooth, layout, ref, node),
                          choices=((False, say("corner")), (True, say("smooth")))))

@@ -13,7 +13,7 @@ from app.sheets.card_rows import hand_op, rows
 from app.sheets.cards import Card
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, tick
 from app.sheets.lengths import card_number, deep, length, tenths, thousandths
-from app.sheets.words import block, numbers, short, slant_words
+from app.sheets.words import block, numbers, short
 from app.sheets.work import Work
 from geometry.book import open_remarks
 from geometry.drawing import Drawing, Label, Mark, Stroke
@@ -22,12 +22,13 @@ from geometry.drawing.sections import section_along_bore
 from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.wood_section import section_for, wood_section
 from geometry.layout import Headstock
-from geometry.lengths import spoken, told_down
+from geometry.lengths import from_line, spoken, told_down
 from geometry.saying import number_list, say, within
 from geometry.sequence import Operation
 from geometry.sequence.state import state_of
 from geometry.solids import Drilling
 from geometry.solids.side import block_height, side_bore
+from geometry.strings.square_line import slant_words, square_line
 from geometry.terms import term
 from geometry.tilt_words import raised_end
 from geometry.units import format_angle
@@ -108,7 +109,8 @@ class Maker:
         names = (say("Steps {steps}.", steps=numbers(steps)) + " " if len(steps) > 1 else
                  say("Step {step}.", step=steps[0]) + " " if steps else "")
         if self.card.kind == "pin":
-            return names + say("Table level; the template clamped on centreline and nut line, through it and the blank.")
+            return names + say("Table level; the template clamped on centreline and {line}, through it and the blank.",
+                               line=square_line(self.layout.nut))
         return names + say("Table level; depths from where the drill goes in.")
 
     # ---- side bores -----------------------------------------------------
@@ -132,7 +134,7 @@ class Maker:
         raised = raised_end(tilt)
         y = tenths(abs(post.mark[1]))
         self.mark = "" if op is None else self.work.mark(op.id)
-        self._line(say("mark"), say("{mark} from the nut line", mark=y) if post.mark[1] >= 0 else say("{mark} behind the nut line", mark=y), y)
+        self._line(say("mark"), from_line(post.mark[1], y, square_line(self.layout.nut)), y)
         below = tenths(post.mark[2])
         self._line("", say("{mark} below the face", mark=below), below)
         squared = tenths(abs(post.mark[1] - bore.squared_miss))

@@ -13,13 +13,14 @@ from app.sheets.furniture import bar_words
 from app.sheets.parts import Part
 from app.sheets.sides import side_words
 from app.sheets.tiling import Tiling
-from app.sheets.words import block, slant_words
+from app.sheets.words import block
 from geometry.curves import Matrix
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
-from geometry.layout import Headstock
+from geometry.layout import Headstock, Nut
 from geometry.lengths import spoken
 from geometry.saying import say
+from geometry.strings.square_line import slant_words, square_line
 from geometry.terms import term
 
 if TYPE_CHECKING:
@@ -79,7 +80,7 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
     for one in entries:
         line(f"{one.title}, {one.pages}. {one.purpose}")
     y -= 1.0
-    for i, step in enumerate(_steps(laid, plan, slant_words(layout.nut)), 1):
+    for i, step in enumerate(_steps(laid, plan, layout.nut), 1):
         line(f"{i}.  {step}", indent=2.0, after=0.3)
     y -= 2.0
     legend, low = _legend(x0, y, x1, laid)
@@ -98,16 +99,16 @@ def snag_warning(snags: Sequence[Snag]) -> str:
     return say("Do not cut from these sheets yet, something spoils the work: {first}{rest}.", first=first, rest=rest)
 
 
-def _steps(laid: list[Laid], plan: str, slanted: str) -> list[str]:
+def _steps(laid: list[Laid], plan: str, nut: Nut) -> list[str]:
     steps = [say("Print every page at 100 %, never fitted to the page."),
              say("Measure both bars of each page: {long} from end tick to end tick, or throw the page away.", long=bar_words())]
     if any(len(one.tiling.tiles) > 1 for one in laid):
         steps.append(say("Join pages row by row from the nut end, left to right: cut one page along the row of short "
                          "strokes, lay it on its neighbour so that lozenges with the same letter meet, tape; then "
                          "join the rows in the same way."))
-    steps.append(say("Glue with the nut line and the centreline on lines squared on the wood. Prick where the "
-                     "hairlines cross. Dashed circles are drilled from the other side."))
-    if slanted:
+    steps.append(say("Glue with the {line} and the centreline on lines squared on the wood. Prick where the "
+                     "hairlines cross. Dashed circles are drilled from the other side.", line=square_line(nut)))
+    if slanted := slant_words(nut):
         steps.append(slanted)
     steps.append(say("Throw away pages and cards of another plan than {plan}: places, tools or numbers of steps may be others "
                      "there.", plan=plan))

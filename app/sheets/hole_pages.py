@@ -15,6 +15,7 @@ from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence.drill_ops import SMALL
 from geometry.solids import holes
+from geometry.strings.square_line import slant_words
 
 LETTER = 1.75
 """Capital height, mm."""
@@ -27,12 +28,13 @@ GAP = 4.0
 def hole_tables(layout: Headstock, work: Work, window: Box) -> list[Drawing]:
     """One drawing a page in page coordinates; none for a layout without holes."""
     rows = paper_rows(layout)
+    slanted = slant_words(layout.nut)
     by_hand = any(not d.upright and d.role in SMALL for hole in holes(layout) for d in hole.drillings)
-    fit = int((window[3] - window[1] - (24.0 if by_hand else 14.0)) / PITCH)
-    return [_table(rows[i:i + fit], work, window, rows, by_hand) for i in range(0, len(rows), fit)]
+    fit = int((window[3] - window[1] - (24.0 if by_hand else 14.0) - (10.0 if slanted else 0.0)) / PITCH)
+    return [_table(rows[i:i + fit], work, window, rows, by_hand, slanted) for i in range(0, len(rows), fit)]
 
 
-def _table(rows: list[tuple[str, ...]], work: Work, window: Box, all_rows: list[tuple[str, ...]], by_hand: bool) -> Drawing:
+def _table(rows: list[tuple[str, ...]], work: Work, window: Box, all_rows: list[tuple[str, ...]], by_hand: bool, slanted: str) -> Drawing:
     x0, _, x1, top = window
     places = _columns(all_rows, x0 + TICK + 3.0, x1)
     marks: list[Mark] = [Label(say("{unit_words} and degrees. x, y, z: the mark on the square blank. stop: drill "
@@ -43,6 +45,10 @@ def _table(rows: list[tuple[str, ...]], work: Work, window: Box, all_rows: list[
         lines, y = block(say("Screw pilots in the edges: the running order drills them by hand through the plate, once "
                              "the outline is finished, as deep as depth says. Mark and stop hold only while the edges "
                              "are square."), (x0, top - 4.0), LETTER, x1 - x0)
+        marks += lines
+        y -= 3.2
+    if slanted:
+        lines, y = block(slanted, (x0, y + LETTER + 1.0), LETTER, x1 - x0)
         marks += lines
         y -= 3.2
     marks += _row(PAPER_HEAD, places, y)

@@ -14,6 +14,7 @@ from geometry.lengths import at_least, told_down
 from geometry.saying import count, number_list, say
 from geometry.solids import Drilling
 from geometry.solids.drilling import drill_for, misfit, point_ahead, to_drill
+from geometry.strings.square_line import square_line
 from geometry.terms import term
 from geometry.units import format_angle
 
@@ -50,11 +51,11 @@ def pieces(layout: Headstock, work: Work) -> list[Piece]:
     """Blank without its ears, ears, template boards, spoil board."""
     blank = layout.blank
     ears = {side: max((ear.width for ear in layout.ears if ear.side == side), default=0.0) for side in ("bass", "treble")}
-    long = blank.tip + blank.behind
+    long, line = blank.tip + blank.behind, square_line(layout.nut)
     wide = blank.bass + blank.treble - sum(ears.values())
-    behind = (say("{tip} from the nut line to the tip, {behind} behind it", tip=length(blank.tip), behind=length(blank.behind))
+    behind = (say("{tip} from the {line} to the tip, {behind} behind it", line=line, tip=length(blank.tip), behind=length(blank.behind))
               if blank.behind else
-              say("{tip} from the nut line to the tip; the neck goes on behind the nut line", tip=length(blank.tip)))
+              say("{tip} from the {line} to the tip; the neck goes on behind the nut line", line=line, tip=length(blank.tip)))
     core = say("{lengths}; {bass} to the bass side, {treble} to the treble side", lengths=behind,
                bass=length(blank.bass - ears["bass"]), treble=length(blank.treble - ears["treble"]))
     if names := [slot.id for slot in layout.slots if slot.there]:
@@ -63,7 +64,7 @@ def pieces(layout: Headstock, work: Work) -> list[Piece]:
     for ear in layout.ears:
         low, high = sorted((ear.start, ear.end))
         found.append(Piece(say("ear {ear}", ear=ear.id), 1, high - low, ear.width, blank.thickness,
-                           say("{side} side, from {low} to {high} from the nut line",
+                           say("{side} side, from {low} to {high} from the {line}", line=line,
                                side=term(ear.side), low=length(low), high=length(high))))
     found += _templates(layout, work)
     if any(d.through for hole in to_drill(layout) for d in hole.drillings):

@@ -10,7 +10,7 @@ from app.formats.csv_out import Cell
 from app.sheets.book_pages import PIECES_IN_WORDS
 from app.sheets.lay import BODY, SMALL, Block, heading, of_marks, space, tick
 from app.sheets.lay import words as paragraph
-from app.sheets.words import block, slant_words
+from app.sheets.words import block
 from app.sheets.work import Work
 from geometry.drawing import Area, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
@@ -39,7 +39,7 @@ def order_blocks(work: Work, card: Mapping[str, int], width: float, sides: str =
     if warning:
         lines, low = block(warning, (2.0, -1.8), 2.4, width - 4.0)
         blocks.append(of_marks([*lines, Stroke(rectangle(0.0, low - 1.4, width, 0.0), "outline")], -low + 3.6, keep=True))
-    blocks += [paragraph(text, width) for text in (*_standing(work), *troubles(work), slant_words(work.layout.nut)) if text]
+    blocks += [paragraph(text, width) for text in (*_standing(work), *troubles(work)) if text]
     for run in work.set_ups:
         again = _set_up(run[0], width, continued=True)
         rows = [replace(_step(work, op, card.get(op.id), width), head=again.placed, head_height=again.height) for op in run]

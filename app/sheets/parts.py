@@ -21,6 +21,7 @@ from geometry.drawing.wrap import LETTER, drilled_later, wrap_drawing
 from geometry.layout import Headstock
 from geometry.routing import Waste
 from geometry.saying import say
+from geometry.strings.square_line import square_line
 from geometry.terms import term
 
 PADDING = 1.0
@@ -51,7 +52,7 @@ def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
     found = [_template_part(layout), wrap_part(layout, waste)]
     back = back_drawing(layout)
     if back:
-        found.append(_back_part(back))
+        found.append(_back_part(back, square_line(layout.nut)))
     return found
 
 
@@ -65,10 +66,10 @@ def _template_part(layout: Headstock) -> Part:
     return replace(made, drawing=drawing, box=box, tight=made)
 
 
-def _back_part(back: Drawing) -> Part:
+def _back_part(back: Drawing, line: str) -> Part:
     """The back paper with the names of its sides over it, and without for a tight paper: its note names them too."""
-    made = Part(say("Back paper"), say("Glue it on the back, nut line and centreline on their marks: prick what is drilled from "
-                                       "behind (full circles)."),
+    made = Part(say("Back paper"), say("Glue it on the back, {line} and centreline on their marks: prick what is drilled from "
+                                       "behind (full circles).", line=line),
                 say("Seen from behind: the treble side is on the left."), *_boxed(back))
     drawing, box = _boxed(tuple(mark for mark in back if not isinstance(mark, Label) or mark.owner))
     return replace(made, tight=replace(made, drawing=drawing, box=box))
@@ -77,7 +78,7 @@ def _back_part(back: Drawing) -> Part:
 def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
     """The wrap paper with its names outside, and inside for a tight paper."""
     made = Part(say("Wrap paper"), say("Cut it out, fold it back along both fold lines and glue it on the square blank, "
-                                  "nut line on nut line: it marks the face and both edges."), say("Edges: diameter, tilt of the table and the end that is raised for it, "
+                                  "{line} on {line}: it marks the face and both edges.", line=square_line(layout.nut)), say("Edges: diameter, tilt of the table and the end that is raised for it, "
                                                                       "stop from the square edge to full diameter.")
                 + (" " + say("Thin circles in the slots: waste holes.") if waste else "")
                 + (" " + say("Screws beside side bores have no mark: drill them by hand through the plate, on the finished edge.")

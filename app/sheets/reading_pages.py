@@ -6,13 +6,13 @@ from app.sheets.book_pages import taller
 from app.sheets.lay import Block, Column, fitting, heading, of_marks, space, table
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import hundredths, length, unit_words
-from app.sheets.words import slant_words
 from geometry.drawing import Label, Stroke
 from geometry.drawing.shapes import straight
 from geometry.layout import PIECES, Blank, Headstock, Reading
 from geometry.measured import drillings
 from geometry.saying import say
 from geometry.solids import Drilling
+from geometry.strings.square_line import slant_words
 from geometry.terms import term
 
 TALL = 6.2

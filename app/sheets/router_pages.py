@@ -12,7 +12,7 @@ from app.formats.paper import Box, Placed
 from app.sheets.lay import BODY, SMALL, Block, band, drawing, of_marks, space, tick
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import card_number, length
-from app.sheets.words import block, numbers, short, slant_words
+from app.sheets.words import block, numbers, short
 from app.sheets.work import SAME_OFFSET, Work
 from geometry.checks.words import listed
 from geometry.curves import Matrix, turn
@@ -22,13 +22,14 @@ from geometry.drawing.grain import grain_marks
 from geometry.drawing.router_marks import plan_marks
 from geometry.drawing.router_picture import pass_picture
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, loop_path, slot_path
+from geometry.layout import Headstock, Nut, loop_path, slot_path
 from geometry.routing import RoutPlan, SlotPlan, Waste
 from geometry.routing.grain import grain_risks
 from geometry.routing.words import with_bush
 from geometry.saying import number_list, say
 from geometry.sequence import Operation
 from geometry.sequence.plans import OUTLINE
+from geometry.strings.square_line import slant_words, square_line
 from geometry.terms import term
 
 LYING = turn(-math.pi / 2)
@@ -196,22 +197,22 @@ def _holes(layout: Headstock, plan: SlotPlan, width: float) -> list[Block]:
              Label(say("{slot} from the face, {scale}", slot=slot.id, scale=scale_words(scale)), (14.0 + wide / 2, -high - 2.6), 1.3, "dimension", anchor="middle")]
     blocks = [Block((drawing(tuple(marks), x + 2.0, -high - box[1] * scale, scale), Placed(tuple(words))), high + 5.0)]
     if isinstance(plan.waste, Waste):
-        blocks.append(paragraph(centres_words(plan.waste), width, SMALL))
+        blocks.append(paragraph(centres_words(plan.waste, layout.nut), width, SMALL))
     elif plan.waste is not None:
         blocks.append(paragraph(say("No waste holes: {reason}", reason=plan.waste.reason), width, SMALL))
     return blocks
 
 
-def centres_words(waste: Waste) -> str:
-    """Where to prick for the waste holes: from the nut line, and to which side of the centreline."""
+def centres_words(waste: Waste, nut: Nut) -> str:
+    """Where to prick for the waste holes: from the nut line or base line, and to which side of the centreline."""
     sides = {round(x, 2) for x, _ in waste.centres}
     if len(sides) == 1:
         along = number_list(length(y, 1) for _, y in waste.centres)
-        return say("Centres of {drill}, all {across}, from the nut line: {along}.",
-                   drill=waste.drill.id, across=_across(waste.centres[0][0]), along=along) + " " + _pricked()
+        return say("Centres of {drill}, all {across}, from the {line}: {along}.",
+                   drill=waste.drill.id, across=_across(waste.centres[0][0]), line=square_line(nut), along=along) + " " + _pricked()
     each = "; ".join(f"{length(y, 1)} ({_across(x)})" for x, y in waste.centres)
-    return say("Centres of {drill}, from the nut line (and from the centreline): {each}.",
-               drill=waste.drill.id, each=each) + " " + _pricked()
+    return say("Centres of {drill}, from the {line} (and from the centreline): {each}.",
+               drill=waste.drill.id, line=square_line(nut), each=each) + " " + _pricked()
 
 
 def _pricked() -> str:

@@ -6,7 +6,6 @@ from collections.abc import Sequence
 
 from app.formats.letters import text_width, wrapped
 from geometry.drawing import Label, Mark
-from geometry.layout import Nut
 from geometry.saying import say
 from geometry.vectors import Vec2
 
@@ -21,12 +20,6 @@ CAUTIONS = say("Cautions: wear eye protection and a dust mask; no gloves, loose 
 
 LEADING = 1.75
 """Distance of lines of words in capital heights."""
-
-
-def slant_words(nut: Nut) -> str:
-    """What "from the nut line" means where that is slanted; nothing where it is square to the centreline."""
-    return say("The nut is slanted: distances from the nut line are those from the line through its middle that is square to the "
-               "centreline.") if nut.slant else ""
 
 
 def block(text: str, at: Vec2, height: float, width: float, style: str = "note") -> tuple[list[Mark], float]:

@@ -20,6 +20,7 @@ from geometry.edits.parts import OUTLINE
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, StraightSlot, loop_path, slot_path
 from geometry.saying import say
+from geometry.strings.square_line import square_line
 from geometry.terms import term
 from geometry.vectors import Vec2
 
@@ -58,7 +59,7 @@ class Snapper:
         self._options = options
         self._spots: list[Spot] = [Spot((0.0, 0.0), say("nut line on the centreline"))]
         self._across: list[_Level] = [_Level(0.0, term("centreline"))]
-        self._up: list[_Level] = [_Level(0.0, term("nut line"))]
+        self._up: list[_Level] = [_Level(0.0, square_line(layout.nut))]
         self._walls = [(say("the outline"), loop_path(layout.outline))] if not (shape and skip) else []
         self._layout = layout
         self._features(layout, ignore, shape)

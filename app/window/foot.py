@@ -35,7 +35,7 @@ class Foot(Ground):
         self._says.setAlignment(Qt.AlignmentFlag.AlignCenter)
         # A label asks for the width of its text: a long sentence would make the window grow.
         self._says.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        self._pointed: tuple[tuple[float, float] | None, LengthUnit] = None, "mm"
+        self._pointed: tuple[tuple[float, float] | None, LengthUnit, str] = None, "mm", ""
         self._pace = QTimer(self)
         self._pace.setSingleShot(True)
         self._pace.setInterval(PACE_MS)
@@ -132,20 +132,20 @@ class Foot(Ground):
         self._timer.setText(text)
         self._timer.setVisible(bool(text))
 
-    def show_place(self, at: tuple[float, float] | None, unit: LengthUnit) -> None:
-        """Where the hand points in plan, mm; None when it is elsewhere. It is told at an eye's pace, not at each step."""
-        self._pointed = at, unit
+    def show_place(self, at: tuple[float, float] | None, unit: LengthUnit, line: str) -> None:
+        """Where the hand points in plan, mm, along from `line`; None when it is elsewhere. It is told at an eye's pace, not at each step."""
+        self._pointed = at, unit, line
         if not self._pace.isActive():
             self._pace.start()
 
     def _tell_place(self) -> None:
-        at, unit = self._pointed
+        at, unit, line = self._pointed
         if at is None:
             self._where.setText("")
             return
         x, y = at
         side = say("to the treble") if x >= 0 else say("to the bass")
-        end = say("from the nut line") if y >= 0 else say("behind the nut line")
+        end = say("from the {line}", line=line) if y >= 0 else say("behind the {line}", line=line)
         decimals, mark = (1, False) if unit == "mm" else (None, True)
         self._where.setText(f"{format_length(abs(x), unit, decimals, mark=mark)} {side} · "
                             f"{format_length(abs(y), unit, decimals, mark=mark)} {end}")

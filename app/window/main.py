@@ -37,6 +37,7 @@ from geometry.drawing.same import Same
 from geometry.edits.parts import shaped_loop
 from geometry.layout import Headstock
 from geometry.saying import say
+from geometry.strings.square_line import square_line
 from geometry.units import LengthUnit
 
 HELD_AS = {"nut line": "nut"}
@@ -158,7 +159,7 @@ class MainWindow(Frame):
     def _hover(self, at: tuple[float, float] | None) -> None:
         if at is None and self.keyboard.pen is None:
             self.hand.leave()
-        self.foot.show_place(at, self.unit)
+        self.foot.show_place(at, self.unit, square_line(self.document.layout.nut))
 
     def _looked(self) -> None:
         hand_works()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from msgspec.structs import replace
 
 from geometry.curves import MIRROR
+from geometry.drawing.base_line import base_line, line_names
 from geometry.drawing.hole_words import bore_words
 from geometry.drawing.margin_labels import Named, margin_labels
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Mark, Stroke
@@ -40,7 +41,8 @@ def back_drawing(layout: Headstock) -> Drawing:
     marks += [Stroke(mark.outer.mapped(MIRROR), "seat", mark.owner) for tuner in layout.tuners
               if layout.pattern(tuner.pattern).mount == "face"
               for mark in opened_out_groups(layout)[tuner.id] if isinstance(mark, Area) and mark.style == "seat"]
-    marks += [Stroke(nut_line(replace(layout.nut, slant=-layout.nut.slant), DATUM), "nut line", "nut"),
+    nut = replace(layout.nut, slant=-layout.nut.slant)
+    marks += [Stroke(nut_line(nut, DATUM), "nut line", "nut"), *base_line(nut), *line_names(nut),
               Stroke(straight((0.0, min(y0, 0.0) - 4.0), (0.0, y1 + 4.0)), "centreline", "blank")]
     named: list[Named] = []
     for hole in drilled:

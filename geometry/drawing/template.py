@@ -9,6 +9,7 @@ from shapely.geometry import LineString, Polygon, box
 
 from geometry.curves import Path
 from geometry.curves.polygons import polygon
+from geometry.drawing.base_line import base_line, line_names
 from geometry.drawing.hole_words import bores_words
 from geometry.drawing.margin_labels import Named, margin_labels
 from geometry.drawing.marks import Drawing, Label, Mark, Stroke
@@ -124,7 +125,7 @@ def _side_seats(layout: Headstock, named: list[Named]) -> list[Mark]:
 
 
 def _datum(layout: Headstock, box: tuple[float, float, float, float]) -> list[Mark]:
-    return [Stroke(nut_line(layout.nut, DATUM), "nut line", "nut"),
+    return [Stroke(nut_line(layout.nut, DATUM), "nut line", "nut"), *base_line(layout.nut), *line_names(layout.nut),
             Stroke(straight((0.0, min(box[1], 0.0) - 4.0), (0.0, box[3] + 4.0)), "centreline", "blank")]
 
 

@@ -6,6 +6,7 @@ import math
 
 from shapely.geometry import Polygon, box
 
+from geometry.drawing.base_line import line_names
 from geometry.drawing.hole_words import bore_words
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import blank_box, opened_out_groups
@@ -41,7 +42,7 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     from_face, from_back = _sides_of(holes(layout))
     edges = blank_box(layout.blank)
     marks: list[Mark] = [Stroke(rectangle(*edges), "blank", "blank"),
-                         Stroke(straight((edges[0], 0.0), (edges[2], 0.0)), "centreline", "nut")]
+                         Stroke(straight((edges[0], 0.0), (edges[2], 0.0)), "centreline", "nut"), *line_names(layout.nut)]
     marks += [Stroke(mark.outer, mark.style, mark.owner) for group in opened_out_groups(layout).values()
               for mark in group if isinstance(mark, Area) and mark.style in SLOT_STYLES]
     points = {(hole.of, d.start[:2]) for hole in from_back for d in hole.drillings}
@@ -52,7 +53,7 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     of_later = {(d.of, d.operation) for d in later}
     for group in opened_out_groups(layout).values():
         marks += [mark for mark in group if mark.style in KEPT and getattr(mark, "hidden", False) is False
-                  and (mark.owner, mark.style) not in of_later and (mark.owner, _place(mark)) not in points]
+                  and (mark.owner, mark.style) not in {*of_later, ("nut", "centreline")} and (mark.owner, _place(mark)) not in points]
     bored = {hole.drillings[0].start[:2]: hole for hole in from_face if hole.drillings[0].role != "locating"}
     names = [label for hole in bored.values() for label in _face_labels(hole)]
     said = [_room(label) for label in names]

@@ -6,8 +6,8 @@ import math
 
 from geometry import vectors as v
 from geometry.checks.words import first, listed
-from geometry.layout import Drill, Headstock
-from geometry.lengths import from_nut
+from geometry.layout import Drill, Headstock, Nut
+from geometry.lengths import from_line
 from geometry.saying import number, say
 from geometry.sequence.operation import LEVEL, Kind, Operation, Setup, Table
 from geometry.sequence.shadows import drilled
@@ -15,6 +15,7 @@ from geometry.sequence.tables import side_tables
 from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, drill_for, holes, misfit, point_ahead, point_length, to_drill
 from geometry.solids.slot_area import slot_area
+from geometry.strings.square_line import square_line
 from geometry.terms import term
 from geometry.tolerance import TOUCH
 from geometry.units import format_angle, format_length
@@ -55,9 +56,10 @@ def same_bore(pin: Drilling, every: list[Drilling]) -> Drilling | None:
 def _pin_hole(layout: Headstock, d: Drilling, bore: Drilling | None, wishes: Wishes) -> Operation:
     drill = drill_for(layout, d)
     also = "" if bore is None else say("; it is the {operation} of {of} too", operation=term(bore.operation), of=bore.of)
-    words = say("With the template clamped on centreline and nut line, drill {of} through template and blank, {diameter} "
+    words = say("With the template clamped on centreline and {line}, drill {of} through template and blank, {diameter} "
                 "wide, on a spoil board; {start}{also}.",
-                of=d.of, diameter=_dia(d, wishes), start=place(d.start[:2], wishes), also=also)
+                of=d.of, diameter=_dia(d, wishes), start=place(d.start[:2], layout.nut, wishes), also=also,
+                line=square_line(layout.nut))
     both = (d,) if bore is None else (d, bore)
     return _made(layout, d, "pin hole", words, Setup("drill press", bit_name(d, drill, wishes), LEVEL, "face"), drill, wishes,
                  drillings=both, features=tuple(one.of for one in both), stop=d.stop + layout.template.thickness)
@@ -75,7 +77,7 @@ def _upright(layout: Headstock, d: Drilling, pin: Drilling | None, wishes: Wishe
     how = say("through, on a spoil board") if d.through else say("{depth} deep", depth=wishes.told_down(d.depth))
     up = say("Back up") if d.surface == "back" else say("Face up")
     words = say("{up}: drill the {what}, {diameter} wide, {how}; {start}.",
-                up=up, what=_what(d), diameter=_dia(d, wishes), how=how, start=place(d.start[:2], wishes))
+                up=up, what=_what(d), diameter=_dia(d, wishes), how=how, start=place(d.start[:2], layout.nut, wishes))
     cautions = () if pin is None else (
         say("The hole of {of} leaves no wood for a centre point: open it up with a twist drill or a reamer, clamped.",
             of=pin.of),)
@@ -105,7 +107,7 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
                     "{diameter} wide, at its mark {along} and {below} below the face; stop at "
                     "{stop}, {point} to the point.",
                     surface=term(d.surface), lies=term(lies), what=_what(d), diameter=_dia(d, wishes),
-                    along=from_nut(d.mark[1], wishes.told(abs(d.mark[1]))), below=wishes.told(d.mark[2]), stop=wishes.told_down(d.stop),
+                    along=from_line(d.mark[1], wishes.told(abs(d.mark[1])), square_line(layout.nut)), below=wishes.told(d.mark[2]), stop=wishes.told_down(d.stop),
                     point=wishes.told_down(d.stop + point))
     cautions = []
     if math.degrees(abs(table.tilt)) > layout.margins.skate_angle:
@@ -208,10 +210,10 @@ def bit_name(d: Drilling, drill: Drill | None, wishes: Wishes) -> str:
     return f"{term(d.drill)} {size}"
 
 
-def place(at: Vec2, wishes: Wishes) -> str:
-    """A point of the face in words: how far to which side of the centreline, and how far from the nut line or behind it."""
+def place(at: Vec2, nut: Nut, wishes: Wishes) -> str:
+    """A point of the face in words: how far to which side of the centreline, and how far from the nut line or behind it, or the base line."""
     x, y = at
-    across, along = wishes.told(abs(x)), from_nut(y, wishes.told(abs(y)))
+    across, along = wishes.told(abs(x)), from_line(y, wishes.told(abs(y)), square_line(nut))
     if abs(x) < 0.005:
         return say("on the centreline, {along}", along=along)
     return (say("{across} to the treble side, {along}", across=across, along=along) if x > 0 else

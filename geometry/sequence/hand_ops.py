@@ -11,6 +11,7 @@ from geometry.sequence.before import Before
 from geometry.sequence.operation import Operation, Setup
 from geometry.sequence.wishes import Wishes
 from geometry.solids.ramps import ramp_cut
+from geometry.strings.square_line import square_line
 
 BENCH = Setup("bench")
 
@@ -26,9 +27,9 @@ def hand_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
         begins = cut.start[1]
         made.append(Operation(
             f"ramp {slot.id}", "ramp", say("Ramp {slot}", slot=slot.id),
-            say("Face up: from {begins} above the nut line file a slope {half} wide down to {slot}, from nothing to "
+            say("Face up: from {begins} above the {line} file a slope {half} wide down to {slot}, from nothing to "
                 "{depth} deep over {length} ({angle:.1f} degrees).",
-                begins=show(begins), half=show(2 * cut.half), slot=slot.id, depth=wishes.told_down(cut.depth, 2),
+                begins=show(begins), line=square_line(layout.nut), half=show(2 * cut.half), slot=slot.id, depth=wishes.told_down(cut.depth, 2),
                 length=show(cut.length, 2), angle=math.degrees(cut.angle)),
             BENCH, (slot.id,), amount=2 * cut.half))
     for tuner in layout.tuners:

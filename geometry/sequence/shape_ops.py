@@ -19,6 +19,7 @@ from geometry.sequence.shadows import outline_pins, pin_circle, slot_pins
 from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, holes, point_length, to_drill
 from geometry.solids.slot_area import slot_area
+from geometry.strings.square_line import slant_words, square_line
 from geometry.terms import term
 from geometry.vectors import Vec2
 
@@ -33,22 +34,25 @@ def preparing(layout: Headstock) -> list[Operation]:
             ear=ear.id, side=term(ear.side)),
         BENCH, (ear.id,)) for ear in layout.ears]
     made.append(Operation("template", "template", say("Make the template"), _template_words(layout), BENCH))
+    slanted = slant_words(layout.nut)
     from_back = any(d.surface == "back" for hole in to_drill(layout) for d in hole.drillings)
-    back = say(", the back paper to centreline and nut line squared round") if from_back else ""
+    back = say(", the back paper to centreline and {line} squared round", line=square_line(layout.nut)) if from_back else ""
     made.append(Operation(
         "mark", "mark", say("Paste the papers and prick the centres"),
         say("Paste the wrap paper round face and both square edges{back}, check it with a rule, and prick every "
             "centre.",
-            back=back),
+            back=back) + (f" {slanted}" if slanted else ""),
         BENCH))
     return made
 
 
 def _template_words(layout: Headstock) -> str:
     if layout.template.board != "blank" or not layout.to_rout:
-        return say("Cut the template to its paper, true its edges, and mark centreline and nut line on both of its sides.")
+        return say("Cut the template to its paper, true its edges, and mark centreline and {line} on both of its sides.",
+                   line=square_line(layout.nut))
     words = say("Cut two templates to the paper: openings and pin holes in a board as large as the blank, and another along the "
-                "outside line for the outline; true their edges, and mark centreline and nut line on both of their sides.")
+                "outside line for the outline; true their edges, and mark centreline and {line} on both of their sides.",
+                line=square_line(layout.nut))
     return words + (" " + say("Drill the holes of the pins that stand inside the outline through both boards at once.")
                     if outline_pins(layout) else "")
 
@@ -73,9 +77,9 @@ def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: 
         "cut outline", "cut outline", say("Saw the outline"),
         say("Stick the template to the face on its pins with tape that stays on, and saw {outside} outside the outline.",
             outside=wishes.told(LIGHT)) if inside else
-        say("Stick the template to the face, on centreline and nut line, with tape that stays on, and saw {outside} "
+        say("Stick the template to the face, on centreline and {line}, with tape that stays on, and saw {outside} "
             "outside the outline.",
-            outside=wishes.told(LIGHT)),
+            line=square_line(layout.nut), outside=wishes.told(LIGHT)),
         Setup("band saw", None, None, "face"), (OUTLINE,), cut=Cut(0.0, layout.blank.thickness), amount=length,
         cautions=(*((say("Stop at the nut line: the neck goes on behind it."),) if layout.blank.behind > 0 else ()),
                   say("Set the guard just above the wood, keep your fingers out of the line of the blade, and take a tight "

@@ -16,6 +16,7 @@ from app.window.input.stepping import next_node, next_snag, next_thing, place_of
 from app.window.stages import STAGES
 from geometry.errors import GeometryError
 from geometry.saying import say
+from geometry.strings.square_line import square_line
 from geometry.vectors import Vec2
 
 if TYPE_CHECKING:
@@ -269,7 +270,7 @@ class Keyboard(QObject):
         self._w.hand.point(Pointer(at, kind, alt=True, mm_per_pixel=1 / self._w.canvas.view.pixels_per_mm))
         if self.pen is not None:
             self._w.canvas.pen.show_at(at, self._down)
-            self._w.foot.show_place(at, self._w.unit)
+            self._w.foot.show_place(at, self._w.unit, square_line(self._w.document.layout.nut))
 
     def _beginning(self) -> Vec2:
         """Where the pen begins: at what is held, else in the middle of what is seen, on a whole millimetre."""

@@ -14,8 +14,9 @@ from app.window.input.stepping import place_of
 from geometry.checks import Snag
 from geometry.checks.words import few
 from geometry.layout import Headstock
-from geometry.lengths import from_nut
+from geometry.lengths import from_line
 from geometry.saying import count, say
+from geometry.strings.square_line import square_line
 from geometry.terms import term
 from geometry.units import LengthUnit, format_close
 
@@ -83,7 +84,7 @@ def _place(layout: Headstock, id: str, unit: LengthUnit) -> str:
     if at is None or id in ("outline", "nut"):
         return ""
     across, along = (format_close(abs(n), unit, mark=True) for n in at)
-    along = from_nut(at[1], along)
+    along = from_line(at[1], along, square_line(layout.nut))
     if at[0] >= 0:
         return say("{across} to the treble side, {along}", across=across, along=along) + "."
     return say("{across} to the bass side, {along}", across=across, along=along) + "."

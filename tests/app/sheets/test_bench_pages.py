@@ -23,7 +23,7 @@ from geometry.book import corrected
 from geometry.drawing import Cross, Label
 from geometry.edits import mirror_layout
 from geometry.edits.hand_cuts import set_flat, set_ramp
-from geometry.layout import Book, Ear, Price, Rack, Reading, Remark, SingleHole, Task, Template, Time
+from geometry.layout import Book, Ear, Nut, Price, Rack, Reading, Remark, SingleHole, Task, Template, Time
 from geometry.layout.generic import RACK
 from geometry.layout.generic_inch import RACK_INCH
 from geometry.layout.headstock import Note
@@ -289,9 +289,9 @@ def test_slots_that_are_cut_alike_share_a_card():
 def test_waste_centres_are_told_in_numbers():
     plan = work("demo").plans[1]
     assert isinstance(plan.waste, Waste)
-    assert centres_words(plan.waste).startswith("Centres of brad 11, all 14.9 to the treble side, from the nut line: 30.5, 43.6, ")
+    assert centres_words(plan.waste, Nut()).startswith("Centres of brad 11, all 14.9 to the treble side, from the nut line: 30.5, 43.6, ")
     crooked = replace(plan.waste, centres=((1.0, 30.0), (-2.0, 40.5)))
-    assert "30 (1 to the treble side); 40.5 (2 to the bass side)" in centres_words(crooked)
+    assert "30 (1 to the treble side); 40.5 (2 to the bass side)" in centres_words(crooked, Nut())
 
 
 def test_a_plan_that_runs_on_the_printed_template_comes_first():

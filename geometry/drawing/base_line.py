@@ -1,0 +1,37 @@
+"""The base line of a slanted nut: square to the centreline through the middle of the nut. What is told along the head is from it."""
+
+from __future__ import annotations
+
+import math
+
+from geometry.drawing.marks import Drawing, Label, Mark, Stroke
+from geometry.drawing.shapes import DATUM, straight
+from geometry.layout.strings import Nut
+from geometry.saying import say
+from geometry.terms import term
+from geometry.units import format_angle
+
+LETTER = 1.6
+"""Capital height of the names of both lines, mm."""
+BESIDE, CLEAR = 2.0, 0.8
+"""From the end of the nut line to the names, and from a line to a name above or below it, mm."""
+
+
+def base_line(nut: Nut) -> Drawing:
+    """The base line as long as the nut line on paper; nothing where the nut line is square itself."""
+    half = nut.width / 2 + DATUM
+    return (Stroke(straight((-half, 0.0), (half, 0.0)), "centreline", "nut"),) if nut.slant else ()
+
+
+def line_names(nut: Nut) -> Drawing:
+    """The names of the base line and of the slanted nut line, with its angle, beside their right ends; nothing for a square nut."""
+    if not nut.slant:
+        return ()
+    x, end = nut.at(nut.width / 2 + DATUM)
+    below = min(end - LETTER / 2, -CLEAR - LETTER)
+    above = max(end - LETTER / 2, CLEAR)
+    of_base, of_nut = (CLEAR, below) if end < 0 else (-CLEAR - LETTER, above)
+    marks: list[Mark] = [Label(term("base line"), (x + BESIDE, of_base), LETTER, "dimension", "nut"),
+                         Label(say("nut line, {angle}", angle=format_angle(math.radians(abs(nut.slant)))), (x + BESIDE, of_nut), LETTER,
+                               "dimension", "nut")]
+    return tuple(marks)
