@@ -12,10 +12,11 @@ To add a check:
    What is no concern of a feature's neighbours must not be among the arguments. Cylinders near cylinders go to solid_pairs,
    what is told of one feature by itself to alone, what stands upright beside the outline or a slot to plan_walls.
 5. Leave far things alone by a cheap lower bound; measure near ones exactly; compare with snags.short().
-6. Say it with words.py. Give the advice for when no single move does it, and the `push` that would clear it by the
-   nearest way; the moves themselves are sought and tried in geometry.cures.
+6. Say it with words.py; a sentence that begins with a name does so with `first`. Give the advice for when no single
+   move does it, and the `push` that would clear it by the nearest way; the moves themselves are sought and tried in
+   geometry.cures.
 7. Add the module to FAMILIES in live.py.
-8. Add a case to tests/geometry/checks: one in which it appears with a value worked out by hand, and one that
+8. Add a case to a cases_*.py of tests/geometry/checks: one in which it appears with a value worked out by hand, and one that
    touches the margin exactly, in which it does not.
 9. Name the kind in geometry/accuracy/told.py, unless the simulation measures it too; give its sentences their German
    (`python3 -m tests.languages`) and, where words fail, a drawing in app/help/snags.py.

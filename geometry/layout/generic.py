@@ -87,7 +87,7 @@ PATTERNS: tuple[Pattern, ...] = (
         post=_post(12.0, 38.0, 27.0, 22.0), least_wood=12.0, most_wood=20.0,
         button=Button(reach=42.0, length=15.0, width=28.0, thickness=8.0, stand=9.0)),
 )
-"""Eight generic patterns: five through the face, three through the side."""
+"""Through the face and through the side."""
 
 
 def _drill(kind: str, diameter: float, length: float) -> Drill:

@@ -21,20 +21,23 @@ _DIAMETERS = {1.5: "1/16", 1.6: "1/16", 1.8: "5/64", 2.0: "5/64", 6.4: "1/4", 6.
               10.0: "25/64", 14.0: "9/16"}
 """The bit in inches in the place of one in mm."""
 _DEPTHS = {4.0: "5/32", 8.0: "5/16", 9.0: "11/32", 10.0: "3/8", 30.0: "1 3/16", 31.0: "1 7/32", 33.0: "1 5/16"}
-_NAMES = (
-    ("face 11/32 bushing two screws", PATTERNS[0].about),
-    ("face 25/64 bushing one screw", PATTERNS[1].about),
-    ("face 25/64 stepped two pins",
-     say("Stepped bore, 25/64 inch from the back and 21/64 at the face; two moulded pins keep the body from turning.")),
-    ("face 1/4 plain one screw", PATTERNS[3].about),
-    ("side 1/4 post two screws", PATTERNS[4].about),
-    ("side 25/64 roller two screws",
-     say("Roller of 25/64 inch through the side as on a slotted head, plate with a screw to either side.")),
-    ("side 5/16 post four screws",
-     say("Steel post of 5/16 inch through the side, square plate with four small screws, for thick heads.")),
-    ("face 9/16 bushing four screws", PATTERNS[7].about),
-)
-"""Name and words of each pattern, in the order of `generic`."""
+_NAMES = {
+    "face 8.8 bushing two screws": ("face 11/32 bushing two screws", None),
+    "face 10 bushing one screw": ("face 25/64 bushing one screw", None),
+    "face 10 stepped two pins": (
+        "face 25/64 stepped two pins",
+        say("Stepped bore, 25/64 inch from the back and 21/64 at the face; two moulded pins keep the body from turning.")),
+    "face 6.4 plain one screw": ("face 1/4 plain one screw", None),
+    "side 6.4 post two screws": ("side 1/4 post two screws", None),
+    "side 10 roller two screws": (
+        "side 25/64 roller two screws",
+        say("Roller of 25/64 inch through the side as on a slotted head, plate with a screw to either side.")),
+    "side 8 post four screws": (
+        "side 5/16 post four screws",
+        say("Steel post of 5/16 inch through the side, square plate with four small screws, for thick heads.")),
+    "face 14 bushing four screws": ("face 9/16 bushing four screws", None),
+}
+"""Name of each pattern, and its words where those in mm name a size."""
 
 
 def inch(size: str) -> float:
@@ -42,15 +45,15 @@ def inch(size: str) -> float:
     return round(float(sum(Fraction(part) for part in size.split())) * MM_PER_INCH, 6)
 
 
-def _pattern(pattern: Pattern, name: str, about: str) -> Pattern:
+def _pattern(pattern: Pattern) -> Pattern:
+    name, about = _NAMES[pattern.id]
     bores = tuple(replace(bore, diameter=inch(_DIAMETERS[bore.diameter]),
                           depth=None if bore.depth is None else inch(_DEPTHS[bore.depth]),
                           drill="brad" if bore.role == "clearance" else bore.drill) for bore in pattern.bores)
-    return replace(pattern, id=name, about=about, bores=bores)
+    return replace(pattern, id=name, about=about or pattern.about, bores=bores)
 
 
-PATTERNS_INCH: tuple[Pattern, ...] = tuple(
-    _pattern(pattern, name, about) for pattern, (name, about) in zip(PATTERNS, _NAMES, strict=True))
+PATTERNS_INCH: tuple[Pattern, ...] = tuple(_pattern(pattern) for pattern in PATTERNS)
 """The generic patterns, in the same order, for fractional bits."""
 
 

@@ -12,7 +12,7 @@ from geometry.beginning.inches import INCHES
 from geometry.checks import check
 from geometry.layout import validate
 from geometry.layout.blank import Blank
-from geometry.layout.generic import PATTERNS
+from geometry.layout.generic import PATTERNS, RACK
 from geometry.layout.generic_inch import PATTERNS_INCH, RACK_INCH, inch
 from geometry.routing import plan_routing
 from geometry.units import format_close
@@ -41,7 +41,8 @@ def test_what_goes_in_still_goes_in(mm, inches):
         assert two.at == one.at and (two.depth is None) == (one.depth is None)
         assert abs(two.diameter - one.diameter) <= (0.1 if one.role == "counterbore" else 0.3)
         assert two.depth is None or abs(two.depth - one.depth) < 0.5
-        assert any(drill.kind == two.drill and drill.diameter == two.diameter for drill in RACK_INCH.drills)
+        for bore, rack in ((one, RACK), (two, RACK_INCH)):
+            assert any(drill.kind == bore.drill and drill.diameter == bore.diameter for drill in rack.drills)
         assert "/" in format_close(two.diameter, "in64")
         if one.role == "post":
             assert two.diameter > inches.post.diameter
