@@ -146,6 +146,9 @@ def _outline() -> _Parser:
         help="the unit of the drawing, if it does not say or says it wrongly",
     )
     parser.add_argument(
+        "--slanted", action="store_true", help="the nut is slanted, for fanned frets: the drawing stays upright, and its slanted edge becomes the nut line"
+    )
+    parser.add_argument(
         "--json", action="store_true", help="print one JSON object with the unit, the loops and the warnings (mm)"
     )
     _add_language(parser)

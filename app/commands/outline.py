@@ -14,7 +14,7 @@ from app.formats.errors import FormatError
 from app.formats.layer_names import depth_on
 from geometry.edits.imported import layout_from
 from geometry.edits.imported_openings import there_told
-from geometry.joining.placing import place
+from geometry.joining.placing import Placing, place
 from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET
 
@@ -33,19 +33,29 @@ def run(request: argparse.Namespace) -> int:
         raise FormatError(say("{out} is the drawing itself: name another file for the layout.", out=request.out))
     read = read_drawing_safely(request.drawing, request.unit)
     require_outline(read)
-    placed = place(read.outline.path)
+    placed = place(read.outline.path, slanted=request.slanted)
     roles = [(loop.path, loop.role, depth_on(loop.layer)) for loop in read.loops]
     name = request.out.name.removesuffix(FILE_ENDING)
-    headstock.write(layout_from(roles, placed.matrix, name, placed.nut_width), request.out)
+    headstock.write(layout_from(roles, placed.matrix, name, placed.nut_width, placed.slant), request.out)
     if request.json:
-        print(json.dumps(outline_report(read), indent=2, allow_nan=False))
+        print(json.dumps(outline_report(read, placed), indent=2, allow_nan=False))
     else:
-        for line in outline_lines(read, placed.sentence, there_told(roles, placed.matrix), request.out):
+        for line in outline_lines(read, _nut_lines(placed, request.slanted), there_told(roles, placed.matrix), request.out):
             print(shown(line))
     return 0
 
 
-def outline_lines(read: DrawingRead, guessed: str, there: Sequence[str], out: Path) -> Iterator[str]:
+def _nut_lines(placed: Placing, slanted: bool) -> Iterator[str]:
+    """What was taken for the nut, and whether it may be otherwise than was said of it."""
+    yield placed.sentence
+    if slanted and not placed.slant:
+        yield say("No slanted edge was found that could be the nut: it is laid square to the centreline.")
+    elif placed.askew and not placed.slant:
+        yield say("As drawn that edge lies {askew:.1f} degrees askew: with --slanted the drawing stays upright and the nut is slanted.",
+                  askew=abs(placed.askew))
+
+
+def outline_lines(read: DrawingRead, guessed: Iterator[str], there: Sequence[str], out: Path) -> Iterator[str]:
     """What was found in the drawing, what was guessed about it, what is told of pockets and where the layout is, as lines of text."""
     width, height = read.size_mm
     source = {
@@ -64,7 +74,7 @@ def outline_lines(read: DrawingRead, guessed: str, there: Sequence[str], out: Pa
     )
     if found[POCKET] or found[HOLE_THERE]:
         yield say("Pockets that are there: {pockets}. Holes that are there: {holes}.", pockets=found[POCKET], holes=found[HOLE_THERE])
-    yield guessed
+    yield from guessed
     yield from there
     yield from read.warnings
     yield say("Written to {out}.", out=out)

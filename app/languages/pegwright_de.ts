@@ -1144,6 +1144,10 @@
         <translation>Pfeiltasten, mit einem Werkzeug in der Hand</translation>
     </message>
     <message>
+        <source>As drawn that edge lies {askew:.1f} degrees askew: with --slanted the drawing stays upright and the nut is slanted.</source>
+        <translation>Wie gezeichnet liegt diese Kante um {askew:.1f} Grad schief: Mit --slanted bleibt die Zeichnung aufrecht und der Sattel liegt schräg.</translation>
+    </message>
+    <message>
         <source>As far as its bushing reaches; thicker heads are told.</source>
         <translation>So weit, wie ihre Hülse reicht; ein dickerer Kopf wird gemeldet.</translation>
     </message>
@@ -4566,6 +4570,10 @@
     <message>
         <source>No single move is known that cures this snag.</source>
         <translation>Es ist kein einzelner Schritt bekannt, der diesen Haken behebt.</translation>
+    </message>
+    <message>
+        <source>No slanted edge was found that could be the nut: it is laid square to the centreline.</source>
+        <translation>Es fand sich keine schräge Kante, die der Sattel sein könnte: Er liegt im rechten Winkel zur Mittellinie.</translation>
     </message>
     <message>
         <source>No slot in the way</source>

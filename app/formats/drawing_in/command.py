@@ -7,16 +7,18 @@ from typing import Any
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.drawing_in.units import refuse_doubtful_unit
 from app.formats.errors import FormatError
+from geometry.joining.placing import Placing
 from geometry.saying import say
 
 
-def outline_report(read: DrawingRead) -> dict[str, Any]:
-    """The content of `outline --json`: mm and mm2, boxes as [min x, min y, max x, max y]."""
+def outline_report(read: DrawingRead, placed: Placing) -> dict[str, Any]:
+    """The content of `outline --json`: mm, mm2 and degrees, boxes as [min x, min y, max x, max y], the nut as it was found (width null: it was not)."""
     return {
         "unit": read.unit,
         "unit_source": read.unit_source,
         "loops": [{"role": loop.role, "area_mm2": abs(loop.path.area), "perimeter_mm": loop.path.length,
                    "bbox_mm": list(loop.path.box), "layer": loop.layer} for loop in read.loops],
+        "nut": {"width_mm": placed.nut_width, "slant_degrees": placed.slant},
         "warnings": list(read.warnings),
     }
 

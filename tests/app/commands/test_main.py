@@ -114,3 +114,16 @@ def test_the_schema_needs_no_window_and_no_drawing_library(tmp_path: Path) -> No
 def test_sheets_need_no_window(tmp_path: Path) -> None:
     loaded = modules_loaded(tmp_path / "modules", "sheets", SAMPLE, "--out", tmp_path / "out")
     assert loaded.isdisjoint(WINDOW_ONLY)
+
+
+@pytest.mark.parametrize("slanted", [True, False])
+def test_a_drawing_with_a_slanted_nut_keeps_it_where_that_is_said(tmp_path: Path, slanted: bool) -> None:
+    """40 mm wide, 40 tan 8 = 5.622 higher on the left, which is the bass side: laid level it is 40 / cos 8 = 40.39 wide."""
+    drawing, out = tmp_path / "head.svg", tmp_path / "new.headstock.json"
+    drawing.write_text('<svg xmlns="http://www.w3.org/2000/svg" width="80mm" height="200mm" viewBox="0 0 80 200">'
+                       '<path d="M20 184.378 L60 190 L75 150 L75 40 L40 5 L5 40 L5 150 Z"/></svg>', encoding="utf-8")
+    done = call("outline", drawing, "--out", out, *(["--slanted"] if slanted else []))
+    assert (done.returncode, done.stderr) == (0, "")
+    nut = json.loads(out.read_text(encoding="utf-8"))["nut"]
+    assert (nut.get("slant", 0.0), nut["width"]) == pytest.approx((8.0, 40.0) if slanted else (0.0, 40.393), abs=2e-3)
+    assert ("slanted by 8.0 degrees" in done.stdout, "with --slanted" in done.stdout) == (slanted, not slanted)

@@ -5,6 +5,7 @@ import pytest
 from app.formats.drawing_in.command import outline_report, require_outline
 from app.formats.drawing_in.units import INSUNITS, MM, guessed, refuse_doubtful_unit, unit_named, unit_question
 from app.formats.errors import FormatError
+from geometry.joining.placing import place
 from tests.app.formats.drawing_in import dxf_text as dxf
 from tests.app.formats.drawing_in.reading import read
 
@@ -101,7 +102,8 @@ def test_a_senseless_gap_is_refused(join):
 
 def test_the_report_names_unit_loops_and_warnings():
     found = read(dxf.drawing(dxf.polyline([(0, 0, 0), (60, 0, 0), (60, 107, 0), (0, 107, 0)], layer="HEAD") + dxf.circle((30, 50), 4)))
-    report = outline_report(found)
+    report = outline_report(found, place(found.outline.path))
+    assert report["nut"] == {"width_mm": 60.0, "slant_degrees": 0.0}
     assert (report["unit"], report["unit_source"], report["warnings"]) == ("mm", "file", [])
     assert report["loops"][0] == {"role": "outline", "area_mm2": 6420.0, "perimeter_mm": 334.0, "bbox_mm": [0.0, 0.0, 60.0, 107.0], "layer": "HEAD"}
     assert report["loops"][1]["role"] == "hole"
