@@ -2744,6 +2744,10 @@
         <translation>Aus der Reihe lösen</translation>
     </message>
     <message>
+        <source>Friction peg straight through a plain bore, held by washers and a screw in its own button; nothing else is drilled. The button lies behind the post.</source>
+        <translation>Reibwirbel gerade durch eine glatte Bohrung, von Scheiben und einer Schraube im eigenen Flügel gehalten; sonst wird nichts gebohrt. Der Flügel liegt hinter der Welle.</translation>
+    </message>
+    <message>
         <source>From A to B</source>
         <translation>Von A bis B</translation>
     </message>
@@ -2824,8 +2828,8 @@
         <translation>Von der Wellenachse entlang der Kante, zur Spitze der Kopfplatte hin.</translation>
     </message>
     <message>
-        <source>From the post's axis to the far end of the button.</source>
-        <translation>Von der Achse der Welle bis zum fernen Ende des Flügels.</translation>
+        <source>From the post's axis to the far end of the button. Less than its length: the button lies behind the post and turns about its axis, as of a peg.</source>
+        <translation>Von der Achse der Welle bis ans ferne Ende des Flügels. Weniger als seine Länge: Der Flügel liegt hinter der Welle und dreht sich um deren Achse, wie bei einem Wirbel.</translation>
     </message>
     <message>
         <source>From the post's axis towards the back of the head.</source>
@@ -2972,6 +2976,14 @@
         <translation>Kopierhülsen</translation>
     </message>
     <message>
+        <source>Guitar, nylon strings, slotted head</source>
+        <translation>Gitarre, Nylonsaiten, Kopfplatte mit Schlitzen</translation>
+    </message>
+    <message>
+        <source>Guitar, steel strings</source>
+        <translation>Gitarre, Stahlsaiten</translation>
+    </message>
+    <message>
         <source>H = L x sin(tilt): L is measured along the board from its lower edge to where it rests on the block, H is the block. Set it, drill a scrap, check the angle, then drill the blank. The board of the rack is L {base}.</source>
         <translation>H = L x sin(Neigung): L wird entlang des Bretts von seiner Unterkante bis zur Auflage auf dem Klotz gemessen, H ist der Klotz. Einstellen, ein Abfallstück bohren, den Winkel prüfen, dann den Rohling bohren. Das Brett im Bestand hat L {base}.</translation>
     </message>
@@ -2998,6 +3010,14 @@
     <message>
         <source>Hardware of all</source>
         <translation>Mechanik aller</translation>
+    </message>
+    <message>
+        <source>Hardware through the face</source>
+        <translation>Mechaniken durch die Vorderseite</translation>
+    </message>
+    <message>
+        <source>Hardware through the side</source>
+        <translation>Mechaniken durch die Seite</translation>
     </message>
     <message>
         <source>Have two pins proposed: they are set mirrored about the centreline; or choose bits that get through from the face.</source>
@@ -3376,6 +3396,10 @@
         <translation>In der weiteren Bohrung bleibt kein Holz für {pin}.</translation>
     </message>
     <message>
+        <source>Instrument</source>
+        <translation>Instrument</translation>
+    </message>
+    <message>
         <source>Invented for demonstration: eight tuners through the face, four to a side, and a truss rod's pocket that is there already.</source>
         <translation>Zur Vorführung erfunden: acht Mechaniken durch die Vorderseite, vier je Seite, und eine schon vorhandene Halsstabtasche.</translation>
     </message>
@@ -3604,10 +3628,6 @@
         <translation>&amp;Sprache</translation>
     </message>
     <message>
-        <source>Large tuners and strings, as for a bass</source>
-        <translation>Große Mechaniken und Saiten, wie für einen Bass</translation>
-    </message>
-    <message>
         <source>Large tuners, as for a bass, go through the face: choose so on the {side} side, or take usual ones.</source>
         <translation>Große Mechaniken, wie für einen Bass, gehen durch die Vorderseite: Wählen Sie das für die Seite {side}, oder nehmen Sie übliche.</translation>
     </message>
@@ -3770,6 +3790,10 @@
     <message>
         <source>Left, by the plan</source>
         <translation>Übrig, nach Plan</translation>
+    </message>
+    <message>
+        <source>Left-handed</source>
+        <translation>Linkshändig</translation>
     </message>
     <message>
         <source>Left-handed mirror</source>
@@ -4094,6 +4118,10 @@
     <message>
         <source>Make {what} {ramp_words}.</source>
         <translation>Neues Maß für {what}: {ramp_words}.</translation>
+    </message>
+    <message>
+        <source>Mandolin</source>
+        <translation>Mandoline</translation>
     </message>
     <message>
         <source>Margin</source>
@@ -5276,6 +5304,10 @@
         <translation>Kopfwinkel</translation>
     </message>
     <message>
+        <source>Pitch of the head, slant of the nut</source>
+        <translation>Kopfwinkel, Schräge des Sattels</translation>
+    </message>
+    <message>
         <source>Place</source>
         <translation>Setzen</translation>
     </message>
@@ -6046,6 +6078,18 @@
     <message>
         <source>Scale length</source>
         <translation>Mensur</translation>
+    </message>
+    <message>
+        <source>Scale length, bass and treble side</source>
+        <translation>Mensur, Bass- und Diskantseite</translation>
+    </message>
+    <message>
+        <source>Scale length, bass side</source>
+        <translation>Mensur, Bassseite</translation>
+    </message>
+    <message>
+        <source>Scale length, treble side</source>
+        <translation>Mensur, Diskantseite</translation>
     </message>
     <message>
         <source>Scrap held behind the work so that the drill leaves into wood.</source>
@@ -6870,6 +6914,14 @@
     <message>
         <source>Straight</source>
         <translation>Gerade</translation>
+    </message>
+    <message>
+        <source>Straight peg with its gear inside, in a bore of 10 from the back; a threaded collar on the face clamps it, and no screw is drilled for. The button lies behind the post.</source>
+        <translation>Gerader Wirbel mit innenliegendem Getriebe, in einer Bohrung von 10 von der Rückseite; ein Gewindering auf der Vorderseite klemmt ihn, für Schrauben wird nichts gebohrt. Der Flügel liegt hinter der Welle.</translation>
+    </message>
+    <message>
+        <source>Straight peg with its gear inside, in a bore of 25/64 inch from the back; a threaded collar on the face clamps it, and no screw is drilled for. The button lies behind the post.</source>
+        <translation>Gerader Wirbel mit innenliegendem Getriebe, in einer Bohrung von 25/64 Zoll von der Rückseite; ein Gewindering auf der Vorderseite klemmt ihn, für Schrauben wird nichts gebohrt. Der Flügel liegt hinter der Welle.</translation>
     </message>
     <message>
         <source>Straight, an arc of one radius, or a curve that its two handles pull.</source>
@@ -8144,8 +8196,12 @@
         <translation>Der Ton, wie C4 oder F#3: mit Durchmesser und Mensur ergibt er den Zug.</translation>
     </message>
     <message>
-        <source>The number for {field!r} is not a length between 0 and 1000 mm.</source>
-        <translation>Die Zahl für {field!r} ist keine Länge zwischen 0 und 1000 mm.</translation>
+        <source>The number for {field!r} is not a length between 0 and {most:g} mm.</source>
+        <translation>Die Zahl für {field!r} ist keine Länge zwischen 0 und {most:g} mm.</translation>
+    </message>
+    <message>
+        <source>The number for {field!r} is not an angle from {least} to {most} degrees.</source>
+        <translation>Die Zahl für {field!r} ist kein Winkel von {least} bis {most} Grad.</translation>
     </message>
     <message>
         <source>The number of weights does not match the control points of a spline.</source>
@@ -9008,6 +9064,10 @@
         <translation>Die Gewichte eines Splines müssen über null liegen.</translation>
     </message>
     <message>
+        <source>The whole head is mirrored, the sides named here with it.</source>
+        <translation>Die ganze Kopfplatte wird gespiegelt, die hier genannten Seiten mit ihr.</translation>
+    </message>
+    <message>
         <source>The windings need air below the post.</source>
         <translation>Die Windungen brauchen Luft unter der Welle.</translation>
     </message>
@@ -9780,6 +9840,22 @@
         <translation>Eingegeben: {told} – Eingabe übernimmt</translation>
     </message>
     <message>
+        <source>Ukulele, baritone</source>
+        <translation>Ukulele, Bariton</translation>
+    </message>
+    <message>
+        <source>Ukulele, concert</source>
+        <translation>Ukulele, Konzert</translation>
+    </message>
+    <message>
+        <source>Ukulele, soprano</source>
+        <translation>Ukulele, Sopran</translation>
+    </message>
+    <message>
+        <source>Ukulele, tenor</source>
+        <translation>Ukulele, Tenor</translation>
+    </message>
+    <message>
         <source>Under its margin of {needed}: {chance}.</source>
         <translation>Unter dem Mindestabstand von {needed}: {chance}.</translation>
     </message>
@@ -10050,6 +10126,10 @@
     <message>
         <source>Where each slot is narrowest.</source>
         <translation>Wo jeder Schlitz am schmalsten ist.</translation>
+    </message>
+    <message>
+        <source>Where face and side take turns these tuners through the face would reach into the slot beside them: choose smaller ones, or those that fit.</source>
+        <translation>Wo Vorderseite und Kante sich abwechseln, ragten diese Mechaniken in den Schlitz daneben: kleinere wählen oder die, die passen.</translation>
     </message>
     <message>
         <source>Where its string comes off</source>
@@ -10842,6 +10922,14 @@
     <message>
         <source>bush</source>
         <translation>Kopierhülse</translation>
+    </message>
+    <message>
+        <source>button reaches {reach}</source>
+        <translation>Flügel reicht {reach}</translation>
+    </message>
+    <message>
+        <source>button {length} behind the post</source>
+        <translation>Flügel {length} hinter der Welle</translation>
     </message>
     <message>
         <source>card</source>
@@ -12114,6 +12202,10 @@
         <translation>Stifte</translation>
     </message>
     <message>
+        <source>pitch of the head</source>
+        <translation>Kopfwinkel</translation>
+    </message>
+    <message>
         <source>plain</source>
         <translation>blank</translation>
     </message>
@@ -12358,6 +12450,14 @@
         <translation>Sägen</translation>
     </message>
     <message>
+        <source>scale length</source>
+        <translation>Mensur</translation>
+    </message>
+    <message>
+        <source>scale length on the treble side</source>
+        <translation>Mensur auf der Diskantseite</translation>
+    </message>
+    <message>
         <source>screw</source>
         <comment>term</comment>
         <translation>Schraubenloch</translation>
@@ -12449,6 +12549,10 @@
         <source>side_up</source>
         <comment>column</comment>
         <translation>seite_oben</translation>
+    </message>
+    <message>
+        <source>slant of the nut</source>
+        <translation>Schräge des Sattels</translation>
     </message>
     <message>
         <source>slot</source>
@@ -12970,16 +13074,16 @@
         <translation>durch die Seite</translation>
     </message>
     <message>
-        <source>through the {mount}; {bores}; post {diameter}, {length} above the face, string hole at {string_hole}; seat {before} x {across}; button reaches {reach}</source>
-        <translation>durch die {mount}; {bores}; Welle {diameter}, {length} über der Vorderseite, Saitenloch bei {string_hole}; Sitz {before} x {across}; Flügel reicht {reach}</translation>
+        <source>through the {mount}; {bores}; post {diameter}, {length} above the face, string hole at {string_hole}; seat {before} x {across}; {button}</source>
+        <translation>durch die {mount}; {bores}; Welle {diameter}, {length} über der Vorderseite, Saitenloch bei {string_hole}; Sitz {before} x {across}; {button}</translation>
     </message>
     <message>
-        <source>through the {mount}; {bores}; post {diameter}, {length} from the plate, string hole at {string_hole}; seat {before} x {across}; button reaches {reach}</source>
-        <translation>durch die {mount}; {bores}; Welle {diameter}, {length} ab der Platte, Saitenloch bei {string_hole}; Sitz {before} x {across}; Flügel reicht {reach}</translation>
+        <source>through the {mount}; {bores}; post {diameter}, {length} from the plate, string hole at {string_hole}; seat {before} x {across}; {button}</source>
+        <translation>durch die {mount}; {bores}; Welle {diameter}, {length} ab der Platte, Saitenloch bei {string_hole}; Sitz {before} x {across}; {button}</translation>
     </message>
     <message>
-        <source>through the {mount}; {bores}; post {diameter}, {length} long, string hole at {string_hole}; seat {before} x {across}; button reaches {reach}</source>
-        <translation>durch die {mount}; {bores}; Welle {diameter}, {length} lang, Saitenloch bei {string_hole}; Sitz {before} x {across}; Flügel reicht {reach}</translation>
+        <source>through the {mount}; {bores}; post {diameter}, {length} long, string hole at {string_hole}; seat {before} x {across}; {button}</source>
+        <translation>durch die {mount}; {bores}; Welle {diameter}, {length} lang, Saitenloch bei {string_hole}; Sitz {before} x {across}; {button}</translation>
     </message>
     <message>
         <source>through, is there</source>
@@ -13289,6 +13393,10 @@
     <message>
         <source>what arrived there is not what was written</source>
         <translation>was dort angekommen ist, ist nicht das, was geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>what fits</source>
+        <translation>was passt</translation>
     </message>
     <message>
         <source>width</source>
@@ -14866,6 +14974,10 @@
     <message>
         <source>{path} takes more memory to read than there is: save a smaller picture.</source>
         <translation>{path} braucht zum Lesen mehr Speicher, als da ist: ein kleineres Bild speichern.</translation>
+    </message>
+    <message>
+        <source>{pattern} is no hardware to begin with.</source>
+        <translation>{pattern} ist keine Mechanik, mit der begonnen werden kann.</translation>
     </message>
     <message>
         <source>{percent} %</source>

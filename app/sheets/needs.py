@@ -140,15 +140,17 @@ def tuner_sizes(pattern: Pattern) -> str:
                       for bore in pattern.bores if bore.role in ("post", "counterbore", "clearance"))
     of = {"mount": term(pattern.mount), "bores": bores, "diameter": length(post.diameter), "length": length(post.length),
           "string_hole": length(post.string_hole), "before": length(seat.before + seat.behind),
-          "across": length(seat.across), "reach": length(button.reach)}
+          "across": length(seat.across),
+          "button": say("button {length} behind the post", length=length(button.length)) if pattern.mount == "face" and button.straight
+          else say("button reaches {reach}", reach=length(button.reach))}
     if pattern.mount == "face" and post.measured == "plate":
         return say("through the {mount}; {bores}; post {diameter}, {length} from the plate, string hole at {string_hole}; seat "
-                   "{before} x {across}; button reaches {reach}", **of)
+                   "{before} x {across}; {button}", **of)
     if pattern.mount == "face":
         return say("through the {mount}; {bores}; post {diameter}, {length} above the face, string hole at {string_hole}; seat "
-                   "{before} x {across}; button reaches {reach}", **of)
+                   "{before} x {across}; {button}", **of)
     return say("through the {mount}; {bores}; post {diameter}, {length} long, string hole at {string_hole}; seat "
-               "{before} x {across}; button reaches {reach}", **of)
+               "{before} x {across}; {button}", **of)
 
 
 def drills(layout: Headstock, work: Work) -> list[Tool]:

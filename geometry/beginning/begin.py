@@ -9,14 +9,12 @@ import numpy as np
 from msgspec.structs import replace
 
 from geometry import vectors as v
+from geometry.beginning.instruments import INSTRUMENTS, strung
 from geometry.beginning.needs import (
-    LEAST_PITCH,
     SLOT_AFTER,
     SLOT_OUTER,
-    THROUGH_SIDE,
     SideNeeds,
     needs,
-    pair,
     spread,
 )
 from geometry.beginning.numbers import FIELDS, Numbers, Refused
@@ -24,8 +22,8 @@ from geometry.beginning.pins import centred_pins
 from geometry.beginning.shape import Shape, shape
 from geometry.checks.snags import SPOILS
 from geometry.checks.string_pairs import surely_apart
+from geometry.edits.copying import mirror_layout
 from geometry.edits.sound_ramp import ramps_tried
-from geometry.edits.string_count import graded
 from geometry.errors import GeometryError
 from geometry.layout import (
     Blank,
@@ -61,8 +59,6 @@ BEHIND = 20.0
 """Wood shown behind the nut line, mm."""
 ROUNDING = 6.5
 """Of the corners of a slot that opens towards the nut, mm: the generic bit goes round them."""
-BASS_SCALE, BASS_STRINGS = 864.0, (2.7, 1.1)
-"""Scale length and diameters of the outer strings of a bass, mm (common practice, no source; the maker types his own)."""
 _TRIES = 5
 DUST = 0.002
 """More than rounding takes from a blank, mm."""
@@ -75,7 +71,9 @@ def begin(numbers: Numbers) -> Headstock:
     would have to be; several wrong numbers are named one after the other.
     """
     numbers.counted()
-    nut = Nut(width=numbers.nut_width, spread=round(spread(numbers), 3), pair=pair(numbers), **({"scale_length": BASS_SCALE} if numbers.large else {}))
+    kind = INSTRUMENTS[numbers.instrument]
+    nut = Nut(width=numbers.nut_width, spread=round(spread(numbers), 3), pair=kind.pair, height=kind.height, pitch=numbers.angle,
+              scale_length=numbers.scale, slant=numbers.slant)
     rows: dict[Side, SideNeeds] = {side: needs(numbers, side) for side in ("bass", "treble")}
     inwards: dict[Side, float] = {}
     lower: dict[Side, float] = {}
@@ -92,7 +90,8 @@ def begin(numbers: Numbers) -> Headstock:
         higher += crown
         for side, lacks in lacking.items():
             inwards[side] = inwards.get(side, 0.0) + lacks + 0.1
-    return validate(replace(layout, pins=centred_pins(layout)))
+    made = validate(replace(layout, pins=centred_pins(layout)))
+    return mirror_layout(made) if numbers.left_handed else made
 
 
 def _lacking(layout: Headstock) -> dict[Side, float]:
@@ -142,9 +141,9 @@ def _crown_lacks(layout: Headstock) -> float:
 def _laid_out(numbers: Numbers, rows: dict[Side, SideNeeds], nut: Nut, inwards: dict[Side, float], lower: dict[Side, float],
               apart: float, higher: float) -> Headstock:
     """The layout without its pins. `lower`: how far the row of a side lies from the middle of its edge (0) to the nut (1)."""
-    strings = graded(numbers.strings, numbers.courses, *(BASS_STRINGS if numbers.large else ()))
+    strings = strung(numbers)
     made = shape(numbers, rows["bass"], rows["treble"], nut, strings, inwards, apart, higher)
-    blank = _blank(numbers, made)
+    blank = _blank(numbers, made, rows)
     rails, tuners, slots = [], [], []
     for row in rows.values():
         found = _row(row, made, max(r.run for r in rows.values()), numbers, lower.get(row.side, 0.0))
@@ -172,12 +171,12 @@ def _ramped(layout: Headstock, slot: Slot) -> Slot:
     return some
 
 
-def _blank(numbers: Numbers, made: Shape) -> Blank:
+def _blank(numbers: Numbers, made: Shape, rows: dict[Side, SideNeeds]) -> Blank:
     edge = Margins().blank_edge
     x0, _, x1, y1 = loop_path(made.loop).box
     length = _up(y1 + edge + DUST)
     if numbers.length < length:
-        raise Refused("length", length, _too_short(numbers, length))
+        raise Refused("length", length, _too_short(numbers, length, rows))
     width = _up(x1 - x0 + 2 * edge + 2 * DUST)
     if numbers.width < width:
         raise Refused("width", width, say("This head is {head} wide, so a blank {width} wide is too narrow: make it "
@@ -189,10 +188,10 @@ def _blank(numbers: Numbers, made: Shape) -> Blank:
                  thickness=numbers.thickness)
 
 
-def _too_short(numbers: Numbers, length: float) -> str:
+def _too_short(numbers: Numbers, length: float, rows: dict[Side, SideNeeds]) -> str:
     n = max(numbers.bass, numbers.treble)
     given = {"n": n, "pitch": mm(numbers.pitch), "long": at_least(length), "length": mm(numbers.length)}
-    least = max(LEAST_PITCH[numbers.mount(side)] for side in ("bass", "treble") if numbers.count(side))
+    least = max(row.least_pitch for row in rows.values() if row.count)
     nearer = math.floor((numbers.pitch - (length - numbers.length + 1) / max(n - 1, 1)) * 2) / 2
     if nearer < least:
         return say("{n} tuners in a row, {pitch} apart, take a blank {long} long from the nut line; this one is {length}.",
@@ -218,7 +217,7 @@ def _row(row: SideNeeds, made: Shape, run: float, numbers: Numbers, lower: float
         index = i // 2 if row.mount == "mixed" else i
         string = i + 1 if side == "bass" else numbers.strings - i
         winds = "bass" if kind == "side" or side == "treble" else "treble"
-        tuners.append(Tuner(id=f"{name} {index + 1}", pattern=row.face if kind == "face" else THROUGH_SIDE,
+        tuners.append(Tuner(id=f"{name} {index + 1}", pattern=row.face if kind == "face" else row.through,
                             place=RowPlace(row=f"{name} row", index=index), string=str(string), winds=winds))
         if kind == "side":
             bores.append(along)

@@ -4,19 +4,53 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from geometry.beginning.numbers import Numbers
+from msgspec.structs import replace
+
+from geometry.beginning.begin import begin
+from geometry.beginning.instruments import FOLLOWS, following, usual
+from geometry.beginning.numbers import FIELDS, Numbers, Refused
+from geometry.errors import GeometryError
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
     from geometry.layout import Headstock
 
 
-def usual_numbers(unit: LengthUnit) -> Numbers:
-    """The numbers to begin with: whole millimetres, or fractions of an inch."""
+def usual_numbers(unit: LengthUnit, instrument: str = "guitar") -> Numbers:
+    """The numbers of an instrument to begin with: whole millimetres, or fractions of an inch."""
+    return in_unit(usual(instrument), unit)
+
+
+def followed(numbers: Numbers, typed: frozenset[str], unit: LengthUnit) -> Numbers:
+    """The numbers with what was not `typed` as it is usual for their instrument (`following`), in the maker's unit."""
+    made = in_unit(following(numbers, typed), unit)
+    return replace(made, **{key: getattr(numbers, key) for key in typed})
+
+
+def in_unit(numbers: Numbers, unit: LengthUnit) -> Numbers:
+    """The numbers themselves in mm; in inches each length in fractions that a rule shows."""
     if unit == "mm":
-        return Numbers()
-    from geometry.beginning.inches import INCHES
-    return INCHES
+        return numbers
+    from geometry.beginning.inches import in_fractions
+    return in_fractions(numbers)
+
+
+def fitting(numbers: Numbers, typed: frozenset[str], unit: LengthUnit) -> Numbers:
+    """The numbers with blank and row as the rest of them asks, where these were not `typed`; what else they are refused for is left
+    to `begin`."""
+    asked = numbers
+    for _ in FIELDS:
+        try:
+            begin(numbers)
+        except Refused as refused:
+            if refused.field not in FOLLOWS or refused.field in typed:
+                break
+            numbers = replace(numbers, **{refused.field: refused.value})
+        except GeometryError:
+            break
+        else:
+            return cure_in_unit(asked, numbers, unit)
+    return asked
 
 
 def hardware_in_unit(layout: Headstock, unit: LengthUnit) -> Headstock:

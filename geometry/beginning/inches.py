@@ -14,11 +14,18 @@ from geometry.layout.generic import PATTERNS, RACK
 from geometry.layout.generic_inch import PATTERNS_INCH, RACK_INCH, inch
 from geometry.units import usual_pin
 
-INCHES = Numbers(pitch=inch("1 3/16"), length=inch("7 1/2"), width=inch("4"), thickness=inch("5/8"), nut_width=inch("1 11/16"))
-"""What Numbers begins with, in inches that a rule shows (common practice, no source)."""
 TEMPLATE_BIT, BOARD = "1/2 in shank bearing", inch("1/4")
 """Of the starting rack, and the thickness of a template's board: at 5/8 one pass goes through with enough bearing on it."""
 EIGHTH, SIXTEENTH = inch("1/8"), inch("1/16")
+LENGTHS = ("pitch", "nut_width", "scale", "scale_treble", "thickness", "length", "width")
+
+
+def in_fractions(numbers: Numbers) -> Numbers:
+    """The numbers with every length in the nearest sixteenth, the blank up to the next half inch in length and width."""
+    def nearest(key: str) -> float:
+        size = getattr(numbers, key)
+        return math.ceil(size / (8 * SIXTEENTH) - 1e-9) * 8 if key in ("length", "width") else round(size / SIXTEENTH)
+    return replace(numbers, **{key: round(nearest(key) * SIXTEENTH, 6) for key in LENGTHS})
 
 
 def with_inch_hardware(layout: Headstock) -> Headstock:
@@ -48,7 +55,7 @@ def with_inch_blank(layout: Headstock) -> Headstock:
 
 def in_sixteenths(asked: Numbers, cure: Numbers) -> Numbers:
     """A cure with each length that it changes taken on to the next sixteenth; the cure itself where that makes no layout."""
-    lengths = {key: (getattr(asked, key), getattr(cure, key)) for key in ("pitch", "length", "width", "thickness", "nut_width")}
+    lengths = {key: (getattr(asked, key), getattr(cure, key)) for key in LENGTHS}
     on = {key: round((math.ceil if new > old else math.floor)(new / SIXTEENTH) * SIXTEENTH, 6)
           for key, (old, new) in lengths.items() if new != old}
     try:

@@ -17,9 +17,8 @@ from collections.abc import Sequence
 
 from msgspec import Struct
 
-from geometry.beginning.needs import SLOT_BEFORE, SLOT_INNER, SLOT_OUTER, THROUGH_SIDE, SideNeeds
+from geometry.beginning.needs import SLOT_BEFORE, SLOT_OUTER, SideNeeds
 from geometry.layout import Nut, String
-from geometry.layout.generic import PATTERNS
 from geometry.layout.shop import Margins
 
 AIR = Margins().string_air + 0.15
@@ -36,7 +35,6 @@ _GENTLE, _MOST = 5.0, 9.0
 """degrees: up to the first a side angle costs little, beyond the second the layout is only taken for want of another"""
 _OPENS = 3.0
 """What a slot costs whose walls are not parallel, in degrees of bend"""
-_PATTERN = {pattern.id: pattern for pattern in PATTERNS}
 
 
 class Lane(Struct, frozen=True):
@@ -61,12 +59,13 @@ class Lane(Struct, frozen=True):
 
 
 class Strung(Struct, frozen=True):
-    """A string of a side: where it lies at the nut, its radius (that of the thickest, so that like sides come out alike), and the level and offset in from the edge of its post."""
+    """A string of a side: where it lies at the nut, its radius (that of the thickest, so that like sides come out alike), and the level, the offset in from the edge and the radius of its post."""
 
     at: float
     radius: float
     along: float
     wound: float
+    post: float
     dives: bool
 
 
@@ -79,9 +78,9 @@ def strung(needs: SideNeeds, nut: Nut, strings: Sequence[String], places: Sequen
     made = []
     for i, kind in zip(outer, needs.kinds, strict=False):
         through = kind == "side"
-        wound = _PATTERN[THROUGH_SIDE].post.string_hole if through else needs.inset + 3.0
+        wound = needs.post.post.string_hole if through else needs.inset + 3.0
         made.append(Strung(sign * (places[i] - part), thickest,
-                           start + late + needs.lead + len(made) * needs.pitch, wound, through))
+                           start + late + needs.lead + len(made) * needs.pitch, wound, needs.post.post.diameter / 2, through))
     return tuple(made)
 
 
@@ -100,11 +99,11 @@ def lane(needs: SideNeeds, lines: Sequence[Strung], nut: Nut, start: float, run:
 
     def tried(taper: float, width: float) -> None:
         nonlocal best
-        made, lacks = _walls(diving, nut, start, width, taper, run, thickness, inwards, first, bore, last)
+        made, lacks = _walls(diving, nut, start, width, taper, run, thickness, needs.slot_inner, inwards, first, bore, last)
         if keep is not None:
             lacks += max(0.0, *(keep - (width - taper * (y - start) - inner)
                                 for y, inner in ((first - HALF_SLOT, made.inner_nut), (last + HALF_SLOT, made.inner_tip))))
-        cost = _cost(lines, start, width, taper, made, lacks + 0.02 * max(0.0, width - most))
+        cost = _cost(lines, start, width, taper, made, needs.slot_inner, lacks + 0.02 * max(0.0, width - most))
         if best is None or cost < best[0] - 1e-9:
             best = cost, taper, width, made
     for k in range(_TAPERS):
@@ -119,22 +118,22 @@ def lane(needs: SideNeeds, lines: Sequence[Strung], nut: Nut, start: float, run:
     return best[3]
 
 
-def _cost(lines: Sequence[Strung], start: float, width: float, taper: float, made: Lane, lacks: float) -> float:
+def _cost(lines: Sequence[Strung], start: float, width: float, taper: float, made: Lane, inner: float, lacks: float) -> float:
     """What a lane costs: wood in the way is the worst, then strings that bend far, then wide slots and heads."""
     angles = [math.degrees(math.atan2(abs(width - taper * (one.along - start) - one.wound - one.at), one.along))
               for one in lines]
     worst = max(angles)
     bends = worst + 2 * max(0.0, worst - _GENTLE) + 20 * max(0.0, worst - _MOST)
     opens = 0.0 if made.straight else _OPENS
-    return 1000 * lacks + bends + opens + 0.25 * max(0.0, made.inner - SLOT_INNER) + 0.15 * width
+    return 1000 * lacks + bends + opens + 0.25 * max(0.0, made.inner - inner) + 0.15 * width
 
 
 def _walls(lines: Sequence[Strung], nut: Nut, start: float, width: float, taper: float, run: float, thickness: float,
-           inwards: float, first: float, bore: float, last: float) -> tuple[Lane, float]:
+           inner: float, inwards: float, first: float, bore: float, last: float) -> tuple[Lane, float]:
     """The narrowest slot that holds every string from where it is down to its post, and the posts; and how far a string
     still comes through its outer wall, which stands where the rail begins."""
     outside = 0.0
-    needed: list[tuple[float, float]] = [(y, SLOT_INNER) for y in (first, last)]
+    needed: list[tuple[float, float]] = [(y, inner) for y in (first, last)]
     for one in lines:
         post = width - taper * (one.along - start) - one.wound
         begins = max(_sinks(one, nut, thickness), first - HALF_SLOT)
@@ -151,7 +150,7 @@ def _walls(lines: Sequence[Strung], nut: Nut, start: float, width: float, taper:
 
 def _sinks(one: Strung, nut: Nut, thickness: float) -> float:
     """The level at which a string that winds over a post in mid-wood comes down to the face."""
-    low = thickness / 2 - one.radius - _PATTERN[THROUGH_SIDE].post.diameter / 2
+    low = thickness / 2 - one.radius - one.post
     return one.along * max(0.0, nut.height - AIR - one.radius) / (nut.height + low)
 
 

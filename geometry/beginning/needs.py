@@ -8,49 +8,62 @@ from __future__ import annotations
 
 from msgspec import Struct
 
+from geometry.beginning.instruments import INSTRUMENTS
 from geometry.beginning.numbers import Mount, Numbers, Refused
+from geometry.errors import GeometryError
 from geometry.layout.blank import Side
-from geometry.layout.generic import PATTERNS
+from geometry.layout.generic import FOUR_SCREWS, FRICTION, GEARED, LARGE, ONE_SCREW, PATTERNS, ROLLER, ROOMY, SLIM, STEPPED, THROUGH_SIDE
+from geometry.layout.hardware import Pattern
 from geometry.lengths import at_least, at_most, mm
 from geometry.saying import say
+from geometry.terms import term
 
-ROOMY, SLIM, THROUGH_SIDE, LARGE = PATTERNS[0].id, PATTERNS[3].id, PATTERNS[4].id, PATTERNS[7].id
-"""Face tuner with a bushing, small face tuner for narrow rows, side tuner, wide face tuner as for a bass."""
-LEAST_LARGE = 35.0
-"""Narrower rows bring the plates and buttons of large tuners together."""
-INSETS = {ROOMY: 11.8, SLIM: 10.0, LARGE: 17.5}
-"""How far the posts of face tuners stand inside the edge."""
-REACHES = {ROOMY: 5.5, SLIM: 14.0, LARGE: 16.0}
-"""How far their plates reach in from there."""
-ROOMY_PITCH = 24.0
-"""From here on there is room for the plates of the face tuner with a bushing."""
-LEAST_PITCH: dict[Mount, float] = {"face": 18.0, "side": 25.5, "mixed": 23.0}
-"""Narrower rows bring plates, screws or turning buttons together."""
+_PATTERN = {pattern.id: pattern for pattern in PATTERNS}
+
+
+class Face(Struct, frozen=True):
+    """Room that a tuner through the face takes (mm): its post stands `inset` inside the edge and its plate reaches `reach` in from there;
+    in rows narrower than `pitch` plates, screws or buttons come together, and the head is from `thin` to `thick`."""
+
+    inset: float
+    reach: float
+    pitch: float
+    thin: float = 12.0
+    thick: float = 20.0
+    lead: float = 13.5
+    """from the ends of the straight run of an edge to the first and the last tuner"""
+
+
+class Through(Struct, frozen=True):
+    """Room that a tuner through the side takes (mm): the inner wall of its slot stands `inner` in from the edge, beyond the post and
+    the point of its drill; the rest as of Face."""
+
+    inner: float
+    pitch: float
+    thin: float = 13.0
+    thick: float = 26.0
+    lead: float = 13.5
+
+
+FACES = {
+    ROOMY: Face(11.8, 5.5, 24.0), ONE_SCREW: Face(13.0, 13.0, 26.0, 13.0, 18.0), STEPPED: Face(12.5, 12.0, 22.0, 14.0, 18.0),
+    SLIM: Face(10.0, 14.0, 18.0), LARGE: Face(17.5, 16.0, 35.0, 13.0, lead=18.0),
+    FRICTION: Face(11.0, 10.0, 25.0, 9.0, 16.0), GEARED: Face(11.3, 12.0, 29.0, 10.0, 18.0)}
+"""Of each generic pattern through the face."""
+BESIDE_A_SLOT = (ROOMY, GEARED)
+"""Those that stay clear of a slot when face and side take turns."""
+THROUGHS = {THROUGH_SIDE: Through(33.2, 25.5), ROLLER: Through(37.4, 31.5, 16.0, lead=16.5), FOUR_SCREWS: Through(34.7, 24.5, 15.0)}
+"""Of each through the side."""
+LEAST_MIXED = 23.0
+"""Narrower rows, face and side in turn, bring plates, screws or turning buttons together."""
 MOST_PITCH = 60.0
-LEAST_THICKNESS: dict[Mount, float] = {"face": 12.0, "side": 13.0, "mixed": 13.0}
 MOST_THICKNESS: dict[Mount, float] = {"face": 20.0, "side": 26.0, "mixed": 20.0}
-THIN_LARGE = 13.0
-"""The thinnest blank for the screws of large tuners."""
-LEAST_GAP, LEAST_COURSE_GAP = 3.0, 5.5
-"""Least centre distance of strings at the nut, and of the middles of pairs (common practice, no source)."""
 NUT_SHOULDERS = 7.4
 """What the nut is wider than from the first string to the last."""
-PAIR, PAIR_LARGE = 2.2, 5.0
-"""Centre distance within a pair, of usual strings and of those of a bass."""
-LARGE_MORE = 4.0
-"""How much farther apart the strings of a bass stand (common practice, no source)."""
-
-SLOT_OUTER, SLOT_INNER = 19.6, 33.2
-"""A slot's walls, measured in from the edge: the rail and face tuners stay clear of the first, the post and the
-point of its drill of the second."""
+SLOT_OUTER = 19.6
+"""A slot's outer wall, measured in from the edge: the rail and face tuners stay clear of it."""
 SLOT_BEFORE, SLOT_AFTER = 10.0, 6.5
 """From the outer posts to the centres of a slot's round ends, towards the nut and towards the tip."""
-LEAD = 13.5
-"""From the ends of the straight run of an edge to the first and the last tuner, so that plates lie flat."""
-
-
-LEAD_LARGE = 18.0
-"""The same for large tuners."""
 
 
 class SideNeeds(Struct, frozen=True):
@@ -61,12 +74,37 @@ class SideNeeds(Struct, frozen=True):
     mount: Mount
     pitch: float
     face: str
-    """pattern of its face tuners"""
+    through: str
+    """patterns of its tuners through the face, and through the side"""
+    chosen: bool
+    """whether those through the face are to stay when the row grows narrower"""
+
+    @property
+    def fits(self) -> tuple[Face | Through, ...]:
+        """What the kinds of tuners that it may have take."""
+        return {"face": (FACES[self.face],), "side": (THROUGHS[self.through],), "mixed": (FACES[self.face], THROUGHS[self.through])}[self.mount]
+
+    @property
+    def least_pitch(self) -> float:
+        """The least from tuner to tuner, mm: mixed, a neighbour of the same kind stands twice as far."""
+        if self.mount == "mixed":
+            return max(LEAST_MIXED, *(fit.pitch / 2 for fit in self.fits))
+        return self.fits[0].pitch if self.chosen or self.mount == "side" else FACES[SLIM].pitch
 
     @property
     def inset(self) -> float:
         """How far the posts of face tuners stand inside the edge."""
-        return INSETS[self.face]
+        return FACES[self.face].inset
+
+    @property
+    def post(self) -> Pattern:
+        """The pattern of its tuners through the side."""
+        return _PATTERN[self.through]
+
+    @property
+    def slot_inner(self) -> float:
+        """How far in from the edge the inner wall of a slot stands at least."""
+        return THROUGHS[self.through].inner
 
     @property
     def has_slot(self) -> bool:
@@ -85,7 +123,7 @@ class SideNeeds(Struct, frozen=True):
         """How far its hardware or its slot reaches in from the edge; 0 without tuners."""
         if not self.count:
             return 0.0
-        return SLOT_INNER if self.has_slot else self.inset + REACHES[self.face]
+        return self.slot_inner if self.has_slot else self.inset + FACES[self.face].reach
 
     @property
     def keep(self) -> float:
@@ -101,7 +139,7 @@ class SideNeeds(Struct, frozen=True):
     @property
     def lead(self) -> float:
         """From the ends of the straight run of the edge to the first and the last tuner."""
-        return LEAD if self.face != LARGE else LEAD_LARGE
+        return max(fit.lead for fit in self.fits)
 
     @property
     def run(self) -> float:
@@ -112,14 +150,23 @@ class SideNeeds(Struct, frozen=True):
 def needs(numbers: Numbers, side: Side) -> SideNeeds:
     """What a side needs. Refused when the tuners stand too near each other or the wood is too thin."""
     count, mount = numbers.count(side), numbers.mount(side)
-    roomy = numbers.pitch >= ROOMY_PITCH or mount == "mixed"
-    made = SideNeeds(side, count, mount, numbers.pitch, LARGE if numbers.large else ROOMY if roomy else SLIM)
+    chosen = numbers.face or INSTRUMENTS[numbers.instrument].hardware
+    face = chosen or (ROOMY if numbers.pitch >= FACES[ROOMY].pitch or mount == "mixed" else SLIM)
+    through = numbers.through or INSTRUMENTS[numbers.instrument].through
+    if face not in FACES or through not in THROUGHS:
+        raise GeometryError(say("{pattern} is no hardware to begin with.", pattern=through if face in FACES else face))
+    made = SideNeeds(side, count, mount, numbers.pitch, face, through, bool(chosen))
     if not count:
         return made
-    words = {"face": say("tuners through the face"), "side": say("tuners through the side"), "mixed": say("mixed tuners")}[mount]
-    if numbers.large:
-        words = say("large tuners through the face")
-    least = LEAST_LARGE if numbers.large else LEAST_PITCH[mount]
+    if face == LARGE and mount != "face":
+        raise GeometryError(say("Large tuners, as for a bass, go through the face: choose so on the {side} side, or take usual ones.",
+                                side=term(side)))
+    if mount == "mixed" and face not in BESIDE_A_SLOT:
+        raise GeometryError(say("Where face and side take turns these tuners through the face would reach into the slot beside them: "
+                                "choose smaller ones, or those that fit."))
+    words = say("large tuners through the face") if face == LARGE else {
+        "face": say("tuners through the face"), "side": say("tuners through the side"), "mixed": say("mixed tuners")}[mount]
+    least = made.least_pitch
     if count > 1 and numbers.pitch < least:
         raise Refused("pitch", least, say("{pitch} from tuner to tuner is too little for {words}: their plates and "
                                           "buttons need {least}.",
@@ -127,31 +174,26 @@ def needs(numbers: Numbers, side: Side) -> SideNeeds:
     if count > 1 and numbers.pitch > MOST_PITCH:
         raise Refused("pitch", MOST_PITCH, say("{pitch} from tuner to tuner makes a head nobody can hold: {most} is the most.",
                                                pitch=mm(numbers.pitch), most=at_most(MOST_PITCH)))
-    thin = THIN_LARGE if numbers.large else LEAST_THICKNESS[mount]
+    thin, thick = max(fit.thin for fit in made.fits), min(MOST_THICKNESS[mount], *(fit.thick for fit in made.fits))
     if numbers.thickness < thin:
         raise Refused("thickness", thin, say("A blank {thickness} thick is too thin for {words}: it takes {thin}.",
                                              thickness=mm(numbers.thickness), words=words, thin=at_least(thin)))
-    thick = MOST_THICKNESS[mount]
     if numbers.thickness > thick:
         raise Refused("thickness", thick, say("A head {thickness} thick is too much for {words}: {most} is the most.",
                                               thickness=mm(numbers.thickness), words=words, most=at_most(thick)))
     return made
 
 
-def pair(numbers: Numbers) -> float:
-    """Centre distance within a pair, mm."""
-    return PAIR_LARGE if numbers.large else PAIR
-
-
 def gap(numbers: Numbers) -> float:
     """Least centre distance of strings at the nut, or of the middles of pairs, mm."""
-    return (LEAST_COURSE_GAP if numbers.courses else LEAST_GAP) + (LARGE_MORE if numbers.large else 0.0)
+    kind = INSTRUMENTS[numbers.instrument]
+    return kind.course_gap if numbers.courses else kind.gap
 
 
 def spread(numbers: Numbers) -> float:
     """From the first string to the last at the nut, mm. Refused when the strings stand too close."""
     if numbers.courses:
-        least = (numbers.strings // 2 - 1) * gap(numbers) + pair(numbers)
+        least = (numbers.strings // 2 - 1) * gap(numbers) + INSTRUMENTS[numbers.instrument].pair
     else:
         least = (numbers.strings - 1) * gap(numbers)
     least += NUT_SHOULDERS

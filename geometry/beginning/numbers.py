@@ -9,17 +9,22 @@ from msgspec import Struct
 
 from geometry.errors import GeometryError
 from geometry.layout.blank import Side
+from geometry.layout.strings import MOST_SLANT
 from geometry.saying import say
 from geometry.terms import term
 
 Mount = Literal["face", "side", "mixed"]
 MOUNTS: tuple[Mount, ...] = ("face", "side", "mixed")
 LEAST_STRINGS, MOST_STRINGS = 4, 12
+MOST_SCALE = 1500.0
+MOST_ANGLE = 30
+"""mm, and degrees by which a head may lean back to begin with"""
 
 FIELDS = {
     "bass": say("tuners on the bass side"), "treble": say("tuners on the treble side"),
     "pitch": say("from tuner to tuner"), "length": say("length of the blank"), "width": say("width of the blank"),
     "thickness": say("thickness of the blank"), "nut_width": say("width of the nut"),
+    "scale": say("scale length"), "scale_treble": say("scale length on the treble side"),
 }
 """What a refusal can be about, and what the number is called."""
 
@@ -40,8 +45,13 @@ class Numbers(Struct, frozen=True):
     `bass` and `treble` count the tuners of each side, `pitch` is from one
     tuner to the next along an edge, whatever their mount. `mixed` alternates,
     the one nearest the nut through the face. `length` of the blank is measured
-    from the nut line to the far end. `courses` sets the strings in pairs. `large`
-    takes tuners and strings as for a bass, all through the face.
+    from the nut line to the far end. `courses` sets the strings in pairs.
+    `instrument` is a key of `instruments.INSTRUMENTS`, which strings the head and
+    sets its nut up. `face` and `through` are the generic patterns of the tuners
+    through the face and the side, "" for those that fit. `scale` is that of the
+    bass side, `scale_treble` of the other where frets are fanned. `angle` leans
+    the head back, `slant` turns the nut (degrees, as in `Nut`). `left_handed`
+    mirrors the whole layout, the sides of these numbers with it.
     """
 
     bass: int = 3
@@ -54,7 +64,14 @@ class Numbers(Struct, frozen=True):
     thickness: float = 16.0
     nut_width: float = 43.0
     courses: bool = False
-    large: bool = False
+    instrument: str = "guitar"
+    face: str = ""
+    through: str = ""
+    scale: float = 648.0
+    scale_treble: float = 648.0
+    angle: float = 13.0
+    slant: float = 0.0
+    left_handed: bool = False
 
     @property
     def strings(self) -> int:
@@ -88,17 +105,21 @@ class Numbers(Struct, frozen=True):
                                             "work: give the {side} side {value}.",
                                             strings=self.strings, least=LEAST_STRINGS,
                                             most=MOST_STRINGS, side=term(field), value=value))
-        for side in ("bass", "treble"):
-            if self.large and self.count(side) and self.mount(side) != "face":
-                raise GeometryError(say("Large tuners, as for a bass, go through the face: choose so on the {side} side, or take "
-                                        "usual ones.", side=term(side)))
         if self.courses and self.strings % 2:
             field = "bass" if self.bass >= self.treble else "treble"
             raise Refused(field, getattr(self, field) + (1 if self.strings < MOST_STRINGS else -1),
                           say("{strings} strings cannot stand in pairs: give the {side} side one more.",
                               strings=self.strings, side=term(field)))
         for field in ("pitch", "length", "width", "thickness", "nut_width"):
-            value = getattr(self, field)
-            if not (math.isfinite(value) and 0 < value <= 1000):
-                raise GeometryError(say("The number for {field!r} is not a length between 0 and 1000 mm.",
-                                        field=FIELDS[field]))
+            self._within(field, 1000)
+        for field in ("scale", "scale_treble"):
+            self._within(field, MOST_SCALE)
+        for field, name, least, most in (("angle", say("pitch of the head"), 0, MOST_ANGLE), ("slant", say("slant of the nut"), -MOST_SLANT, MOST_SLANT)):
+            if not least <= getattr(self, field) <= most:
+                raise GeometryError(say("The number for {field!r} is not an angle from {least} to {most} degrees.",
+                                        field=name, least=least, most=most))
+
+    def _within(self, field: str, most: float) -> None:
+        value = getattr(self, field)
+        if not (math.isfinite(value) and 0 < value <= most):
+            raise GeometryError(say("The number for {field!r} is not a length between 0 and {most:g} mm.", field=FIELDS[field], most=most))

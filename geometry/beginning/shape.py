@@ -13,11 +13,12 @@ from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.beginning.lanes import Lane, lane, strung
-from geometry.beginning.needs import LARGE, SLOT_INNER, SideNeeds
+from geometry.beginning.needs import SideNeeds
 from geometry.beginning.numbers import Numbers
 from geometry.curves import Cubic
 from geometry.layout import Loop, Node, Nut, String
 from geometry.layout.blank import Side
+from geometry.layout.generic import LARGE
 from geometry.strings.nut import nut_places
 from geometry.vectors import Vec2
 
@@ -71,7 +72,7 @@ def shape(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, nut: Nut, string
     for needs in (bass, treble):
         sign = 1.0 if needs.side == "treble" else -1.0
         a, b = widths[needs.side]
-        sides[needs.side] = _side(half, start, a, b, run, needs.has_slot, sign)
+        sides[needs.side] = _side(nut.at(sign * half), start, a, b, run, needs.has_slot, sign)
     crown = min(max(0.42 * (widths["bass"][1] + widths["treble"][1]) / 2, 18.0), 26.0)
     top = (round((sides["bass"].s1[0] + sides["treble"].s1[0]) / 2, 3), round(start + run + crown + higher, 3))
     treble_tip = _crown(sides["treble"], top)
@@ -120,7 +121,7 @@ def _widths(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, nut: Nut, stri
         if needs.has_slot:
             lines = strung(needs, nut, strings, places, part, start, (run - needs.run) / 2)
             keep = needs.keep + apart if both else None
-            least = max(SLOT_INNER + (keep or 0.0), half - shift + 2.0)
+            least = max(needs.slot_inner + (keep or 0.0), half - shift + 2.0)
             made = lane(needs, lines, nut, start, run, least, half - shift + FLARES, keep, steepest, numbers.thickness,
                         inwards.get(needs.side, 0.0))
             lanes[needs.side] = made
@@ -149,15 +150,15 @@ def _pull(numbers: Numbers, needs: SideNeeds, spread: float) -> tuple[float, flo
     return first + out + slope * lead, last + out - slope * lead
 
 
-def _side(half: float, start: float, a: float, b: float, run: float, slotted: bool, sign: float) -> _Edge:
-    foot = (round(sign * half, 3), 0.0)
+def _side(foot: Vec2, start: float, a: float, b: float, run: float, slotted: bool, sign: float) -> _Edge:
+    foot = _round(foot)
     s0, s1 = (round(sign * a, 3), round(start, 3)), (round(sign * b, 3), round(start + run, 3))
     way = v.unit(v.sub(s1, s0))
     size = v.distance(s0, s1)
     lean = 4 * BELLY[slotted] / size * -sign
     up, down = v.turned(way, lean), v.turned(way, -lean)
     edge = Cubic(s0, _round(v.along(s0, up, size / 3)), _round(v.along(s1, down, -size / 3)), s1)
-    flare = Cubic(foot, _round((foot[0], 0.42 * start)), _round(v.along(s0, up, -0.5 * start)), s0)
+    flare = Cubic(foot, _round((foot[0], foot[1] + 0.42 * (start - foot[1]))), _round(v.along(s0, up, -0.5 * (start - foot[1]))), s0)
     return _Edge(flare, edge)
 
 

@@ -63,11 +63,16 @@ def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndar
 def corners(item: Item) -> tuple[Vec2, ...]:
     """The corners of a button's swept space in plan, in order round it."""
     start, axis, length, radius = item.button
+    if item.pattern.button.straight and item.mount == "face":
+        return oblong_corners((start[0] - radius, start[1]), (1.0, 0.0), 2 * radius, radius)
     return oblong_corners(plan(start), plan(axis), length, radius)
 
 
 def behind(item: Item, meets: bool, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
-    """Snags of a face tuner's button with the edge of the head, which it reaches behind (`meets`) or comes near: room to turn, and for the fingers."""
+    """Snags of a face tuner's button with the edge of the head, which it reaches behind (`meets`) or comes near: room to turn, and for the fingers.
+    One that turns about its post lies behind the head as it is meant to."""
+    if item.pattern.button.straight:
+        return ()
     shape = Wall(ring(corners(item)))
     if meets:
         depths = outline.about(shape.points)

@@ -180,10 +180,13 @@ def _button(pattern: Pattern, frame: Frame, thickness: float) -> Rod:
     """The space that the turning button sweeps: a cylinder about its shaft.
 
     Its diameter is the button's larger cross measure (mm). Face mount: the
-    shaft runs out along u, `stand` behind the back. Side mount: it runs down
-    along v, `stand` outside the seat.
+    shaft runs out along u, `stand` behind the back; of a straight one it is the
+    post. Side mount: it runs down along v, `stand` outside the seat.
     """
     button = pattern.button
+    if frame.mount == "face" and button.straight:
+        return (frame.at(0.0, 0.0, thickness + max(0.0, button.stand - button.thickness / 2)), frame.w, button.thickness,
+                max(button.reach, button.length - button.reach, button.width / 2))
     near = max(0.0, button.reach - button.length)
     radius = max(button.width, button.thickness) / 2
     if frame.mount == "face":

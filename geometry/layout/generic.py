@@ -86,8 +86,25 @@ PATTERNS: tuple[Pattern, ...] = (
         seat=Footprint(before=14.0, behind=16.0, across=32.0),
         post=_post(12.0, 38.0, 27.0, 22.0), least_wood=12.0, most_wood=20.0,
         button=Button(reach=42.0, length=15.0, width=28.0, thickness=8.0, stand=9.0)),
+    Pattern(
+        id="face 6.4 friction peg", mount="face",
+        about=say("Friction peg straight through a plain bore, held by washers and a screw in its own button; nothing else is "
+                  "drilled. The button lies behind the post."),
+        bores=(Bore(role="post", diameter=6.4, surface="back"),),
+        seat=Footprint(before=6.0, behind=6.0, across=12.0),
+        post=_post(6.0, 31.0, 24.0, 19.0), least_wood=8.0, most_wood=16.0,
+        button=Button(reach=10.0, length=20.0, width=8.0, thickness=15.0, stand=14.0)),
+    Pattern(
+        id="face 10 geared peg", mount="face",
+        about=say("Straight peg with its gear inside, in a bore of 10 from the back; a threaded collar on the face clamps it, and no "
+                  "screw is drilled for. The button lies behind the post."),
+        bores=(Bore(role="post", diameter=10.0, surface="back"),),
+        seat=Footprint(before=7.5, behind=7.5, across=15.0),
+        post=_post(6.2, 36.0, 28.0, 22.0), least_wood=9.0, most_wood=18.0,
+        button=Button(reach=12.0, length=24.0, width=9.0, thickness=17.0, stand=20.0)),
 )
 """Through the face and through the side."""
+ROOMY, ONE_SCREW, STEPPED, SLIM, THROUGH_SIDE, ROLLER, FOUR_SCREWS, LARGE, FRICTION, GEARED = (pattern.id for pattern in PATTERNS)
 
 
 def _drill(kind: str, diameter: float, length: float) -> Drill:

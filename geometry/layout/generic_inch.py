@@ -36,6 +36,11 @@ _NAMES = {
         "side 5/16 post four screws",
         say("Steel post of 5/16 inch through the side, square plate with four small screws, for thick heads.")),
     "face 14 bushing four screws": ("face 9/16 bushing four screws", None),
+    "face 6.4 friction peg": ("face 1/4 friction peg", None),
+    "face 10 geared peg": (
+        "face 25/64 geared peg",
+        say("Straight peg with its gear inside, in a bore of 25/64 inch from the back; a threaded collar on the face clamps it, and no "
+            "screw is drilled for. The button lies behind the post.")),
 }
 """Name of each pattern, and its words where those in mm name a size."""
 

@@ -73,6 +73,8 @@ class Button(Part, kw_only=True):
     Face mount: it lies behind the back and its far end is `reach` from the post
     axis along u. Side mount: it points to the back, its far end `reach` below
     the post axis. `stand` is from the seat to the middle of its thickness.
+    A button of a face mount that lies across the post axis (`reach` less than
+    `length`) turns about that axis, as a peg does.
     """
 
     reach: Size
@@ -80,6 +82,11 @@ class Button(Part, kw_only=True):
     width: Size
     thickness: Size
     stand: Amount
+
+    @property
+    def straight(self) -> bool:
+        """Whether it lies behind the post of a face mount and turns about its axis."""
+        return self.reach < self.length
 
 
 class Pattern(Part, kw_only=True):

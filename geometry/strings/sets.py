@@ -11,10 +11,13 @@ CORE = 0.4
 
 
 class StringSet(Struct, frozen=True):
-    """Diameters in thousandths of an inch from the bass side on, negative for wound, with their notes."""
+    """Diameters in thousandths of an inch from the bass side on, negative for wound, with their notes; for which instrument, and whether they
+    stand in pairs."""
 
     gauges: tuple[int, ...]
     notes: tuple[str, ...]
+    instrument: str = "guitar"
+    paired: bool = False
 
     def __len__(self) -> int:
         return len(self.gauges)
@@ -34,7 +37,12 @@ _SIX = ("E2", "A2", "D3", "G3", "B3", "E4")
 SETS = (
     StringSet((-46, -36, -26, 17, 13, 10), _SIX),
     StringSet((-53, -42, -32, -24, 16, 12), _SIX),
-    StringSet((-105, -85, -65, -45), ("E1", "A1", "D2", "G2")),
+    StringSet((-59, -46, -36, -26, 17, 13, 10), ("B1", *_SIX)),
+    StringSet((-74, -59, -46, -36, -26, 17, 13, 10), ("F#1", "B1", *_SIX)),
+    StringSet((-105, -85, -65, -45), ("E1", "A1", "D2", "G2"), "bass"),
+    StringSet((-130, -105, -85, -65, -45), ("B0", "E1", "A1", "D2", "G2"), "bass"),
+    StringSet((-130, -105, -85, -65, -45, -32), ("B0", "E1", "A1", "D2", "G2", "C3"), "bass"),
+    StringSet((-40, -40, -26, -26, 15, 15, 11, 11), ("G3", "G3", "D4", "D4", "A4", "A4", "E5", "E5"), "mandolin", paired=True),
     StringSet((-47, -27, -39, 18, -30, 12, -23, 8, 14, 14, 10, 10),
-              ("E2", "E3", "A2", "A3", "D3", "D4", "G3", "G4", "B3", "B3", "E4", "E4")),
+              ("E2", "E3", "A2", "A3", "D3", "D4", "G3", "G4", "B3", "B3", "E4", "E4"), paired=True),
 )

@@ -101,11 +101,11 @@ def test_tab_leads_through_the_numbers_as_they_are_read(numbers):
     """Row by row: how many on a side, then how they are mounted."""
     numbers._counts["bass"].setFocus()
     seen = []
-    for _ in range(6):
+    for _ in range(7):
         QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
         seen.append(QApplication.focusWidget())
-    assert seen == [numbers._mounts["bass"], numbers._counts["treble"], numbers._mounts["treble"], numbers._courses,
-                    numbers._large, numbers._fields["pitch"]]
+    assert seen == [numbers._mounts["bass"], numbers._counts["treble"], numbers._mounts["treble"], numbers._face,
+                    numbers._courses, numbers._left_handed, numbers._fields["pitch"]]
 
 
 def test_layouts_opened_lately_are_offered(bench, tmp_path):
@@ -171,18 +171,49 @@ def test_numbers_show_what_they_make_while_they_change(numbers, qtbot):
     assert not check(made).spoils
 
 
-def test_a_bass_is_begun_with_its_own_tuners_and_strings(numbers, qtbot):
-    press(numbers._large)
-    for side in ("bass", "treble"):
-        pick(numbers._counts[side], 2)
-    qtbot.waitUntil(lambda: "35 mm" in numbers._says.text())  # 30 from tuner to tuner is too little for them
-    press(numbers._cure)
+def test_a_five_string_bass_is_begun_with_all_that_is_known_of_it(numbers, qtbot):
+    """Tuners, nut, scale and strings of a bass, and a blank that holds it, without a number typed."""
+    pick(numbers._instrument, numbers._instrument.findData("bass"))
+    pick(numbers._counts["bass"], 3)
     qtbot.waitUntil(lambda: numbers.settled)
-    assert numbers._says.text() == "No snags."
+    assert numbers._says.text() == "No snags." and not numbers._cure.isVisible()
+    assert numbers._fields["width"].text() == f"{numbers._numbers.width:g} mm" and numbers._numbers.width > 100
     press(numbers.begin_button)
     made = numbers.layout_made
     assert {t.pattern for t in made.tuners} == {"face 14 bushing four screws"}
-    assert made.nut.scale_length == 864.0 and [s.diameter for s in made.strings][::3] == [2.7, 1.1]
+    # By hand: 42 for four strings and 6 for one more; a low B in front of the four.
+    assert (made.nut.scale_length, made.nut.width, made.nut.height, made.nut.pitch) == (864.0, 48.0, 7.0, 10.0)
+    assert [s.note for s in made.strings] == ["B0", "E1", "A1", "D2", "G2"]
+
+
+def test_what_was_typed_stays_when_another_instrument_is_chosen(numbers, qtbot):
+    fill(numbers._fields["thickness"], "15", Qt.Key.Key_Tab)
+    pick(numbers._instrument, numbers._instrument.findData("mandolin"))
+    qtbot.waitUntil(lambda: numbers.settled)
+    made = numbers._answer.layout
+    assert (made.blank.thickness, made.nut.scale_length, made.nut.width) == (15.0, 352.0, 29.0)
+    assert [s.course for s in made.strings] == [1, 1, 2, 2, 3, 3, 4, 4] and made.strings[-1].note == "E5"
+
+
+def test_a_blank_that_was_typed_is_kept_and_what_would_do_is_offered(numbers, qtbot):
+    fill(numbers._fields["length"], "150", Qt.Key.Key_Tab)
+    pick(numbers._counts["bass"], 4)
+    qtbot.waitUntil(lambda: numbers.settled)
+    assert numbers._cure.isVisible() and numbers._numbers.length == 150.0
+
+
+def test_a_fanned_left_handed_head(numbers, qtbot):
+    fill(numbers._fields["scale"], "686", Qt.Key.Key_Tab)
+    fill(numbers._fields["scale_treble"], "648", Qt.Key.Key_Tab)
+    fill(numbers._fields["slant"], "10", Qt.Key.Key_Tab)
+    press(numbers._left_handed)
+    pick(numbers._counts["bass"], 4)
+    qtbot.waitUntil(lambda: numbers.settled and numbers._answer.layout is not None)
+    made = numbers._answer.layout
+    assert made.nut.slant == -10.0 and not numbers._through.isVisible() and [s.id for s in made.strings][0] == "7"
+    # By hand: six steps from 686 to 648.
+    assert {s.id: s.scale_length for s in made.strings}["2"] == pytest.approx(686 - 38 / 6, abs=0.01)
+    assert not check(made).spoils
 
 
 def test_a_number_that_cannot_work_is_said_and_cured(numbers, qtbot):
@@ -282,9 +313,6 @@ def test_what_is_left_to_look_at_is_named(numbers, qtbot):
     pick(numbers._counts["bass"], numbers._counts["bass"].currentIndex() - 3)
     pick(numbers._counts["treble"], numbers._counts["treble"].currentIndex() + 3)
     pick(numbers._mounts["treble"], numbers._mounts["treble"].currentIndex() + 1)
-    qtbot.waitUntil(lambda: numbers._cure.isVisible())
-    assert not numbers._left.isVisible()
-    press(numbers._cure)
     qtbot.waitUntil(lambda: numbers.settled)
     assert "0 spoil the work, 0 tight" in numbers._says.text()
     assert numbers._left.isVisible() and numbers._left.text() == "To look at later: Deeper than the quill travels."

@@ -124,6 +124,7 @@ def main() -> None:
     from app.window.demo import demo
     from app.window.main import MainWindow
     from app.window.stages import STAGES
+    from geometry.layout.generic import PATTERNS
     from tests.waiting import rest, until
 
     application = QApplication([])
@@ -132,7 +133,7 @@ def main() -> None:
     window = MainWindow(layout, None, settings, DAY)
     window.show()
     seen: dict[str, str] = {}
-    given = names(layout) | {word.lower() for word in KEPT}
+    given = names([layout, [pattern.id for pattern in PATTERNS]]) | {word.lower() for word in KEPT}
 
     def note(where: str, text: str) -> None:
         left = unsaid(text)

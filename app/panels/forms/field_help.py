@@ -75,7 +75,8 @@ PATHS: dict[str, tuple[str, str]] = {
                                    "Of one that is fitted measure from the face."), ""),
     "patterns.least_wood": (say("With its bushing and washer tight; thinner heads are told."), ""),
     "patterns.most_wood": (say("As far as its bushing reaches; thicker heads are told."), ""),
-    "patterns.button.reach": (say("From the post's axis to the far end of the button."), "buttons"),
+    "patterns.button.reach": (say("From the post's axis to the far end of the button. Less than its length: the button lies behind the post and turns "
+                                  "about its axis, as of a peg."), "buttons"),
     "patterns.button.length": (say("Along the axis that fingers turn."), "buttons"),
     "patterns.button.width": (say("Across the axis: with its thickness it sweeps the room that fingers need."), "buttons"),
     "patterns.button.thickness": (say("The thin way of the button."), "buttons"),

@@ -5,7 +5,6 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING
 
-from msgspec import Struct
 from msgspec.structs import replace
 from PySide6.QtCore import QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter
@@ -23,27 +22,29 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from app.look.choice import Choice
-from app.look.face_picture import FacePicture, face_picture
+from app.look.face_picture import FacePicture
+from app.look.plain import plain
 from app.look.sizes import keep, open_at
 from app.look.theme import Theme
 from app.look.walk import ReadInOrder
-from app.panels.forms.fields import LengthField
+from app.panels.forms.fields import AngleField, Field, LengthField
 from app.window.background.errand import Errand, raised
+from app.window.front.tried import Tried, tried
 from app.window.rooms.own_rack import with_own_rack
-from geometry.beginning import Numbers, Refused, begin, mended
-from geometry.beginning.in_unit import cure_in_unit, hardware_in_unit, usual_numbers
-from geometry.checks import KINDS, check
-from geometry.drawing import Drawing
-from geometry.errors import GeometryError
+from geometry.beginning import Numbers
+from geometry.beginning.in_unit import followed, usual_numbers
+from geometry.beginning.instruments import INSTRUMENTS
+from geometry.beginning.needs import FACES, THROUGHS
 from geometry.layout import Headstock
-from geometry.lengths import speaking
+from geometry.layout.generic import PATTERNS
 from geometry.saying import count, say
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
     from app.window.frame import Frame
 
-LENGTHS = ("pitch", "length", "width", "thickness", "nut_width")
+LENGTHS = ("pitch", "nut_width", "scale", "scale_treble", "length", "width", "thickness")
+ANGLES = ("angle", "slant")
 
 
 def begin_from_numbers(window: Frame) -> None:
@@ -53,44 +54,6 @@ def begin_from_numbers(window: Frame) -> None:
         window.document.replace(with_own_rack(window, dialog.layout_made), None)
         window.set_stage("tuners")
     dialog.deleteLater()
-
-
-class Tried(Struct, frozen=True):
-    """What came of some numbers: a layout with its picture and counts, or why there is none and what would do."""
-
-    numbers: Numbers
-    layout: Headstock | None
-    refusal: str = ""
-    cure: Numbers | None = None
-    marks: Drawing = ()
-    frame: tuple[float, float, float, float] = (0.0, 0.0, 0.0, 0.0)
-    grades: tuple[int, int, int] = (0, 0, 0)
-    left: tuple[tuple[str, str], ...] = ()
-    """what the maker still has to look at: (title of the kind, first sentence and advice), the worst first"""
-
-
-def tried(numbers: Numbers, unit: LengthUnit = "mm") -> Tried:
-    """Build, draw and check, with refusals in that unit; pure, so that it runs beside the window."""
-    refusal, cure = "", None
-    try:
-        with speaking(unit):
-            layout = hardware_in_unit(begin(numbers), unit)
-    except Refused as refused:
-        refusal = str(refused)
-        try:
-            cure, layout, _ = mended(numbers)
-            cure, layout = cure_in_unit(numbers, cure, unit), hardware_in_unit(layout, unit)
-        except GeometryError:
-            return Tried(numbers, None, refusal)
-    except GeometryError as error:
-        return Tried(numbers, None, str(error))
-    snags = check(layout).snags
-    grades = [snag.grade for snag in snags]
-    first = {snag.kind: snag for snag in reversed(snags)}
-    left = tuple((KINDS[kind].title, f"{first[kind].text_in(unit)} {first[kind].cure_in(unit)}") for kind in dict.fromkeys(s.kind for s in snags))
-    marks, frame = face_picture(layout)
-    return Tried(numbers, None if refusal else layout, refusal, cure, marks, frame,
-                 tuple(grades.count(grade) for grade in ("spoils the work", "tight", "note")), left)
 
 
 class _Picture(QWidget):
@@ -136,6 +99,8 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._numbers = numbers or usual_numbers(window.unit)
         self._unit: LengthUnit = window.unit
         self._answer: Tried | None = None
+        self._typed: frozenset[str] = frozenset()
+        """the numbers that the maker has typed; the others follow the instrument"""
         self._tried: Numbers | None = None
         self._begins = False
         """Begin was pressed before it was known what the numbers make"""
@@ -144,20 +109,29 @@ class NumbersDialog(ReadInOrder, QDialog):
         self.errand.failed.connect(raised)
         self.errand.ended.connect(self._ended)
         self._picture = _Picture(window.theme, self)
+        self._instrument = Choice(self)
         self._counts = {side: Choice(self) for side in ("bass", "treble")}
         self._mounts = {side: Choice(self) for side in ("bass", "treble")}
+        self._face, self._through = Choice(self), Choice(self)
         self._courses = QCheckBox(say("Strings in pairs"), self)
-        self._large = QCheckBox(say("Large tuners and strings, as for a bass"), self)
-        self._fields = {key: LengthField(window.unit, parent=self) for key in LENGTHS}
+        self._left_handed = QCheckBox(say("Left-handed"), self)
+        self._left_handed.setToolTip(say("The whole head is mirrored, the sides named here with it."))
+        self._fields: dict[str, Field] = {key: LengthField(window.unit, parent=self) for key in LENGTHS}
+        self._fields |= {key: AngleField(parent=self) for key in ANGLES}
         self._build()
         self._fill()
         self._try()
 
     # ---- building -------------------------------------------------------
     def _build(self) -> None:
-        form = QFormLayout()
-        form.setVerticalSpacing(8)
+        form = self._form = QFormLayout()
+        form.setVerticalSpacing(6)
         form.setHorizontalSpacing(14)
+        for key, kind in INSTRUMENTS.items():
+            self._instrument.addItem(kind.title, key)
+        self._instrument.setAccessibleName(say("Instrument"))
+        self._instrument.activated.connect(self._another_instrument)
+        form.addRow(say("Instrument"), self._instrument)
         words = {"bass": say("Tuners, bass side"), "treble": say("Tuners, treble side")}
         for side in ("bass", "treble"):
             count, mount = self._counts[side], self._mounts[side]
@@ -171,26 +145,37 @@ class NumbersDialog(ReadInOrder, QDialog):
                 mount.addItem(word, key)
             mount.setAccessibleName(say("How they are mounted, {word}", word=words[side]))
             mount.activated.connect(self._changed)
-            both = QHBoxLayout()
-            both.setSpacing(6)
-            both.addWidget(count)
-            both.addWidget(mount, 1)
-            form.addRow(words[side], both)
-        self._courses.clicked.connect(self._changed)
-        form.addRow("", self._courses)
-        self._large.clicked.connect(self._changed)
-        form.addRow("", self._large)
-        labels = {"pitch": say("From tuner to tuner"), "nut_width": say("Width of the nut"),
+            form.addRow(words[side], _beside(count, mount))
+        titles = {"face": say("Hardware through the face"), "through": say("Hardware through the side")}
+        for key, box, kinds in (("face", self._face, FACES), ("through", self._through, THROUGHS)):
+            box.addItem(say("what fits"), "")
+            for pattern in PATTERNS:
+                if pattern.id in kinds:
+                    box.addItem(pattern_name(pattern.id, self._unit), pattern.id)
+                    box.setItemData(box.count() - 1, plain(pattern.about), Qt.ItemDataRole.ToolTipRole)
+            box.setAccessibleName(titles[key])
+            box.activated.connect(self._changed)
+            form.addRow(titles[key], box)
+        for box in (self._courses, self._left_handed):
+            box.clicked.connect(self._changed)
+        form.addRow("", _beside(self._courses, self._left_handed))
+        labels = {"pitch": say("From tuner to tuner"), "nut_width": say("Width of the nut"), "scale": say("Scale length, bass side"),
+                  "scale_treble": say("Scale length, treble side"), "angle": say("Pitch of the head"), "slant": say("Slant of the nut"),
                   "length": say("Blank: length past the nut line"), "width": say("Blank: width"),
                   "thickness": say("Blank: thickness")}
-        for key in ("pitch", "nut_width", "length", "width", "thickness"):
-            field = self._fields[key]
+        for key, field in self._fields.items():
             field.setAccessibleName(labels[key])
             field.setProperty("number", key)
-            field.sent.connect(self._length)
+            field.sent.connect(self._number)
             field.refused.connect(self._judge)
             field.mended.connect(self._judge)
-            form.addRow(labels[key], field)
+        fields = self._fields
+        form.addRow(labels["pitch"], fields["pitch"])
+        form.addRow(labels["nut_width"], fields["nut_width"])
+        form.addRow(say("Scale length, bass and treble side"), _beside(fields["scale"], fields["scale_treble"]))
+        form.addRow(say("Pitch of the head, slant of the nut"), _beside(fields["angle"], fields["slant"]))
+        for key in ("length", "width", "thickness"):
+            form.addRow(labels[key], fields[key])
         self._says = QLabel(self)
         self._says.setWordWrap(True)
         keep(self._says, minimum_height=64)
@@ -232,23 +217,51 @@ class NumbersDialog(ReadInOrder, QDialog):
         for side in ("bass", "treble"):
             self._counts[side].setCurrentIndex(n.count(side))
             self._mounts[side].setCurrentIndex(self._mounts[side].findData(n.mount(side)))
+        for box, key in ((self._instrument, n.instrument), (self._face, n.face), (self._through, n.through)):
+            box.setCurrentIndex(box.findData(key))
         self._courses.setChecked(n.courses)
-        self._large.setChecked(n.large)
+        self._left_handed.setChecked(n.left_handed)
+        self._show_numbers()
+        self._show_hardware()
+
+    def _show_hardware(self) -> None:
+        """Offer hardware for the ways in which tuners are mounted."""
+        mounts = {self._numbers.mount(side) for side in ("bass", "treble") if self._numbers.count(side)}
+        for box, none in ((self._face, {"side"}), (self._through, {"face"})):
+            self._form.setRowVisible(box, mounts != none)
+
+    def _show_numbers(self) -> None:
+        """Show the numbers; what was refused stays in its field."""
         for key, field in self._fields.items():
-            field.show_value(getattr(n, key))
+            if not field.bad:
+                field.show_value(getattr(self._numbers, key))
 
     # ---- what was typed -------------------------------------------------
     def _changed(self) -> None:
-        self._numbers = replace(
+        self._numbers = followed(replace(
             self._numbers, bass=self._counts["bass"].currentData(), treble=self._counts["treble"].currentData(),
             bass_mount=self._mounts["bass"].currentData(), treble_mount=self._mounts["treble"].currentData(),
-            courses=self._courses.isChecked(), large=self._large.isChecked())
+            courses=self._courses.isChecked(), left_handed=self._left_handed.isChecked(), face=self._face.currentData(),
+            through=self._through.currentData()), self._typed, self._unit)
+        self._show_numbers()
+        self._show_hardware()
         self._try()
 
-    def _length(self, value: float) -> None:
+    def _another_instrument(self) -> None:
+        """Its tuners, strings and numbers as they mostly are, but for what the maker has typed."""
+        begun = usual_numbers(self._unit, self._instrument.currentData())
+        self._numbers = followed(replace(begun, left_handed=self._numbers.left_handed,
+                                         **{key: getattr(self._numbers, key) for key in self._typed}), self._typed, self._unit)
+        self._fill()
+        self._try()
+
+    def _number(self, value: float) -> None:
         field = self.sender()
         field.show_value(value)  # with its unit: what was typed may have been in another
-        self._numbers = replace(self._numbers, **{field.property("number"): value})
+        key = field.property("number")
+        self._typed |= {key}
+        self._numbers = followed(replace(self._numbers, **{key: value}), self._typed, self._unit)
+        self._show_numbers()
         self._try()
 
     def _take_cure(self) -> None:
@@ -265,7 +278,7 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._cure.setEnabled(False)
         if self.errand.free:
             self._tried = self._numbers
-            self.errand.start(partial(tried, self._numbers, self._unit))
+            self.errand.start(partial(tried, self._numbers, self._unit, self._typed))
 
     def _ended(self) -> None:
         if self._tried != self._numbers:
@@ -275,6 +288,9 @@ class NumbersDialog(ReadInOrder, QDialog):
 
     def _answered(self, answer: Tried) -> None:
         self._answer = answer
+        if answer.asked == self._numbers:
+            self._numbers = self._tried = answer.numbers
+            self._show_numbers()
         self._picture.show_tried(answer)
         self._judge()
 
@@ -321,13 +337,30 @@ class NumbersDialog(ReadInOrder, QDialog):
 
     def keyPressEvent(self, event) -> None:
         """Enter in a field takes what was typed and shows what it makes; the next one begins."""
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not self.settled and isinstance(self.focusWidget(), LengthField):
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not self.settled and isinstance(self.focusWidget(), Field):
             return
         super().keyPressEvent(event)
 
     def done(self, result: int) -> None:
         self.errand.end()
         super().done(result)
+
+
+def pattern_name(id: str, unit: LengthUnit) -> str:
+    """What a generic pattern is called where lengths are told in that unit."""
+    if unit == "mm":
+        return id
+    from geometry.layout.generic_inch import PATTERNS_INCH
+
+    return next(inches.id for mm, inches in zip(PATTERNS, PATTERNS_INCH, strict=True) if mm.id == id)
+
+
+def _beside(one: QWidget, two: QWidget) -> QHBoxLayout:
+    both = QHBoxLayout()
+    both.setSpacing(6)
+    both.addWidget(one, 0 if isinstance(two, Choice) else 1)
+    both.addWidget(two, 1)
+    return both
 
 
 def _made_words(answer: Tried) -> str:

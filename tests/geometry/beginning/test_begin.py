@@ -56,23 +56,23 @@ def test_every_combination_is_sound_or_refused_with_what_would_do(counts, bass, 
 @given(st.sampled_from(COUNTS), st.floats(20, 70), st.floats(80, 420), st.floats(40, 180), st.floats(8, 30), st.floats(25, 95),
        st.booleans())
 def test_every_bass_is_sound_or_refused_with_what_would_do(counts, pitch, length, width, thickness, nut, courses):
-    _, layout, _ = mended(Numbers(*counts, "face", "face", pitch, length, width, thickness, nut, courses, large=True))
+    _, layout, _ = mended(Numbers(*counts, "face", "face", pitch, length, width, thickness, nut, courses, instrument="bass"))
     assert [s.text for s in check(layout).snags if s.grade != "note"] == []
     assert {layout.pattern(t.pattern).post.diameter for t in layout.tuners} == {12.0}
 
 
 def test_a_bass_is_refused_in_its_own_words():
     with pytest.raises(Refused, match="^30 mm from tuner to tuner is too little for large tuners") as refused:
-        begin(Numbers(2, 2, pitch=30.0, large=True))
+        begin(Numbers(2, 2, pitch=30.0, instrument="bass"))
     assert (refused.value.field, refused.value.value) == ("pitch", 35.0)
 
 
 @pytest.mark.parametrize("side", ["bass", "treble"])
 def test_large_tuners_go_through_the_face(side):
     with pytest.raises(GeometryError, match=f"choose so on the {side} side"):
-        mended(Numbers(2, 2, large=True, **{f"{side}_mount": "side"}))
+        mended(Numbers(2, 2, instrument="bass", **{f"{side}_mount": "side"}))
     none = {"bass": 0, "treble": 4} if side == "bass" else {"bass": 4, "treble": 0}
-    mended(Numbers(**none, large=True, **{f"{side}_mount": "side"}))  # no tuners there
+    mended(Numbers(**none, instrument="bass", **{f"{side}_mount": "side"}))  # no tuners there
 
 
 @pytest.mark.parametrize("counts", COUNTS, ids=str)

@@ -8,7 +8,6 @@ from msgspec.structs import replace
 from app.formats.rack import starting_rack
 from geometry.beginning import Numbers, begin, mended
 from geometry.beginning.in_unit import blank_in_unit, cure_in_unit, hardware_in_unit, usual_numbers
-from geometry.beginning.inches import INCHES
 from geometry.checks import check
 from geometry.layout import validate
 from geometry.layout.blank import Blank
@@ -16,6 +15,8 @@ from geometry.layout.generic import PATTERNS, RACK
 from geometry.layout.generic_inch import PATTERNS_INCH, RACK_INCH, inch
 from geometry.routing import plan_routing
 from geometry.units import format_close
+
+INCHES = usual_numbers("in64")
 
 SIZES = [tool.diameter for tool in RACK_INCH.drills] + [bit.cutter for bit in RACK_INCH.bits]
 
@@ -67,7 +68,7 @@ def test_a_layout_in_inches_has_no_snag_more_and_every_drill(mount, pitch, count
 
 
 def test_usual_numbers_are_fractions_that_a_rule_shows():
-    for key in ("pitch", "length", "width", "thickness", "nut_width"):
+    for key in ("pitch", "length", "width", "thickness", "nut_width", "scale"):
         size = getattr(usual_numbers("in64"), key)
         assert size / 25.4 * 16 == pytest.approx(round(size / 25.4 * 16)) and abs(size - getattr(Numbers(), key)) < 1.7
     assert usual_numbers("mm") == Numbers()

@@ -4,6 +4,7 @@ import math
 
 import pytest
 
+from geometry.beginning.instruments import INSTRUMENTS
 from geometry.edits.strings import string_set
 from geometry.layout import Nut, String
 from geometry.strings.sets import SETS
@@ -56,6 +57,6 @@ def test_press_on_the_nut(degrees, share):
 def test_sets_pull_within_reason():
     for one in SETS:
         layout = head(strings=tuple(String(id=str(i), diameter=1.0, course=i + 1) for i in range(len(one))),
-                      nut=Nut(scale_length=864.0 if len(one) == 4 else 648.0))
+                      nut=Nut(scale_length=INSTRUMENTS[one.instrument].scale))
         for string in string_set(layout, one).strings:
             assert 40 < tension(string, layout.nut) < 260

@@ -1,0 +1,108 @@
+"""Kinds of instruments that a layout may begin as: what their makers usually take (mm, degrees).
+
+Dimensions are common practice, no source: each is a beginning that the maker changes.
+"""
+
+from __future__ import annotations
+
+from msgspec import Struct
+from msgspec.structs import replace
+
+from geometry.beginning.numbers import Mount, Numbers
+from geometry.edits.string_count import graded
+from geometry.layout import String
+from geometry.layout.generic import FRICTION, LARGE, ROLLER, THROUGH_SIDE
+from geometry.saying import say
+from geometry.strings.sets import SETS
+
+
+class Instrument(Struct, frozen=True, kw_only=True):
+    """A kind of instrument. `strings` is how many it mostly has, `nut_width` the nut for those, `string_step` what each further string
+    (or course) adds to it and `pairs` what pairs add; `gauges` the thickest and the thinnest string, `gap` and `course_gap` the least from
+    string to string and from pair to pair at the nut, `pair` from string to string within one; `height` of the nut above the face, `angle`
+    of the head in degrees; `hardware` the face tuner that it takes, "" for the one that fits the row, `through` the one through the side. `nylon` strings have no wire for a
+    pull to be reckoned from."""
+
+    title: str
+    bass: int = 3
+    treble: int = 3
+    mount: Mount = "face"
+    courses: bool = False
+    scale: float = 648.0
+    nut_width: float = 43.0
+    string_step: float = 5.5
+    pairs: float = 5.0
+    gauges: tuple[float, float] = (1.2, 0.25)
+    gap: float = 3.0
+    course_gap: float = 5.5
+    pair: float = 2.2
+    height: float = 6.0
+    angle: float = 13.0
+    pitch: float = 30.0
+    thickness: float = 16.0
+    hardware: str = ""
+    through: str = THROUGH_SIDE
+    nylon: bool = False
+
+    def nut_for(self, strings: int, courses: bool) -> float:
+        """The usual width of the nut for so many strings, mm."""
+        groups = strings // 2 if courses else strings
+        usual = (self.bass + self.treble) // (2 if self.courses else 1)
+        return self.nut_width + (groups - usual) * self.string_step + (self.pairs if courses and not self.courses else 0.0)
+
+
+INSTRUMENTS: dict[str, Instrument] = {
+    "guitar": Instrument(title=say("Guitar, steel strings")),
+    "classical": Instrument(title=say("Guitar, nylon strings, slotted head"), mount="side", scale=650.0, nut_width=52.0, string_step=7.0,
+                            pairs=4.0, gauges=(1.1, 0.7), angle=15.0, pitch=35.0, thickness=20.0, through=ROLLER,
+                            nylon=True),
+    "bass": Instrument(title=say("Bass"), bass=2, treble=2, scale=864.0, nut_width=42.0, string_step=6.0, gauges=(2.7, 1.1), gap=7.0,
+                       course_gap=9.5, pair=5.0, height=7.0, angle=10.0, pitch=38.0, hardware=LARGE),
+    "mandolin": Instrument(title=say("Mandolin"), bass=4, treble=4, courses=True, scale=352.0, nut_width=29.0, string_step=6.0,
+                           gauges=(1.0, 0.28), height=5.0, angle=15.0, pitch=23.0, thickness=15.0),
+    "soprano ukulele": Instrument(title=say("Ukulele, soprano"), bass=2, treble=2, scale=346.0, nut_width=35.0, string_step=8.0,
+                                  gauges=(0.9, 0.6), height=5.0, thickness=13.0, hardware=FRICTION, nylon=True),
+    "concert ukulele": Instrument(title=say("Ukulele, concert"), bass=2, treble=2, scale=381.0, nut_width=35.0, string_step=8.0,
+                                  gauges=(0.9, 0.6), height=5.0, thickness=13.0, hardware=FRICTION, nylon=True),
+    "tenor ukulele": Instrument(title=say("Ukulele, tenor"), bass=2, treble=2, scale=432.0, nut_width=36.0, string_step=8.0,
+                                gauges=(0.9, 0.6), height=5.0, thickness=14.0, nylon=True),
+    "baritone ukulele": Instrument(title=say("Ukulele, baritone"), bass=2, treble=2, scale=508.0, nut_width=36.0, string_step=8.0,
+                                   gauges=(0.9, 0.6), height=5.0, thickness=14.0, nylon=True),
+}
+"""By the key that Numbers keep."""
+
+FOLLOWS = ("pitch", "nut_width", "scale", "scale_treble", "angle", "slant", "length", "width", "thickness")
+"""The numbers that follow the instrument until the maker has typed them."""
+
+
+def usual(instrument: str) -> Numbers:
+    """The numbers of an instrument as it mostly is."""
+    kind = INSTRUMENTS[instrument]
+    return following(Numbers(instrument=instrument, bass=kind.bass, treble=kind.treble, bass_mount=kind.mount, treble_mount=kind.mount,
+                             courses=kind.courses))
+
+
+def following(numbers: Numbers, typed: frozenset[str] = frozenset()) -> Numbers:
+    """The numbers with each of FOLLOWS that was not `typed` as it is usual for the instrument, its tuners and its strings."""
+    kind, base = INSTRUMENTS[numbers.instrument], Numbers()
+    usually = {"pitch": kind.pitch, "nut_width": kind.nut_for(numbers.strings, numbers.courses), "scale": kind.scale,
+               "scale_treble": kind.scale if "scale" not in typed else numbers.scale, "angle": kind.angle, "slant": 0.0,
+               "length": base.length, "width": base.width, "thickness": kind.thickness}
+    return replace(numbers, **{key: value for key, value in usually.items() if key not in typed})
+
+
+def strung(numbers: Numbers) -> tuple[String, ...]:
+    """The strings of an instrument: from a generic set where there is one for that number, else each thinner than the last.
+
+    Where the frets are fanned each has the scale length of its place, as evenly from one side to the other as the strings stand.
+    """
+    kind = INSTRUMENTS[numbers.instrument]
+    strings = graded(numbers.strings, numbers.courses, *kind.gauges)
+    fits = next((one for one in SETS if one.instrument == numbers.instrument and one.paired == numbers.courses and len(one) == len(strings)), None)
+    if fits is not None:
+        strings = tuple(replace(string, diameter=d, core=core, note=note)
+                        for string, d, core, note in zip(strings, fits.diameters, fits.cores, fits.notes, strict=True))
+    if numbers.scale_treble == numbers.scale:
+        return strings
+    step = (numbers.scale_treble - numbers.scale) / (len(strings) - 1)
+    return tuple(replace(string, scale_length=round(numbers.scale + i * step, 2)) for i, string in enumerate(strings))
