@@ -12,7 +12,19 @@ from geometry.beginning.instruments import INSTRUMENTS
 from geometry.beginning.numbers import Mount, Numbers, Refused
 from geometry.errors import GeometryError
 from geometry.layout.blank import Side
-from geometry.layout.generic import FOUR_SCREWS, FRICTION, GEARED, LARGE, ONE_SCREW, PATTERNS, ROLLER, ROOMY, SLIM, STEPPED, THROUGH_SIDE
+from geometry.layout.generic import (
+    FOUR_SCREWS,
+    FRICTION,
+    GEARED,
+    LARGE,
+    ONE_SCREW,
+    PATTERNS,
+    ROLLER,
+    ROOMY,
+    SLIM,
+    STEPPED,
+    THROUGH_SIDE,
+)
 from geometry.layout.hardware import Pattern
 from geometry.lengths import at_least, at_most, mm
 from geometry.saying import say
