@@ -9,7 +9,7 @@ from app.setup.system import ensure_window_libraries
 from app.setup.trouble import SetupTrouble
 
 MOST_WORKERS = 4
-"""More do not help: the longest single file sets the time."""
+"""Each loads all libraries for itself, and some tests start whole programs beside."""
 
 
 def run_suite(words: list[str]) -> int:

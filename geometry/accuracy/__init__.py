@@ -5,7 +5,6 @@ from geometry.at_need import fetched
 _HOMES: dict[str, tuple[str, ...]] = {
     "engine": ("Linear", "Spread"),
     "needs": ("Need", "Requirements"),
-    "propagation": ("Propagated", "propagate"),
     "proposal": ("Outlook", "Proposal", "propose_moves"),
     "required": ("requirements",),
     "simulation": ("Clearance", "Simulation", "simulate"),

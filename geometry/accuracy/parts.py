@@ -1,7 +1,7 @@
 """Clearances of many trials split by source, so that a search need not measure them anew for each accuracy it tries.
 
 A clearance is taken as its nominal value, a straight line in each of its errors
-(central differences, as in propagation.py), and what is left over. A source
+(central differences, see straight_line), and what is left over. A source
 held finer shrinks its straight part in proportion, and the rest by its part of
 the variance: exact when all sources shrink alike and the clearance is made of
 straight pieces (the nearer of two ends), a close guess else. What comes of the

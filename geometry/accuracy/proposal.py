@@ -17,8 +17,9 @@ from msgspec import Struct
 from geometry import vectors as v
 from geometry.accuracy.bench import Bench, Trials
 from geometry.accuracy.built import model_of
+from geometry.accuracy.engine import linear
 from geometry.accuracy.knobs import Knob, knobs
-from geometry.accuracy.propagation import first_order
+from geometry.accuracy.parts import straight_line
 from geometry.accuracy.simulation import Progress, Simulation, simulate
 from geometry.accuracy.spec import Reach, Spec
 from geometry.accuracy.targets import Aim
@@ -182,7 +183,7 @@ class _Search:
             self._ask()
             key = (spec.kind, spec.between, spec.of, spec.needed)
             if key not in self._sds:
-                self._sds[key] = max(first_order(bench, spec).sd, _LEAST_SD)
+                self._sds[key] = max(linear(*straight_line(bench, spec)).sd, _LEAST_SD)
             value = float(spec.measure(bench.nominal)[0]) - (spec.needed if self._aim == "within" else 0.0)
             found[key] = min(found.get(key, np.inf), value / self._sds[key])
         return found

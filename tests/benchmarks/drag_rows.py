@@ -29,8 +29,7 @@ TUNER = "treble face 2"
 CLEAR, TIGHT = ((-5.0, -3.0), (-1.0, 3.0)), ((-4.1, 5.1), (-9.6, 12.0))
 """Between which two places the tuner is dragged to and fro, mm from where it stands: clear of all others in every frame
 (the widest such way that the demo has), and into one to four others in every frame. The note of a row tells in how many
-frames it had a snag with another. Until November 2026 both ways began where it stands, and the one called clear
-((0, 0) to (0, 9.6)) led into a side tuner in five of its eight places, the other was clear in three.
+frames it had a snag with another.
 """
 STEPS = 5
 """Frames from one place to the other: each is more than a step of the grid."""

@@ -13,7 +13,8 @@ from app.look.icons import SHAPES, button_icon
 from app.look.icons.icon import PIXELS, paint
 from app.look.icons.sketch import STROKE, UNITS
 from app.look.program_sizes import FOLDER, SIZES, png
-from app.look.theme import THEMES, contrast
+from app.look.theme import THEMES
+from tests.app.look.contrast import contrast
 from tests.program_icon import painted
 
 INK = ("#000000",) * 3

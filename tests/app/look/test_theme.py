@@ -6,8 +6,9 @@ import pytest
 
 from app.look.style import sheet
 from app.look.styles import LOOKS
-from app.look.theme import DAY, LAMP, contrast
+from app.look.theme import DAY, LAMP
 from geometry.drawing import STYLES
+from tests.app.look.contrast import contrast
 
 
 def test_contrast_of_black_and_white_is_21():

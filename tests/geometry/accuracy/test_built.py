@@ -6,12 +6,12 @@ import numpy as np
 import pytest
 from msgspec.structs import replace as changed
 
-from geometry.accuracy import propagate
 from geometry.accuracy.bench import Bench, bench_of
 from geometry.accuracy.built import Built
 from geometry.accuracy.sources import BACK, TEMPLATE, WRAP
 from geometry.layout import Accuracy, Blank, Headstock, Pin, SingleHole
 from geometry.layout.generic import PATTERNS
+from tests.geometry.accuracy.first_order import propagate
 from tests.geometry.accuracy.specimens import WIDE, face_head, head, side_head
 
 

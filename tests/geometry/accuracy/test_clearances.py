@@ -7,13 +7,13 @@ import pytest
 from msgspec.structs import replace
 
 from geometry.accuracy.bench import Trials, bench_of
-from geometry.accuracy.propagation import propagate
 from geometry.accuracy.simulation import simulate
 from geometry.accuracy.spec import Reach
 from geometry.accuracy.told import NOT_SIMULATED
 from geometry.checks import check
 from geometry.layout import Accuracy, Blank, DrawnSlot, Headstock, Loop, Margins, Node, Pin, SingleHole, Slot, StraightSlot
 from geometry.layout.generic import PATTERNS
+from tests.geometry.accuracy.first_order import propagate
 from tests.geometry.accuracy.specimens import SAMPLES, SIDE, WIDE, face_head, head, holes, only, sample, side_head
 from tests.geometry.checks.heads import bore, drawn, pattern, post_head, side
 from tests.geometry.checks.heads import head as edged

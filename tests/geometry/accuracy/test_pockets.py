@@ -4,8 +4,9 @@ import math
 
 import pytest
 
-from geometry.accuracy import propagate, requirements
+from geometry.accuracy import requirements
 from geometry.layout import Accuracy, Margins, Pin, SingleHole, Slot, StraightSlot
+from tests.geometry.accuracy.first_order import propagate
 from tests.geometry.accuracy.specimens import WIDE, head, holes, only
 from tests.geometry.accuracy.test_clearances import hold_to_checks, simulated, spread
 

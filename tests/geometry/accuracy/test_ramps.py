@@ -8,7 +8,6 @@ import shapely
 from msgspec.structs import replace
 
 from geometry.accuracy.bench import Trials, bench_of
-from geometry.accuracy.propagation import propagate
 from geometry.accuracy.ramp_built import ramp_of
 from geometry.accuracy.simulation import simulate, simulated
 from geometry.accuracy.spec import Reach
@@ -18,6 +17,7 @@ from geometry.layout.slots import Ramp
 from geometry.solids.drilling import Drilling
 from geometry.solids.ramp_gap import from_ramp
 from geometry.solids.ramps import RampCut
+from tests.geometry.accuracy.first_order import propagate
 from tests.geometry.accuracy.specimens import SIDE, head, holes, only, rough
 
 KINDS = ("hole-to-ramp", "ramp-to-outline", "ramp-to-nut", "ramp-too-deep")

@@ -10,7 +10,6 @@ from hypothesis import strategies as st
 from msgspec.structs import replace
 
 from geometry.accuracy.bench import Trials, bench_of
-from geometry.accuracy.propagation import chance_below, first_order, propagate
 from geometry.accuracy.rods import AGREE
 from geometry.accuracy.simulation import Simulation, chance_of, simulate, simulated
 from geometry.accuracy.spec import Reach
@@ -18,6 +17,7 @@ from geometry.accuracy.told import is_simulated
 from geometry.checks import check
 from geometry.errors import GeometryError
 from geometry.layout import Accuracy, Headstock, Margins
+from tests.geometry.accuracy.first_order import chance_below, first_order, propagate
 from tests.geometry.accuracy.specimens import PERFECT, crowded, demo, head, holes, only, rough, sample, side_head
 from tests.geometry.checks.test_kinds import CASES
 from tests.geometry.edits.heads import curved, plain

@@ -1,8 +1,4 @@
-"""First-order propagation of the shop's errors: quick, without chance, right where a clearance is nearly linear.
-
-Beside the simulation it is a cross-check; for a search over positions it is the
-measure, because it does not jump from trial to trial.
-"""
+"""First-order propagation of the shop's errors, to hold the simulation to: without chance, right where a clearance is nearly linear."""
 
 from __future__ import annotations
 
