@@ -11330,10 +11330,6 @@
         <translation>von vorn, {scale}</translation>
     </message>
     <message>
-        <source>from the nut line</source>
-        <translation>von der Sattellinie</translation>
-    </message>
-    <message>
         <source>from the side</source>
         <translation>von der Seite</translation>
     </message>
@@ -13512,16 +13508,16 @@
         <translation>{across} zur Diskantseite, {along}</translation>
     </message>
     <message>
-        <source>{across}, on the nut line</source>
-        <translation>{across}, auf der Sattellinie</translation>
+        <source>{across}, on the {line}</source>
+        <translation>{across}, auf der {line}</translation>
     </message>
     <message>
-        <source>{across}, {along} behind the nut line</source>
-        <translation>{across}, {along} hinter der Sattellinie</translation>
+        <source>{across}, {along} behind the {line}</source>
+        <translation>{across}, {along} hinter der {line}</translation>
     </message>
     <message>
-        <source>{across}, {along} from the nut line</source>
-        <translation>{across}, {along} von der Sattellinie</translation>
+        <source>{across}, {along} from the {line}</source>
+        <translation>{across}, {along} von der {line}</translation>
     </message>
     <message>
         <source>{along} behind the {line}</source>

@@ -21,7 +21,7 @@ from geometry.edits.parts import OUTLINE, new_ids
 from geometry.edits.slots import add_drawn_slot
 from geometry.edits.whole import replace_loop, replace_outline
 from geometry.errors import GeometryError
-from geometry.layout import Headstock
+from geometry.layout import Headstock, Nut
 from geometry.saying import say
 from geometry.terms import term
 from geometry.tolerance import TOUCH
@@ -233,8 +233,8 @@ def _shown(layout: Headstock, state: _State, snap: Snap, pointer: Pointer, optio
     style = "outline" if into == OUTLINE else "slot"
     chain, mpp, unit = state.chain, pointer.mm_per_pixel, options.unit
     if chain is None:
-        return Shown(layout, snap.marks, state.message or words.place(snap.point, unit), snap.words,
-                     takes=words.place_takes(snap.point))
+        return Shown(layout, snap.marks, state.message or words.place(snap.point, unit, layout.nut), snap.words,
+                     takes=words.place_takes(snap.point, layout.nut))
     marks: Drawing = tuple(guides.cross(p, mpp) for p in chain.points)
     drawn = list(chain.edges)
     if state.pressed is not None:
@@ -247,9 +247,9 @@ def _shown(layout: Headstock, state: _State, snap: Snap, pointer: Pointer, optio
         away = v.sub(v.scale(state.pressed, 2.0), pointer.at)
         marks += (*guides.line(away, pointer.at), *_strokes(drawn, style, options, into))
         return Shown(layout, marks, say("handle {step}", step=words.step(state.pressed, pointer.at, unit)))
-    edge, readout = _next_edge(state, snap.point, options)
+    edge, readout = _next_edge(state, snap.point, options, layout.nut)
     marks += (*_strokes([*drawn, *((edge,) if edge else ())], style, options, into), *snap.marks)
-    takes = words.next_takes(snap.point) if state.arc_end is None and options.kind != "tangent arc" else (("radius", say("radius")),)
+    takes = words.next_takes(snap.point, layout.nut) if state.arc_end is None and options.kind != "tangent arc" else (("radius", say("radius")),)
     return Shown(layout, marks, state.message or readout, snap.words, takes=takes)
 
 
@@ -260,7 +260,7 @@ def _strokes(edges: list[Segment], style: str, options: Options, into: Into) -> 
     return marks
 
 
-def _next_edge(state: _State, at: Vec2, options: Options) -> tuple[Segment | None, str]:
+def _next_edge(state: _State, at: Vec2, options: Options, nut: Nut) -> tuple[Segment | None, str]:
     """The edge that would come to the pointer, and its dimensions."""
     chain, unit = state.chain, options.unit
     try:
@@ -273,7 +273,7 @@ def _next_edge(state: _State, at: Vec2, options: Options) -> tuple[Segment | Non
         else:
             edge = chain.straight(at)
     except GeometryError:
-        return None, words.place(at, unit)  # nothing to draw yet: the pointer is on the last node or straight behind it
+        return None, words.place(at, unit, nut)  # nothing to draw yet: the pointer is on the last node or straight behind it
     if isinstance(edge, Arc):
         return edge, say("radius {radius}, length {length}", radius=words.length(edge.radius, unit),
                          length=words.length(edge.length(), unit))

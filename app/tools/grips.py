@@ -86,14 +86,14 @@ class PointGrip(_Base):
         snap = self._snapper.point(to, pointer.mm_per_pixel, pointer.alt, axis)
         layout = self._echoed(self._at(snap.point))
         at = plan_point(layout, self._id)
-        readout = words.place(at, self.options.unit)
+        readout = words.place(at, self.options.unit, layout.nut)
         row = along_edge(layout, self._id) if self._tuner else None
         if row is not None:
             readout = say("along {along}, {place}", along=words.length(row[1], self.options.unit), place=readout)
         self.now = at
         marks = (*snap.marks, *self._neighbours.marks(layout, self.options.unit, pointer.mm_per_pixel))
         return self._shown(layout, readout, snap.words if v.distance(at, snap.point) < 0.01 else "", marks,
-                           words.place_takes(at))
+                           words.place_takes(at, layout.nut))
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
         layout = self._at(typed.placed(text, self.options.unit, self.origin, self.now or pointer))
@@ -227,7 +227,7 @@ class SlotEndGrip(_Base):
         shape = self._shape(layout)
         size = v.distance(shape.nut_end, shape.tip_end) + shape.width
         readout = say("length {length}, {place}", length=words.length(size, self.options.unit),
-                      place=words.place(self._end_of(layout), self.options.unit))
+                      place=words.place(self._end_of(layout), self.options.unit, layout.nut))
         room = neighbours.of_slot(layout, self._id, self.options.unit, mm_per_pixel)
         return self._shown(layout, readout, snapped, (*marks, *room), (("length", say("length")), ("width", say("width"))))
 

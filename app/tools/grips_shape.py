@@ -50,8 +50,8 @@ class NodeGrip:
         nodes = list(loop_at(layout, self._ref).nodes)
         at = self._now = nodes[self._index].at
         return Shown(layout, (*snap.marks, *_neighbours(nodes, self._index, self._options, pointer.mm_per_pixel)),
-                     words.place(at, self._options.unit), snap.words, (self._ref,), self._index, self._all,
-                     takes=words.place_takes(at))
+                     words.place(at, self._options.unit, layout.nut), snap.words, (self._ref,), self._index, self._all,
+                     takes=words.place_takes(at, layout.nut))
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:
         """A place, or a length (and angle) from the node before."""

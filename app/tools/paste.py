@@ -32,8 +32,8 @@ def paste_down(layout: Headstock, held: Clip, options: Options) -> Gesture:
     while True:
         try:
             now = v.add(origin, by)
-            shown = Shown(move_features(made, ids, by), marks, refused or words.place(now, options.unit), snapped, ids,
-                          takes=words.place_takes(now), refused=bool(refused))
+            shown = Shown(move_features(made, ids, by), marks, refused or words.place(now, options.unit, layout.nut), snapped, ids,
+                          takes=words.place_takes(now, layout.nut), refused=bool(refused))
         except GeometryError as error:
             shown = Shown(layout, marks, str(error))
         pointer = yield shown

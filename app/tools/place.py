@@ -87,7 +87,7 @@ def _free(layout: Headstock, what: What, options: Options, snapper: Snapper, poi
     near = () if options.mirrored else neighbours.of_point(made.layout, made.ids[0], options.unit, pointer.mm_per_pixel)
     hand = say("hardware mirrored for this edge") if made.turned else ""
     caught = ", ".join(word for word in (snap.words, hand) if word)
-    return made, _shown(made, words.place(snap.point, options.unit), caught, (*snap.marks, *near), words.place_takes(snap.point))
+    return made, _shown(made, words.place(snap.point, options.unit, layout.nut), caught, (*snap.marks, *near), words.place_takes(snap.point, layout.nut))
 
 
 def _along(layout: Headstock, options: Options, snapper: AlongSnapper, pointer: Pointer) -> tuple[_Made, Shown]:

@@ -67,13 +67,13 @@ def _snapped(snapper: Snapper, pointer: Pointer, first: Vec2 | None) -> Snap:
 def _ghost(layout: Headstock, options: Options, first: Vec2 | None, snap: Snap, pointer: Pointer) -> Shown:
     if first is None:
         ring = guides.ring(snap.point, options.slot_width / 2)
-        return Shown(layout, (*snap.marks, *ring), words.place(snap.point, options.unit), snap.words,
-                     takes=words.place_takes(snap.point))
+        return Shown(layout, (*snap.marks, *ring), words.place(snap.point, options.unit, layout.nut), snap.words,
+                     takes=words.place_takes(snap.point, layout.nut))
     made = _made(layout, options, first, snap.point)
     size = v.distance(first, snap.point) + options.slot_width
     readout = say("length {length} over the ends, {place}", length=words.length(size, options.unit),
-                  place=words.place(snap.point, options.unit))
-    return Shown(made, snap.marks, readout, snap.words, new_ids(layout, made), takes=words.next_takes(snap.point))
+                  place=words.place(snap.point, options.unit, layout.nut))
+    return Shown(made, snap.marks, readout, snap.words, new_ids(layout, made), takes=words.next_takes(snap.point, layout.nut))
 
 
 def _typed(pointer: Pointer, options: Options, first: Vec2 | None, now: Vec2) -> Vec2 | None:

@@ -5,6 +5,7 @@ import pytest
 from app.tools.entering import Entering
 from app.tools.typed import placed
 from app.tools.words import STEP, place_takes
+from geometry.layout import Nut
 
 
 def typed(*texts: str, takes=STEP) -> str:
@@ -54,8 +55,8 @@ def test_what_is_shown_while_typing():
 
 def test_a_place_is_typed_to_the_side_on_which_the_pointer_is():
     here = (-31.4, 90.0)
-    takes = place_takes(here)
+    takes = place_takes(here, Nut())
     assert placed(typed("30", takes=takes), "mm", None, here) == (-30.0, 90.0)
     assert placed(typed("", "88", takes=takes), "mm", None, here) == (-31.4, 88.0)
     assert placed(typed('1"', "3 1/2 inches", takes=takes), "mm", None, here) == pytest.approx((-25.4, 88.9))
-    assert placed(typed("30", "88", takes=place_takes((12.0, 0.0))), "mm", None, here) == (30.0, 88.0)
+    assert placed(typed("30", "88", takes=place_takes((12.0, 0.0), Nut())), "mm", None, here) == (30.0, 88.0)

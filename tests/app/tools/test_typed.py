@@ -7,6 +7,7 @@ import pytest
 from app.tools import words
 from app.tools.typed import named, number, placed, point, polar
 from geometry.errors import GeometryError
+from geometry.layout import Nut
 
 
 @pytest.mark.parametrize(("text", "unit", "place"), [
@@ -56,9 +57,10 @@ def test_degrees_make_an_angle():
 
 
 def test_readouts():
-    assert words.place((12.34, 94.0), "mm") == "12.3 mm to the treble, 94 mm from the nut line"
-    assert words.place((-12.7, -25.4), "in") == '0.5" to the bass, 1" behind the nut line'
-    assert words.place((0.0, 0.0), "mm") == "on the centreline, on the nut line"
-    assert words.place((0.03, -0.02), "mm") == "0.03 mm to the treble, 0.02 mm behind the nut line"
-    assert words.place((-0.0127, 0.0254), "in64") == '0.0005" to the bass, 0.001" from the nut line'
+    assert words.place((12.34, 94.0), "mm", Nut()) == "12.3 mm to the treble, 94 mm from the nut line"
+    assert words.place((-12.7, -25.4), "in", Nut()) == '0.5" to the bass, 1" behind the nut line'
+    assert words.place((0.0, 0.0), "mm", Nut()) == "on the centreline, on the nut line"
+    assert words.place((0.03, -0.02), "mm", Nut()) == "0.03 mm to the treble, 0.02 mm behind the nut line"
+    assert words.place((-0.0127, 0.0254), "in64", Nut()) == '0.0005" to the bass, 0.001" from the nut line'
+    assert words.place((0.0, -2.0), "mm", Nut(slant=5.0)) == "on the centreline, 2 mm behind the base line"
     assert words.step((0.0, 0.0), (3.0, 4.0), "mm") == "length 5 mm, angle 53.1°"
