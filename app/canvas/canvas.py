@@ -25,7 +25,7 @@ from app.look.theme import DAY, Theme
 from geometry.checks import Snag
 from geometry.drawing import Drawing
 from geometry.drawing.opened_out import OpenedOut
-from geometry.layout import Headstock, Loop
+from geometry.layout import Headstock, Loop, loop_path
 from geometry.units import LengthUnit
 from geometry.vectors import Vec2
 
@@ -174,10 +174,11 @@ class Canvas(QWidget):
 
     # ---- how to show it -------------------------------------------------
     def fit(self, layout: Headstock) -> None:
-        """Bring the whole opened-out view into the window."""
-        b = layout.blank
-        left, right = -b.bass - b.thickness, b.treble + b.thickness
-        self.view.fit(QRectF(left - 12, -b.behind - 6, right - left + 24, b.tip + b.behind + 16))
+        """Bring the whole opened-out view into the window, with an outline that reaches beyond the blank."""
+        b, (x0, y0, x1, y1) = layout.blank, loop_path(layout.outline).box
+        left, right = min(x0, -b.bass - b.thickness), max(x1, b.treble + b.thickness)
+        low, high = min(y0, -b.behind), max(y1, b.tip)
+        self.view.fit(QRectF(left - 12, low - 6, right - left + 24, high - low + 16))
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Rule in mm or inches; the grid follows."""

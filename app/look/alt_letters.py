@@ -1,10 +1,11 @@
-"""Alt and a letter press a button of a dialog: each gets one that is free, out of its own words, in whatever language they are."""
+"""Alt and a letter press a button of a dialog or lead into the field beside a label: each gets one that is free, out of its own words,
+in whatever language they are."""
 
 from __future__ import annotations
 
 import re
 
-from PySide6.QtWidgets import QAbstractButton, QWidget
+from PySide6.QtWidgets import QAbstractButton, QLabel, QWidget
 
 from app.look.descendants import below
 
@@ -13,20 +14,22 @@ MARKED = re.compile(r"&([^&\s])")
 
 
 def give_letters(dialog: QWidget) -> None:
-    """Mark a letter in the words of each button that has none marked: the first of a word rather than one amid it.
+    """Mark a letter in the words of each button, then of each label of a field, that has none marked: the first of a word rather
+    than one amid it.
 
-    A button of which all letters are taken goes without.
+    One of which all letters are taken goes without.
     """
-    buttons = [button for button in below(dialog, QAbstractButton) if button.text()]
-    taken = {found[1].lower() for button in buttons if (found := _marked(button.text()))}
-    for button in buttons:
-        text = button.text()
+    lettered: list[QAbstractButton | QLabel] = [button for button in below(dialog, QAbstractButton) if button.text()]
+    lettered += [label for label in below(dialog, QLabel) if label.buddy() is not None and label.text()]
+    taken = {found[1].lower() for one in lettered if (found := _marked(one.text()))}
+    for one in lettered:
+        text = one.text()
         if _marked(text):
             continue
         at = next((i for i in _places(text) if text[i].lower() not in taken), None)
         if at is not None:
             taken.add(text[at].lower())
-            button.setText(f"{text[:at]}&{text[at:]}")
+            one.setText(f"{text[:at]}&{text[at:]}")
 
 
 def _marked(text: str) -> re.Match[str] | None:

@@ -16,6 +16,8 @@ LETTER = 2.0
 """Capital height of the angles behind the nut, mm."""
 APART = 5.6
 """Least distance of two lines of them, mm: they fan out where the strings stand closer."""
+CLEAR = LETTER / 2 + 0.8
+"""Least distance of the middle of a line from the centreline, which would cross its words, mm: less than half of APART."""
 BEHIND, LEAD = 4.0, 0.6
 """Where the words begin behind the nut line, and where the line to them begins, mm."""
 
@@ -42,11 +44,13 @@ def ghost_strings(found: Sequence[Run]) -> Drawing:
 
 
 def _fanned(places: list[float]) -> list[float]:
-    """The places moved apart as little as keeps neighbours APART, their middle kept (mm, in order)."""
+    """The places moved apart as little as keeps neighbours APART, their middle kept but for what keeps all CLEAR (mm, in order)."""
     if not places:
         return []
     made = [places[0]]
     for x in places[1:]:
         made.append(max(x, made[-1] + APART))
     lag = (sum(made) - sum(places)) / len(places)
-    return [x - lag for x in made]
+    crossed = next((x - lag for x in made if abs(x - lag) < CLEAR), None)
+    aside = 0.0 if crossed is None else math.copysign(CLEAR, crossed) - crossed
+    return [x - lag + aside for x in made]

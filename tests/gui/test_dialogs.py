@@ -5,7 +5,7 @@ import re
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QApplication, QMessageBox, QPushButton, QScrollArea
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QMessageBox, QPushButton, QScrollArea
 
 from app.look import sizes
 from app.look.alt_letters import give_letters
@@ -79,3 +79,20 @@ def test_letters_are_of_the_words_themselves_and_each_but_once(qtbot):
     qtbot.addWidget(plain)
     give_letters(plain)
     assert plain.text() == ""
+
+
+def test_alt_and_a_letter_lead_into_the_field_beside_a_label(bench, qtbot):
+    dialog = DIALOGS["offset"](bench.window)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    on_screen(dialog)
+    dialog.activateWindow()
+    until(dialog.isActiveWindow)
+    label = next(one for one in below(dialog, QLabel) if one.buddy() is dialog.field)
+    letters = [found[1].lower() for one in (*below(dialog, QAbstractButton), *below(dialog, QLabel))
+               if (found := re.search(r"&(\w)", one.text()))]
+    assert len(set(letters)) == len(letters) > 3
+    dialog.copy.setFocus()
+    QTest.keyClick(dialog.copy, re.search(r"&(\w)", label.text())[1].lower(), Qt.KeyboardModifier.AltModifier)
+    until(dialog.field.hasFocus)
+    until(lambda: dialog.settled)

@@ -16,8 +16,10 @@ from app.window.demo import samples
 from app.window.tracing.lay import lay_picture
 from app.window.tracing.lay_dialog import LayDialog
 from app.window.tracing.trace_dialog import TraceDialog
+from geometry.edits import replace_outline
 from geometry.layout import loop_path
 from geometry.tracing.plane_map import PlaneMap
+from tests.geometry.routing.specimens import loop
 from tests.geometry.tracing.scans import Scan
 from tests.gui.hands import drop, fill, typed
 from tests.waiting import on_screen, press
@@ -192,7 +194,10 @@ def test_the_outline_is_proposed_and_taken_as_one_step(bench, scan, file, monkey
         return QDialog.DialogCode.Accepted
 
     monkeypatch.setattr(TraceDialog, "exec", by_hand)
+    bench.view.look_at(400.0, 400.0)
     bench.window.commands.run("trace outline")
+    x0, y0, x1, y1 = loop_path(bench.layout.outline).box
+    assert bench.view.shows(x0, y0) and bench.view.shows(x1, y1), "the whole of what was traced is seen"
     fine, coarse = (int(re.match(r"(\d+) nodes", text).group(1)) for text in said)
     assert coarse <= fine + 1 and fine <= 60, "the line is followed piece by piece, so one node more may come of it"
     assert re.search(r"no more than 0\.\d\d mm", said[0])
@@ -300,3 +305,10 @@ def test_marks_are_moved_by_keys(bench, scan, file, qtbot):
     assert dialog._at["b"] == pytest.approx((start[0] + 1, start[1] - 10))
     dialog.close()
     dialog.deleteLater()
+
+
+def test_an_outline_beyond_the_blank_is_seen_whole(bench):
+    wide = [(-160.0, 0.0), (160.0, -60.0), (150.0, 420.0), (-150.0, 380.0)]
+    bench.window.document.apply("Trace", replace_outline(bench.layout, loop_path(loop(*wide))))
+    bench.window.commands.run("fit")
+    assert all(bench.view.viewport().rect().contains(bench.pixel(at)) for at in wide)

@@ -56,6 +56,7 @@ def trace_outline(window: Frame) -> None:
     if taken is not None:
         window.document.apply(say("Trace the picture"), replace_outline(window.document.layout, taken.path))
         window.set_stage("outline")
+        window.canvas.fit(window.document.shown)
 
 
 class TraceDialog(ReadInOrder, QDialog):
