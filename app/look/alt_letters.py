@@ -13,6 +13,14 @@ MARKED = re.compile(r"&([^&\s])")
 """A letter that is marked already. Two signs beside each other are one to be read."""
 
 
+class Lead(QLabel):
+    """The words of a field: Alt and their letter lead into it."""
+
+    def __init__(self, words: str, field: QWidget) -> None:
+        super().__init__(words)
+        self.setBuddy(field)
+
+
 def give_letters(dialog: QWidget) -> None:
     """Mark a letter in the words of each button, then of each label of a field, that has none marked: the first of a word rather
     than one amid it.
@@ -20,7 +28,7 @@ def give_letters(dialog: QWidget) -> None:
     One of which all letters are taken goes without.
     """
     lettered: list[QAbstractButton | QLabel] = [button for button in below(dialog, QAbstractButton) if button.text()]
-    lettered += [label for label in below(dialog, QLabel) if label.buddy() is not None and label.text()]
+    lettered += below(dialog, Lead)
     taken = {found[1].lower() for one in lettered if (found := _marked(one.text()))}
     for one in lettered:
         text = one.text()

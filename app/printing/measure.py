@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QFormLayout,
 
 from app.formats.errors import FormatError
 from app.formats.paper import PAPERS
+from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
@@ -68,7 +69,7 @@ class MeasureBars(ReadInOrder, QDialog):
         form = QFormLayout()
         for word, widget in ((say("Printer"), self.printer), (say("Paper"), self.paper),
                              (say("Lying bar"), self.lying), (say("Upright bar"), self.upright)):
-            form.addRow(word, widget)
+            form.addRow(Lead(word, widget), widget)
         form.addRow("", self.already)
         kinds = QDialogButtonBox.StandardButton
         self.buttons = QDialogButtonBox(kinds.Save | kinds.Cancel | kinds.Reset, self)

@@ -8,7 +8,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QMessageBox, QPushButton, QScrollArea
 
 from app.look import sizes
-from app.look.alt_letters import give_letters
+from app.look.alt_letters import Lead, give_letters
 from app.look.descendants import below
 from tests.gui.bench import at_rest
 from tests.gui.cut import cut
@@ -88,7 +88,7 @@ def test_alt_and_a_letter_lead_into_the_field_beside_a_label(bench, qtbot):
     on_screen(dialog)
     dialog.activateWindow()
     until(dialog.isActiveWindow)
-    label = next(one for one in below(dialog, QLabel) if one.buddy() is dialog.field)
+    label = next(below(dialog, Lead))
     letters = [found[1].lower() for one in (*below(dialog, QAbstractButton), *below(dialog, QLabel))
                if (found := re.search(r"&(\w)", one.text()))]
     assert len(set(letters)) == len(letters) > 3

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
 
+from app.look.alt_letters import Lead
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
@@ -64,7 +65,7 @@ class GhostDialog(ReadInOrder, QDialog):
         self.says.setWordWrap(True)
         keep(self.says, minimum_height=52)
         form = QFormLayout()
-        form.addRow(label, self.field)
+        form.addRow(Lead(label, self.field), self.field)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
         self.take = buttons.button(QDialogButtonBox.StandardButton.Ok)
         buttons.accepted.connect(self.accept)

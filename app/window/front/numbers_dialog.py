@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 )
 from shiboken6 import isValid
 
+from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.face_picture import FacePicture
 from app.look.plain import plain
@@ -131,7 +132,7 @@ class NumbersDialog(ReadInOrder, QDialog):
             self._instrument.addItem(kind.title, key)
         self._instrument.setAccessibleName(say("Instrument"))
         self._instrument.activated.connect(self._another_instrument)
-        form.addRow(say("Instrument"), self._instrument)
+        form.addRow(Lead(say("Instrument"), self._instrument), self._instrument)
         words = {"bass": say("Tuners, bass side"), "treble": say("Tuners, treble side")}
         for side in ("bass", "treble"):
             count, mount = self._counts[side], self._mounts[side]
@@ -145,7 +146,7 @@ class NumbersDialog(ReadInOrder, QDialog):
                 mount.addItem(word, key)
             mount.setAccessibleName(say("How they are mounted, {word}", word=words[side]))
             mount.activated.connect(self._changed)
-            form.addRow(words[side], _beside(count, mount))
+            form.addRow(Lead(words[side], count), _beside(count, mount))
         titles = {"face": say("Hardware through the face"), "through": say("Hardware through the side")}
         for key, box, kinds in (("face", self._face, FACES), ("through", self._through, THROUGHS)):
             box.addItem(say("what fits"), "")
@@ -155,7 +156,7 @@ class NumbersDialog(ReadInOrder, QDialog):
                     box.setItemData(box.count() - 1, plain(pattern.about), Qt.ItemDataRole.ToolTipRole)
             box.setAccessibleName(titles[key])
             box.activated.connect(self._changed)
-            form.addRow(titles[key], box)
+            form.addRow(Lead(titles[key], box), box)
         for box in (self._courses, self._left_handed):
             box.clicked.connect(self._changed)
         form.addRow("", _beside(self._courses, self._left_handed))
@@ -170,12 +171,12 @@ class NumbersDialog(ReadInOrder, QDialog):
             field.refused.connect(self._judge)
             field.mended.connect(self._judge)
         fields = self._fields
-        form.addRow(labels["pitch"], fields["pitch"])
-        form.addRow(labels["nut_width"], fields["nut_width"])
-        form.addRow(say("Scale length, bass and treble side"), _beside(fields["scale"], fields["scale_treble"]))
-        form.addRow(say("Pitch of the head, slant of the nut"), _beside(fields["angle"], fields["slant"]))
+        form.addRow(Lead(labels["pitch"], fields["pitch"]), fields["pitch"])
+        form.addRow(Lead(labels["nut_width"], fields["nut_width"]), fields["nut_width"])
+        form.addRow(Lead(say("Scale length, bass and treble side"), fields["scale"]), _beside(fields["scale"], fields["scale_treble"]))
+        form.addRow(Lead(say("Pitch of the head, slant of the nut"), fields["angle"]), _beside(fields["angle"], fields["slant"]))
         for key in ("length", "width", "thickness"):
-            form.addRow(labels[key], fields[key])
+            form.addRow(Lead(labels[key], fields[key]), fields[key])
         self._says = QLabel(self)
         self._says.setWordWrap(True)
         keep(self._says, minimum_height=64)

@@ -26,6 +26,7 @@ from app.formats.drawing_in import DrawingRead
 from app.formats.drawing_in.roles import with_outline
 from app.formats.drawing_in.units import PLAUSIBLE, fits, sized, unit_question
 from app.formats.layer_names import depth_on
+from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import lay_beside
 from app.look.sizes import open_at
@@ -147,8 +148,8 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _build(self) -> None:
         form = QFormLayout()
-        form.addRow(say("One unit of the drawing is"), self._unit)
-        form.addRow(say("Close gaps up to"), self._join)
+        form.addRow(Lead(say("One unit of the drawing is"), self._unit), self._unit)
+        form.addRow(Lead(say("Close gaps up to"), self._join), self._join)
         turns = QHBoxLayout()
         for word, about, slot in ((say("Turn left"), say("A quarter turn"), self._left),
                                   (say("Turn right"), say("A quarter turn"), self._right),
@@ -160,8 +161,8 @@ class ImportDialog(ReadInOrder, QDialog):
             turns.addWidget(button)
         form.addRow(say("Position"), turns)
         form.addRow("", self._slanted)
-        form.addRow(say("Shift across"), self._across)
-        form.addRow(say("Shift along"), self._along)
+        form.addRow(Lead(say("Shift across"), self._across), self._across)
+        form.addRow(Lead(say("Shift along"), self._along), self._along)
         right = QVBoxLayout()
         right.addWidget(self._says)
         right.addLayout(form)

@@ -19,6 +19,7 @@ from shiboken6 import isValid
 
 from app.canvas.picture import pixmap
 from app.formats.picture_in import PictureRead, grey_of
+from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import lay_beside
 from app.look.sizes import open_at
@@ -120,8 +121,8 @@ class LayDialog(ReadInOrder, QDialog):
             field.sent.connect(self._length)
             field.refused.connect(self._judge)
             field.mended.connect(self._judge)
-            self._form.addRow(labels[key], field)
-        self._form.insertRow(1, say("Sheet"), self.sheets)
+            self._form.addRow(Lead(labels[key], field), field)
+        self._form.insertRow(1, Lead(say("Sheet"), self.sheets), self.sheets)
         right.addLayout(self._form)
         self._how = self._words("", "dim")
         right.addWidget(self._how)

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from app.canvas.picture import pixmap
 from app.formats.errors import FormatError
+from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import lay_beside
 from app.look.sizes import keep, open_at
@@ -108,8 +109,8 @@ class TraceDialog(ReadInOrder, QDialog):
         form = QFormLayout()
         form.setVerticalSpacing(8)
         form.setHorizontalSpacing(14)
-        form.addRow(say("May stray by"), self.tolerance)
-        form.addRow(say("Level of grey"), grey)
+        form.addRow(Lead(say("May stray by"), self.tolerance), self.tolerance)
+        form.addRow(Lead(say("Level of grey"), self.level), grey)
         how = QLabel(say("Press inside the head. The largest closed edge round that place is followed; corners stay "
                          "corners."), self)
         how.setObjectName("dim")
