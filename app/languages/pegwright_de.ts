@@ -6236,6 +6236,10 @@
         <translation>Die Reihe {what} um {by} näher an die Kante setzen</translation>
     </message>
     <message>
+        <source>Set the screw between two strings, or beside all of them.</source>
+        <translation>Setzen Sie die Schraube zwischen zwei Saiten oder neben alle.</translation>
+    </message>
+    <message>
         <source>Set the table</source>
         <translation>Den Tisch einstellen</translation>
     </message>
@@ -6948,6 +6952,10 @@
         <translation>Saite</translation>
     </message>
     <message>
+        <source>String at a retainer's screw</source>
+        <translation>Saite an der Schraube eines Niederhalters</translation>
+    </message>
+    <message>
         <source>String bends sideways at the nut</source>
         <translation>Saite knickt am Sattel seitlich ab</translation>
     </message>
@@ -7040,12 +7048,20 @@
         <translation>Saite {string} läuft auf dem Weg zu {tuner} in {a} mm Abstand an der Welle von {item} vorbei; {b} mm gewünscht.</translation>
     </message>
     <message>
+        <source>String {string} on its way to {tuner} passes {a} mm from the screw of the retainer on {hole}; {b} mm wanted.</source>
+        <translation>Saite {string} läuft auf dem Weg zu {tuner} {a} mm neben der Schraube des Niederhalters auf {hole} vorbei; verlangt sind {b} mm.</translation>
+    </message>
+    <message>
         <source>String {string} on its way to {tuner} passes {a} mm from the wall of {opening}; {b} mm wanted.</source>
         <translation>Saite {string} läuft auf dem Weg zu {tuner} in {a} mm Abstand an der Wand von {opening} vorbei; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>String {string} on its way to {tuner} runs {measured} mm into the post of {item}.</source>
         <translation>Saite {string} läuft auf dem Weg zu {tuner} {measured} mm in die Welle von {item}.</translation>
+    </message>
+    <message>
+        <source>String {string} on its way to {tuner} runs {measured} mm into the screw of the retainer on {hole}.</source>
+        <translation>Saite {string} läuft auf dem Weg zu {tuner} um {measured} mm in die Schraube des Niederhalters auf {hole}.</translation>
     </message>
     <message>
         <source>String {string} passes {a} mm over {what}; {b} mm wanted</source>
@@ -8916,6 +8932,10 @@
         <translation>Die Saiten von {slot} verlassen die Rampe seitlich: ihre Wellen versetzen oder den Schlitz verbreitern.</translation>
     </message>
     <message>
+        <source>The strings pass beside the screw that holds the retainer.</source>
+        <translation>Die Saiten laufen neben der Schraube vorbei, die den Niederhalter hält.</translation>
+    </message>
+    <message>
         <source>The style sheets of the SVG file have far more rules than a drawing needs: export only the outline, the slots and the holes.</source>
         <translation>Die Stilvorlagen der SVG-Datei haben weit mehr Regeln, als eine Zeichnung braucht: nur den Umriss, die Schlitze und die Löcher exportieren.</translation>
     </message>
@@ -10618,8 +10638,8 @@
         <translation>quer</translation>
     </message>
     <message>
-        <source>across, {along} from the nut line</source>
-        <translation>quer, {along} ab Sattellinie</translation>
+        <source>across, {place}</source>
+        <translation>quer, {place}</translation>
     </message>
     <message>
         <source>against the grain</source>

@@ -12,6 +12,7 @@ from geometry.checks import (
     rack,
     ramp_edges,
     ramp_walls,
+    retainers,
     router,
     seats,
     shape,
@@ -33,7 +34,7 @@ from geometry.saying import say
 from geometry.solids.drilling import Hole
 
 FAMILIES = (shape, slots, plan_walls, solid_pairs, ramp_walls, ramp_edges, alone, flats, side_walls, side_outline, side_marks, seats,
-            pins, glue, router, rack, string_angles, nut_line, string_slots)
+            pins, glue, router, rack, string_angles, retainers, nut_line, string_slots)
 """Every family of checks: a module with snags(scene) -> Iterable[Snag]."""
 
 

@@ -6,10 +6,8 @@ import math
 from collections.abc import Iterable
 
 from geometry.checks.scene import Scene
-from geometry.checks.snags import FACE, NOTE, NUT, TIGHT, Snag
-from geometry.layout.slots import SingleHole
+from geometry.checks.snags import NOTE, NUT, TIGHT, Snag
 from geometry.saying import say
-from geometry.strings.retainers import over, pressed
 from geometry.strings.runs import Run, break_angle
 
 TOLERABLE = 10.0
@@ -22,7 +20,7 @@ _LEAST_BREAK = math.radians(LEAST_BREAK - 1e-9)
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Notes of strings that bend more aside at the nut than is tolerable, or less down over it; tight where they do not press
-    on it at all. And of retainers that hold no string, or have no hole in the face."""
+    on it at all."""
     pitch = math.radians(scene.layout.nut.pitch)
     for run, _ in scene.runs:
         if abs(run.side_angle) > _TOLERABLE:
@@ -36,21 +34,6 @@ def snags(scene: Scene) -> Iterable[Snag]:
         down = break_angle(run, pitch)
         if down < _LEAST_BREAK:
             yield _flat(run, math.degrees(down))
-    for hole in scene.layout.holes:
-        if hole.retainer is not None and not hole.opens(scene.layout.blank.thickness):
-            yield Snag("retainer-no-hole", TIGHT, (hole.id, FACE), (*hole.at, 0.0), None, None,
-                       say("The retainer on {hole} is screwed to the face, where there is no hole: it is drilled from the back and does not come "
-                           "through.", hole=hole.id),
-                       say("Drill it from the face."))
-        elif hole.retainer is not None and not any(_holds(hole, run) for run, _ in scene.runs):
-            yield Snag("retainer-idle", NOTE, (hole.id,), (*hole.at, 0.0), None, None,
-                       say("The retainer on {hole} holds no string down: none passes under it higher than it reaches.", hole=hole.id),
-                       say("Set it lower, make it wider, or move it under the strings."))
-
-
-def _holds(hole: SingleHole, run: Run) -> bool:
-    """Whether a retainer by itself holds a string down."""
-    return bool(pressed(run.nut_height, run.length, run.height, over(run.nut, run.post, (hole,))))
 
 
 def _flat(run: Run, down: float) -> Snag:

@@ -22,6 +22,7 @@ from geometry.drawing.shapes import chain, rectangle
 from geometry.drawing.slot_style import slot_style
 from geometry.drawing.wood_state import SAWN_INSIDE, cut_by_hand, face_area
 from geometry.layout import Headstock, Slot, loop_path, slot_path
+from geometry.lengths import from_line
 from geometry.saying import say
 from geometry.sequence.operation import Operation
 from geometry.sequence.state import SlotState, WoodState
@@ -29,6 +30,7 @@ from geometry.solids.drilling import Drilling
 from geometry.solids.frames import frame
 from geometry.solids.ramps import RampCut, ramp_cut
 from geometry.solids.slot_area import slot_area
+from geometry.strings.square_line import square_line
 from geometry.units import LengthUnit, format_close
 
 LETTER = 1.9
@@ -92,8 +94,8 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
     if state.outline != "square":
         marks += [Area(shape, "waste", of) for of, shape in flat_sections(layout, line, cut_by_hand(state, "flat"))]
     if line.direction == (1.0, 0.0):
-        along = format_close(line.origin[1], unit, mark=True)
-        words = say("across, {along} from the nut line", along=along)
+        along = line.origin[1]
+        words = say("across, {place}", place=from_line(along, format_close(abs(along), unit, mark=True), square_line(layout.nut)))
     else:
         bored = any(d.direction[:2] == line.direction for d in state.drillings)
         words = say("along the bore") if bored else say("along the slot")

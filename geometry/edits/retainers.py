@@ -28,7 +28,8 @@ _MORE = math.radians(0.05)
 
 
 def add_retainer(layout: Headstock) -> Headstock:
-    """One more retainer, its screw midway between the string that bends least over the nut and its flatter neighbour.
+    """One more retainer, its screw midway between the string that bends least over the nut and its flatter neighbour, or beside its
+    other one or itself where the screw finds no room there.
 
     It is as low as gives both WANTED degrees, and no lower than LEAST_HEIGHT; at the first of LEVELS at which it gives the flattest
     GOOD degrees, or the most that any does, and its screw finds wood. GeometryError when every string bends by GOOD degrees
@@ -40,14 +41,18 @@ def add_retainer(layout: Headstock) -> Headstock:
         raise GeometryError(say("Every string bends by {good:g} degrees or more over the nut: none wants a retainer.", good=GOOD))
     order = [string.id for string in layout.strings]
     near = [run for run in flat[1:] if abs(order.index(run.string) - order.index(flat[0].string)) == 1]
+    groups = [[flat[0], one] for one in near] + [[flat[0]]]
     now = break_angle(flat[0], pitch)
 
     def bends(made: Headstock) -> float:
         return next((break_angle(run, pitch) for run in runs(made) if run.tuner == flat[0].tuner), -math.inf)
-    tried = [made for level in LEVELS if (made := _at(layout, [flat[0], *near[:1]], level)) is not None]
+    tried = [made for group in groups for level in LEVELS if (made := _at(layout, group, level)) is not None]
     better = [(-min(down, math.radians(GOOD)), made) for made in tried if (down := bends(made)) > now + _MORE]
+    from geometry.checks import LiveCheck
+    checked = LiveCheck()
     for _, made in sorted(better, key=itemgetter(0)):
-        if _finds_wood(made):
+        new = made.holes[-1].id
+        if all(new not in snag.between or snag.grade == NOTE for snag in checked.check(made).snags):
             return made
     if tried and not better:
         raise GeometryError(say("No retainer bends string {string} more over the nut: {height} above the face is as low as one holds it. Lean "
@@ -63,6 +68,8 @@ def _at(layout: Headstock, over: list[Run], level: float) -> Headstock | None:
     if not all(at):
         return None
     xs = [x for x, _ in at]
+    if len(xs) == 1:  # beside it, towards the middle of the head
+        xs.append(xs[0] + math.copysign(2 * BESIDE, -xs[0]))
     slope = math.tan(math.radians(WANTED - layout.nut.pitch))
     lowest = min(min(run.nut_height - slope * far, run.level(far) - 0.5) for run, (_, far) in zip(over, at, strict=True))
     height = max(LEAST_HEIGHT, math.floor(lowest * 10) / 10)
@@ -70,10 +77,3 @@ def _at(layout: Headstock, over: list[Run], level: float) -> Headstock | None:
                       depth=min(DEEP, max(1.0, layout.blank.thickness - FLOOR)),
                       retainer=Retainer(height=height, width=round(max(xs) - min(xs) + 2 * BESIDE, 1)))
     return appended(layout, "holes", hole)
-
-
-def _finds_wood(layout: Headstock) -> bool:
-    from geometry.checks import check
-
-    new = layout.holes[-1].id
-    return all(new not in snag.between or snag.grade == NOTE for snag in check(layout).snags)

@@ -133,6 +133,9 @@ CASES = (
     Case("retainer-idle", _over_nut(16.0, 13.0, _holding(6.01)), None, NOTE, _over_nut(16.0, 13.0, _holding(6.0))),
     # Halfway the string runs 21 above the face.
     Case("retainer-idle", _over_nut(16.0, 13.0, _holding(0.0, 21.0)), None, NOTE, _over_nut(16.0, 13.0, _holding(0.0, 20.9))),
+    # The screw's pilot is 2 wide, the string 1.
+    Case("string-to-screw", _over_nut(16.0, 13.0, _holding(1.7)), 0.2, TIGHT, _over_nut(16.0, 13.0, _holding(2.0)), between=("r", "a")),
+    Case("string-to-screw", _over_nut(16.0, 13.0, _holding(-1.0)), -0.5, SPOILS, _over_nut(16.0, 13.0, _holding(-2.0)), between=("r", "a")),
     Case("retainer-no-hole", _over_nut(16.0, 13.0, replace(_holding(0.0), surface="back")), None, TIGHT, _over_nut(16.0, 13.0, _holding(0.0)),
          between=("r", "face")),
     # Two strings 20 apart, the thicker one 1 mm: its skin lies at x = -10.5.

@@ -88,3 +88,28 @@ def test_over_a_low_nut_none_is_set_where_one_is_already(height):
         assert min(bends(layout).values()) >= GOOD
     else:
         assert min(bends(layout).values()) == pytest.approx(math.degrees(math.atan2(height - 1, 15)), abs=0.1)
+
+
+def test_between_strings_of_a_pair_there_is_no_room_for_a_screw():
+    """Courses 2.2 mm apart: midway the screw of 2 mm would stand in both strings, so it goes between the courses."""
+    layout = mended(Numbers(bass=6, treble=6, pitch=25.0, length=220.0, thickness=14.0))[1]
+    layout = replace(layout, nut=replace(layout.nut, pitch=0.0, height=11.0, pair=2.2),
+                     strings=tuple(replace(one, course=i // 2 + 1) for i, one in enumerate(layout.strings)))
+    for _ in range(4):
+        before = min(bends(layout).values())
+        layout = add_retainer(layout)
+        hole = layout.holes[-1]
+        for run in runs(layout):
+            x = run.nut[0] + (run.post[0] - run.nut[0]) * (hole.at[1] - run.nut[1]) / (run.post[1] - run.nut[1])
+            assert run.post[1] < hole.at[1] or abs(x - hole.at[0]) > 1.0 + run.diameter / 2
+        assert min(bends(layout).values()) >= before
+    assert not [snag for snag in check(layout).snags if snag.kind == "string-to-screw"]
+
+
+def test_a_string_alone_gets_its_screw_beside_it():
+    layout = flat()
+    layout = replace(layout, strings=layout.strings[:1], tuners=(layout.tuners[0], *(replace(one, string=None) for one in layout.tuners[1:])))
+    made = add_retainer(layout)
+    run, = runs(made)
+    hole, = made.holes
+    assert run.under and not [snag for snag in check(made).snags if hole.id in snag.between]
