@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 
 from app.look.plain import plain
 from app.look.theme import Theme
-from app.panels.forms.row_keys import walks
+from app.panels.forms.card_list import CardList
 from geometry.saying import say
 
 ROW = Qt.ItemDataRole.UserRole
@@ -123,7 +123,7 @@ class ChangePaint(QStyledItemDelegate):
         painter.drawEllipse(QPointF(x, y), size, size)
 
 
-class ChangeList(QListView):
+class ChangeList(CardList):
     """The list itself. A press or an arrow key asks to go to a step; the list follows, it changes nothing by itself."""
 
     wanted = Signal(int)
@@ -131,18 +131,10 @@ class ChangeList(QListView):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model = ChangeModel(self)
-        self._paint = ChangePaint(theme, self)
-        self.setModel(self._model)
-        self.setItemDelegate(self._paint)
+        self.lay(ChangeModel(self), ChangePaint(theme, self), say("Changes to this layout"))
         self.setMouseTracking(True)
         self.setViewportMargins(4, 4, 4, 4)
-        self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setAccessibleName(say("Changes to this layout"))
         self.setAccessibleDescription(say("The arrow keys go back to a step or forward to one; Home is the beginning."))
-        self.clicked.connect(self._go)
-        self.activated.connect(self._go)
 
     @property
     def rows(self) -> tuple[ChangeRow, ...]:
@@ -158,14 +150,9 @@ class ChangeList(QListView):
                 self.selectionModel().setCurrentIndex(index, QItemSelectionModel.SelectionFlag.NoUpdate)
                 self.scrollTo(index, QListView.ScrollHint.EnsureVisible)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._paint.theme = theme
-        self.viewport().update()
-
     def keyPressEvent(self, event) -> None:
         super().keyPressEvent(event)
-        if walks(event) or event.key() == Qt.Key.Key_Space:
+        if event.key() == Qt.Key.Key_Space:
             self._go(self.currentIndex())
 
     def _go(self, index: QModelIndex) -> None:

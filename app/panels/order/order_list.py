@@ -20,6 +20,7 @@ from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QApplication, QListView, QWidget
 
 from app.look.theme import Theme
+from app.panels.forms.card_list import CardList
 from app.panels.order.order_card import OrderCard, box_of
 from app.panels.order.order_rows import Row, SetUpRow, StepRow
 from geometry.saying import say
@@ -65,7 +66,7 @@ class OrderModel(QAbstractListModel):
         self.endResetModel()
 
 
-class OrderList(QListView):
+class OrderList(CardList):
     """The list itself. It moves nothing: it says what is to be moved where."""
 
     chosen = Signal(str)
@@ -82,14 +83,7 @@ class OrderList(QListView):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model = OrderModel(self)
-        self._card = OrderCard(theme, self)
-        self.setModel(self._model)
-        self.setItemDelegate(self._card)
-        self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setResizeMode(QListView.ResizeMode.Adjust)
-        self.setAccessibleName(say("Running order"))
+        self.lay(OrderModel(self), OrderCard(theme, self), say("Running order"))
         self._pressed: tuple[QPoint, str] | None = None
         self._held = ""
         self._to = -1
@@ -131,11 +125,6 @@ class OrderList(QListView):
         """Where the step in the hand may go, and which steps would come out wrong where it is now."""
         self._span = span
         self._card.would = wrong
-        self.viewport().update()
-
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._card.theme = theme
         self.viewport().update()
 
     def row_box(self, id: str) -> QRect:

@@ -12,8 +12,8 @@ from app.look.paint import paint_picture
 from app.look.signs import sign_path
 from app.look.sizes import lettered, px
 from app.look.theme import Theme
+from app.panels.forms.card_list import CardList
 from app.panels.forms.in_hand import go_along
-from app.panels.forms.row_keys import walks
 from app.panels.snags.chance_words import card_words
 from geometry.drawing.chances import spread_picture
 from geometry.saying import say
@@ -129,7 +129,7 @@ class ChanceCard(QStyledItemDelegate):
         painter.restore()
 
 
-class ChanceList(QListView):
+class ChanceList(CardList):
     """The list itself."""
 
     chosen = Signal(object)
@@ -137,16 +137,7 @@ class ChanceList(QListView):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model = ChanceModel(self)
-        self._card = ChanceCard(theme, self)
-        self.setModel(self._model)
-        self.setItemDelegate(self._card)
-        self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setResizeMode(QListView.ResizeMode.Adjust)
-        self.setAccessibleName(say("Chances"))
-        self.clicked.connect(self._go)
-        self.activated.connect(self._go)
+        self.lay(ChanceModel(self), ChanceCard(theme, self), say("Chances"))
 
     def show_simulation(self, simulation: Simulation | None, unit: LengthUnit) -> None:
         """Replace the chances shown; the one in hand stays so while it is there."""
@@ -154,17 +145,5 @@ class ChanceList(QListView):
         self._model.show(simulation, unit)
         go_along(self, held, self._model.clearances)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._card.theme = theme
-        self.viewport().update()
-
     def _go(self, index: QModelIndex) -> None:
         self.chosen.emit(index.data(CLEARANCE))
-
-    def keyPressEvent(self, event) -> None:
-        super().keyPressEvent(event)
-        if walks(event):
-            index = self.currentIndex()
-            if index.isValid():
-                self.chosen.emit(index.data(CLEARANCE))

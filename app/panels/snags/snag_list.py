@@ -6,13 +6,13 @@ from itertools import takewhile
 
 from PySide6.QtCore import QAbstractListModel, QItemSelection, QModelIndex, QPoint, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QAccessible
-from PySide6.QtWidgets import QAbstractItemView, QListView, QStyleOptionViewItem, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QStyleOptionViewItem, QWidget
 
 from app.help.snags import drawing_of
 from app.look.theme import Theme
 from app.look.turns import Steps, Turns
+from app.panels.forms.card_list import CardList
 from app.panels.forms.in_hand import go_along
-from app.panels.forms.row_keys import walks
 from app.panels.snags.chance_words import Chances
 from app.panels.snags.snag_card import CHANCE, SNAG, SnagCard, card_area, cure_line
 from app.panels.snags.snag_chance import chance_of
@@ -84,7 +84,7 @@ def _common_end(one: tuple[Snag, ...], two: tuple[Snag, ...]) -> int:
     return sum(1 for _ in takewhile(lambda pair: pair[0] == pair[1], zip(reversed(one), reversed(two), strict=False)))
 
 
-class SnagList(QListView):
+class SnagList(CardList):
     """The list itself. The button of a card, or Ctrl+Enter on it, asks for its cure."""
 
     chosen = Signal(object)
@@ -98,20 +98,11 @@ class SnagList(QListView):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._model = SnagModel(self)
-        self._card = SnagCard(theme, self)
         self._measuring = Turns(self)
         self._measuring.done.connect(self.scheduleDelayedItemsLayout)
-        self.setModel(self._model)
-        self.setItemDelegate(self._card)
-        self.setVerticalScrollMode(QListView.ScrollMode.ScrollPerPixel)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setResizeMode(QListView.ResizeMode.Adjust)
-        self.setAccessibleName(say("Snags"))
+        self.lay(SnagModel(self), SnagCard(theme, self), say("Snags"))
         self.setAccessibleDescription(say("Ctrl+Enter makes the move that cures the snag in hand"))
         self.setMouseTracking(True)
-        self.clicked.connect(self._go)
-        self.activated.connect(self._go)
 
     def doItemsLayout(self) -> None:
         """Cards far below are given their heights in turns of the event loop, and the list is laid out once more."""
@@ -169,11 +160,6 @@ class SnagList(QListView):
         else:  # not asked for its place: the list would ask for the heights of all cards above
             top = sum(told.get(above, 0) for above in range(row)) - self.verticalOffset()
             self.viewport().update(0, top, self.viewport().width(), told[row])
-
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._card.theme = theme
-        self.viewport().update()
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit."""
@@ -235,7 +221,3 @@ class SnagList(QListView):
                 self.cure_wanted.emit(index.data(SNAG))
             return
         super().keyPressEvent(event)
-        if walks(event):
-            index = self.currentIndex()
-            if index.isValid():
-                self.chosen.emit(index.data(SNAG))
