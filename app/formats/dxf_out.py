@@ -12,7 +12,7 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from app.formats.layer_names import LAYERS, layer_name
+from app.formats.layer_names import LAYERS, Depths, layer_name, no_depth
 from app.formats.mark_shapes import cross_arms
 from app.formats.paper_look import HIDDEN, INKS, Ink
 from app.formats.saving import save_bytes
@@ -20,19 +20,10 @@ from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
-from geometry.solids.depth import Depth
 from geometry.vectors import Vec2
 
 MANY = 24
 """A chain of more straight pieces than this is one polyline instead of single lines."""
-
-
-Depths = Callable[[Mark], Depth | None]
-
-
-def no_depth(_mark: Mark) -> None:
-    """Of drawings in which nothing is cut."""
-    return None
 
 
 def dxf_bytes(drawing: Drawing, depths: Depths = no_depth) -> bytes:

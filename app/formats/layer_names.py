@@ -1,14 +1,16 @@
 """Layers of an exported drawing by the style of what lies on them; the names are those of the trade, in English in every language.
 
 What is cut has its depth in the name, in mm from the surface that it is cut from: `slots - through`, `counterbores - 8 mm deep`,
-`screw pilots - 9 mm deep from the back`.
+`screw pilots - 9 mm deep from the back`; in SVG, where a name has no spaces, `slot--through` and `screw-pilot--9-mm-deep-from-the-back`.
 """
 
 from __future__ import annotations
 
 import math
 import re
+from collections.abc import Callable
 
+from geometry.drawing import Mark
 from geometry.solids.depth import Depth
 
 LAYERS = {
@@ -28,25 +30,38 @@ LAYERS = {
 }
 """Layer of each style in DXF."""
 
+Depths = Callable[[Mark], Depth | None]
+"""What tells how deep a mark of a drawing is cut."""
 
-def group_name(style: str) -> str:
-    """The id of the group of a style in SVG."""
-    return style.replace(" ", "-")
+
+def no_depth(_mark: Mark) -> None:
+    """Of drawings in which nothing is cut."""
+    return None
+
+
+def group_name(style: str, depth: Depth | None = None) -> str:
+    """The id of the group in SVG of what has that style and, if it is known, that depth."""
+    return "--".join([style, *_depth_words(depth)]).replace(" ", "-")
 
 
 def layer_name(style: str, depth: Depth | None = None) -> str:
-    """The layer of what has that style and, if it is known, that depth: never told as more than it is."""
+    """The layer in DXF of what has that style and, if it is known, that depth."""
+    return " - ".join([LAYERS[style], *_depth_words(depth)])
+
+
+def _depth_words(depth: Depth | None) -> list[str]:
+    """How deep, never told as more than it is; nothing where it is not known."""
     if depth is None:
-        return LAYERS[style]
+        return []
     deep = "through" if depth.deep is None else f"{math.floor(depth.deep * 1000 + 1e-6) / 1000:g} mm deep"
-    return f"{LAYERS[style]} - {deep}{' from the back' if depth.back else ''}"
+    return [f"{deep}{' from the back' if depth.back else ''}"]
 
 
-_DEPTH = re.compile(r" - (?:through|(?P<deep>\d{1,3}(?:\.\d{1,3})?) mm deep)(?P<back> from the back)?$", re.IGNORECASE)
+_DEPTH = re.compile(r"(?: - |--)(?:through|(?P<deep>\d{1,3}(?:\.\d{1,3})?)[ -]mm[ -]deep)(?P<back>[ -]from[ -]the[ -]back)?$", re.IGNORECASE)
 
 
 def depth_on(layer: str) -> Depth | None:
-    """The depth that an export has put into the name of a layer; None for any other name."""
+    """The depth that an export has put into the name of a layer or group; None for any other name."""
     found = _DEPTH.search(layer)
     if found is None or found["deep"] is not None and not float(found["deep"]):
         return None

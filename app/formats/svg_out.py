@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterable
 from pathlib import Path
 from xml.sax.saxutils import escape
 
-from app.formats.layer_names import group_name
+from app.formats.layer_names import Depths, group_name, no_depth
 from app.formats.letters import CAPITAL
 from app.formats.mark_shapes import cross_arms, drawing_box
 from app.formats.paper_look import Ink, hidden_dashes, ink
@@ -19,16 +19,17 @@ from app.formats.saving import save_bytes
 from geometry.curves import Arc, Cubic, Segment
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
+from geometry.solids.depth import Depth
 from geometry.vectors import Vec2
 
 MARGIN = 5.0
 """White space round the drawing, mm."""
 
 
-def svg_text(drawing: Drawing, title: str) -> str:
-    """The drawing as an SVG document: a group for each style, in the order of first use.
+def svg_text(drawing: Drawing, title: str, depths: Depths = no_depth) -> str:
+    """The drawing as an SVG document: a group for each style and depth, in the order of first use.
 
-    An empty drawing gives a small empty sheet.
+    `depths` tells how deep a mark is cut: the id of its group says so (layer_names). An empty drawing gives a small empty sheet.
     """
     low_x, low_y, high_x, high_y = drawing_box(drawing)
     x0, y0, x1, y1 = low_x - MARGIN, low_y - MARGIN, high_x + MARGIN, high_y + MARGIN
@@ -37,17 +38,20 @@ def svg_text(drawing: Drawing, title: str) -> str:
              f'<svg xmlns="http://www.w3.org/2000/svg" width="{width}mm" height="{height}mm" '
              f'viewBox="{_n(x0)} {_n(-y1)} {width} {height}">',
              f"<title>{_words(title)}</title>"]
-    for style in dict.fromkeys(mark.style for mark in drawing):
+    groups: dict[tuple[str, Depth | None], list[Mark]] = {}
+    for mark in drawing:
+        groups.setdefault((mark.style, depths(mark)), []).append(mark)
+    for (style, depth), marks in groups.items():
         look = ink(style)
-        lines.append(f'<g id="{group_name(style)}" {_stroke(look)}>')
-        lines += [_element(mark, look) for mark in drawing if mark.style == style]
+        lines.append(f'<g id="{group_name(style, depth)}" {_stroke(look)}>')
+        lines += [_element(mark, look) for mark in marks]
         lines.append("</g>")
     return "\n".join([*lines, "</svg>", ""])
 
 
-def write_svg(drawing: Drawing, path: Path, title: str, go_on: Callable[[], None] = lambda: None) -> None:
+def write_svg(drawing: Drawing, path: Path, title: str, depths: Depths = no_depth, go_on: Callable[[], None] = lambda: None) -> None:
     """Save the drawing. FormatError when the place cannot be written. `go_on` as for `save_bytes`."""
-    save_bytes(path, svg_text(drawing, title).encode(), go_on=go_on)
+    save_bytes(path, svg_text(drawing, title, depths).encode(), go_on=go_on)
 
 
 def path_data(curves: Iterable[Curve]) -> str:

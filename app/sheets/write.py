@@ -70,10 +70,11 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
         raise FormatError(say("The folder {out_dir} cannot be made: {strerror}.",
                               out_dir=out_dir, strerror=error.strerror or error)) from error
     files: list[Path] = []
+    depths = depths_of(layout)
     for name, drawing in drawings.items():
         files += [out_dir / f"{stem}-{name}.dxf", out_dir / f"{stem}-{name}.svg"]
-        write_dxf(drawing, files[-2], depths_of(layout))
-        write_svg(drawing, files[-1], say("{title}: {name}, 1 unit = 1 mm", title=title, name=name))
+        write_dxf(drawing, files[-2], depths)
+        write_svg(drawing, files[-1], say("{title}: {name}, 1 unit = 1 mm", title=title, name=name), depths)
     files.append(out_dir / f"{stem}-sheets.pdf")
     write_pdf(printed, files[-1], title)
     for name, head, rows in tables:

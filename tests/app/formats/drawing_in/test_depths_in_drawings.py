@@ -1,5 +1,6 @@
-"""The DXF of the sheets tells how deep everything is cut, by the names of its layers; an import takes it from there."""
+"""DXF and SVG of the sheets tell how deep everything is cut, by the names of layers and groups; an import takes it from there."""
 
+import xml.etree.ElementTree as ElementTree
 from pathlib import Path
 
 import ezdxf
@@ -8,7 +9,8 @@ from msgspec.structs import replace
 
 from app.formats.drawing_in import read_drawing
 from app.formats.dxf_out import write_dxf
-from app.formats.layer_names import depth_on, layer_name, style_on
+from app.formats.layer_names import depth_on, group_name, layer_name, style_on
+from app.formats.svg_out import write_svg
 from app.sheets import pages, write_sheets
 from app.sheets.write import full_template
 from app.window.demo import demo
@@ -31,7 +33,10 @@ def layout() -> Headstock:
 
 
 def written(layout: Headstock, path: Path) -> Path:
-    write_dxf(full_template(layout), path, depths_of(layout))
+    if path.suffix == ".dxf":
+        write_dxf(full_template(layout), path, depths_of(layout))
+    else:
+        write_svg(full_template(layout), path, "t", depths_of(layout))
     return path
 
 
@@ -48,8 +53,19 @@ def test_an_independent_reader_finds_each_depth_in_the_name_of_the_layer(layout,
     assert "slots" not in layers and "outline" in layers and "pricking marks" in layers
 
 
-def test_an_import_takes_the_depths(layout, tmp_path):
-    read = read_drawing(written(layout, tmp_path / "t.dxf"))
+def test_an_independent_parser_finds_each_depth_in_the_id_of_the_group(layout, tmp_path):
+    groups = {group.get("id"): group for group in ElementTree.parse(written(layout, tmp_path / "t.svg")).iter() if group.tag.endswith("}g")}
+    circles = {name: {2 * float(one.get("r")) for one in group if one.tag.endswith("circle")} for name, group in groups.items()}
+    assert {name: sizes for name, sizes in circles.items() if sizes} == {
+        "counterbore--8-mm-deep": {8.8}, "post-bore--through": {6.5}, "screw-pilot--9-mm-deep-from-the-back": {1.6},
+        "hole--4.25-mm-deep-from-the-back": {7.0}}
+    assert {"slot--through", "slot--11-mm-deep", "pocket-that-is-there--9.5-mm-deep", "outline", "cross"} <= set(groups)
+    assert "slot" not in groups and all(len(group) for group in groups.values())
+
+
+@pytest.mark.parametrize("kind", ["dxf", "svg"])
+def test_an_import_takes_the_depths(layout, tmp_path, kind):
+    read = read_drawing(written(layout, tmp_path / f"t.{kind}"))
     from geometry.curves import Matrix
     loops = [(loop.path, loop.role, depth_on(loop.layer)) for loop in read.loops]
     made = layout_from(loops, Matrix(), "again")
@@ -62,8 +78,8 @@ def test_an_import_takes_the_depths(layout, tmp_path):
 
 def test_the_sheets_write_them(layout, tmp_path):
     for path in write_sheets(layout, tmp_path, snags=()):
-        if path.suffix == ".dxf":
-            assert b"slots - 11 mm deep" in path.read_bytes()
+        if path.suffix in (".dxf", ".svg"):
+            assert {".dxf": b"slots - 11 mm deep", ".svg": b'"slot--11-mm-deep"'}[path.suffix] in path.read_bytes()
     assert pages(layout, "A4", ())
 
 
@@ -74,11 +90,12 @@ def test_the_sheets_write_them(layout, tmp_path):
 def test_names_of_layers(depth, layer):
     assert layer_name("counterbore", depth) == layer
     assert style_on(layer) == style_on(layer.upper()) == "counterbore"
+    assert style_on(group_name("counterbore", depth)) == "counterbore" and depth_on(group_name("counterbore", depth)) == depth_on(layer)
     again = depth_on(layer)
     assert again is None if depth is None else again.back == depth.back and (again.deep == pytest.approx(depth.deep, abs=1e-3) if depth.deep else again.deep is None)
 
 
-@pytest.mark.parametrize("layer", ["slots - 0 mm deep", "slots - 1e5 mm deep", "slots - 99999 mm deep", "slots - deep", "", "through"])
+@pytest.mark.parametrize("layer", ["slots - 0 mm deep", "slots - 1e5 mm deep", "slots - 99999 mm deep", "slots - deep", "", "through", "walk-through", "slots-8-mm-deep"])
 def test_what_is_no_depth(layer):
     assert depth_on(layer) is None
 
