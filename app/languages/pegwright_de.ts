@@ -1588,8 +1588,8 @@
         <translation>Karten</translation>
     </message>
     <message>
-        <source>Cards: row {number} of {rows}</source>
-        <translation>Karten: Reihe {number} von {rows}</translation>
+        <source>Cards: {number} of {cards}</source>
+        <translation>Karten: {number} von {cards}</translation>
     </message>
     <message>
         <source>Carries a string retainer</source>
@@ -2574,6 +2574,10 @@
     <message>
         <source>Export…</source>
         <translation>Ausgeben…</translation>
+    </message>
+    <message>
+        <source>Eye protection, no gloves or loose sleeves, work clamped, bit at rest before you measure. All cautions: on the cover.</source>
+        <translation>Augenschutz, keine Handschuhe oder losen Ärmel, Werkstück gespannt, Werkzeug steht vor dem Messen. Alle Hinweise: Deckblatt.</translation>
     </message>
     <message>
         <source>Face</source>
@@ -7168,12 +7172,16 @@
         <translation>Tab, Umschalt+Tab</translation>
     </message>
     <message>
+        <source>Table level, a spoil board below; depths from where the drill goes in.</source>
+        <translation>Tisch waagrecht, Opferbrett darunter; Tiefen ab dem Eintritt des Bohrers.</translation>
+    </message>
+    <message>
         <source>Table level; depths from where the drill goes in.</source>
         <translation>Tisch waagrecht; Tiefen ab dem Eintritt des Bohrers.</translation>
     </message>
     <message>
-        <source>Table level; the template clamped on centreline and {line}, through it and the blank.</source>
-        <translation>Tisch waagrecht; die Schablone auf Mittellinie und {line} geklemmt, durch sie und den Rohling.</translation>
+        <source>Table level; the template clamped on centreline and {line}, through it and the blank into a spoil board.</source>
+        <translation>Tisch waagrecht; die Schablone auf Mittellinie und {line} geklemmt, durch sie und den Rohling ins Opferbrett.</translation>
     </message>
     <message>
         <source>Table of the running order</source>

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from app.formats.mark_shapes import drawing_box
 from app.sheets.cards import Card
-from app.sheets.lay import Block, Column, drawing, fitting, heading, space, table
+from app.sheets.lay import TICKED, Block, Column, drawing, fitting, heading, space, table
 from app.sheets.lengths import length, thousandths
 from app.sheets.work import Work
 from geometry.drawing.cards import block_picture
@@ -57,7 +57,7 @@ def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -
                                                               "{base}.",
                                                               base=length(base, 3))),
               _sketch()]
-    w = fitting((15, 17, 13, *([13] * len(lengths)), 60), width - 4.6, 3.0)
+    w = fitting((15, 17, 13, *([13] * len(lengths)), 60), width - TICKED, 3.0)
     columns = [Column(say("tilt"), w[0], True), Column(say("raised end"), w[1]), Column(say("fence"), w[2], True),
                *(Column(f"L {length(board, 3)}", one, True) for board, one in zip(lengths, w[3:-1], strict=True)), Column(say("for"), w[-1])]
     rows = []

@@ -11,13 +11,14 @@ from app.sheets.block_table import two_lengths
 from app.sheets.book_pages import PIECES_IN_WORDS
 from app.sheets.card_rows import hand_op, rows
 from app.sheets.cards import Card
-from app.sheets.lay import BODY, SMALL, Block, band, drawing, moved, tick
+from app.sheets.lay import BAND, TICKED, drawing, moved, tick, title_band
 from app.sheets.lengths import card_number, deep, length, tenths, thousandths
-from app.sheets.words import block, numbers, short
+from app.sheets.words import block, numbers
 from app.sheets.work import Work
 from geometry.book import open_remarks
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.cards import Picture, mark_picture, scale_words
+from geometry.drawing.heights import LEAST, READ
 from geometry.drawing.sections import section_along_bore
 from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.wood_section import section_for, wood_section
@@ -35,16 +36,12 @@ from geometry.units import format_angle
 
 PAD = 2.5
 """White inside the frame, mm."""
-BANDS = 6.4
-"""Height of the title band, mm."""
-SIDE_PICTURE = (38.0, 31.0)
+BESIDE = 4.0
+"""White between what stands beside each other, mm."""
+MARK_PICTURE = (42.0, 34.0)
 """Room for the picture of the mark, mm."""
-SETTINGS = 60.0
-"""Room for the settings on a card of double width, mm."""
-NAMES = 13.0
-"""Room for a box and the name of a setting, mm; more where the language needs it."""
-FIGURE = 2.5
-"""Capital height of the numbers that are set at the drill press, mm: read at arm's length."""
+FIGURE = 3.2
+"""Capital height of the numbers that are set at the drill press, mm."""
 BESIDE_HOLE = 26.0
 """Wood shown to either side of a single hole, mm."""
 
@@ -63,9 +60,13 @@ class Maker:
         self.mark = ""
         """what is in the boxes of the settings, see tick"""
         self.y = 0.0
+        self.top = 0.0
+        """where settings or table begin, and what stands beside them"""
+        self.right = PAD
+        """how far they reach"""
 
-    def block(self) -> Block:
-        """The card, its frame drawn round it by whoever knows how high it becomes."""
+    def made(self) -> tuple[tuple[Placed, ...], float]:
+        """The card in its frame, its upper left corner the origin, and its height (mm)."""
         self._title()
         if self.card.kind == "side":
             self._settings()
@@ -73,44 +74,52 @@ class Maker:
             self._table()
         self._section()
         self._remarks()
-        return Block((Placed(tuple(self.marks)), *self.placed), -self.y + PAD)
+        height = -self.y + PAD - 0.8
+        self.marks.append(Stroke(rectangle(0.0, -height, self.width, 0.0), "outline"))
+        return (Placed(tuple(self.marks)), *self.placed), height
 
     @property
     def inner(self) -> float:
         return self.width - 2 * PAD
 
     def say(self, text: str) -> None:
-        lines, self.y = block(text, (PAD, self.y), SMALL, self.inner)
+        lines, self.y = block(text, (PAD, self.y), READ, self.inner)
         self.marks += lines
         self.y -= 0.8
 
     def _title(self) -> None:
-        base, number = -BANDS / 2 - 1.1, self._number()
-        room = self.width - text_width(number, BODY) - 3 * PAD
-        self.marks += [band(self.width, BANDS), Label(short(self.card.title, 2.2, room), (PAD, base), 2.2, "note"),
-                       Label(number, (self.width - PAD, base), BODY, "note", anchor="right")]
-        self.y = -BANDS - 1.8
+        self.marks += title_band(self.card.title, self._number(), self.width)
+        self.y = -BAND - 1.8
 
     def _number(self) -> str:
-        number = card_number(self.card.number)
+        number = f"{card_number(self.card.number)}, {self.work.plan_words}"
         return say("{card}, done", card=number) if self.work.mark(*(op.id for op in self.card.ops)) == "done" else number
 
     def _table(self) -> None:
         """Face bores, single holes, pins: one line a drilling."""
         self.say(self._lead())
         self.y -= 0.6
-        for row in rows(self.layout, self.work, self.card, self.inner):
+        self.top = self.y
+        self.right = self._rows(self.card)
+        self.y -= 0.8
+
+    def _rows(self, card: Card) -> float:
+        """A line a drilling; how far to the right they reach."""
+        laid, wide = rows(self.layout, self.work, card, self.inner)
+        for row in laid:
             self.placed += moved(row.placed, PAD, self.y)
             self.y -= row.height
-        self.y -= 0.8
+        return PAD + wide
 
     def _lead(self) -> str:
         steps = sorted(self.work.number[op.id] for op in self.card.ops if op.id in self.work.number)
         names = (say("Steps {steps}.", steps=numbers(steps)) + " " if len(steps) > 1 else
                  say("Step {step}.", step=steps[0]) + " " if steps else "")
         if self.card.kind == "pin":
-            return names + say("Table level; the template clamped on centreline and {line}, through it and the blank.",
+            return names + say("Table level; the template clamped on centreline and {line}, through it and the blank into a spoil board.",
                                line=square_line(self.layout.nut))
+        if any(d.through for d in self.card.drillings):
+            return names + say("Table level, a spoil board below; depths from where the drill goes in.")
         return names + say("Table level; depths from where the drill goes in.")
 
     # ---- side bores -----------------------------------------------------
@@ -125,8 +134,8 @@ class Maker:
         bit = op.setup.bit if op is not None else wide
         self.say(step + say("drill press, {bit}, {wide} wide; {surface} up, the {lies} against the fence.",
                             bit=bit, wide=wide, surface=term(post.surface), lies=term(lies)))
-        top = self.y - 0.8
-        self.y, before = top, len(self.marks)
+        self.y -= 0.8
+        self.top, before = self.y, len(self.marks)
         if post.mark is None or bore is None:
             self.say(op.blocked if op is not None else say("{hole} has no mark on the square edge.", hole=post.hole))
             return
@@ -152,23 +161,18 @@ class Maker:
         self._line(say("stop"), say("{stop} to full diameter", stop=deep(post.stop)), deep(post.stop))
         self._more(say("{stop} to the point", stop=deep(post.stop + bore.point)))
         self._more(say("({depth} from the seat)", depth=deep(bore.depth)))
-        beside = self.width - PAD - 1.5 - max(one.at[0] + text_width(one.text, one.height) for one in self.marks[before:] if isinstance(one, Label))
-        room = (min(max(SIDE_PICTURE[0], self.inner - SETTINGS), beside), SIDE_PICTURE[1])
-        picture = mark_picture(self.layout, self.card.ids[0], room)
+        self.right = max(one.at[0] + text_width(one.text, one.height) for one in self.marks[before:] if isinstance(one, Label))
+        picture = mark_picture(self.layout, self.card.ids[0], MARK_PICTURE, LEAST)
         if picture is not None:
-            self._picture(picture, top)
-            self.y = min(self.y, top - SIDE_PICTURE[1] - 4.6)
+            self._picture(picture)
         self.y -= 1.0
-        shared = self._shared(op)
-        if shared:
-            self.say(shared)
 
     def _line(self, name: str, value: str, figure: str) -> None:
         """A setting with its name, ticked off once it is set; `figure` is what the value begins with and what is set, in large letters."""
         base = self.y - FIGURE
-        self.marks += tick(PAD, base, mark=self.mark)
+        self.marks += tick(PAD, base, FIGURE, self.mark)
         if name:
-            self.marks.append(Label(name, (PAD + 4.2, base), BODY, "note"))
+            self.marks.append(Label(name, (PAD + TICKED, base), READ, "note"))
         x = PAD + self._values
         if value.startswith(f"{figure},"):
             figure += ","
@@ -176,27 +180,34 @@ class Maker:
             self.marks.append(Label(figure, (x, base), FIGURE, "note"))
             x, value = x + text_width(figure, FIGURE), value.removeprefix(figure)
             x, value = (x + 1.0, value[1:]) if value.startswith(" ") else (x, value)
-        self.marks.append(Label(value, (x, base), BODY, "note"))
-        self.y -= 4.7
+        self.marks.append(Label(value, (x, base), READ, "note"))
+        self.y -= 5.5
 
     def _more(self, value: str) -> None:
         """A further line of a setting."""
-        self.marks.append(Label(value, (PAD + self._values, self.y - BODY), BODY, "note"))
-        self.y -= 3.6
+        self.marks.append(Label(value, (PAD + self._values, self.y - READ), READ, "note"))
+        self.y -= 4.1
 
     @property
     def _values(self) -> float:
         """From the card's inner edge to the values of its settings, mm."""
-        return max(NAMES, max(4.2 + text_width(each, BODY) for each in (say("mark"), say("tilt"), say("fence"), say("stop"))) + 1.2)
+        return TICKED + max(text_width(each, READ) for each in (say("mark"), say("tilt"), say("fence"), say("stop"))) + 2.0
 
-    def _picture(self, picture: Picture, top: float) -> None:
+    def _picture(self, picture: Picture) -> None:
+        """The place of the mark, right of the settings."""
         x0, y0, x1, y1 = picture.box
         wide, high = (x1 - x0) * picture.scale, (y1 - y0) * picture.scale
-        left = self.width - PAD - wide
+        left, top = self.right + BESIDE, self.top
         clip = (left, top - high, left + wide, top)
         self.placed.append(drawing(picture.drawing, left - x0 * picture.scale, top - high - y0 * picture.scale, picture.scale, clip))
-        self.marks.append(Label(say("from the face, {scale}", scale=scale_words(picture.scale)), (self.width - PAD, top - high - 2.6), 1.3, "dimension",
-                                anchor="right"))
+        self._caption(say("from the face, {scale}", scale=scale_words(picture.scale)), left + wide / 2, top - high, wide)
+        self.right = left + wide
+
+    def _caption(self, words: str, middle: float, low: float, width: float) -> None:
+        """Words under a picture whose lower edge is at `low`, no wider than `width`; what follows stands below them."""
+        lines, y = block(words, (middle, low - 1.0), LEAST, width, "dimension")
+        self.marks += [replace(line, anchor="middle") for line in lines]
+        self.y = min(self.y, y - 0.6)
 
     def _shared(self, op: Operation | None) -> str:
         """Which other bores are drilled at the same setting."""
@@ -216,34 +227,35 @@ class Maker:
 
     # ---- section and remarks ------------------------------------------
     def _section(self) -> None:
-        """The section to scale through the first axis of the card."""
+        """The section to scale through the first axis of the card: beside what is set where it fits at full size, else below."""
         marks, clip = self.cut
         if not marks:
             return
         box = clip or drawing_box(marks)
-        wide, high = box[2] - box[0], box[3] - box[1]
+        wide = box[2] - box[0]
         scale = next((s for s in (1.0, 0.5, 0.2) if wide * s <= self.inner), 0.1)
         if scale < 1.0:
             marks = _legible(marks, scale)
             box = clip or drawing_box(marks)
-            wide, high = box[2] - box[0], box[3] - box[1]
-        left = PAD + (self.inner - wide * scale) / 2
-        low = self.y - high * scale
-        room = None if clip is None else (left, low, left + wide * scale, self.y)
-        self.placed.append(drawing(marks, left - box[0] * scale, low - box[1] * scale, scale, room))
         what = {"side": say("Section along the bore"), "face": say("Section through the post, square to its edge")}.get(
             self.card.kind, say("Section across, through {ids}", ids=self.card.ids[0]))
-        self.marks.append(Label(f"{what}, {scale_words(scale)}", (self.width / 2, low - 2.6), 1.3, "dimension", anchor="middle"))
-        self.y = low - 5.0
+        wide, high = (box[2] - box[0]) * scale, (box[3] - box[1]) * scale
+        start, top = self.right + BESIDE, self.top
+        if scale < 1.0 or start + wide > self.width - PAD:
+            start, top = PAD, self.y
+        middle = (start + self.width - PAD) / 2
+        left, low = middle - wide / 2, top - high
+        self.placed.append(drawing(marks, left - box[0] * scale, low - box[1] * scale, scale, None if clip is None else (left, low, left + wide, top)))
+        self._caption(f"{what}, {scale_words(scale)}", middle, low, self.width - PAD - start)
 
     def _remarks(self) -> None:
         """What is drilled at the press beside the post bore, screws that come later, then everything to heed."""
         by_hand = [d for d in self.card.drillings if hand_op(self.card, d) is not None]
         at_press = tuple(d for d in self.card.drillings if d not in by_hand)
         if self.card.kind == "side" and len(at_press) > 1:
-            for row in rows(self.layout, self.work, replace(self.card, drillings=at_press), self.inner):
-                self.placed += moved(row.placed, PAD, self.y)
-                self.y -= row.height
+            self._rows(replace(self.card, drillings=at_press))
+        if self.card.kind == "side" and (shared := self._shared(self._op(self.card.drillings[0]))):
+            self.say(shared)
         if by_hand:
             steps = sorted(self.work.number[op.id] for op in self.card.ops
                            if op.setup.machine == "hand drill" and op.id in self.work.number)
@@ -290,7 +302,7 @@ def _legible(marks: Drawing, scale: float) -> Drawing:
     out: list[Mark] = [m for m in marks if not isinstance(m, Label)]
     boxes: list[Box] = []
     for label in sorted((m for m in marks if isinstance(m, Label)), key=lambda m: -m.at[1]):
-        moved_label = replace(label, height=1.5 / scale)
+        moved_label = replace(label, height=LEAST / scale)
         step = 1.7 * moved_label.height
         if label.at[1] < 0:
             moved_label = replace(moved_label, at=(label.at[0], label.at[1] - 0.9 * moved_label.height + label.height))
@@ -303,10 +315,3 @@ def _legible(marks: Drawing, scale: float) -> Drawing:
 
 def _over(a: Box, b: Box) -> bool:
     return min(a[2], b[2]) > max(a[0], b[0]) and min(a[3], b[3]) > max(a[1], b[1])
-
-
-def frame(width: float, height: float, plan: str) -> tuple[Mark, ...]:
-    """The line to cut a card out along, and which plan it is of."""
-    return (Stroke(rectangle(0.0, -height, width, 0.0), "outline"),
-            Label(plan, (width - PAD, -height + 0.7), 1.3, "dimension", anchor="right"))
-

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from app.formats.letters import text_width
 from app.sheets.cards import Card
-from app.sheets.lay import SMALL, Column, fitting, table
+from app.sheets.lay import TICKED, Column, fitting, table
 from app.sheets.lay import Block as Laid
 from app.sheets.lengths import deep, length, tenths
 from app.sheets.work import Work
+from geometry.drawing.heights import READ
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence import Operation
@@ -14,6 +16,8 @@ from geometry.solids import Drilling
 from geometry.solids.drilling import drill_for, point_ahead
 from geometry.terms import term
 
+GAP = 2.5
+"""White between columns, mm."""
 SHORT = {"post": say("post bore", about="in a narrow column"), "screw": say("pilot"), "pin": say("pin"), "clearance": say("clear")}
 """Names of operations that would not fit their column."""
 
@@ -35,17 +39,19 @@ def drill_words(layout: Headstock, d: Drilling) -> str:
     return drill.id if drill else say("{drill} {diameter}, not in the rack", drill=term(d.drill), diameter=length(d.diameter))
 
 
-def rows(layout: Headstock, work: Work, card: Card, width: float) -> list[Laid]:
-    """A table with a box to tick for each drilling, as wide as asked (mm)."""
+def rows(layout: Headstock, work: Work, card: Card, width: float) -> tuple[list[Laid], float]:
+    """A table with a box to tick for each drilling, each column as wide as its words where `width` mm allow it; and how wide it is."""
     upright = card.kind != "side"
-    # The widest words that are usual, in inches and in either language: `1 15/64" Diskant` has 17.3 mm.
-    share = (13.6, 13.6, 9.8, 17.8, 8.8, 10.8) if upright else (17.5, 17.0, 12.0, 14.0, 11.0, 11.0)
     titles = (say("what"), say("drill"), say("from nut"), say("across") if upright else say("below face"), say("deep"),
               say("to point"))
-    widths = fitting(share, width - 4.6, 1.6)
+    cells = [_row(layout, card, d, upright) for d in card.drillings]
+    widths = [max(text_width(line[i], READ) for line in (titles, *cells)) + 0.1 for i in range(len(titles))]
+    room = width - TICKED - GAP * (len(widths) - 1)
+    if sum(widths) > room:
+        widths = fitting(widths, room + GAP * (len(widths) - 1), GAP)
     columns = [Column(title, w, i > 1) for i, (title, w) in enumerate(zip(titles, widths, strict=True))]
-    return table(columns, [_row(layout, card, d, upright) for d in card.drillings], SMALL, 1.6, ticks=True,
-                 marks_of=[work.mark(*(op.id for op in card.ops if d.id in {one.id for one in op.drillings})) for d in card.drillings])
+    ticked = [work.mark(*(op.id for op in card.ops if d.id in {one.id for one in op.drillings})) for d in card.drillings]
+    return table(columns, cells, READ, GAP, ticks=True, marks_of=ticked), TICKED + sum(widths) + GAP * (len(widths) - 1)
 
 
 def _row(layout: Headstock, card: Card, d: Drilling, upright: bool) -> tuple[str, ...]:

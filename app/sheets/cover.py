@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
@@ -13,10 +14,12 @@ from app.sheets.furniture import bar_words
 from app.sheets.parts import Part
 from app.sheets.sides import side_words
 from app.sheets.tiling import Tiling
-from app.sheets.words import block
-from geometry.curves import Matrix
+from app.sheets.words import CAUTIONS, block
+from geometry.curves import Arc, Line, Matrix, Path
 from geometry.drawing import Drawing, Label, Mark, Stroke
+from geometry.drawing.heights import LEAST, READ
 from geometry.drawing.shapes import rectangle, straight
+from geometry.drawing.slot_style import SLOT_STYLES
 from geometry.layout import Headstock, Nut
 from geometry.lengths import spoken
 from geometry.saying import say
@@ -26,8 +29,8 @@ from geometry.terms import term
 if TYPE_CHECKING:
     from geometry.checks import Snag
 
-BODY = 2.0
-"""Capital height of the cover's words, mm."""
+SAMPLE = 1.3
+"""Radius of the small slot in the legend, mm."""
 
 
 class Laid(Struct, frozen=True):
@@ -59,7 +62,7 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
     width = x1 - x0
     marks: list[Mark] = []
 
-    def line(text: str, height: float = BODY, indent: float = 0.0, after: float = 0.8, short: float = 0.0) -> None:
+    def line(text: str, height: float = READ, indent: float = 0.0, after: float = 0.8, short: float = 0.0) -> None:
         nonlocal y
         lines, y = block(text, (x0 + indent, y), height, width - indent - short)
         marks.extend(lines)
@@ -82,6 +85,8 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
     y -= 1.0
     for i, step in enumerate(_steps(laid, plan, layout.nut), 1):
         line(f"{i}.  {step}", indent=2.0, after=0.3)
+    y -= 1.0
+    line(CAUTIONS)
     y -= 2.0
     legend, low = _legend(x0, y, x1, laid)
     marks += legend
@@ -126,10 +131,19 @@ def _legend(x0: float, y: float, x1: float, laid: list[Laid]) -> tuple[list[Mark
     step = (x1 - x0) / columns
     marks: list[Mark] = []
     for i, (style, name) in enumerate(shown):
-        x, level = x0 + (i % columns) * step, y - 2.0 - (i // columns) * 4.2
-        marks.append(Stroke(straight((x, level + 0.8), (x + 11.0, level + 0.8)), style))
-        marks.append(Label(name, (x + 12.5, level), 1.7, "note"))
-    return marks, y - 2.0 - ((len(shown) + columns - 1) // columns) * 4.2
+        x, level = x0 + (i % columns) * step, y - 2.0 - (i // columns) * 4.6
+        marks.append(Stroke(_sample(style, x, level + LEAST / 2), style))
+        marks.append(Label(name, (x + 12.5, level), LEAST, "note"))
+    return marks, y - 2.0 - ((len(shown) + columns - 1) // columns) * 4.6
+
+
+def _sample(style: str, x: float, y: float) -> Path:
+    """A piece of line 11 mm long from x about y; a small slot for what is one, for its line is as full as the outline's."""
+    if style not in SLOT_STYLES:
+        return straight((x, y), (x + 11.0, y))
+    left, right, radius = x + SAMPLE, x + 11.0 - SAMPLE, SAMPLE
+    return Path((Line((left, y - radius), (right, y - radius)), Arc.about((right, y), radius, -math.pi / 2, math.pi),
+                 Line((right, y + radius), (left, y + radius)), Arc.about((left, y), radius, math.pi / 2, math.pi)), True)
 
 
 def page_words(number: int) -> str:
@@ -157,7 +171,7 @@ def _maps(laid: list[Laid], room: Box) -> list[Placed]:
         placed.append(Placed(_tile_frames(one, matrix)))
         middle = x + (extent[2] - extent[0]) * scale / 2
         whole = len(one.tiling.tiles) == 1
-        placed.append(Placed((Label(f"{one.part.title}, {page_words(one.first)}" if whole else one.part.title, (middle, y1 - (extent[3] - extent[1]) * scale - caption), BODY,
+        placed.append(Placed((Label(f"{one.part.title}, {page_words(one.first)}" if whole else one.part.title, (middle, y1 - (extent[3] - extent[1]) * scale - caption), READ,
                                     "note", anchor="middle"),)))
         x += (extent[2] - extent[0]) * scale + gap
     return placed
@@ -184,7 +198,7 @@ def _tile_frames(one: Laid, matrix: Matrix) -> Drawing:
         (ax, ay), (bx, by) = matrix(window[:2]), matrix(window[2:])
         marks.append(Stroke(rectangle(ax, ay, bx, by), "tile"))
         if numbered:
-            marks.append(Label(str(one.first + i), (bx - 1.2, (ay + by) / 2), 2.2, "note", anchor="right"))
+            marks.append(Label(str(one.first + i), (bx - 1.2, (ay + by) / 2), READ, "note", anchor="right"))
     return tuple(marks)
 
 

@@ -1,4 +1,4 @@
-"""What every page carries round its drawing: check bars both ways, its name, the print warning, the cautions."""
+"""What every page carries round its drawing: check bars both ways, its name, the print warning, the cautions in short."""
 
 from __future__ import annotations
 
@@ -6,8 +6,9 @@ import math
 
 from app.formats.letters import printable, text_width
 from app.formats.paper import Box
-from app.sheets.words import CAUTIONS, PRINT_AT, block, short
+from app.sheets.words import IN_SHORT, PRINT_AT, block, short
 from geometry.drawing import Drawing, Label, Mark, Stroke
+from geometry.drawing.heights import LEAST, READ
 from geometry.drawing.shapes import chain, straight
 from geometry.lengths import spoken
 from geometry.saying import say
@@ -41,14 +42,14 @@ def furniture(width: float, height: float, name: str, title: str, number: int, c
     marks: list[Mark] = []
     top = y1 + 2.6
     page_words = ", ".join(filter(None, (plan, say("page {number} of {all}", number=number, all=count))))
-    room = x1 - left - text_width(page_words, 2.2) - 4.0
-    marks.append(Label(short(f"{title} - {printable(name)}", 2.2, room), (left, top), 2.2, "note"))
-    marks.append(Label(page_words, (x1, top), 2.2, "note", anchor="right"))
+    room = x1 - left - text_width(page_words, READ) - 4.0
+    marks.append(Label(short(f"{title} - {printable(name)}", READ, room), (left, top), READ, "note"))
+    marks.append(Label(page_words, (x1, top), READ, "note", anchor="right"))
     marks += check_bar(x0, bottom + 18.2, upright=False)
     marks += check_bar(left + 2.8, FRAME[1] + 2.0, upright=True)
-    marks += block(PRINT_AT, (x0 + BAR + 4.0, bottom + 20.4), 2.0, x1 - x0 - BAR - 4.0)[0]
-    marks += block(note, (x0, bottom + 14.9), 1.4, x1 - x0, "dimension")[0]
-    marks += block(CAUTIONS, (left, bottom + 9.4), 1.35, x1 - left, "dimension")[0]
+    marks += block(PRINT_AT, (x0 + BAR + 4.0, bottom + 20.4), READ, x1 - x0 - BAR - 4.0)[0]
+    marks += block(note, (x0, bottom + 14.9), LEAST, x1 - x0)[0]
+    marks += block(IN_SHORT, (left, bottom + 0.3 + LEAST), LEAST, x1 - left)[0]
     return tuple(marks)
 
 
@@ -56,7 +57,7 @@ def correction_words(width: float, height: float, words: str) -> Drawing:
     """What is said beside the lying bar of a page that is corrected for a printer."""
     x0, _, x1, _ = window_of(width, height)
     text = words[0].upper() + words[1:] + "."
-    return tuple(block(text, (x0 + BAR + 4.0, PRINTER_MARGIN + 17.4), 1.6, x1 - x0 - BAR - 4.0)[0])
+    return tuple(block(text, (x0 + BAR + 4.0, PRINTER_MARGIN + 17.4), LEAST, x1 - x0 - BAR - 4.0)[0])
 
 
 def bar_words() -> str:
@@ -73,8 +74,8 @@ def check_bar(x: float, y: float, upright: bool) -> list[Mark]:
         size = 2.6 if i in (0, 10) else 1.8 if i == 5 else 1.0
         marks.append(Stroke(straight(at(10.0 * i, -size), at(10.0 * i, 0.0)), "check bar"))
     # The letters' tops point to -x beside the upright bar, so the words stand right of it.
-    place, angle = ((x + 2.5, y + BAR / 2), math.pi / 2) if upright else (at(BAR / 2, 0.9), 0.0)
-    return [*marks, Label(bar_words(), place, 1.6, "note", angle=angle, anchor="middle")]
+    place, angle = ((x + 3.1, y + BAR / 2), math.pi / 2) if upright else (at(BAR / 2, 0.9), 0.0)
+    return [*marks, Label(bar_words(), place, READ, "note", angle=angle, anchor="middle")]
 
 
 def window_corners(box: Box) -> list[Mark]:

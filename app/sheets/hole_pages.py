@@ -5,11 +5,12 @@ from __future__ import annotations
 from app.formats.letters import text_width
 from app.formats.paper import Box
 from app.sheets.hole_table import LEFT_COLUMNS, PAPER_HEAD, paper_rows
-from app.sheets.lay import TICK, tick
+from app.sheets.lay import TICKED, tick
 from app.sheets.lengths import unit_words
 from app.sheets.words import block
 from app.sheets.work import Work
 from geometry.drawing import Drawing, Label, Mark, Stroke
+from geometry.drawing.heights import READ
 from geometry.drawing.shapes import straight
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -17,9 +18,7 @@ from geometry.sequence.drill_ops import SMALL
 from geometry.solids import holes
 from geometry.strings.square_line import slant_words
 
-LETTER = 1.75
-"""Capital height, mm."""
-PITCH = 4.4
+PITCH = 4.8
 """Distance of rows, mm."""
 GAP = 4.0
 """Least white between two columns, mm."""
@@ -30,27 +29,27 @@ def hole_tables(layout: Headstock, work: Work, window: Box) -> list[Drawing]:
     rows = paper_rows(layout)
     slanted = slant_words(layout.nut)
     by_hand = any(not d.upright and d.role in SMALL for hole in holes(layout) for d in hole.drillings)
-    fit = int((window[3] - window[1] - (24.0 if by_hand else 14.0) - (10.0 if slanted else 0.0)) / PITCH)
+    fit = int((window[3] - window[1] - (27.0 if by_hand else 15.0) - (12.0 if slanted else 0.0)) / PITCH)
     return [_table(rows[i:i + fit], work, window, rows, by_hand, slanted) for i in range(0, len(rows), fit)]
 
 
 def _table(rows: list[tuple[str, ...]], work: Work, window: Box, all_rows: list[tuple[str, ...]], by_hand: bool, slanted: str) -> Drawing:
     x0, _, x1, top = window
-    places = _columns(all_rows, x0 + TICK + 3.0, x1)
+    places = _columns(all_rows, x0 + TICKED + 0.4, x1)
     marks: list[Mark] = [Label(say("{unit_words} and degrees. x, y, z: the mark on the square blank. stop: drill "
                                    "depth from the mark to full diameter.",
-                                   unit_words=unit_words()), (x0, top - 2.0), LETTER, "note")]
-    y = top - 7.0
+                                   unit_words=unit_words()), (x0, top - READ), READ, "note")]
+    y = top - 8.0
     if by_hand:
-        lines, y = block(say("Screw pilots in the edges: the running order drills them by hand through the plate, once "
+        lines, low = block(say("Screw pilots in the edges: the running order drills them by hand through the plate, once "
                              "the outline is finished, as deep as depth says. Mark and stop hold only while the edges "
-                             "are square."), (x0, top - 4.0), LETTER, x1 - x0)
+                             "are square."), (x0, top - 2 * READ), READ, x1 - x0)
         marks += lines
-        y -= 3.2
+        y = low - 4.0
     if slanted:
-        lines, y = block(slanted, (x0, y + LETTER + 1.0), LETTER, x1 - x0)
+        lines, low = block(slanted, (x0, y + 4.0), READ, x1 - x0)
         marks += lines
-        y -= 3.2
+        y = low - 4.0
     marks += _row(PAPER_HEAD, places, y)
     marks.append(Stroke(straight((x0, y - 1.3), (x1, y - 1.3)), "tile"))
     before = rows[0][0].rsplit(".", 2)[0] if rows else ""
@@ -74,10 +73,10 @@ def _columns(rows: list[tuple[str, ...]], x0: float, x1: float) -> list[tuple[fl
 
     When the words are wider than the page all columns use smaller letters.
     """
-    widths = [max(text_width(line[i], LETTER) for line in (PAPER_HEAD, *rows)) for i in range(len(PAPER_HEAD))]
+    widths = [max(text_width(line[i], READ) for line in (PAPER_HEAD, *rows)) for i in range(len(PAPER_HEAD))]
     room = x1 - x0
-    height = LETTER * min(1.0, room / (sum(widths) + GAP * 0.5 * (len(widths) - 1)))
-    widths = [width * height / LETTER for width in widths]
+    height = READ * min(1.0, room / (sum(widths) + GAP * 0.5 * (len(widths) - 1)))
+    widths = [width * height / READ for width in widths]
     gap = (room - sum(widths)) / (len(widths) - 1)
     places, x = [], x0
     for i, width in enumerate(widths):

@@ -8,20 +8,24 @@ from itertools import pairwise
 from msgspec import Struct
 from msgspec.structs import replace
 
+from app.formats.letters import text_width
 from app.formats.paper import Box, Placed
-from app.sheets.words import block
+from app.sheets.words import block, short
 from geometry.curves import Matrix, shift
 from geometry.drawing import Area, Drawing, Label, Mark, Stroke
+from geometry.drawing.heights import READ
 from geometry.drawing.shapes import rectangle, straight
 
-BODY = 1.75
-"""Capital height of what is read at arm's length, mm."""
-SMALL = 1.5
-"""Capital height of remarks, mm."""
-HEADING = 2.6
+HEADING = 3.0
 """Capital height of a heading, mm."""
-TICK = 2.6
+TITLE = 2.6
+"""Capital height of the title of a card or step, mm."""
+BAND = 6.4
+"""Height of the head of a card, mm."""
+TICK = 3.0
 """Side of a box to tick, mm."""
+TICKED = TICK + 2.0
+"""From a box to tick to what stands beside it, mm."""
 
 
 class Block(Struct, frozen=True):
@@ -65,18 +69,18 @@ def heading(text: str, width: float, about: str = "", own_page: bool = False) ->
     marks.append(Stroke(straight((0.0, y), (width, y)), "outline"))
     y -= 1.8
     if about:
-        lines, y = block(about, (0.0, y), BODY, width)
+        lines, y = block(about, (0.0, y), READ, width)
         marks += lines
     return of_marks(marks, -y + 1.0, keep=True, own_page=own_page)
 
 
-def words(text: str, width: float, height: float = BODY, after: float = 1.0, keep: bool = False) -> Block:
+def words(text: str, width: float, height: float = READ, after: float = 1.0, keep: bool = False) -> Block:
     """A paragraph."""
     lines, y = block(text, (0.0, 0.0), height, width)
     return of_marks(lines, -y + after, keep=keep)
 
 
-def tick(x: float, baseline: float, height: float = BODY, mark: str = "") -> list[Mark]:
+def tick(x: float, baseline: float, height: float = READ, mark: str = "") -> list[Mark]:
     """A box to tick beside words of that capital height: ticked for "done", with one stroke for "begun"."""
     low = baseline + height / 2 - TICK / 2
     box = Stroke(rectangle(x, low, x + TICK, low + TICK), "check bar")
@@ -85,9 +89,12 @@ def tick(x: float, baseline: float, height: float = BODY, mark: str = "") -> lis
     return [box, *(Stroke(straight(*line), "outline") for line in pairwise(points))]
 
 
-def band(width: float, height: float) -> Area:
-    """A light grey ground for a title, its top at 0."""
-    return Area(rectangle(0.0, -height, width, 0.0), "wood")
+def title_band(title: str, number: str, width: float) -> list[Mark]:
+    """The head of a card on light grey, BAND mm high, its top at 0: what it is of, and its number at the right."""
+    base, edge = -BAND / 2 - TITLE / 2, 2.5
+    room = width - text_width(number, READ) - 4 * edge
+    return [Area(rectangle(0.0, -BAND, width, 0.0), "wood"), Label(short(title, TITLE, room), (edge, base), TITLE, "note"),
+            Label(number, (width - edge, base), READ, "note", anchor="right")]
 
 
 def flow(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
@@ -131,14 +138,14 @@ class Column(Struct, frozen=True):
     right: bool = False
 
 
-def table(columns: Sequence[Column], rows: Iterable[Sequence[str]], height: float = BODY, gap: float = 2.5,
+def table(columns: Sequence[Column], rows: Iterable[Sequence[str]], height: float = READ, gap: float = 2.5,
           ticks: bool = False, marks_of: Sequence[str] = ()) -> list[Block]:
     """Head and rows as blocks; words wrap within their column, a rule under every row.
 
     With `ticks` each row begins with a box to tick, with the mark that `marks_of` has for it (see tick). The head stands
     again on every further page.
     """
-    shift_x = TICK + 2.0 if ticks else 0.0
+    shift_x = TICKED if ticks else 0.0
     width = shift_x + sum(column.width for column in columns) + gap * (len(columns) - 1)
     marks, low = _cells(columns, [column.title for column in columns], height, gap, shift_x)
     marks.append(Stroke(straight((0.0, low - 1.0), (width, low - 1.0)), "check bar"))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from app.formats.csv_out import Cell
-from app.sheets.lay import Block, Column, fitting, heading, space, table
+from app.sheets.lay import TICKED, Block, Column, fitting, heading, space, table
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import length, unit_words
 from app.sheets.needs import Tool, bits, drills, lacks, pieces, wares
@@ -15,18 +15,18 @@ from geometry.terms import term
 
 def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     """Wood, hardware, tools, what the rack lacks."""
-    room = width - 4.6
+    room = width - TICKED
     blocks = [heading(say("Cut list"), width, say("Finished sizes in {unit_words}, length along the grain. Allow for the "
                                              "saw and the plane as you are used to.",
                                              unit_words=unit_words()), own_page=True)]
-    w = fitting((40, 8, 16, 16, 16, 76), room)
+    w = fitting((40, 9, 17, 17, 17, 72), room)
     blocks += table([Column(say("piece"), w[0]), Column(say("no."), w[1], True), Column(say("length"), w[2], True), Column(say("width"), w[3], True),
                      Column(say("thick"), w[4], True), Column("", w[5])],
                     [(p.name, str(p.count), length(p.length, 1), length(p.width, 1), length(p.thickness, 1), p.remark) for p in pieces(layout, work)],
                     ticks=True)
     blocks += [space(4.0), heading(say("Part list"), width, say("Hardware by its dimensions, in {unit_words}: hold each part "
                                                            "against them before you drill.", unit_words=unit_words()))]
-    w = fitting((52, 10, 110), room)
+    w = fitting((62, 10, 100), room)
     blocks += table([Column(say("part"), w[0]), Column(say("no."), w[1], True), Column(say("dimensions"), w[2])],
                     [(ware.name, str(ware.count), ware.sizes) for ware in wares(layout)], ticks=True)
     tools = [*drills(layout, work), *bits(work)]

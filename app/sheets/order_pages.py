@@ -7,22 +7,22 @@ from collections.abc import Mapping
 from msgspec.structs import replace
 
 from app.formats.csv_out import Cell
+from app.formats.letters import text_width
 from app.sheets.book_pages import PIECES_IN_WORDS
-from app.sheets.lay import BODY, SMALL, Block, heading, of_marks, space, tick
+from app.sheets.lay import TICKED, TITLE, Block, heading, of_marks, space, tick
 from app.sheets.lay import words as paragraph
 from app.sheets.words import block
 from app.sheets.work import Work
 from geometry.drawing import Area, Label, Mark, Stroke
+from geometry.drawing.heights import READ
 from geometry.drawing.shapes import rectangle, straight
 from geometry.lengths import spoken
 from geometry.saying import count, say
 from geometry.sequence import Operation
 from geometry.terms import term
 
-TITLES = 52.0
-"""Room for number and title of a step, mm."""
-CARDS = 14.0
-"""Room for the card's number, mm."""
+NUMBERS = 8.0
+"""Room for the number of a step, mm."""
 PAIRS = 62.0
 """Room for what comes before what, mm."""
 MOST_SAID = 6
@@ -115,31 +115,28 @@ def _set_up(first: Operation, width: float, continued: bool = False) -> Block:
     text = first.setup.words(spoken())
     if continued:
         text = say("{set_up} (continued)", set_up=text)
-    lines, y = block(text[0].upper() + text[1:], (1.5, -1.3), BODY, width - 3.0)
+    lines, y = block(text[0].upper() + text[1:], (1.5, -1.6), READ, width - 3.0)
     low = y - 0.1
     return of_marks([Area(rectangle(0.0, low, width, 0.0), "wood"), *lines], -low + 1.2, keep=True)
 
 
 def _step(work: Work, op: Operation, card: int | None, width: float) -> Block:
     """Box, number, title, words for the bench, cautions, card."""
-    number = f"{work.number[op.id]}"
-    base = -BODY
-    marks: list[Mark] = [*tick(0.0, base, mark=work.mark(op.id)), Label(number, (9.5, base), BODY, "note", anchor="right")]
-    titles, low = block(op.title, (11.5, 0.0), BODY, TITLES - 13.0)
-    marks += titles
-    room = width - TITLES - CARDS
-    lines, y = block(op.words, (TITLES, -0.2), SMALL, room)
-    marks += lines
+    number, base, left = f"{work.number[op.id]}", -TITLE, TICKED + NUMBERS
+    marks: list[Mark] = [*tick(0.0, base, TITLE, mark=work.mark(op.id)), Label(number, (left - 2.0, base), TITLE, "note", anchor="right")]
+    on_card = "" if card is None else say("card {number}", number=card)
+    titles, y = block(op.title, (left, 0.0), TITLE, width - left - text_width(on_card, READ) - 3.0)
+    lines, y = block(op.words, (left, y), READ, width - left)
+    marks += [*titles, *lines]
     harmed = [f"{_HARM.get(p.grade, say('Wrong'))}: {p.text}" for p in work.problems if p.op == op.id]
     for text in (*harmed, *op.cautions, work.blocked(op)):
         if text:
-            lines, y = block(say("Mind: {text}", text=text), (TITLES, y), SMALL, room)
+            lines, y = block(say("Mind: {text}", text=text), (left, y), READ, width - left)
             marks += lines
-    if card is not None:
-        marks.append(Label(say("card {number}", number=card), (width, base), SMALL, "note", anchor="right"))
-    low = min(low, y) + 0.4
-    marks.append(Stroke(straight((11.5, low - 0.5), (width, low - 0.5)), "dimension"))
-    return of_marks(marks, -low + 1.9)
+    if on_card:
+        marks.append(Label(on_card, (width, base), READ, "note", anchor="right"))
+    marks.append(Stroke(straight((left, y), (width, y)), "dimension"))
+    return of_marks(marks, -y + 1.6)
 
 
 def _reasons(work: Work, width: float) -> list[Block]:
@@ -160,8 +157,8 @@ def _reasons(work: Work, width: float) -> list[Block]:
     blocks: list[Block] = [space(2.0), heading(say("Before you swap steps"), width, say("These come before those, or the work "
                                                                                    "is spoiled or cannot be done any more:"))]
     for (then, reason), first in firsts.items():
-        left, low = block(say("{first} before {then}", first=", ".join(first), then=then), (0.0, 0.0), SMALL, PAIRS)
-        lines, y = block(reason, (PAIRS + 4.0, 0.0), SMALL, width - PAIRS - 4.0)
+        left, low = block(say("{first} before {then}", first=", ".join(first), then=then), (0.0, 0.0), READ, PAIRS)
+        lines, y = block(reason, (PAIRS + 4.0, 0.0), READ, width - PAIRS - 4.0)
         blocks.append(of_marks([*left, *lines], -min(low, y) + 0.5, keep=True))
     title = blocks[1]
     return [*blocks[:2], *(replace(one, head=title.placed, head_height=title.height) for one in blocks[2:-1]),

@@ -7,6 +7,7 @@ from app.sheets.lay import Block, Column, fitting, heading, of_marks, space, tab
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import hundredths, length, unit_words
 from geometry.drawing import Label, Stroke
+from geometry.drawing.heights import READ
 from geometry.drawing.shapes import straight
 from geometry.layout import PIECES, Blank, Headstock, Reading
 from geometry.measured import drillings
@@ -40,7 +41,7 @@ def _form(known: list[Drilling], taken: list[Reading], blank: Blank, width: floa
     of = {d.id: d for d in known}
     by = {(one.drilling, one.what): _as_asked(one, blank, of.get(one.drilling)) for one in taken if one.what != "distance"}
     names = (say("x, below face"), "y", say("diameter"), say("depth"))
-    w = fitting((42, *[17.0] * 8), width, 1.5)
+    w = fitting((50, *[16.0] * 8), width, 1.5)
     columns = [Column(say("hole"), w[0])]
     for i, name in enumerate(names):
         columns += [Column(name, w[1 + 2 * i], True), Column(say("read"), w[2 + 2 * i], True)]
@@ -72,6 +73,6 @@ def _distances(taken: list[Reading], width: float) -> list[Block]:
         planned = "" if one.planned is None else say(", planned {length}", length=length(one.planned))
         blocks.append(paragraph(say("{one} to {other}, {how}: {value}{planned}", one=one.drilling, other=one.other,
                                     how=term(one.how) if one.how else say("middle to middle"), value=length(one.value), planned=planned), width))
-    line = (Stroke(straight((0.0, -TALL), (width, -TALL)), "dimension"), Label(say("to"), (width * 0.3, -TALL + 1.2), 1.8, "note"),
-            Label(say("how"), (width * 0.55, -TALL + 1.2), 1.8, "note"), Label(say("read"), (width * 0.82, -TALL + 1.2), 1.8, "note"))
+    line = (Stroke(straight((0.0, -TALL), (width, -TALL)), "dimension"), Label(say("to"), (width * 0.3, -TALL + 1.2), READ, "note"),
+            Label(say("how"), (width * 0.55, -TALL + 1.2), READ, "note"), Label(say("read"), (width * 0.82, -TALL + 1.2), READ, "note"))
     return blocks + [of_marks(line, TALL) for _ in range(4)]

@@ -9,16 +9,17 @@ from msgspec.structs import replace
 
 from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Box, Placed
-from app.sheets.lay import BODY, SMALL, Block, band, drawing, of_marks, space, tick
+from app.sheets.lay import BAND, TICKED, Block, drawing, of_marks, space, tick, title_band
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import card_number, length
-from app.sheets.words import block, numbers, short
+from app.sheets.words import block, numbers
 from app.sheets.work import SAME_OFFSET, Work
 from geometry.checks.words import listed
 from geometry.curves import Matrix, turn
 from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.cards import scale_words
 from geometry.drawing.grain import grain_marks
+from geometry.drawing.heights import LEAST, READ
 from geometry.drawing.router_marks import plan_marks
 from geometry.drawing.router_picture import pass_picture
 from geometry.errors import GeometryError
@@ -90,15 +91,13 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
     elif best is not None:
         blocks += _grain(layout, best, width)
     if best is not None:
-        blocks += [paragraph(say("Mind: {text}", text=text), width, SMALL) for text in best.cautions]
+        blocks += [paragraph(say("Mind: {text}", text=text), width) for text in best.cautions]
     head = _band(say("{title} (continued)", title=title), number, width)
     return [blocks[0], *(replace(one, head=head.placed, head_height=head.height) for one in _together(blocks)[1:]), space(5.0)]
 
 
 def _band(title: str, number: str, width: float) -> Block:
-    base = -3.2 - 1.1
-    return of_marks([band(width, 6.4), Label(short(title, 2.2, width - 50.0), (2.5, base), 2.2, "note"),
-                     Label(number, (width - 2.5, base), BODY, "note", anchor="right")], 8.6, keep=True)
+    return of_marks(title_band(title, number, width), BAND + 2.2, keep=True)
 
 
 def _together(blocks: list[Block]) -> list[Block]:
@@ -134,12 +133,12 @@ def _template(work: Work, best: RoutPlan, width: float) -> Block:
 def _steps(work: Work, best: RoutPlan, of: list[str], width: float) -> list[Block]:
     """Every step with a box to tick for each slot of the card."""
     name = of[0] if len(of) == 1 else say("{slots}, each", slots=listed(of))
-    left = 4.6 * len(of)
+    left = TICKED * len(of)
     blocks = []
     done = ["done" if work.mark(*(op.id for op in routed(work, one))) == "done" else "" for one in of]
     for text in best.steps[1:]:
-        lines, y = block(_named(text, of[0], name), (left, 0.0), BODY, width - left)
-        blocks.append(of_marks([*(one for i, mark in enumerate(done) for one in tick(4.6 * i, -BODY, mark=mark)), *lines], -y + 0.9))
+        lines, y = block(_named(text, of[0], name), (left, 0.0), READ, width - left)
+        blocks.append(of_marks([*(one for i, mark in enumerate(done) for one in tick(TICKED * i, -READ, READ, mark)), *lines], -y + 0.9))
     return blocks
 
 
@@ -162,7 +161,7 @@ def _pictures(best: RoutPlan, width: float) -> list[Block]:
     note = say("Sections across the cut, {scale_words}. The cutter has done this pass at the left wall; at the right "
                "it is to come.",
                scale_words=scale_words(scale))
-    return [*blocks, paragraph(note, width, 1.3)]
+    return [*blocks, paragraph(note, width, LEAST)]
 
 
 def _picture_row(row: Sequence[tuple[Drawing, Box]], scale: float) -> Block:
@@ -193,13 +192,13 @@ def _holes(layout: Headstock, plan: SlotPlan, width: float) -> list[Block]:
     scale = next((s for s in (1.0, 0.5, 0.2) if (box[2] - box[0]) * s <= width - 24.0), 0.1)
     x = 12.0 - box[0] * scale
     wide, high = (box[2] - box[0]) * scale, (box[3] - box[1]) * scale
-    words = [Label(term("nut"), (0.0, -high / 2 - SMALL / 2), SMALL, "note"), Label(term("tip"), (16.0 + wide, -high / 2 - SMALL / 2), SMALL, "note"),
-             Label(say("{slot} from the face, {scale}", slot=slot.id, scale=scale_words(scale)), (14.0 + wide / 2, -high - 2.6), 1.3, "dimension", anchor="middle")]
-    blocks = [Block((drawing(tuple(marks), x + 2.0, -high - box[1] * scale, scale), Placed(tuple(words))), high + 5.0)]
+    words = [Label(term("nut"), (0.0, -high / 2 - READ / 2), READ, "note"), Label(term("tip"), (16.0 + wide, -high / 2 - READ / 2), READ, "note"),
+             Label(say("{slot} from the face, {scale}", slot=slot.id, scale=scale_words(scale)), (14.0 + wide / 2, -high - 3.2), LEAST, "dimension", anchor="middle")]
+    blocks = [Block((drawing(tuple(marks), x + 2.0, -high - box[1] * scale, scale), Placed(tuple(words))), high + 5.6)]
     if isinstance(plan.waste, Waste):
-        blocks.append(paragraph(centres_words(plan.waste, layout.nut), width, SMALL))
+        blocks.append(paragraph(centres_words(plan.waste, layout.nut), width))
     elif plan.waste is not None:
-        blocks.append(paragraph(say("No waste holes: {reason}", reason=plan.waste.reason), width, SMALL))
+        blocks.append(paragraph(say("No waste holes: {reason}", reason=plan.waste.reason), width))
     return blocks
 
 
@@ -234,7 +233,7 @@ def _grain(layout: Headstock, best: RoutPlan, width: float) -> list[Block]:
             marks = grain_marks(layout, side)
         except GeometryError as error:
             blocks.append(paragraph(say("Where the outline runs against the grain, {side} up, is not known: {error}",
-                                        side=term(side), error=error), width, SMALL))
+                                        side=term(side), error=error), width))
             continue
         if not risks:
             continue
@@ -247,10 +246,10 @@ def _grain(layout: Headstock, best: RoutPlan, width: float) -> list[Block]:
         words: list[Mark] = []
         y = 0.0
         for text in dict.fromkeys(risk.words for risk in risks):
-            lines, y = block(text, (wide + 8.0, y), SMALL, width - wide - 8.0)
+            lines, y = block(text, (wide + 8.0, y), READ, width - wide - 8.0)
             words += lines
             y -= 0.5
         under, below = block(say("{side} up, nut to the left, {scale}; dashed heavy: go carefully", side=term(side),
-                                 scale=scale_words(scale)), (2.0, -high - 1.3), 1.3, wide + 4.0, "dimension")
+                                 scale=scale_words(scale)), (2.0, -high - 1.3), LEAST, wide + 4.0, "dimension")
         blocks.append(Block((Placed(shown, place), Placed((*words, *under))), max(-below + 1.0, -y + 1.0)))
     return blocks

@@ -6,11 +6,12 @@ from functools import partial
 from itertools import groupby
 
 from app.formats.paper import Placed
-from app.sheets.lay import SMALL, Block, drawing, heading
+from app.sheets.lay import Block, drawing, heading
 from app.sheets.words import block
 from app.sheets.work import Work
 from geometry.cancellation import Ask, go_on
 from geometry.drawing import Drawing, Label
+from geometry.drawing.heights import LEAST
 from geometry.drawing.opened_out import blank_box
 from geometry.drawing.wood_state import wood_drawing
 from geometry.layout import Headstock
@@ -21,7 +22,7 @@ from geometry.terms import term
 
 WIDEST = 41.0
 """Widest a picture becomes, mm."""
-HIGHEST = 68.0
+HIGHEST = 66.0
 """Highest a picture becomes, mm: three rows fit on the smaller papers."""
 GAP = 5.0
 """Between pictures, mm."""
@@ -49,7 +50,7 @@ def stage_blocks(layout: Headstock, work: Work, width: float, ask: Ask = go_on) 
         for k, (words, marks) in enumerate(row):
             left = k * (room + GAP)
             placed.append(drawing(marks, left + (room - (x1 - x0) * scale) / 2 - x0 * scale, -y1 * scale, scale))
-            lines, y = block(words, (left, -(y1 - y0) * scale - 2.0), SMALL, room)
+            lines, y = block(words, (left, -(y1 - y0) * scale - 2.0), LEAST, room)
             placed.append(Placed(tuple(lines)))
             low = min(low, y)
         blocks.append(Block(tuple(placed), -low + 4.0, head=blocks[0].placed, head_height=blocks[0].height))

@@ -10,6 +10,7 @@ from msgspec import Struct
 from app.formats.errors import FormatError
 from app.formats.paper import Box, paper_size
 from geometry.drawing import Cross, Drawing, Label, Mark, Stroke
+from geometry.drawing.heights import LEAST
 from geometry.drawing.shapes import chain, straight
 from geometry.lengths import mm
 from geometry.saying import say
@@ -20,7 +21,7 @@ MOST_TILES = 60
 """More pages than this for one drawing is a mistake in the blank or the paper, not a job for tape."""
 CUT = 1.0
 """Length of the short strokes of a cut line, mm; three times as much is left white between them."""
-ARM = 3.5
+ARM = 5.0
 """Half size of a joining mark, mm; it lies whole inside every overlap."""
 
 
@@ -134,7 +135,7 @@ def _along(low: float, high: float, seams: tuple[float, ...]) -> list[float]:
 
 def _lozenge(x: float, y: float, letter: str) -> list[Mark]:
     path = chain(((x + ARM, y), (x, y + ARM), (x - ARM, y), (x, y - ARM)), closed=True)
-    return [Stroke(path, "tile"), Cross((x, y), ARM, "cross"), Label(letter, (x + 0.7, y + 0.6), 1.3, "tile")]
+    return [Stroke(path, "tile"), Cross((x, y), ARM, "cross"), Label(letter, (x + 0.6, y + 0.6), LEAST, "tile")]
 
 
 def _letters():

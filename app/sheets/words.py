@@ -18,7 +18,9 @@ CAUTIONS = say("Cautions: wear eye protection and a dust mask; no gloves, loose 
                "blade. Stop the machine before you measure or change a bit. Rout in light passes against the turning of the "
                "cutter. Test on scrap. The manuals of your machines and local rules come first.")
 
-LEADING = 1.75
+IN_SHORT = say("Eye protection, no gloves or loose sleeves, work clamped, bit at rest before you measure. All cautions: on the cover.")
+
+LEADING = 1.65
 """Distance of lines of words in capital heights."""
 
 

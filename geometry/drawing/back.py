@@ -15,10 +15,10 @@ from geometry.drawing.side_titles import side_titles
 from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import OVERRUN
 from geometry.layout import Headstock, loop_path, slot_path
-from geometry.saying import number_list, say
+from geometry.saying import say
 from geometry.solids import Hole, holes
 
-LETTER = 1.6
+LETTER = 2.0
 """Capital height of hole names, mm."""
 BESIDE = 5.0
 """From the outline to the column of names, mm."""
@@ -62,6 +62,5 @@ def _hole(hole: Hole, named: list[Named]) -> list[Mark]:
         marks.append(Cross(at, upright[0].radius + OVERRUN, "cross", hole.of))
     own = [d for d in upright if d.surface == "back" or d.there]
     if own:
-        words = number_list(bore_words(d) for d in own)
-        named.append(Named(at, upright[0].radius + OVERRUN / 2, (hole.id, words), hole.of))
+        named.append(Named(at, upright[0].radius + OVERRUN / 2, (hole.id, *(bore_words(d) for d in own)), hole.of))
     return marks

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 
+from geometry.drawing.heights import LEAST
 from geometry.drawing.marks import Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import DATUM, straight
 from geometry.layout.strings import Nut
@@ -11,7 +12,7 @@ from geometry.saying import say
 from geometry.terms import term
 from geometry.units import format_angle
 
-LETTER = 1.6
+LETTER = LEAST
 """Capital height of the names of both lines, mm."""
 BESIDE, CLEAR = 2.0, 0.8
 """From the end of the nut line to the names, and from a line to a name above or below it, mm."""

@@ -7,6 +7,7 @@ import math
 from msgspec import Struct
 
 from geometry import vectors as v
+from geometry.drawing.heights import LEAST, READ
 from geometry.drawing.marks import Area, Cross, Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import chain, rectangle, straight
 from geometry.drawing.tuner_plan import strip, waste_strip
@@ -37,7 +38,7 @@ class Picture(Struct, frozen=True):
     """the size on paper that its words are made for"""
 
 
-def mark_picture(layout: Headstock, tuner_id: str, room: tuple[float, float], letter: float = 1.4) -> Picture | None:
+def mark_picture(layout: Headstock, tuner_id: str, room: tuple[float, float], letter: float = LEAST) -> Picture | None:
     """A side bore seen from the face at its square edge: the mark, and the place that squaring across would give.
 
     As large as it fits into `room` (width, height in mm on paper) in one of the usual scales;
@@ -115,7 +116,7 @@ def block_picture(tilt: float = math.radians(12.0), length: float = 60.0) -> Dra
     """How blocks tilt the table: L along the board, H upright under its raised end, angle between. A sketch, mm."""
     touch = (length * math.cos(tilt), length * math.sin(tilt))
     along = v.unit(touch)
-    thick, letter = 2.2, 1.7
+    thick, letter = 2.2, READ
     over = v.along(touch, along, 12.0)
     board = chain(((0.0, 0.0), over, v.along(over, v.left(along), thick), v.along((0.0, 0.0), v.left(along), thick)),
                   closed=True)

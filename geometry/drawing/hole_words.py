@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from geometry.lengths import told, told_down
-from geometry.saying import number_list, say
+from geometry.saying import say
 from geometry.solids import Drilling
 
 
@@ -19,7 +19,6 @@ def bore_words(d: Drilling) -> str:
     return say("{diameter} to {depth}", diameter=told(d.diameter), depth=told_down(d.depth, 2))
 
 
-def bores_words(drillings: Sequence[Drilling]) -> str:
-    """The bores of one hole; the ones from the back say so."""
-    return number_list(bore_words(d) + (say(", back") if d.surface == "back" and not d.through else "")
-                     for d in drillings)
+def bores_words(drillings: Sequence[Drilling]) -> list[str]:
+    """The bores of one hole, a line each; the ones from the back say so."""
+    return [bore_words(d) + (say(", back") if d.surface == "back" and not d.through else "") for d in drillings]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import accumulate, pairwise
 
 from msgspec import Struct
 
@@ -36,8 +37,7 @@ def margin_labels(things: Sequence[Named], left: float, right: float, height: fl
     for x, anchor, group in ((left, "right", [t for t in things if t.at[0] < middle]),
                              (right, "left", [t for t in things if t.at[0] >= middle])):
         group.sort(key=lambda thing: (thing.at[1], thing.words))
-        most = max((len(thing.words) for thing in group), default=1)
-        levels = spread([thing.at[1] for thing in group], height * (PITCH + LINE * (most - 1)))
+        levels = spread([thing.at[1] for thing in group], [height * (PITCH + LINE * (len(thing.words) - 1)) for thing in group])
         for thing, y in zip(group, levels, strict=True):
             foot = (x - 0.8 if anchor == "left" else x + 0.8, y)
             rim = v.along(thing.at, v.unit(v.sub(foot, thing.at)), thing.clear)
@@ -48,17 +48,18 @@ def margin_labels(things: Sequence[Named], left: float, right: float, height: fl
     return marks
 
 
-def spread(wanted: Sequence[float], pitch: float) -> list[float]:
-    """Levels at least `pitch` apart in the order of the sorted wanted ones, moved as little as may be.
+def spread(wanted: Sequence[float], sizes: Sequence[float]) -> list[float]:
+    """Middles of things of those sizes (mm), one clear of the next, in the order of the sorted wanted ones, moved as little as may be.
 
-    The least-squares answer: levels that would touch merge into a block at their mean (pooled neighbours).
+    The least-squares answer: those that would touch merge into a block at their mean (pooled neighbours).
     """
-    blocks: list[list[float]] = []  # [sum of (wanted - rank * pitch), count]
-    for rank, level in enumerate(wanted):
-        blocks.append([level - rank * pitch, 1])
+    least = list(accumulate(((a + b) / 2 for a, b in pairwise(sizes)), initial=0.0))
+    blocks: list[list[float]] = []  # [sum of (wanted - least), count]
+    for level, low in zip(wanted, least, strict=False):
+        blocks.append([level - low, 1])
         while len(blocks) > 1 and blocks[-2][0] / blocks[-2][1] >= blocks[-1][0] / blocks[-1][1]:
             total, count = blocks.pop()
             blocks[-1][0] += total
             blocks[-1][1] += count
     bases = [total / count for total, count in blocks for _ in range(int(count))]
-    return [base + rank * pitch for rank, base in enumerate(bases)]
+    return [base + low for base, low in zip(bases, least, strict=False)]

@@ -37,7 +37,8 @@ def pocket_labels(layout: Headstock, letter: float) -> list[Label]:
         if slot.there:
             _, y0, x1, y1 = slot_path(slot).box
             low = max(y0, -layout.blank.behind)
-            level = low / 2 if y1 > 0 > low + 2 * LINE * letter else (max(y0, 0.0 if y1 > 0 else y0) + y1) / 2
+            behind = -LINE * letter
+            level = min(low / 2, behind) if y1 > 0 > low and layout.blank.behind > -2 * behind else (max(y0, 0.0 if y1 > 0 else y0) + y1) / 2
             found += [Label(words, (x1 + BESIDE, level + up * LINE * letter), letter, "dimension", slot.id)
                       for words, up in zip(pocket_words(slot, layout.blank.thickness), (0.1, -0.9), strict=True)]
     return found

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from msgspec import Struct
 
+from geometry.drawing.heights import LEAST
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.shapes import rectangle, straight
 from geometry.lengths import deep, mm
@@ -20,7 +21,7 @@ from geometry.routing.words import with_bush
 from geometry.saying import say
 from geometry.terms import term
 
-LETTER = 1.6
+LETTER = LEAST
 """Capital height of the words, mm."""
 BESIDE = 14.0
 """Wood and template shown beside the slot, mm."""

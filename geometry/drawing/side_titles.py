@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from geometry.drawing.heights import READ
 from geometry.drawing.marks import Label
-from geometry.drawing.template import words_width
+from geometry.drawing.room import words_width
 from geometry.layout import Headstock, loop_path
 from geometry.saying import say
 
-TITLE = 2.0
+TITLE = READ
 """Capital height of the words over the drawing, mm."""
 OVER = 5.0
 """From the drawing to the words, mm."""

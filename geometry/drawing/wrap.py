@@ -4,16 +4,16 @@ from __future__ import annotations
 
 import math
 
-from shapely.geometry import Polygon, box
-
 from geometry.drawing.base_line import line_names
+from geometry.drawing.heights import LEAST, READ
 from geometry.drawing.hole_words import bore_words
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import blank_box, opened_out_groups
 from geometry.drawing.pocket_words import pocket_labels
+from geometry.drawing.room import CLEAR, Room, beside, words_width
 from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.slot_style import SLOT_STYLES
-from geometry.drawing.template import CLEAR, pin_label, words_width
+from geometry.drawing.template import pin_labels
 from geometry.drawing.tuner_plan import OVERRUN, folded
 from geometry.layout import Headstock, Side
 from geometry.lengths import told, told_down
@@ -24,7 +24,7 @@ from geometry.terms import term
 from geometry.tilt_words import tilt_words
 from geometry.vectors import Vec2
 
-LETTER = 1.5
+LETTER = LEAST
 """Capital height of the words on the wrap, mm."""
 LINE = 1.6 * LETTER
 """From one line of words to the next, mm."""
@@ -54,15 +54,10 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     for group in opened_out_groups(layout).values():
         marks += [mark for mark in group if mark.style in KEPT and getattr(mark, "hidden", False) is False
                   and (mark.owner, mark.style) not in {*of_later, ("nut", "centreline")} and (mark.owner, _place(mark)) not in points]
-    bored = {hole.drillings[0].start[:2]: hole for hole in from_face if hole.drillings[0].role != "locating"}
-    names = [label for hole in bored.values() for label in _face_labels(hole)]
-    said = [_room(label) for label in names]
-    marks += names
-    for hole in from_face:
-        if hole.drillings[0].role == "locating":  # a pin in a bore stands below the words of that bore
-            shared = bored.get(hole.drillings[0].start[:2])
-            marks.append(pin_label(hole, layout, 0.0 if shared is None else LINE * len(_face_bores(shared)) + 1.0, said))
     marks += [*pocket_labels(layout, LETTER), *_edge_words(layout), *_titles(layout)]
+    room = Room(marks)
+    for hole in sorted(from_face, key=lambda hole: hole.drillings[0].role == "locating"):
+        marks += room.put(pin_labels(hole) if hole.drillings[0].role == "locating" else _face_labels(hole))
     return tuple(marks)
 
 
@@ -83,28 +78,20 @@ def _sides_of(all_holes: tuple[Hole, ...]) -> tuple[list[Hole], list[Hole]]:
     return front, [hole for hole in upright if hole not in front]
 
 
-def _face_labels(hole: Hole) -> list[Label]:
-    """The tuner's name over the bore, each bore on a line of its own under it: short, to stay on the rail."""
+def _face_labels(hole: Hole) -> list[list[Label]]:
+    """Where the tuner's name and each bore on a line of its own may stand: the name over the bore and the others under it, or all of
+    them beside it."""
     widest = hole.drillings[0]
     x, y = widest.start[:2]
     reach = widest.radius + OVERRUN
-    places = [(hole.of, y + reach + 1.2)]
-    places += [(words, y - reach - 1.0 - LETTER - LINE * i) for i, words in enumerate(_face_bores(hole))]
-    return [Label(words, (x, level), LETTER, "dimension", hole.of, anchor="middle") for words, level in places]
-
-
-def _room(label: Label) -> Polygon:
-    """What words that stand about their middle cover."""
-    (x, y), half = label.at, words_width(label.text, label.height) / 2
-    return box(x - half, y, x + half, y + label.height)
-
-
-def _face_bores(hole: Hole) -> list[str]:
-    return [bore_words(d) for d in hole.drillings if d.surface == "face"]
+    lines = [hole.of, *(bore_words(d) for d in hole.drillings if d.surface == "face")]
+    levels = [y + reach + 1.2, *(y - reach - 1.0 - LETTER - LINE * i for i in range(len(lines) - 1))]
+    about = [Label(words, (x, level), LETTER, "dimension", hole.of, anchor="middle") for words, level in zip(lines, levels, strict=True)]
+    return [about, *beside(lines, (x, y), reach, LETTER, LINE, "dimension", hole.of)]
 
 
 def _edge_words(layout: Headstock) -> list[Mark]:
-    """Along each folded edge beside the marks: whose bore it is, its tilt and its stop, in two or three lines where the next mark
+    """Along each folded edge beside the marks: whose bore it is, its tilt and its stop, in up to four lines where the next mark
     is near, so that no words run into its cross.
 
     What is drilled wider at the same mark stands in a line before it, with its stop.
@@ -119,7 +106,7 @@ def _edge_words(layout: Headstock) -> list[Mark]:
         frame = placed[d.of]
         y = d.mark[1] + hole.drillings[0].radius + OVERRUN + 1.0
         ends = min((other.mark[1] - next_hole.drillings[0].radius - OVERRUN for other, next_hole in bores if other.mark is not None
-                    and placed[other.of].side == frame.side and other.mark[1] > d.mark[1]), default=math.inf)
+                    and placed[other.of].side == frame.side and other.mark[1] > d.mark[1]), default=layout.blank.tip)
         lines = [say("{bit}, {stop}", bit=told(wide.diameter), stop=_stop(wide)) for wide in hole.drillings if wide is not d]
         lines += _settings(d, tilt_of(frame), ends - CLEAR - y)
         # The letters' tops point to -x: on the bass edge the outer line is read first.
@@ -131,12 +118,13 @@ def _edge_words(layout: Headstock) -> list[Mark]:
 
 
 def _settings(d: Drilling, tilt: float, room: float) -> list[str]:
-    """Diameter, tilt and stop in as few lines as are no longer than that (mm); in three where none are."""
-    bit = say("{diameter}, {tilt}", diameter=told(d.diameter), tilt=tilt_words(tilt))
-    for lines in ([say("{bit}, {stop}", bit=bit, stop=_stop(d))], [bit, _stop(d)]):
+    """Diameter, tilt and stop in as few lines as are no longer than that (mm); in up to four where none are."""
+    wide, leans = told(d.diameter), tilt_words(tilt)
+    bit = say("{diameter}, {tilt}", diameter=wide, tilt=leans)
+    for lines in ([say("{bit}, {stop}", bit=bit, stop=_stop(d))], [bit, _stop(d)], [wide, leans, _stop(d)]):
         if all(words_width(line, LETTER) <= room for line in lines):
             return lines
-    return [told(d.diameter), tilt_words(tilt), _stop(d)]
+    return [wide, *leans.split(" ", 1), _stop(d)]
 
 
 def _stop(d: Drilling) -> str:
@@ -157,7 +145,7 @@ def _titles(layout: Headstock) -> list[Mark]:
     x0, y0, x1, y1 = blank_box(blank)
     words = (((x0 - blank.bass) / 2, term("bass edge")), ((blank.treble - blank.bass) / 2, term("face")),
              ((x1 + blank.treble) / 2, term("treble edge")))
-    marks: list[Mark] = [Label(text, (x, y1 + 4.0), 2.0, "note", "blank", anchor="middle") for x, text in words]
+    marks: list[Mark] = [Label(text, (x, y1 + 4.0), READ, "note", "blank", anchor="middle") for x, text in words]
     for side, x in (("bass", x0), ("treble", x1)):
         # At the nut end: the words of the bores run up from their marks, to the tip.
         at = (x + (LETTER + 0.9 if side == "bass" else -0.9), y0 + 2.0)

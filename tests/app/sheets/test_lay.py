@@ -4,7 +4,7 @@ import pytest
 
 from app.formats.letters import text_width
 from app.formats.paper import Placed
-from app.sheets.lay import Block, Column, drawing, fitting, flow, heading, moved, of_marks, space, table, tick
+from app.sheets.lay import TICK, TICKED, Block, Column, drawing, fitting, flow, heading, moved, of_marks, space, table, tick
 from app.sheets.words import short
 from geometry.drawing import Label, Stroke
 from geometry.drawing.shapes import straight
@@ -90,13 +90,13 @@ def test_after_a_table_its_head_does_not_come_back():
 
 def test_cells_keep_to_their_columns():
     long = "several words that have to wrap"
-    blocks = table([Column("a", 20.0), Column("b", 15.0, True)], [(long, "12.5"), ("x", long)], height=1.75, gap=2.5, ticks=True)
+    blocks = table([Column("a", 20.0), Column("b", 15.0, True)], [(long, "12.5"), ("x", long)], height=2.2, gap=2.5, ticks=True)
     for block in blocks:
         for mark in block.placed[0].drawing:
             if isinstance(mark, Label):
                 wide = text_width(mark.text, mark.height)
                 left = mark.at[0] if mark.anchor == "left" else mark.at[0] - wide
-                assert (4.5 <= left and left + wide <= 24.61) or (27.0 <= left and left + wide <= 42.11)
+                assert (TICKED - 0.1 <= left and left + wide <= TICKED + 20.01) or (TICKED + 22.4 <= left and left + wide <= TICKED + 37.51)
                 assert -block.height <= mark.at[1]
 
 
@@ -108,7 +108,7 @@ def test_each_row_of_a_list_to_tick_has_one_box():
 
 def test_a_box_stands_level_with_its_words():
     x0, y0, x1, y1 = tick(3.0, -10.0, 2.0)[0].path.box
-    assert (x0 + x1) / 2 == pytest.approx(4.3) and (y0 + y1) / 2 == pytest.approx(-9.0)
+    assert (x0 + x1) / 2 == pytest.approx(3.0 + TICK / 2) and (y0 + y1) / 2 == pytest.approx(-9.0)
 
 
 def test_moving_takes_clips_along():

@@ -58,10 +58,10 @@ def test_a_set_up_is_named_again_where_its_steps_go_on(name):
     assert again or name == "large"
 
 
-def test_dust_and_blade_are_cautioned_against_on_every_page():
-    for page in made("demo"):
-        text = words(page)
-        assert "dust mask" in text and "line of a blade" in text and "against the turning of the cutter" in text
+def test_dust_and_blade_are_cautioned_against_and_every_page_reminds_of_it():
+    cover, *others = (words(page) for page in made("demo"))
+    assert "dust mask" in cover and "line of a blade" in cover and "against the turning of the cutter" in cover and "local rules come first" in cover
+    assert len(others) > 10 and all("Eye protection, no gloves" in text and "All cautions: on the cover." in text for text in others)
     saw = next(op for op in work("demo").steps if op.setup.machine == "band saw")
     assert any("guard" in text and "fingers" in text for text in saw.cautions)
     assert "keep your fingers out of the line of the blade" in section("demo", "Running order")

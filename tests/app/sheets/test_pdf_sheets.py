@@ -50,7 +50,7 @@ def test_every_page_has_a_100_mm_bar_both_ways_and_says_how_to_print(paper):
             assert any(math.dist(a, b) == pytest.approx(100.0, abs=HAIR) for a, b in kind)
         words = " ".join(page.get_textpage().get_text_bounded().split())
         assert PRINT_AT in words and f"page {number} of {len(document)}" in words
-        assert "local rules come first" in words and "Twelve strings, mixed" in words
+        assert "All cautions: on the cover." in words and "Twelve strings, mixed" in words
 
 
 def test_the_ticks_of_the_bar_stand_every_10_mm(printed):

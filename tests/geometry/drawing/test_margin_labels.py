@@ -9,21 +9,22 @@ from geometry.drawing.margin_labels import Named, margin_labels, spread
 
 
 def test_levels_that_have_room_stay_where_they_are():
-    assert spread([0.0, 5.0, 12.0], 4.0) == [0.0, 5.0, 12.0]
+    assert spread([0.0, 5.0, 12.0], [4.0] * 3) == [0.0, 5.0, 12.0]
 
 
 def test_crowded_levels_part_evenly_about_their_mean():
-    assert spread([10.0, 10.0, 10.0], 4.0) == pytest.approx([6.0, 10.0, 14.0])
+    assert spread([10.0, 10.0, 10.0], [4.0] * 3) == pytest.approx([6.0, 10.0, 14.0])
+    assert spread([10.0, 10.0], [2.0, 6.0]) == pytest.approx([8.0, 12.0])
 
 
 def test_nothing_to_spread():
-    assert spread([], 4.0) == []
+    assert spread([], []) == []
 
 
-@given(st.lists(st.floats(-300, 300), max_size=40).map(sorted), st.floats(0.5, 8))
-def test_spread_levels_keep_order_and_distance_and_centre(wanted, pitch):
-    levels = spread(wanted, pitch)
-    assert all(b - a >= pitch - 1e-9 for a, b in zip(levels, levels[1:], strict=False))
+@given(st.lists(st.floats(-300, 300), max_size=40).map(sorted), st.lists(st.floats(0.5, 8), min_size=40, max_size=40))
+def test_spread_levels_keep_order_and_distance_and_centre(wanted, sizes):
+    levels = spread(wanted, sizes[:len(wanted)])
+    assert all(levels[i + 1] - levels[i] >= (sizes[i] + sizes[i + 1]) / 2 - 1e-9 for i in range(len(levels) - 1))
     assert sum(levels) == pytest.approx(sum(wanted), abs=1e-6 * (len(wanted) + 1))
 
 

@@ -1,0 +1,93 @@
+"""Words that find room between the lines of a drawing."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+
+import numpy as np
+import shapely
+from shapely.geometry import LineString, Point, Polygon, box
+
+from geometry.curves import Path
+from geometry.drawing.marks import Area, Cross, Disc, Label, Mark, Stroke
+from geometry.drawing.slot_style import SLOT_STYLES
+from geometry.vectors import Vec2
+
+CLEAR, COARSE = 0.6, 0.05
+"""mm: from words to what is near, and how far a flattened line may stray for that."""
+LETTER_WIDTH = 0.78
+"""Width of a letter in capital heights."""
+
+
+def words_width(words: str, letter: float) -> float:
+    """About how wide words are in letters of that capital height, mm."""
+    return LETTER_WIDTH * letter * len(words)
+
+
+class Room:
+    """What of a paper is taken: its lines, what is cut through, and the words set so far."""
+
+    def __init__(self, marks: Iterable[Mark]) -> None:
+        self._taken: list[shapely.Geometry] = [shape for mark in marks for shape in _shapes(mark)]
+
+    def put(self, choices: Sequence[Sequence[Mark]]) -> list[Mark]:
+        """The first of the choices that stays clear of all that is taken, else the first of those that touch the least; it is taken
+        from then on. One choice at least."""
+        best: tuple[int, Sequence[Mark], list[shapely.Geometry]] | None = None
+        taken = np.array(self._taken, dtype=object)
+        for choice in choices:
+            shapes = [shape for mark in choice for shape in _shapes(mark)]
+            touched = sum(int((shapely.distance(taken, shape) < CLEAR).sum()) for shape in shapes) if len(taken) else 0
+            if best is None or touched < best[0]:
+                best = (touched, choice, shapes)
+            if not touched:
+                break
+        assert best is not None
+        self._taken += best[2]
+        return list(best[1])
+
+
+def beside(lines: Sequence[str], at: Vec2, reach: float, letter: float, pitch: float, style: str, owner: str) -> list[list[Label]]:
+    """Where lines of words may stand that name a hole at `at` which reaches so far (mm): right or left of it, then under or over it to
+    one side of its middle, at last up or down along it. `pitch` is from one line to the next."""
+    (x, y), n = at, len(lines)
+    stack = y - letter / 2 + pitch * (n - 1) / 2
+    under, over = y - reach - letter - 0.2, y + reach + 0.4 + pitch * (n - 1)
+    found = [[Label(text, (x + turn * (away if level == stack else 0.8), level - pitch * i), letter, style, owner, anchor=anchor)
+              for i, text in enumerate(lines)]
+             for level, away in ((under, 0.8), (stack, reach + 0.8), (over, 0.8)) for turn, anchor in ((1, "left"), (-1, "right"))]
+    for first in (x + 0.8 + letter, x - 0.8 - pitch * (n - 1)):  # the letters' tops point to -x
+        for level, anchor in ((y - reach - 0.2, "right"), (y + reach + 0.2, "left")):
+            found.append([Label(text, (first + pitch * i, level), letter, style, owner, math.pi / 2, anchor) for i, text in enumerate(lines)])
+    return found
+
+
+def _shapes(mark: Mark) -> list[shapely.Geometry]:
+    """What a mark covers: its lines, the words themselves, and the whole of what is bored or cut."""
+    match mark:
+        case Stroke(path=path, style=style):
+            return [_whole(path) if path.closed and style in SLOT_STYLES else LineString(path.flatten(COARSE))]
+        case Area(outer=outer):
+            return [_whole(outer)]
+        case Disc(centre=centre, radius=radius):
+            return [Point(centre).buffer(radius)]
+        case Cross(centre=(x, y), arm=arm):
+            return [LineString([(x - arm, y), (x + arm, y)]), LineString([(x, y - arm), (x, y + arm)])]
+        case Label():
+            return [_covered(mark)]
+    raise TypeError(f"not a mark: {mark!r}")
+
+
+def _whole(path: Path) -> Polygon:
+    return Polygon(path.flatten(COARSE))
+
+
+def _covered(label: Label) -> Polygon:
+    """What words cover, level or turned a quarter."""
+    wide = words_width(label.text, label.height)
+    start = {"left": 0.0, "middle": -wide / 2, "right": -wide}[label.anchor]
+    x, y = label.at
+    if label.angle:
+        return box(x - label.height, y + start, x, y + start + wide)
+    return box(x + start, y, x + start + wide, y + label.height)
