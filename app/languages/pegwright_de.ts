@@ -3076,10 +3076,6 @@
         <translation>Zuerst einen Knoten halten (K): der neue kommt in die Kante danach.</translation>
     </message>
     <message>
-        <source>Hold and drag nodes, handles and edges.</source>
-        <translation>Knoten, Griffe und Kanten halten und ziehen.</translation>
-    </message>
-    <message>
         <source>Hold at least {n} things first: press with Shift, or pull a frame round them.</source>
         <translation>Zuerst mindestens {n} Teile halten: mit Umschalt klicken oder einen Rahmen darum ziehen.</translation>
     </message>
@@ -5498,10 +5494,6 @@
     <message>
         <source>Press on a post to lead its string past the other side of it.</source>
         <translation>Eine Welle anklicken, um ihre Saite an der anderen Seite vorbeizuführen.</translation>
-    </message>
-    <message>
-        <source>Press on a thing to hold it, drag it to move it.</source>
-        <translation>Ein Teil anklicken, um es zu halten; ziehen, um es zu versetzen.</translation>
     </message>
     <message>
         <source>Press on a thing to hold it, drag it to move it. Shift keeps one axis, Alt lets go of snapping.</source>

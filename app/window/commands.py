@@ -13,6 +13,7 @@ from app.window.history_buttons import unseen
 from app.window.input.clipboard import Clipboard
 from app.window.input.setting_out import SettingOut
 from app.window.input.typed_text import take_typed
+from app.window.tool_bar import MIRRORED
 from geometry import edits  # and not its names: an edit is loaded when it is made
 from geometry.checks.words import few
 from geometry.errors import GeometryError
@@ -26,8 +27,6 @@ if TYPE_CHECKING:
 
 MOST_NAMED = 3
 """Things that the name of a step tells one by one: it stands in a menu."""
-MIRRORED = ("outline", "slots", "tuners")
-"""Stages that offer to edit both sides alike."""
 NOT_ON_THE_LAYOUT = frozenset({
     "new", "open", "import", "trace", "new window", "open beside", "close", "quit", "next part", "part before", "fit", "zoom in",
     "zoom out", "grid", "snap", "solid", "chances", "mm", "in", "in64", "keys", "safety", "about"})
@@ -155,22 +154,18 @@ class Commands(QObject):
         self._w.rooms["router"].open_rack()
 
     # ---- edit -----------------------------------------------------------
-    def _apply(self, name: str, edit: Callable[[Headstock], Headstock]) -> None:
+    def _apply(self, name: str, edit: Callable[[Headstock], Headstock],
+               follow: Callable[[str, Headstock], object] | None = None) -> None:
         try:
             with speaking(self._w.unit):
                 made = edit(self._w.document.layout)
-            self._w.document.apply(name, made)
+            (follow or self._w.document.apply)(name, made)
         except GeometryError as error:
             self._w.say(str(error))
 
     def _edit(self, name: str, edit: Callable[[Headstock], Headstock]) -> None:
         """As _apply, the twins of what is held included while Mirrored is on."""
-        try:
-            with speaking(self._w.unit):
-                made = edit(self._w.document.layout)
-            self.follow_mirrored(name, made)
-        except GeometryError as error:
-            self._w.say(str(error))
+        self._apply(name, edit, self.follow_mirrored)
 
     def edited(self, what: str, layout: Headstock) -> None:
         """Make what was typed or pressed in the panel the next step. The panel tells of what is on show: with something in hand

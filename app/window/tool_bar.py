@@ -20,28 +20,34 @@ from geometry.lengths import speaking
 from geometry.saying import say
 from geometry.units import LengthUnit, usual_slot
 
-TOOLS: dict[str, tuple[tuple[str, str, str], ...]] = {
-    "blank": (("hold", say("Hold"), say("Press on a thing to hold it, drag it to move it.")), ("measure", say("Measure"), "")),
-    "outline": (("hold", say("Hold"), say("Hold and drag nodes, handles and edges.")),
-                ("draw outline", say("Draw"), say("Draw a new outline: press for each node, close it on the first.")),
-                ("picture", say("Move picture"), say("Drag the picture behind the drawing, with Shift turn it about the "
-                                                "middle of the nut.")),
-                ("measure", say("Measure"), "")),
-    "slots": (("hold", say("Hold"), ""), ("slot", say("New slot"), say("Press where the nut end goes, then the tip end.")),
-              ("draw slot", say("Drawn slot"), say("Draw a slot of any shape.")), ("pin", say("Pin"), say("Place a locating pin.")),
-              ("section", say("Section"), ""), ("measure", say("Measure"), "")),
-    "tuners": (("hold", say("Hold"), ""), ("tuner", say("Place"), say("Place a tuner of the hardware chosen.")),
-               ("hole", say("Hole"), say("Place a hole that belongs to no tuner.")), ("section", say("Section"), ""),
-               ("measure", say("Measure"), "")),
-    "strings": (("hold", say("Hold"), ""), ("wind", say("Other side"), say("Press on a post to lead its string past its other "
-                                                                 "side.")),
-                ("section", say("Section"), ""), ("measure", say("Measure"), "")),
-    "router": (("hold", say("Hold"), ""), ("measure", say("Measure"), "")),
+WORDS: dict[str, tuple[str, str]] = {
+    "hold": (say("Hold"), say("Press on a thing to hold it, drag it to move it. Shift keeps one axis, Alt lets go of snapping.")),
+    "draw outline": (say("Draw"), say("Draw a new outline: press for each node, close it on the first.")),
+    "picture": (say("Move picture"), say("Drag the picture behind the drawing, with Shift turn it about the middle of the nut.")),
+    "slot": (say("New slot"), say("Press where the nut end goes, then the tip end.")),
+    "draw slot": (say("Drawn slot"), say("Draw a slot of any shape.")),
+    "pin": (say("Pin"), say("Place a locating pin.")),
+    "tuner": (say("Place"), say("Place a tuner of the hardware chosen.")),
+    "hole": (say("Hole"), say("Place a hole that belongs to no tuner.")),
+    "wind": (say("Other side"), say("Press on a post to lead its string past its other side.")),
+    "section": (say("Section"), say("Lay a line across the head and see what it cuts; drag its ends or the whole line.")),
+    "measure": (say("Measure"), say("Press on one thing, then on another: the shortest distance between them.")),
+}
+"""Word and help of each tool, in the order in which they stand."""
+TOOLS: dict[str, tuple[str, ...]] = {
+    "blank": ("hold", "measure"),
+    "outline": ("hold", "draw outline", "picture", "measure"),
+    "slots": ("hold", "slot", "draw slot", "pin", "section", "measure"),
+    "tuners": ("hold", "tuner", "hole", "section", "measure"),
+    "strings": ("hold", "wind", "section", "measure"),
+    "router": ("hold", "measure"),
     "order": (),
     "sheets": (),
     "book": (),
 }
-"""(tool, word, help) of each stage."""
+"""Tools of each stage."""
+MIRRORED = ("outline", "slots", "tuners")
+"""Stages that offer to edit both sides alike."""
 
 ACTIONS = {"outline": ("import", "fillet", "symmetric"), "slots": ("propose pins",),
            "router": ("propose pins",),
@@ -49,13 +55,6 @@ ACTIONS = {"outline": ("import", "fillet", "symmetric"), "slots": ("propose pins
 """Actions that a stage offers beside its tools."""
 WHEN_TAKEN = ("picture",)
 """Tools that a menu puts in hand; the strip shows them only meanwhile."""
-LAST = ("section", "measure")
-"""Tools that stand after all others, in this order."""
-
-ABOUT = {"section": say("Lay a line across the head and see what it cuts; drag its ends or the whole line."),
-         "hold": say("Press on a thing to hold it, drag it to move it. Shift keeps one axis, Alt lets go of snapping."),
-         "measure": say("Press on one thing, then on another: the shortest distance between them.")}
-
 ONCE = ("draw outline", "draw slot")
 """Tools that are laid down after use; others stay in hand until Esc."""
 
@@ -80,10 +79,8 @@ class ToolBar(QWidget):
         self._tools: dict[str, SignButton] = {}
         self._stage = ""
         self._strips: dict[str, QWidget] = {}
-        ordered = sorted((tool for tools in TOOLS.values() for tool in tools), key=lambda tool: LAST.index(tool[0]) if tool[0] in LAST else -1)
-        for key, word, about in ordered:
-            if key not in self._tools:
-                self._add_tool(key, word, about or ABOUT.get(key, ""))
+        for key, (word, about) in WORDS.items():
+            self._add_tool(key, word, about)
         self._row.add_gap(10)
         self.mirrored = self._toggle(say("Mirrored"), say("What one side does, the other follows."))
         self.slot_width_label = QLabel(say("Width"), self)
@@ -220,7 +217,7 @@ class ToolBar(QWidget):
         margins = self._row.contentsMargins()
         always, count = margins.left() + margins.right(), 0
         signs, others = ([], []), []
-        coming = {tool: [_rooms(one) for one in self._options.get(tool, ())] for tool, _, _ in TOOLS[self._stage]}
+        coming = {tool: [_rooms(one) for one in self._options.get(tool, ())] for tool in TOOLS[self._stage]}
         widest = max(coming.values(), key=lambda rooms: sum(room for _, room in rooms), default=[])
         others += widest
         count += len(widest)
@@ -282,12 +279,11 @@ class ToolBar(QWidget):
         would make the window grow, and it would not shrink again.
         """
         stage, tool = self._stage, self.tool
-        keys = {key for key, _, _ in TOOLS[stage]}
-        wanted = [(button, key in keys and (key not in WHEN_TAKEN or key == tool)) for key, button in self._tools.items()]
+        wanted = [(button, key in TOOLS[stage] and (key not in WHEN_TAKEN or key == tool)) for key, button in self._tools.items()]
         wanted += [(button, key in ACTIONS.get(stage, ()))
                    for key, button in self._actions.items()]
         wanted += [(strip, key == stage) for key, strip in self._strips.items()]
-        wanted += [(self.mirrored, stage in ("outline", "slots", "tuners")), (self.hardware, stage == "tuners"),
+        wanted += [(self.mirrored, stage in MIRRORED), (self.hardware, stage == "tuners"),
                    (self.paper, stage == "sheets")]
         now = self._options.get(tool, ())
         wanted += [(widget, widget in now) for widget in {one: None for several in self._options.values() for one in several}]

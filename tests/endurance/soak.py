@@ -80,7 +80,7 @@ class Day:
             self._window.set_theme(theme)
             for stage in STAGES:
                 self._window.set_stage(stage.key)
-                for key, _, _ in TOOLS[stage.key]:
+                for key in TOOLS[stage.key]:
                     self._window.set_tool(key)
                 rest()
         for path in sorted(SAMPLES.glob("*.headstock.json")):
@@ -141,7 +141,7 @@ class Day:
     def _draw(self) -> None:
         stage = self._chance.choice(("outline", "slots", "tuners"))
         self._window.set_stage(stage)
-        self._window.set_tool(self._chance.choice([key for key, _, _ in TOOLS[stage]]))
+        self._window.set_tool(self._chance.choice(TOOLS[stage]))
         for _ in range(self._chance.randrange(1, 5)):
             self._drag(3)
         if self._chance.random() < 0.5:
@@ -152,7 +152,7 @@ class Day:
         self._window.set_stage(self._chance.choice(STAGES).key)
 
     def _tool(self) -> None:
-        keys = [key for key, _, _ in TOOLS[self._window.stage]]
+        keys = TOOLS[self._window.stage]
         if keys:
             self._window.set_tool(self._chance.choice(keys))
 

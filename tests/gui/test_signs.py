@@ -3,7 +3,7 @@
 
 from app.look.icons import SHAPES
 from app.look.theme import DAY, LAMP, THEMES
-from app.window.tool_bar import ACTIONS, TOOLS
+from app.window.tool_bar import ACTIONS, TOOLS, WORDS
 from tests.icon_sheet import icon_sheet
 from tests.waiting import press
 
@@ -14,8 +14,15 @@ def shown(bench):
 
 
 def test_every_tool_and_every_action_of_the_strip_has_a_sign():
-    assert {key for tools in TOOLS.values() for key, *_ in tools} <= SHAPES.keys()
+    assert {key for tools in TOOLS.values() for key in tools} <= SHAPES.keys()
     assert {key for keys in ACTIONS.values() for key in keys} <= SHAPES.keys()
+
+
+def test_a_tool_tells_what_it_does_with_the_keys_that_go_with_it(bench):
+    for key, (_, about) in WORDS.items():
+        bench.window.tools.set_tool(key)
+        assert about and bench.window.tools.about == about
+    assert "Shift" in WORDS["hold"][1] and "Alt" in WORDS["hold"][1]
 
 
 def test_words_go_where_there_is_no_room_and_come_back(bench):
