@@ -316,6 +316,14 @@
         <translation>1. Seine Größe</translation>
     </message>
     <message>
+        <source>1:30 narrows by 1 mm over 30 mm. The reamer has to have the taper of the peg.</source>
+        <translation>1:30 wird auf 30 mm um 1 mm enger. Die Reibahle muss die Verjüngung des Wirbels haben.</translation>
+    </message>
+    <message>
+        <source>1:{taper:g}</source>
+        <translation>1:{taper:g}</translation>
+    </message>
+    <message>
         <source>2. Its place</source>
         <translation>2. Sein Platz</translation>
     </message>
@@ -754,6 +762,10 @@
     <message>
         <source>A string that hardly presses on its nut slot rattles there, and jumps out of it.</source>
         <translation>Eine Saite, die kaum auf ihre Sattelkerbe drückt, schnarrt dort und springt heraus.</translation>
+    </message>
+    <message>
+        <source>A tapered peg bears on the whole of its hole: the drill leaves wood for the reamer at both ends.</source>
+        <translation>Ein konischer Wirbel liegt im ganzen Loch an: der Bohrer lässt an beiden Enden Holz für die Reibahle.</translation>
     </message>
     <message>
         <source>A template {thick} thick would let {bit} do it, {done}.</source>
@@ -2324,6 +2336,10 @@
         <translation>{lacking} mm tiefer bohren.</translation>
     </message>
     <message>
+        <source>Drill it {narrow} mm or narrower, or ream it wider.</source>
+        <translation>Mit {narrow} mm oder enger bohren oder weiter aufreiben.</translation>
+    </message>
+    <message>
         <source>Drill it {needed} mm less deep, choose shorter hardware, or reshape the outline.</source>
         <translation>{needed} mm weniger tief bohren, kürzere Mechaniken wählen oder den Umriss ändern.</translation>
     </message>
@@ -2640,6 +2656,10 @@
         <translation>Lack baut in der Bohrung auf: vorher auf Maß gebracht, geht die Buchse nicht mehr hinein und splittert den Lack am Rand ab.</translation>
     </message>
     <message>
+        <source>Finish builds up in the hole: the peg would no longer go in as far.</source>
+        <translation>Lack setzt sich im Loch ab: der Wirbel ginge nicht mehr so weit hinein.</translation>
+    </message>
+    <message>
         <source>Finish goes on sanded wood.</source>
         <translation>Lack kommt auf geschliffenes Holz.</translation>
     </message>
@@ -2706,6 +2726,10 @@
     <message>
         <source>Following the template</source>
         <translation>Folgen der Schablone</translation>
+    </message>
+    <message>
+        <source>For a peg that its taper holds: how wide the bore is opened by hand at the side that it is drilled from, after all else. Wood is kept all along as if it were as wide as there.</source>
+        <translation>Für einen Wirbel, den seine Verjüngung hält: wie weit die Bohrung an der Seite, von der sie gebohrt wird, nach allem anderen von Hand geöffnet wird. Holz bleibt überall so stehen, als wäre sie durchgehend so weit.</translation>
     </message>
     <message>
         <source>For fanned frets: how far the nut line is turned about its middle. Above zero the bass end lies nearer the tip. Widths stay square to the centreline, and so does the line through its middle that distances are told from. The outline is yours to draw along the slanted one.</source>
@@ -5248,6 +5272,10 @@
         <translation>Bohrbild {pattern} hat eine seitliche Bohrung ohne Tiefe {place}.</translation>
     </message>
     <message>
+        <source>Pattern {pattern} has a bore that is reamed to less than it is drilled {place}.</source>
+        <translation>Das Muster {pattern} hat eine Bohrung, die enger aufgerieben als gebohrt wird {place}.</translation>
+    </message>
+    <message>
         <source>Pattern {pattern} mounts through the face, so its bores start at the face or the back, not at a seat {place}.</source>
         <translation>Bohrbild {pattern} sitzt in der Vorderseite, seine Bohrungen beginnen vorn oder hinten, nicht an einem Sitz {place}.</translation>
     </message>
@@ -5746,6 +5774,26 @@
     <message>
         <source>Real piece</source>
         <translation>Echtes Stück</translation>
+    </message>
+    <message>
+        <source>Ream the {operation} of {of} by hand, from the {surface}, taper 1:{taper:g}, until it is {wide} wide there: a few turns at a time, in the cutting direction alone, and try the peg often.</source>
+        <translation>{operation} von {of} von Hand aufreiben, Ansatz: {surface}, Verjüngung 1:{taper:g}, bis sie dort {wide} weit ist: je wenige Umdrehungen, nur in Schneidrichtung, und den Wirbel oft probieren.</translation>
+    </message>
+    <message>
+        <source>Ream {of}</source>
+        <translation>{of} aufreiben</translation>
+    </message>
+    <message>
+        <source>Reamed 1:{taper:g} the {operation} of {item} would be {narrow} mm wide at its far end, where the drill leaves {drilled} mm: the peg would not bear there.</source>
+        <translation>1:{taper:g} aufgerieben wäre „{operation}“ von {item} am fernen Ende {narrow} mm weit, wo der Bohrer {drilled} mm lässt: der Wirbel läge dort nicht an.</translation>
+    </message>
+    <message>
+        <source>Reamed to</source>
+        <translation>Aufgerieben auf</translation>
+    </message>
+    <message>
+        <source>Reamer does not reach through</source>
+        <translation>Reibahle kommt nicht durch</translation>
     </message>
     <message>
         <source>References are nested more than {deepest} deep in the SVG file: expand its clones in the program that drew it.</source>
@@ -7284,6 +7332,10 @@
         <translation>Tangentenbogen</translation>
     </message>
     <message>
+        <source>Taper</source>
+        <translation>Verjüngung</translation>
+    </message>
+    <message>
         <source>Template</source>
         <translation>Schablone</translation>
     </message>
@@ -8720,6 +8772,10 @@
         <translation>Die Richtwerte im Bereich Folge werden, was Sie gefunden haben; ein Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
+        <source>The reamer is led by the drilled hole.</source>
+        <translation>Die Reibahle wird vom gebohrten Loch geführt.</translation>
+    </message>
+    <message>
         <source>The record of hours and money, of the practice piece and of the real one.</source>
         <translation>Das Verzeichnis von Stunden und Geld, vom Probestück und vom echten.</translation>
     </message>
@@ -10032,6 +10088,10 @@
         <translation>Was gedruckt wird: Schablone, Hüllbogen, Bohr- und Fräskarten, Listen.</translation>
     </message>
     <message>
+        <source>What is sanded off round the hole changes how far the peg goes in.</source>
+        <translation>Was um das Loch abgeschliffen wird, ändert, wie weit der Wirbel hineingeht.</translation>
+    </message>
+    <message>
         <source>What is wanted</source>
         <translation>Was gewünscht ist</translation>
     </message>
@@ -10382,6 +10442,10 @@
     <message>
         <source>Wood, hardware by its dimensions, drills and bits, what the rack lacks.</source>
         <translation>Holz, Mechaniken nach Maßen, Bohrer und Fräser, was im Bestand fehlt.</translation>
+    </message>
+    <message>
+        <source>Wooden peg that only its taper holds: drilled narrower and reamed from the back, until the peg sits. The button lies behind the post.</source>
+        <translation>Holzwirbel, den nur seine Verjüngung hält: enger gebohrt und von der Rückseite aufgerieben, bis der Wirbel sitzt. Der Flügel liegt hinter der Welle.</translation>
     </message>
     <message>
         <source>Work</source>
@@ -11901,6 +11965,10 @@
         <translation>nicht gemessen</translation>
     </message>
     <message>
+        <source>not reamed</source>
+        <translation>nicht aufgerieben</translation>
+    </message>
+    <message>
         <source>not said in its record</source>
         <translation>in den Angaben nicht genannt</translation>
     </message>
@@ -12409,6 +12477,10 @@
         <translation>Echt − Probe</translation>
     </message>
     <message>
+        <source>reamer 1:{taper:g}</source>
+        <translation>Reibahle 1:{taper:g}</translation>
+    </message>
+    <message>
         <source>reamer {diameter}</source>
         <translation>Reibahle {diameter}</translation>
     </message>
@@ -12877,6 +12949,10 @@
         <translation>den Sitz der Buchse</translation>
     </message>
     <message>
+        <source>the fit of the peg</source>
+        <translation>der Sitz des Wirbels</translation>
+    </message>
+    <message>
         <source>the fit of the template on its pins</source>
         <translation>den Sitz der Schablone auf ihren Stiften</translation>
     </message>
@@ -12964,6 +13040,10 @@
     <message>
         <source>the ramp of {opening}</source>
         <translation>Rampe von {opening}</translation>
+    </message>
+    <message>
+        <source>the reamed hole</source>
+        <translation>das aufgeriebene Loch</translation>
     </message>
     <message>
         <source>the router plunges {plunge} and the template takes {template} of that</source>
@@ -13788,6 +13868,10 @@
         <translation>{depth} tief, vorhanden</translation>
     </message>
     <message>
+        <source>{depth}, reamed 1:{taper:g} to {reamed}</source>
+        <translation>{depth}, 1:{taper:g} aufgerieben auf {reamed}</translation>
+    </message>
+    <message>
         <source>{depth}, through</source>
         <translation>{depth}, durchgehend</translation>
     </message>
@@ -13808,12 +13892,20 @@
         <translation>{diameter} durch, ist da</translation>
     </message>
     <message>
+        <source>{diameter} through, reamed 1:{taper:g} to {reamed} at the {surface}</source>
+        <translation>{diameter} durch, 1:{taper:g} aufgerieben auf {reamed}, {surface}</translation>
+    </message>
+    <message>
         <source>{diameter} to {depth}</source>
         <translation>{diameter} bis {depth}</translation>
     </message>
     <message>
         <source>{diameter} to {depth}, is there</source>
         <translation>{diameter} bis {depth}, ist da</translation>
+    </message>
+    <message>
+        <source>{diameter} to {depth}, reamed 1:{taper:g} to {reamed} at the {surface}</source>
+        <translation>{diameter} bis {depth}, 1:{taper:g} aufgerieben auf {reamed}, {surface}</translation>
     </message>
     <message>
         <source>{diameter} {follower} with a {cutter} cutter</source>

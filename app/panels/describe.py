@@ -240,6 +240,9 @@ def _face_numbers(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[Fie
         if bore.role in ("screw", "pin"):
             continue
         depth = say("through") if bore.depth is None else say("{depth} deep", depth=format_down(bore.depth, unit, 2, mark=inches))
+        if bore.reamed is not None:
+            depth = say("{depth}, reamed 1:{taper:g} to {reamed}", depth=depth, taper=bore.taper,
+                        reamed=format_close(bore.reamed, unit, 2, mark=inches))
         rows.append(FieldRow({"post": say("Post bore"), "counterbore": say("Counterbore")}.get(bore.role, say("Clearance bore")),
                              "fact", say("{diameter}, {depth}, from the {surface}",
                                          diameter=format_close(bore.diameter, unit, 2, mark=inches), depth=depth,

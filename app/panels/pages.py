@@ -13,6 +13,7 @@ from geometry.edits import remove_features, rename, set_field
 from geometry.edits.hardware import add_bore, add_ear, copy_pattern, remove_bore, remove_pattern
 from geometry.edits.rack import set_template_tool
 from geometry.layout import Headstock, Pattern
+from geometry.layout.hardware import TAPERS
 from geometry.saying import say
 from geometry.terms import term
 from geometry.units import LengthUnit, format_close, format_size
@@ -108,6 +109,10 @@ def _pattern_rows(layout: Headstock, i: int, pattern: Pattern) -> list[FieldRow]
                               choices=(("face", term("face")), ("back", term("back")))))
         rows.append(field(layout, say("Drill"), "choice", (*at, "drill"), bore.drill, choices=(
             ("brad", say("brad point")), ("twist", say("twist drill")), ("forstner", say("Forstner bit")))))
+        rows.append(field(layout, say("Reamed to"), "length", (*at, "reamed"), bore.reamed, optional=True, empty=say("not reamed")))
+        if bore.reamed is not None:
+            rows.append(field(layout, say("Taper"), "choice", (*at, "taper"), bore.taper, choices=tuple(
+                (taper, say("1:{taper:g}", taper=taper)) for taper in sorted({*map(float, TAPERS), bore.taper}))))
         if len(pattern.bores) > 1:
             rows.append(FieldRow(say("Remove bore {k}", k=k + 1), "button", None,
                                  lambda _, k=k: remove_bore(layout, pattern.id, k)))

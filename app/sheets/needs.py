@@ -9,7 +9,7 @@ from msgspec import Struct
 
 from app.sheets.lengths import length, marked
 from app.sheets.work import Work
-from geometry.layout import Headstock, Pattern, loop_path
+from geometry.layout import Bore, Headstock, Pattern, loop_path
 from geometry.lengths import at_least, told_down
 from geometry.saying import count, number_list, say
 from geometry.solids import Drilling
@@ -135,9 +135,7 @@ def wares(layout: Headstock) -> list[Ware]:
 def tuner_sizes(pattern: Pattern) -> str:
     """A tuner in its dimensions, so that it can be held against what lies in the box."""
     post, seat, button = pattern.post, pattern.seat, pattern.button
-    bores = ", ".join(f"{term(bore.role)} " + (say("{diameter} through", diameter=length(bore.diameter)) if bore.depth is None else
-                                               say("{diameter} to {depth}", diameter=length(bore.diameter), depth=told_down(bore.depth, 2)))
-                      for bore in pattern.bores if bore.role in ("post", "counterbore", "clearance"))
+    bores = ", ".join(f"{term(bore.role)} {_bore_size(bore)}" for bore in pattern.bores if bore.role in ("post", "counterbore", "clearance"))
     of = {"mount": term(pattern.mount), "bores": bores, "diameter": length(post.diameter), "length": length(post.length),
           "string_hole": length(post.string_hole), "before": length(seat.before + seat.behind),
           "across": length(seat.across),
@@ -151,6 +149,13 @@ def tuner_sizes(pattern: Pattern) -> str:
                    "{before} x {across}; {button}", **of)
     return say("through the {mount}; {bores}; post {diameter}, {length} long, string hole at {string_hole}; seat "
                "{before} x {across}; {button}", **of)
+
+
+def _bore_size(bore: Bore) -> str:
+    size = (say("{diameter} through", diameter=length(bore.diameter)) if bore.depth is None else
+            say("{diameter} to {depth}", diameter=length(bore.diameter), depth=told_down(bore.depth, 2)))
+    return size if bore.reamed is None else say("{depth}, reamed 1:{taper:g} to {reamed}", depth=size, taper=bore.taper,
+                                                reamed=length(bore.reamed))
 
 
 def drills(layout: Headstock, work: Work) -> list[Tool]:

@@ -49,7 +49,7 @@ def _form(known: list[Drilling], taken: list[Reading], blank: Blank, width: floa
     for d in known:
         cells = [f"{d.id} {term(d.operation)}"]
         for what, value in (("x" if d.upright else "below face", d.start[0] if d.upright else d.start[2]), ("y", d.start[1]),
-                            ("diameter", d.diameter), ("depth", None if d.through else d.depth)):
+                            ("diameter", d.finished), ("depth", None if d.through else d.depth)):
             found = by.get((d.id, what))
             cells += [say("through") if value is None else hundredths(value), "" if found is None else hundredths(found)]
         rows.append(cells)

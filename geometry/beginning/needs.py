@@ -23,6 +23,7 @@ from geometry.layout.generic import (
     ROOMY,
     SLIM,
     STEPPED,
+    TAPERED,
     THROUGH_SIDE,
 )
 from geometry.layout.hardware import Pattern
@@ -60,7 +61,8 @@ class Through(Struct, frozen=True):
 FACES = {
     ROOMY: Face(11.8, 5.5, 24.0), ONE_SCREW: Face(13.0, 13.0, 26.0, 13.0, 18.0), STEPPED: Face(12.5, 12.0, 22.0, 14.0, 18.0),
     SLIM: Face(10.0, 14.0, 18.0), LARGE: Face(17.5, 16.0, 35.0, 13.0, lead=18.0),
-    FRICTION: Face(11.0, 10.0, 25.0, 9.0, 16.0), GEARED: Face(11.3, 12.0, 29.0, 10.0, 18.0)}
+    FRICTION: Face(11.0, 10.0, 25.0, 9.0, 16.0), TAPERED: Face(11.0, 11.0, 26.0, 9.0, 20.0),
+    GEARED: Face(11.3, 12.0, 29.0, 10.0, 18.0)}
 """Of each generic pattern through the face."""
 BESIDE_A_SLOT = (ROOMY, GEARED)
 """Those that stay clear of a slot when face and side take turns."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from geometry.checks.around import Around
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item, plan
@@ -21,9 +23,9 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
     """Snags of every blind drilling of a feature that is square to the face, and of a tuner through the face with the wood."""
     drills, thickness, margins = around.drills, around.blank.thickness, around.margins
     if item.mount == "face":
-        return (*_tuner(item, drills, thickness, margins), *_clamps(item, thickness), *_comes_out(item, thickness), *_on_post(item))
+        return (*_tuner(item, drills, thickness, margins), *_clamps(item, thickness), *_comes_out(item, thickness), *_on_post(item), *_reamed(item))
     if item.mount == "side":
-        return _on_post(item)
+        return (*_on_post(item), *_reamed(item))
     if item.asked is not None:
         return tuple(_blind(item.drillings[0], item.asked, drills, thickness, margins))
     return ()
@@ -115,6 +117,16 @@ def _clamps(item: Item, wood: float) -> tuple[Snag, ...]:
                      say("Choose other hardware, plane the head thinner, or let its plate into the back by {needed} mm.",
                          needed=tenths(wood - most))),)
     return ()
+
+
+def _reamed(item: Item) -> list[Snag]:
+    """A bore that a reamer does not open all along: the peg would bear at its wide end alone."""
+    return [Snag("ream-short", TIGHT, (item.id,), d.end, d.narrow, d.diameter,
+                 say("Reamed 1:{taper:g} the {operation} of {item} would be {narrow} mm wide at its far end, where the drill leaves {drilled} mm: "
+                     "the peg would not bear there.", taper=d.taper, operation=term(d.operation), item=item.id,
+                     narrow=mm(d.narrow), drilled=mm(d.diameter)),
+                 say("Drill it {narrow} mm or narrower, or ream it wider.", narrow=mm(math.floor(d.narrow * 10) / 10)))
+            for d in item.drillings if d.reamed and short(d.narrow, d.diameter)]
 
 
 def _comes_out(item: Item, wood: float) -> tuple[Snag, ...]:

@@ -87,6 +87,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "post-not-through": Kind(say("Post bore does not come through"), say("The post has to pass from the back to the face.")),
     "wood-for-tuner": Kind(say("Head too thick or too thin for its hardware"),
                            say("A tuner through the face clamps wood of a certain thickness between its plate and its bushing.")),
+    "ream-short": Kind(say("Reamer does not reach through"),
+                       say("A tapered peg bears on the whole of its hole: the drill leaves wood for the reamer at both ends.")),
     "post-too-low": Kind(say("Post does not come out of the face"),
                          say("The string winds above the face: a thick head takes that much from what the post stands out.")),
     "string-past-post": Kind(say("String comes off beyond its post"),

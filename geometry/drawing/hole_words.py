@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from geometry.lengths import told, told_down
 from geometry.saying import say
 from geometry.solids import Drilling
+from geometry.terms import term
 
 
 def bore_words(d: Drilling) -> str:
@@ -14,6 +15,10 @@ def bore_words(d: Drilling) -> str:
     if d.there:
         return (say("{diameter} through, is there", diameter=told(d.diameter)) if d.through else
                 say("{diameter} to {depth}, is there", diameter=told(d.diameter), depth=told_down(d.depth, 2)))
+    if d.reamed:
+        sizes = {"diameter": told(d.diameter), "reamed": told(d.reamed), "taper": d.taper, "surface": term(d.surface)}
+        return (say("{diameter} through, reamed 1:{taper:g} to {reamed} at the {surface}", **sizes) if d.through else
+                say("{diameter} to {depth}, reamed 1:{taper:g} to {reamed} at the {surface}", depth=told_down(d.depth, 2), **sizes))
     if d.through:
         return say("{diameter} through", diameter=told(d.diameter))
     return say("{diameter} to {depth}", diameter=told(d.diameter), depth=told_down(d.depth, 2))

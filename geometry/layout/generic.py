@@ -102,9 +102,17 @@ PATTERNS: tuple[Pattern, ...] = (
         seat=Footprint(before=7.5, behind=7.5, across=15.0),
         post=_post(6.2, 36.0, 28.0, 22.0), least_wood=9.0, most_wood=18.0,
         button=Button(reach=12.0, length=24.0, width=9.0, thickness=17.0, stand=20.0)),
+    Pattern(
+        id="face 7.5 tapered peg", mount="face",
+        about=say("Wooden peg that only its taper holds: drilled narrower and reamed from the back, until the peg sits. The button lies "
+                  "behind the post."),
+        bores=(Bore(role="post", diameter=6.5, surface="back", reamed=7.5),),
+        seat=Footprint(before=4.5, behind=4.5, across=9.0),
+        post=_post(6.8, 31.0, 25.0, 20.0), least_wood=8.0, most_wood=20.0,
+        button=Button(reach=11.0, length=22.0, width=9.0, thickness=18.0, stand=15.0)),
 )
 """Through the face and through the side."""
-ROOMY, ONE_SCREW, STEPPED, SLIM, THROUGH_SIDE, ROLLER, FOUR_SCREWS, LARGE, FRICTION, GEARED = (pattern.id for pattern in PATTERNS)
+ROOMY, ONE_SCREW, STEPPED, SLIM, THROUGH_SIDE, ROLLER, FOUR_SCREWS, LARGE, FRICTION, GEARED, TAPERED = (pattern.id for pattern in PATTERNS)
 
 
 def _drill(kind: str, diameter: float, length: float) -> Drill:

@@ -17,7 +17,7 @@ from geometry.layout.shop import Drill, DrillPress, GuideBush, Rack, Router, Rou
 from geometry.saying import say
 from geometry.units import MM_PER_INCH
 
-_DIAMETERS = {1.5: "1/16", 1.6: "1/16", 1.8: "5/64", 2.0: "5/64", 6.4: "1/4", 6.5: "1/4", 8.0: "5/16", 8.2: "21/64", 8.8: "11/32",
+_DIAMETERS = {1.5: "1/16", 1.6: "1/16", 1.8: "5/64", 2.0: "5/64", 6.4: "1/4", 6.5: "1/4", 7.5: "19/64", 8.0: "5/16", 8.2: "21/64", 8.8: "11/32",
               10.0: "25/64", 14.0: "9/16"}
 """The bit in inches in the place of one in mm."""
 _DEPTHS = {4.0: "5/32", 8.0: "5/16", 9.0: "11/32", 10.0: "3/8", 30.0: "1 3/16", 31.0: "1 7/32", 33.0: "1 5/16"}
@@ -41,6 +41,7 @@ _NAMES = {
         "face 25/64 geared peg",
         say("Straight peg with its gear inside, in a bore of 25/64 inch from the back; a threaded collar on the face clamps it, and no "
             "screw is drilled for. The button lies behind the post.")),
+    "face 7.5 tapered peg": ("face 19/64 tapered peg", None),
 }
 """Name of each pattern, and its words where those in mm name a size."""
 
@@ -54,6 +55,7 @@ def _pattern(pattern: Pattern) -> Pattern:
     name, about = _NAMES[pattern.id]
     bores = tuple(replace(bore, diameter=inch(_DIAMETERS[bore.diameter]),
                           depth=None if bore.depth is None else inch(_DEPTHS[bore.depth]),
+                          reamed=None if bore.reamed is None else inch(_DIAMETERS[bore.reamed]),
                           drill="brad" if bore.role == "clearance" else bore.drill) for bore in pattern.bores)
     return replace(pattern, id=name, about=about or pattern.about, bores=bores)
 

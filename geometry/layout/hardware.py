@@ -9,6 +9,11 @@ from geometry.layout.parts import Amount, Part, Point, Size, Text, ToolId
 Mount = Literal["face", "side"]
 DrillKind = Literal["twist", "brad", "forstner"]
 BoreRole = Literal["post", "counterbore", "clearance", "screw", "pin"]
+TAPERS = (20, 25, 30)
+USUAL_TAPER = 30
+"""Pegs of violins and violas narrow by 1 mm over 30 mm, of cellos over 25, older ones for gut over 20: encyclopaedia article on tuning
+mechanisms for stringed instruments, section on tapered pegs. Those of ukuleles and flamenco guitars take the first (common practice, no
+source)."""
 
 
 class Bore(Part, kw_only=True):
@@ -18,7 +23,9 @@ class Bore(Part, kw_only=True):
     button, v to the left of it, seen on the face. Side mount: u runs along the
     edge to the tip, v down towards the back. `surface` is where the drill goes
     in: the face, the back, or (side mount) the seat on the edge. Without a
-    depth the bore goes through; a bore from the seat needs one.
+    depth the bore goes through; a bore from the seat needs one. `reamed` is how
+    wide it is opened by hand at that surface for a peg that its taper holds:
+    from there on it narrows by 1 mm over `taper` mm. None: it stays as drilled.
     """
 
     role: BoreRole
@@ -27,6 +34,8 @@ class Bore(Part, kw_only=True):
     at: Point = (0.0, 0.0)
     depth: Size | None = None
     drill: DrillKind = "brad"
+    reamed: Size | None = None
+    taper: Annotated[float, Meta(ge=5, le=200)] = USUAL_TAPER
 
 
 class Footprint(Part, kw_only=True):

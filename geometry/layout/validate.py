@@ -122,6 +122,9 @@ def _each_once(ids: Sequence[str], where: Callable[[], str]) -> None:
 def _patterns(layout: Headstock) -> None:
     for i, pattern in enumerate(layout.patterns):
         for k, bore in enumerate(pattern.bores):
+            if bore.reamed is not None and bore.reamed < bore.diameter:
+                raise GeometryError(say("Pattern {pattern} has a bore that is reamed to less than it is drilled {place}.",
+                                        pattern=pattern.id, place=f"(at $.patterns[{i}].bores[{k}])"))
             if (bore.surface == "seat") == (pattern.mount == "side") and (bore.depth is not None or bore.surface != "seat"):
                 continue
             place = f"(at $.patterns[{i}].bores[{k}])"

@@ -50,7 +50,7 @@ def joined(layout: Headstock, found: Sequence[Off]) -> tuple[Joined, ...]:
             moved.setdefault(d.id, {})[one.what] = -off.by if one.how == "treble edge" else off.by
         elif one.what == "distance" and one.other in known:
             other = known[one.other]
-            middles = centre_distance(one.value, one.how, wide.get(d.id, d.diameter), wide.get(other.id, other.diameter))
+            middles = centre_distance(one.value, one.how, wide.get(d.id, d.finished), wide.get(other.id, other.finished))
             distances[frozenset((d.id, other.id))] = middles - apart(d, other)
     made = []
     for tuner in layout.tuners:
@@ -70,4 +70,4 @@ def _built(d: Drilling, moved: dict[str, float]) -> tuple[float, float]:
 
 
 def _play(d: Drilling, wide: dict[str, float], post: float) -> float:
-    return SCREW_PLAY if d.role == "screw" else max(0.0, (wide.get(d.id, d.diameter) - post) / 2)
+    return SCREW_PLAY if d.role == "screw" else max(0.0, (wide.get(d.id, d.finished) - post) / 2)

@@ -90,7 +90,7 @@ def planned_value(layout: Headstock, reading: Reading, known: Mapping[str, Drill
     if reading.what == "depth" and reading.how == "square edge":
         return d.stop
     if reading.what in ("diameter", "depth"):
-        return d.diameter if reading.what == "diameter" else d.depth
+        return d.finished if reading.what == "diameter" else d.depth
     if reading.what == "distance":
         return _distance(d, _drilling(known, reading.other or ""), reading.how)
     if d.upright:

@@ -24,6 +24,7 @@ from geometry.sequence.rules_marking import (
     ears_before_what_crosses_them,
     finish_last,
     marks_before_cuts,
+    reamed_last,
     template_first,
 )
 from geometry.sequence.rules_pins import pin_in_a_slot, pin_in_the_waste, pins_before_template, pins_before_their_bores
@@ -42,7 +43,7 @@ RULES: tuple[Rule, ...] = (
     bores_near_the_outline, pilots_after_posts,
     waste_before_router, passes_in_turn, saw_before_router, outline_after_slots, pilots_on_their_seat,
     ramp_into_an_open_slot, flat_on_the_finished_edge,
-    clean_up_last, finish_last,
+    clean_up_last, finish_last, reamed_last,
 )
 
 

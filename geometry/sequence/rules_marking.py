@@ -118,7 +118,22 @@ def finish_last(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]
                 yield Before(op.id, finish.id, say("Tools and clamps mark the finish."), say("the finish"),
                              "unwise", "then")
         for op in of_kind(ops, "final diameter"):
+            if op.drillings[0].reamed:
+                yield Before(finish.id, op.id, say("Finish builds up in the hole: the peg would no longer go in as far."), say("the fit of the peg"),
+                             "unsafe", "first")
+                continue
             yield Before(finish.id, op.id,
                          say("Finish builds up in the bore: brought to size before it, the bushing no longer goes in "
                              "and chips the finish at the rim."),
                          say("the fit of the bushing"), "unsafe", "first")
+
+
+def reamed_last(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """A reamer follows a bore that is drilled, in a head that has its shape."""
+    reaming = [op for op in of_kind(ops, "final diameter") if op.drillings[0].reamed]
+    drilled = {d.id: op for op in ops if op.kind != "final diameter" for d in op.drillings} if reaming else {}
+    for op in reaming:
+        yield Before(drilled[op.drillings[0].id].id, op.id, say("The reamer is led by the drilled hole."), say("the reamed hole"), "impossible", "then")
+        for clean in of_kind(ops, "clean up"):
+            yield Before(clean.id, op.id, say("What is sanded off round the hole changes how far the peg goes in."), say("the fit of the peg"),
+                         "unwise", "first")

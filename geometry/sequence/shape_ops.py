@@ -109,7 +109,17 @@ def finishing(layout: Headstock, wishes: Wishes) -> list[Operation]:
                 of=d.of, diameter=wishes.told(d.diameter, 2)),
             Setup("bench", say("reamer {diameter}", diameter=wishes.told(d.diameter, 2))), (d.of,), (d,)) for hole in holes(layout) for d in hole.drillings
             if d.role == "counterbore"]
-    return made
+    return made + [_reamed(d, wishes) for hole in to_drill(layout) for d in hole.drillings if d.reamed]
+
+
+def _reamed(d: Drilling, wishes: Wishes) -> Operation:
+    """To open a bore for a peg that its taper holds; the last of all, as finish and shape of the head change how it sits."""
+    sizes = {"wide": wishes.told(d.reamed, 2), "taper": d.taper, "surface": term(d.surface)}
+    return Operation(
+        f"final diameter {d.id}", "final diameter", say("Ream {of}", of=d.of),
+        say("Ream the {operation} of {of} by hand, from the {surface}, taper 1:{taper:g}, until it is {wide} wide there: a few turns at a time, "
+            "in the cutting direction alone, and try the peg often.", operation=term(d.operation), of=d.of, **sizes),
+        Setup("bench", say("reamer 1:{taper:g}", taper=d.taper)), (d.of,), (d,))
 
 
 def pins_to_plug(layout: Headstock) -> list[str]:

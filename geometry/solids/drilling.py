@@ -54,11 +54,25 @@ class Drilling(Struct, frozen=True):
     stop: float
     wider: float = 0.0
     """mm by which it gets wider than `diameter` where what is cut matters, see as_cut"""
+    reamed: float = 0.0
+    """how wide it is opened by hand afterwards at `start`, mm; 0: not at all"""
+    taper: float = 0.0
+    """mm over which what is reamed narrows by 1 mm"""
 
     @property
     def radius(self) -> float:
         """Half of its width, mm, and TOUCH at least: half of the smallest number is nothing, and cones are told by their radius."""
         return max((self.diameter + self.wider) / 2, TOUCH)
+
+    @property
+    def finished(self) -> float:
+        """The diameter at `start` of the finished hole, mm."""
+        return max(self.diameter, self.reamed)
+
+    @property
+    def narrow(self) -> float:
+        """The diameter that a reamer leaves at the far end, mm; less than `diameter` where it does not come to cut there."""
+        return self.reamed - self.depth / self.taper if self.reamed else self.diameter
 
     @property
     def there(self) -> bool:
@@ -219,8 +233,11 @@ def misfit(drill: Drill, drilling: Drilling) -> float:
 
 
 def wider_by(drill: Drill | None, drilling: Drilling) -> float:
-    """mm by which a drilling gets wider than asked for with a drill, 0 where it does not: one that is there is as wide as it is."""
-    return 0.0 if drill is None or drilling.there else max(0.0, drill.diameter - drilling.diameter)
+    """mm by which a drilling gets wider than asked for with a drill and a reamer, 0 where it does not: one that is there is as wide as
+    it is. One that is reamed counts all along as wide as at its wide end."""
+    if drilling.there:
+        return 0.0
+    return max(0.0, drilling.reamed - drilling.diameter, 0.0 if drill is None else drill.diameter - drilling.diameter)
 
 
 def as_cut(drilling: Drilling, drills: Iterable[Drill]) -> Drilling:
@@ -234,6 +251,11 @@ def drill_for(layout: Headstock, drilling: Drilling) -> Drill | None:
 
 
 def _tuner_drilling(blank: Blank, frame: Frame, bore: Bore, hole: str, step: int) -> Drilling:
+    made = _drilled(blank, frame, bore, hole, step)
+    return made if bore.reamed is None else replace(made, reamed=bore.reamed, taper=bore.taper)
+
+
+def _drilled(blank: Blank, frame: Frame, bore: Bore, hole: str, step: int) -> Drilling:
     id = f"{hole}.{step}"
     start = frame.at(*bore.at)
     if frame.mount == "face":

@@ -38,6 +38,7 @@ def whole() -> Headstock:
     plain["slots"].append({"id": "a pocket", "there": True, "depth": 9.5, "shape": {
         "kind": "straight", "nut_end": [0.5, -6.5], "tip_end": [0.5, 20.5], "width": 11.5}})
     plain["patterns"][0] |= {"about": "a note", "least_wood": 9.5, "most_wood": 21.5}
+    plain["patterns"][0]["bores"][0] |= {"reamed": 9.5, "taper": 25}
     plain["patterns"][0]["post"] |= {"winding": 6.5, "measured": "face"}
     side = next(one for one in plain["tuners"] if one["place"]["kind"] == "edge")
     side |= {"place": {"kind": "edge", "side": "bass", "along": 60.5, "depth": 7.5}, "held": True, "winds": "bass",

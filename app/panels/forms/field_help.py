@@ -75,6 +75,9 @@ PATHS: dict[str, tuple[str, str]] = {
                                    "Of one that is fitted measure from the face."), ""),
     "patterns.least_wood": (say("With its bushing and washer tight; thinner heads are told."), ""),
     "patterns.most_wood": (say("As far as its bushing reaches; thicker heads are told."), ""),
+    "patterns.bores.reamed": (say("For a peg that its taper holds: how wide the bore is opened by hand at the side that it is drilled from, after "
+                                  "all else. Wood is kept all along as if it were as wide as there."), ""),
+    "patterns.bores.taper": (say("1:30 narrows by 1 mm over 30 mm. The reamer has to have the taper of the peg."), ""),
     "patterns.button.reach": (say("From the post's axis to the far end of the button. Less than its length: the button lies behind the post and turns "
                                   "about its axis, as of a peg."), "buttons"),
     "patterns.button.length": (say("Along the axis that fingers turn."), "buttons"),

@@ -67,7 +67,16 @@ def _thick(post, wood=None, **limits):
     return made if wood is None else replace(made, blank=replace(made.blank, thickness=wood))
 
 
+def _peg(drilled, wide, taper=25.0):
+    """A peg through wood 16 thick, drilled from the back and reamed there."""
+    return head(tuners=(face("a", 0.0, 90.0, of := pattern("of", "face", bore(diameter=drilled, surface="back", reamed=wide, taper=taper))),),
+                patterns=(of,))
+
+
 _FITTING = (
+    # 16 / 25 is 0.64: a bore reamed to 8 at the back is 7.36 at the face.
+    Case("ream-short", _peg(7.4, 8.0), 7.36, TIGHT, _peg(7.36, 8.0)),
+    Case("ream-short", _peg(7.4, 8.0), 7.36, TIGHT, _peg(7.4, 8.0, 30.0)),
     Case("wood-for-tuner", _thick((36.0, 28.0, 22.0), most_wood=15.0), 16.0, TIGHT, _thick((36.0, 28.0, 22.0), most_wood=16.0)),
     Case("wood-for-tuner", _thick((36.0, 28.0, 22.0), 11.5, least_wood=12.0), 11.5, TIGHT,
          _thick((36.0, 28.0, 22.0), 12.0, least_wood=12.0)),

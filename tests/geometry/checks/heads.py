@@ -72,9 +72,9 @@ def pattern(id, mount, *bores, seat=(2.0, 2.0, 4.0), post=(6.0, 25.0, 26.0), but
                    post=Post(diameter=post[0], length=post[1], string_hole=post[2]), button=button)
 
 
-def bore(role="post", diameter=6.0, surface="face", at=(0.0, 0.0), depth=None, drill="brad"):
+def bore(role="post", diameter=6.0, surface="face", at=(0.0, 0.0), depth=None, drill="brad", **more):
     """One drilling of a pattern."""
-    return Bore(role=role, diameter=diameter, surface=surface, at=at, depth=depth, drill=drill)
+    return Bore(role=role, diameter=diameter, surface=surface, at=at, depth=depth, drill=drill, **more)
 
 
 FACE = pattern("face", "face", bore())

@@ -13,6 +13,7 @@ from geometry.sequence.precedence import RULES
 from geometry.sequence.shadows import drilled
 from geometry.solids import holes
 from tests.geometry.sequence.specimens import THROUGH, TURNED, demo, stocked
+from tests.geometry.solids.test_reamed import pegs
 
 REPLACE = msgspec.structs.replace
 PLANS = {"slot": THROUGH, "outline": THROUGH}
@@ -183,7 +184,7 @@ def hand_cut() -> Headstock:
 def test_every_rule_speaks_up_somewhere() -> None:
     silent = set(RULES)
     for layout, wishes in ((EARED, Wishes(finish=True)), (PINNED_BORE, None), (IN_SLOT, None), (IN_WASTE, None),
-                           (NEAR_SLOT, None), (NEAR_EDGE, None), (demo(), None), (hand_cut(), None)):
+                           (NEAR_SLOT, None), (NEAR_EDGE, None), (demo(), None), (hand_cut(), None), (pegs(), None)):
         turned = {slot.id: TURNED for slot in layout.slots} | {"outline": THROUGH}
         ops = operations(layout, turned if layout is IN_SLOT else None, wishes)
         silent -= {rule for rule in silent if any(True for _ in rule(layout, ops))}
