@@ -22,6 +22,8 @@ from geometry.drawing import Drawing, Label
 
 LEADING = 0.15
 """Of a line's height, what stays empty above its letters and below them: lines may come so near."""
+GAP = 5.0
+"""Least room between two labels beside each other, pixels."""
 
 
 class _PlatedText(QGraphicsSimpleTextItem):
@@ -129,10 +131,11 @@ class MarkLayer:
             covered = any(box.intersects(other) for other in taken)
             item.setVisible(not covered)
             if not covered:
-                taken.append(box)
+                taken.append(box.adjusted(-GAP, 0.0, GAP, 0.0))
 
     def part_turned(self, pixels_per_mm: float) -> None:
-        """Show the turned labels of a group only at a zoom at which none of them lies over another."""
+        """Show the turned labels of a group, and the lines that lead to them, only at a zoom at which none of them lies over
+        another."""
         for owner, items in self._labels.items():
             boxes, turned = [], [(item, label) for item, label in zip(items, self._said[owner], strict=True) if label.angle]
             for item, label in turned:
@@ -141,7 +144,8 @@ class MarkLayer:
                 spare = LEADING * box.height()
                 boxes.append(item.transform().mapRect(box.adjusted(0.0, spare, 0.0, -spare)).translated(x * pixels_per_mm, -y * pixels_per_mm))
             free = not any(one.intersects(two) for i, one in enumerate(boxes) for two in boxes[i + 1:])
-            for item, _ in turned:
+            led = {label.style for _, label in turned}
+            for item in (*(item for item, _ in turned), *(line for (of, style), line in self._lines.items() if of == owner and style in led)):
                 item.setVisible(free)
 
     @property

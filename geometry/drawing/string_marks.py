@@ -16,8 +16,8 @@ LETTER = 2.0
 """Capital height of the angles behind the nut, mm."""
 APART = 5.6
 """Least distance of two lines of them, mm: they fan out where the strings stand closer."""
-CLEAR = LETTER / 2 + 0.8
-"""Least distance of the middle of a line from the centreline, which would cross its words, mm: less than half of APART."""
+CLEAR = APART / 2
+"""Least distance of the middle of a line from the centreline, which would cross its words, mm."""
 BEHIND, LEAD = 4.0, 0.6
 """Where the words begin behind the nut line, and where the line to them begins, mm."""
 
@@ -31,7 +31,7 @@ def angle_marks(layout: Headstock, found: Sequence[Run]) -> Drawing:
         down = break_angle(run, math.radians(layout.nut.pitch))
         text = f"{run.string}: {format_angle(abs(run.side_angle))} {format_angle(down)}"
         marks.append(Stroke(straight((run.nut[0], run.nut[1] - LEAD), (x, behind + LEAD)), "dimension", run.tuner))
-        marks.append(Label(text, (x - LETTER / 2, behind), LETTER, "dimension", run.tuner, -math.pi / 2, "left"))
+        marks.append(Label(text, (x, behind), LETTER, "dimension", run.tuner, -math.pi / 2, "left"))
     return tuple(marks)
 
 

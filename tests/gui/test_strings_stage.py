@@ -221,3 +221,13 @@ def test_a_refusal_goes_from_the_foot_with_what_was_refused(bench, room):
     bench.window.say("something newer")
     QTest.keyClick(pitch, Qt.Key.Key_Escape)
     assert foot.said == "something newer"
+
+
+def test_lines_to_the_words_behind_the_nut_go_with_the_words(bench, room):
+    more = bench.window.canvas._more
+    lines = [line for (of, _), line in more._lines.items() if of == "string angles"]
+    words = more._labels["string angles"]
+    for factor in (0.1, 40.0):
+        bench.view.zoom(factor)
+        shown = {item.isVisible() for item in (*lines, *words)}
+        assert shown == {factor > 1}, "a line that leads to nothing is a ray"
