@@ -752,6 +752,10 @@
         <translation>Eine Saite im Schlitz darf an den Wänden nicht scheuern.</translation>
     </message>
     <message>
+        <source>A string needs air above the wood wherever it is held down.</source>
+        <translation>Eine Saite braucht Luft über dem Holz, wo immer sie niedergehalten wird.</translation>
+    </message>
+    <message>
         <source>A string on its way to its post needs air past the others.</source>
         <translation>Auf dem Weg zu ihrer Welle braucht eine Saite Luft zu den anderen.</translation>
     </message>
@@ -1734,6 +1738,10 @@
     <message>
         <source>Choose another plan</source>
         <translation>Einen anderen Plan wählen</translation>
+    </message>
+    <message>
+        <source>Choose hardware with a longer post, or plane the head thinner.</source>
+        <translation>Wählen Sie eine Mechanik mit längerer Welle, oder hobeln Sie die Kopfplatte dünner.</translation>
     </message>
     <message>
         <source>Choose hardware with a longer post, or plane the head {needed} mm thinner.</source>
@@ -5696,6 +5704,10 @@
         <translation>Wange hinter einer Fläche ist dünn</translation>
     </message>
     <message>
+        <source>Raise the nut, or let the face lie deeper below it.</source>
+        <translation>Machen Sie den Sattel höher, oder legen Sie die Vorderseite tiefer unter ihn.</translation>
+    </message>
+    <message>
         <source>Raise the table and drill on in a second travel.</source>
         <translation>Den Tisch anheben und in einem zweiten Hub weiterbohren.</translation>
     </message>
@@ -6270,6 +6282,10 @@
     <message>
         <source>Set the guard just above the wood, keep your fingers out of the line of the blade, and take a tight curve in several cuts.</source>
         <translation>Die Blattführung bis knapp über das Holz senken, die Finger nie in die Linie des Sägeblatts, enge Bögen in mehreren Schnitten.</translation>
+    </message>
+    <message>
+        <source>Set the retainer higher.</source>
+        <translation>Setzen Sie den Niederhalter höher.</translation>
     </message>
     <message>
         <source>Set the row {what} {by} farther in from the edge</source>
@@ -7032,6 +7048,10 @@
         <translation>Saitenloch zu Schlitzwand</translation>
     </message>
     <message>
+        <source>String on the face</source>
+        <translation>Saite auf der Vorderseite</translation>
+    </message>
+    <message>
         <source>String over the ramp</source>
         <translation>Saite über der Rampe</translation>
     </message>
@@ -7084,6 +7104,10 @@
         <translation>Saite {string} knickt am Sattel um {angle:.1f} Grad seitlich ab, zu {tuner}; bis {tolerable:g} geht es noch.</translation>
     </message>
     <message>
+        <source>String {string} lies {measured} mm in the face {where}.</source>
+        <translation>Saite {string} liegt {where} {measured} mm in der Vorderseite.</translation>
+    </message>
+    <message>
         <source>String {string} on its way to {tuner} cuts {measured} mm into the wall of {opening}.</source>
         <translation>Saite {string} schneidet auf dem Weg zu {tuner} {measured} mm in die Wand von {opening}.</translation>
     </message>
@@ -7110,6 +7134,10 @@
     <message>
         <source>String {string} passes {a} mm over {what}; {b} mm wanted</source>
         <translation>Saite {string} läuft nur {a} mm frei über: {what}; {b} mm gewünscht</translation>
+    </message>
+    <message>
+        <source>String {string} runs {a} mm above the face {where}; {b} mm wanted.</source>
+        <translation>Saite {string} läuft {where} {a} mm über der Vorderseite; verlangt sind {b} mm.</translation>
     </message>
     <message>
         <source>String {string} runs {measured} mm through {what}</source>
@@ -10805,6 +10833,14 @@
         <translation>am Loch</translation>
     </message>
     <message>
+        <source>at the nut</source>
+        <translation>am Sattel</translation>
+    </message>
+    <message>
+        <source>at the post of {tuner}</source>
+        <translation>an der Welle von {tuner}</translation>
+    </message>
+    <message>
         <source>axis</source>
         <translation>Achse</translation>
     </message>
@@ -13384,6 +13420,10 @@
     <message>
         <source>under the post</source>
         <translation>unter die Welle</translation>
+    </message>
+    <message>
+        <source>under the retainer on {hole}</source>
+        <translation>unter dem Niederhalter auf {hole}</translation>
     </message>
     <message>
         <source>undone</source>

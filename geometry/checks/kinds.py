@@ -119,6 +119,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
                         say("A string that hardly presses on its nut slot rattles there, and jumps out of it.")),
     "retainer-no-hole": Kind(say("No hole for a retainer's screw"), say("A retainer is screwed to the face.")),
     "retainer-idle": Kind(say("String retainer holds nothing"), say("A retainer presses on the strings that pass under it.")),
+    "string-to-face": Kind(say("String on the face"), say("A string needs air above the wood wherever it is held down.")),
     "string-to-screw": Kind(say("String at a retainer's screw"), say("The strings pass beside the screw that holds the retainer.")),
     "string-to-post": Kind(say("String rubs on another post"), say("A string on its way to its post needs air past the "
                                                               "others.")),

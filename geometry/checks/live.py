@@ -22,6 +22,7 @@ from geometry.checks import (
     slots,
     solid_pairs,
     string_angles,
+    string_face,
     string_slots,
 )
 from geometry.checks.items import Item
@@ -34,7 +35,7 @@ from geometry.saying import say
 from geometry.solids.drilling import Hole
 
 FAMILIES = (shape, slots, plan_walls, solid_pairs, ramp_walls, ramp_edges, alone, flats, side_walls, side_outline, side_marks, seats,
-            pins, glue, router, rack, string_angles, retainers, nut_line, string_slots)
+            pins, glue, router, rack, string_angles, string_face, retainers, nut_line, string_slots)
 """Every family of checks: a module with snags(scene) -> Iterable[Snag]."""
 
 

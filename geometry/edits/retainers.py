@@ -31,8 +31,8 @@ def add_retainer(layout: Headstock) -> Headstock:
     """One more retainer, its screw midway between the string that bends least over the nut and its flatter neighbour, or beside its
     other one or itself where the screw finds no room there.
 
-    It is as low as gives both WANTED degrees, and no lower than LEAST_HEIGHT; at the first of LEVELS at which it gives the flattest
-    GOOD degrees, or the most that any does, and its screw finds wood. GeometryError when every string bends by GOOD degrees
+    It is as low as gives both WANTED degrees and leaves them air above the face; at the first of LEVELS at which it gives the
+    flattest GOOD degrees, or the most that any does, and its screw finds wood. GeometryError when every string bends by GOOD degrees
     already, none would bend the flattest more, or no level has wood.
     """
     pitch = math.radians(layout.nut.pitch)
@@ -57,7 +57,7 @@ def add_retainer(layout: Headstock) -> Headstock:
     if tried and not better:
         raise GeometryError(say("No retainer bends string {string} more over the nut: {height} above the face is as low as one holds it. Lean "
                                 "the head back farther, or let the face lie deeper below the nut.",
-                                string=flat[0].string, height=mm(LEAST_HEIGHT)))
+                                string=flat[0].string, height=mm(_least(layout, flat[:1]))))
     raise GeometryError(say("No place on the way of string {string} has wood for a retainer's screw: set a hole where you want one, and "
                             "say there that it carries a retainer.", string=flat[0].string))
 
@@ -72,8 +72,13 @@ def _at(layout: Headstock, over: list[Run], level: float) -> Headstock | None:
         xs.append(xs[0] + math.copysign(2 * BESIDE, -xs[0]))
     slope = math.tan(math.radians(WANTED - layout.nut.pitch))
     lowest = min(min(run.nut_height - slope * far, run.level(far) - 0.5) for run, (_, far) in zip(over, at, strict=True))
-    height = max(LEAST_HEIGHT, math.floor(lowest * 10) / 10)
+    height = max(_least(layout, over), math.floor(lowest * 10) / 10)
     hole = SingleHole(id=feature_names(layout).numbered("retainer"), at=(round((min(xs) + max(xs)) / 2, 2), level), diameter=PILOT,
                       depth=min(DEEP, max(1.0, layout.blank.thickness - FLOOR)),
                       retainer=Retainer(height=height, width=round(max(xs) - min(xs) + 2 * BESIDE, 1)))
     return appended(layout, "holes", hole)
+
+
+def _least(layout: Headstock, over: list[Run]) -> float:
+    """How low a retainer holds strings at most, mm above the face in tenths: LEAST_HEIGHT, or so that the thickest has its air."""
+    return max(LEAST_HEIGHT, math.ceil((max(run.diameter for run in over) / 2 + layout.margins.string_air) * 10 - 1e-6) / 10)

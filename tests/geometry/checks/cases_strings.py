@@ -133,6 +133,9 @@ CASES = (
     Case("retainer-idle", _over_nut(16.0, 13.0, _holding(6.01)), None, NOTE, _over_nut(16.0, 13.0, _holding(6.0))),
     # Halfway the string runs 21 above the face.
     Case("retainer-idle", _over_nut(16.0, 13.0, _holding(0.0, 21.0)), None, NOTE, _over_nut(16.0, 13.0, _holding(0.0, 20.9))),
+    # The string's skin lies 0.5 below its middle.
+    Case("string-to-face", _over_nut(0.7, 13.0), 0.2, TIGHT, _over_nut(1.0, 13.0), between=("a", "face")),
+    Case("string-to-face", _over_nut(16.0, 13.0, _holding(3.0, 0.3)), -0.2, TIGHT, _over_nut(16.0, 13.0, _holding(3.0, 1.0)), between=("r", "face")),
     # The screw's pilot is 2 wide, the string 1.
     Case("string-to-screw", _over_nut(16.0, 13.0, _holding(1.7)), 0.2, TIGHT, _over_nut(16.0, 13.0, _holding(2.0)), between=("r", "a")),
     Case("string-to-screw", _over_nut(16.0, 13.0, _holding(-1.0)), -0.5, SPOILS, _over_nut(16.0, 13.0, _holding(-2.0)), between=("r", "a")),

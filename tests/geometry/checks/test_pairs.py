@@ -24,6 +24,7 @@
 | glue line through a hole | `glue-line`, `glue-line-crossed` |
 | pin and anything | `…-to-locating-pin` with every other sort, slot and outline; `pin-to-blank` |
 | string and post | `string-to-post` |
+| string and face | `string-to-face` |
 | string and the screw of a retainer | `string-to-screw` |
 | string and string | `string-to-string` |
 | string and the wood at the nut line | `string-off-wood` |

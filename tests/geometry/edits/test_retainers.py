@@ -77,6 +77,7 @@ def test_a_hole_takes_a_retainer_and_gives_it_back():
 def test_over_a_low_nut_none_is_set_where_one_is_already(height):
     """1 mm above the face is the least: 15 mm from the nut, the nearest, that is 3.8 degrees below 2 mm and 11.3 below 4 mm."""
     layout, places = replace(flat(), nut=replace(flat().nut, height=height), pins=()), []
+    layout = replace(layout, strings=tuple(replace(one, diameter=0.8) for one in layout.strings))
     with pytest.raises(GeometryError, match="none wants a retainer" if height == 4.0 else "as low as one holds it"):
         for _ in range(9):
             before, layout = bends(layout), add_retainer(layout)
@@ -104,6 +105,13 @@ def test_between_strings_of_a_pair_there_is_no_room_for_a_screw():
             assert run.post[1] < hole.at[1] or abs(x - hole.at[0]) > 1.0 + run.diameter / 2
         assert min(bends(layout).values()) >= before
     assert not [snag for snag in check(layout).snags if snag.kind == "string-to-screw"]
+
+
+def test_a_thick_string_is_held_no_lower_than_its_air():
+    """A string of 2.4 mm with 0.5 mm of air below it runs 1.7 above the face."""
+    layout = replace(flat(), nut=replace(flat().nut, height=2.0))
+    layout = replace(layout, strings=tuple(replace(one, diameter=2.4) for one in layout.strings))
+    assert add_retainer(layout).holes[0].retainer.height == 1.7
 
 
 def test_a_string_alone_gets_its_screw_beside_it():
