@@ -11,3 +11,7 @@ class FormatError(ValueError):
 
 class Unconfirmed(FormatError):
     """A file whose new bytes are in place, while the disk did not confirm that a loss of power leaves them there."""
+
+
+class StaysAsItIs(FormatError):
+    """A file that may be sound, but cannot be read now, or is of a newer program: nobody sets it aside or writes over it."""

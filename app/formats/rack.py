@@ -13,7 +13,7 @@ from typing import Literal
 import msgspec
 import platformdirs
 
-from app.formats.errors import FormatError
+from app.formats.errors import FormatError, StaysAsItIs
 from app.formats.reading import read_bytes
 from app.formats.saving import save_bytes
 from app.formats.tidy_json import tidy
@@ -59,14 +59,15 @@ def load_rack(path: Path | None = None, unit: Literal["mm", "inch"] = "mm") -> R
 
 
 def kept_rack(path: Path | None = None) -> Rack | None:
-    """The maker's rack, None while none has been saved. FormatError when a file is there and cannot be used."""
+    """The maker's rack, None while none has been saved. FormatError when a file is there and cannot be used; StaysAsItIs when it
+    may well be another time, or by a newer program."""
     path = rack_path() if path is None else Path(path)
     try:
         data = read_bytes(path, LARGEST_BYTES)
-    except FileNotFoundError:
+    except (FileNotFoundError, NotADirectoryError):
         return None
     except OSError as error:
-        raise FormatError(say("Your rack in {path} cannot be read: {strerror}.",
+        raise StaysAsItIs(say("Your rack in {path} cannot be read: {strerror}.",
                               path=path, strerror=error.strerror or error)) from error
     return decode_rack(data, str(path))
 
@@ -74,10 +75,12 @@ def kept_rack(path: Path | None = None) -> Rack | None:
 def save_rack(rack: Rack, path: Path | None = None) -> None:
     """Keep the rack for this maker, whole or not at all; the settings folder is made when it is missing.
 
-    FormatError when the rack has an id twice or the place cannot be written.
+    FormatError when the rack has an id twice, the place cannot be written, or a file is there that cannot be used: it is
+    never replaced.
     """
     path = rack_path() if path is None else Path(path)
     data = encode_rack(rack)
+    kept_rack(path)
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
     except OSError as error:

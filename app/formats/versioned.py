@@ -10,7 +10,7 @@ from typing import TypeVar
 
 import msgspec
 
-from app.formats.errors import FormatError
+from app.formats.errors import FormatError, StaysAsItIs
 from app.formats.strict_json import LATEST, UNREADABLE, plain, read_strict, sentence
 from geometry.errors import GeometryError
 
@@ -39,7 +39,7 @@ def read_versioned(data: bytes, kind: type[Record], field: str, newest: int, lar
                    made: Callable[[Record], Made]) -> Made:
     """What `made` makes of the record in a file's bytes, of which `field` holds the version.
 
-    FormatError with one sentence otherwise, a GeometryError of `made` among them.
+    FormatError with one sentence otherwise, a GeometryError of `made` among them; StaysAsItIs for a newer version.
     """
     if not data.strip():
         raise FormatError(says.empty())
@@ -55,7 +55,7 @@ def read_versioned(data: bytes, kind: type[Record], field: str, newest: int, lar
     if not 1 <= version < LATEST:
         raise FormatError(says.damaged())
     if version > newest:
-        raise FormatError(says.newer(version))
+        raise StaysAsItIs(says.newer(version))
     try:
         return made(read_strict(data, kind))
     except UNREADABLE as error:

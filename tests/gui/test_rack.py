@@ -1,9 +1,12 @@
 """The rack in the Router stage: typed into, moved between layout and maker, and what the plan makes of it."""
 
+import errno
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from app.formats import rack as racks
 from app.formats.errors import FormatError
 from app.formats.rack import load_rack, save_rack
 from app.panels.forms.fields import LengthField
@@ -200,6 +203,34 @@ def test_a_broken_rack_file_is_set_aside_and_said_so(bench, room, path, told):
     assert "set aside as rack-unreadable-1.json" in text and not path.exists()
     assert "wide" in path.with_name("rack-unreadable-1.json").read_text()
     assert room.rack.view.rack == RACK
+
+
+def hidden(path, monkeypatch):
+    """The disk does not give the file out, to nobody: what a missing right does to all but the superuser."""
+    def refuse(*asked):
+        raise PermissionError(errno.EACCES, "Permission denied")
+    monkeypatch.setattr(racks, "read_bytes", refuse)
+
+
+def newer(path, monkeypatch):
+    path.write_text('{"pegwright_rack": 2}')
+
+
+@pytest.mark.parametrize(("spoil", "why"), [(hidden, "cannot be read"), (newer, "Update Pegwright")])
+def test_a_rack_file_that_may_be_sound_stays_and_nothing_is_kept_in_its_place(bench, room, path, told, monkeypatch, spoil, why):
+    save_rack(RACK_INCH, path)
+    with monkeypatch.context() as fault:
+        spoil(path, fault)
+        kept = path.read_bytes()
+        view = room.rack.view
+        whose(view, 1)
+        assert len(told) == 1 and why in told[0][1] and "not kept" in told[0][1] and view.rack == RACK
+        choose(view, "8 straight")
+        type_into(view.form, "Cutting length", "22")
+        whose(view, 0)
+        press(view.buttons["keep"])
+        assert [title for title, _ in told[1:]] == ["Your rack was not kept"] * 2
+        assert path.read_bytes() == kept and list(path.parent.glob("*unreadable*")) == []
 
 
 def test_export_and_import(bench, room, tmp_path, monkeypatch, told):

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
-from app.formats.errors import FormatError
+from app.formats.errors import FormatError, StaysAsItIs
 from app.formats.rack import (
     LARGEST_BYTES,
     decode_rack,
@@ -48,6 +48,8 @@ class RackDesk(QObject):
         self._seen: tuple[str | None, str] = (None, "")
         """fingerprint of the file that `_mine` was read from or written to, None without one, and the unit it was asked for in"""
         self._before: list[Rack] = []
+        self._stays = ""
+        """why the file cannot be used now, when it stays as it is"""
         self.view = RackView(window.unit)
         self.view.edited.connect(self._edited)
         self.view.refused.connect(window.foot.refuse)
@@ -63,14 +65,15 @@ class RackDesk(QObject):
             says = say("Saved with the layout, so that it opens the same anywhere. Plans are made with this rack.")
             self.view.show_rack(layout.rack, says, extra, False)
         else:
-            says = say("Kept for you in {path}. Layouts hold copies of their own.", path=self._path)
-            self.view.show_rack(self.mine(), says, [], bool(self._before))
+            mine = self.mine()
+            says = self._stays or say("Kept for you in {path}. Layouts hold copies of their own.", path=self._path)
+            self.view.show_rack(mine, says, [], bool(self._before))
 
     def mine(self) -> Rack:
         """The maker's own rack as it is kept now, the starting one in his unit while none is.
 
-        Another window may have written it: then there is nothing to take back here. A file that cannot be used is set aside
-        and said so.
+        Another window may have written it: then there is nothing to take back here. A damaged file is set aside and said so;
+        one that may be sound is left, and nothing is kept in its place.
         """
         unit = "mm" if self._window.unit == "mm" else "inch"
         seen = (fingerprint_of(self._path), unit)
@@ -78,8 +81,13 @@ class RackDesk(QObject):
             if seen[0] != self._seen[0]:
                 self._before = []
             self._seen = seen
+            self._stays = ""
             try:
                 self._mine = load_rack(self._path, unit)
+            except StaysAsItIs as error:
+                self._mine, self._stays = starting_rack(unit), str(error)
+                self._tell(say("Your rack could not be read"),
+                           say("{error} A starting rack is shown meanwhile; what you change in it is not kept.", error=error))
             except FormatError as error:
                 self._mine = starting_rack(unit)
                 self._tell(say("Your rack could not be read"), f"{error} {self._aside()}")
