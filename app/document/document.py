@@ -14,7 +14,7 @@ from PySide6.QtCore import QObject, Signal
 from app.document.book_record import BookRecord
 from app.document.history import History
 from app.formats import headstock
-from app.formats.errors import Unconfirmed
+from app.formats.errors import FormatError, Unconfirmed
 from app.formats.reading import Known, unasked
 from app.formats.saving import fingerprint
 from geometry.checks import CheckResult, LiveCheck
@@ -51,6 +51,10 @@ class Document(QObject):
         self.path = path
         self._known: Known | None = None
         self._seen: str | bytes | None = None
+        self._tried: tuple[str, ...] = ()
+        """fingerprints of what could not be written to the file at `path`, as far as was known: it may yet have landed there"""
+        self._going: Known | None = None
+        """the file that it is being written to"""
         self.opened = 0
         """how many layouts took the place of the one before: what belongs to one of them alone is told by it"""
 
@@ -110,7 +114,11 @@ class Document(QObject):
         """Whether something else has written the file since it was read or saved here."""
         from app.document.writing import changed  # here, as in `save`: a start writes nothing
 
-        return self.path is not None and changed(self.path, self.seen)
+        return self.path is not None and changed(self.path, self.seen, self._tried)
+
+    def holds(self, file: Known) -> bool:
+        """Whether this file is open here, or is being written from here, as far as is known of it without asking the disk."""
+        return any(own is not None and own.same(file) for own in (self.known, self._going))
 
     @property
     def history(self) -> History:
@@ -209,7 +217,7 @@ class Document(QObject):
         self._record = BookRecord()
         self._saved = layout
         self._preview = None
-        self.path, self.known, self.seen = path, known, seen
+        self.path, self.known, self.seen, self._tried = path, known, seen, ()
         self.hold(())
         self._refresh(result)
         self.history_changed.emit()
@@ -221,32 +229,39 @@ class Document(QObject):
         self._saved = None
         self.file_changed.emit()
 
-    def save(self, path: Path, over: bool = True, doing: Callable[[Callable[[], Written]], Written] = lambda work: work()) -> Written:
-        """Write the layout of record by `doing`, which may do the work in a thread; what came of it.
+    def save(self, path: Path, over: bool = True, doing: Callable[[Callable[[], Written]], Written] = lambda work: work(),
+             known: Known | None = None) -> Written:
+        """Write the layout of record by `doing`, which may do the work in a thread; what came of it. `known` is what the disk knows
+        of the name, where it was asked.
 
         FormatError when it cannot be written; the layout stays as it is, and unsaved. So it does when it is written
         Unconfirmed, but then what the open file holds is known to be from here. Without `over` ChangedElsewhere when another
-        program has written the open file meanwhile.
+        program has written the open file meanwhile: what could not be written from here and landed there yet is none of another's.
         """
         from app.document.writing import written
 
         layout = self.layout
         mine = None if over or self.path is None else self.known
+        self._going = known or unasked(path)
         try:
-            done = doing(partial(written, layout, path, mine, self.seen))
-        except Unconfirmed:
+            done = doing(partial(written, layout, path, mine, self.seen, self._tried))
+        except FormatError as error:
             if self.path is not None and unasked(path).same(self.known):
-                self.seen = fingerprint(headstock.encode(layout))
-                self.file_changed.emit()
+                self._tried = (*self._tried, fingerprint(headstock.encode(layout)))
+                if isinstance(error, Unconfirmed):
+                    self.seen = self._tried[-1]
+                    self.file_changed.emit()
             raise
+        finally:
+            self._going = None
         self._saved = layout
-        self.path, self.known, self.seen = path, done.known, done.seen
+        self.path, self.known, self.seen, self._tried = path, done.known, done.seen, ()
         self.file_changed.emit()
         return done
 
     def take(self, name: str, layout: Headstock, seen: str | bytes, known: Known | None = None) -> None:
         """Make what the file holds now the next step of the history: nothing is unsaved, and one undo is mine again."""
-        self._saved, self.seen, self.known = layout, seen, known
+        self._saved, self.seen, self.known, self._tried = layout, seen, known, ()
         self.apply(name, layout)
         self.file_changed.emit()
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from pathlib import Path
 
 from msgspec import Struct
@@ -31,15 +31,15 @@ class Written(Struct, frozen=True):
     """other names of the file that was there, which keep what was in it"""
 
 
-def written(layout: Headstock, path: Path, mine: Known | None = None, seen: str | None = None,
+def written(layout: Headstock, path: Path, mine: Known | None = None, seen: str | None = None, tried: Collection[str] = (),
             go_on: Callable[[], None] = lambda: None) -> Written:
     """Write a layout under that name.
 
     ChangedElsewhere when that is the file `mine`, which had the fingerprint `seen` when this program had to do with it last,
-    and has another now. FormatError and Unconfirmed as for `headstock.write`. `go_on` may raise: nothing is then touched.
+    and now has neither that nor one of what this program has `tried` to write there since. FormatError and Unconfirmed as for `headstock.write`. `go_on` may raise: nothing is then touched.
     """
     path = Path(path)
-    if mine is not None and known(path).same(mine) and changed(path, seen):
+    if mine is not None and known(path).same(mine) and changed(path, seen, tried):
         raise ChangedElsewhere
     others = other_names(path)
     kept = headstock.write(layout, path, go_on)
@@ -47,6 +47,6 @@ def written(layout: Headstock, path: Path, mine: Known | None = None, seen: str 
     return Written(layout, path, known(path), fingerprint(headstock.encode(layout)), kept, others)
 
 
-def changed(path: Path, seen: str | None) -> bool:
-    """Whether a file is there that has another fingerprint; without one that is not known."""
-    return seen is not None and fingerprint_of(path) not in (None, seen)
+def changed(path: Path, seen: str | None, tried: Collection[str] = ()) -> bool:
+    """Whether a file is there that has none of these fingerprints; without the first that is not known."""
+    return seen is not None and fingerprint_of(path) not in (None, seen, *tried)

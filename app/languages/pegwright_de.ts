@@ -13992,6 +13992,10 @@
         <translation>{end} von {slot}</translation>
     </message>
     <message>
+        <source>{error} A starting rack is shown meanwhile; what you change in it is not kept.</source>
+        <translation>{error} Solange wird ein Anfangsbestand gezeigt; was Sie darin ändern, wird nicht behalten.</translation>
+    </message>
+    <message>
         <source>{far} apart in the wood</source>
         <translation>{far} auseinander im Holz</translation>
     </message>

@@ -163,23 +163,23 @@ class Files:
                 "{name} is open in another window. Close it there first, or save this one under another name.",
                 name=path.name))
             return False
-        return self._write(path)
+        return self._write(path, known=known)
 
-    def _write(self, path: Path, over: bool = False) -> bool:
-        """`over`: also where another program has written what is open here."""
+    def _write(self, path: Path, over: bool = False, known: Known | None = None) -> bool:
+        """`over`: also where another program has written what is open here. `known` as for `Document.save`."""
         from app.document.writing import ChangedElsewhere
         from app.window.background.disk import NotWaitedFor
 
         try:
-            done = self._document.save(path, over, partial(self._beside, path))
+            done = self._document.save(path, over, partial(self._beside, path), known)
         except ChangedElsewhere:
             answer = ask.changed_elsewhere(self._window, path.name)
             if answer == "theirs":
                 self._take_theirs(path)
-            return answer == "mine" and self._write(path, True) or answer == "elsewhere" and self.save_as()
+            return answer == "mine" and self._write(path, True, known) or answer == "elsewhere" and self.save_as()
         except FormatError as error:
             answer = ask.not_saved(self._window, str(error), not isinstance(error, Unconfirmed | NotWaitedFor))
-            return answer == "again" and self._write(path, over) or answer == "elsewhere" and self.save_as()
+            return answer == "again" and self._write(path, over, known) or answer == "elsewhere" and self.save_as()
         if not done.kept:
             ask.tell(self._window, say("Saved"), say("The layout is saved; the version before it could "
                                                                  "not be kept beside it."))
@@ -211,7 +211,7 @@ class Files:
         if other is None or other is self._window:
             return False
         self._others.front(other)
-        other.say(say("{name} is open in this window already.", name=other.document.path.name))
+        other.say(say("{name} is open in this window already.", name=Path(file.name if isinstance(file, Known) else file).name))
         return True
 
 

@@ -7,46 +7,74 @@ from collections.abc import Iterable
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
-from app.window.background.errand import Errand, raised
+from app.threads.background import Background
+from app.window.background.errand import raised
+
+LATE_MS = 500
+"""After so long without an answer the next file is asked for too: one on a drive that has gone keeps none of the others."""
 
 
 class There(QObject):
-    """Looks for one list of files at a time, in the end for the last that was asked for."""
+    """Looks for one list of files at a time, in the end for the last that was asked for. Each is asked for in a thread of its own,
+    when the one before has answered or is late."""
 
     told = Signal(object)
-    """those of the last list that are not there, a frozenset of paths"""
+    """those of the list that are known not to be there, a frozenset of paths: as often as that changes, and when all have answered"""
 
     def __init__(self, parent: QObject) -> None:
         super().__init__(parent)
         self._wanted: tuple[Path, ...] = ()
-        self._asked: tuple[Path, ...] = ()
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(raised)
-        self.errand.ended.connect(self._ended)
+        self._left: list[Path] = []
+        """those of them that are yet to be asked for"""
+        self._asked: dict[Path, Background] = {}
+        """those that have not answered; some may be of an earlier list"""
+        self._missing: frozenset[Path] = frozenset()
+        self._late = QTimer(self)
+        self._late.setSingleShot(True)
+        self._late.setInterval(LATE_MS)
+        self._late.timeout.connect(self._next)
 
     def look(self, files: Iterable[Path]) -> None:
         """Look whether these are there; `told` brings what came of it."""
         self._wanted = tuple(files)
-        if self._wanted and self.errand.free:
-            self._asked = self._wanted
-            self.errand.start(partial(_missing, self._asked))
+        self._left = [file for file in dict.fromkeys(self._wanted) if file not in self._asked]
+        self._missing &= frozenset(self._wanted)
+        if not self._late.isActive():
+            self._next()
 
     def end(self) -> None:
         """The window goes."""
-        self.errand.leave()
+        self._left = []
+        self._late.stop()
+        for thread in self._asked.values():
+            thread.leave()
+        self._asked = {}
 
-    def _answered(self, missing: frozenset[Path]) -> None:
-        if self._asked == self._wanted:
-            self.told.emit(missing)
+    # ---- inside ---------------------------------------------------------
+    def _next(self) -> None:
+        if self._left:
+            file = self._left.pop(0)
+            thread = self._asked[file] = Background(partial(_looked, file), self)
+            thread.answered.connect(self._answered)
+            thread.failed.connect(raised)
+            thread.start()
+            self._late.start()
 
-    def _ended(self) -> None:
-        if self._asked != self._wanted:
-            self.look(self._wanted)
+    def _answered(self, answer: tuple[Path, bool]) -> None:
+        file, there = answer
+        if self._asked.pop(file, None) is None:
+            return  # on its way when the window went
+        before = self._missing
+        if file in self._wanted:
+            self._missing = before - {file} if there else before | {file}
+        if self._missing != before or not self._left and self._asked.keys().isdisjoint(self._wanted):
+            self.told.emit(self._missing)
+        self._late.stop()
+        self._next()
 
 
-def _missing(files: Iterable[Path]) -> frozenset[Path]:
+def _looked(file: Path) -> tuple[Path, bool]:
     """In the thread."""
-    return frozenset(file for file in files if not os.path.exists(file))
+    return file, os.path.exists(file)

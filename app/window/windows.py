@@ -52,9 +52,9 @@ class Windows(QObject):
         return self._all[-1] if self._all else None
 
     def holding(self, file: Path | Known) -> MainWindow | None:
-        """The window in which this file is open, as far as its names or what is known of it tell; no disk is asked."""
+        """The window in which this file is open or from which it is being written, as far as its names or what is known of it tell; no disk is asked."""
         file = file if isinstance(file, Known) else unasked(file)
-        return next((window for window in self._all if window.document.known is not None and window.document.known.same(file)), None)
+        return next((window for window in self._all if window.document.holds(file)), None)
 
     def add(self, window: MainWindow) -> None:
         """A window is being made."""

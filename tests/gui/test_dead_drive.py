@@ -11,7 +11,8 @@ from pathlib import Path
 
 import pytest
 from msgspec.structs import replace
-from PySide6.QtCore import QEventLoop, QTimer
+from PySide6.QtCore import QEventLoop, Qt, QTimer
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QPushButton, QWidget
 
 import app.window as program
@@ -106,6 +107,67 @@ def test_a_window_closes_at_once_while_the_drive_is_asked_what_is_there(bench, d
     bench.window.document.replace(bench.layout, None)
     assert bench.window.close() and not running(bench.window) and left()
     assert drive.blamed == []
+
+
+def test_a_drive_that_has_gone_keeps_no_other_file_from_being_told_of(bench, drive, tmp_path):
+    gone = [drive.place / f"{n}.headstock.json" for n in range(2)]
+    here, missing = tmp_path / "here.headstock.json", tmp_path / "missing.headstock.json"
+    here.write_text("")
+    bench.window.files._settings.setValue("recent", [str(path) for path in (*gone, here, missing)])
+    drive.gone = True
+    menu = bench.window.recent_menu
+    menu.fill()
+    texts = lambda: [action.text() for action in menu._menu.actions()][:4]  # noqa: E731
+    until(lambda: "missing.headstock.json – not there now" in texts())
+    assert texts()[:3] == ["0.headstock.json", "1.headstock.json", "here.headstock.json"], "nothing is known of the drive"
+    menu.fill()
+    assert len(running(menu.there)) <= 3, "what has not answered is not asked again"
+    drive.comes_back()
+    until(lambda: sum("not there" in text for text in texts()) == 3)
+    assert drive.blamed == []
+
+
+def test_enter_and_space_as_the_box_comes_do_not_give_the_drive_up(bench, drive, opened, monkeypatch):
+    monkeypatch.setattr(ask, "not_saved", lambda *_: "later")
+    pressed = []
+
+    def look() -> None:
+        box = QApplication.activeModalWidget()
+        if box is None or not box.isVisible():
+            QTimer.singleShot(20, bench.window, look)
+            return
+        for key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
+            QTest.keyClick(QApplication.focusWidget() or box, key)
+        pressed.append(box.isVisible())
+        QTest.keyClick(box, Qt.Key.Key_Tab)
+        QTest.keyClick(next(below(box, QPushButton)), Qt.Key.Key_Space)
+    QTimer.singleShot(0, bench.window, look)
+    assert not bench.window.files.save()
+    assert pressed == [True], "the box stays, and its button is there for who goes to it"
+
+
+def test_what_was_given_up_and_landed_after_all_is_not_taken_for_another_s(bench, drive, opened, monkeypatch):
+    drive.gone = False
+    held, real = threading.Event(), saving._rename
+
+    def slow(part, target, data):
+        held.wait()
+        real(part, target, data)
+    monkeypatch.setattr(saving, "_rename", slow)
+    monkeypatch.setattr(ask, "not_saved", lambda *_: "later")
+    not_waited_for(bench.window)
+    assert not bench.window.files.save()
+    held.set()
+    until(lambda: not left())
+    assert headstock.read(opened).name == "second", "it was given up in the very renaming"
+    bench.window.document.apply("Rename", replace(bench.layout, name="third"))
+    monkeypatch.setattr(ask, "changed_elsewhere", lambda *_: pytest.fail("it was written from here"))
+    assert bench.window.files.save()
+    headstock.write(replace(bench.layout, name="theirs"), opened)
+    asked = []
+    monkeypatch.setattr(ask, "changed_elsewhere", lambda *_: asked.append(True) or "later")
+    bench.window.document.apply("Rename", replace(bench.layout, name="fourth"))
+    assert not bench.window.files.save() and asked == [True]
 
 
 def test_saving_can_be_given_up_and_the_window_then_closes(bench, drive, opened, monkeypatch):

@@ -46,6 +46,28 @@ def test_a_full_disk_keeps_the_work_and_offers_another_place(bench, opened, tmp_
     assert bench.window.document.path == other and not bench.window.document.unsaved
 
 
+def test_two_windows_do_not_save_under_one_new_name_at_once(bench, tmp_path, monkeypatch):
+    """While the first writes to a slow drive, the second asks for the same place, by another name of its folder."""
+    link = tmp_path / "link"
+    link.symlink_to(tmp_path)
+    names, told, window = [tmp_path / "head", link / "head"], [], bench.window
+    other = window.windows.new(replace(demo(), name="second"))
+    monkeypatch.setattr(ask, "save_file", lambda *_: names.pop(0))
+    monkeypatch.setattr(ask, "warn", lambda _, title, text: told.append((title, text)))
+    beside, meanwhile = window.files._beside, []
+
+    def slow(path, work):
+        meanwhile.append(other.files.save_as())
+        return beside(path, work)
+    monkeypatch.setattr(window.files, "_beside", slow)
+    rename(bench, "first")
+    assert window.files.save_as() and meanwhile == [False]
+    assert told[0][0] == "Not saved there" and other.document.unsaved is False and other.document.path is None
+    assert headstock.read(tmp_path / "head.headstock.json").name == "first"
+    assert not other.document.holds(known(tmp_path / "head.headstock.json"))
+    other.close()
+
+
 def test_not_now_leaves_the_work_unsaved_and_the_window_open(bench, opened, monkeypatch):
     rename(bench, "second")
     opened.unlink()

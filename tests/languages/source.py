@@ -10,6 +10,7 @@ from xml.sax.saxutils import escape, unescape
 
 import PySide6
 
+from app.formats.saving import save_bytes
 from app.languages.catalogue import CONTEXT, compiled_file, source_file
 from tests.languages.collect import Message
 
@@ -45,9 +46,14 @@ def text(code: str, wanted: Iterable[Message], translated: dict[Message, str]) -
 
 
 def write(code: str, wanted: Iterable[Message], translated: dict[Message, str]) -> None:
-    """Write the source and compile it."""
-    source_file(code).write_text(text(code, wanted, translated), encoding="utf-8", newline="\n")
-    compile_to(code, compiled_file(code))
+    """Write the source and compile it; whoever is broken off leaves either as it was."""
+    save_bytes(source_file(code), text(code, wanted, translated).encode())
+    part = compiled_file(code).with_suffix(".part")
+    try:
+        compile_to(code, part)
+        part.replace(compiled_file(code))
+    finally:
+        part.unlink(missing_ok=True)
 
 
 def compile_to(code: str, target: Path) -> None:

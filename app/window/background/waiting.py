@@ -129,7 +129,7 @@ class Waiting(QObject):
         self.over()
 
     def _show(self) -> None:
-        from PySide6.QtWidgets import QProgressBar, QProgressDialog  # here: a start waits for nothing that is told of
+        from PySide6.QtWidgets import QProgressBar, QProgressDialog, QPushButton  # here: no start waits
 
         self._box = box = QProgressDialog(plain(self._words), self._stops, 0, 0, self.asker)
         bar = QProgressBar(box)
@@ -138,6 +138,9 @@ class Waiting(QObject):
         box.setBar(bar)
         if not self._stops:
             box.setCancelButton(None)
+        for button in box.findChildren(QPushButton):
+            button.setAutoDefault(False)
+        box.setFocus()  # Enter and Space meant for what the hand was at as the box came press nothing; Tab leads to the button
         box.setWindowModality(Qt.WindowModality.WindowModal)
         box.setAutoReset(False)
         box.canceled.connect(self._stop)
