@@ -131,15 +131,15 @@ class Waiting(QObject):
     def _show(self) -> None:
         from PySide6.QtWidgets import QProgressBar, QProgressDialog, QPushButton  # here: no start waits
 
-        self._box = box = QProgressDialog(plain(self._words), self._stops, 0, 0, self.asker)
+        self._box = box = QProgressDialog(plain(self._words), "", 0, 0, self.asker)
         bar = QProgressBar(box)
         bar.setTextVisible(False)  # letters over both halves of a bar can be read on neither
         bar.setRange(0, 0)
         box.setBar(bar)
-        if not self._stops:
-            box.setCancelButton(None)
-        for button in box.findChildren(QPushButton):
+        button = QPushButton(self._stops, box) if self._stops else None
+        if button is not None:
             button.setAutoDefault(False)
+        box.setCancelButton(button)
         box.setFocus()  # Enter and Space meant for what the hand was at as the box came press nothing; Tab leads to the button
         box.setWindowModality(Qt.WindowModality.WindowModal)
         box.setAutoReset(False)
