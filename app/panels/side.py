@@ -13,14 +13,8 @@ from app.look.theme import Theme
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
-    from PySide6.QtWidgets import QSplitter
-
-    from app.panels.change_list import ChangeList
-    from app.panels.forms.tabs import Tabs
     from app.panels.side_inside import SideInside
-    from app.panels.snags.chance_page import ChanceLine, ChancePage
     from app.panels.snags.chance_words import Chances
-    from app.panels.snags.snag_list import SnagList
 
 WIDTH = 420
 """Width of the panel at 100 %, pixels."""
@@ -79,46 +73,6 @@ class SidePanel(QWidget):
             fill, self.fill = self.fill, None
             fill()
         return self._inside
-
-    @property
-    def upper(self) -> QWidget:
-        """What is held, or the panel of a stage."""
-        return self.inside.upper
-
-    @property
-    def lower(self) -> QWidget:
-        """The lists below it."""
-        return self.inside.lower
-
-    @property
-    def splitter(self) -> QSplitter:
-        """What divides the two."""
-        return self.inside
-
-    @property
-    def tabs(self) -> Tabs:
-        """The words that choose a list."""
-        return self.inside.tabs
-
-    @property
-    def snags(self) -> SnagList:
-        """The list of snags."""
-        return self.inside.snags
-
-    @property
-    def chances(self) -> ChancePage:
-        """The list of chances."""
-        return self.inside.chances
-
-    @property
-    def chance_line(self) -> ChanceLine:
-        """How likely the whole comes out."""
-        return self.inside.chance_line
-
-    @property
-    def changes(self) -> ChangeList:
-        """The list of changes."""
-        return self.inside.changes
 
     def make(self) -> None:
         """Make what stands in the panel and keep it hidden, to be filled before it is shown."""

@@ -28,7 +28,7 @@ class Changes(QObject):
         on = self._window.actions_["changes"].isChecked()
         self._window.side.inside.show_changes(on)
         if on:
-            self._window.side.changes.setFocus()
+            self._window.side.inside.changes.setFocus()
         else:
             self._window.canvas.view.setFocus()
 
@@ -58,7 +58,7 @@ class Changes(QObject):
         rows = [ChangeRow(number, words, "present" if number == history.at else "undone" if number > history.at else "past",
                           number in saved)
                 for number, words in enumerate([first, *history.names])]
-        self._window.side.changes.show_rows(tuple(rows))
+        self._window.side.inside.changes.show_rows(tuple(rows))
 
     def _shown(self, on: bool) -> None:
         self._window.actions_["changes"].setChecked(on)

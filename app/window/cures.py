@@ -190,7 +190,7 @@ class Cures(QObject):
         self._show()
 
     def _show(self) -> None:
-        self._window.side.snags.show_snags(tuple((self._settled | self._unsought).get(id(one), one) for one in self._search.result.snags))
+        self._window.side.inside.snags.show_snags(tuple((self._settled | self._unsought).get(id(one), one) for one in self._search.result.snags))
 
     def _ghost(self, snag: Snag | None) -> None:
         """Show where what would move comes to, while the button is pointed at."""

@@ -146,7 +146,7 @@ class Frame(QMainWindow):
     @property
     def parts(self) -> tuple[QWidget, ...]:
         """The parts of the window, as F6 leads through them."""
-        return (self.stages, self.tools, self.beside, self.side.upper, self.side.lower)
+        return (self.stages, self.tools, self.beside, self.side.inside.upper, self.side.inside.lower)
 
     # ---- what may be asked of the whole window -------------------------------
     def set_stage(self, stage: str) -> None:

@@ -203,7 +203,7 @@ def test_the_edge_of_the_window_under_the_hand_counts(bench, steps):
 
 
 def test_a_list_that_is_scrolled_counts(bench, steps, screen):
-    place = on(bench.window.side.snags)
+    place = on(bench.window.side.inside.snags)
     QTest.wheelEvent(screen, QPointF(place), QPoint(0, -120))
     until(lambda: steps)
 

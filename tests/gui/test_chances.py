@@ -31,13 +31,13 @@ def known(bench: Bench, qtbot) -> None:
 
 def test_the_panel_tells_what_the_simulation_says(beside, crowd: Bench, qtbot) -> None:
     side, watch = crowd.window.side, crowd.window.rooms.chances
-    assert side.chance_line.text == "Comes out sound: being worked out…"
+    assert side.inside.chance_line.text == "Comes out sound: being worked out…"
     beside.set()
     known(crowd, qtbot)
     found = simulate(crowd.layout, 10_000, 1)
     assert watch.chances.simulation == found
     assert found.sound == 1.0 and 0.1 < found.within < 0.11
-    assert side.chance_line.text == "Comes out sound: over 999 in 1,000 · every other margin kept: 10 in 100"
+    assert side.inside.chance_line.text == "Comes out sound: over 999 in 1,000 · every other margin kept: 10 in 100"
 
 
 def test_an_edit_cancels_what_runs_and_the_last_layout_counts(beside, crowd: Bench, qtbot) -> None:
@@ -56,16 +56,16 @@ def test_an_edit_cancels_what_runs_and_the_last_layout_counts(beside, crowd: Ben
     before = watch.chances.simulation
     crowd.window.commands.run("undo")
     assert not watch.chances.fresh and watch.chances.simulation is before
-    assert crowd.window.side.chance_line._words.objectName() == "dim"
+    assert crowd.window.side.inside.chance_line._words.objectName() == "dim"
 
 
 def test_a_click_on_a_card_holds_what_it_is_about(crowd: Bench, qtbot) -> None:
     known(crowd, qtbot)
     side = crowd.window.side
-    press(side.tabs.button(1))
+    press(side.inside.tabs.button(1))
     crowd.pump()
-    cards = side.chances.list
-    assert cards.isVisible() and not side.snags.isVisible()
+    cards = side.inside.chances.list
+    assert cards.isVisible() and not side.inside.snags.isVisible()
     first = crowd.window.rooms.chances.chances.simulation.clearances[0]
     words = cards.model().index(0, 0).data()
     assert words.startswith("Screw meets another. treble face 2 – treble side 2. Spoils the work: under 1 in 3,300")
@@ -77,8 +77,8 @@ def test_a_click_on_a_card_holds_what_it_is_about(crowd: Bench, qtbot) -> None:
     QTest.keyClick(cards, Qt.Key.Key_Down)
     second = crowd.window.rooms.chances.chances.simulation.clearances[1]
     assert crowd.window.document.held == second.between[:1]
-    press(side.tabs.button(0))
-    assert side.snags.isVisible()
+    press(side.inside.tabs.button(0))
+    assert side.inside.snags.isVisible()
 
 
 def test_a_key_rings_the_worst_places_of_the_layout_on_show_alone(crowd: Bench, qtbot) -> None:
@@ -139,17 +139,17 @@ def test_a_headstock_that_is_spoiled_as_drawn_is_not_called_sound(qtbot, tmp_pat
         bench.key(Qt.Key.Key_Down)
     assert any(s.grade == "spoils the work" for s in bench.window.document.result.snags)
     known(bench, qtbot)
-    assert bench.window.side.chance_line.text.startswith("Not sound as drawn: ")
+    assert bench.window.side.inside.chance_line.text.startswith("Not sound as drawn: ")
 
 
 def card(bench: Bench, row: int):
-    snags = bench.window.side.snags
+    snags = bench.window.side.inside.snags
     return snags.visualRect(snags.model().index(row, 0))
 
 
 def test_the_snag_in_hand_shows_its_chance_and_never_that_of_an_older_layout(beside, crowd: Bench, qtbot) -> None:
     side, watch = crowd.window.side, crowd.window.rooms.chances
-    snags, model = side.snags, side.snags.model()
+    snags, model = side.inside.snags, side.inside.snags.model()
     row, snag = next((i, s) for i, s in enumerate(crowd.window.document.result.snags) if s.kind == "screw-to-screw")
     snags.scrollTo(model.index(row, 0))
     low = card(crowd, row).height()
@@ -182,7 +182,7 @@ def test_a_snag_that_no_error_of_the_shop_changes_has_no_chance(qtbot, tmp_path)
     few = replace(crowded(), pins=())
     bench = Bench(qtbot, tmp_path, few)
     known(bench, qtbot)
-    snags = bench.window.side.snags
+    snags = bench.window.side.inside.snags
     row = next(i for i, s in enumerate(bench.window.document.result.snags) if s.kind == "few-pins")
     snags.scrollTo(snags.model().index(row, 0))
     low = card(bench, row).height()
@@ -196,7 +196,7 @@ def test_a_snag_that_no_error_of_the_shop_changes_has_no_chance(qtbot, tmp_path)
 def test_a_snag_of_a_ramp_shows_its_chance(qtbot, tmp_path, kind: str) -> None:
     bench = Bench(qtbot, tmp_path, below(Accuracy(), ramp=Ramp(length=52.5, depth=4.0, width=51.0)))
     known(bench, qtbot)
-    snags = bench.window.side.snags
+    snags = bench.window.side.inside.snags
     row = next(i for i, s in enumerate(bench.window.document.result.snags) if s.kind == kind)
     snags.scrollTo(snags.model().index(row, 0))
     QTest.mouseClick(snags.viewport(), Qt.MouseButton.LeftButton, pos=card(bench, row).center())

@@ -25,18 +25,18 @@ def steps(bench):
 
 
 def listed(bench):
-    return [(row.words, row.when) for row in bench.window.side.changes.rows]
+    return [(row.words, row.when) for row in bench.window.side.inside.changes.rows]
 
 
 def press(bench, number):
-    changes = bench.window.side.changes
+    changes = bench.window.side.inside.changes
     box = changes.visualRect(changes.model().index(number, 0))
     QTest.mouseClick(changes.viewport(), Qt.MouseButton.LeftButton, pos=box.center())
     bench.pump()
 
 
 def test_it_names_every_step_and_marks_the_present_one(bench, steps):
-    assert bench.window.side.changes.isVisible()
+    assert bench.window.side.inside.changes.isVisible()
     assert listed(bench) == [("The beginning", "past"), ("Call it first", "past"), ("Call it second", "past"),
                              ("Call it third", "present")]
 
@@ -60,7 +60,7 @@ def test_a_new_step_takes_the_undone_ones_away(bench, steps):
 
 
 def test_the_keyboard_goes_through_the_list(bench, steps):
-    changes = bench.window.side.changes
+    changes = bench.window.side.inside.changes
     assert changes.hasFocus()
     for key, number in ((Qt.Key.Key_Up, 2), (Qt.Key.Key_Up, 1), (Qt.Key.Key_Home, 0), (Qt.Key.Key_End, 3)):
         QTest.keyClick(changes, key)
@@ -70,17 +70,17 @@ def test_the_keyboard_goes_through_the_list(bench, steps):
 
 
 def test_the_saved_state_is_marked_whatever_the_job_book_holds(bench, steps, tmp_path):
-    assert not any(row.saved for row in bench.window.side.changes.rows), "there is no file yet"
+    assert not any(row.saved for row in bench.window.side.inside.changes.rows), "there is no file yet"
     press(bench, 2)
     bench.window.document.save(tmp_path / "head.headstock.json")
-    assert [row.saved for row in bench.window.side.changes.rows] == [False, False, True, False]
+    assert [row.saved for row in bench.window.side.inside.changes.rows] == [False, False, True, False]
     press(bench, 3)
     assert bench.window.document.unsaved
     bench.window.document.record("Note", lambda book: add_remark(book, Remark(piece="practice", text="Slower.")))
     press(bench, 2)
-    assert [row.saved for row in bench.window.side.changes.rows] == [False, False, True, False]
+    assert [row.saved for row in bench.window.side.inside.changes.rows] == [False, False, True, False]
     assert headstock.read(tmp_path / "head.headstock.json").name == "second"
-    index = bench.window.side.changes.model().index(2, 0)
+    index = bench.window.side.inside.changes.model().index(2, 0)
     assert index.data(Qt.ItemDataRole.AccessibleTextRole) == "Call it second, shown now, as saved"
     assert index.data(ROW).saved
 
@@ -97,11 +97,11 @@ def test_a_gesture_is_put_back_before_going(bench, steps):
 
 def test_it_stays_on_show_on_every_stage_and_goes_when_put_away(bench, steps):
     bench.window.set_stage("order")
-    assert bench.window.side.changes.isVisible()
+    assert bench.window.side.inside.changes.isVisible()
     bench.window.actions_["changes"].trigger()
-    assert not bench.window.side.changes.isVisible()
+    assert not bench.window.side.inside.changes.isVisible()
     bench.window.set_stage("tuners")
-    assert bench.window.side.snags.isVisible() and not bench.window.actions_["changes"].isChecked()
+    assert bench.window.side.inside.snags.isVisible() and not bench.window.actions_["changes"].isChecked()
 
 
 def test_another_layout_begins_another_list(bench, steps):

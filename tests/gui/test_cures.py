@@ -20,7 +20,7 @@ def _spoilt(bench, qtbot):
     assert any(snag.grade == "spoils the work" for snag in bench.window.document.result.snags)
     qtbot.waitUntil(lambda: bench.window.cures.settled)
     bench.pump()
-    snags = bench.window.side.snags
+    snags = bench.window.side.inside.snags
     for row in range(snags.model().rowCount()):
         index = snags.model().index(row)
         if snags.button_of(index) is not None:
@@ -31,12 +31,12 @@ def _spoilt(bench, qtbot):
 
 
 def _button(bench, index) -> QPoint:
-    return bench.window.side.snags.button_of(index).center().toPoint()
+    return bench.window.side.inside.snags.button_of(index).center().toPoint()
 
 
 def test_the_button_carries_the_cure_out_as_one_step(bench, qtbot):
     index = _spoilt(bench, qtbot)
-    snags, before = bench.window.side.snags, bench.layout
+    snags, before = bench.window.side.inside.snags, bench.layout
     snag = index.data(Qt.ItemDataRole.UserRole)
     QTest.mouseClick(snags.viewport(), Qt.MouseButton.LeftButton, pos=_button(bench, index))
     bench.pump()
@@ -49,7 +49,7 @@ def test_the_button_carries_the_cure_out_as_one_step(bench, qtbot):
 
 def test_a_cure_is_carried_out_after_something_was_written_into_the_job_book(bench, qtbot, monkeypatch):
     index = _spoilt(bench, qtbot)
-    snags, before = bench.window.side.snags, bench.layout
+    snags, before = bench.window.side.inside.snags, bench.layout
     monkeypatch.setattr(ask, "text", lambda *_: "look at this one")
     bench.window.commands.run("note")
     QTest.mouseClick(snags.viewport(), Qt.MouseButton.LeftButton, pos=_button(bench, index))
@@ -60,7 +60,7 @@ def test_a_cure_is_carried_out_after_something_was_written_into_the_job_book(ben
 
 def test_the_keyboard_reaches_the_cure(bench, qtbot):
     index = _spoilt(bench, qtbot)
-    snags, before = bench.window.side.snags, bench.layout
+    snags, before = bench.window.side.inside.snags, bench.layout
     snags.setCurrentIndex(index)
     QTest.keyClick(snags, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
     bench.pump()
@@ -70,7 +70,7 @@ def test_the_keyboard_reaches_the_cure(bench, qtbot):
 
 def test_pointing_at_the_button_shows_where_it_leads_and_changes_nothing(bench, qtbot):
     index = _spoilt(bench, qtbot)
-    snags, before = bench.window.side.snags, bench.window.document.shown
+    snags, before = bench.window.side.inside.snags, bench.window.document.shown
     QTest.mouseMove(snags.viewport(), _button(bench, index))
     bench.pump()
     assert bench.window.canvas._guides._marks["guides"]
@@ -84,7 +84,7 @@ def test_cures_are_said_in_the_makers_unit_and_never_before_they_are_tried(bench
     start = bench.inside("treble side 2")
     bench.press(start)
     bench.move_along(start, (start[0], start[1] - 9.0))
-    snags = bench.window.side.snags
+    snags = bench.window.side.inside.snags
     # The list is filled at an eye's pace while the hand is at work.
     qtbot.waitUntil(lambda: "Looking for a move" in snags.model().index(0).data())
     assert " mm" in snags.model().index(0).data()
@@ -114,7 +114,7 @@ def test_a_new_drag_stops_the_search(beside, bench, qtbot):
 
 def test_a_cure_pressed_with_something_in_hand_says_what_to_do_first(bench, qtbot):
     index = _spoilt(bench, qtbot)
-    snags, before = bench.window.side.snags, bench.layout
+    snags, before = bench.window.side.inside.snags, bench.layout
     bench.press(bench.inside("bass side 1"))
     bench.move(bench.inside("bass side 2"))
     assert bench.window.hand.busy
@@ -130,7 +130,7 @@ def _given_up(bench, qtbot) -> SnagList:
     bench.window.cures.patience = 0.0
     start = bench.inside("treble side 2")
     bench.drag(start, (start[0], start[1] - 9.0))
-    snags = bench.window.side.snags
+    snags = bench.window.side.inside.snags
     qtbot.waitUntil(lambda: bench.window.cures.settled and "choose this card" in snags.model().index(0).data())
     return snags
 
@@ -170,7 +170,7 @@ def test_a_search_that_takes_long_is_told_of_and_ends_on_stop(bench, qtbot, monk
     qtbot.waitUntil(lambda: cures.note is not None and cures.note.isVisible())
     assert re.search(r"0 of \d+ snags", cures.note.at.text())
     press(cures.note.button)
-    snags = bench.window.side.snags
+    snags = bench.window.side.inside.snags
     qtbot.waitUntil(lambda: cures.settled and "choose this card" in snags.model().index(0).data())
     assert cures.note.isHidden()
     hand_rests.append(True)

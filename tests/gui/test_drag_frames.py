@@ -54,7 +54,7 @@ def bench(qtbot, tmp_path):
 def paints(bench):
     canvas = bench.window.canvas
     return Paints(bench.window, canvas=bench.view.viewport(), top=canvas._top, left=canvas._left,
-                  snags=bench.window.side.snags.viewport(), tools=bench.window.tools, stages=bench.window.stages)
+                  snags=bench.window.side.inside.snags.viewport(), tools=bench.window.tools, stages=bench.window.stages)
 
 
 @pytest.mark.parametrize("by", [(0.0, 0.4), (-0.5, 0.7)], ids=["clear of others", "into others"])
@@ -85,7 +85,7 @@ def test_a_frame_paints_nothing_behind_the_drawing_and_lays_out_no_more_than_the
     window = bench.window
     behind = Paints(window, canvas=window.canvas, beside=window.beside, paper=window.paper, whole=window, side=window.side,
                     splitter=window.splitter)
-    asked = Laid(window, window=window, splitter=window.splitter, side=window.side, panel=window.side.splitter)
+    asked = Laid(window, window=window, splitter=window.splitter, side=window.side, panel=window.side.inside)
     x, y = bench.origin(TUNER)
     bench.press((x, y))
     bench.move_along((x, y), (x - 4, y + 6), 4)
@@ -132,7 +132,7 @@ def test_the_list_of_snags_follows_at_an_eyes_pace(bench, paints, qtbot):
     assert filled == [], "no beat without the event loop"
     until(lambda: filled and not bench.window.held_page._due.isActive())
     assert len(filled) <= 4
-    assert bench.window.side.snags.model().rowCount() == len(bench.window.document.result.snags)
+    assert bench.window.side.inside.snags.model().rowCount() == len(bench.window.document.result.snags)
     bench.window.hand.cancel()
     bench.pump()
 
@@ -167,7 +167,7 @@ def test_numbers_that_stand_side_by_side_are_of_one_step(bench):
 def test_a_snag_that_changes_alone_is_painted_alone(bench, paints):
     from msgspec.structs import replace
     snags = bench.window.document.result.snags
-    listed = bench.window.side.snags
+    listed = bench.window.side.inside.snags
     bench.pump()
     paints.clear()
     first = snags[0]

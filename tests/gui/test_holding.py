@@ -23,8 +23,8 @@ def few_trials(monkeypatch: pytest.MonkeyPatch) -> None:
 def opened(bench: Bench, qtbot):
     watch = bench.window.rooms.chances
     qtbot.waitUntil(lambda: watch.chances.fresh)
-    press(bench.window.side.tabs.button(1))
-    press(bench.window.side.chances.ask)
+    press(bench.window.side.inside.tabs.button(1))
+    press(bench.window.side.inside.chances.ask)
     dialog = watch.dialog
     assert dialog.isVisible()
     return dialog

@@ -98,13 +98,13 @@ def test_a_node_that_an_undo_has_taken_away_is_in_hand_no_longer(bench, window):
 
 
 def test_snags_one_after_the_other(bench, window):
-    rows = window.side.snags.model().rowCount()
+    rows = window.side.inside.snags.model().rowCount()
     bench.key(KEY.Key_S)
-    assert window.side.snags.currentIndex().row() == 0
+    assert window.side.inside.snags.currentIndex().row() == 0
     bench.key(KEY.Key_S, SHIFT)
-    assert window.side.snags.currentIndex().row() == rows - 1
+    assert window.side.inside.snags.currentIndex().row() == rows - 1
     window.actions_["next snag"].trigger()
-    assert window.side.snags.currentIndex().row() == 0 and window.document.held
+    assert window.side.inside.snags.currentIndex().row() == 0 and window.document.held
 
 
 def test_an_outline_is_drawn_by_typed_places_alone(bench, window):
@@ -246,8 +246,8 @@ def test_a_string_is_led_past_the_other_side_by_the_pen(bench, window):
 def test_letters_choose_the_edge_before_the_first_node_too(bench, window):
     window.set_stage("outline")
     window.set_tool("draw outline")
-    row = window.side.snags.currentIndex().row()
+    row = window.side.inside.snags.currentIndex().row()
     bench.text("a")
-    assert window.chooser.options.kind == "arc" and window.side.snags.currentIndex().row() == row
+    assert window.chooser.options.kind == "arc" and window.side.inside.snags.currentIndex().row() == row
     bench.text("s")
-    assert window.chooser.options.kind == "straight" and window.side.snags.currentIndex().row() == row
+    assert window.chooser.options.kind == "straight" and window.side.inside.snags.currentIndex().row() == row

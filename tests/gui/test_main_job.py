@@ -24,7 +24,7 @@ def test_dragging_a_side_tuner_brings_a_snag_and_escape_puts_everything_back(ben
     bench.move_along(start, (start[0], start[1] - 20))
     spoiled = [s for s in bench.window.document.result.snags if s.grade == "spoils the work"]
     assert spoiled and any("treble side 2" in s.between for s in spoiled)
-    snags, listed = bench.window.document.result.snags, bench.window.side.snags.model()
+    snags, listed = bench.window.document.result.snags, bench.window.side.inside.snags.model()
     rings = [(item.x(), item.y()) for item in bench.window.canvas._snags._items]
     assert rings == [snag.where[:2] for snag in snags], "in every frame"
     qtbot.waitUntil(lambda: listed.rowCount() == len(snags))
@@ -75,7 +75,7 @@ def test_clicking_a_snag_holds_what_it_is_about_and_goes_there(bench):
     start = bench.inside("treble side 2")
     bench.drag(start, (start[0], start[1] - 20))
     bench.window.document.hold(())
-    snags = bench.window.side.snags
+    snags = bench.window.side.inside.snags
     snags.clicked.emit(snags.model().index(0))
     worst = bench.window.document.result.snags[0]
     assert bench.window.document.held == worst.between[:1]
@@ -281,7 +281,7 @@ def test_every_snag_card_is_as_high_as_its_words(bench):
     from app.panels.snags.snag_card import FRAME, GAP, PAD
     snag = bench.window.document.result.snags[0]
     words = "abc de fghij klm " * 12
-    snags = bench.window.side.snags
+    snags = bench.window.side.inside.snags
     snags.show_snags(tuple(replace(snag, advice=words[:n].strip()) for n in range(20, 180)))
     bench.pump()
     for row in range(snags.model().rowCount()):
@@ -296,7 +296,7 @@ def test_every_snag_card_is_as_high_as_its_words(bench):
 def test_a_card_whose_words_grow_grows_with_them(bench):
     from msgspec.structs import replace
     snag = bench.window.document.result.snags[0]
-    snags = bench.window.side.snags
+    snags = bench.window.side.inside.snags
     snags.show_snags((replace(snag, advice="Short."),))
     bench.pump()
     before = snags.visualRect(snags.model().index(0)).height()

@@ -50,7 +50,7 @@ def test_every_action_says_what_it_does(bench):
 
 @pytest.mark.parametrize("grow, shrink, of", [("panel wider", "panel narrower", "splitter"), ("lists taller", "lists lower", "side")])
 def test_borders_are_moved_by_keys(bench, grow, shrink, of):
-    splitter = bench.window.splitter if of == "splitter" else bench.window.side.splitter
+    splitter = bench.window.splitter if of == "splitter" else bench.window.side.inside
     before = splitter.sizes()
     bench.window.actions_[grow].trigger()
     assert splitter.sizes()[1] == before[1] + 40

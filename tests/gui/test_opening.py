@@ -72,8 +72,8 @@ def test_what_a_resting_window_asks_for_waits_until_all_of_it_is_there(opened, q
 
 def test_whoever_asks_for_the_panel_has_it_at_once(opened, qtbot):
     opened.keyboard.snag()
-    assert filled(opened) and opened.side.snags.model().rowCount() == len(opened.document.result.snags)
-    assert opened.document.held and opened.side.snags.currentIndex().row() == 0
+    assert filled(opened) and opened.side.inside.snags.model().rowCount() == len(opened.document.result.snags)
+    assert opened.document.held and opened.side.inside.snags.currentIndex().row() == 0
 
 
 def test_what_was_told_before_is_shown_then(opened, qtbot):
@@ -100,13 +100,13 @@ def test_a_fault_in_one_part_of_the_panel_leaves_the_others_on_show(opened, qtbo
         qtbot.waitUntil(lambda: bool(faults))
     opened.held_page._parts = parts
     assert [str(fault) for _, fault, _ in faults] == ["broken"]
-    assert opened.side.inside.isVisible() and opened.side.inside._title.text() and opened.side.snags.model().rowCount()
+    assert opened.side.inside.isVisible() and opened.side.inside._title.text() and opened.side.inside.snags.model().rowCount()
 
 
 @pytest.mark.parametrize("steps", [1, 5, 12, 13])
 def test_whoever_asks_in_the_midst_of_it_has_all_of_it(opened, steps):
     for _ in range(steps):
         opened.opening._go()
-    assert opened.side.snags.model().rowCount() == len(opened.document.result.snags)
+    assert opened.side.inside.snags.model().rowCount() == len(opened.document.result.snags)
     assert filled(opened) and opened.side.inside._title.text()
     assert not opened.opening._next.isActive()

@@ -159,8 +159,8 @@ def test_a_space_goes_on_with_a_value_and_begins_none(bench):
 def test_space_that_is_let_go_elsewhere_is_no_longer_down(bench):
     bench.view.setFocus()
     QTest.keyPress(bench.view, Qt.Key.Key_Space)
-    bench.window.side.snags.setFocus()
-    QTest.keyRelease(bench.window.side.snags, Qt.Key.Key_Space)
+    bench.window.side.inside.snags.setFocus()
+    QTest.keyRelease(bench.window.side.inside.snags, Qt.Key.Key_Space)
     assert shape(bench) == ARROW
     x, y = bench.origin(TUNER)
     bench.press((x, y))

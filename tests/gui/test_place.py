@@ -53,9 +53,9 @@ def test_size_division_and_stage_come_back(qtbot, tmp_path):
     screen = first.screen().availableGeometry()
     first.setGeometry(QRect(screen.topLeft() + QPoint(20, 30), screen.size() * 0.9))
     first.splitter.setSizes([400, 380])
-    first.side.splitter.setSizes([300, 500])
+    first.side.inside.setSizes([300, 500])
     qtbot.wait(1)
-    sizes, below = first.splitter.sizes(), first.side.splitter.sizes()
+    sizes, below = first.splitter.sizes(), first.side.inside.sizes()
     first.set_stage("sheets")
     assert first.close()
     settings.sync()
@@ -66,7 +66,7 @@ def test_size_division_and_stage_come_back(qtbot, tmp_path):
     second.set_stage(place.kept_stage(settings))
     assert second.stage == "sheets"
     second.set_stage("tuners")
-    assert second.side.splitter.sizes() == below
+    assert second.side.inside.sizes() == below
 
 
 def test_a_place_kept_from_a_screen_that_is_gone_is_mended(qtbot, tmp_path):

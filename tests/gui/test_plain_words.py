@@ -61,7 +61,7 @@ def test_words_of_a_layout_are_words_on_every_stage(bench):
     window.document.apply(PLANTED, replace(layout, about="other"))
     window.actions_["changes"].trigger()
     bench.pump()
-    steps = window.side.changes.model()
+    steps = window.side.inside.changes.model()
     tips = [steps.index(row).data(Qt.ItemDataRole.ToolTipRole) for row in range(steps.rowCount())]
     assert any("planted" in tip for tip in tips) and not any(markup(tip) for tip in tips)
     assert taken_for_markup() == []

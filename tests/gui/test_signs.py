@@ -80,9 +80,9 @@ def test_undo_and_redo_stand_at_the_end_of_the_menu_bar(bench):
     press(buttons["redo"])
     assert bench.layout is not before
     press(buttons["changes"])
-    assert bench.window.side.changes.isVisible() and buttons["changes"].isChecked()
+    assert bench.window.side.inside.changes.isVisible() and buttons["changes"].isChecked()
     press(buttons["changes"])
-    assert bench.window.side.snags.isVisible() and not buttons["changes"].isChecked()
+    assert bench.window.side.inside.snags.isVisible() and not buttons["changes"].isChecked()
 
 
 def test_the_sheet_of_all_signs_shows_them(qapp):

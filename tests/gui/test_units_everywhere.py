@@ -109,7 +109,7 @@ def test_a_window_that_opens_in_inches_says_nothing_in_millimetres(qtbot, tmp_pa
     window = MainWindow(layout, None, settings, DAY)
     qtbot.addWidget(window)
     window.show()
-    snags = window.side.snags
+    snags = window.side.inside.snags
     qtbot.waitUntil(lambda: snags.model().rowCount() > 0)
     told = [str(snags.model().index(row, 0).data(Qt.ItemDataRole.AccessibleTextRole)) for row in range(snags.model().rowCount())]
     assert any('"' in words for words in told) and not any(" mm" in words for words in told), told

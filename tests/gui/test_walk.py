@@ -83,7 +83,7 @@ def test_stages_come_before_tools_before_the_drawing_before_the_panel(window):
     at = [next(i for i, widget in enumerate(there) if part.isAncestorOf(widget)) for part in window.parts]
     first = at.index(min(at))
     assert at[first:] + at[:first] == sorted(at)
-    fields = [w.accessibleName() for w in there if window.side.upper.isAncestorOf(w) and isinstance(w, QLineEdit)]
+    fields = [w.accessibleName() for w in there if window.side.inside.upper.isAncestorOf(w) and isinstance(w, QLineEdit)]
     assert fields[:3] == ["Name of the layout", "Centreline to the bass edge", "Centreline to the treble edge"]
 
 

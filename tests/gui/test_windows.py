@@ -189,5 +189,5 @@ def test_the_snags_of_each_are_its_own(bench, windows):
     second.document.apply("Nudge", spoiled)
     assert second.document.result.spoils and bench.window.document.result.snags == before
     bench.window.commands.run("hold all")
-    assert second.side.snags.model().rowCount() == len(second.document.result.snags)
-    assert bench.window.side.snags.model().rowCount() == len(before)
+    assert second.side.inside.snags.model().rowCount() == len(second.document.result.snags)
+    assert bench.window.side.inside.snags.model().rowCount() == len(before)

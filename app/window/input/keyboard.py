@@ -116,11 +116,11 @@ class Keyboard(QObject):
 
     def lists_taller(self) -> None:
         """Give the lists some of the panel's room."""
-        _shift(self._w.side.splitter, BORDER_STEP)
+        _shift(self._w.side.inside, BORDER_STEP)
 
     def lists_lower(self) -> None:
         """Give the panel some of the lists' room."""
-        _shift(self._w.side.splitter, -BORDER_STEP)
+        _shift(self._w.side.inside, -BORDER_STEP)
 
     # ---- from thing to thing ------------------------------------------------
     def thing(self, by: int = 1, also: bool = False) -> None:
@@ -145,12 +145,12 @@ class Keyboard(QObject):
         from app.panels.snags.snag_list import SNAG  # here, as it comes with the panel
 
         w = self._w
-        index = next_snag(w.side.snags, by)
+        index = next_snag(w.side.inside.snags, by)
         if index is None:
             w.say(say("There is no snag."))
             return
-        w.side.snags.setCurrentIndex(index)
-        w.side.snags.scrollTo(index)
+        w.side.inside.snags.setCurrentIndex(index)
+        w.side.inside.snags.scrollTo(index)
         w.go_to_snag(index.data(SNAG))
 
     def snag_before(self) -> None:
@@ -232,7 +232,7 @@ class Keyboard(QObject):
         elif key == Qt.Key.Key_Insert:
             self._add_node()
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self._into(self._w.side.upper)
+            self._into(self._w.side.inside.upper)
         else:
             return False
         return True
