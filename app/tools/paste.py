@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from app.tools import typed, words
+from msgspec.structs import replace
+
+from app.tools.grips import Grip, ManyGrip, PointGrip, SideGrip
 from app.tools.options import Options
-from app.tools.pointer import Done, Gesture, Shown
-from app.tools.snap import Snapper
+from app.tools.pointer import Done, Gesture, Pointer, Shown
 from geometry import vectors as v
 from geometry.edits.clipping import Clip, lead, paste
-from geometry.edits.moving import move_features
+from geometry.edits.moving import plan_point
 from geometry.edits.parts import new_ids
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -19,35 +20,38 @@ ASIDE = (5.0, 5.0)
 
 
 def paste_down(layout: Headstock, held: Clip, options: Options) -> Gesture:
-    """The copies follow the pointer; a press or Enter sets them down, Esc leaves nothing. Where they cannot be is said.
+    """The copies follow the pointer as they would in a drag; a press or Enter sets them down, Esc leaves nothing.
 
-    Side tuners slide along their edge meanwhile. Typed: the place of the middle, or a step from where they were.
+    A side tuner slides along the edge nearest to the pointer. Where they cannot be is said. Typed: what a drag of them takes.
     """
     made = paste(layout, held)
     ids = new_ids(layout, made)
-    origin = lead(made, ids)
-    snapper = Snapper(made, options, ignore=ids)
+    grip = _grip(made, replace(options, mirrored=False), ids)  # a copy has no twin: at its place lies what it was copied from
     name = say("Paste {name}", name=ids[0]) if len(ids) == 1 else say("Paste {n} things", n=len(ids))
-    by, snapped, marks, refused = ASIDE, "", (), ""
+    last: Shown | None = None
+    to = v.add(grip.origin, ASIDE)
+    pointer = Pointer(to, "move", alt=True)
     while True:
-        try:
-            now = v.add(origin, by)
-            shown = Shown(move_features(made, ids, by), marks, refused or words.place(now, options.unit, layout.nut), snapped, ids,
-                          takes=words.place_takes(now, layout.nut), refused=bool(refused))
-        except GeometryError as error:
-            shown = Shown(layout, marks, str(error))
-        pointer = yield shown
         if pointer.kind == "key" and pointer.key == "escape":
             return None
-        refused = ""
         try:
             if pointer.kind == "key" and pointer.typed:
-                to = typed.placed(pointer.typed, options.unit, origin, v.add(origin, by))
-                return Done(move_features(made, ids, v.sub(to, origin)), name, ids)
+                return Done(grip.typed(pointer.typed, to), name, ids)
             if pointer.kind != "key":
-                snap = snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt)
-                by, snapped, marks = v.sub(snap.point, origin), snap.words, snap.marks
-            if pointer.kind in ("press", "double") or (pointer.kind == "key" and pointer.key == "enter"):
-                return Done(move_features(made, ids, by), name, ids)
+                to = pointer.at
+                last = grip.move(to, pointer)
+            shown = last or Shown(layout)
+            if last is not None and (pointer.kind in ("press", "double") or pointer.key == "enter"):
+                return Done(last.layout, name, ids)
         except GeometryError as error:
-            refused = str(error)
+            shown = (last or Shown(layout)).refusing(str(error)) if pointer.typed else Shown(layout, readout=str(error))
+        pointer = yield replace(shown, held=ids)
+
+
+def _grip(made: Headstock, options: Options, ids: tuple[str, ...]) -> Grip:
+    id = min(ids, key=lambda one: v.distance(plan_point(made, one), lead(made, ids)))
+    if len(ids) > 1 or any(slot.id == id for slot in made.slots):
+        return ManyGrip(made, options, ids, id)
+    if any(tuner.id == id and made.pattern(tuner.pattern).mount == "side" for tuner in made.tuners):
+        return SideGrip(made, options, id, False, plan_point(made, id))
+    return PointGrip(made, options, id)

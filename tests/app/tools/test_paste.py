@@ -4,10 +4,10 @@ import pytest
 
 from app.tools import Done, Options, Shown
 from app.tools.paste import paste_down
-from geometry.edits import plan_point
+from geometry.edits import along_edge, plan_point
 from geometry.edits.clipping import clip
 from tests.app.tools.hands import TestHand
-from tests.geometry.edits.heads import plain, sound
+from tests.geometry.edits.heads import plain, sound, twelve
 
 
 @pytest.fixture
@@ -41,3 +41,30 @@ def test_what_cannot_be_read_or_be_is_said_and_the_copies_stay_at_the_pointer(ha
 def test_escape_leaves_nothing(hand):
     hand.move(10.2, 60.3)
     assert hand.key("escape") is None and hand.running.over
+
+
+def test_a_side_tuner_goes_to_the_edge_nearest_to_the_pointer_and_the_card_tells_where_it_is():
+    head = twelve()
+    hand = TestHand(paste_down(head, clip(head, ("bass side 1",)), Options()), head)
+    shown = hand.move(44.0, 100.2)
+    id, = shown.held
+    side, along = along_edge(shown.layout, id)
+    assert side == "treble" and shown.readout.startswith(f"along {along:.4g} mm")
+    done = hand.type("90")
+    assert along_edge(sound(done.layout), id) == ("treble", pytest.approx(90.0)) and done.name == f"Paste {id}"
+
+
+def test_several_things_are_carried_by_the_one_in_their_middle():
+    head = twelve()
+    ids = ("treble face 1", "treble face 2", "treble face 3")
+    hand = TestHand(paste_down(head, clip(head, ids), Options()), head)
+    shown = hand.move(0.0, 100.0)
+    at = [plan_point(shown.layout, id) for id in shown.held]
+    assert len(at) == 3 and at[1] == pytest.approx((0.0, 100.0))
+
+
+def test_with_mirrored_on_a_copy_moves_nothing_else():
+    head = twelve()
+    hand = TestHand(paste_down(head, clip(head, ("treble face 1",)), Options(mirrored=True)), head)
+    done = hand.press(3.0, 100.0)
+    assert {t: head.tuner(t.id) for t in head.tuners} == {t: done.layout.tuner(t.id) for t in head.tuners}
