@@ -14,7 +14,7 @@ UNFINISHED = "pegwright-unfinished"
 
 def text(environment: Path, pins: str, python: str) -> str:
     """What a stamp holds for these pins in this environment under this Python, such as `3.12`."""
-    return f"checkout {environment.parent}\npython {python}\n{pins}"
+    return f"{_place(environment)}\npython {python}\n{pins}"
 
 
 def running_python() -> str:
@@ -38,7 +38,7 @@ def state(environment: Path, part: str, python: str | None = None) -> str:
         stamped = any(_stamp(environment, other).exists() for other in PINS)
         return "outdated" if stamped else "absent"
     checkout, made_for, pins = found.split("\n", 2) if found.count("\n") >= 2 else ("", "", "")
-    if checkout != f"checkout {environment.parent}":
+    if checkout != _place(environment):
         return "broken"
     if python is not None and made_for != f"python {python}":
         return "broken"
@@ -66,6 +66,11 @@ def finish(environment: Path, parts: list[str], python: str) -> None:
         pins = PINS[part].read_text(encoding="utf-8")
         _stamp(environment, part).write_text(text(environment, pins, python), encoding="utf-8")
     (environment / UNFINISHED).unlink()
+
+
+def _place(environment: Path) -> str:
+    """Which checkout an environment stands in. One that `.venv` is a link to has not moved: it would be emptied under its own."""
+    return f"checkout {environment.resolve().parent}"
 
 
 def _stamp(environment: Path, part: str) -> Path:

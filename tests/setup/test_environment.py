@@ -1,6 +1,7 @@
 """The sentences for what stands in the way, and the state of an environment, without making one."""
 
 import errno
+import os
 from pathlib import Path
 
 import pytest
@@ -50,6 +51,14 @@ def test_states(whole: Path, tmp_path: Path) -> None:
     whole.rename(moved / ".venv")
     assert stamps.state(moved / ".venv", "app") == "broken"
     assert stamps.state(tmp_path / "nowhere", "app") == "absent"
+
+
+@pytest.mark.skipif(os.name == "nt", reason="links to folders want rights there")
+def test_an_environment_that_another_checkout_links_to_is_used_as_it_stands(tmp_path: Path, whole: Path) -> None:
+    other = tmp_path / "other"
+    other.mkdir()
+    (other / ".venv").symlink_to(whole, target_is_directory=True)
+    assert stamps.state(other / ".venv", "app") == stamps.state(whole, "app") == "ready"
 
 
 @pytest.mark.parametrize(
