@@ -20,7 +20,7 @@ LAYERS = {
     "screw pilot": "screw pilots", "pin hole": "pin holes", "hole": "holes", "hole that is there": "holes that are there",
     "locating pin hole": "locating pin holes", "side bore": "side bores", "axis": "axes", "seat": "seats",
     "button": "buttons", "post": "posts", "centreline": "centreline", "nut line": "nut line", "fold": "fold lines",
-    "string": "strings", "glue line": "glue lines", "cross": "pricking marks", "dimension": "dimensions",
+    "string": "strings", "glue line": "glue lines", "glued on": "glued on", "cross": "pricking marks", "dimension": "dimensions",
     "note": "notes", "check bar": "check bars", "tile": "tiles", "section line": "section lines",
     "template board": "template board", "router base": "router base", "shank": "shanks", "cutter": "cutters",
     "follower": "followers", "left standing": "left standing", "grain risk": "grain risks", "ramp": "ramps",

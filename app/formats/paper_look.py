@@ -46,6 +46,7 @@ INKS: dict[str, Ink] = {
     "fold": Ink(0.18, (4.0, 2.0)),
     "string": Ink(HAIRLINE, (), 0.6),
     "glue line": Ink(0.2, (4.0, 1.0, 0.5, 1.0, 0.5, 1.0)),
+    "glued on": Ink(0.13, fill=0.25),
     "cross": Ink(HAIRLINE),
     "dimension": Ink(HAIRLINE, (), 0.85),
     "note": Ink(0.15),

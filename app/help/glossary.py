@@ -44,11 +44,14 @@ WORDS = (
                     "hole.")),
     Word(say("Entry mark"), say("Where a side bore's axis meets the square edge of the blank. It is not straight across "
                            "from the seat: the axis runs aslant to it."), "entry mark"),
+    Word(say("Feather edge"), say("Where a scarf joint comes out on the face or the back: the wood beside the glue line runs out to nothing there, "
+                              "and chips. A veneer over it holds it down."), "scarf joint"),
     Word(say("Flip"), say("The blank turned over, so that the router reaches from the back what it cannot reach from the "
                      "face. The template goes over with it on the same two pins.")),
     Word(say("Follower"), say("Whatever rubs on the template: a bearing on the bit, its bare shank, or a guide bush on the "
                          "router."), "offset"),
-    Word(say("Glue line"), say("The seam where an ear meets the blank.")),
+    Word(say("Glue line"), say("The seam where two pieces of wood meet: an ear and the blank, a veneer and the core, head and neck in a scarf "
+                           "joint.")),
     Word(say("Job book"), say("The record of hours and money, of the practice piece and of the real one.")),
     Word(say("Locating pin"), say("A pin through template and blank that brings the template back to the same place, also "
                              "after the blank is turned over.")),
@@ -80,6 +83,8 @@ WORDS = (
                          "hardware still fits, and how true the shop works.")),
     Word(say("Running order"), say("Every operation in the order in which it is done at the bench, so that nothing becomes "
                               "impossible.")),
+    Word(say("Scarf joint"), say("Head and neck sawn apart at the pitch of the head and glued together again at an angle, so that the grain "
+                             "runs along both. Its glue line comes out on the face and, nearer to the nut, on the back."), "scarf joint"),
     Word(say("Seat"), say("Where a tuner's plate or body lands. A flat plate on a curved edge stands off or rocks."), "seat"),
     Word(say("Sheets"), say("What is printed: template, wrap paper, drilling and router cards, lists.")),
     Word(say("Shop accuracy"), say("How far your marks, drills, angles and stops stray from what was meant. With it the "
@@ -96,6 +101,7 @@ WORDS = (
     Word(say("Template"), say("Hardboard that the follower runs along; it is larger or smaller than the cut by the offset.")),
     Word(say("Tilt"), say("The angle of the table for a side bore: how far the edge's normal turns from the square edge's."),
          "entry mark"),
+    Word(say("Veneer"), say("A thin sheet glued over the face (the head plate) or the back. The thickness of the head is measured with it.")),
     Word(say("Waste"), say("Wood that goes: outside the outline, or inside a slot.")),
     Word(say("Web"), say("The wood between two slots, or a slot and a pocket that is there."), "rail and web"),
     Word(say("Wrap paper"), say("Printed at full size and glued round the blank: the face and both edges in one piece."),

@@ -204,13 +204,29 @@ def _glue_line() -> Drawing:
             _label("ear", 22, -25), _label("hole", 2, 2, "right"))
 
 
+_LEANS = math.radians(14)
+"""Pitch of the head in the picture of a scarf joint."""
+
+
+@cache
+def _scarf_joint() -> Drawing:
+    def on_head(y: float, z: float) -> tuple[float, float]:
+        return (y * math.cos(_LEANS) - z * math.sin(_LEANS), -y * math.sin(_LEANS) - z * math.cos(_LEANS))
+    thick, face = 12.0, 12.0 / math.sin(_LEANS)
+    under, back = on_head(face, 0.0), on_head(face - thick / math.tan(_LEANS), thick)
+    head = chain((under, on_head(face + 18, 0.0), on_head(face + 18, thick), back), closed=True)
+    neck = chain(((-22, 0), (0, 0), under, (-22, under[1])), closed=True)
+    return (Area(neck, "wood"), Area(head, "blank"), Stroke(straight(under, back), "glue line"), _label(say("neck"), -14, 3),
+            _label(say("on the face"), under[0] - 2, under[1] + 7, "left"), _label(say("on the back"), back[0], back[1] - 6), _label(say("head"), 52, -27))
+
+
 def _down(x: float, high: float, low: float, text: str) -> Drawing:
     ticks = tuple(Stroke(straight((x - 1.5, y), (x + 1.5, y)), "dimension") for y in (high, low))
     return (*ticks, Stroke(straight((x, low), (x, high)), "dimension"), _label(text, x + 3, (low + high) / 2, "left"))
 
 
 _PICTURES = {"two bores": _two_bores, "to the outline": _to_the_outline, "inner wall": _inner_wall, "skate": _skate,
-             "two pins": _two_pins, "glue line": _glue_line, "cover": _cover, "buttons": _buttons,
+             "two pins": _two_pins, "glue line": _glue_line, "scarf joint": _scarf_joint, "cover": _cover, "buttons": _buttons,
              "on the plate": _on_the_plate, "on the edge": _on_the_edge, "break angle": _break_angle, "counterbore": _counterbore, "entry mark": _entry_mark, "offset": _offset,
              "opened-out": _opened_out, "rail and web": _rail_and_web, "ramp": _ramp, "pocket": _pocket, "seat": _seat,
              "side angle": _side_angle, "stop depth": _stop_depth}

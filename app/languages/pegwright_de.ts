@@ -676,8 +676,16 @@
         <translation>Eine Reihe quer über die Mittellinie lässt sich nicht symmetrisch bearbeiten.</translation>
     </message>
     <message>
+        <source>A scarf joint runs through the wood at the pitch of the head, and that is 0 degrees here (at $.blank.scarf).</source>
+        <translation>Eine Schäftung läuft im Knickwinkel der Kopfplatte durch das Holz, und der ist hier 0 Grad (bei $.blank.scarf).</translation>
+    </message>
+    <message>
         <source>A screw beside a side tuner's post has to go into the edge of the head.</source>
         <translation>Eine Schraube neben der Welle einer Seitenmechanik muss in die Kante der Kopfplatte gehen.</translation>
+    </message>
+    <message>
+        <source>A screw lifts and splits the wood where a scarf joint runs out to nothing.</source>
+        <translation>Eine Schraube hebt und spaltet das Holz, wo eine Schäftung auf nichts ausläuft.</translation>
     </message>
     <message>
         <source>A sentence for yourself.</source>
@@ -774,6 +782,10 @@
     <message>
         <source>A template {thick} thick would let {bit} do it, {done}.</source>
         <translation>Mit einer {thick} dicken Schablone ginge es mit {bit}, {done}.</translation>
+    </message>
+    <message>
+        <source>A thin sheet glued over the face (the head plate) or the back. The thickness of the head is measured with it.</source>
+        <translation>Ein dünnes Blatt, auf die Vorderseite oder die Rückseite geleimt. Die Dicke der Kopfplatte wird mit ihm gemessen.</translation>
     </message>
     <message>
         <source>A tuner among these is placed by its row: free it from the row to set it out by itself.</source>
@@ -1260,6 +1272,10 @@
         <translation>Rückseite oben</translation>
     </message>
     <message>
+        <source>Back veneer, counted in</source>
+        <translation>Rückenfurnier, mitgezählt</translation>
+    </message>
+    <message>
         <source>Backspace, Ctrl+Z or Delete, while a line is drawn</source>
         <translation>Rücktaste, Strg+Z oder Entf, solange eine Linie gezeichnet wird</translation>
     </message>
@@ -1378,6 +1394,10 @@
     <message>
         <source>Bend {slot}</source>
         <translation>{slot} biegen</translation>
+    </message>
+    <message>
+        <source>Beside the hours of work: for so long the piece stands in the clamps.</source>
+        <translation>Neben den Arbeitsstunden: so lange steht das Stück in den Zwingen.</translation>
     </message>
     <message>
         <source>Beside {slot}, open by then, the thin wall gives way to the drill.</source>
@@ -1506,6 +1526,10 @@
     <message>
         <source>Both square edges are there.</source>
         <translation>Beide geraden Kanten sind da.</translation>
+    </message>
+    <message>
+        <source>Both veneers may stand in the clamps at once.</source>
+        <translation>Beide Furniere können zugleich in den Zwingen stehen.</translation>
     </message>
     <message>
         <source>Break angle</source>
@@ -2628,8 +2652,20 @@
         <translation>Vorderseite oben: ab {begins} über der {line} eine {half} breite Schräge bis {slot} feilen, von null auf {depth} Tiefe über {length} ({angle:.1f} Grad).</translation>
     </message>
     <message>
+        <source>Face veneer, counted in</source>
+        <translation>Deckfurnier, mitgezählt</translation>
+    </message>
+    <message>
         <source>Fastest setting</source>
         <translation>Schnellste Stufe</translation>
+    </message>
+    <message>
+        <source>Feather edge</source>
+        <translation>Auslaufende Kante</translation>
+    </message>
+    <message>
+        <source>Feather edge is cut</source>
+        <translation>Auslaufende Kante wird angeschnitten</translation>
     </message>
     <message>
         <source>Features are aligned along x or y, not {axis}.</source>
@@ -2812,8 +2848,8 @@
         <translation>Von Ende zu Ende über die runden Enden; das Sattelende bleibt, wo es ist.</translation>
     </message>
     <message>
-        <source>From face to back, planed. Side bores lie at half of it unless they say otherwise.</source>
-        <translation>Von Vorder- zu Rückseite, gehobelt. Seitenbohrungen liegen auf halber Dicke, wenn nichts anderes gesagt ist.</translation>
+        <source>From face to back as it is drilled: planed, veneers and all. Side bores lie at half of it unless they say otherwise.</source>
+        <translation>Von der Vorderseite zur Rückseite, wie gebohrt wird: gehobelt, mitsamt Furnieren. Seitenbohrungen liegen auf halber Dicke, wenn sie nichts anderes sagen.</translation>
     </message>
     <message>
         <source>From field to field as the window is read; F6 from part to part</source>
@@ -2940,8 +2976,28 @@
         <translation>{tuner} eine Saite geben, die näher an ihrer Seite liegt, oder weiter vom Sattel wegsetzen.</translation>
     </message>
     <message>
+        <source>Glue a veneer</source>
+        <translation>Ein Furnier aufleimen</translation>
+    </message>
+    <message>
         <source>Glue an ear</source>
         <translation>Ein Ohr anleimen</translation>
+    </message>
+    <message>
+        <source>Glue dries</source>
+        <translation>Leim trocknet</translation>
+    </message>
+    <message>
+        <source>Glue dries once beside that, for about {hours:.0f} hours.</source>
+        <translation>Daneben trocknet einmal Leim, etwa {hours:.0f} Stunden lang.</translation>
+    </message>
+    <message>
+        <source>Glue dries {n} times beside that, for about {hours:.0f} hours in all.</source>
+        <translation>Daneben trocknet {n}-mal Leim, zusammen etwa {hours:.0f} Stunden lang.</translation>
+    </message>
+    <message>
+        <source>Glue dries, in the clamps</source>
+        <translation>Leim trocknet, in den Zwingen</translation>
     </message>
     <message>
         <source>Glue it on the back, {line} and centreline on their marks: prick what is drilled from behind (full circles).</source>
@@ -2962,6 +3018,18 @@
     <message>
         <source>Glue on {ear} before these are drilled, and let the glue cure.</source>
         <translation>{ear} anleimen, bevor diese gebohrt werden, und den Leim aushärten lassen.</translation>
+    </message>
+    <message>
+        <source>Glue the back veneer</source>
+        <translation>Rückenfurnier aufleimen</translation>
+    </message>
+    <message>
+        <source>Glue the face veneer</source>
+        <translation>Deckfurnier aufleimen</translation>
+    </message>
+    <message>
+        <source>Glue the scarf joint</source>
+        <translation>Schäftung leimen</translation>
     </message>
     <message>
         <source>Glue with the {line} and the centreline on lines squared on the wood. Prick where the hairlines cross. Dashed circles are drilled from the other side.</source>
@@ -3058,6 +3126,10 @@
     <message>
         <source>Have two pins proposed: they are set mirrored about the centreline; or choose bits that get through from the face.</source>
         <translation>Zwei Stifte vorschlagen lassen: sie werden spiegelbildlich zur Mittellinie gesetzt; oder Fräser wählen, die von der Vorderseite durchkommen.</translation>
+    </message>
+    <message>
+        <source>Head and neck sawn apart at the pitch of the head and glued together again at an angle, so that the grain runs along both. Its glue line comes out on the face and, nearer to the nut, on the back.</source>
+        <translation>Kopfplatte und Hals, im Knickwinkel auseinandergesägt und im Winkel wieder verleimt, so dass die Faser längs durch beide läuft. Die Leimfuge tritt auf der Vorderseite aus und, näher am Sattel, auf der Rückseite.</translation>
     </message>
     <message>
         <source>Head too thick or too thin for its hardware</source>
@@ -3216,6 +3288,10 @@
         <translation>Wie weit vor dem Schlitz die Rampe beginnt.</translation>
     </message>
     <message>
+        <source>How far from the nut line the joint of head and neck comes out on the face, under a veneer or not: it leaves the line as steep as the head leans. 0 for one that lies behind the nut line.</source>
+        <translation>Wie weit von der Sattellinie die Fuge von Kopfplatte und Hals auf der Vorderseite austritt, ob unter einem Furnier oder nicht: von dort läuft sie so steil ins Holz, wie die Kopfplatte geneigt ist. 0 für eine, die hinter der Sattellinie liegt.</translation>
+    </message>
+    <message>
         <source>How far it reaches; deeper than that it cannot work.</source>
         <translation>Wie weit er reicht; tiefer kann er nicht arbeiten.</translation>
     </message>
@@ -3322,6 +3398,10 @@
     <message>
         <source>How they are mounted, {word}</source>
         <translation>Wie sie sitzen, {word}</translation>
+    </message>
+    <message>
+        <source>How thick the neck is where the head piece is glued under it, square to the neck. Typed here, it sets where the line comes out.</source>
+        <translation>Wie dick der Hals ist, wo das Kopfstück unter ihn geleimt wird, rechtwinklig zum Hals. Hier eingegeben, setzt er, wo die Fuge austritt.</translation>
     </message>
     <message>
         <source>I want that it</source>
@@ -3456,8 +3536,8 @@
         <translation>Zur Vorführung erfunden: sechs Mechaniken durch die Vorderseite, sechs durch die Seiten in zwei Schlitze.</translation>
     </message>
     <message>
-        <source>Invented for demonstration: six tuners through the face, three to a side.</source>
-        <translation>Zur Vorführung erfunden: sechs Mechaniken durch die Vorderseite, drei je Seite.</translation>
+        <source>Invented for demonstration: six tuners through the face, three to a side, a face veneer over a scarf joint.</source>
+        <translation>Zur Vorführung erfunden: sechs Mechaniken durch die Vorderseite, drei je Seite, ein Deckfurnier über einer Schäftung.</translation>
     </message>
     <message>
         <source>Invented for demonstration: six tuners to a side, all through the face.</source>
@@ -3486,6 +3566,14 @@
     <message>
         <source>It cannot be opened: {why}.</source>
         <translation>Es lässt sich nicht öffnen: {why}.</translation>
+    </message>
+    <message>
+        <source>It chips and lifts where a tool comes out of it: clamp a board over it, use sharp tools and go slowly there. A veneer glued over it holds it down.</source>
+        <translation>Sie splittert und hebt sich, wo ein Werkzeug aus ihr austritt: ein Brett darüber zwingen, scharfe Werkzeuge nehmen und dort langsam arbeiten. Ein darüber geleimtes Furnier hält sie nieder.</translation>
+    </message>
+    <message>
+        <source>It covers what is there already: open it over {names} with a knife.</source>
+        <translation>Es deckt zu, was schon da ist: über {names} mit dem Messer öffnen.</translation>
     </message>
     <message>
         <source>It has happened {count} times since this opened.</source>
@@ -3582,6 +3670,18 @@
     <message>
         <source>Its hole</source>
         <translation>Sein Loch</translation>
+    </message>
+    <message>
+        <source>Its line comes out {face} from the {line} on the face and {back} on the back; it is {length} long.</source>
+        <translation>Die Fuge tritt auf der Vorderseite {face} von der {line} aus und auf der Rückseite {back}; sie ist {length} lang.</translation>
+    </message>
+    <message>
+        <source>Its line comes out {face} from the {line} on the face, and on the back {back} behind it; it is {length} long.</source>
+        <translation>Die Fuge tritt auf der Vorderseite {face} von der {line} aus und auf der Rückseite {back} dahinter; sie ist {length} lang.</translation>
+    </message>
+    <message>
+        <source>Its line on the back</source>
+        <translation>Ihre Fuge auf der Rückseite</translation>
     </message>
     <message>
         <source>Its place is unwise for {names}</source>
@@ -3846,6 +3946,10 @@
     <message>
         <source>Length of the edge</source>
         <translation>Länge der Kante</translation>
+    </message>
+    <message>
+        <source>Length of the joint</source>
+        <translation>Länge der Schäftung</translation>
     </message>
     <message>
         <source>Length over all</source>
@@ -4392,6 +4496,10 @@
         <translation>{id} versetzen</translation>
     </message>
     <message>
+        <source>Move {item} {away} mm along the head, or glue a veneer over the joint.</source>
+        <translation>{item} um {away} mm längs der Kopfplatte verschieben, oder ein Furnier über die Schäftung leimen.</translation>
+    </message>
+    <message>
         <source>Move {item} {needed} mm nearer the edge, or choose a longer shaft.</source>
         <translation>{item} {needed} mm näher an die Kante setzen oder einen längeren Schaft wählen.</translation>
     </message>
@@ -4920,6 +5028,10 @@
         <translation>Der Schneiden entlang der Achse.</translation>
     </message>
     <message>
+        <source>Of the head plate glued on the face: part of the thickness above. Nothing for none.</source>
+        <translation>Auf die Vorderseite geleimt: ein Teil der Dicke darüber. Nichts, wenn keines da ist.</translation>
+    </message>
+    <message>
         <source>Of the nut itself, edge to edge.</source>
         <translation>Des Sattels selbst, von Kante zu Kante.</translation>
     </message>
@@ -4942,6 +5054,10 @@
     <message>
         <source>Of the strings of {id} these run into its wall beside the nut end, where no ramp helps: {strings}. Give them posts more in line with their places at the nut, or make the slot wider.</source>
         <translation>Von den Saiten in {id} laufen diese neben dem Sattelende in die Wand, wo keine Rampe hilft: {strings}. Geben Sie ihnen Wellen, die eher in der Flucht ihrer Plätze am Sattel liegen, oder machen Sie den Schlitz breiter.</translation>
+    </message>
+    <message>
+        <source>Of the veneer glued on the back: part of the thickness above. Nothing for none.</source>
+        <translation>Auf die Rückseite geleimt: ein Teil der Dicke darüber. Nichts, wenn keines da ist.</translation>
     </message>
     <message>
         <source>Of this string alone, where frets are fanned; left empty it is the one of all.</source>
@@ -5382,6 +5498,18 @@
     <message>
         <source>Plan the holes, slots and templates of a guitar headstock</source>
         <translation>Bohrungen, Schlitze und Schablonen einer Kopfplatte planen</translation>
+    </message>
+    <message>
+        <source>Plane the head to {before}, its back flat. Glue the back veneer, {veneer} thick, over all of it under a flat board and leave it in the clamps until the glue is hard. The head is {after} thick then: measure it.</source>
+        <translation>Die Kopfplatte auf {before} hobeln, die Rückseite eben. Das Rückenfurnier, {veneer} dick, unter einem ebenen Brett über das Ganze leimen und in den Zwingen lassen, bis der Leim hart ist. Die Kopfplatte ist dann {after} dick: nachmessen.</translation>
+    </message>
+    <message>
+        <source>Plane the head to {before}, its face flat. Glue the face veneer, {veneer} thick, over all of it under a flat board and leave it in the clamps until the glue is hard. The head is {after} thick then: measure it.</source>
+        <translation>Die Kopfplatte auf {before} hobeln, die Vorderseite eben. Das Deckfurnier, {veneer} dick, unter einem ebenen Brett über das Ganze leimen und in den Zwingen lassen, bis der Leim hart ist. Die Kopfplatte ist dann {after} dick: nachmessen.</translation>
+    </message>
+    <message>
+        <source>Planed to before the veneers</source>
+        <translation>Gehobelt auf, vor den Furnieren</translation>
     </message>
     <message>
         <source>Planned</source>
@@ -6120,6 +6248,10 @@
         <translation>Aussägen, 100 mm</translation>
     </message>
     <message>
+        <source>Saw the joint at {pitch:.1f} degrees, plane both slopes flat and square to the edges, glue them with the pieces held from sliding, leave them in the clamps until the glue is hard, and plane the head to {core}.</source>
+        <translation>Die Schäftung mit {pitch:.1f} Grad sägen, beide Schrägen eben und rechtwinklig zu den Kanten hobeln, die Stücke gegen Rutschen gesichert verleimen, in den Zwingen lassen, bis der Leim hart ist, und die Kopfplatte auf {core} hobeln.</translation>
+    </message>
+    <message>
         <source>Saw the outline</source>
         <translation>Den Umriss sägen</translation>
     </message>
@@ -6130,6 +6262,10 @@
     <message>
         <source>Saw the waste off to within {light} outside the line.</source>
         <translation>Den Abfall bis auf {light} außerhalb der Linie absägen.</translation>
+    </message>
+    <message>
+        <source>Saw, plane and glue a scarf joint</source>
+        <translation>Eine Schäftung sägen, hobeln und leimen</translation>
     </message>
     <message>
         <source>Scale length</source>
@@ -6148,8 +6284,24 @@
         <translation>Mensur, Diskantseite</translation>
     </message>
     <message>
+        <source>Scarf joint</source>
+        <translation>Schäftung</translation>
+    </message>
+    <message>
+        <source>Scarf joint, its line on the face</source>
+        <translation>Schäftung, ihre Fuge auf der Vorderseite</translation>
+    </message>
+    <message>
         <source>Scrap held behind the work so that the drill leaves into wood.</source>
         <translation>Abfallholz hinter dem Werkstück, damit der Bohrer ins Holz austritt.</translation>
+    </message>
+    <message>
+        <source>Screw and bore to a feather edge</source>
+        <translation>Schraube und Bohrung zur auslaufenden Kante</translation>
+    </message>
+    <message>
+        <source>Screw in a feather edge</source>
+        <translation>Schraube in einer auslaufenden Kante</translation>
     </message>
     <message>
         <source>Screw misses the wood</source>
@@ -7792,6 +7944,18 @@
         <translation>Die Vorderseite in der Mitte, beide geraden Kanten flach daneben geklappt, genau wie der Hüllbogen gedruckt wird.</translation>
     </message>
     <message>
+        <source>The feather edge of the scarf joint on the back meets {some}.</source>
+        <translation>Die auslaufende Kante der Schäftung auf der Rückseite trifft auf {some}.</translation>
+    </message>
+    <message>
+        <source>The feather edge of the scarf joint on the face meets {some}.</source>
+        <translation>Die auslaufende Kante der Schäftung auf der Vorderseite trifft auf {some}.</translation>
+    </message>
+    <message>
+        <source>The feather edge of the scarf joint runs {measured} mm inside the {name}.</source>
+        <translation>Die auslaufende Kante der Schäftung läuft {measured} mm weit durch: {name}.</translation>
+    </message>
+    <message>
         <source>The file '{fspath}' cannot be read: {strerror}.</source>
         <translation>Die Datei '{fspath}' ist nicht lesbar: {strerror}.</translation>
     </message>
@@ -7994,6 +8158,10 @@
     <message>
         <source>The head in space, to be turned.</source>
         <translation>Die Kopfplatte im Raum, zum Drehen.</translation>
+    </message>
+    <message>
+        <source>The head is no piece of wood before its joint is glued and planed.</source>
+        <translation>Bevor die Schäftung geleimt und gehobelt ist, ist die Kopfplatte kein Stück Holz.</translation>
     </message>
     <message>
         <source>The head is {a} mm thick; the hardware of {item} clamps no less than {b} mm.</source>
@@ -8464,8 +8632,16 @@
         <translation>Die gezeigten Seiten sind älter als die letzte Änderung: sie werden neu gelegt.</translation>
     </message>
     <message>
+        <source>The papers are pasted on the head as it is with its veneers: glued on later, the veneer covers every mark.</source>
+        <translation>Die Papiere werden auf die Kopfplatte mitsamt Furnieren geklebt: später aufgeleimt, deckt das Furnier jede Markierung zu.</translation>
+    </message>
+    <message>
         <source>The papers at full size</source>
         <translation>Die Papiere in voller Größe</translation>
+    </message>
+    <message>
+        <source>The papers go onto the head as it is glued up: {core} of wood with {layers}, {whole} together. Depths count from the outside of a veneer.</source>
+        <translation>Die Papiere kommen auf die fertig verleimte Kopfplatte: {core} Holz mit {layers}, zusammen {whole}. Tiefen zählen von der Außenseite eines Furniers an.</translation>
     </message>
     <message>
         <source>The part may not go in: try it in scrap first, or enter a drill of that size in the rack.</source>
@@ -8852,12 +9028,16 @@
         <translation>Dasselbe, und Gehaltenes bleibt gehalten</translation>
     </message>
     <message>
+        <source>The scarf joint is glued and the head planed before any paper goes on.</source>
+        <translation>Die Schäftung wird geleimt und die Kopfplatte gehobelt, bevor ein Papier aufgeklebt wird.</translation>
+    </message>
+    <message>
         <source>The screws are drilled through the plate as it lies on its flat.</source>
         <translation>Die Schrauben werden durch die Platte gebohrt, wie sie auf ihrer Fläche liegt.</translation>
     </message>
     <message>
-        <source>The seam where an ear meets the blank.</source>
-        <translation>Die Naht zwischen Ohr und Rohling.</translation>
+        <source>The seam where two pieces of wood meet: an ear and the blank, a veneer and the core, head and neck in a scarf joint.</source>
+        <translation>Die Naht, an der zwei Stücke Holz aneinanderstoßen: ein Ohr und der Rohling, ein Furnier und der Kern, Kopfplatte und Hals in einer Schäftung.</translation>
     </message>
     <message>
         <source>The search was cut short: a better one may exist.</source>
@@ -9122,6 +9302,18 @@
     <message>
         <source>The unit '{name}' is not known: give mm, cm or inch.</source>
         <translation>Die Einheit '{name}' ist unbekannt: mm, cm oder inch angeben.</translation>
+    </message>
+    <message>
+        <source>The veneer lies over {ear} and its glue line: planed flush afterwards, the ear costs the veneer.</source>
+        <translation>Das Furnier liegt über {ear} und der Leimfuge: danach bündig gehobelt, kostet das Ohr das Furnier.</translation>
+    </message>
+    <message>
+        <source>The veneer would cover what is open by then, and nothing lies under it there while it is glued and cut.</source>
+        <translation>Das Furnier würde zudecken, was dann schon offen ist, und beim Leimen und Schneiden läge dort nichts unter ihm.</translation>
+    </message>
+    <message>
+        <source>The veneers are as thick as the whole blank, which leaves nothing between them (at $.blank.thickness): it is measured from face to back, veneers and all.</source>
+        <translation>Die Furniere sind so dick wie der ganze Rohling, und dazwischen bleibt nichts (bei $.blank.thickness): er wird von der Vorderseite zur Rückseite gemessen, mitsamt Furnieren.</translation>
     </message>
     <message>
         <source>The version before</source>
@@ -9438,6 +9630,10 @@
     <message>
         <source>Thickness</source>
         <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Thickness less the veneers. Typed here, it makes the whole thicker or thinner.</source>
+        <translation>Die Dicke ohne die Furniere. Hier eingegeben, macht sie das Ganze dicker oder dünner.</translation>
     </message>
     <message>
         <source>Thin circles in the slots: waste holes.</source>
@@ -10036,6 +10232,10 @@
         <translation>Übliche Vorsicht an Bohrmaschine und Oberfräse.</translation>
     </message>
     <message>
+        <source>Veneer</source>
+        <translation>Furnier</translation>
+    </message>
+    <message>
         <source>Version</source>
         <translation>Version</translation>
     </message>
@@ -10218,6 +10418,14 @@
     <message>
         <source>Where</source>
         <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Where a scarf joint comes out on the face or the back its wood runs out to nothing, and chips under a drill or a bit.</source>
+        <translation>Wo eine Schäftung auf der Vorderseite oder der Rückseite austritt, läuft ihr Holz auf nichts aus und splittert unter Bohrer oder Fräser.</translation>
+    </message>
+    <message>
+        <source>Where a scarf joint comes out on the face or the back: the wood beside the glue line runs out to nothing there, and chips. A veneer over it holds it down.</source>
+        <translation>Wo eine Schäftung auf der Vorderseite oder der Rückseite austritt: das Holz neben der Leimfuge läuft dort auf nichts aus und splittert. Ein Furnier darüber hält es nieder.</translation>
     </message>
     <message>
         <source>Where a side bore's axis meets the square edge of the blank. It is not straight across from the seat: the axis runs aslant to it.</source>
@@ -10460,6 +10668,10 @@
         <translation>Stehengebliebenes Holz unter einer Platte lässt sie nicht aufliegen.</translation>
     </message>
     <message>
+        <source>Wood of the neck over it</source>
+        <translation>Holz des Halses darüber</translation>
+    </message>
+    <message>
         <source>Wood that goes: outside the outline, or inside a slot.</source>
         <translation>Holz, das fortkommt: außerhalb des Umrisses oder im Schlitz.</translation>
     </message>
@@ -10660,12 +10872,20 @@
         <translation>Um den Zeiger vergrößern</translation>
     </message>
     <message>
+        <source>a back veneer of {veneer}</source>
+        <translation>ein Rückenfurnier von {veneer}</translation>
+    </message>
+    <message>
         <source>a bit for {what}</source>
         <translation>ein Fräser für {what}</translation>
     </message>
     <message>
         <source>a cutter over {corner} leaves wood to pare</source>
         <translation>ein Fräser über {corner} lässt Holz zum Nachstechen</translation>
+    </message>
+    <message>
+        <source>a face veneer of {veneer}</source>
+        <translation>ein Deckfurnier von {veneer}</translation>
     </message>
     <message>
         <source>a fifth of full size</source>
@@ -10750,6 +10970,10 @@
     <message>
         <source>along the bore</source>
         <translation>entlang der Bohrung</translation>
+    </message>
+    <message>
+        <source>along the centreline</source>
+        <translation>entlang der Mittellinie</translation>
     </message>
     <message>
         <source>along the edge</source>
@@ -10863,6 +11087,10 @@
         <translation>Rückbogen</translation>
     </message>
     <message>
+        <source>back veneer</source>
+        <translation>Rückenfurnier</translation>
+    </message>
+    <message>
         <source>back, tip up: the treble side is on the left</source>
         <translation>Rückseite, Spitze oben: die Diskantseite ist links</translation>
     </message>
@@ -10954,6 +11182,10 @@
         <source>bench</source>
         <comment>term</comment>
         <translation>Werkbank</translation>
+    </message>
+    <message>
+        <source>beside that glue dries: {drying}</source>
+        <translation>daneben trocknet Leim: {drying}</translation>
     </message>
     <message>
         <source>beside the pin {wide}</source>
@@ -11362,6 +11594,10 @@
         <translation>Vorderseite und Seite im Wechsel</translation>
     </message>
     <message>
+        <source>face veneer</source>
+        <translation>Deckfurnier</translation>
+    </message>
+    <message>
         <source>far arm of {slot}</source>
         <translation>Gegenarm von {slot}</translation>
     </message>
@@ -11482,9 +11718,19 @@
         <translation>volle Größe</translation>
     </message>
     <message>
+        <source>glue back veneer</source>
+        <comment>term</comment>
+        <translation>Rückenfurnier aufleimen</translation>
+    </message>
+    <message>
         <source>glue ear</source>
         <comment>term</comment>
         <translation>Ohr anleimen</translation>
+    </message>
+    <message>
+        <source>glue face veneer</source>
+        <comment>term</comment>
+        <translation>Deckfurnier aufleimen</translation>
     </message>
     <message>
         <source>glue line</source>
@@ -11493,6 +11739,19 @@
     <message>
         <source>glue line of {ear}</source>
         <translation>Leimfuge von {ear}</translation>
+    </message>
+    <message>
+        <source>glue scarf</source>
+        <comment>term</comment>
+        <translation>Schäftung leimen</translation>
+    </message>
+    <message>
+        <source>glued up with a scarf joint behind the nut line, sawn at {pitch}</source>
+        <translation>verleimt mit einer Schäftung hinter der Sattellinie, gesägt mit {pitch}</translation>
+    </message>
+    <message>
+        <source>glued up with a scarf joint {long} long, sawn at {pitch}: the head piece reaches {head} from the tip on the back, and the neck is {neck} thick over it</source>
+        <translation>verleimt mit einer {long} langen Schäftung, gesägt mit {pitch}: das Kopfstück reicht auf der Rückseite {head} von der Spitze, und der Hals ist darüber {neck} dick</translation>
     </message>
     <message>
         <source>goes with the waste, a slot or a later hole</source>
@@ -12090,6 +12349,10 @@
         <translation>alt</translation>
     </message>
     <message>
+        <source>on the back</source>
+        <translation>auf der Rückseite</translation>
+    </message>
+    <message>
         <source>on the centreline</source>
         <translation>auf der Mittellinie</translation>
     </message>
@@ -12100,6 +12363,10 @@
     <message>
         <source>on the centreline, {along}</source>
         <translation>auf der Mittellinie, {along}</translation>
+    </message>
+    <message>
+        <source>on the face</source>
+        <translation>auf der Vorderseite</translation>
     </message>
     <message>
         <source>on the shank</source>
@@ -12236,6 +12503,10 @@
         <source>over the walls</source>
         <comment>term</comment>
         <translation>über die Wände</translation>
+    </message>
+    <message>
+        <source>over the whole blank, ears and all; trimmed with the outline</source>
+        <translation>über den ganzen Rohling mitsamt Ohren; mit dem Umriss besäumt</translation>
     </message>
     <message>
         <source>over the wood</source>
@@ -13001,6 +13272,10 @@
         <translation>die Leimfuge von {ear}</translation>
     </message>
     <message>
+        <source>the head piece</source>
+        <translation>das Kopfstück</translation>
+    </message>
+    <message>
         <source>the hole of {pin}</source>
         <translation>das Loch von {pin}</translation>
     </message>
@@ -13124,6 +13399,10 @@
     <message>
         <source>the treble end of the nut</source>
         <translation>das Diskantende des Sattels</translation>
+    </message>
+    <message>
+        <source>the veneer</source>
+        <translation>das Furnier</translation>
     </message>
     <message>
         <source>the wall already cut</source>
@@ -13696,6 +13975,14 @@
         <translation>{at} von {of}</translation>
     </message>
     <message>
+        <source>{away} behind the {line}</source>
+        <translation>{away} hinter der {line}</translation>
+    </message>
+    <message>
+        <source>{away} from the {line}</source>
+        <translation>{away} von der {line}</translation>
+    </message>
+    <message>
         <source>{bits} then {bit}</source>
         <translation>{bits}, dann {bit}</translation>
     </message>
@@ -13882,6 +14169,10 @@
     <message>
         <source>{changes} changes of machine, bit, table or side; the best order has {total}</source>
         <translation>{changes} Wechsel von Maschine, Werkzeug, Tisch oder Seite; die beste Folge hat {total}</translation>
+    </message>
+    <message>
+        <source>{core}; planed to this before the veneers, {whole} with them</source>
+        <translation>{core}; vor den Furnieren so dick gehobelt, mit ihnen {whole}</translation>
     </message>
     <message>
         <source>{core}; there already: {names}</source>
@@ -14162,6 +14453,10 @@
     <message>
         <source>{id} is there already: nothing is cut for it, so it has no ramp.</source>
         <translation>{id} ist schon da: Dafür wird nichts geschnitten, also gibt es keine Rampe.</translation>
+    </message>
+    <message>
+        <source>{is_there} mm from the {name} to the feather edge of the scarf joint, {wanted} mm wanted.</source>
+        <translation>{name}: {is_there} mm bis zur auslaufenden Kante der Schäftung, {wanted} mm erwünscht.</translation>
     </message>
     <message>
         <source>{item} needs a tilt of {tilt:.1f} degrees; the table goes to {most:g}.</source>
@@ -15052,8 +15347,8 @@
         <translation>{opening} reicht {measured} mm über die Sattellinie.</translation>
     </message>
     <message>
-        <source>{operations} steps, {holes} {drillings}, {set_ups} set-ups at machines, {changes} of machine, bit, table or side{tilts}; about {total:.1f} hours (common practice, no source).{found} {how}{own}</source>
-        <translation>{operations} Schritte, {holes} {drillings}, {set_ups} Einstellungen an Maschinen, {changes} von Maschine, Werkzeug, Tisch oder Seite{tilts}; etwa {total:.1f} Stunden (übliche Praxis, ohne Quelle).{found} {how}{own}</translation>
+        <source>{operations} steps, {holes} {drillings}, {set_ups} set-ups at machines, {changes} of machine, bit, table or side{tilts}; about {total:.1f} hours (common practice, no source).{dry}{found} {how}{own}</source>
+        <translation>{operations} Schritte, {holes} {drillings}, {set_ups} Einstellungen an Maschinen, {changes} von Maschine, Werkzeug, Tisch oder Seite{tilts}; etwa {total:.1f} Stunden (übliche Praxis, ohne Quelle).{dry}{found} {how}{own}</translation>
     </message>
     <message>
         <source>{operation} {diameter} through</source>
@@ -15368,6 +15663,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{tilt}, {end} end raised</source>
         <translation>{tilt}, {end} hoch</translation>
+    </message>
+    <message>
+        <source>{times}, {hours:.1f} h in all</source>
+        <translation>{times}, zusammen {hours:.1f} h</translation>
     </message>
     <message>
         <source>{tip} from the {line} to the tip, {behind} behind it</source>

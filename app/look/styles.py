@@ -53,6 +53,7 @@ LOOKS: dict[str, Look] = {
     "fold": Look("dim", dash=(1, 3), z=3.0),
     "string": Look("string", z=8.0),
     "glue line": Look("dim", dash=(6, 2, 1, 2, 1, 2), z=3.4),
+    "glued on": Look("dim", "metal", opacity=0.3, z=1.2),
     "cross": Look("edge", z=9.0),
     "dimension": Look("dim", z=9.0),
     "note": Look("dim", z=9.0),

@@ -8,6 +8,7 @@ from functools import partial
 
 from msgspec import Struct
 
+from app.panels.blank_rows import blank_rows
 from app.panels.forms.field_help import pattern
 from app.panels.forms.rows import FieldRow
 from app.panels.hole_rows import retainer_rows, there_row, tuner_rows
@@ -15,7 +16,6 @@ from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import pocket_facts, slot_there_row
 from app.panels.router.fit_rows import fit_rows
 from app.panels.strings.string_way_rows import flat_rows, ramp_rows
-from geometry.checks.words import first
 from geometry.edits import (
     free_from_row,
     loop_at,
@@ -83,7 +83,7 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
         return Page(say("Outline"), [FieldRow(SHAPING, "note"), FieldRow(say("Nodes"), "fact", str(len(layout.outline.nodes))),
                                 *outline_size(layout, unit)], [])
     if id == "blank":
-        return Page(say("Blank"), [], blank_rows(layout))
+        return Page(say("Blank"), [], blank_rows(layout, unit))
     if id == "nut":
         return Page(say("Nut and strings"), [], nut_rows(layout))
     for tuner in layout.tuners:
@@ -326,17 +326,6 @@ def ear_rows(layout: Headstock, id: str) -> list[FieldRow]:
             field(layout, say("Width"), "length", (*path, "width"), ear.width),
             field(layout, say("Begins, from the {line}", line=line), "length", (*path, "start"), ear.start),
             field(layout, say("Ends, from the {line}", line=line), "length", (*path, "end"), ear.end)]
-
-
-def blank_rows(layout: Headstock) -> list[FieldRow]:
-    """The blank's dimensions."""
-    b, line = layout.blank, first(square_line(layout.nut))
-    return [
-        field(layout, say("Centreline to the bass edge"), "length", ("blank", "bass"), b.bass),
-        field(layout, say("Centreline to the treble edge"), "length", ("blank", "treble"), b.treble),
-        field(layout, say("{line} to the far end", line=line), "length", ("blank", "tip"), b.tip),
-        field(layout, say("Wood behind the {line}", line=square_line(layout.nut)), "length", ("blank", "behind"), b.behind),
-        field(layout, say("Thickness"), "length", ("blank", "thickness"), b.thickness)]
 
 
 def nut_rows(layout: Headstock) -> list[FieldRow]:

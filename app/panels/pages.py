@@ -5,7 +5,8 @@ from __future__ import annotations
 from functools import partial
 
 from app.panels.accuracy_rows import accuracy_rows
-from app.panels.describe import blank_rows, ear_rows, field, outline_size
+from app.panels.blank_rows import blank_rows
+from app.panels.describe import ear_rows, field, outline_size
 from app.panels.forms.rows import FieldRow
 from app.panels.pocket_rows import pocket_facts
 from app.panels.router.fit_rows import fit_rows
@@ -26,12 +27,12 @@ MARGINS = (
     ("string_hole", say("String hole to slot wall")),
     ("string_air", say("String to post, wall and ramp")), ("seat_overhang", say("Plate inside the edge")),
     ("seat_gap", say("Plate to plate")), ("button_gap", say("Button to button")), ("blank_edge", say("Outline to blank edge")),
-    ("template_contact", say("Follower has to rub")))
+    ("feather", say("Screw and bore to a feather edge")), ("template_contact", say("Follower has to rub")))
 
 
 def blank_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     """The blank, its ears, the margins wanted, and how far the shop strays."""
-    rows = [field(layout, say("Name of the layout"), "text", ("name",), layout.name), *blank_rows(layout)]
+    rows = [field(layout, say("Name of the layout"), "text", ("name",), layout.name), *blank_rows(layout, unit)]
     for ear in layout.ears:
         rows += [FieldRow(say("Ear: {ear}", ear=ear.id), "heading"), *ear_rows(layout, ear.id),
                  FieldRow(say("Remove this ear"), "button", None, lambda _, id=ear.id: remove_features(layout, (id,)))]

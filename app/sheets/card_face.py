@@ -26,6 +26,7 @@ from geometry.layout import Headstock
 from geometry.lengths import from_line, spoken, told_down
 from geometry.saying import number_list, say, within
 from geometry.sequence import Operation
+from geometry.sequence.glue_ops import GLUED
 from geometry.sequence.state import state_of
 from geometry.solids import Drilling
 from geometry.solids.side import block_height, side_bore
@@ -286,7 +287,7 @@ def section(layout: Headstock, work: Work, card: Card) -> Section:
     op = next((one for one in card.ops if d.id in {x.id for x in one.drillings}), None)
     if op is None:
         return (), None
-    done = [one for one in work.ops if one.kind in ("mark", "glue ear") or one.drillings and one.setup.machine == "drill press"]
+    done = [one for one in work.ops if one.kind in ("mark", *GLUED) or one.drillings and one.setup.machine == "drill press"]
     line = section_for(layout, op)
     marks = tuple(m for m in wood_section(layout, state_of(layout, done, work.ops), line) if not isinstance(m, Label))
     if not marks:

@@ -14,7 +14,7 @@ from app.sheets.furniture import bar_words
 from app.sheets.parts import Part
 from app.sheets.sides import side_words
 from app.sheets.tiling import Tiling
-from app.sheets.words import CAUTIONS, block
+from app.sheets.words import CAUTIONS, block, glued_words
 from geometry.curves import Arc, Line, Matrix, Path
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.heights import LEAST, READ
@@ -83,7 +83,7 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
     for one in entries:
         line(f"{one.title}, {one.pages}. {one.purpose}")
     y -= 1.0
-    for i, step in enumerate(_steps(laid, plan, layout.nut), 1):
+    for i, step in enumerate(_steps(laid, plan, layout.nut, glued_words(layout)), 1):
         line(f"{i}.  {step}", indent=2.0, after=0.3)
     y -= 1.0
     line(CAUTIONS)
@@ -104,7 +104,7 @@ def snag_warning(snags: Sequence[Snag]) -> str:
     return say("Do not cut from these sheets yet, something spoils the work: {first}{rest}.", first=first, rest=rest)
 
 
-def _steps(laid: list[Laid], plan: str, nut: Nut) -> list[str]:
+def _steps(laid: list[Laid], plan: str, nut: Nut, glued: str) -> list[str]:
     steps = [say("Print every page at 100 %, never fitted to the page."),
              say("Measure both bars of each page: {long} from end tick to end tick, or throw the page away.", long=bar_words())]
     if any(len(one.tiling.tiles) > 1 for one in laid):
@@ -113,6 +113,8 @@ def _steps(laid: list[Laid], plan: str, nut: Nut) -> list[str]:
                          "join the rows in the same way."))
     steps.append(say("Glue with the {line} and the centreline on lines squared on the wood. Prick where the "
                      "hairlines cross. Dashed circles are drilled from the other side.", line=square_line(nut)))
+    if glued:
+        steps.append(glued)
     if slanted := slant_words(nut):
         steps.append(slanted)
     steps.append(say("Throw away pages and cards of another plan than {plan}: places, tools or numbers of steps may be others "

@@ -22,7 +22,7 @@ def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     w = fitting((40, 9, 17, 17, 17, 72), room)
     blocks += table([Column(say("piece"), w[0]), Column(say("no."), w[1], True), Column(say("length"), w[2], True), Column(say("width"), w[3], True),
                      Column(say("thick"), w[4], True), Column("", w[5])],
-                    [(p.name, str(p.count), length(p.length, 1), length(p.width, 1), length(p.thickness, 1), p.remark) for p in pieces(layout, work)],
+                    [(p.name, str(p.count), length(p.length, 1), length(p.width, 1), length(p.thickness, 2), p.remark) for p in pieces(layout, work)],
                     ticks=True)
     blocks += [space(4.0), heading(say("Part list"), width, say("Hardware by its dimensions, in {unit_words}: hold each part "
                                                            "against them before you drill.", unit_words=unit_words()))]

@@ -14,6 +14,7 @@ from geometry.lengths import at_least, told_down
 from geometry.saying import count, number_list, say
 from geometry.solids import Drilling
 from geometry.solids.drilling import drill_for, misfit, point_ahead, to_drill
+from geometry.solids.scarf import scarf_of
 from geometry.strings.square_line import square_line
 from geometry.terms import term
 from geometry.units import format_angle
@@ -60,16 +61,31 @@ def pieces(layout: Headstock, work: Work) -> list[Piece]:
                bass=length(blank.bass - ears["bass"]), treble=length(blank.treble - ears["treble"]))
     if names := [slot.id for slot in layout.slots if slot.there]:
         core = say("{core}; there already: {names}", core=core, names=", ".join(names))
-    found = [Piece(say("blank, all edges square"), 1, long, wide, blank.thickness, core)]
+    if blank.veneers:
+        core = say("{core}; planed to this before the veneers, {whole} with them", core=core, whole=length(blank.thickness, 2))
+    if blank.scarf is not None:
+        core = f"{core}; {_joint_words(layout)}"
+    found = [Piece(say("blank, all edges square"), 1, long, wide, blank.core, core)]
     for ear in layout.ears:
         low, high = sorted((ear.start, ear.end))
-        found.append(Piece(say("ear {ear}", ear=ear.id), 1, high - low, ear.width, blank.thickness,
+        found.append(Piece(say("ear {ear}", ear=ear.id), 1, high - low, ear.width, blank.core,
                            say("{side} side, from {low} to {high} from the {line}", line=line,
                                side=term(ear.side), low=length(low), high=length(high))))
+    found += [Piece({"face": say("face veneer"), "back": say("back veneer")}[surface], 1, long, blank.bass + blank.treble, bottom - top,
+                    say("over the whole blank, ears and all; trimmed with the outline")) for surface, top, bottom in blank.veneers]
     found += _templates(layout, work)
     if any(d.through for hole in to_drill(layout) for d in hole.drillings):
         found.append(Piece(say("spoil board"), 1, long, blank.bass + blank.treble, 10.0, say("any flat waste; goes under every through bore")))
     return found
+
+
+def _joint_words(layout: Headstock) -> str:
+    """What the two pieces of a scarf joint are cut to."""
+    joint, pitch = scarf_of(layout.blank, layout.nut.pitch), format_angle(math.radians(layout.nut.pitch))
+    if joint is None:
+        return say("glued up with a scarf joint behind the nut line, sawn at {pitch}", pitch=pitch)
+    return say("glued up with a scarf joint {long} long, sawn at {pitch}: the head piece reaches {head} from the tip on the back, and the neck is "
+               "{neck} thick over it", long=length(joint.length, 1), pitch=pitch, head=length(layout.blank.tip - joint.back, 1), neck=length(joint.neck, 1))
 
 
 def _templates(layout: Headstock, work: Work) -> list[Piece]:

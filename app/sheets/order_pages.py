@@ -18,7 +18,7 @@ from geometry.drawing.heights import READ
 from geometry.drawing.shapes import rectangle, straight
 from geometry.lengths import spoken
 from geometry.saying import count, say
-from geometry.sequence import Operation
+from geometry.sequence import Counts, Operation
 from geometry.terms import term
 
 NUMBERS = 8.0
@@ -76,13 +76,19 @@ def summary(work: Work) -> str:
            say("No order can do with fewer than {bound} changes.", bound=work.order.bound))
     return say("{operations} steps, {holes} {drillings}, {set_ups} set-ups at machines, {changes} of machine,"
                " bit, table or side{tilts}; about {total:.1f} hours (common "
-               "practice, no source).{found} {how}{own}",
+               "practice, no source).{dry}{found} {how}{own}",
                operations=c.operations, holes=count(c.holes, "{n} hole", "{n} holes"),
                drillings=count(c.drillings, "in one drilling", "in {n} drillings"), set_ups=c.set_ups,
                changes=count(c.changes.total, "{n} change", "{n} changes"),
                tilts=count(c.tilts, ", {n} table setting for bores from the side", ", {n} table settings for bores from the side")
                if c.tilts else "", total=c.hours.total,
-               found=_found(work), how=how, own=own)
+               dry=_drying(c), found=_found(work), how=how, own=own)
+
+
+def _drying(counts: Counts) -> str:
+    """How often glue dries meanwhile."""
+    return "" if not counts.waits else " " + count(counts.waits, "Glue dries once beside that, for about {hours:.0f} hours.",
+                                                   "Glue dries {n} times beside that, for about {hours:.0f} hours in all.", hours=counts.drying)
 
 
 def _found(work: Work) -> str:

@@ -5,7 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from app.formats.letters import text_width, wrapped
+from app.sheets.lengths import length, marked
+from geometry.checks.words import listed
 from geometry.drawing import Label, Mark
+from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.vectors import Vec2
 
@@ -22,6 +25,17 @@ IN_SHORT = say("Eye protection, no gloves or loose sleeves, work clamped, bit at
 
 LEADING = 1.65
 """Distance of lines of words in capital heights."""
+
+
+def glued_words(layout: Headstock) -> str:
+    """What the head is glued up of before the papers go on; nothing where it is one piece."""
+    blank = layout.blank
+    if not blank.veneers:
+        return say("The scarf joint is glued and the head planed before any paper goes on.") if blank.scarf is not None else ""
+    layers = [{"face": say("a face veneer of {veneer}", veneer=length(bottom - top)), "back": say("a back veneer of {veneer}", veneer=length(bottom - top))}[surface]
+              for surface, top, bottom in blank.veneers]
+    return say("The papers go onto the head as it is glued up: {core} of wood with {layers}, {whole} together. Depths count from the outside of a veneer.",
+               core=marked(blank.core), layers=listed(layers), whole=marked(blank.thickness))
 
 
 def block(text: str, at: Vec2, height: float, width: float, style: str = "note") -> tuple[list[Mark], float]:

@@ -38,7 +38,8 @@ HEADS: Mapping[str, tuple[str, str]] = {
         say("Invented for demonstration: six rollers of 10 mm through the sides into two slots.")),
     "three-a-side": (
         say("Three a side, through the face"),
-        say("Invented for demonstration: six tuners through the face, three to a side.")),
+        say("Invented for demonstration: six tuners through the face, three to a side, a face veneer over a scarf "
+            "joint.")),
     "twelve-all-face": (
         say("Twelve strings, all through the face"),
         say("Invented for demonstration: six tuners to a side, all through the face.")),

@@ -25,8 +25,9 @@ def rate_of(op: Operation) -> str:
         return op.kind
     if op.kind == "rout outline" and op.setup.machine == "bench":
         return "hand_100"
-    return {"glue ear": "glue_ear", "template": "template", "mark": "mark", "side bore": "side_bore",
-            "side counterbore": "side_bore", "waste holes": "waste_hole", "saw": "saw_100", "rout": "rout_100",
+    return {"glue scarf": "glue_scarf", "glue ear": "glue_ear", "glue face veneer": "glue_veneer", "glue back veneer": "glue_veneer",
+            "template": "template", "mark": "mark",
+            "side bore": "side_bore", "side counterbore": "side_bore", "waste holes": "waste_hole", "saw": "saw_100", "rout": "rout_100",
             "cut outline": "band_saw_100", "rout outline": "rout_outline_100", "clean up": "clean_up",
             "finish": "finish", "final diameter": "final_diameter"}[op.kind]
 
@@ -47,7 +48,7 @@ def factors_of(rates: Rates, changes: Changes) -> dict[str, float]:
     """How much longer each field of some rates makes its work than the default does; all changes under one name."""
     default = Rates()
     found = {name: getattr(rates, name) / getattr(default, name) * rates.factor for name in Rates.__struct_fields__
-             if name != "factor" and not name.endswith("_change")}
+             if name not in ("factor", "glue_dry") and not name.endswith("_change")}
     plain = changes.minutes(default)
     return found | {CHANGING: changes.minutes(rates) / plain if plain else rates.factor}
 

@@ -29,7 +29,9 @@ TRUST_EACH = 60.0
 LEAST, MOST = 0.1, 10.0
 
 CHANGE_FIELDS = ("machine_change", "bit_change", "table_change", "side_change")
-WORK_FIELDS = tuple(name for name in Rates.__struct_fields__ if name not in (*CHANGE_FIELDS, "factor"))
+NO_WORK = ("factor", "glue_dry")
+"""Fields that are no minutes of work: nothing spent corrects how long glue dries."""
+WORK_FIELDS = tuple(name for name in Rates.__struct_fields__ if name not in (*CHANGE_FIELDS, *NO_WORK))
 MOST_MINUTES = 6000.0
 """What a rate may be at most."""
 
@@ -69,7 +71,7 @@ class Correction(Struct, frozen=True):
             plain, set_by_hand = getattr(default, name), getattr(own, name)
             value = set_by_hand * own.factor if key not in timed and set_by_hand != plain else plain * by[key]
             made[name] = min(MOST_MINUTES, round(value, 3))
-        return replace(default, **made)
+        return replace(default, glue_dry=own.glue_dry, **made)
 
 
 def corrected(book: Book) -> Correction:

@@ -1,4 +1,4 @@
-"""Glue lines of ears: drillings along them, and drillings across them."""
+"""Glue lines of ears: drillings along them, and drillings across them; and what comes near the feather edges of a scarf joint."""
 
 from __future__ import annotations
 
@@ -27,6 +27,9 @@ def snags(scene: Scene) -> Iterable[Snag]:
                        say("The glue line of {ear} is crossed by the bores of {crossing}.",
                            ear=ear.id, crossing=listed(crossing)),
                        say("Glue on {ear} before these are drilled, and let the glue cure.", ear=ear.id))
+    if blank.scarf:
+        from geometry.checks import feather  # few heads have one, and a start goes without it
+        yield from feather.snags(scene)
 
 
 def line_x(ear: Ear, blank: Blank) -> float:

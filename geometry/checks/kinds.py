@@ -112,6 +112,9 @@ KINDS: dict[str, Kind] = _of_drillings() | {
                            "mirror image.")),
     "glue-line": Kind(say("Glue line through a hole"), say("A drill wanders along a glue line, and the joint is weakened.")),
     "glue-line-crossed": Kind(say("Bores cross a glue line"), say("Ears are glued before anything crosses the glue line.")),
+    "feather-screw": Kind(say("Screw in a feather edge"), say("A screw lifts and splits the wood where a scarf joint runs out to nothing.")),
+    "feather-edge": Kind(say("Feather edge is cut"), say("Where a scarf joint comes out on the face or the back its wood runs out to nothing, and "
+                                                          "chips under a drill or a bit.")),
     "string-off-wood": Kind(say("String starts beside the wood"), say("The head has to be as wide at the nut line as the strings lie apart in "
                                                                       "the nut.")),
     "side-angle": Kind(say("String bends sideways at the nut"), say("Above 10 degrees a string tends to catch in the nut.")),

@@ -6,6 +6,7 @@ from msgspec.structs import replace
 
 from geometry.curves import MIRROR
 from geometry.drawing.base_line import base_line, line_names
+from geometry.drawing.glue_lines import joint_line
 from geometry.drawing.hole_words import bore_words
 from geometry.drawing.margin_labels import Named, margin_labels
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Mark, Stroke
@@ -44,6 +45,7 @@ def back_drawing(layout: Headstock) -> Drawing:
     nut = replace(layout.nut, slant=-layout.nut.slant)
     marks += [Stroke(nut_line(nut, DATUM), "nut line", "nut"), *base_line(nut), *line_names(nut),
               Stroke(straight((0.0, min(y0, 0.0) - 4.0), (0.0, y1 + 4.0)), "centreline", "blank")]
+    marks += joint_line(layout.blank, layout.nut.pitch, True, x0, x1)
     named: list[Named] = []
     for hole in drilled:
         marks += _hole(hole, named)

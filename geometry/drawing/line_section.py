@@ -9,6 +9,7 @@ from __future__ import annotations
 from geometry import vectors as v
 from geometry.curves import Path
 from geometry.curves.polygons import polygon
+from geometry.drawing.layers import layers_in_section
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.ramp_section import flat_sections, ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span, wood_area
@@ -45,6 +46,7 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
     area = wood_area(layout)
     wood = [] if area is None else _kept(line.spans(area), end)
     marks += [Area(across(span, 0.0, thick), "wood", "outline") for span in wood]
+    marks += layers_in_section(layout, line, spans)
     cut: list[Span] = []
     for slot in layout.slots:
         inside = slot_area(slot)

@@ -17,7 +17,7 @@ from geometry.vectors import Vec2
 STYLES = (
     "blank", "waste", "wood", "outline", "slot", "pocket that is there", "template", "post bore", "counterbore", "clearance bore",
     "screw pilot", "pin hole", "hole", "hole that is there", "locating pin hole", "side bore", "axis", "seat", "button", "post",
-    "centreline", "nut line", "fold", "string", "glue line", "cross", "dimension", "note", "check bar", "tile", "section line",
+    "centreline", "nut line", "fold", "string", "glue line", "glued on", "cross", "dimension", "note", "check bar", "tile", "section line",
     "template board", "router base", "shank", "cutter", "follower", "left standing", "grain risk", "ramp", "flat", "feed",
     "waste hole", "margin kept", "margin short", "spoiled", "removed", "proposed", "measured",
 )

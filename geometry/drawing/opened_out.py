@@ -64,7 +64,7 @@ class OpenedOut:
         def put(owner: str, marks: Drawing) -> None:
             groups[owner] = groups[owner] + marks if owner in groups else marks
 
-        put("blank", _blank(layout.blank))
+        put("blank", _blank(layout.blank, layout.nut.pitch))
         put("outline", _wood(Same(layout.outline), tuple(slot for slot in layout.to_rout if slot.through(layout.blank.thickness))))
         for slot in layout.slots:
             put(slot.id, _slot(slot))
@@ -96,7 +96,7 @@ def blank_box(blank: Blank) -> tuple[float, float, float, float]:
 
 
 @lru_cache(maxsize=16)
-def _blank(blank: Blank) -> Drawing:
+def _blank(blank: Blank, pitch: float) -> Drawing:
     low, high = -blank.behind, blank.tip
     x0, _, x1, _ = blank_box(blank)
     marks: list[Mark] = [
@@ -107,6 +107,9 @@ def _blank(blank: Blank) -> Drawing:
     marks += [Stroke(straight((blank.edge_x(side), low), (blank.edge_x(side), high)), "fold", "blank")
               for side in SIDES]
     marks.append(Stroke(straight((0.0, low), (0.0, high)), "centreline", "blank"))
+    if blank.veneers or blank.scarf:
+        from geometry.drawing.glue_lines import glue_lines  # few heads have any, and a start goes without them
+        marks += glue_lines(blank, pitch)
     names = (((x0 - blank.bass) / 2, term("bass edge")), ((blank.treble - blank.bass) / 2, term("face")),
              ((x1 + blank.treble) / 2, term("treble edge")))
     marks += [Label(text, (x, high + 2.0), TITLE, "note", "blank", anchor="middle") for x, text in names]

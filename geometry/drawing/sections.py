@@ -10,6 +10,7 @@ from __future__ import annotations
 from msgspec import Struct
 
 from geometry.curves import Path
+from geometry.drawing.layers import layers_in_section
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.ramp_section import ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span, edge_distance, wood_area
@@ -171,6 +172,7 @@ def _wood(scene: _Scene) -> list[Mark]:
     for a, b in () if area is None else scene.line.spans(area):
         if (span := _shown(scene, (a, b))) is not None:
             marks.append(Area(rectangle(span[0], -scene.thick, span[1], 0.0), "wood", "outline"))
+    marks += layers_in_section(scene.layout, scene.line, [(0.0, scene.end)])
     for slot in scene.layout.slots:
         area = slot_area(slot)
         if area is not None:

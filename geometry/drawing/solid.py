@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 
 import numpy as np
+import shapely
 from msgspec import Struct
 
 from geometry import vectors as v
@@ -17,10 +18,11 @@ from geometry.curves.polygons import parts, polygon
 from geometry.drawing.same import Same
 from geometry.drawing.shapes import ring_path
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, Loop, Slot, Tuner, loop_path, slot_path
+from geometry.layout import Blank, Headstock, Loop, Slot, Tuner, loop_path, slot_path
 from geometry.solids import frames, holes
 from geometry.solids.frames import Frame
 from geometry.solids.ramps import ramp_cut
+from geometry.solids.scarf import scarf_of
 from geometry.strings.past_posts import post_length
 
 SAGITTA = 0.05
@@ -28,6 +30,8 @@ SAGITTA = 0.05
 CORNER = math.radians(12)
 """A wall that turns more than this from chord to chord has an edge there."""
 
+FAR = 1.0e4
+"""Wider than any head, mm."""
 SPOT = 32
 """Chords round a spot-faced seat."""
 
@@ -74,6 +78,8 @@ class Solid(Struct, frozen=True, eq=False):
     """(slot, rim (n, 3) of a ramp's floor, each point as deep as the floor is there)"""
     flats: tuple[tuple[str, np.ndarray], ...] = ()
     """(tuner, rim (n, 3) of the bottom of its flat)"""
+    seams: tuple[np.ndarray, ...] = ()
+    """glue lines (n, 3) of veneers and of a scarf joint on the outline's wall"""
 
 
 def solid(layout: Headstock) -> Solid:
@@ -107,7 +113,25 @@ def solid(layout: Headstock) -> Solid:
     b = layout.blank
     box = (np.array([-b.bass, -b.behind, 0.0]), np.array([b.treble, b.tip, thick]))
     slopes = tuple(slope for slot in layout.slots for slope in _slopes(slot, thick))
-    return Solid(outline, openings, tuple(rounds), tuple(plates), tuple(axes), box, slopes, tuple(flats))
+    return Solid(outline, openings, tuple(rounds), tuple(plates), tuple(axes), box, slopes, tuple(flats), () if outline is None else _seams(outline, b, layout.nut.pitch))
+
+
+def _seams(ring: Ring, blank: Blank, pitch: float) -> tuple[np.ndarray, ...]:
+    """Round the head under each veneer; and where the wall crosses the joint, closed across face and back of the core."""
+    around = np.vstack([ring.points, ring.points[:1]])
+    levels = [bottom if surface == "face" else top for surface, top, bottom in blank.veneers]
+    found = [np.column_stack([around, np.full(len(around), z)]) for z in levels]
+    joint = scarf_of(blank, pitch)
+    if joint is not None:
+        ys = around[:, 1]
+        inside = (ys <= joint.face) & (ys >= joint.back)
+        slanted = np.column_stack([around, joint.top + (joint.face - ys) * math.tan(joint.pitch)])
+        found += [slanted[run] for run in np.split(np.arange(len(ys)), np.flatnonzero(np.diff(inside)) + 1) if inside[run[0]] and len(run) > 1]
+        for y, z in ((joint.face, joint.top), (joint.back, joint.bottom)):
+            across = shapely.intersection(shapely.Polygon(ring.points).buffer(0), shapely.LineString([(-FAR, y), (FAR, y)]))
+            found += [np.column_stack([shapely.get_coordinates(part), np.full(2, z)]) for part in shapely.get_parts(across)
+                      if part.geom_type == "LineString" and part.length > 0]
+    return tuple(found)
 
 
 @remembered_by_size(16, of_same)

@@ -9,6 +9,7 @@ from shapely.geometry import LineString
 from geometry.curves import Path
 from geometry.curves.polygons import polygon
 from geometry.drawing.base_line import base_line, line_names
+from geometry.drawing.glue_lines import joint_line
 from geometry.drawing.heights import LEAST
 from geometry.drawing.hole_words import bores_words
 from geometry.drawing.margin_labels import LINE, Named, margin_labels
@@ -53,6 +54,7 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
         marks += [Stroke(path, "template", "outline") for path in outside_lines(layout.outline, layout.nut, offset)]
         marks += [Stroke(path, "template", slot.id) for slot, wall in walls if not slot.there for path in offset_path(wall, offset).paths]
     marks += _datum(layout, around)
+    marks += joint_line(layout.blank, layout.nut.pitch, False, around[0], around[2])
     drilled = holes(layout)
     named: list[Named] = []
     for hole in drilled:

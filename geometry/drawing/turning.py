@@ -90,6 +90,7 @@ def turned(body: Solid, view: View) -> list[Patch]:
     patches += [patch for _, patch in sorted(inside, key=lambda pair: -pair[0])]
     patches += [Patch(ends @ matrix[:2].T, "axis", owner, line=True) for owner, ends in body.axes]
     if body.outline is not None:
+        patches += [Patch(seam @ matrix[:2].T, "solid far edge", "blank", line=True) for seam in body.seams]
         patches += _near(body, matrix)
     return patches
 

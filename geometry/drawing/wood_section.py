@@ -15,6 +15,7 @@ from shapely.geometry.base import BaseGeometry
 from geometry import vectors as v
 from geometry.curves import Path
 from geometry.curves.polygons import grown, polygon
+from geometry.drawing.layers import layers_in_section
 from geometry.drawing.marks import Area, Drawing, Label, Mark
 from geometry.drawing.ramp_section import flat_sections, ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span, edge_distance
@@ -45,6 +46,8 @@ def section_for(layout: Headstock, op: Operation | None = None) -> SectionLine:
     if op is not None and op.drillings and not op.drillings[0].upright:
         d = op.drillings[0]
         return SectionLine((d.mark or d.start)[:2], d.direction[:2])
+    if op is not None and op.kind == "glue scarf":
+        return SectionLine((0.0, -blank.behind), (0.0, 1.0))
     y = sum(loop_path(layout.outline).box[1::2]) / 2
     if op is not None and op.drillings:
         y = op.drillings[0].start[1]
@@ -80,10 +83,13 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
     spans = line.spans(face)
     if not spans:
         return ()
-    marks: list[Mark] = [Area(across(span, 0.0, thick), "waste", "blank") for span in spans]
+    over, under = layout.blank.face_veneer, thick - layout.blank.back_veneer
+    top, bottom = 0.0 if "face" in state.veneers else over, thick if "back" in state.veneers else under
+    marks: list[Mark] = [Area(across(span, top, bottom), "waste", "blank") for span in spans]
     if state.outline == "routed" or "face" in state.papers:
-        marks += [Area(across(span, 0.0, thick), "wood", "outline")
+        marks += [Area(across(span, top, bottom), "wood", "outline")
                   for span in line.spans(polygon(loop_path(layout.outline)) & face)]
+    marks += layers_in_section(layout, line, spans, state.veneers)
     ramps = cut_by_hand(state, "ramp")
     for slot, own in zip(layout.slots, state.slots, strict=True):
         if slot.id in ramps:
@@ -96,6 +102,8 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
     if line.direction == (1.0, 0.0):
         along = line.origin[1]
         words = say("across, {place}", place=from_line(along, format_close(abs(along), unit, mark=True), square_line(layout.nut)))
+    elif line.direction == (0.0, 1.0) and line.origin[0] == 0.0:
+        words = say("along the centreline")
     else:
         bored = any(d.direction[:2] == line.direction for d in state.drillings)
         words = say("along the bore") if bored else say("along the slot")

@@ -14,6 +14,7 @@ from shapely.geometry.base import BaseGeometry
 
 from geometry.curves import circle
 from geometry.curves.polygons import grown, parts, polygon
+from geometry.drawing.glue_lines import glue_lines
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import SIDES, TITLE, blank_box
 from geometry.drawing.ramp_marks import ramp_marks
@@ -45,6 +46,8 @@ def wood_drawing(layout: Headstock, state: WoodState, stray: float = 0.0) -> Dra
     if state.outline == "square":
         marks += _edges(layout, state)
     marks += _face(layout, state, stray)
+    if state.outline == "square":
+        marks += glue_lines(blank, layout.nut.pitch, state.veneers)
     marks += [Stroke(straight((0.0, -blank.behind), (0.0, blank.tip)), "centreline", "blank")]
     if "face" in state.papers or state.outline != "square":
         marks.append(Stroke(nut_line(layout.nut), "nut line", "nut"))

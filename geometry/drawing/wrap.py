@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from geometry.drawing.base_line import line_names
+from geometry.drawing.glue_lines import joint_line
 from geometry.drawing.heights import LEAST, READ
 from geometry.drawing.hole_words import bore_words
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
@@ -32,6 +33,9 @@ KEPT = {"outline", "side bore", "screw pilot", "pin hole", "post bore", "counter
         "locating pin hole", "axis", "cross", "fold", "centreline", "nut line", "glue line"}
 """Styles of the opened-out view that are printed; plates, buttons and posts are no marks to work from."""
 
+_SEAMS = ("blank", "glue line")
+"""Those of veneers and of a scarf joint on the edges: beside a fold they would be taken for one, and nothing is marked from them."""
+
 
 def wrap_drawing(layout: Headstock) -> Drawing:
     """The opened-out view as paper: cut line, fold lines, marks on face and edges, and what to set for each.
@@ -53,7 +57,8 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     of_later = {(d.of, d.operation) for d in later}
     for group in opened_out_groups(layout).values():
         marks += [mark for mark in group if mark.style in KEPT and getattr(mark, "hidden", False) is False
-                  and (mark.owner, mark.style) not in {*of_later, ("nut", "centreline")} and (mark.owner, _place(mark)) not in points]
+                  and (mark.owner, mark.style) not in {*of_later, _SEAMS, ("nut", "centreline")} and (mark.owner, _place(mark)) not in points]
+    marks += joint_line(layout.blank, layout.nut.pitch, False, -layout.blank.bass, layout.blank.treble)
     marks += [*pocket_labels(layout, LETTER), *_edge_words(layout), *_titles(layout)]
     room = Room(marks)
     for hole in sorted(from_face, key=lambda hole: hole.drillings[0].role == "locating"):

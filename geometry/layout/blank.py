@@ -13,6 +13,10 @@ class Blank(Part, kw_only=True):
     The square edges lie at x = -bass and x = +treble, the far end at y = tip,
     the wood goes on behind the nut line to y = -behind. `hard_wood` asks for
     shallower passes with slim router bits, as in hard maple.
+
+    `thickness` is from face to back as it is drilled: `face_veneer` and `back_veneer`, glued over the whole of it, are counted
+    in. `scarf` says where the glue line of a scarf joint comes out on the face of the core (under the veneer), from the nut line
+    along the centreline; 0 for a joint that lies behind the nut line, None for a head without one.
     """
 
     bass: Size
@@ -21,6 +25,24 @@ class Blank(Part, kw_only=True):
     behind: Amount = 0.0
     thickness: Size
     hard_wood: bool = False
+    face_veneer: Amount = 0.0
+    back_veneer: Amount = 0.0
+    scarf: Amount | None = None
+
+    @property
+    def core(self) -> float:
+        """How thick the wood between the veneers is, mm."""
+        return self.thickness - self.face_veneer - self.back_veneer
+
+    @property
+    def veneers(self) -> tuple[tuple[Literal["face", "back"], float, float], ...]:
+        """(surface, from, to below the face) of each veneer, mm."""
+        found = []
+        if self.face_veneer:
+            found.append(("face", 0.0, self.face_veneer))
+        if self.back_veneer:
+            found.append(("back", self.thickness - self.back_veneer, self.thickness))
+        return tuple(found)
 
     def edge_x(self, side: Side) -> float:
         """x of a square edge, mm."""

@@ -13,10 +13,13 @@ class Rates(Part, kw_only=True):
     """Minutes; all common practice, no source, and all for the maker to change.
 
     Cuts are for 100 mm of wall in one pass. `factor` multiplies everything: the
-    job book sets it from hours really spent.
+    job book sets it from hours really spent. `glue_dry` is how long each glueing stays in the clamps before the work goes on:
+    it is told beside the hours, no part of them, and `factor` leaves it alone.
     """
 
     glue_ear: Minutes = 20.0
+    glue_veneer: Minutes = 30.0
+    glue_scarf: Minutes = 60.0
     template: Minutes = 60.0
     mark: Minutes = 30.0
     hole: Minutes = 1.5
@@ -37,4 +40,5 @@ class Rates(Part, kw_only=True):
     bit_change: Minutes = 2.0
     table_change: Minutes = 6.0
     side_change: Minutes = 1.5
+    glue_dry: Minutes = 720.0
     factor: Annotated[float, Meta(gt=0, le=100)] = 1.0

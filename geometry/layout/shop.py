@@ -31,6 +31,7 @@ class Margins(Part, kw_only=True):
     seat_gap: Amount = 0.5
     button_gap: Amount = 3.0
     blank_edge: Amount = 2.0
+    feather: Amount = 3.0
     template_contact: Amount = 3.0
     template_web: Amount = 6.0
     base_rest: Amount = 10.0

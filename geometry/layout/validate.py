@@ -176,6 +176,15 @@ def _pockets(layout: Headstock) -> None:
                                     slot=slot.id, i=i))
 
 
+def _glued_up(layout: Headstock) -> None:
+    blank = layout.blank
+    if not blank.core > 0:
+        raise GeometryError(say("The veneers are as thick as the whole blank, which leaves nothing between them (at $.blank.thickness): it "
+                                "is measured from face to back, veneers and all."))
+    if blank.scarf is not None and not layout.nut.pitch > 0:
+        raise GeometryError(say("A scarf joint runs through the wood at the pitch of the head, and that is 0 degrees here (at $.blank.scarf)."))
+
+
 def _loops(layout: Headstock) -> None:
     from geometry.layout.outline import hold_to_a_length, hold_to_few_corners, hold_to_few_crossings, loop_path
     from geometry.layout.slots import DrawnSlot, slot_path
@@ -203,6 +212,7 @@ _CHECKS: tuple[tuple[Callable[[Headstock], None], Callable[[Headstock], tuple]],
     (hold_to_no_heap, attrgetter("tuners", "slots", "pins", "holes", "patterns", "rows", "margins")),
     (_patterns, lambda layout: (layout.patterns,)),
     (_tuners, attrgetter("tuners", "patterns", "rows")),
+    (_glued_up, attrgetter("blank", "nut")),
     (_loops, attrgetter("outline", "slots")),
     (_pockets, lambda layout: (layout.slots,)),
     (_picture, lambda layout: (layout.picture,)),

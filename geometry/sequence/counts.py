@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from msgspec import Struct
 
 from geometry.sequence.changes import count_changes, runs
+from geometry.sequence.glue_ops import waits
 from geometry.sequence.operation import Operation
 from geometry.sequence.rates import Changes, Hours, Rates, hours
 
@@ -25,6 +26,10 @@ class Counts(Struct, frozen=True):
     """different table settings for bores from the side, level ones counted too"""
     changes: Changes
     hours: Hours
+    waits: int = 0
+    """how often glue has to dry before the work goes on"""
+    drying: float = 0.0
+    """hours that this takes together, beside those of the work"""
 
 
 def counts(steps: Sequence[str], ops: Sequence[Operation], rates: Rates | None = None) -> Counts:
@@ -32,6 +37,8 @@ def counts(steps: Sequence[str], ops: Sequence[Operation], rates: Rates | None =
     by_id = {op.id: op for op in ops}
     done = [by_id[id] for id in steps]
     drilled = {d.id: d for op in done if op.kind != "final diameter" for d in op.drillings}
+    rates = rates or Rates()
+    dry = waits(done)
     made = [run for run in runs(done) if run[0].setup.machine != "bench"]
     changes = count_changes(op.setup for op in done)
     return Counts(
@@ -39,4 +46,4 @@ def counts(steps: Sequence[str], ops: Sequence[Operation], rates: Rates | None =
         sum(d.role == "counterbore" for d in drilled.values()),
         sum(len(op.waste_holes.centres) for op in done if op.waste_holes), len(made),
         len({op.setup.table for op in done if op.setup.table is not None and op.setup.table.fence is not None}),
-        changes, hours(done, changes, rates or Rates()))
+        changes, hours(done, changes, rates), dry, dry * rates.glue_dry / 60.0)

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from geometry.layout import Headstock
 from geometry.routing import RoutingPlan, SlotPlan
 from geometry.sequence.drill_ops import drill_operations
+from geometry.sequence.glue_ops import glue_operations
 from geometry.sequence.hand_ops import hand_operations
 from geometry.sequence.operation import KINDS, Operation
 from geometry.sequence.plans import Routing, routings
@@ -24,6 +25,6 @@ def operations(layout: Headstock, slot_plans: RoutingPlan | Mapping[str, Routing
     """
     wishes = wishes or Wishes()
     plans = routings(layout, slot_plans)
-    made = [*preparing(layout), *drill_operations(layout, wishes), *slot_operations(layout, plans, wishes),
+    made = [*glue_operations(layout, wishes), *preparing(layout), *drill_operations(layout, wishes), *slot_operations(layout, plans, wishes),
             *outline_operations(layout, plans, wishes), *hand_operations(layout, wishes), *finishing(layout, wishes)]
     return tuple(sorted(made, key=lambda op: KINDS.index(op.kind)))

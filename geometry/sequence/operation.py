@@ -15,15 +15,15 @@ from geometry.units import LengthUnit, format_angle, format_close, format_length
 from geometry.vectors import Vec2
 
 Kind = Literal[
-    "glue ear", "template", "mark", "pin hole", "counterbore", "bore", "side counterbore", "side bore", "pilot",
-    "edge pilot", "waste holes", "saw", "rout", "cut outline", "rout outline", "ramp", "flat", "clean up",
+    "glue scarf", "glue ear", "glue face veneer", "glue back veneer", "template", "mark", "pin hole", "counterbore", "bore",
+    "side counterbore", "side bore", "pilot", "edge pilot", "waste holes", "saw", "rout", "cut outline", "rout outline", "ramp", "flat", "clean up",
     "finish", "final diameter",
 ]
 """What is done. Locating pin holes are "pin hole"; screws and moulded pins of a tuner are "pilot" or "edge pilot"."""
 
 KINDS: tuple[Kind, ...] = (
-    "glue ear", "template", "mark", "pin hole", "counterbore", "bore", "side counterbore", "side bore", "pilot",
-    "waste holes", "saw", "rout", "ramp", "cut outline", "rout outline", "flat", "edge pilot", "clean up", "finish",
+    "glue scarf", "glue ear", "glue face veneer", "glue back veneer", "template", "mark", "pin hole", "counterbore", "bore",
+    "side counterbore", "side bore", "pilot", "waste holes", "saw", "rout", "ramp", "cut outline", "rout outline", "flat", "edge pilot", "clean up", "finish",
     "final diameter",
 )
 """Kinds in the order of habit: it settles what legality and set-ups leave open (common practice, no source)."""

@@ -12,7 +12,8 @@ from geometry.sequence.operation import Operation
 
 def minutes(op: Operation, rates: Rates) -> float:
     """Minutes for the work itself, set-up left out; `factor` counted in."""
-    fixed = {"glue ear": rates.glue_ear, "template": rates.template, "mark": rates.mark, "clean up": rates.clean_up,
+    fixed = {"glue scarf": rates.glue_scarf, "glue ear": rates.glue_ear, "glue face veneer": rates.glue_veneer,
+             "glue back veneer": rates.glue_veneer, "template": rates.template, "mark": rates.mark, "clean up": rates.clean_up,
              "finish": rates.finish, "final diameter": rates.final_diameter, "waste holes": rates.waste_hole,
              "side bore": rates.side_bore, "side counterbore": rates.side_bore, "pin hole": rates.hole,
              "counterbore": rates.hole, "bore": rates.hole, "pilot": rates.hole}

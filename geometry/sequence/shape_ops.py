@@ -27,13 +27,8 @@ BENCH = Setup("bench")
 
 
 def preparing(layout: Headstock) -> list[Operation]:
-    """Ears, template, papers."""
-    made = [Operation(
-        f"glue ear {ear.id}", "glue ear", say("Glue {ear}", ear=ear.id),
-        say("Glue {ear} to the {side} side, let it dry, then plane face, back and edge flush and square.",
-            ear=ear.id, side=term(ear.side)),
-        BENCH, (ear.id,)) for ear in layout.ears]
-    made.append(Operation("template", "template", say("Make the template"), _template_words(layout), BENCH))
+    """Template, papers."""
+    made = [Operation("template", "template", say("Make the template"), _template_words(layout), BENCH)]
     slanted = slant_words(layout.nut)
     from_back = any(d.surface == "back" for hole in to_drill(layout) for d in hole.drillings)
     back = say(", the back paper to centreline and {line} squared round", line=square_line(layout.nut)) if from_back else ""

@@ -13,6 +13,7 @@ from geometry.layout import Headstock, Side, Slot
 from geometry.saying import say
 from geometry.sequence.derive import operations
 from geometry.sequence.drill_ops import SAME_AXIS
+from geometry.sequence.glue_ops import VENEERS
 from geometry.sequence.operation import Cut, Operation, WasteHoles
 from geometry.sequence.order import Order
 from geometry.sequence.shadows import drilled, outline_area
@@ -60,6 +61,8 @@ class WoodState(Struct, frozen=True):
     slots: tuple[SlotState, ...]
     ears: tuple[str, ...]
     """glued on"""
+    veneers: tuple[Literal["face", "back"], ...]
+    """glued on"""
     papers: tuple[str, ...]
     """where marks can still be read: face, back, bass edge, treble edge"""
     square_edges: tuple[Side, ...]
@@ -85,7 +88,8 @@ class WoodState(Struct, frozen=True):
         drilled = say("{made} of {all} drillings made.", made=made, all=made + len(self.to_drill))
         slots = [f"{slot.slot}: {_slot(slot, unit)}." for slot in self.slots if slot.touched and not slot.there]
         pins = say("The template finds its place on {pins}.", pins=listed(self.pins)) if self.pins else ""
-        ears = say("Glued on: {ears}.", ears=listed(self.ears)) if self.ears else ""
+        glued = [*self.ears, *({"face": say("face veneer"), "back": say("back veneer")}[surface] for surface in self.veneers)]
+        ears = say("Glued on: {ears}.", ears=listed(glued)) if glued else ""
         return tuple(text for text in (ears, edges, shape[self.outline], marks, drilled, *slots, pins) if text)
 
 
@@ -116,6 +120,7 @@ def state_of(layout: Headstock, done: Sequence[Operation], ops: Sequence[Operati
     return WoodState(
         tuple(op.id for op in done), made, tuple(d for d in _drillings(ops) if d.id not in known), slots,
         tuple(op.features[0] for op in done if op.kind == "glue ear"),
+        tuple(surface for surface, kind in zip(("face", "back"), VENEERS, strict=True) if kind in kinds),
         _papers(layout, "mark" in kinds, outline == "square", clean),
         BOTH if outline == "square" else (), outline, _pins(layout, made, slots, outline, clean),
         tuple(pins_to_plug(layout)) if clean else (), clean)

@@ -77,13 +77,17 @@ def _node(draw, layout):
     return replace(layout, outline=replace(layout.outline, nodes=tuple(nodes)))
 
 
+_veneers = st.just(0.0) | st.floats(0.3, 2.5)
+
+
 def _margins(draw, layout):
     return replace(layout, margins=Margins(bore_bore=draw(st.floats(0, 12)), bore_slot=draw(st.floats(0, 12)),
                                            rail=draw(st.floats(0, 30)), button_gap=draw(st.floats(0, 20))))
 
 
 def _thickness(draw, layout):
-    return replace(layout, blank=replace(layout.blank, thickness=draw(st.floats(6, 30))))
+    return replace(layout, blank=replace(layout.blank, thickness=draw(st.floats(6, 30)), face_veneer=draw(_veneers), back_veneer=draw(_veneers),
+                                         scarf=draw(st.none() | st.floats(0, 250))))
 
 
 def _remove(draw, layout):

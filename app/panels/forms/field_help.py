@@ -22,7 +22,11 @@ PATHS: dict[str, tuple[str, str]] = {
                          "measured from it."), "opened-out"),
     "blank.tip": (say("Wood from the nut line to the far end of the blank."), ""),
     "blank.behind": (say("Wood behind the nut line that the drawing shows: pins and clamps may stand there."), ""),
-    "blank.thickness": (say("From face to back, planed. Side bores lie at half of it unless they say otherwise."), "cover"),
+    "blank.thickness": (say("From face to back as it is drilled: planed, veneers and all. Side bores lie at half of it unless they say otherwise."), "cover"),
+    "blank.face_veneer": (say("Of the head plate glued on the face: part of the thickness above. Nothing for none."), ""),
+    "blank.back_veneer": (say("Of the veneer glued on the back: part of the thickness above. Nothing for none."), ""),
+    "blank.scarf": (say("How far from the nut line the joint of head and neck comes out on the face, under a veneer or not: it leaves the "
+                        "line as steep as the head leans. 0 for one that lies behind the nut line."), "scarf joint"),
     "nut.width": (say("Of the nut itself, edge to edge."), ""),
     "nut.spacing": (say("Equal centres put thick and thin strings at even steps; equal gaps leave even room between them."),
                     ""),

@@ -14,7 +14,8 @@ from geometry.saying import count, number, say
 from geometry.sequence import Counts, Hours
 
 NAMES = {
-    "mark": say("Paste papers and prick"), "template": say("Make the template"), "glue_ear": say("Glue an ear"), "hole": say("Drill a hole"),
+    "mark": say("Paste papers and prick"), "template": say("Make the template"), "glue_ear": say("Glue an ear"),
+    "glue_veneer": say("Glue a veneer"), "glue_scarf": say("Saw, plane and glue a scarf joint"), "glue_dry": say("Glue dries, in the clamps"), "hole": say("Drill a hole"),
     "side_bore": say("Drill a bore from the side"), "hand_pilot": say("Drill a pilot by hand"), "waste_hole": say("Drill a waste hole"),
     "saw_100": say("Saw out, 100 mm"), "rout_100": say("Rout, 100 mm and pass"), "band_saw_100": say("Saw the outline, 100 mm"),
     "rout_outline_100": say("Rout the outline, 100 mm"), "hand_100": say("Work an edge by hand, 100 mm"), "ramp": say("File a ramp"),
@@ -37,12 +38,20 @@ def hour_rows(counts: Counts, found: float | None = None) -> list[FieldRow]:
             FieldRow(say("Together"), "fact", _hours(h)),
             *([] if found is None else [FieldRow(say("By the job book"), "fact", f"{number(found, '.1f')} h",
                                                  help=say("Corrected by what the timed steps took."))]),
+            *([] if not counts.waits else [FieldRow(say("Glue dries"), "fact", drying(counts),
+                                                    help=say("Beside the hours of work: for so long the piece stands in the clamps."))]),
             FieldRow(say("Other machine"), "fact", count(c.machine, "once", "{n} times")),
             FieldRow(say("Other bit"), "fact", count(c.bit, "once", "{n} times")),
             FieldRow(say("Table set"), "fact", count(c.table, "once", "{n} times")),
             FieldRow(say("Piece turned"), "fact", count(c.side, "once", "{n} times")),
             FieldRow(say("Holes"), "fact", count(counts.drillings, "{holes} in {n} drilling", "{holes} in {n} drillings", holes=counts.holes)),
             FieldRow(say("Waste holes"), "fact", str(counts.waste_holes))]
+
+
+def drying(counts: Counts) -> str:
+    """How often and how long the piece stands in clamps: "2 times, 24.0 h together"."""
+    times = count(counts.waits, "once", "{n} times")
+    return say("{times}, {hours:.1f} h in all", times=times, hours=counts.drying)
 
 
 def rate_rows(layout: Headstock) -> list[FieldRow]:
@@ -76,11 +85,12 @@ def _multiplied(layout: Headstock, text: str) -> Headstock:
 def tally(counts: Counts) -> str:
     """The counts on two lines for the head of the panel."""
     tilts = count(counts.tilts, "{n} tilt", "{n} tilts")
+    dry = "\n" + say("beside that glue dries: {drying}", drying=drying(counts)) if counts.waits else ""
     return say("{steps} · {holes} · {set_ups} · {tilts}\nabout {hours:.1f} hours, {changes:.1f} of them "
                "setting up",
                steps=count(counts.operations, "{n} step", "{n} steps"), holes=count(counts.holes, "{n} hole", "{n} holes"),
                set_ups=count(counts.set_ups, "{n} set-up", "{n} set-ups"), tilts=tilts, hours=counts.hours.total,
-               changes=counts.hours.changes)
+               changes=counts.hours.changes) + dry
 
 
 def loud_words(blocked: Sequence[str], left_out: Sequence[str]) -> str:

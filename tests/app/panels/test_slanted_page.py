@@ -5,7 +5,8 @@ import math
 import pytest
 from msgspec.structs import replace
 
-from app.panels.describe import blank_rows, describe
+from app.panels.blank_rows import blank_rows
+from app.panels.describe import describe
 from geometry.edits import add_pin
 from tests.geometry.checks.heads import bore, head, loop, pattern, side
 

@@ -9,7 +9,7 @@ from app.sheets.work import plan_work
 from app.window.demo import demo
 from geometry.book import CHANGING, corrected, factors_of, lines, set_minutes, tasks, total
 from geometry.book.planned import rate_of
-from geometry.book.rates import CHANGE_FIELDS, WORK_FIELDS
+from geometry.book.rates import CHANGE_FIELDS, NO_WORK, WORK_FIELDS
 from geometry.layout import Book, Rates, Task
 from geometry.sequence import KINDS, Changes, Operation, hours, minutes
 from geometry.sequence.operation import Setup
@@ -120,5 +120,5 @@ def test_the_plan_at_the_makers_own_rates(work):
 
 
 def test_every_field_of_the_rates_is_known():
-    assert {*WORK_FIELDS, *CHANGE_FIELDS, "factor"} == set(Rates.__struct_fields__)
+    assert {*WORK_FIELDS, *CHANGE_FIELDS, *NO_WORK} == set(Rates.__struct_fields__)
     assert Changes().minutes(Rates()) == 0

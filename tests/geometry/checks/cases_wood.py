@@ -10,6 +10,7 @@ from geometry.layout import (
     GuideBush,
     Loop,
     Node,
+    Nut,
     Pin,
     Rack,
     RouterBit,
@@ -120,6 +121,29 @@ _EARS = (
               patterns=(SIDE,))),
 )
 
+# A joint that leaves the face at y = 90 and falls by 0.4: the back, 16 below, it reaches at y = 50.
+_LEANS = Nut(pitch=math.degrees(math.atan(0.4)))
+
+
+def _joined(v=None, surface="face", **parts):
+    """A face tuner at y = 60 with a screw of 2 mm at y = 60 + v."""
+    of = FACE if v is None else pattern("screwed", "face", bore(), bore("screw", diameter=2.0, surface=surface, at=(0.0, v), depth=9.0))
+    tuners = () if v is None else (face("a", -20.0, 60.0, of),)
+    return head(**(dict(blank=_blank(scarf=90.0), nut=_LEANS, patterns=(of,), tuners=tuners) | parts))
+
+
+_FEATHERS = (
+    Case("feather-screw", _joined(27.0), 2.0, TIGHT, _joined(26.0), between=("a",)),
+    Case("feather-screw", _joined(-10.5, "back"), -0.5, TIGHT, _joined(-14.0, "back"), between=("a",)),
+    Case("feather-screw", _joined(27.0), 2.0, TIGHT, _joined(27.0, blank=_blank(scarf=90.0, face_veneer=1.0)), between=("a",)),
+    Case("feather-edge", _joined(holes=(SingleHole(id="h", at=(0.0, 94.0), diameter=4.0, depth=6.0),)), None, NOTE,
+         _joined(holes=(SingleHole(id="h", at=(0.0, 95.0), diameter=4.0, depth=6.0),)), between=("h",)),
+    Case("feather-edge", _joined(slots=(slot(nut=50.0, tip=82.0, depth=8.0),)), None, NOTE, _joined(slots=(slot(nut=50.0, tip=81.0, depth=8.0),)),
+         between=("slot",)),
+    Case("feather-edge", _joined(slots=(slot(),)), None, NOTE,
+         _joined(slots=(slot(),), blank=_blank(scarf=90.0, face_veneer=1.0, back_veneer=0.6)), between=("slot",)),
+)
+
 _SQUARE = drawn("slot", (0.0, 60.0), (20.0, 60.0), (20.0, 80.0), (0.0, 80.0))
 _QUARTER = math.tan(math.pi / 8)
 _ROUNDED = drawn("slot", (5.0, 60.0), (15.0, 60.0, _QUARTER), (20.0, 65.0), (20.0, 75.0, _QUARTER), (15.0, 80.0),
@@ -196,4 +220,4 @@ _RACK = (
     Case("quill", head(rack=_rack(press=DrillPress(quill=22.5))), 22.5, NOTE, head(rack=_rack(press=DrillPress(quill=22.6)))),
 )
 
-CASES = (*_OUTLINES, *_SLOTS, *_DEPTHS, *_PINS, *_EARS, *_BITS, *_RACK)
+CASES = (*_OUTLINES, *_SLOTS, *_DEPTHS, *_PINS, *_EARS, *_FEATHERS, *_BITS, *_RACK)

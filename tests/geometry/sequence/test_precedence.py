@@ -29,6 +29,7 @@ def between(found: list[Before], first: str, then: str) -> list[Before]:
 
 
 EARED = stocked(ears=(Ear(id="ear", side="treble", width=10.0, start=20.0, end=150.0),))
+GLUED = REPLACE(EARED, blank=REPLACE(EARED.blank, face_veneer=1.5, back_veneer=0.6, scarf=70.0))
 PINNED_BORE = stocked(pins=(Pin(id="pin", at=(-28.0, 60.0), diameter=4.0),))
 SHARED_BORE = stocked(pins=(Pin(id="pin", at=(-28.0, 60.0), diameter=6.5),))
 IN_SLOT = stocked(pins=(Pin(id="pin", at=(17.0, 60.0)),))
@@ -183,7 +184,7 @@ def hand_cut() -> Headstock:
 
 def test_every_rule_speaks_up_somewhere() -> None:
     silent = set(RULES)
-    for layout, wishes in ((EARED, Wishes(finish=True)), (PINNED_BORE, None), (IN_SLOT, None), (IN_WASTE, None),
+    for layout, wishes in ((EARED, Wishes(finish=True)), (GLUED, None), (PINNED_BORE, None), (IN_SLOT, None), (IN_WASTE, None),
                            (NEAR_SLOT, None), (NEAR_EDGE, None), (demo(), None), (hand_cut(), None), (pegs(), None)):
         turned = {slot.id: TURNED for slot in layout.slots} | {"outline": THROUGH}
         ops = operations(layout, turned if layout is IN_SLOT else None, wishes)

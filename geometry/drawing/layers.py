@@ -1,0 +1,35 @@
+"""Veneers and the scarf joint as layers in a section."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from geometry.curves import Path
+from geometry.drawing.marks import Area, Mark
+from geometry.drawing.section_cut import SectionLine, Span
+from geometry.drawing.shapes import chain, rectangle
+from geometry.layout import Headstock
+from geometry.solids.scarf import Scarf, scarf_of
+
+
+def layers_in_section(layout: Headstock, line: SectionLine, spans: Iterable[Span], glued: Sequence[str] = ("face", "back")) -> list[Mark]:
+    """What is glued on within spans of wood: veneers that are `glued`, and the neck's wood over a scarf joint."""
+    blank, joint = layout.blank, scarf_of(layout.blank, layout.nut.pitch)
+    marks: list[Mark] = []
+    for a, b in spans:
+        over = None if joint is None else _over(line, a, b, joint)
+        marks += [] if over is None else [Area(over, "glued on", "blank")]
+        marks += [Area(rectangle(a, -bottom, b, -top), "glued on", "blank") for surface, top, bottom in blank.veneers if surface in glued]
+    return marks
+
+
+def _over(line: SectionLine, a: float, b: float, joint: Scarf) -> Path | None:
+    """The part of the core over the joint, from a to b along the section; None where there is nothing of it."""
+    at = {s: joint.level(line.origin[1] + s * line.direction[1]) for s in (a, b)}
+    low, high = min(at.values()), max(at.values())
+    if high <= joint.top:
+        return None
+    floor = [(s, min(level, joint.bottom)) for s, level in at.items() if level >= joint.top]
+    floor += [(a + (b - a) * (level - at[a]) / (at[b] - at[a]), level) for level in (joint.top, joint.bottom) if low < level < high]
+    ends = [(s, joint.top) for s in (b, a) if at[s] > joint.top]
+    return chain([(s, -level) for s, level in (*sorted(floor), *ends)], closed=True)

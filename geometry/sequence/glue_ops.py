@@ -1,0 +1,120 @@
+"""What is glued up before anything is marked: the scarf joint, then ears, then veneers; and why in this order."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import groupby
+
+from geometry.checks.words import listed
+from geometry.layout import Headstock
+from geometry.saying import say
+from geometry.sequence.before import Before
+from geometry.sequence.operation import Kind, Operation, Setup
+from geometry.sequence.wishes import Wishes
+from geometry.solids.scarf import scarf_of
+from geometry.strings.square_line import square_line
+from geometry.terms import term
+
+BENCH = Setup("bench")
+VENEERS: tuple[Kind, Kind] = ("glue face veneer", "glue back veneer")
+"""The kind and id of the step by which a veneer comes onto the face, onto the back."""
+GLUED: tuple[Kind, ...] = ("glue scarf", "glue ear", *VENEERS)
+"""Kinds after which the glue has to dry."""
+
+
+def glue_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
+    """The joint, ears, veneers."""
+    blank = layout.blank
+    made: list[Operation] = []
+    if blank.scarf is not None:
+        made.append(Operation("glue scarf", "glue scarf", say("Glue the scarf joint"), _scarf_words(layout, wishes), BENCH))
+    made += [Operation(
+        f"glue ear {ear.id}", "glue ear", say("Glue {ear}", ear=ear.id),
+        say("Glue {ear} to the {side} side, let it dry, then plane face, back and edge flush and square.",
+            ear=ear.id, side=term(ear.side)),
+        BENCH, (ear.id,)) for ear in layout.ears]
+    if blank.face_veneer:
+        made.append(Operation(VENEERS[0], VENEERS[0], say("Glue the face veneer"),
+                              _veneer_words(layout, blank.face_veneer, True, wishes), BENCH))
+    if blank.back_veneer:
+        made.append(Operation(VENEERS[1], VENEERS[1], say("Glue the back veneer"),
+                              _veneer_words(layout, blank.back_veneer, False, wishes), BENCH))
+    return made
+
+
+def _scarf_words(layout: Headstock, wishes: Wishes) -> str:
+    show, joint = wishes.told, scarf_of(layout.blank, layout.nut.pitch)
+    words = say("Saw the joint at {pitch:.1f} degrees, plane both slopes flat and square to the edges, glue them with the pieces held from "
+                "sliding, leave them in the clamps until the glue is hard, and plane the head to {core}.",
+                pitch=layout.nut.pitch, core=show(layout.blank.core, 2))
+    if joint is None:
+        return words
+    if joint.back < 0:
+        where = say("Its line comes out {face} from the {line} on the face, and on the back {back} behind it; it is {length} long.",
+                    line=square_line(layout.nut), face=show(joint.face), back=show(-joint.back), length=show(joint.length))
+    else:
+        where = say("Its line comes out {face} from the {line} on the face and {back} on the back; it is {length} long.",
+                    line=square_line(layout.nut), face=show(joint.face), back=show(joint.back), length=show(joint.length))
+    return f"{words} {where}"
+
+
+def _veneer_words(layout: Headstock, veneer: float, on_face: bool, wishes: Wishes) -> str:
+    show, blank = wishes.told, layout.blank
+    before = blank.core if on_face else blank.core + blank.face_veneer
+    given = {"veneer": show(veneer, 2), "before": show(before, 2), "after": show(before + veneer, 2)}
+    if on_face:
+        words = say("Plane the head to {before}, its face flat. Glue the face veneer, {veneer} thick, over all of it under a flat board and leave it "
+                    "in the clamps until the glue is hard. The head is {after} thick then: measure it.", **given)
+    else:
+        words = say("Plane the head to {before}, its back flat. Glue the back veneer, {veneer} thick, over all of it under a flat board and leave it "
+                    "in the clamps until the glue is hard. The head is {after} thick then: measure it.", **given)
+        if blank.face_veneer:
+            words += " " + say("Both veneers may stand in the clamps at once.")
+    surface = "face" if on_face else "back"
+    under = [slot.id for slot in layout.slots if slot.there and (on_face or slot.through(blank.thickness))]
+    under += [hole.id for hole in layout.holes if hole.there and (hole.depth is None or hole.surface == surface)]
+    return words if not under else words + " " + say("It covers what is there already: open it over {names} with a knife.", names=listed(under))
+
+
+def waits(steps: Sequence[Operation]) -> int:
+    """How often glue dries before the work goes on: ears that follow each other stand in the clamps at once, and so do both veneers."""
+    turns = groupby("veneer" if op.kind in VENEERS else op.kind if op.kind in GLUED else "" for op in steps)
+    return sum(turn != "" for turn, _ in turns)
+
+
+def scarf_before_all(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """The joint makes the piece of wood that everything else is done to."""
+    if layout.blank.scarf is None:
+        return
+    for op in ops:
+        if op.kind not in ("glue scarf", "template"):
+            yield Before("glue scarf", op.id, say("The head is no piece of wood before its joint is glued and planed."),
+                         say("the head piece"), "impossible", "then")
+
+
+def veneers_over_ears(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """Ears are planed flush with face and back, then the veneers lie over their glue lines."""
+    for veneer in ops:
+        if veneer.kind in VENEERS:
+            for ear in ops:
+                if ear.kind == "glue ear":
+                    yield Before(ear.id, veneer.id,
+                                 say("The veneer lies over {ear} and its glue line: planed flush afterwards, the ear costs the veneer.",
+                                     ear=ear.features[0]),
+                                 say("the veneer"), "unsafe", "then")
+
+
+def veneers_before_marks_and_cuts(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """Papers lie on the veneer; what is drilled and cut goes through it."""
+    for veneer in ops:
+        if veneer.kind not in VENEERS:
+            continue
+        for op in ops:
+            if op.kind == "mark":
+                yield Before(veneer.id, op.id,
+                             say("The papers are pasted on the head as it is with its veneers: glued on later, the veneer covers every mark."),
+                             say("the pricked centres"), "impossible", "then")
+            elif op.drillings or op.waste_holes is not None or op.cut is not None or op.kind in ("saw", "ramp", "flat"):
+                yield Before(veneer.id, op.id,
+                             say("The veneer would cover what is open by then, and nothing lies under it there while it is glued and cut."),
+                             say("the veneer"), "unsafe", "then")

@@ -1,0 +1,125 @@
+"""Veneers and a scarf joint in the drawings: layers in sections, glue lines on face, edges, back, template and body."""
+
+import math
+
+import numpy as np
+import pytest
+from msgspec.structs import replace
+
+from app.window.demo import demo
+from geometry.curves.polygons import polygon
+from geometry.drawing import Area, Stroke, opened_out
+from geometry.drawing.back import back_drawing
+from geometry.drawing.line_section import line_section
+from geometry.drawing.sections import section_along_bore
+from geometry.drawing.solid import solid
+from geometry.drawing.step_views import step_views
+from geometry.drawing.template import template_drawing
+from geometry.drawing.wrap import wrap_drawing
+from geometry.layout import Headstock, Nut
+from geometry.sequence import operations
+
+
+def glued(**blank: object) -> Headstock:
+    """The demo, 16 mm thick, with a joint that leaves the core's face at y = 100 and falls by 0.25."""
+    layout = demo()
+    return replace(layout, blank=replace(layout.blank, thickness=16.0, **blank), nut=Nut(pitch=math.degrees(math.atan(0.25))))
+
+
+def layers(drawing) -> list[tuple[float, ...]]:
+    return [mark.outer.box for mark in drawing if isinstance(mark, Area) and mark.style == "glued on"]
+
+
+def lines(drawing) -> list[tuple[float, ...]]:
+    """Ends of glue lines, rounded."""
+    return [tuple(round(c, 6) for p in (mark.path.start, mark.path.end) for c in p)
+            for mark in drawing if isinstance(mark, Stroke) and mark.style == "glue line"]
+
+
+def test_a_head_of_one_piece_has_neither():
+    layout = glued()
+    assert layers(line_section(layout, (-60.0, 80.0), (60.0, 80.0))) == [] == lines(opened_out(layout))
+    assert solid(layout).seams == ()
+
+
+def test_veneers_are_layers_in_every_section():
+    layout = glued(face_veneer=1.5, back_veneer=0.6)
+    wanted = [(-1.5, 0.0), (-16.0, -15.4)]
+    for drawing in (line_section(layout, (-60.0, 80.0), (60.0, 80.0)), section_along_bore(layout, "bass side 1"),
+                    section_along_bore(layout, "treble face 1")):
+        assert [(low, high) for _, low, _, high in layers(drawing)] == [pytest.approx(span) for span in wanted]
+
+
+def test_across_the_head_the_neck_lies_over_the_joint_as_deep_as_it_has_fallen_there():
+    """At y = 80, 20 from where it comes out, it is 5 below the core's face, and that is 1.5 below the veneer's."""
+    layout = glued(face_veneer=1.5, scarf=100.0)
+    over = layers(line_section(layout, (-60.0, 80.0), (60.0, 80.0)))[0]
+    assert over == pytest.approx((10.0, -6.5, 110.0, -1.5))
+
+
+@pytest.mark.parametrize(("low", "high", "area"), [
+    # The joint takes a triangle of 56 by 14 from y = 44 to y = 100; behind it all of the core is the neck's.
+    (44.0, 100.0, 56.0 * 14.0 / 2), (44.0, 150.0, 56.0 * 14.0 / 2), (0.0, 150.0, 56.0 * 14.0 / 2 + 44.0 * 14.0), (10.0, 30.0, 20.0 * 14.0),
+    (60.0, 80.0, 20.0 * (10.0 + 5.0) / 2)])
+def test_along_the_head_the_neck_over_the_joint_is_a_wedge(low, high, area):
+    layout = glued(face_veneer=1.0, back_veneer=1.0, scarf=100.0)
+    for ends in (((0.0, low), (0.0, high)), ((0.0, high), (0.0, low))):
+        drawing = [mark for mark in line_section(layout, *ends) if isinstance(mark, Area) and mark.style == "glued on"]
+        wedge, face, back = drawing
+        assert polygon(wedge.outer).is_valid
+        assert abs(polygon(wedge.outer).area) == pytest.approx(area)
+
+
+def test_past_the_joint_there_is_nothing_of_the_neck():
+    assert layers(line_section(glued(scarf=100.0), (-60.0, 120.0), (60.0, 120.0))) == []
+    assert layers(line_section(glued(scarf=0.0), (-60.0, 20.0), (60.0, 20.0))) == []
+
+
+def test_on_the_blank_both_edges_show_veneers_and_joint_and_the_face_its_line():
+    layout = glued(face_veneer=1.5, back_veneer=0.6, scarf=100.0)
+    found = lines(opened_out(layout))
+    assert (-50.0 - 1.5, -20.0, -50.0 - 1.5, 200.0) in found and (50.0 + 15.4, -20.0, 50.0 + 15.4, 200.0) in found
+    # 13.9 of core at 0.25: 55.6 nearer to the nut.
+    assert (50.0 + 15.4, 44.4, 50.0 + 1.5, 100.0) in found and (-50.0 - 15.4, 44.4, -50.0 - 1.5, 100.0) in found
+    assert (-50.0, 100.0, 50.0, 100.0) in found and len(found) == 7
+
+
+def test_the_wrap_paper_shows_the_joint_on_the_face_alone():
+    assert lines(wrap_drawing(glued(face_veneer=1.5, back_veneer=0.6, scarf=100.0))) == [(-50.0, 100.0, 50.0, 100.0)]
+
+
+def test_template_and_back_show_where_the_joint_comes_out():
+    layout = glued(face_veneer=1.5, back_veneer=0.6, scarf=100.0)
+    assert [(a, b) for _, a, _, b in lines(template_drawing(layout, None))] == [(100.0, 100.0)]
+    assert [(a, b) for _, a, _, b in lines(back_drawing(layout))] == [(44.4, 44.4)]
+    assert lines(back_drawing(glued(scarf=50.0))) == []  # 14 behind the nut line
+
+
+def test_before_its_step_a_veneer_is_not_on_the_piece():
+    layout = glued(face_veneer=1.5, back_veneer=0.6)
+    ops = operations(layout)
+    steps = [next(op for op in ops if op.id == id) for id in ("glue face veneer", "glue back veneer", "mark")]
+    first, second, _ = (step_views(layout, steps, at, ops) for at in range(3))
+    assert [box[1::2] for box in layers(first.section)] == [pytest.approx((-1.5, 0.0))]
+    assert len(layers(second.section)) == 2
+    wood = next(mark for mark in first.section if mark.style == "waste")
+    assert wood.outer.box[1::2] == pytest.approx((-15.4, 0.0))
+    assert len(lines(first.plan)) == 2 and len(lines(second.plan)) == 4
+
+
+def test_the_joint_is_looked_at_along_the_centreline():
+    layout = glued(scarf=100.0)
+    ops = operations(layout)
+    views = step_views(layout, [next(op for op in ops if op.id == "glue scarf")], 0, ops)
+    assert any(getattr(mark, "text", "") == "along the centreline" for mark in views.section)
+    assert len(layers(views.section)) == 1
+
+
+def test_the_body_has_seams_on_its_wall():
+    layout = glued(face_veneer=1.5, scarf=100.0)
+    body = solid(layout)
+    around, *slanted = body.seams
+    assert np.all(around[:, 2] == 1.5) and len(around) == len(body.outline.points) + 1
+    assert len(slanted) >= 3
+    for seam in slanted:
+        assert np.allclose(seam[:, 2], 1.5 + (100.0 - seam[:, 1]) * 0.25)
