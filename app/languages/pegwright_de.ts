@@ -768,6 +768,10 @@
         <translation>Auf dem Weg zu ihrer Welle braucht eine Saite Luft zu den anderen.</translation>
     </message>
     <message>
+        <source>A string that bends far over the nut wears it, and sticks in it as it is tuned.</source>
+        <translation>Eine Saite, die über den Sattel weit abknickt, nutzt ihn ab und klemmt beim Stimmen in ihm.</translation>
+    </message>
+    <message>
         <source>A string that goes down into a slot must clear the edge it dives over, or get a ramp.</source>
         <translation>Eine Saite, die in einen Schlitz eintaucht, muss über dessen Kante frei sein oder braucht eine Rampe.</translation>
     </message>
@@ -3838,6 +3842,10 @@
     <message>
         <source>Lead string {string} under the post of {tuner}</source>
         <translation>Saite {string} unter der Welle von {tuner} hindurchführen</translation>
+    </message>
+    <message>
+        <source>Lean the head back less, wind the string higher on its post, or set what holds it down higher or farther from the nut.</source>
+        <translation>Die Kopfplatte weniger neigen, die Saite höher um ihre Welle wickeln oder, was sie niederhält, höher oder weiter weg vom Sattel setzen.</translation>
     </message>
     <message>
         <source>Least board that is to stay between two openings of the template.</source>
@@ -7172,6 +7180,10 @@
         <translation>Saite knickt am Sattel seitlich ab</translation>
     </message>
     <message>
+        <source>String bends steeply over the nut</source>
+        <translation>Saite knickt steil über den Sattel ab</translation>
+    </message>
+    <message>
         <source>String bends too little over the nut</source>
         <translation>Saite knickt über dem Sattel zu wenig ab</translation>
     </message>
@@ -7242,6 +7254,10 @@
     <message>
         <source>String {id} is the first: there is none before it to share a course with.</source>
         <translation>Saite {id} ist die erste: vor ihr ist keine, mit der sie einen Chor bilden könnte.</translation>
+    </message>
+    <message>
+        <source>String {string} bends down over the nut by {down:.1f} degrees to {tuner}; beyond {most:g} strings grind the nut and stick in it.</source>
+        <translation>Saite {string} knickt auf dem Weg zu {tuner} um {down:.1f} Grad über den Sattel ab; über {most:g} schleifen Saiten den Sattel aus und klemmen in ihm.</translation>
     </message>
     <message>
         <source>String {string} bends down over the nut by {down:.1f} degrees to {tuner}; {least:g} is the least.</source>

@@ -120,6 +120,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "side-angle": Kind(say("String bends sideways at the nut"), say("Above 10 degrees a string tends to catch in the nut.")),
     "break-angle": Kind(say("String bends too little over the nut"),
                         say("A string that hardly presses on its nut slot rattles there, and jumps out of it.")),
+    "break-angle-steep": Kind(say("String bends steeply over the nut"),
+                              say("A string that bends far over the nut wears it, and sticks in it as it is tuned.")),
     "retainer-no-hole": Kind(say("No hole for a retainer's screw"), say("A retainer is screwed to the face.")),
     "retainer-idle": Kind(say("String retainer holds nothing"), say("A retainer presses on the strings that pass under it.")),
     "string-to-face": Kind(say("String on the face"), say("A string needs air above the wood wherever it is held down.")),

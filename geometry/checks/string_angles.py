@@ -1,4 +1,4 @@
-"""Strings that bend sideways at the nut, or hardly down over it."""
+"""Strings that bend sideways at the nut, or hardly or far down over it."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from collections.abc import Iterable
 
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, NUT, TIGHT, Snag
+from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.strings.runs import Run, break_angle
 
@@ -14,13 +15,17 @@ TOLERABLE = 10.0
 """degrees at the nut: up to 6 is good, up to 10 tolerable (common practice, no source)"""
 LEAST_BREAK = 5.0
 """degrees down over the nut: 7 to 17 is good, 5 the least (common practice, no source)"""
+MOST_BREAK, MOST_INTO_SLOT = 20.0, 30.0
+"""degrees down over the nut to a post on the face, and to one in a slot, which lies deeper: beyond, strings grind the nut and stick
+in it (common practice, no source)"""
 _TOLERABLE = math.radians(TOLERABLE + 1e-9)
 _LEAST_BREAK = math.radians(LEAST_BREAK - 1e-9)
+_MOST_BREAK = math.radians(MOST_BREAK + 1e-9)
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Notes of strings that bend more aside at the nut than is tolerable, or less down over it; tight where they do not press
-    on it at all."""
+    """Notes of strings that bend more aside at the nut than is tolerable, or less or more down over it; tight where they
+    do not press on it at all."""
     pitch = math.radians(scene.layout.nut.pitch)
     for run, _ in scene.runs:
         if abs(run.side_angle) > _TOLERABLE:
@@ -34,6 +39,8 @@ def snags(scene: Scene) -> Iterable[Snag]:
         down = break_angle(run, pitch)
         if down < _LEAST_BREAK:
             yield _flat(run, math.degrees(down))
+        elif down > _MOST_BREAK:
+            yield from _steep(run, math.degrees(down), scene.layout)
 
 
 def _flat(run: Run, down: float) -> Snag:
@@ -43,3 +50,13 @@ def _flat(run: Run, down: float) -> Snag:
     return Snag("break-angle", TIGHT if down <= 0 else NOTE, (run.tuner, NUT), (*run.nut, 0.0), down, LEAST_BREAK, text,
                 say("Set a string retainer (Strings stage), wind the string lower on its post, lean the head back farther, or "
                     "let the face lie deeper below the nut."), "deg")
+
+
+def _steep(run: Run, down: float, layout: Headstock) -> Iterable[Snag]:
+    most = MOST_BREAK if layout.pattern(layout.tuner(run.tuner).pattern).mount == "face" else MOST_INTO_SLOT
+    if down > most + 1e-9:
+        yield Snag("break-angle-steep", NOTE, (run.tuner, NUT), (*run.nut, 0.0), down, most,
+                   say("String {string} bends down over the nut by {down:.1f} degrees to {tuner}; beyond {most:g} strings grind the nut and "
+                       "stick in it.", string=run.string, tuner=run.tuner, down=math.ceil(down * 10 - 1e-9) / 10, most=most),
+                   say("Lean the head back less, wind the string higher on its post, or set what holds it down higher or farther from the nut."),
+                   "deg")

@@ -127,6 +127,7 @@ CASES = (
     Case("side-angle", _aside(12.0), 12.0, NOTE, _aside(10.0)),
     # Level with the nut at its post, a string bends by the pitch alone.
     Case("break-angle", _over_nut(26.0, 4.0), 4.0, NOTE, _over_nut(26.0, 5.0)),
+    Case("break-angle-steep", _over_nut(26.0, 21.0), 21.0, NOTE, _over_nut(26.0, 20.0)),
     # It rises by 10 on 100; a retainer halfway draws it down by 5 degrees.
     Case("break-angle", _over_nut(16.0, 0.0), -math.degrees(math.atan(0.1)), TIGHT,
          _over_nut(16.0, 0.0, _holding(6.0, 16.0 - 50.0 * math.tan(math.radians(5.0))))),
