@@ -716,6 +716,10 @@
         <translation>Eine Seite wird auf die andere Seite kopiert.</translation>
     </message>
     <message>
+        <source>A side of the outline lies behind the nut line and never comes before it: move it, or slant the nut less.</source>
+        <translation>Eine Seite des Umrisses liegt hinter der Sattellinie und kommt nie vor sie: Versetzen Sie sie, oder legen Sie den Sattel weniger schräg.</translation>
+    </message>
+    <message>
         <source>A simulation takes 2 to {most:,} trials, not {trials:,}.</source>
         <translation>Eine Simulation macht 2 bis {most:,} Versuche, nicht {trials:,}.</translation>
     </message>
@@ -2072,6 +2076,10 @@
         <translation>{n} Teile ausschneiden</translation>
     </message>
     <message>
+        <source>Cuts its sides off at the nut line, or lets them go straight on to it. What sits on its edges stays where it is.</source>
+        <translation>Schneidet seine Seiten an der Sattellinie ab oder lässt sie geradeaus bis zu ihr gehen. Was auf seinen Kanten sitzt, bleibt, wo es ist.</translation>
+    </message>
+    <message>
         <source>Cutter</source>
         <translation>Schneide</translation>
     </message>
@@ -2524,6 +2532,10 @@
         <translation>Hirnholz auf {length} bei {middle}: leicht führen und die Ecke bei {last}, wo die Fasern ausbrechen, hinterlegen.</translation>
     </message>
     <message>
+        <source>End the outline along the nut line</source>
+        <translation>Den Umriss an der Sattellinie enden lassen</translation>
+    </message>
+    <message>
         <source>Ends, from the {line}</source>
         <translation>Endet, von der {line}</translation>
     </message>
@@ -2780,8 +2792,8 @@
         <translation>Für einen Wirbel, den seine Verjüngung hält: wie weit die Bohrung an der Seite, von der sie gebohrt wird, nach allem anderen von Hand geöffnet wird. Holz bleibt überall so stehen, als wäre sie durchgehend so weit.</translation>
     </message>
     <message>
-        <source>For fanned frets: how far the nut line is turned about its middle. Above zero the bass end lies nearer the tip. Widths stay square to the centreline, and so does the line through its middle that distances are told from. The outline is yours to draw along the slanted one.</source>
-        <translation>Für gefächerte Bünde: um wie viel die Sattellinie um ihre Mitte gedreht ist. Über null liegt das Bassende näher an der Spitze. Breiten bleiben quer zur Mittellinie, ebenso die Linie durch ihre Mitte, ab der Abstände gelten. Der Umriss entlang der schrägen ist Ihre Sache.</translation>
+        <source>For fanned frets: how far the nut line is turned about its middle. Above zero the bass end lies nearer the tip. Widths stay square to the centreline, and so does the base line through its middle, from which distances are told. The outline ends where it did until you let it end along the nut line, under Strings.</source>
+        <translation>Für gefächerte Bünde: um wie viel die Sattellinie um ihre Mitte gedreht ist. Über null liegt das Bassende näher an der Spitze. Breiten bleiben quer zur Mittellinie, ebenso die Grundlinie durch ihre Mitte, ab der Abstände gelten. Der Umriss endet, wo er endete, bis Sie ihn unter Saiten an der Sattellinie enden lassen.</translation>
     </message>
     <message>
         <source>For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to scale. For the router one a slot and one for the outline: bit, template, passes, waste holes. Cut them apart.</source>
@@ -4914,6 +4926,10 @@
     <message>
         <source>Nothing of it is removed. To go on, open the layout as it was saved last; “Open the version before” in the menu Layout leads one saving further back. If the work matters, copy what is named here to another disk, and see whether this one is sound.</source>
         <translation>Nichts davon wird entfernt. Zum Weiterarbeiten den Entwurf öffnen, wie er zuletzt gespeichert wurde; „Die Fassung davor öffnen“ im Menü Entwurf führt noch ein Speichern zurück. Ist die Arbeit wichtig, das hier Genannte auf eine andere Platte kopieren, und prüfen, ob diese in Ordnung ist.</translation>
+    </message>
+    <message>
+        <source>Nothing of the outline would lie before the nut line.</source>
+        <translation>Vor der Sattellinie läge nichts vom Umriss.</translation>
     </message>
     <message>
         <source>Nothing on this shelf yet: add one.</source>
@@ -8558,6 +8574,10 @@
     <message>
         <source>The outline cuts {opening}, which is there already and reaches {out} mm beyond it.</source>
         <translation>Der Umriss schneidet {opening}; die Tasche ist schon da und reicht {out} mm über ihn hinaus.</translation>
+    </message>
+    <message>
+        <source>The outline does not end in one straight edge through the middle of the nut: draw such an end first.</source>
+        <translation>Der Umriss endet nicht in einer geraden Kante durch die Mitte des Sattels: Zeichnen Sie erst ein solches Ende.</translation>
     </message>
     <message>
         <source>The outline has no edge between the nut line and the tip.</source>

@@ -12,9 +12,11 @@ from app.tools.wind import NOT_A_POST, wind
 from app.window.stages import STAGES
 from geometry.drawing import Label
 from geometry.edits.strings import set_post
+from geometry.routing.nut_end import nut_end
+from geometry.solids.frames import frames
 from geometry.strings import runs
 from geometry.strings.sets import SETS
-from tests.gui.hands import button, choose, fill, space
+from tests.gui.hands import button, choose, field, fill, space
 from tests.waiting import press, until
 
 
@@ -231,3 +233,17 @@ def test_lines_to_the_words_behind_the_nut_go_with_the_words(bench, room):
         bench.view.zoom(factor)
         shown = {item.isVisible() for item in (*lines, *words)}
         assert shown == {factor > 1}, "a line that leads to nothing is a ray"
+
+
+def test_a_slant_that_is_typed_is_followed_by_the_end_of_the_outline(bench, room):
+    before, words = bench.layout, "End the outline along the nut line"
+    assert not [one for one in below(room.panel, QAbstractButton) if one.text() == words]
+    fill(field(room.panel, "Slant of the nut"), "8")
+    places = {id: frame.origin for id, frame in frames(bench.layout).items()}
+    press(button(room.panel, words))
+    assert nut_end(bench.layout.outline, bench.layout.nut) is not None and bench.layout.nut.slant == 8.0
+    assert {id: frame.origin for id, frame in frames(bench.layout).items()} == {id: pytest.approx(at) for id, at in places.items()}
+    until(lambda: not [one for one in below(room.panel, QAbstractButton) if one.text() == words and one.isVisible()], "its work is done")
+    bench.window.document.undo()
+    bench.window.document.undo()
+    assert bench.layout == before

@@ -33,8 +33,8 @@ PATHS: dict[str, tuple[str, str]] = {
     "nut.height": (say("Where a string leaves the nut, above the face; it decides the break angle."), "break angle"),
     "nut.pitch": (say("How far the head leans back from the line of the neck."), "break angle"),
     "nut.slant": (say("For fanned frets: how far the nut line is turned about its middle. Above zero the bass end lies nearer the tip. "
-                      "Widths stay square to the centreline, and so does the line through its middle that distances are told from. The "
-                      "outline is yours to draw along the slanted one."), ""),
+                      "Widths stay square to the centreline, and so does the base line through its middle, from which distances are told. The "
+                      "outline ends where it did until you let it end along the nut line, under Strings."), ""),
     "nut.scale_length": (say("From nut to bridge. The pull of the strings is reckoned with it."), ""),
     "strings.note": (say("The note it sounds, as C4 or F#3: with diameter and scale length it gives the pull."), ""),
     "strings.scale_length": (say("Of this string alone, where frets are fanned; left empty it is the one of all."), ""),

@@ -15,6 +15,7 @@ from app.panels.describe import field, nut_rows
 from app.panels.forms.form import Form
 from app.panels.forms.rows import FieldRow
 from app.panels.strings.string_table import StringTable, string_rows
+from geometry.edits.nut_end import end_along_nut, ends_off_nut
 from geometry.edits.retainers import add_retainer
 from geometry.edits.string_count import add_string, pair_string, remove_string, shares_course, strings_for_posts
 from geometry.layout import Headstock
@@ -92,7 +93,7 @@ class StringPanel(QWidget):
         self.table.show_strings(string_rows(layout), tuple(tuner.id for tuner in layout.tuners))
         self.hands.setVisible(thick_on_treble(layout.strings))
         self.count.show_rows(_one_more_rows(layout))
-        self.nut.show_rows([*nut_rows(layout), *_for_posts_rows(layout)])
+        self.nut.show_rows([*nut_rows(layout), *_end_rows(layout), *_for_posts_rows(layout)])
         self.strings.show_rows(_string_rows(layout))
         fitting = [one for one in SETS if len(one) == len(layout.strings)]
         self.sets.clear()
@@ -130,6 +131,13 @@ def _one_more_rows(layout: Headstock) -> list[FieldRow]:
     return [FieldRow(say("Add a string on the bass side"), "button", None, lambda _: add_string(layout, "bass")),
             FieldRow(say("Add a string on the treble side"), "button", None, lambda _: add_string(layout, "treble")),
             FieldRow(say("Add a string retainer"), "button", None, lambda _: add_retainer(layout))]
+
+
+def _end_rows(layout: Headstock) -> list[FieldRow]:
+    if not ends_off_nut(layout):
+        return []
+    return [FieldRow(say("End the outline along the nut line"), "button", None, lambda _: end_along_nut(layout),
+                     help=say("Cuts its sides off at the nut line, or lets them go straight on to it. What sits on its edges stays where it is."))]
 
 
 def _for_posts_rows(layout: Headstock) -> list[FieldRow]:
