@@ -1364,6 +1364,18 @@
         <translation>Aus Zahlen, einem Beispiel, einer Zeichnung oder einem Bild beginnen.</translation>
     </message>
     <message>
+        <source>Begin the practice piece anew</source>
+        <translation>Das Probestück neu beginnen</translation>
+    </message>
+    <message>
+        <source>Begin the real piece anew</source>
+        <translation>Das echte Stück neu beginnen</translation>
+    </message>
+    <message>
+        <source>Begin this piece anew</source>
+        <translation>Dieses Stück neu beginnen</translation>
+    </message>
+    <message>
         <source>Begins, from the {line}</source>
         <translation>Beginnt, von der {line}</translation>
     </message>
@@ -4924,6 +4936,10 @@
         <translation>Noch ist nichts gestoppt: der erste Eintrag beginnt, den Plan zu berichtigen.</translation>
     </message>
     <message>
+        <source>Nothing is written down of this piece: it is begun anew as it is.</source>
+        <translation>Von diesem Stück ist nichts aufgeschrieben: Es ist so, wie es ist, neu begonnen.</translation>
+    </message>
+    <message>
         <source>Nothing of it is removed. To go on, open the layout as it was saved last; “Open the version before” in the menu Layout leads one saving further back. If the work matters, copy what is named here to another disk, and see whether this one is sound.</source>
         <translation>Nichts davon wird entfernt. Zum Weiterarbeiten den Entwurf öffnen, wie er zuletzt gespeichert wurde; „Die Fassung davor öffnen“ im Menü Entwurf führt noch ein Speichern zurück. Ist die Arbeit wichtig, das hier Genannte auf eine andere Platte kopieren, und prüfen, ob diese in Ordnung ist.</translation>
     </message>
@@ -7184,6 +7200,10 @@
         <translation>Diese Zeile streichen</translation>
     </message>
     <message>
+        <source>Strikes out the ticks, hours, costs and readings of the piece on the bench, as for the next head of this layout. Notes stay. Save under another name first to keep the record too.</source>
+        <translation>Streicht Häkchen, Stunden, Kosten und Messwerte des Stücks auf der Werkbank, etwa für die nächste Kopfplatte nach diesem Entwurf. Notizen bleiben. Vorher unter anderem Namen speichern, um auch die Aufzeichnungen zu behalten.</translation>
+    </message>
+    <message>
         <source>String</source>
         <translation>Saite</translation>
     </message>
@@ -8742,6 +8762,10 @@
     <message>
         <source>The piece at this step</source>
         <translation>Das Stück bei diesem Schritt</translation>
+    </message>
+    <message>
+        <source>The piece is begun anew. “Take the last entry back” brings its record back.</source>
+        <translation>Das Stück ist neu begonnen. „Den letzten Eintrag zurücknehmen“ bringt seine Aufzeichnungen zurück.</translation>
     </message>
     <message>
         <source>The piece on the bench</source>

@@ -4,7 +4,7 @@ from geometry.at_need import fetched
 
 _HOMES: dict[str, tuple[str, ...]] = {
     "done": ("begun_steps", "done_steps", "open_again", "tick_off"),
-    "edits": ("add_remark", "drop_timer", "minutes_of", "put_price", "put_reading", "put_remark", "read_amount",
+    "edits": ("add_remark", "begin_anew", "drop_timer", "minutes_of", "put_price", "put_reading", "put_remark", "read_amount",
               "read_minutes", "remove_price", "remove_reading", "remove_remark", "running", "set_minutes",
               "start", "stop"),
     "money": ("cost", "money_words", "spent_on", "total_cost"),

@@ -69,6 +69,15 @@ def drop_timer(book: Book) -> Book:
     return replace(book, clock=None)
 
 
+def begin_anew(book: Book) -> Book:
+    """The piece on the bench begun anew: its ticks, times, readings and costs are struck out. Notes stay, for they are what the next
+    one is done better by. GeometryError while the timer runs for it."""
+    if book.clock is not None and book.clock.piece == book.piece:
+        raise GeometryError(say("The timer runs for “{title}”: stop it first.", title=book.clock.task.title))
+    kept = {field: tuple(one for one in getattr(book, field) if one.piece != book.piece) for field in ("done", "times", "prices", "readings")}
+    return replace(book, **kept)
+
+
 def read_amount(text: str) -> Decimal:
     """Money as typed, with a point or a comma before the decimals and none to part thousands: `12.50`, `12,5`.
 

@@ -23,7 +23,7 @@ class BookPanel(QWidget):
     piece_chosen = Signal(str)
     currency_typed = Signal(object)
     wanted = Signal(str)
-    """a button: "rates", "csv", "back" """
+    """a button: "rates", "csv", "anew", "back" """
 
     def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -60,6 +60,9 @@ class BookPanel(QWidget):
                 ("rates", say("Take into the minutes of the next plan"),
                  say("The rates of the Order stage become what you found; one undo takes it back.")),
                 ("csv", say("Write the job book as a table…"), say("A CSV file that a spreadsheet opens.")),
+                ("anew", say("Begin this piece anew"),
+                 say("Strikes out the ticks, hours, costs and readings of the piece on the bench, as for the next head of this layout. "
+                     "Notes stay. Save under another name first to keep the record too.")),
                 ("back", say("Take the last entry back"),
                  say("The job book has its own way back: undo of a drawing step never touches it."))):
             button = WrappingButton(word, self)

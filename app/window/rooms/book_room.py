@@ -29,6 +29,7 @@ from app.window.rooms.room import StageRoom
 from geometry.book import (
     Line,
     add_remark,
+    begin_anew,
     corrected,
     drop_timer,
     factors_of,
@@ -297,7 +298,7 @@ class BookRoom(StageRoom):
          "note step": self._note_step, "hardware": self._hardware,
          "remove price": lambda: self._strike_price(view.money.currentIndex().row()),
          "remove note": lambda: self._strike_note(view.notes.currentIndex().row()),
-         "rates": self._rates, "back": self._back, "csv": self.write}[key]()
+         "rates": self._rates, "anew": self._anew, "back": self._back, "csv": self.write}[key]()
 
     def _note_step(self) -> None:
         task = self._task(self.view.hours.currentIndex().row())
@@ -323,6 +324,13 @@ class BookRoom(StageRoom):
     def _rates(self) -> None:
         layout = self.window.document.layout
         self.window.document.apply(FOUND, replace(layout, rates=corrected(self.book).rates(layout.rates)))
+
+    def _anew(self) -> None:
+        before = self.book
+        name = say("Begin the practice piece anew") if before.piece == "practice" else say("Begin the real piece anew")
+        if self._record(name, begin_anew):
+            self.window.say(say("Nothing is written down of this piece: it is begun anew as it is.") if self.book == before else
+                            say("The piece is begun anew. “Take the last entry back” brings its record back."))
 
     def _back(self) -> None:
         name = self.window.document.take_back()

@@ -11,6 +11,8 @@ from app.formats import headstock
 from app.window.demo import demo
 from geometry.book import (
     add_remark,
+    begin_anew,
+    done_steps,
     drop_timer,
     minutes_of,
     put_price,
@@ -25,6 +27,7 @@ from geometry.book import (
     set_minutes,
     start,
     stop,
+    tick_off,
 )
 from geometry.errors import GeometryError
 from geometry.layout import Book, Price, Reading, Remark, Task
@@ -141,3 +144,22 @@ def test_what_the_book_takes_can_be_opened_again_and_the_rest_is_refused(write):
         taken += 1
         assert headstock.decode(headstock.encode(replace(demo(), book=book))).book == book
     assert taken and refused
+
+
+def test_a_piece_begun_anew_has_its_notes_and_nothing_else():
+    task = Task(operation="saw a", title="Saw a", features=("a",))
+    book = Book()
+    for piece in ("practice", "real"):
+        book = replace(book, piece=piece)
+        book = tick_off(set_minutes(book, piece, task, 5.0), task, 3)
+        book = put_price(book, None, Price(piece=piece, part="wood"))
+        book = put_reading(book, Reading(piece=piece, drilling="a.1", what="depth", value=3.0))
+        book = add_remark(book, Remark(piece=piece, text=f"of the {piece} one", on="a"))
+    book = start(book, "practice", task, 1.7e9)
+    made = begin_anew(book)
+    for field in ("done", "times", "prices", "readings"):
+        assert [one.piece for one in getattr(made, field)] == ["practice"], field
+    assert (made.remarks, made.clock, made.piece, done_steps(made)) == (book.remarks, book.clock, "real", {})
+    with pytest.raises(GeometryError, match="stop it first"):
+        begin_anew(replace(book, piece="practice"))
+    assert begin_anew(Book()) == Book()
