@@ -59,99 +59,115 @@ class Lane(Struct, frozen=True):
 
 
 class Strung(Struct, frozen=True):
-    """A string of a side: where it lies at the nut, its radius (that of the thickest, so that like sides come out alike), and the level, the offset in from the edge and the radius of its post."""
+    """A string of a side: where it lies at the nut, its radius (that of the thickest, so that like sides come out alike), the
+    level of its post and the offset in from the edge at which it winds, and the level at which it comes down to the face."""
 
     at: float
     radius: float
     along: float
     wound: float
-    post: float
     dives: bool
+    sinks: float
 
 
-def strung(needs: SideNeeds, nut: Nut, strings: Sequence[String], places: Sequence[float], part: float, start: float,
-           late: float) -> tuple[Strung, ...]:
-    """The strings of a side from its edge to the middle; `late` is how far its row begins behind the longer one."""
+class Bounds(Struct, frozen=True):
+    """What an edge with a slot keeps to: where its run begins, and how long it is; the least of both half widths, and the most,
+    beyond which the ramp would run out at the flare; how far from the parting line the slot must stay, None where no line
+    bounds it; and the steepest taper."""
+
+    start: float
+    run: float
+    least: float
+    most: float
+    keep: float | None
+    steepest: float
+
+
+class _Edge(Struct, frozen=True):
+    """A straight edge: the half width where its run begins, and how much less of it there is each mm on."""
+
+    start: float
+    width: float
+    taper: float
+
+    def at(self, y: float) -> float:
+        """Its half width at a level."""
+        return self.width - self.taper * (y - self.start)
+
+
+def strung(needs: SideNeeds, nut: Nut, thickness: float, strings: Sequence[String], places: Sequence[float], part: float,
+           first: float) -> tuple[Strung, ...]:
+    """The strings of a side from its edge to the middle; `first` is the level of the first post. One that dives winds over its
+    post in the middle of the wood."""
     sign = 1.0 if needs.side == "treble" else -1.0
     outer = range(len(strings) - 1, -1, -1) if needs.side == "treble" else range(len(strings))
     thickest = max(string.diameter for string in strings) / 2
+    low = thickness / 2 - thickest - needs.post.post.diameter / 2
     made = []
     for i, kind in zip(outer, needs.kinds, strict=False):
         through = kind == "side"
         wound = needs.post.post.string_hole if through else needs.inset + 3.0
-        made.append(Strung(sign * (places[i] - part), thickest,
-                           start + late + needs.lead + len(made) * needs.pitch, wound, needs.post.post.diameter / 2, through))
+        along = first + len(made) * needs.pitch
+        made.append(Strung(sign * (places[i] - part), thickest, along, wound, through,
+                           along * max(0.0, nut.height - AIR - thickest) / (nut.height + low)))
     return tuple(made)
 
 
-def lane(needs: SideNeeds, lines: Sequence[Strung], nut: Nut, start: float, run: float, least: float, most: float, keep: float | None,
-         steepest: float, thickness: float, inwards: float = 0.0) -> Lane:
-    """The best lane of a side with tuners through the side.
-
-    `start` and `run`: where the run of the edge begins, and how long it is. `least`: of both half widths; beyond
-    `most` the ramp would run out at the flare. `keep`: how far from the parting line the slot must stay, None
-    where no line bounds it. `inwards` moves the inner wall farther in than the strings seem to ask for.
-    """
+def lane(needs: SideNeeds, lines: Sequence[Strung], bounds: Bounds, inwards: float = 0.0) -> Lane:
+    """The best lane of a side with tuners through the side; `inwards` moves the inner wall farther in than the strings seem to
+    ask for."""
     diving = [one for one in lines if one.dives]
     bore, last = diving[0].along, diving[-1].along
-    first = min(bore - SLOT_BEFORE, max(min(_sinks(one, nut, thickness) for one in diving) + RAMP, start + HALF_SLOT))
-    best: tuple[float, float, float, Lane] | None = None
+    first = min(bore - SLOT_BEFORE, max(min(one.sinks for one in diving) + RAMP, bounds.start + HALF_SLOT))
+    best: tuple[float, _Edge, Lane] | None = None
 
     def tried(taper: float, width: float) -> None:
         nonlocal best
-        made, lacks = _walls(diving, nut, start, width, taper, run, thickness, needs.slot_inner, inwards, first, bore, last)
-        if keep is not None:
-            lacks += max(0.0, *(keep - (width - taper * (y - start) - inner)
-                                for y, inner in ((first - HALF_SLOT, made.inner_nut), (last + HALF_SLOT, made.inner_tip))))
-        cost = _cost(lines, start, width, taper, made, needs.slot_inner, lacks + 0.02 * max(0.0, width - most))
+        edge = _Edge(bounds.start, width, taper)
+        inner_nut, inner_tip, lacks = _walls(diving, edge, first, last, needs.slot_inner, inwards)
+        if bounds.keep is not None:
+            lacks += max(0.0, *(bounds.keep - (edge.at(y) - inner)
+                                for y, inner in ((first - HALF_SLOT, inner_nut), (last + HALF_SLOT, inner_tip))))
+        made = Lane(width, width - taper * bounds.run, inner_nut, inner_tip, bore - first)
+        cost = _cost(lines, edge, made, needs.slot_inner, lacks + 0.02 * max(0.0, width - bounds.most))
         if best is None or cost < best[0] - 1e-9:
-            best = cost, taper, width, made
+            best = cost, edge, made
     for k in range(_TAPERS):
-        taper = steepest * k / (_TAPERS - 1)
+        taper = bounds.steepest * k / (_TAPERS - 1)
         for step in range(_STEPS):
-            tried(taper, least + taper * run + step * _STRIDE)
-    _, taper, width, _ = best
+            tried(taper, bounds.least + taper * bounds.run + step * _STRIDE)
+    _, edge, _ = best
     for nearer in range(1, round(_STRIDE / _STEP)):
-        tried(taper, width + nearer * _STEP)
-        if width - nearer * _STEP >= least + taper * run:
-            tried(taper, width - nearer * _STEP)
-    return best[3]
+        tried(edge.taper, edge.width + nearer * _STEP)
+        if edge.width - nearer * _STEP >= bounds.least + edge.taper * bounds.run:
+            tried(edge.taper, edge.width - nearer * _STEP)
+    return best[2]
 
 
-def _cost(lines: Sequence[Strung], start: float, width: float, taper: float, made: Lane, inner: float, lacks: float) -> float:
+def _cost(lines: Sequence[Strung], edge: _Edge, made: Lane, inner: float, lacks: float) -> float:
     """What a lane costs: wood in the way is the worst, then strings that bend far, then wide slots and heads."""
-    angles = [math.degrees(math.atan2(abs(width - taper * (one.along - start) - one.wound - one.at), one.along))
-              for one in lines]
-    worst = max(angles)
+    worst = max(math.degrees(math.atan2(abs(edge.at(one.along) - one.wound - one.at), one.along)) for one in lines)
     bends = worst + 2 * max(0.0, worst - _GENTLE) + 20 * max(0.0, worst - _MOST)
     opens = 0.0 if made.straight else _OPENS
-    return 1000 * lacks + bends + opens + 0.25 * max(0.0, made.inner - inner) + 0.15 * width
+    return 1000 * lacks + bends + opens + 0.25 * max(0.0, made.inner - inner) + 0.15 * edge.width
 
 
-def _walls(lines: Sequence[Strung], nut: Nut, start: float, width: float, taper: float, run: float, thickness: float,
-           inner: float, inwards: float, first: float, bore: float, last: float) -> tuple[Lane, float]:
-    """The narrowest slot that holds every string from where it is down to its post, and the posts; and how far a string
-    still comes through its outer wall, which stands where the rail begins."""
+def _walls(lines: Sequence[Strung], edge: _Edge, first: float, last: float, inner: float, inwards: float) -> tuple[float, float, float]:
+    """Where the inner wall stands at both ends of the narrowest slot that holds every string from where it is down to its post,
+    and the posts; and how far a string still comes through its outer wall, which stands where the rail begins."""
     outside = 0.0
     needed: list[tuple[float, float]] = [(y, inner) for y in (first, last)]
     for one in lines:
-        post = width - taper * (one.along - start) - one.wound
-        begins = max(_sinks(one, nut, thickness), first - HALF_SLOT)
+        post = edge.at(one.along) - one.wound
+        begins = max(one.sinks, first - HALF_SLOT)
         if begins < one.along:
-            at = one.at + (post - one.at) * begins / one.along
-            inside = width - taper * (begins - start) - at
+            inside = edge.at(begins) - (one.at + (post - one.at) * begins / one.along)
             needed.append((begins, inside + one.radius + AIR + inwards))
             outside = max(outside, SLOT_OUTER + one.radius + AIR - inside)
     most = max(inner for _, inner in needed)
     if most - SLOT_OUTER <= PLAIN:
-        return Lane(width, width - taper * run, round(most, 2), round(most, 2), bore - first), outside
-    return Lane(width, width - taper * run, *_opening(needed, first, last), bore - first), outside
-
-
-def _sinks(one: Strung, nut: Nut, thickness: float) -> float:
-    """The level at which a string that winds over a post in mid-wood comes down to the face."""
-    low = thickness / 2 - one.radius - one.post
-    return one.along * max(0.0, nut.height - AIR - one.radius) / (nut.height + low)
+        return round(most, 2), round(most, 2), outside
+    return *_opening(needed, first, last), outside
 
 
 def _opening(needed: Sequence[tuple[float, float]], first: float, last: float) -> tuple[float, float]:

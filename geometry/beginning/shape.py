@@ -12,7 +12,7 @@ from collections.abc import Mapping, Sequence
 from msgspec import Struct
 
 from geometry import vectors as v
-from geometry.beginning.lanes import Lane, lane, strung
+from geometry.beginning.lanes import Bounds, Lane, lane, strung
 from geometry.beginning.needs import SideNeeds
 from geometry.beginning.numbers import Numbers
 from geometry.curves import Cubic
@@ -119,11 +119,11 @@ def _widths(numbers: Numbers, bass: SideNeeds, treble: SideNeeds, nut: Nut, stri
         shift = part if needs.side == "treble" else -part
         steepest = (TAPER if both else STEEPEST)[needs.has_slot]
         if needs.has_slot:
-            lines = strung(needs, nut, strings, places, part, start, (run - needs.run) / 2)
+            # The shorter row begins half of what it is shorter behind the longer one.
+            lines = strung(needs, nut, numbers.thickness, strings, places, part, start + (run - needs.run) / 2 + needs.lead)
             keep = needs.keep + apart if both else None
-            least = max(needs.slot_inner + (keep or 0.0), half - shift + 2.0)
-            made = lane(needs, lines, nut, start, run, least, half - shift + FLARES, keep, steepest, numbers.thickness,
-                        inwards.get(needs.side, 0.0))
+            bounds = Bounds(start, run, max(needs.slot_inner + (keep or 0.0), half - shift + 2.0), half - shift + FLARES, keep, steepest)
+            made = lane(needs, lines, bounds, inwards.get(needs.side, 0.0))
             lanes[needs.side] = made
             found[needs.side] = (made.begin + shift, made.end + shift)
             continue
