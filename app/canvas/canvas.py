@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QFont, QPainter
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGridLayout, QWidget
 
 from app.canvas.chance_marks import ChanceLayer
+from app.canvas.free_room import Box
 from app.canvas.handles import GripLayer
 from app.canvas.layer import MarkLayer
 from app.canvas.pen import Pen
@@ -96,7 +97,7 @@ class Canvas(QWidget):
         bold = _bold(self.font())
         self._snags = SnagLayer(self._scene, theme, bold)
         self.pen = Pen(self._scene, theme)
-        self.tag = PointerTag(self._scene, self.view, theme, small, self._snags.near)
+        self.tag = PointerTag(self._scene, self.view, theme, small, self._seen_near)
         self.chances = ChanceLayer(self._scene, theme, bold)
         self.set_theme(theme)
 
@@ -167,6 +168,10 @@ class Canvas(QWidget):
     def show_guides(self, marks: Drawing) -> None:
         """Temporary marks above the drawing."""
         self._guides.show({"guides": marks} if marks else {})
+
+    def _seen_near(self, at: Vec2, far: float) -> list[Box]:
+        """What the card at the pointer keeps clear of: signs of snags, and the words of what is in hand."""
+        return self._snags.near(at, far) + self._guides.near(at, far, self.view.pixels_per_mm)
 
     def show_grips(self, loop: Loop | None, nodes: tuple[int, ...] = ()) -> None:
         """Nodes and handles of the loop in hand."""

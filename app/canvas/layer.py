@@ -14,11 +14,13 @@ from PySide6.QtWidgets import (
     QGraphicsSimpleTextItem,
 )
 
+from app.canvas.free_room import Box
 from app.look.paths import add_mark
 from app.look.plates import plate
 from app.look.styles import HIDDEN, LOOKS, pen_and_brush, style_key
 from app.look.theme import Theme
 from geometry.drawing import Drawing, Label
+from geometry.vectors import Vec2
 
 LEADING = 0.15
 """Of a line's height, what stays empty above its letters and below them: lines may come so near."""
@@ -132,6 +134,17 @@ class MarkLayer:
             item.setVisible(not covered)
             if not covered:
                 taken.append(box.adjusted(-GAP, 0.0, GAP, 0.0))
+
+    def near(self, at: Vec2, far: float, pixels_per_mm: float) -> list[Box]:
+        """What the words take within so many pixels of a place (mm), in pixels from there, y down."""
+        found = []
+        for owner, items in self._labels.items():
+            for item, label in zip(items, self._said[owner], strict=True):
+                x, y = (label.at[0] - at[0]) * pixels_per_mm, (at[1] - label.at[1]) * pixels_per_mm
+                if abs(x) <= far and abs(y) <= far and item.isVisible():
+                    box = item.transform().mapRect(item.boundingRect()).translated(x, y)
+                    found.append((box.left(), box.right(), box.top(), box.bottom()))
+        return found
 
     def part_turned(self, pixels_per_mm: float) -> None:
         """Show the turned labels of a group, and the lines that lead to them, only at a zoom at which none of them lies over

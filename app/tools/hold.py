@@ -128,13 +128,13 @@ def _grip(layout: Headstock, options: Options, target: Target, chosen: tuple[str
 
 def _clicked_or_band(layout: Headstock, press: Pointer, target: Target, held: tuple[str, ...],
                      options: Options) -> Gesture:
-    pointer = yield Shown(layout, readout=target.name, held=held)
+    pointer = yield Shown(layout, readout=target.name, held=held, takes=None)
     while pointer.kind not in ("release", "press"):
         if pointer.kind == "key" and pointer.key == "escape":
             return None
         if pointer.kind == "move" and _far(press, pointer):
             return (yield from _band(layout, press, held, options, pointer))
-        pointer = yield Shown(layout, readout=target.name, held=held)
+        pointer = yield Shown(layout, readout=target.name, held=held, takes=None)
     return Done(layout, held=(*(one for one in held if one != target.id), target.id) if pointer.shift
                 else (target.id,))
 
@@ -149,7 +149,7 @@ def _band(layout: Headstock, press: Pointer, held: tuple[str, ...], options: Opt
             inside = _inside(layout, press.at, corner)
         kept = (*held, *(id for id in inside if id not in held)) if adds else inside
         marks = guides.band(press.at, corner) if pulled else ()
-        pointer = yield Shown(layout, marks, say("{n} held", n=len(kept)) if inside else "", held=kept if pulled else held)
+        pointer = yield Shown(layout, marks, say("{n} held", n=len(kept)) if inside else "", held=kept if pulled else held, takes=None)
         if pointer.kind == "key" and pointer.key == "escape":
             return None
         if pointer.kind in ("release", "press"):

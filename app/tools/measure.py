@@ -28,7 +28,7 @@ def measure(layout: Headstock, options: Options) -> Gesture:
     """
     first: Thing | None = None
     marks, readout = (), say("press on the first thing")
-    pointer = yield Shown(layout, readout=readout, follows=True)
+    pointer = yield Shown(layout, readout=readout, takes=None, follows=True)
     while True:
         if pointer.kind == "key" and pointer.key == "escape":
             return None
@@ -41,7 +41,7 @@ def measure(layout: Headstock, options: Options) -> Gesture:
                 first = None
         elif pointer.kind == "move" and first is not None:
             marks, readout = _told(first, _thing_at(layout, pointer), options, pointer)
-        pointer = yield Shown(layout, marks, readout, follows=first is None and not marks)
+        pointer = yield Shown(layout, marks, readout, takes=None, follows=first is None and not marks)
 
 
 def _thing_at(layout: Headstock, pointer: Pointer) -> Thing:

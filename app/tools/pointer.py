@@ -56,8 +56,8 @@ class Shown(Struct, frozen=True):
     """whether the readout says why what was typed was not taken, so that it can be mended"""
     back: bool = False
     """whether the key "backspace" takes back the last of what was pressed or typed"""
-    takes: tuple[Takes, ...] = ()
-    """values that can be typed now, in the order in which Tab leads through them"""
+    takes: tuple[Takes, ...] | None = ()
+    """values that can be typed now, in the order in which Tab leads through them; None where nothing is to be typed"""
     follows: bool = False
     """whether nothing was pressed or taken yet that could be put back: what is shown only follows the pointer"""
 

@@ -31,7 +31,7 @@ def section(layout: Headstock, options: Options) -> Gesture:
     b: Vec2 | None = None
     held: Hold | None = None
     grabbed: Vec2 = (0.0, 0.0)
-    pointer = yield Shown(layout, readout=say("press and drag to lay a section line"), follows=True)
+    pointer = yield Shown(layout, readout=say("press and drag to lay a section line"), takes=None, follows=True)
     while True:
         if pointer.kind == "key" and pointer.key == "escape":
             return None
@@ -54,7 +54,7 @@ def section(layout: Headstock, options: Options) -> Gesture:
         readout = (say("section of {length}", length=words.length(v.distance(a, b), options.unit)) if laid else
                    say("drag to the other end"))
         pointer = yield Shown(layout, _marks(a, b, pointer.mm_per_pixel) if laid else (), readout,
-                              line=(a, b) if laid else None, follows=a is None)
+                              line=(a, b) if laid else None, takes=None, follows=a is None)
 
 
 def _under(a: Vec2 | None, b: Vec2 | None, pointer: Pointer) -> Hold:

@@ -31,7 +31,7 @@ def change_over(layout: Headstock, tuner_id: str) -> Headstock:
 
 def wind(layout: Headstock) -> Gesture:
     """Shows the run that a press would give while the pointer is over a post; the press takes it, as one step."""
-    hint = shown = Shown(layout, readout=HINT, follows=True)
+    hint = shown = Shown(layout, readout=HINT, takes=None, follows=True)
     while True:
         pointer = yield shown
         if pointer.key == "escape":
@@ -45,7 +45,7 @@ def wind(layout: Headstock) -> Gesture:
                 raise GeometryError(NOT_A_POST)
             made = change_over(layout, at)
             return Done(made, say("Side of the string on {at}", at=at))
-        shown = hint if at is None else Shown(layout, _ghost(layout, at), _words(layout, at), follows=True)
+        shown = hint if at is None else Shown(layout, _ghost(layout, at), _words(layout, at), takes=None, follows=True)
 
 
 def _ghost(layout: Headstock, tuner_id: str) -> Drawing:

@@ -168,12 +168,11 @@ class MainWindow(Frame):
 
     def _gesture(self, shown: Shown | None) -> None:
         self.laying = shown is not None and shown.line is not None
+        self.canvas.show_guides(() if shown is None else shown.marks)
         self.tagged.show(shown)
         if shown is None:
-            self.canvas.show_guides(())
             return
         self.take_nodes(shown.node, shown.nodes)
-        self.canvas.show_guides(shown.marks)
         if self.laying:
             from app.window.line_page import show_line  # here: few lay a line
             show_line(self, shown)

@@ -143,3 +143,26 @@ def test_what_rings_and_cards_take_is_told_from_the_pointer(bench):
     scale = bench.view.pixels_per_mm
     assert any(left < 10 * scale < right and top < 0 < bottom for left, right, top, bottom in boxes)
     assert not canvas._snags.near((x + 5000.0, y), 1000.0)
+
+
+@pytest.mark.parametrize("tool", ["measure", "section"])
+def test_what_takes_no_values_lets_none_be_typed(bench, tool):
+    bench.window.set_tool(tool)
+    bench.move((-20.0, 100.0))
+    bench.press((-20.0, 100.0))
+    bench.move((10.0, 110.0))
+    bench.text("7")
+    assert not bench.window.hand.entries and "Typed" not in bench.window.foot.said
+    bench.release((10.0, 110.0))
+
+
+def test_the_card_keeps_clear_of_the_dimension_that_is_measured(bench):
+    window, one = bench.window, bench.origin("treble face 1")
+    window.set_tool("measure")
+    bench.click(one)
+    for dx, dy in ((8.0, -8.0), (8.0, 8.0), (-8.0, 8.0), (-8.0, -8.0)):
+        bench.move((one[0] + dx, one[1] + dy))
+        words = next(item for item in window.canvas._guides._labels["guides"] if item.isVisible())
+        port = bench.view.viewportTransform()
+        card, label = (item.deviceTransform(port).mapRect(item.boundingRect()) for item in (window.canvas.tag, words))
+        assert not card.adjusted(3, 3, -3, -3).intersects(label), (dx, dy)

@@ -66,7 +66,7 @@ class Hand(QObject):
                 return False
         elif key == "backspace" and self._entering:
             self._entering.back()
-        elif text and (text in STARTS or self._entering and (text.isalpha() or text == " ")):
+        elif text and self._typable and (text in STARTS or self._entering and (text.isalpha() or text == " ")):
             self._entering.add(text)
         elif key == "backspace" or text.isalpha():
             self.point(replace(self._last, kind="key", key=key or text.lower(), typed=""))
@@ -80,7 +80,12 @@ class Hand(QObject):
     def takes(self) -> tuple[Takes, ...]:
         """The values that the running gesture can be given."""
         shown = self._running.shown if self._running is not None else None
-        return shown.takes if shown is not None else ()
+        return (shown.takes or ()) if shown is not None else ()
+
+    @property
+    def _typable(self) -> bool:
+        shown = self._running.shown if self._running is not None else None
+        return shown is not None and shown.takes is not None
 
     @property
     def entries(self) -> Entries:
