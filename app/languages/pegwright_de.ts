@@ -2996,6 +2996,10 @@
         <translation>Geisterlinien zeigen es: größter Seitenwinkel {worst} Grad, üblicher {mean}, Kreuzungen {crossed}, Saiten, die an einer anderen Welle reiben: {rubbing}.</translation>
     </message>
     <message>
+        <source>Give string {string} a post more in line with its place at the nut.</source>
+        <translation>Saite {string} eine Welle geben, die mehr in der Flucht ihres Platzes am Sattel liegt.</translation>
+    </message>
+    <message>
         <source>Give {opening} a ramp {ramp_words}.</source>
         <translation>{opening} eine Rampe geben: {ramp_words}.</translation>
     </message>
@@ -4452,6 +4456,10 @@
         <translation>Bild versetzen</translation>
     </message>
     <message>
+        <source>Move that wall of {opening} {needed} mm away and lead the string down by a ramp, or give string {string} a post more in line with its place at the nut.</source>
+        <translation>Diese Wand von {opening} um {needed} mm wegrücken und die Saite über eine Rampe hinabführen oder Saite {string} eine Welle geben, die mehr in der Flucht ihres Platzes am Sattel liegt.</translation>
+    </message>
+    <message>
         <source>Move that wall of {opening} {needed} mm away, or give string {string} a post more in line with its place at the nut.</source>
         <translation>Diese Wand von {opening} um {needed} mm wegrücken oder Saite {string} eine Welle geben, die mehr in der Flucht ihres Platzes am Sattel liegt.</translation>
     </message>
@@ -4534,6 +4542,8 @@
     <message>
         <source>Move {item} {needed} mm nearer the edge, or choose a longer shaft.</source>
         <translation>{item} {needed} mm näher an die Kante setzen oder einen längeren Schaft wählen.</translation>
+        <source>Move {item} {by} mm the way its button points, or choose a shaft that much longer.</source>
+        <translation>{item} um {by} mm dorthin versetzen, wohin der Flügel zeigt, oder einen um so viel längeren Schaft wählen.</translation>
     </message>
     <message>
         <source>Move {lead}</source>
@@ -9134,6 +9144,10 @@
     <message>
         <source>The side bore of {item} ends {lacking} mm before {own}.</source>
         <translation>Die Seitenbohrung von {item} endet {lacking} mm vor {own}.</translation>
+    </message>
+    <message>
+        <source>The side bore of {item} has to go {lacking} mm deeper to let all of the post through to {own}.</source>
+        <translation>Die Seitenbohrung von {item} muss {lacking} mm tiefer gehen, damit die ganze Welle bis in {own} durchkommt.</translation>
     </message>
     <message>
         <source>The side bore of {item} meets no slot at its height.</source>

@@ -62,12 +62,15 @@ class Way(Struct, frozen=True, eq=False):
 
 
 class Reaches(Struct, frozen=True):
-    """How far the full diameter comes through the rail."""
+    """How far the full diameter comes through the rail, on the axis and on both flanks of the post."""
 
     way: Way
 
     def __call__(self, built: Built) -> Array:
-        return built.rod(self.way.index).length - self.way.span(built)[0]
+        flanks = [self.way.span(built, aside)[0] for aside in (self.way.flank, -self.way.flank)]
+        # One that nothing of the slot lies ahead of does not count.
+        through = np.maximum.reduce([self.way.span(built)[0], *(np.where(enters < SIGHT / 2, enters, -np.inf) for enters in flanks)])
+        return built.rod(self.way.index).length - through
 
 
 class EndToWall(Struct, frozen=True):

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from functools import partial
 
 import numpy as np
+import shapely
 
 from geometry import vectors as v
 from geometry.checks.asked import Asked
@@ -20,7 +22,13 @@ from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import Gaps
 from geometry.solids.nearby import Rows
 from geometry.solids.walls import Wall, oblong_corners, ring
+from geometry.tolerance import FLAT, QUAD_SEGS
 from geometry.vectors import Vec2
+
+_FAR = 1000.0
+"""mm: longer than any head"""
+_ROUND = 1 / math.cos(math.pi / 4 / QUAD_SEGS)
+"""times as far has to be offset in chords, so that they keep out of the round corners"""
 
 
 def pairs(scene: Scene) -> Pairs:
@@ -68,6 +76,17 @@ def corners(item: Item) -> tuple[Vec2, ...]:
     return oblong_corners(plan(start), plan(axis), length, radius)
 
 
+def _lacks(item: Item, outline: Wall, measured: float, needed: float) -> float:
+    """How far a button has to go the way it points until all of the head before it lies `needed` mm behind it, mm; never too little."""
+    (x, y, _), axis, length, radius = item.button
+    way, around = plan(axis), (needed + FLAT) * _ROUND
+    before = [shapely.Polygon(oblong_corners(v.along((x, y), way, -more), way, length + _FAR + 2 * more, radius + more))
+              for more in (0.0, around)]
+    met = shapely.intersection(shapely.buffer(shapely.intersection(outline.area, before[1]), around, quad_segs=QUAD_SEGS), before[0])
+    corners = shapely.get_coordinates(met)
+    return float((corners @ np.array(way)).max()) - v.dot((x, y), way) if len(corners) else needed - measured
+
+
 def behind(item: Item, meets: bool, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
     """Snags of a face tuner's button with the edge of the head, which it reaches behind (`meets`) or comes near: room to turn, and for the fingers.
     One that turns about its post lies behind the head as it is meant to."""
@@ -86,8 +105,8 @@ def behind(item: Item, meets: bool, outline: Wall, margins: Margins) -> tuple[Sn
         return ()
     level = item.button[0][2]
     a, b = both(measured, needed)
-    cure = say("Move {item} {needed} mm nearer the edge, or choose a longer shaft.",
-               item=item.id, needed=tenths(needed - measured))
+    cure = say("Move {item} {by} mm the way its button points, or choose a shaft that much longer.",
+               item=item.id, by=tenths(_lacks(item, outline, measured, needed)))
     if measured < 0 and item.pattern.button.stand < item.button[3]:
         return (Snag("button-to-wood", TIGHT, (item.id, OUTLINE), (*where, level), measured, needed,
                      say("The button of {item} reaches {measured} mm behind the wood and cannot turn there.",

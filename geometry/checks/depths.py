@@ -80,7 +80,8 @@ def _blind(drilling: Drilling, depth: float, drills: Drills, thickness: float, m
                 name=first(name(drilling)), a=a, side=term(side), to_point=to_point, b=b))
     return [Snag("too-deep", SPOILS if measured <= TOUCH else TIGHT, (drilling.of, side),
                  (*plan(drilling.start), level), measured, needed, text,
-                 say("Drill it {needed} mm less deep.", needed=tenths(needed - measured)))]
+                 say("Drill it {needed} mm less deep.", needed=tenths(needed - measured)) if needed - measured < depth else
+                 say("The wood is too thin: it takes {least} mm for this bore.", least=tenths(thickness + needed - measured)))]
 
 
 def _through(item: Item, stack: tuple[Drilling, ...], thickness: float) -> list[Snag]:

@@ -8,16 +8,18 @@ cylinder does not tell by itself: what is thin or broken through by that has a s
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
 import numpy as np
 import shapely
+from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening
 from geometry.checks.slot_room import wall_beside
 from geometry.checks.snags import OUTLINE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, first, into, is_small, name, tenths
+from geometry.checks.words import both, first, into, is_small, name, tenths, up
 from geometry.curves import Line
 from geometry.layout import StraightSlot
 from geometry.saying import say
@@ -31,6 +33,10 @@ _INNER = 0.7
 """Cosine to a bore's axis of the way out of its slot up to which a wall is the inner wall, not an end of the slot"""
 _LEANS = math.tan(math.acos(_INNER))
 """mm by which such a wall comes nearer for each mm beside the axis, at most"""
+
+
+_SHARES = (1.0, 1.1, 1.25, 1.5, 2.0, 3.0, 4.0)
+"""What drawing a point back may take, in times of what lacks"""
 
 
 def counts(drilling: Drilling) -> bool:
@@ -49,10 +55,11 @@ def at_point(drilling: Drilling, ahead: float) -> Vec3:
     return x + dx * ahead, y + dy * ahead, z + dz * ahead
 
 
-def snag(item: Item, drilling: Drilling, ahead: float, other: str, between: tuple[str, ...], measured: float, needed: float) -> Snag:
+def snag(item: Item, drilling: Drilling, ahead: float, other: str, between: tuple[str, ...], measured: float, needed: float,
+         wood: float, gap: Callable[[Drilling], float]) -> Snag:
     """The snag of a point that comes `measured` mm near `other`, or as far into it (negative: how much too deep the drilling is).
 
-    Only a point that is seen outside spoils the work: in a slot or another hole it leaves a small hole, as it scars an inner wall.
+    `gap` measures the same of the drilling drawn back; once its full diameter has the `wood` that it wants, its point may want it too. Only a point that is seen outside spoils the work: in a slot or another hole it leaves a small hole, as it scars an inner wall.
     """
     if measured < 0:
         text = say("{name} comes {measured} mm into the {other} with the drill's point.",
@@ -61,11 +68,23 @@ def snag(item: Item, drilling: Drilling, ahead: float, other: str, between: tupl
         a, b = both(measured, needed)
         text = say("{name} leaves {a} mm of wood to the {other}, to the drill's point; {b} mm wanted.",
                    name=first(name(drilling)), a=a, other=other, b=b)
-    cure = (say("Drill {item} {by} mm less deep there, or use a drill with a shorter point.", item=item.id, by=tenths(needed - measured))
-            if needed - measured < drilling.depth else
+    less = _less_deep(drilling, needed - measured, lambda one: not short(gap(one), wood if counts(drilling) else needed))
+    cure = (say("Drill {item} {by} mm less deep there, or use a drill with a shorter point.", item=item.id, by=tenths(less))
+            if less is not None else
             say("Use a drill with a shorter point, or move {item} farther away.", item=item.id))
     return Snag("drill-point", grade(measured) if OUTLINE in between else TIGHT, between, at_point(drilling, ahead), measured, needed, text,
                 cure)
+
+
+def _less_deep(drilling: Drilling, lacking: float, enough: Callable[[Drilling], bool]) -> float | None:
+    """How much less deep is enough, mm in tenths: more than lacks where the point passes aslant; None where no depth is left."""
+    for share in _SHARES:
+        less = up(lacking * share)
+        if less >= drilling.depth:
+            return None
+        if enough(replace(drilling, depth=drilling.depth - less)):
+            return less
+    return None
 
 
 def beside(drilling: Drilling, ahead: float, wall: Wall, shape: shapely.Geometry) -> float:

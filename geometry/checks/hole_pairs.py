@@ -176,6 +176,7 @@ class _Point(Struct, frozen=True):
     i: int
     k: int
     needed: float
+    wood: float
     measured: float
     solids: tuple[Pointed, Pointed]
 
@@ -203,7 +204,7 @@ def _by_point(one: Item, two: Item, i: int, k: int, bare: float, wish: float) ->
         one, two, i, k, first, second = two, one, k, i, second, first
     needed = drill_points.wanted(one.drillings[i], wish, bare)
     measured = measured if measured > TOUCH else 0.0
-    return _Point(one, two, i, k, needed, measured, (first, second)) if measured == 0.0 or short(measured, needed) else None
+    return _Point(one, two, i, k, needed, wish, measured, (first, second)) if measured == 0.0 or short(measured, needed) else None
 
 
 def _points_told(points: list[tuple[int, _Point]]) -> Iterator[tuple[int, Snag]]:
@@ -214,8 +215,12 @@ def _points_told(points: list[tuple[int, _Point]]) -> Iterator[tuple[int, Snag]]
         one, two = point.one, point.two
         measured = point.measured or -next(backs)
         if short(measured, point.needed):
-            yield at, drill_points.snag(one, one.drillings[point.i], one.ahead[point.i], name(two.drillings[point.k]),
-                                        (one.id,) if one is two else (one.id, two.id), measured, point.needed)
+            here, ahead, there = one.drillings[point.i], one.ahead[point.i], point.solids[1]
+
+            def gap(less: Drilling, here: Drilling = here, ahead: float = ahead, there: Pointed = there) -> float:
+                return float(pointed_gaps(Pointed.with_points([less], [ahead]), there)[0])
+            yield at, drill_points.snag(one, here, ahead, name(two.drillings[point.k]), (one.id,) if one is two else (one.id, two.id),
+                                        measured, point.needed, point.wood, gap)
 
 
 def meant(a: Drilling, b: Drilling) -> bool:

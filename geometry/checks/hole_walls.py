@@ -87,7 +87,8 @@ def _by_point(item: Item, drilling: Drilling, ahead: float, opening: Opening, ma
     measured = beside_cone(drilling.radius, ahead, aside, above)
     if not short(measured, needed):
         return []
-    return [drill_points.snag(item, drilling, ahead, say("floor of {slot}", slot=opening.id), (item.id, opening.id), measured, needed)]
+    return [drill_points.snag(item, drilling, ahead, say("floor of {slot}", slot=opening.id), (item.id, opening.id), measured, needed, wood,
+                              lambda less: beside_cone(less.radius, ahead, aside, less.end[2] - opening.depth))]
 
 
 def _worst(item: Item, met: list[int], found: list[Miss | None]) -> list[Miss]:

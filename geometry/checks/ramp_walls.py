@@ -76,7 +76,8 @@ def _by_point(item: Item, drilling: Drilling, ahead: float, opening: Opening, cu
         measured = -min(out.depth / backwards, drilling.depth) if backwards > TOUCH else -drilling.depth
     if not short(measured, needed):
         return []
-    return [drill_points.snag(item, drilling, ahead, say("ramp of {slot}", slot=opening.id), (item.id, opening.id), measured, needed)]
+    return [drill_points.snag(item, drilling, ahead, say("ramp of {slot}", slot=opening.id), (item.id, opening.id), measured, needed, wood,
+                              lambda less: -from_ramp(less, cut, ahead).depth)]
 
 
 def _at_its_height(drilling: Drilling, cut: RampCut, needed: float) -> bool:

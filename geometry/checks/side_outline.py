@@ -168,10 +168,12 @@ def _without_wood(item: Item, outline: Wall, told: set[str]) -> Iterable[Snag]:
 def _by_point(item: Item, drilling: Drilling, ahead: float, outline: Wall, rest: shapely.LineString, bare: float,
               wood: float) -> list[Snag]:
     """The snag of a drill's point too near to the outline, to which the drilling itself leaves `bare` mm."""
-    needed, measured = drill_points.wanted(drilling, wood, bare), drill_points.beside(drilling, ahead, outline, rest)
+    def gap(one: Drilling) -> float:
+        return drill_points.beside(one, ahead, outline, rest)
+    needed, measured = drill_points.wanted(drilling, wood, bare), gap(drilling)
     if not short(measured, needed):
         return []
-    return [drill_points.snag(item, drilling, ahead, term(OUTLINE), (item.id, OUTLINE), measured, needed)]
+    return [drill_points.snag(item, drilling, ahead, term(OUTLINE), (item.id, OUTLINE), measured, needed, wood, gap)]
 
 
 def _advice(item: Item, way: Vec2 | None, lacking: float) -> str:

@@ -22,6 +22,7 @@ from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.slot_room import FACING, before_end, wall_beside
 from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import aslant, both, first, into, tenths
+from geometry.layout import StraightSlot
 from geometry.layout.hardware import Post
 from geometry.layout.shop import Margins
 from geometry.saying import say
@@ -34,6 +35,8 @@ _SIGHT = 400.0
 """mm: how far a side bore could possibly reach"""
 _SHARES = tuple(1 + step / 20 for step in range(61))
 """What sliding along the edge may take, in times of what lacks"""
+_BESIDE = tuple(step / 4 for step in (4, 3, 2, 1, -1, -2, -3, -4))
+"""Where across a post it is looked how far the rail goes, in halves of its width"""
 _SIDEWAYS = 0.7
 """Cosine to the edge of the way to a wall from which a string hole lies beside the end of its slot, not beside rail or inner wall"""
 
@@ -56,16 +59,12 @@ def alone(item: Item, openings: tuple[Opening, ...], around: Around) -> tuple[Sn
                      say("The side bore of {item} meets no slot at its height.", item=item.id),
                      say("Lay a slot across its way, or slide {item} to where a slot lies ahead.", item=item.id)),)
     axis = span(item, bore, own, 0.0)
+    found = _reaches(item, bore, own, axis)
     if short(bore.depth, axis.enters):
-        lacking = axis.enters - bore.depth
-        return (Snag("slot-not-reached", SPOILS, (item.id, own.id), bore.end, bore.depth, axis.enters,
-                     say("The side bore of {item} ends {lacking} mm before {own}.",
-                         item=item.id, lacking=into(-lacking), own=own.id),
-                     say("Drill it {lacking} mm deeper, or move {own} that much nearer.",
-                         lacking=tenths(lacking), own=own.id)),)
+        return tuple(found)
     about = _about_hole(post, margins)
     beside = wall_beside(own, plan(_on(bore, post.string_hole)), about)
-    found = [*_post(item, bore, own, axis, margins, beside[0] < about), *_string(item, bore, own, axis, margins, beside)]
+    found += [*_post(item, bore, own, axis, margins, beside[0] < about), *_string(item, bore, own, axis, margins, beside)]
     found += _point(item, bore, own, axis, drills)
     if short(own.depth, bore.start[2] + post.diameter / 2 + margins.post_wall):
         measured = own.depth - bore.start[2] - post.diameter / 2
@@ -77,6 +76,30 @@ def alone(item: Item, openings: tuple[Opening, ...], around: Around) -> tuple[Sn
                           say("Rout {slot} {by} mm deeper.",
                               slot=own.id, by=tenths(margins.post_wall - measured))))
     return tuple(found)
+
+
+def _reaches(item: Item, bore: Drilling, own: Opening, axis: Span) -> list[Snag]:
+    """A bore that ends in the rail, or leaves some of it in the post's way."""
+    through = _through(item, bore, own, axis)
+    if not short(bore.depth, through):
+        return []
+    lacking = through - bore.depth
+    text = (say("The side bore of {item} ends {lacking} mm before {own}.", item=item.id, lacking=into(bore.depth - axis.enters), own=own.id)
+            if short(bore.depth, axis.enters) else
+            say("The side bore of {item} has to go {lacking} mm deeper to let all of the post through to {own}.",
+                item=item.id, lacking=into(-lacking), own=own.id))
+    return [Snag("slot-not-reached", SPOILS, (item.id, own.id), bore.end, bore.depth, through, text,
+                 say("Drill it {lacking} mm deeper, or move {own} that much nearer.", lacking=tenths(lacking), own=own.id))]
+
+
+def _through(item: Item, bore: Drilling, own: Opening, axis: Span) -> float:
+    """How deep a bore has to be until nothing of the rail stands in its post's way, mm: where the slot's wall leans, a flank comes last."""
+    half = item.pattern.post.diameter / 2
+    # Into a straight slot, which is convex, one of the two flanks comes last.
+    beside = (1.0, -1.0) if isinstance(own.slot.shape, StraightSlot) else _BESIDE
+    found = [span(item, bore, own, half * share) for share in beside]
+    # Beside the end of a slot nothing of it lies ahead of a flank: that the post is too near to that end is told there.
+    return max([axis.enters, *(one.enters for one in found if one is not None)])
 
 
 def _about_hole(post: Post, margins: Margins) -> float:

@@ -150,12 +150,15 @@ def _by_point(item: Item, drilling: Drilling, ahead: float, opening: Opening, be
               wood: float, wall: str) -> Iterable[Snag]:
     """The snag of a drill's point too near to a slot, of which the drilling itself leaves `bare` mm; `wall`: how that is called."""
     needed = drill_points.wanted(drilling, wood, bare)
-    if below > 0:
-        measured, called = floor_gap(drilling, opening.wall, below, ahead)[0], say("floor of {slot}", slot=opening.id)
-    else:
-        measured, called = drill_points.beside(drilling, ahead, opening.wall, opening.wall.area), wall
+    called = say("floor of {slot}", slot=opening.id) if below > 0 else wall
+
+    def gap(one: Drilling) -> float:
+        if below > 0:
+            return floor_gap(one, opening.wall, below, ahead)[0]
+        return drill_points.beside(one, ahead, opening.wall, opening.wall.area)
+    measured = gap(drilling)
     if short(measured, needed):
-        yield drill_points.snag(item, drilling, ahead, called, (item.id, opening.id), measured, needed)
+        yield drill_points.snag(item, drilling, ahead, called, (item.id, opening.id), measured, needed, wood, gap)
 
 
 def _advice(item: Item, drilling: Drilling, opening: Opening, way: Vec2 | None, lacking: float) -> str:

@@ -8,9 +8,11 @@ import pytest
 from msgspec.structs import replace
 
 from geometry.checks import check
-from geometry.edits import set_field
-from geometry.layout import EdgePlace, Flat, Margins, Ramp, Slot, StraightSlot
-from tests.geometry.checks.heads import BIT, FACE, bore, face, head, loop, pattern, side, slot
+from geometry.edits import set_field, set_slot_width
+from geometry.layout import Button, EdgePlace, Flat, Margins, Nut, Rack, Ramp, SingleHole, Slot, StraightSlot
+from tests.geometry.checks.cases_strings import _DEEP, _ONE
+from tests.geometry.checks.heads import BIT, FACE, bore, bulging, face, head, loop, pattern, side, slot
+from tests.geometry.checks.heads import leaning as leaning_outline
 
 
 def told(layout, kind, words):
@@ -142,3 +144,67 @@ def test_a_ramp_beside_a_leaning_edge_is_cut_so_much_narrower(slant):
     assert bool(match) == (slant < 60.0)
     if match:
         assert left(set_field(layout, ("slots", "slot", "ramp", "width"), 12.0 - float(match[2])), snag) == []
+
+
+def test_a_button_behind_any_edge_is_moved_or_its_shaft_lengthened_far_enough():
+    rng, done, more = random.Random(7), 0, 0
+    for _ in range(150):
+        edge_ = rng.choice((bulging(rng.uniform(95.0, 200.0)), leaning_outline(rng.uniform(-20.0, 20.0)),
+                            loop((-40.0, 0.0), (40.0, 0.0), (40.0, 80.0), (46.0, 86.0), (40.0, 92.0), (40.0, 180.0), (-40.0, 180.0))))
+        button = Button(reach=rng.uniform(14.0, 30.0), length=rng.uniform(5.0, 14.0), width=rng.uniform(4.0, 20.0), thickness=4.0,
+                        stand=rng.uniform(1.0, 12.0))
+        tuner = pattern("of", "face", bore(), button=button)
+        layout = head(outline=edge_, tuners=(face("a", rng.uniform(15.0, 32.0), rng.uniform(60.0, 120.0), tuner, turn=rng.uniform(-50, 50)),),
+                      patterns=(tuner,), margins=Margins(button_gap=rng.uniform(0.0, 6.0)))
+        for snag, match in told(layout, "button-to-wood", r"Move a ([\d.]+) mm the way its button points"):
+            done, more = done + 1, more + (float(match[1]) > snag.lacks + 0.2)
+            longer = set_field(layout, ("patterns", "of", "button", "reach"), button.reach + float(match[1]))
+            assert left(longer, snag) == []
+            less = set_field(layout, ("patterns", "of", "button", "reach"), button.reach + max(0.01, float(match[1]) - 0.15))
+            assert float(match[1]) < 0.2 or left(less, snag) != []
+    assert done > 50 and more > 20
+
+
+def test_a_wall_beside_a_string_is_moved_far_enough():
+    rng, done, ramps = random.Random(3), 0, 0
+    for _ in range(250):
+        lean, x, long = math.radians(rng.uniform(-25, 25)), rng.uniform(10, 18), rng.uniform(30, 60)
+        wide = rng.uniform(8, 14)
+        other = Slot(id="slot", shape=StraightSlot(nut_end=(x, 60.0), tip_end=(x + long * math.tan(lean), 60.0 + long), width=wide))
+        layout = head(tuners=(side("a", rng.uniform(70, 60 + long), _DEEP, string="1", winds=rng.choice(("bass", "treble"))),),
+                      patterns=(_DEEP,), slots=(other,), strings=_ONE, nut=Nut(height=rng.uniform(1, 10), spread=rng.uniform(1, 60)))
+        for snag, match in told(layout, "string-to-wall", r"Move that wall of slot ([\d.]+) mm away( and lead)?"):
+            wider = set_slot_width(layout, "slot", wide + 2 * float(match[1]))
+            ends = [one for one in check(wider).snags if one.kind == "string-to-nut-end"]
+            assert left(wider, snag) == [] and bool(ends) >= bool(match[2])
+            done, ramps = done + 1, ramps + bool(match[2])
+    assert done > ramps > 20
+
+
+def test_a_drills_point_is_drawn_back_far_enough():
+    """Into the wall of a slot that leans, past the corner of a floor, and beside another bore."""
+    rng, done, more = random.Random(9), 0, 0
+    for _ in range(500):
+        lean = math.radians(rng.uniform(-70.0, 70.0))
+        shape = StraightSlot(nut_end=(20.0, 90.0), tip_end=(20.0 + 20 * math.sin(lean), 90.0 + 20 * math.cos(lean)), width=5.0)
+        depth = rng.uniform(4.0, 20.0)
+        tuner = pattern("of", "side", bore("screw", rng.uniform(2.0, 8.0), "seat", (rng.uniform(-12.0, 12.0), 0.0), depth))
+        hole = SingleHole(id="h", at=(20.0 + rng.uniform(-9, 9), 95.0 + rng.uniform(-9, 9)), diameter=rng.uniform(2.0, 9.0), surface="back",
+                          depth=rng.uniform(3.0, 9.0))
+        layout = head(tuners=(side("a", 95.0, tuner),), patterns=(tuner,), holes=(hole,), rack=Rack(bits=(BIT,)),
+                      slots=(Slot(id="slot", shape=shape, depth=rng.choice((None, 5.0, 7.5))),))
+        for snag, match in told(layout, "drill-point", r"Drill (?:a|h) ([\d.]+) mm less deep there"):
+            by = float(match[1])
+            less = (set_field(layout, ("patterns", "of", "bores", 0, "depth"), depth - by) if snag.between[0] == "a" else
+                    set_field(layout, ("holes", "h", "depth"), hole.depth - by))
+            assert left(less, snag) == []
+            done, more = done + 1, more + (by > snag.lacks + 0.1)
+    assert done > 30 and more > 5
+
+
+def test_a_bore_deeper_than_thin_wood_allows_is_not_told_to_be_drilled_less_deep_than_nothing():
+    layout = head(holes=(SingleHole(id="h", at=(0.0, 90.0), diameter=3.0, depth=2.0),), rack=Rack(bits=(BIT,)), margins=Margins(side_cover=6.0))
+    layout = replace(layout, blank=replace(layout.blank, thickness=4.0))
+    snag, = [snag for snag in check(layout).snags if snag.kind == "too-deep"]
+    least = float(re.search(r"it takes ([\d.]+) mm for this bore", snag.cure)[1])
+    assert left(replace(layout, blank=replace(layout.blank, thickness=least)), snag) == []

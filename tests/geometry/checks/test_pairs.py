@@ -17,6 +17,7 @@
 | screw and anything | `…-to-screw` with every other sort, slot and outline |
 | plate and plate | `seats-overlap` |
 | plate and outline, plate and slot, plate and a curved edge | `seat-overhang`, `seat-over-slot`, `plate-rocks` |
+| flat and rail, flat and hole | `flat-rail`, `hole-to-flat` |
 | button and button, button and wood | `buttons`, `button-to-wood` |
 | post end and inner wall, drill point and inner wall | `post-to-wall`, `point-to-wall`, `post-to-slot-end` |
 | ramp of a slot and hole, outline, pocket that is there, nut, back or floor | `hole-to-ramp`, `ramp-to-outline`, `ramp-to-pocket`, `ramp-to-nut`, `ramp-too-deep` |
