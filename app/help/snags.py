@@ -7,7 +7,7 @@ from geometry.checks.kinds import KINDS
 
 DRAWN: dict[str, str] = {
     "rail": "rail and web", "web": "rail and web", "slots-overlap": "rail and web", "slot-outside": "rail and web",
-    "slot-to-nut": "ramp", "hole-to-ramp": "ramp", "ramp-to-outline": "ramp", "ramp-to-nut": "ramp", "ramp-to-pocket": "pocket", "ramp-too-deep": "ramp",
+    "slot-to-nut": "ramp", "hole-to-ramp": "ramp", "ramp-to-outline": "ramp", "ramp-to-nut": "ramp", "ramp-to-pocket": "pocket", "ramp-to-slot": "ramp", "ramp-too-deep": "ramp",
     "string-to-nut-end": "ramp", "string-to-ramp": "ramp",
     "string-to-floor": "ramp", "string-to-wall": "inner wall", "string-hole": "inner wall", "post-to-wall": "inner wall",
     "point-to-wall": "inner wall", "post-too-long": "inner wall", "slot-not-reached": "inner wall",

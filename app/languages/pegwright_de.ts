@@ -5898,6 +5898,10 @@
         <translation>Rampe nahe an einer Tasche</translation>
     </message>
     <message>
+        <source>Ramp close to another slot</source>
+        <translation>Rampe nahe an einem anderen Schlitz</translation>
+    </message>
+    <message>
         <source>Ramp close to the nut</source>
         <translation>Rampe nahe am Sattel</translation>
     </message>
@@ -9010,6 +9014,10 @@
         <translation>Die Rampe von {slot} tritt {measured} mm weit aus der Rückseite aus.</translation>
     </message>
     <message>
+        <source>The ramp of {slot} cuts {measured} mm into {other}.</source>
+        <translation>Die Rampe von {slot} schneidet {measured} mm in {other}.</translation>
+    </message>
+    <message>
         <source>The ramp of {slot} cuts {measured} mm into {pocket}, which is there already.</source>
         <translation>Die Rampe von {slot} schneidet {measured} mm in {pocket}, schon vorhanden.</translation>
     </message>
@@ -9024,6 +9032,10 @@
     <message>
         <source>The ramp of {slot} leaves {a} mm to the outline; {b} mm wanted.</source>
         <translation>Die Rampe von {slot} lässt {a} mm bis zum Umriss; {b} mm gewünscht.</translation>
+    </message>
+    <message>
+        <source>The ramp of {slot} leaves {a} mm to {other}; {b} mm wanted.</source>
+        <translation>Die Rampe von {slot} lässt {a} mm zu {other}; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The ramp of {slot} leaves {a} mm to {pocket}, which is there already; {b} mm wanted.</source>
@@ -9444,6 +9456,10 @@
     <message>
         <source>The wood before it is shaped, with square edges. A vice holds it and a rule finds places on it only as long as those edges are there.</source>
         <translation>Das Holz vor dem Formen, mit geraden Kanten. Nur solange es sie gibt, hält es ein Schraubstock und findet ein Maßstab Orte darauf.</translation>
+    </message>
+    <message>
+        <source>The wood between a ramp and another slot, or its ramp, breaks away where it is thin.</source>
+        <translation>Das Holz zwischen einer Rampe und einem anderen Schlitz oder dessen Rampe bricht aus, wo es dünn ist.</translation>
     </message>
     <message>
         <source>The wood between a slot and the outline; side bores go through it.</source>

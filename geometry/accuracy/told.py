@@ -10,9 +10,9 @@ NOT_SIMULATED = frozenset({
     "blank-too-small", "pin-to-blank", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-size", "drill-short", "quill", "bit-too-wide",
     "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "feather-screw", "feather-edge", "post-not-through", "wood-for-tuner", "ream-short", "post-too-low",
     "string-past-post", "drill-point", "misses-wood",
-    "ramp-to-pocket", "string-to-post", "string-to-screw", "string-to-face", "string-to-string", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor",
+    "ramp-to-pocket", "ramp-to-slot", "string-to-post", "string-to-screw", "string-to-face", "string-to-string", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor",
     "string-off-wood"})
-"""Hardware, ramps beside pockets, strings, blank, rack, router and what a drill's point does beyond its bore: kinds of snag that nothing the shop's errors are
+"""Hardware, ramps beside pockets and slots, strings, blank, rack, router and what a drill's point does beyond its bore: kinds of snag that nothing the shop's errors are
 modelled to change."""
 
 

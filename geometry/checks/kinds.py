@@ -61,6 +61,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "ramp-to-outline": Kind(say("Ramp close to the outline"), say("A ramp wants wood to either side, or it runs out at the edge.")),
     "ramp-to-pocket": Kind(say("Ramp close to a pocket"), say("The wall between a ramp and a pocket that is there breaks away where it is "
                                                               "thin.")),
+    "ramp-to-slot": Kind(say("Ramp close to another slot"), say("The wood between a ramp and another slot, or its ramp, breaks away where "
+                                                                "it is thin.")),
     "ramp-to-nut": Kind(say("Ramp close to the nut"), say("The nut wants a flat of face in front of the ramp.")),
     "ramp-too-deep": Kind(say("Ramp too deep"), say("A ramp has to leave wood to the back, and ends no deeper than the floor of its slot.")),
     "hole-to-ramp": Kind(say("Hole meets a ramp"),

@@ -1,4 +1,4 @@
-"""Ramps of slots against the outline and pockets that are there beside them, the nut before them and the wood below them."""
+"""Ramps of slots against the outline and other slots and ramps beside them, the nut before them and the wood below them."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
-from geometry.checks.scene import Opening, Scene, nut_line
+from geometry.checks.scene import Opening, Scene, nut_line, slots_tree
 from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import aslant, both, into, tenths
 from geometry.layout import DrawnSlot, Nut, Slot, loop_of
@@ -26,7 +26,7 @@ BESIDE = 2.0
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of every ramp with the outline, the nut, the back, the floor of its slot, and pockets that are there."""
+    """Snags of every ramp with the outline, the nut, the back, the floor of its slot, and slots, pockets and ramps beside it."""
     thickness, cover = scene.layout.blank.thickness, scene.layout.margins.side_cover
     nut = scene.memo.of(nut_line, scene.layout.nut.slant)
     for opening in scene.openings:
@@ -34,9 +34,8 @@ def snags(scene: Scene) -> Iterable[Snag]:
             yield from scene.memo.of(_outline, opening, scene.outline, nut)
             yield from scene.memo.of(_nut, opening, nut)
             yield from scene.memo.of(_below, opening, thickness, cover)
-            for pocket in scene.openings:
-                if pocket.there and not pocket.crosses:
-                    yield from scene.memo.of(_pocket, opening, pocket)
+    for i, k, ramp in scene.memo.of(_neighbours, scene.openings):
+        yield from scene.memo.of(_beside, scene.openings[i], scene.openings[k], ramp)
 
 
 def _outline(opening: Opening, outline: Wall, nut: Nut) -> tuple[Snag, ...]:
@@ -75,27 +74,51 @@ def _narrower(opening: Opening, lacking: float, squarely: float) -> str:
                amount=tenths(by), twice=tenths(2 * by), slot=opening.id)
 
 
-def _pocket(opening: Opening, pocket: Opening) -> tuple[Snag, ...]:
-    """The wood between a ramp and a pocket, both open at the face."""
-    shape = Wall(ramp_cut(opening.slot).path())
-    if shapely.intersects(shape.area, pocket.wall.area):
-        ramp = Slot(id=opening.id, shape=DrawnSlot(loop=loop_of(shape.path)))
-        out = out_of_slot(ramp, shape, pocket.slot, pocket.wall)  # a ramp is a rectangle: there is one
-        spot = shapely.intersection(shape.area, pocket.wall.area).representative_point()
+def _neighbours(openings: tuple[Opening, ...]) -> list[tuple[int, int, bool]]:
+    """(slot with a ramp, another one near that, whether it is the other one's ramp that is near) by their numbers."""
+    own = [i for i, one in enumerate(openings) if one.slot.ramp is not None]
+    if not own:
+        return []
+    shapes = [_shape(openings[i]).area for i in own]
+    whole = [not one.crosses for one in openings]
+    near = []
+    for tree, numbers in ((slots_tree(openings), range(len(openings))), (shapely.STRtree(shapes), own)):
+        found = tree.query(shapes, predicate="dwithin", distance=BESIDE + 2 * FLAT)
+        near.append(sorted((own[i], numbers[k]) for i, k in zip(*found.tolist(), strict=True)))
+    return [*((i, k, False) for i, k in near[0] if i != k and whole[k]), *((i, k, True) for i, k in near[1] if i < k)]
+
+
+def _shape(opening: Opening) -> Wall:
+    """What a slot's ramp takes of the face."""
+    return Wall(ramp_cut(opening.slot).path())
+
+
+def _beside(opening: Opening, other: Opening, ramp: bool) -> tuple[Snag, ...]:
+    """The wood between a ramp and another slot, a pocket that is there, or the ramp of another slot: all are open at the face."""
+    shape, wall = _shape(opening), _shape(other) if ramp else other.wall
+    if shapely.intersects(shape.area, wall.area):
+        mine, its = (Slot(id=one.id, shape=DrawnSlot(loop=loop_of(_shape(one).path))) for one in (opening, other)) if ramp else (
+            Slot(id=opening.id, shape=DrawnSlot(loop=loop_of(shape.path))), other.slot)
+        out = out_of_slot(mine, shape, its, wall)  # a ramp is a rectangle: there is one
+        spot = shapely.intersection(shape.area, wall.area).representative_point()
         measured, where, push = -max(out[0], 2e-6), (spot.x, spot.y), out[1]
-    elif not shapely.dwithin(shape.area, pocket.wall.area, BESIDE + 2 * FLAT):
-        return ()
     else:
-        measured, p, q = shape.to(pocket.wall)
+        measured, p, q = shape.to(wall)
         where, push = v.middle(p, q), v.unit(v.sub(p, q)) if measured > 0 else (0.0, 1.0)
     if not short(measured, BESIDE):
         return ()
     a, b = both(measured, BESIDE)
-    text = (say("The ramp of {slot} cuts {measured} mm into {pocket}, which is there already.",
-                slot=opening.id, measured=into(measured), pocket=pocket.id) if measured < 0 else
-            say("The ramp of {slot} leaves {a} mm to {pocket}, which is there already; {b} mm wanted.",
-                slot=opening.id, a=a, pocket=pocket.id, b=b))
-    return (Snag("ramp-to-pocket", TIGHT, (opening.id, pocket.id), (*where, 0.0), measured, BESIDE, text,
+    names = {"slot": opening.id, "pocket": other.id}
+    if other.there:
+        text = (say("The ramp of {slot} cuts {measured} mm into {pocket}, which is there already.", measured=into(measured), **names)
+                if measured < 0 else
+                say("The ramp of {slot} leaves {a} mm to {pocket}, which is there already; {b} mm wanted.", a=a, b=b, **names))
+    else:
+        called = say("the ramp of {opening}", opening=other.id) if ramp else other.id
+        text = (say("The ramp of {slot} cuts {measured} mm into {other}.", slot=opening.id, measured=into(measured), other=called)
+                if measured < 0 else
+                say("The ramp of {slot} leaves {a} mm to {other}; {b} mm wanted.", slot=opening.id, a=a, other=called, b=b))
+    return (Snag("ramp-to-pocket" if other.there else "ramp-to-slot", TIGHT, (opening.id, other.id), (*where, 0.0), measured, BESIDE, text,
                  say("Make the ramp of {slot} narrower or shorter there.", slot=opening.id), push=v.scale(push, BESIDE - measured)),)
 
 

@@ -129,6 +129,17 @@ def _ramp_edge_cases():
     yield Case("ramp-to-outline", ramped(12.0, 54.0), -1.0, "spoils the work", ramped(12.0, 48.0), between=("slot", "outline"))
     yield Case("ramp-to-pocket", beside_pocket(30.0), 1.0, "tight", beside_pocket(28.0), between=("slot", "pocket"))
     yield Case("ramp-to-pocket", beside_pocket(34.0), -1.0, "tight", beside_pocket(28.0), between=("slot", "pocket"))
+    # The same before a slot to rout, and before the ramp of its mirror image.
+    def beside_slot(width):
+        layout = beside_pocket(width)
+        return replace(layout, slots=tuple(replace(one, there=False) for one in layout.slots))
+
+    def beside_ramp(width):
+        layout = ramped(12.0, width)
+        return replace(layout, slots=(*layout.slots, replace(layout.slots[0], id="other", shape=slot(x=-14.0).shape)))
+    for width, gap in ((30.0, 1.0), (34.0, -1.0)):
+        yield Case("ramp-to-slot", beside_slot(width), gap, "tight", beside_slot(28.0), between=("slot", "pocket"))
+        yield Case("ramp-to-slot", beside_ramp(28.0 - gap), gap, "tight", beside_ramp(26.0), between=("slot", "other"))
     yield Case("ramp-to-nut", ramped(53.0, 12.0), 1.0, "tight", ramped(52.0, 12.0), between=("slot", "nut line"))
     yield Case("ramp-to-nut", ramped(55.0, 12.0), -1.0, "spoils the work", ramped(52.0, 12.0), between=("slot", "nut line"))
 
