@@ -113,6 +113,28 @@ def test_the_bound_never_exceeds_what_is_left_to_pay(task: tuple[list[Operation]
     assert Bound(made)(0, made.start) // CHANGE <= least_changes(ops, edges)
 
 
+@given(tasks(most=6))
+@settings(max_examples=80)
+def test_the_bound_is_never_too_high_on_the_way_and_exact_before_the_last_set_up(task: tuple[list[Operation], list[Before]]) -> None:
+    """Every state that any order leads to, with what each of them costs from there on, found by trying all."""
+    ops, edges = task
+    made = make_task(ops, {op.id: {e.first for e in edges if e.then == op.id} for op in ops}, Rates())
+    bound, least = Bound(made), {}
+
+    def left(done: int, held: tuple[int, ...]) -> int:
+        if done == made.all:
+            return 0
+        if (done, held) not in least:
+            ways = [(made.step(held, setup), made.closed(done, setup)) for setup, group in enumerate(made.groups)
+                    if made.closed(done, setup) != done and group & ~done]
+            least[done, held] = min(cost + left(after, now) for (cost, now), after in ways)
+            assert bound(done, held) <= least[done, held]
+            if sum(bool(group & ~done) for group in made.groups) == 1:
+                assert bound(done, held) == least[done, held]
+        return least[done, held]
+    left(0, made.start)
+
+
 def test_the_same_task_gives_the_same_order() -> None:
     layout = demo()
     ops = operations(layout)
