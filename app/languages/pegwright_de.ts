@@ -4264,8 +4264,12 @@
         <translation>Die Schablone für diesen Plan machen</translation>
     </message>
     <message>
-        <source>Make {ear} {measured} mm wider or narrower, or move {item} as much.</source>
-        <translation>{ear} um {measured} mm breiter oder schmaler machen oder {item} ebenso weit versetzen.</translation>
+        <source>Make {ear} {measured} mm narrower, or move {item} as much.</source>
+        <translation>{ear} {measured} mm schmaler machen oder {item} um so viel versetzen.</translation>
+    </message>
+    <message>
+        <source>Make {ear} {measured} mm wider, or move {item} as much.</source>
+        <translation>{ear} {measured} mm breiter machen oder {item} um so viel versetzen.</translation>
     </message>
     <message>
         <source>Make {node} a corner</source>
@@ -4540,8 +4544,6 @@
         <translation>{item} um {away} mm längs der Kopfplatte verschieben, oder ein Furnier über die Schäftung leimen.</translation>
     </message>
     <message>
-        <source>Move {item} {needed} mm nearer the edge, or choose a longer shaft.</source>
-        <translation>{item} {needed} mm näher an die Kante setzen oder einen längeren Schaft wählen.</translation>
         <source>Move {item} {by} mm the way its button points, or choose a shaft that much longer.</source>
         <translation>{item} um {by} mm dorthin versetzen, wohin der Flügel zeigt, oder einen um so viel längeren Schaft wählen.</translation>
     </message>
@@ -9476,6 +9478,10 @@
     <message>
         <source>The wood is too thin: it takes {least} mm for this bore.</source>
         <translation>Das Holz ist zu dünn: diese Bohrung braucht {least} mm.</translation>
+    </message>
+    <message>
+        <source>The wood is too thin: it takes {least} mm for this plate.</source>
+        <translation>Das Holz ist zu dünn: diese Platte braucht {least} mm.</translation>
     </message>
     <message>
         <source>The wood left below a blind slot gives way under router and chisel.</source>
@@ -14549,8 +14555,8 @@
         <translation>{name}: {is_there} mm bis zur auslaufenden Kante der Schäftung, {wanted} mm erwünscht.</translation>
     </message>
     <message>
-        <source>{item} needs a tilt of {tilt:.1f} degrees; the table goes to {most:g}.</source>
-        <translation>{item} braucht eine Neigung von {tilt:.1f} Grad; der Tisch geht bis {most:g}.</translation>
+        <source>{item} needs a tilt of {tilt} degrees; the table goes to {most:g}.</source>
+        <translation>{item} braucht {tilt} Grad Neigung; der Tisch geht bis {most:g}.</translation>
     </message>
     <message>
         <source>{lengths}; {bass} to the bass side, {treble} to the treble side</source>

@@ -201,6 +201,8 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
                     say("The plate of {item} lies {a} mm from the {side}; {b} mm wanted.",
                         item=item.id, a=a, side=term(side), b=b))
             found.append(Snag("seat-overhang", TIGHT, (item.id, side), (*foot.point, level), measured, needed, text,
+                              say("The wood is too thin: it takes {least} mm for this plate.", least=tenths(seat.across + 2 * needed))
+                              if short(thickness - seat.across, 2 * needed) else
                               say("Set the axis {by} mm deeper, or choose a narrower plate.", by=tenths(needed - measured))
                               if side == FACE else
                               say("Set the axis {by} mm higher, or choose a narrower plate.", by=tenths(needed - measured))))

@@ -9,10 +9,10 @@ from geometry.checks.around import Around
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, first, into, listed, tenths
+from geometry.checks.words import apart, both, first, into, listed, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.shop import DrillPress, Margins
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.solids.side import tilt_of
 from geometry.terms import term
 from geometry.tilt_words import tilt_words
@@ -76,8 +76,8 @@ def _tilt(item: Item, skate: float, press: DrillPress) -> tuple[Snag, ...]:
     where = item.post.mark or item.post.start
     if abs(tilt) > press.tilt + 1e-9:
         return (Snag("table-tilt", TIGHT, (item.id,), where, abs(tilt), press.tilt,
-                     say("{item} needs a tilt of {tilt:.1f} degrees; the table goes to {most:g}.",
-                         item=first(item.id), tilt=abs(tilt), most=press.tilt),
+                     say("{item} needs a tilt of {tilt} degrees; the table goes to {most:g}.",
+                         item=first(item.id), tilt=number(abs(tilt), f".{apart(abs(tilt), press.tilt)}f"), most=press.tilt),
                      say("Make a wedge for the rest of the angle."), "deg"),)
     if abs(tilt) > skate + 1e-9:
         return (Snag("skate", NOTE, (item.id,), where, abs(tilt), skate,

@@ -9,9 +9,9 @@ from msgspec.structs import replace
 
 from geometry.checks import check
 from geometry.edits import set_field, set_slot_width
-from geometry.layout import Button, EdgePlace, Flat, Margins, Nut, Rack, Ramp, SingleHole, Slot, StraightSlot
+from geometry.layout import Button, Ear, EdgePlace, Flat, Margins, Nut, Rack, Ramp, SingleHole, Slot, StraightSlot
 from tests.geometry.checks.cases_strings import _DEEP, _ONE
-from tests.geometry.checks.heads import BIT, FACE, bore, bulging, face, head, loop, pattern, side, slot
+from tests.geometry.checks.heads import BIT, FACE, SIDE, bore, bulging, face, head, loop, pattern, side, slot
 from tests.geometry.checks.heads import leaning as leaning_outline
 
 
@@ -208,3 +208,31 @@ def test_a_bore_deeper_than_thin_wood_allows_is_not_told_to_be_drilled_less_deep
     snag, = [snag for snag in check(layout).snags if snag.kind == "too-deep"]
     least = float(re.search(r"it takes ([\d.]+) mm for this bore", snag.cure)[1])
     assert left(replace(layout, blank=replace(layout.blank, thickness=least)), snag) == []
+
+
+def test_a_plate_wider_than_the_wood_is_not_told_to_go_both_ways():
+    tuner = pattern("of", "side", bore(surface="seat", depth=24.0), seat=(8.0, 8.0, 14.0))
+    layout = head(tuners=(side("a", 90.0, tuner),), patterns=(tuner,), slots=(slot(),))
+    layout = replace(layout, blank=replace(layout.blank, thickness=12.0))
+    found = told(layout, "seat-overhang", r"it takes ([\d.]+) mm for this plate")
+    assert {snag.between for snag, _ in found} == {("a", "face"), ("a", "back")}
+    thick = replace(layout, blank=replace(layout.blank, thickness=float(found[0][1][1])))
+    assert not {"seat-overhang"} & {snag.kind for snag in check(thick).snags}
+
+
+@pytest.mark.parametrize("edge_", ["bass", "treble"])
+@pytest.mark.parametrize("aside", [-2.0, -0.3, 0.3, 2.0])
+def test_an_ear_is_made_wider_or_narrower_as_told(edge_, aside):
+    line = 50.0 - 14.0
+    x = (line if edge_ == "treble" else -line) + aside
+    layout = head(ears=(Ear(id="ear", side=edge_, width=14.0, start=20.0, end=160.0),), holes=(SingleHole(id="h", at=(x, 90.0), diameter=6.0),))
+    (snag, match), = told(layout, "glue-line", r"Make ear ([\d.]+) mm (wider|narrower)")
+    width = 14.0 + float(match[1]) * (1 if match[2] == "wider" else -1)
+    assert left(set_field(layout, ("ears", "ear", "width"), width), snag) == []
+
+
+def test_a_tilt_that_is_hardly_too_much_is_told_as_more_than_the_table_has():
+    layout = head(tuners=(side("a", 90.0),), patterns=(SIDE,), outline=leaning_outline(10.004))
+    layout = replace(layout, rack=replace(layout.rack, press=replace(layout.rack.press, tilt=10.0)))
+    text, = [snag.text for snag in check(layout).snags if snag.kind == "table-tilt"]
+    assert text == "A needs a tilt of 10.004 degrees; the table goes to 10."
