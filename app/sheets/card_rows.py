@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from app.formats.letters import text_width
 from app.sheets.cards import Card
-from app.sheets.lay import TICKED, Column, fitting, table
+from app.sheets.lay import TICKED, Column, natural, table
 from app.sheets.lay import Block as Laid
 from app.sheets.lengths import deep, length, tenths
 from app.sheets.work import Work
@@ -45,10 +44,7 @@ def rows(layout: Headstock, work: Work, card: Card, width: float) -> tuple[list[
     titles = (say("what"), say("drill"), say("from nut"), say("across") if upright else say("below face"), say("deep"),
               say("to point"))
     cells = [_row(layout, card, d, upright) for d in card.drillings]
-    widths = [max(text_width(line[i], READ) for line in (titles, *cells)) + 0.1 for i in range(len(titles))]
-    room = width - TICKED - GAP * (len(widths) - 1)
-    if sum(widths) > room:
-        widths = fitting(widths, room + GAP * (len(widths) - 1), GAP)
+    widths = natural([titles, *cells], READ, width - TICKED, GAP)
     columns = [Column(title, w, i > 1) for i, (title, w) in enumerate(zip(titles, widths, strict=True))]
     ticked = [work.mark(*(op.id for op in card.ops if d.id in {one.id for one in op.drillings})) for d in card.drillings]
     return table(columns, cells, READ, GAP, ticks=True, marks_of=ticked), TICKED + sum(widths) + GAP * (len(widths) - 1)

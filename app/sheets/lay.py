@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
@@ -181,6 +182,20 @@ def fitting(wanted: Sequence[float], width: float, gap: float = 2.5) -> list[flo
     """Column widths in the given proportions that fill a width (mm)."""
     room = width - gap * (len(wanted) - 1)
     return [room * part / sum(wanted) for part in wanted]
+
+
+def natural(lines: Sequence[Sequence[str]], height: float, room: float | None = None, gap: float = 2.5) -> list[float]:
+    """Widths (mm) of the columns of a table, as wide as their widest words; where `room` is less the widest ones give way, all to one
+    width, and their words wrap."""
+    widths = [max(text_width(line[i], height) for line in lines) + 0.1 for i in range(len(lines[0]))]
+    left = math.inf if room is None else room - gap * (len(widths) - 1)
+    most = math.inf
+    for i, wide in enumerate(sorted(widths)):  # narrow ones keep theirs, the others share what is left
+        if wide * (len(widths) - i) > left:
+            most = left / (len(widths) - i)
+            break
+        left -= wide
+    return [min(wide, most) for wide in widths]
 
 
 def drawing(marks: Drawing, x: float, y: float, scale: float = 1.0, clip: Box | None = None) -> Placed:

@@ -16,7 +16,7 @@ from app.sheets.card_pages import card_blocks
 from app.sheets.cards import card_of, cards
 from app.sheets.cover import Entry, Laid, cover
 from app.sheets.furniture import FRAME, furniture, window_corners, window_of
-from app.sheets.hole_pages import hole_tables
+from app.sheets.hole_pages import hole_blocks
 from app.sheets.lay import Block, flow
 from app.sheets.list_pages import list_blocks
 from app.sheets.order_pages import order_blocks, order_warning
@@ -156,7 +156,7 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
                               "holes. Cut them apart."),
                  lay(to_cut)),
         _Section(say("Hole table"), say("Every drilling with its mark, tilt and stop; the same table is in the CSV file."),
-                 [[Placed(table)] for table in hole_tables(layout, work, window)]),
+                 lay(hole_blocks(layout, work, wide))),
         _Section(say("Job book"), say("Hours, money, what to do differently: recorded, or to fill in."), lay(book_blocks(layout, work, wide))),
         _Section(say("Readings"), say("To fill in with a caliper once the piece is finished: what is measured against the "
                                  "plan."),

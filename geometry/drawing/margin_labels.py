@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from itertools import accumulate, pairwise
+from textwrap import wrap
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.drawing.marks import Label, Mark, Stroke
@@ -16,6 +18,8 @@ PITCH = 2.0
 """Distance of two labels' neighbouring lines in capital heights."""
 LINE = 1.6
 """Distance of lines within a label in capital heights."""
+LONGEST = 24
+"""Most letters in a line: longer words go on in the next, so that no name alone costs a page."""
 
 
 class Named(Struct, frozen=True):
@@ -33,6 +37,7 @@ def margin_labels(things: Sequence[Named], left: float, right: float, height: fl
     Lines keep the order of the things along y and stand as near to them as their neighbours allow.
     """
     marks: list[Mark] = []
+    things = [replace(thing, words=tuple(part for line in thing.words for part in short_lines(line))) for thing in things]
     middle = (left + right) / 2
     for x, anchor, group in ((left, "right", [t for t in things if t.at[0] < middle]),
                              (right, "left", [t for t in things if t.at[0] >= middle])):
@@ -46,6 +51,11 @@ def margin_labels(things: Sequence[Named], left: float, right: float, height: fl
             marks += [Label(line, (x, first - i * height * LINE), height, "dimension", thing.owner, anchor=anchor)
                       for i, line in enumerate(thing.words)]
     return marks
+
+
+def short_lines(words: str) -> list[str]:
+    """The words in lines of at most LONGEST letters."""
+    return wrap(words, LONGEST) or [""]
 
 
 def spread(wanted: Sequence[float], sizes: Sequence[float]) -> list[float]:

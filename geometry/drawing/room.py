@@ -14,8 +14,8 @@ from geometry.drawing.marks import Area, Cross, Disc, Label, Mark, Stroke
 from geometry.drawing.slot_style import SLOT_STYLES
 from geometry.vectors import Vec2
 
-CLEAR, COARSE = 0.6, 0.05
-"""mm: from words to what is near, and how far a flattened line may stray for that."""
+CLEAR, TOUCHING, COARSE = 0.6, 0.15, 0.05
+"""mm: from words to what is near, what is as good as on it, and how far a flattened line may stray for that."""
 LETTER_WIDTH = 0.78
 """Width of a letter in capital heights."""
 
@@ -29,23 +29,33 @@ class Room:
     """What of a paper is taken: its lines, what is cut through, and the words set so far."""
 
     def __init__(self, marks: Iterable[Mark]) -> None:
-        self._taken: list[shapely.Geometry] = [shape for mark in marks for shape in _shapes(mark)]
+        self._lines: list[shapely.Geometry] = []
+        self._whole: list[shapely.Geometry] = []
+        for mark in marks:
+            self._take(mark)
 
     def put(self, choices: Sequence[Sequence[Mark]]) -> list[Mark]:
-        """The first of the choices that stays clear of all that is taken, else the first of those that touch the least; it is taken
-        from then on. One choice at least."""
-        best: tuple[int, Sequence[Mark], list[shapely.Geometry]] | None = None
-        taken = np.array(self._taken, dtype=object)
+        """The first of the choices that stays clear of all that is taken, else of those that cross the fewest lines the first that
+        comes near the least; it is taken from then on. Nothing where each would lie on other words, a hole or a mark."""
+        best: tuple[tuple[int, int], Sequence[Mark]] = ((10 ** 6, 0), ())
+        lines, whole = np.array(self._lines, dtype=object), np.array(self._whole, dtype=object)
         for choice in choices:
             shapes = [shape for mark in choice for shape in _shapes(mark)]
-            touched = sum(int((shapely.distance(taken, shape) < CLEAR).sum()) for shape in shapes) if len(taken) else 0
-            if best is None or touched < best[0]:
-                best = (touched, choice, shapes)
-            if not touched:
+            to_whole = [shapely.distance(whole, shape) for shape in shapes]
+            if any((each < TOUCHING).any() for each in to_whole):
+                continue
+            to_lines = [shapely.distance(lines, shape) for shape in shapes]
+            crossed = sum(int((each < TOUCHING).sum()) for each in to_lines)
+            near = sum(int((each < CLEAR).sum()) for each in (*to_lines, *to_whole))
+            best = min(best, ((crossed, near), choice), key=lambda one: one[0])
+            if not near:
                 break
-        assert best is not None
-        self._taken += best[2]
+        for mark in best[1]:
+            self._take(mark)
         return list(best[1])
+
+    def _take(self, mark: Mark) -> None:
+        (self._lines if isinstance(mark, Stroke) and not _is_slot(mark) else self._whole).extend(_shapes(mark))
 
 
 def beside(lines: Sequence[str], at: Vec2, reach: float, letter: float, pitch: float, style: str, owner: str) -> list[list[Label]]:
@@ -66,8 +76,8 @@ def beside(lines: Sequence[str], at: Vec2, reach: float, letter: float, pitch: f
 def _shapes(mark: Mark) -> list[shapely.Geometry]:
     """What a mark covers: its lines, the words themselves, and the whole of what is bored or cut."""
     match mark:
-        case Stroke(path=path, style=style):
-            return [_whole(path) if path.closed and style in SLOT_STYLES else LineString(path.flatten(COARSE))]
+        case Stroke(path=path):
+            return [_whole(path) if _is_slot(mark) else LineString(path.flatten(COARSE))]
         case Area(outer=outer):
             return [_whole(outer)]
         case Disc(centre=centre, radius=radius):
@@ -77,6 +87,10 @@ def _shapes(mark: Mark) -> list[shapely.Geometry]:
         case Label():
             return [_covered(mark)]
     raise TypeError(f"not a mark: {mark!r}")
+
+
+def _is_slot(mark: Stroke) -> bool:
+    return mark.path.closed and mark.style in SLOT_STYLES
 
 
 def _whole(path: Path) -> Polygon:

@@ -8,6 +8,7 @@ from geometry.drawing.base_line import line_names
 from geometry.drawing.glue_lines import joint_line
 from geometry.drawing.heights import LEAST, READ
 from geometry.drawing.hole_words import bore_words
+from geometry.drawing.margin_labels import short_lines
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import blank_box, opened_out_groups
 from geometry.drawing.pocket_words import pocket_labels
@@ -84,15 +85,15 @@ def _sides_of(all_holes: tuple[Hole, ...]) -> tuple[list[Hole], list[Hole]]:
 
 
 def _face_labels(hole: Hole) -> list[list[Label]]:
-    """Where the tuner's name and each bore on a line of its own may stand: the name over the bore and the others under it, or all of
-    them beside it."""
+    """Where the tuner's name and each bore on a line of its own may stand: the name over the bore and the others under it, all of
+    them beside it, or the name alone where there is little room."""
     widest = hole.drillings[0]
     x, y = widest.start[:2]
     reach = widest.radius + OVERRUN
-    lines = [hole.of, *(bore_words(d) for d in hole.drillings if d.surface == "face")]
-    levels = [y + reach + 1.2, *(y - reach - 1.0 - LETTER - LINE * i for i in range(len(lines) - 1))]
-    about = [Label(words, (x, level), LETTER, "dimension", hole.of, anchor="middle") for words, level in zip(lines, levels, strict=True)]
-    return [about, *beside(lines, (x, y), reach, LETTER, LINE, "dimension", hole.of)]
+    name, bores = short_lines(hole.of), [bore_words(d) for d in hole.drillings if d.surface == "face"]
+    levels = [y + reach + 1.2 + LINE * i for i in reversed(range(len(name)))] + [y - reach - 1.0 - LETTER - LINE * i for i in range(len(bores))]
+    about = [Label(words, (x, level), LETTER, "dimension", hole.of, anchor="middle") for words, level in zip([*name, *bores], levels, strict=True)]
+    return [about, *(choice for lines in ([*name, *bores], name) for choice in beside(lines, (x, y), reach, LETTER, LINE, "dimension", hole.of))]
 
 
 def _edge_words(layout: Headstock) -> list[Mark]:
@@ -116,10 +117,16 @@ def _edge_words(layout: Headstock) -> list[Mark]:
         lines += _settings(d, tilt_of(frame), ends - CLEAR - y)
         # The letters' tops point to -x: on the bass edge the outer line is read first.
         inwards = range(len(lines)) if frame.side == "bass" else reversed(range(len(lines)))
-        marks.append(_along_edge(layout, frame.side, y, 0.9, d.of, d.of, outer=False))
+        marks.append(_along_edge(layout, frame.side, y, 0.9, _cut(d.of, ends - CLEAR - y), d.of, outer=False))
         marks += [_along_edge(layout, frame.side, y, thick - 0.9 - LINE * i, words, d.of, outer=True)
                   for i, words in zip(inwards, lines, strict=True)]
     return marks
+
+
+def _cut(name: str, room: float) -> str:
+    """The name, cut off with three dots where it is longer than that (mm)."""
+    most = max(int(room / words_width("n", LETTER)), 4)
+    return name if len(name) <= most else f"{name[:most - 3].rstrip()}..."
 
 
 def _settings(d: Drilling, tilt: float, room: float) -> list[str]:

@@ -4,7 +4,22 @@ import pytest
 
 from app.formats.letters import text_width
 from app.formats.paper import Placed
-from app.sheets.lay import TICK, TICKED, Block, Column, drawing, fitting, flow, heading, moved, of_marks, space, table, tick
+from app.sheets.lay import (
+    TICK,
+    TICKED,
+    Block,
+    Column,
+    drawing,
+    fitting,
+    flow,
+    heading,
+    moved,
+    natural,
+    of_marks,
+    space,
+    table,
+    tick,
+)
 from app.sheets.words import short
 from geometry.drawing import Label, Stroke
 from geometry.drawing.shapes import straight
@@ -126,3 +141,13 @@ def test_words_are_cut_to_their_room():
     assert short("fits", 2.0, 50.0) == "fits"
     cut = short("does not fit into so little room", 2.0, 20.0)
     assert cut.endswith("...") and text_width(cut, 2.0) <= 20.0
+
+
+def test_columns_are_as_wide_as_their_words_and_the_widest_gives_way():
+    lines = [("a", "some words", "b"), ("c", "x", "a name that is much longer than the page is wide")]
+    free = natural(lines, 2.2)
+    assert free[1] == pytest.approx(text_width("some words", 2.2) + 0.1)
+    held = natural(lines, 2.2, 60.0, 2.5)
+    assert held[:2] == free[:2] and sum(held) + 2 * 2.5 == pytest.approx(60.0)
+    assert natural(lines, 2.2, 1000.0, 2.5) == free
+    assert natural(lines, 2.2, 20.0, 2.5)[1:] == pytest.approx([(15.0 - free[0]) / 2] * 2)

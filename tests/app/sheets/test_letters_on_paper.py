@@ -4,13 +4,16 @@ from pathlib import Path
 
 import pytest
 import shapely
+from msgspec.structs import replace
 
 from app.formats.headstock import read
 from app.formats.mark_shapes import drawing_box
 from app.sheets import pages
 from app.sheets.write import full_template, full_wrap
-from geometry.drawing import Disc, Label, Stroke
+from geometry.drawing import Disc, Label, Stroke, blank_box
 from geometry.drawing.heights import LEAST, READ
+from geometry.edits import rename
+from geometry.layout import SingleHole
 from geometry.lengths import speaking
 from tests.app.sheets.printed import LAYOUTS, made
 from tests.app.sheets.specimens import demo
@@ -55,6 +58,11 @@ def test_no_words_lie_across_a_line_or_a_hole(file, unit):
             assert [mark.style for mark, line in lines if line.intersects(covered)] == [], label.text
 
 
+def ink(box):
+    """Of words what is black in most of them: without the room for accents over and tails under them."""
+    return shapely.box(*box).buffer(-0.65, join_style="mitre")
+
+
 def _work(layout):
     from app.sheets import plan_work
     return plan_work(layout)
@@ -71,3 +79,29 @@ def test_the_cover_tells_the_slot_from_the_outline_without_colour():
                            and abs(mark.path.start[1] - y) < 3.0]
     assert not samples["outline"].closed and samples["slot"].closed
     assert samples["slot"].box[3] - samples["slot"].box[1] > 2.0
+
+
+def test_long_names_cost_no_page_and_run_into_nothing():
+    """Each name of forty letters goes on in a second line, and on the edges as far as the next mark."""
+    layout = demo()
+    for number, tuner in enumerate(layout.tuners):
+        layout = rename(layout, "tuners", tuner.id, f"the quite long name of a tuner, number {number}".replace(",", ""))
+    titles = [page.title for page in pages(layout, "A4", ())]
+    assert titles.count("Template") == titles.count("Wrap paper") == 1
+    drawing = full_wrap(layout, _work(layout))
+    x0, y0, x1, y1 = blank_box(layout.blank)
+    words = [(mark.text, drawing_box((mark,))) for mark in drawing if isinstance(mark, Label) and mark.owner in {one.id for one in layout.tuners}]
+    assert len(words) > 20
+    for i, (text, box) in enumerate(words):
+        assert x0 < box[0] and box[2] < x1 and y0 < box[1] and box[3] < y1, text
+        assert not any(ink(box).intersects(ink(other)) for _, other in words[i + 1:]), text
+
+
+def test_holes_in_a_heap_are_named_only_where_the_words_can_be_read():
+    """Of 64 holes 5.5 mm apart those at the rim have words; no word lies on another or on a hole."""
+    layout = replace(demo(), holes=tuple(SingleHole(id=f"hole {i}", at=(-20.0 + i % 8 * 5.5, 8.0 + i // 8 * 6.0), diameter=2.0) for i in range(64)))
+    drawing = full_wrap(layout, _work(layout))
+    words = [ink(drawing_box((mark,))) for mark in drawing if isinstance(mark, Label) and mark.owner.startswith("hole ")]
+    holes = [shapely.Point(mark.centre).buffer(mark.radius) for mark in drawing if isinstance(mark, Disc) and mark.owner.startswith("hole ")]
+    assert len(holes) == 64 and 10 < len(words) < 64
+    assert not any(one.intersects(other) for i, one in enumerate(words) for other in (*words[i + 1:], *holes))
