@@ -118,13 +118,24 @@ def fingerprint_of(path: Path) -> str | None:
 
 
 def sweep(folder: Path) -> None:
-    """Remove what programs that died while saving left half written in a folder."""
+    """Remove what programs that died while saving left half written in a folder.
+
+    Whether one is old is asked of the clock here and of that of the drive, which has stamped what is newest there: either may be
+    hours off, and what another program is writing just now must stay. What cannot be asked is left for the next time.
+    """
     with suppress(OSError):
-        for entry in os.scandir(folder):
-            if entry.name.startswith(PART) and entry.name.endswith(PART_END):
-                with suppress(OSError):
-                    if time.time() - entry.stat().st_mtime > STALE_SECONDS:
-                        os.unlink(entry.path)
+        old = [entry for entry in os.scandir(folder) if entry.name.startswith(PART) and entry.name.endswith(PART_END)
+               and time.time() - _stamped(entry) > STALE_SECONDS]
+        newest = max(map(_stamped, os.scandir(folder)), default=0.0) if old else 0.0
+        for entry in old:
+            with suppress(OSError):
+                if newest - _stamped(entry) > STALE_SECONDS:
+                    os.unlink(entry.path)
+
+
+def _stamped(entry: os.DirEntry) -> float:
+    """When a file was last written, by the clock of its drive. OSError when it is gone."""
+    return entry.stat(follow_symlinks=False).st_mtime
 
 
 # ---- steps ------------------------------------------------------------------

@@ -3,6 +3,7 @@
 import errno
 import os
 import sys
+import time
 from pathlib import Path
 
 import pytest
@@ -154,3 +155,17 @@ def test_what_a_killed_program_left_half_written_is_swept_away_later(tmp_path):
     os.utime(tmp_path / "mine.part", (1, 1))
     sweep(tmp_path)
     assert sorted(os.listdir(tmp_path)) == [young.name, "mine.part"]
+
+
+@pytest.mark.parametrize("hours", [-9, 9])
+def test_a_drive_whose_clock_is_hours_off_loses_nothing_that_is_being_written(tmp_path, hours):
+    """As on a memory card that keeps the time of another zone, or after the clock here was set."""
+    there = time.time() + 3600 * hours
+    writing, old, saved = tmp_path / ".pegwright-0123.part", tmp_path / ".pegwright-4567.part", tmp_path / "head"
+    for path, stamp in ((writing, there - 60), (saved, there), (old, there - 48 * 3600)):
+        path.write_bytes(b"half")
+        os.utime(path, (stamp, stamp))
+    (tmp_path / "leads nowhere").symlink_to(tmp_path / "gone")
+    os.utime(tmp_path / "leads nowhere", (there, there), follow_symlinks=False)
+    sweep(tmp_path)
+    assert writing.exists() and saved.exists() and not old.exists()
