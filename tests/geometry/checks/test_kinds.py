@@ -3,11 +3,12 @@
 import math
 
 import pytest
+from msgspec.structs import replace
 
 from geometry.checks import GRADES, KINDS, check
 from geometry.layout import validate
 from tests.geometry.checks import cases_drillings, cases_hardware, cases_strings, cases_wood
-from tests.geometry.checks.heads import head
+from tests.geometry.checks.heads import bore, face, head, pattern, slot
 
 CASES = (*cases_drillings.CASES, *cases_wood.CASES, *cases_hardware.CASES, *cases_strings.CASES)
 
@@ -55,3 +56,14 @@ def test_every_kind_has_a_case():
 
 def test_the_plain_head_has_no_snag():
     assert check(head()).snags == ()
+
+
+def test_veneers_are_counted_in_the_thickness_that_everything_else_is_measured_by():
+    """Hardware that clamps 15 to 17 mm, 16 with its veneers: told as before, and what is drilled through is the same."""
+    clamps = replace(pattern("clamps", "face", bore(), bore("screw", diameter=2.0, surface="back", at=(0.0, 20.0), depth=15.5)),
+                     least_wood=15.0, most_wood=17.0)
+    plain = head(patterns=(clamps,), tuners=(face("a", 0.0, 90.0, clamps),), slots=(slot(),))
+    glued = replace(plain, blank=replace(plain.blank, face_veneer=1.5, back_veneer=0.6))
+    assert check(glued).snags == check(plain).snags and check(glued).holes == check(plain).holes
+    thin = replace(glued, blank=replace(glued.blank, thickness=14.9))
+    assert "wood-for-tuner" in {snag.kind for snag in check(thin).snags} - {snag.kind for snag in check(glued).snags}
