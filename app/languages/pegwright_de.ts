@@ -3320,8 +3320,8 @@
         <translation>Wie weit vor dem Schlitz die Rampe beginnt.</translation>
     </message>
     <message>
-        <source>How far from the nut line the joint of head and neck comes out on the face, under a veneer or not: it leaves the line as steep as the head leans. 0 for one that lies behind the nut line.</source>
-        <translation>Wie weit von der Sattellinie die Fuge von Kopfplatte und Hals auf der Vorderseite austritt, ob unter einem Furnier oder nicht: von dort läuft sie so steil ins Holz, wie die Kopfplatte geneigt ist. 0 für eine, die hinter der Sattellinie liegt.</translation>
+        <source>How far from the nut line, on the centreline, the joint of head and neck comes out on the face, under a veneer or not: parallel to the nut, and as steep into the wood as the head leans. 0 for one that lies behind the nut line.</source>
+        <translation>Wie weit von der Sattellinie, auf der Mittellinie, die Fuge von Kopfplatte und Hals auf der Vorderseite austritt, ob unter einem Furnier oder nicht: parallel zum Sattel, und so steil ins Holz, wie die Kopfplatte geneigt ist. 0 für eine, die hinter der Sattellinie liegt.</translation>
     </message>
     <message>
         <source>How far it reaches; deeper than that it cannot work.</source>
@@ -6302,6 +6302,10 @@
     <message>
         <source>Saw out, 100 mm</source>
         <translation>Aussägen, 100 mm</translation>
+    </message>
+    <message>
+        <source>Saw the joint at {pitch:.1f} degrees and parallel to the slanted nut line, plane both slopes flat, glue them with the pieces held from sliding, leave them in the clamps until the glue is hard, and plane the head to {core}.</source>
+        <translation>Die Schäftung mit {pitch:.1f} Grad und parallel zur schrägen Sattellinie sägen, beide Schrägen eben hobeln, die Stücke gegen Rutschen gesichert verleimen, in den Zwingen lassen, bis der Leim hart ist, und die Kopfplatte auf {core} hobeln.</translation>
     </message>
     <message>
         <source>Saw the joint at {pitch:.1f} degrees, plane both slopes flat and square to the edges, glue them with the pieces held from sliding, leave them in the clamps until the glue is hard, and plane the head to {core}.</source>

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from functools import partial
 
 from app.panels.forms.field_help import pattern
@@ -42,17 +41,17 @@ def _planed_to(layout: Headstock, core: float) -> Headstock:
 
 def _joint_facts(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     """Where the joint comes out on the back, how long it is, and the neck's wood that it asks for."""
-    joint = scarf_of(layout.blank, layout.nut.pitch)
+    joint = scarf_of(layout.blank, layout.nut)
     if joint is None:
         return []
     line, away = square_line(layout.nut), format_close(abs(joint.back), unit, 1, mark=True)
     back = say("{away} from the {line}", away=away, line=line) if joint.back >= 0 else say("{away} behind the {line}", away=away, line=line)
     return [FieldRow(say("Its line on the back"), "fact", back),
             FieldRow(say("Length of the joint"), "fact", format_close(joint.length, unit, 1, mark=True)),
-            FieldRow(say("Wood of the neck over it"), "length", joint.neck, partial(_under_a_neck, layout, joint.pitch),
+            FieldRow(say("Wood of the neck over it"), "length", joint.neck, partial(_under_a_neck, layout, joint.neck / joint.face),
                      help=say("How thick the neck is where the head piece is glued under it, square to the neck. Typed here, it sets where the "
                               "line comes out."))]
 
 
-def _under_a_neck(layout: Headstock, pitch: float, thick: float) -> Headstock:
-    return set_field(layout, ("blank", "scarf"), round(thick / math.sin(pitch), 3))
+def _under_a_neck(layout: Headstock, each: float, thick: float) -> Headstock:
+    return set_field(layout, ("blank", "scarf"), round(thick / each, 3))

@@ -81,7 +81,7 @@ def pieces(layout: Headstock, work: Work) -> list[Piece]:
 
 def _joint_words(layout: Headstock) -> str:
     """What the two pieces of a scarf joint are cut to."""
-    joint, pitch = scarf_of(layout.blank, layout.nut.pitch), format_angle(math.radians(layout.nut.pitch))
+    joint, pitch = scarf_of(layout.blank, layout.nut), format_angle(math.radians(layout.nut.pitch))
     if joint is None:
         return say("glued up with a scarf joint behind the nut line, sawn at {pitch}", pitch=pitch)
     return say("glued up with a scarf joint {long} long, sawn at {pitch}: the head piece reaches {head} from the tip on the back, and the neck is "

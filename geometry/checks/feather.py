@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from geometry import vectors as v
 from geometry.checks.items import Item
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import NOTE, TIGHT, Snag, short
 from geometry.checks.words import both, few, into, name, tenths
 from geometry.layout.blank import Blank
+from geometry.layout.strings import Nut
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
-from geometry.solids.scarf import scarf_of
+from geometry.solids.scarf import Scarf, scarf_of
 
 MOST_NAMED = 6
 """Features that one note names."""
@@ -19,17 +21,17 @@ MOST_NAMED = 6
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """A snag for every screw or pin that comes near a feather edge; one note a surface for bores and slots that do."""
-    blank, pitch, margin = scene.layout.blank, scene.layout.nut.pitch, scene.layout.margins.feather
+    blank, nut, margin = scene.layout.blank, scene.layout.nut, scene.layout.margins.feather
     for back in (False, True):
-        y = line_y(blank, pitch, back)
-        if y is None:
+        joint = open_joint(blank, nut, back)
+        if joint is None:
             continue
-        yield from scene.memo.snags(_screws, scene.items, blank, pitch, back, margin)
-        near = scene.memo.each(_bored, scene.items, blank, pitch, back, margin)
-        cut = [opening.id for opening in scene.to_rout if _cut(opening, y, back, margin)]
+        yield from scene.memo.snags(_screws, scene.items, blank, nut, back, margin)
+        near = scene.memo.each(_bored, scene.items, blank, nut, back, margin)
+        cut = [opening.id for opening in scene.to_rout if _cut(opening, joint, back, margin)]
         names = [item.id for item, is_near in zip(scene.items, near, strict=True) if is_near] + cut
         if names:
-            where = (0.0, y, blank.thickness if back else 0.0)
+            where = (0.0, joint.y(0.0, back), blank.thickness if back else 0.0)
             some = few(names, MOST_NAMED)
             yield Snag("feather-edge", NOTE, tuple(names), where, None, None,
                        say("The feather edge of the scarf joint on the back meets {some}.", some=some) if back else
@@ -38,13 +40,12 @@ def snags(scene: Scene) -> Iterable[Snag]:
                            "A veneer glued over it holds it down."))
 
 
-def line_y(blank: Blank, pitch: float, back: bool) -> float | None:
-    """y of the feather edge on the face or the back (mm); None where there is none in the head, or a veneer lies over it."""
-    joint = scarf_of(blank, pitch)
-    if joint is None or (blank.back_veneer if back else blank.face_veneer):
+def open_joint(blank: Blank, nut: Nut, back: bool) -> Scarf | None:
+    """The joint where its feather edge on the face or the back lies bare in the head; None elsewhere, and under a veneer."""
+    joint = scarf_of(blank, nut)
+    if joint is None or (blank.back_veneer if back else blank.face_veneer) or not 0.0 <= joint.y(0.0, back) <= blank.tip:
         return None
-    y = joint.back if back else joint.face
-    return y if 0.0 <= y <= blank.tip else None
+    return joint
 
 
 def _opened(item: Item, back: bool, pilots: bool) -> list[Drilling]:
@@ -53,11 +54,11 @@ def _opened(item: Item, back: bool, pilots: bool) -> list[Drilling]:
             and (d.through or d.surface == ("back" if back else "face"))]
 
 
-def _screws(item: Item, blank: Blank, pitch: float, back: bool, margin: float) -> tuple[Snag, ...]:
-    y = line_y(blank, pitch, back)
-    found = []
+def _screws(item: Item, blank: Blank, nut: Nut, back: bool, margin: float) -> tuple[Snag, ...]:
+    joint, found = open_joint(blank, nut, back), []
     for d in _opened(item, back, True):
-        measured = abs(d.start[1] - y) - d.radius
+        off = joint.off(d.start[:2], back)
+        measured = abs(off) - d.radius
         if not short(measured, margin):
             continue
         if measured < 0:
@@ -67,20 +68,20 @@ def _screws(item: Item, blank: Blank, pitch: float, back: bool, margin: float) -
             said = say("{is_there} mm from the {name} to the feather edge of the scarf joint, {wanted} mm wanted.",
                        is_there=is_there, name=name(d), wanted=wanted)
         away = margin - measured
-        found.append(Snag("feather-screw", TIGHT, (item.id,), (d.start[0], y, d.start[2]), measured, margin, said,
+        found.append(Snag("feather-screw", TIGHT, (item.id,), (d.start[0], joint.y(d.start[0], back), d.start[2]), measured, margin, said,
                           say("Move {item} {away} mm along the head, or glue a veneer over the joint.", item=item.id, away=tenths(away)),
-                          push=(0.0, away if d.start[1] >= y else -away)))
+                          push=v.scale(nut.ahead, away if off >= 0 else -away)))
     return tuple(found)
 
 
-def _bored(item: Item, blank: Blank, pitch: float, back: bool, margin: float) -> bool:
-    y = line_y(blank, pitch, back)
-    return any(short(abs(d.start[1] - y) - d.radius, margin) for d in _opened(item, back, False))
+def _bored(item: Item, blank: Blank, nut: Nut, back: bool, margin: float) -> bool:
+    joint = open_joint(blank, nut, back)
+    return any(short(abs(joint.off(d.start[:2], back)) - d.radius, margin) for d in _opened(item, back, False))
 
 
-def _cut(opening: Opening, y: float, back: bool, margin: float) -> bool:
+def _cut(opening: Opening, joint: Scarf, back: bool, margin: float) -> bool:
     """Whether a slot's wall at that surface comes near the line."""
     if back and opening.slot.depth is not None:
         return False
-    low, high = opening.wall.line.bounds[1::2]
-    return short(max(low - y, y - high), margin)
+    off = [joint.off(point, back) for point in opening.wall.points.tolist()]
+    return short(max(min(off), -max(off)), margin)

@@ -45,7 +45,7 @@ def back_drawing(layout: Headstock) -> Drawing:
     nut = replace(layout.nut, slant=-layout.nut.slant)
     marks += [Stroke(nut_line(nut, DATUM), "nut line", "nut"), *base_line(nut), *line_names(nut),
               Stroke(straight((0.0, min(y0, 0.0) - 4.0), (0.0, y1 + 4.0)), "centreline", "blank")]
-    marks += joint_line(layout.blank, layout.nut.pitch, True, x0, x1)
+    marks += joint_line(layout.blank, layout.nut, True, x0, x1)
     named: list[Named] = []
     for hole in drilled:
         marks += _hole(hole, named)

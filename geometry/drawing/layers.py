@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from geometry import vectors as v
 from geometry.curves import Path
 from geometry.drawing.marks import Area, Mark
 from geometry.drawing.section_cut import SectionLine, Span
@@ -14,7 +15,7 @@ from geometry.solids.scarf import Scarf, scarf_of
 
 def layers_in_section(layout: Headstock, line: SectionLine, spans: Iterable[Span], glued: Sequence[str] = ("face", "back")) -> list[Mark]:
     """What is glued on within spans of wood: veneers that are `glued`, and the neck's wood over a scarf joint."""
-    blank, joint = layout.blank, scarf_of(layout.blank, layout.nut.pitch)
+    blank, joint = layout.blank, scarf_of(layout.blank, layout.nut)
     marks: list[Mark] = []
     for a, b in spans:
         over = None if joint is None else _over(line, a, b, joint)
@@ -25,7 +26,7 @@ def layers_in_section(layout: Headstock, line: SectionLine, spans: Iterable[Span
 
 def _over(line: SectionLine, a: float, b: float, joint: Scarf) -> Path | None:
     """The part of the core over the joint, from a to b along the section; None where there is nothing of it."""
-    at = {s: joint.level(line.origin[1] + s * line.direction[1]) for s in (a, b)}
+    at = {s: joint.level(v.along(line.origin, line.direction, s)) for s in (a, b)}
     low, high = min(at.values()), max(at.values())
     if high <= joint.top:
         return None

@@ -28,6 +28,8 @@ from geometry.terms import term
 TITLE = 3.2
 """Capital height of the names over the face and the edges, mm."""
 SIDES = ("bass", "treble")
+_LEVEL = Nut()
+"""Stands for any nut where nothing of the blank goes by it."""
 RETAINER = 5.0
 """How broad the bar of a string retainer is drawn along the strings, mm."""
 
@@ -64,7 +66,7 @@ class OpenedOut:
         def put(owner: str, marks: Drawing) -> None:
             groups[owner] = groups[owner] + marks if owner in groups else marks
 
-        put("blank", _blank(layout.blank, layout.nut.pitch))
+        put("blank", _blank(layout.blank, layout.nut if layout.blank.scarf else _LEVEL))
         put("outline", _wood(Same(layout.outline), tuple(slot for slot in layout.to_rout if slot.through(layout.blank.thickness))))
         for slot in layout.slots:
             put(slot.id, _slot(slot))
@@ -96,7 +98,7 @@ def blank_box(blank: Blank) -> tuple[float, float, float, float]:
 
 
 @lru_cache(maxsize=16)
-def _blank(blank: Blank, pitch: float) -> Drawing:
+def _blank(blank: Blank, nut: Nut) -> Drawing:
     low, high = -blank.behind, blank.tip
     x0, _, x1, _ = blank_box(blank)
     marks: list[Mark] = [
@@ -109,7 +111,7 @@ def _blank(blank: Blank, pitch: float) -> Drawing:
     marks.append(Stroke(straight((0.0, low), (0.0, high)), "centreline", "blank"))
     if blank.veneers or blank.scarf:
         from geometry.drawing.glue_lines import glue_lines  # few heads have any, and a start goes without them
-        marks += glue_lines(blank, pitch)
+        marks += glue_lines(blank, nut)
     names = (((x0 - blank.bass) / 2, term("bass edge")), ((blank.treble - blank.bass) / 2, term("face")),
              ((x1 + blank.treble) / 2, term("treble edge")))
     marks += [Label(text, (x, high + 2.0), TITLE, "note", "blank", anchor="middle") for x, text in names]

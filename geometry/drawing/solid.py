@@ -18,7 +18,7 @@ from geometry.curves.polygons import parts, polygon
 from geometry.drawing.same import Same
 from geometry.drawing.shapes import ring_path
 from geometry.errors import GeometryError
-from geometry.layout import Blank, Headstock, Loop, Slot, Tuner, loop_path, slot_path
+from geometry.layout import Blank, Headstock, Loop, Nut, Slot, Tuner, loop_path, slot_path
 from geometry.solids import frames, holes
 from geometry.solids.frames import Frame
 from geometry.solids.ramps import ramp_cut
@@ -113,22 +113,23 @@ def solid(layout: Headstock) -> Solid:
     b = layout.blank
     box = (np.array([-b.bass, -b.behind, 0.0]), np.array([b.treble, b.tip, thick]))
     slopes = tuple(slope for slot in layout.slots for slope in _slopes(slot, thick))
-    return Solid(outline, openings, tuple(rounds), tuple(plates), tuple(axes), box, slopes, tuple(flats), () if outline is None else _seams(outline, b, layout.nut.pitch))
+    return Solid(outline, openings, tuple(rounds), tuple(plates), tuple(axes), box, slopes, tuple(flats), () if outline is None else _seams(outline, b, layout.nut))
 
 
-def _seams(ring: Ring, blank: Blank, pitch: float) -> tuple[np.ndarray, ...]:
+def _seams(ring: Ring, blank: Blank, nut: Nut) -> tuple[np.ndarray, ...]:
     """Round the head under each veneer; and where the wall crosses the joint, closed across face and back of the core."""
     around = np.vstack([ring.points, ring.points[:1]])
     levels = [bottom if surface == "face" else top for surface, top, bottom in blank.veneers]
     found = [np.column_stack([around, np.full(len(around), z)]) for z in levels]
-    joint = scarf_of(blank, pitch)
+    joint = scarf_of(blank, nut)
     if joint is not None:
-        ys = around[:, 1]
-        inside = (ys <= joint.face) & (ys >= joint.back)
-        slanted = np.column_stack([around, joint.top + (joint.face - ys) * math.tan(joint.pitch)])
-        found += [slanted[run] for run in np.split(np.arange(len(ys)), np.flatnonzero(np.diff(inside)) + 1) if inside[run[0]] and len(run) > 1]
-        for y, z in ((joint.face, joint.top), (joint.back, joint.bottom)):
-            across = shapely.intersection(shapely.Polygon(ring.points).buffer(0), shapely.LineString([(-FAR, y), (FAR, y)]))
+        deep = np.array([joint.level(point) for point in around.tolist()])
+        inside = (deep >= joint.top) & (deep <= joint.bottom)
+        slanted = np.column_stack([around, deep])
+        found += [slanted[run] for run in np.split(np.arange(len(deep)), np.flatnonzero(np.diff(inside)) + 1) if inside[run[0]] and len(run) > 1]
+        for back, z in ((False, joint.top), (True, joint.bottom)):
+            line = shapely.LineString([(x, joint.y(x, back)) for x in (-FAR, FAR)])
+            across = shapely.intersection(shapely.Polygon(ring.points).buffer(0), line)
             found += [np.column_stack([shapely.get_coordinates(part), np.full(2, z)]) for part in shapely.get_parts(across)
                       if part.geom_type == "LineString" and part.length > 0]
     return tuple(found)

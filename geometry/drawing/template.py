@@ -54,7 +54,7 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
         marks += [Stroke(path, "template", "outline") for path in outside_lines(layout.outline, layout.nut, offset)]
         marks += [Stroke(path, "template", slot.id) for slot, wall in walls if not slot.there for path in offset_path(wall, offset).paths]
     marks += _datum(layout, around)
-    marks += joint_line(layout.blank, layout.nut.pitch, False, around[0], around[2])
+    marks += joint_line(layout.blank, layout.nut, False, around[0], around[2])
     drilled = holes(layout)
     named: list[Named] = []
     for hole in drilled:

@@ -35,7 +35,7 @@ def wood_back_drawing(layout: Headstock, state: WoodState) -> Drawing:
     marks += _mirrored(wood & head, "wood" if known else "waste", "outline")
     if known:
         marks.append(Stroke(loop_path(layout.outline).mapped(MIRROR), "outline", "outline"))
-    marks += joint_line(blank, layout.nut.pitch, True, -blank.treble, blank.bass)
+    marks += joint_line(blank, layout.nut, True, -blank.treble, blank.bass)
     marks.append(Stroke(straight((0.0, -blank.behind), (0.0, blank.tip)), "centreline", "blank"))
     for slot, own in zip(layout.slots, state.slots, strict=True):
         if not own.open and any(cut.end >= blank.thickness - 1e-6 for cut in own.routed):

@@ -47,7 +47,7 @@ def wood_drawing(layout: Headstock, state: WoodState, stray: float = 0.0) -> Dra
         marks += _edges(layout, state)
     marks += _face(layout, state, stray)
     if state.outline == "square":
-        marks += glue_lines(blank, layout.nut.pitch, state.veneers)
+        marks += glue_lines(blank, layout.nut, state.veneers)
     marks += [Stroke(straight((0.0, -blank.behind), (0.0, blank.tip)), "centreline", "blank")]
     if "face" in state.papers or state.outline != "square":
         marks.append(Stroke(nut_line(layout.nut), "nut line", "nut"))

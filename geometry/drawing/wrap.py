@@ -59,7 +59,7 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     for group in opened_out_groups(layout).values():
         marks += [mark for mark in group if mark.style in KEPT and getattr(mark, "hidden", False) is False
                   and (mark.owner, mark.style) not in {*of_later, _SEAMS, ("nut", "centreline")} and (mark.owner, _place(mark)) not in points]
-    marks += joint_line(layout.blank, layout.nut.pitch, False, -layout.blank.bass, layout.blank.treble)
+    marks += joint_line(layout.blank, layout.nut, False, -layout.blank.bass, layout.blank.treble)
     marks += [*pocket_labels(layout, LETTER), *_edge_words(layout), *_titles(layout)]
     room = Room(marks)
     for hole in sorted(from_face, key=lambda hole: hole.drillings[0].role == "locating"):

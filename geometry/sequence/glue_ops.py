@@ -43,10 +43,13 @@ def glue_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
 
 
 def _scarf_words(layout: Headstock, wishes: Wishes) -> str:
-    show, joint = wishes.told, scarf_of(layout.blank, layout.nut.pitch)
-    words = say("Saw the joint at {pitch:.1f} degrees, plane both slopes flat and square to the edges, glue them with the pieces held from "
-                "sliding, leave them in the clamps until the glue is hard, and plane the head to {core}.",
-                pitch=layout.nut.pitch, core=show(layout.blank.core, 2))
+    show, joint = wishes.told, scarf_of(layout.blank, layout.nut)
+    given = {"pitch": layout.nut.pitch, "core": show(layout.blank.core, 2)}
+    words = (say("Saw the joint at {pitch:.1f} degrees and parallel to the slanted nut line, plane both slopes flat, glue them with the pieces "
+                 "held from sliding, leave them in the clamps until the glue is hard, and plane the head to {core}.", **given)
+             if layout.nut.slant else
+             say("Saw the joint at {pitch:.1f} degrees, plane both slopes flat and square to the edges, glue them with the pieces held from "
+                 "sliding, leave them in the clamps until the glue is hard, and plane the head to {core}.", **given))
     if joint is None:
         return words
     if joint.back < 0:

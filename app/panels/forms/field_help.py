@@ -25,8 +25,8 @@ PATHS: dict[str, tuple[str, str]] = {
     "blank.thickness": (say("From face to back as it is drilled: planed, veneers and all. Side bores lie at half of it unless they say otherwise."), "cover"),
     "blank.face_veneer": (say("Of the head plate glued on the face: part of the thickness above. Nothing for none."), ""),
     "blank.back_veneer": (say("Of the veneer glued on the back: part of the thickness above. Nothing for none."), ""),
-    "blank.scarf": (say("How far from the nut line the joint of head and neck comes out on the face, under a veneer or not: it leaves the "
-                        "line as steep as the head leans. 0 for one that lies behind the nut line."), "scarf joint"),
+    "blank.scarf": (say("How far from the nut line, on the centreline, the joint of head and neck comes out on the face, under a veneer or not: "
+                        "parallel to the nut, and as steep into the wood as the head leans. 0 for one that lies behind the nut line."), "scarf joint"),
     "nut.width": (say("Of the nut itself, edge to edge."), ""),
     "nut.spacing": (say("Equal centres put thick and thin strings at even steps; equal gaps leave even room between them."),
                     ""),

@@ -125,6 +125,9 @@ _EARS = (
 _LEANS = Nut(pitch=math.degrees(math.atan(0.4)))
 
 
+_ASKEW = Nut(pitch=_LEANS.pitch, slant=math.degrees(math.atan(0.5)))
+
+
 def _joined(v=None, surface="face", **parts):
     """A face tuner at y = 60 with a screw of 2 mm at y = 60 + v."""
     of = FACE if v is None else pattern("screwed", "face", bore(), bore("screw", diameter=2.0, surface=surface, at=(0.0, v), depth=9.0))
@@ -136,6 +139,9 @@ _FEATHERS = (
     Case("feather-screw", _joined(27.0), 2.0, TIGHT, _joined(26.0), between=("a",)),
     Case("feather-screw", _joined(-10.5, "back"), -0.5, TIGHT, _joined(-14.0, "back"), between=("a",)),
     Case("feather-screw", _joined(27.0), 2.0, TIGHT, _joined(27.0, blank=_blank(scarf=90.0, face_veneer=1.0)), between=("a",)),
+    # Turned by a slope of 1 in 2 the line passes (16, 82): (16, 82 + h) is h x 2 / sqrt(5) away from it.
+    Case("feather-edge", _joined(nut=_ASKEW, holes=(SingleHole(id="h", at=(16.0, 82.0 + 2.49 * math.sqrt(5)), diameter=4.0, depth=6.0),)), None, NOTE,
+         _joined(nut=_ASKEW, holes=(SingleHole(id="h", at=(16.0, 82.0 + 2.5 * math.sqrt(5)), diameter=4.0, depth=6.0),)), between=("h",)),
     Case("feather-edge", _joined(holes=(SingleHole(id="h", at=(0.0, 94.0), diameter=4.0, depth=6.0),)), None, NOTE,
          _joined(holes=(SingleHole(id="h", at=(0.0, 95.0), diameter=4.0, depth=6.0),)), between=("h",)),
     Case("feather-edge", _joined(slots=(slot(nut=50.0, tip=82.0, depth=8.0),)), None, NOTE, _joined(slots=(slot(nut=50.0, tip=81.0, depth=8.0),)),

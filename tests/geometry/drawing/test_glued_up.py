@@ -95,6 +95,25 @@ def test_template_and_back_show_where_the_joint_comes_out():
     assert lines(back_drawing(glued(scarf=50.0))) == []  # 14 behind the nut line
 
 
+def test_at_a_slanted_nut_the_joint_is_parallel_to_it_on_face_edges_and_back():
+    """An eighth off level: at the edges, 50 aside, the line on the face lies 6.25 nearer to the tip or to the nut."""
+    layout = glued(back_veneer=1.0, scarf=100.0)
+    layout = replace(layout, nut=replace(layout.nut, slant=math.degrees(math.atan(0.125))))
+    ahead = layout.nut.ahead[1]
+    found = lines(opened_out(layout))
+    assert (-50.0, 106.25, 50.0, 93.75) in found
+    back = 100.0 - 15.0 / 0.25 / ahead
+    assert (50.0 + 15.0, round(back - 6.25, 6), 50.0, 93.75) in found and (-50.0 - 15.0, round(back + 6.25, 6), -50.0, 106.25) in found
+    ((x0, y0, x1, y1),) = lines(back_drawing(layout))
+    assert (y1 - y0) / (x1 - x0) == pytest.approx(0.125) and (y0 * x1 - y1 * x0) / (x1 - x0) == pytest.approx(back), "seen from behind"
+    ((x0, y0, x1, y1),) = lines(template_drawing(layout, None))
+    assert (y1 - y0) / (x1 - x0) == pytest.approx(-0.125)
+    over = layers(line_section(layout, (-40.0, 80.0), (40.0, 80.0)))[0]
+    assert over[1] == pytest.approx(-(25.0 * ahead * 0.25)), "deepest at the bass edge"
+    for seam in solid(layout).seams[1:]:
+        assert np.allclose(seam[:, 2], (100.0 - seam[:, 1] - seam[:, 0] * 0.125) * ahead * 0.25, atol=1e-6)
+
+
 def test_before_its_step_a_veneer_is_not_on_the_piece():
     layout = glued(face_veneer=1.5, back_veneer=0.6)
     ops = operations(layout)

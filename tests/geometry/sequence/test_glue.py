@@ -70,6 +70,12 @@ def test_a_joint_behind_the_nut_line_tells_no_line_in_the_head():
     assert "comes out" not in words(glued(scarf=0.0), "glue scarf") and "comes out 70 mm" in words(glued(), "glue scarf")
 
 
+def test_at_a_slanted_nut_the_joint_is_sawn_parallel_to_it():
+    slanted = replace(glued(), nut=replace(glued().nut, slant=8.0))
+    assert "parallel to the slanted nut line" in words(slanted, "glue scarf") and "parallel" not in words(glued(), "glue scarf")
+    assert "from the base line on the face" in words(slanted, "glue scarf")
+
+
 def test_a_veneer_over_what_is_there_already_has_to_be_opened():
     pocket = Slot(id="rod pocket", shape=StraightSlot(nut_end=(0.0, 4.0), tip_end=(0.0, 20.0), width=8.0), depth=9.0, there=True)
     plugged = SingleHole(id="old hole", at=(0.0, 150.0), diameter=4.0, depth=5.0, surface="back", there=True)
