@@ -23,9 +23,8 @@ from app.window.history_buttons import FOUND
 from app.window.rooms.book_file import write_book_file
 from app.window.rooms.order_room import plan_steps
 from app.window.rooms.planned_for import asked_for
-from app.window.rooms.planning import Planning, PlanWords
+from app.window.rooms.planning import PlanningRoom, PlanWords
 from app.window.rooms.reading_desk import ReadingDesk
-from app.window.rooms.room import StageRoom
 from geometry.book import (
     Line,
     add_remark,
@@ -67,7 +66,7 @@ WORDS = PlanWords(
     done=say("The planned times on show are of this layout."))
 
 
-class BookRoom(StageRoom):
+class BookRoom(PlanningRoom):
     """Shows the book of record beside the plan of the layout; every entry goes through `Document.record`."""
 
     key = "book"
@@ -82,11 +81,7 @@ class BookRoom(StageRoom):
         self.work: Work | None = None
         self.rows: tuple[Line, ...] = ()
         self._base: Work | None = None
-        self.planning = Planning(self, window, self.panel, WORDS)
-        self.errand = self.planning.errand
-        self.planning.answered.connect(self._answered)
-        self.planning.failed.connect(self._failed)
-        self.planning.ended.connect(self._ended)
+        self.plan_over(self.panel, WORDS)
         self._writes = False
         """whether the table is to be written as soon as the plan is there"""
         self._writing = QTimer(self)
@@ -128,7 +123,7 @@ class BookRoom(StageRoom):
 
     def end(self) -> None:
         self._writing.stop()
-        self.planning.end()
+        super().end()
 
     def planned(self) -> tuple[Task, ...]:
         """The tasks of the plan on show; none as long as there is none."""
@@ -144,10 +139,9 @@ class BookRoom(StageRoom):
         self.window.say(say("There is no plan to hold the hours against: {error}", error=error))
 
     def _ended(self) -> None:
-        if self.window.stage == self.key:
-            self.refresh()
-            if self._writes:
-                self._writing.start(0)  # it asks where: not in the midst of an answer
+        super()._ended()
+        if self._writes:
+            self._writing.start(0)  # it asks where: not in the midst of an answer
 
     # ---- what is shown --------------------------------------------------------
     def _show(self) -> None:

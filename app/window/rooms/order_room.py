@@ -16,8 +16,7 @@ from app.panels.order.step_words import step_words
 from app.sheets.work import Work, plan_work
 from app.window.rooms.order_centre import OrderCentre
 from app.window.rooms.planned_for import asked_for
-from app.window.rooms.planning import Planning, PlanWords
-from app.window.rooms.room import StageRoom
+from app.window.rooms.planning import PlanningRoom, PlanWords
 from geometry.book import open_again, task_of, tick_off
 from geometry.cancellation import Ask, go_on
 from geometry.checks.words import first
@@ -42,7 +41,7 @@ WORDS = PlanWords(
     done=say("The steps on show are of this layout."))
 
 
-class OrderRoom(StageRoom):
+class OrderRoom(PlanningRoom):
     """Keeps order and pictures in step with the layout while the stage is on show."""
 
     key = "order"
@@ -56,11 +55,7 @@ class OrderRoom(StageRoom):
         self.work: Work | None = None
         self.at = ""
         self._base: Work | None = None
-        self.planning = Planning(self, window, self.centre, WORDS, self.centre.parts)
-        self.errand = self.planning.errand
-        self.planning.answered.connect(self._answered)
-        self.planning.failed.connect(self._failed)
-        self.planning.ended.connect(self._ended)
+        self.plan_over(self.centre, WORDS, self.centre.parts)
         steps = self.panel.list
         steps.chosen.connect(self.go_to)
         steps.hovering.connect(self._hovering)
@@ -97,7 +92,7 @@ class OrderRoom(StageRoom):
 
     def end(self) -> None:
         self.centre.stop()
-        self.planning.end()
+        super().end()
 
     # ---- answers --------------------------------------------------------------
     def _answered(self, work: Work) -> None:
@@ -114,10 +109,6 @@ class OrderRoom(StageRoom):
         self.centre.show_count(0, 0)
         self.centre.picture.show_drawing((), QRectF(), "")
         self.centre.page.show_step(None, ())
-
-    def _ended(self) -> None:
-        if self.window.stage == self.key:
-            self.refresh()
 
     # ---- what is shown ----------------------------------------------------------
     def _show(self, work: Work) -> None:

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QWidget
 from app.panels.forms.work_note import WorkNote
 from app.window.background.errand import Errand
 from app.window.input.spoken import announce
+from app.window.rooms.room import StageRoom
 from geometry.cancellation import Ask
 from geometry.saying import say
 
@@ -135,3 +136,30 @@ class Planning(QObject):
 
     def _announce(self, text: str) -> None:
         announce(self.note, text)
+
+
+class PlanningRoom(StageRoom):
+    """A room that keeps what it shows in step with the layout: `refresh` has `planning` see to what is wanted now."""
+
+    def plan_over(self, host: QWidget, words: PlanWords, over: QWidget | None = None) -> None:
+        """Have the planning, which tells of long work as `Planning` says."""
+        self.planning = Planning(self, self.window, host, words, over)
+        self.errand = self.planning.errand
+        self.planning.answered.connect(self._answered)
+        self.planning.failed.connect(self._failed)
+        self.planning.ended.connect(self._ended)
+
+    def end(self) -> None:
+        self.planning.end()
+
+    def _answered(self, answer: object) -> None:
+        """This came of it; `refresh` follows."""
+        raise NotImplementedError
+
+    def _failed(self, error: Exception) -> None:
+        """It went wrong. What is no sentence for the maker is raised again."""
+        raise NotImplementedError
+
+    def _ended(self) -> None:
+        if self.window.stage == self.key:
+            self.refresh()

@@ -14,9 +14,8 @@ from app.panels.pages import template_rows
 from app.panels.router.rout_panel import RoutPanel
 from app.panels.router.rout_sheet import RoutSheet, rout_sheets, template_notes
 from app.window.rooms.planned_for import asked_for
-from app.window.rooms.planning import Planning, PlanWords
+from app.window.rooms.planning import PlanningRoom, PlanWords
 from app.window.rooms.rack_desk import RackDesk
-from app.window.rooms.room import StageRoom
 from app.window.rooms.router_strip import RouterStrip
 from app.window.rooms.router_template import write_template
 from geometry.cancellation import Ask, go_on
@@ -54,7 +53,7 @@ class Planned(Struct, frozen=True):
     """on the face, by what they show"""
 
 
-class RouterRoom(StageRoom):
+class RouterRoom(PlanningRoom):
     """Keeps the plans in step with the layout while the stage is on show."""
 
     key = "router"
@@ -73,11 +72,7 @@ class RouterRoom(StageRoom):
         self.shows.rack_wanted.connect(self._show_rack)
         self.shows.changed.connect(self._shows_changed)
         self.planned: Planned | None = None
-        self.planning = Planning(self, window, self.panel, WORDS)
-        self.errand = self.planning.errand
-        self.planning.answered.connect(self._answered)
-        self.planning.failed.connect(self._failed)
-        self.planning.ended.connect(self._ended)
+        self.plan_over(self.panel, WORDS)
 
     # ---- the stage ------------------------------------------------------
     def enter(self) -> None:
@@ -121,10 +116,6 @@ class RouterRoom(StageRoom):
         self.panel.set_unit(unit)
         self.rack.view.set_unit(unit)
 
-    def end(self) -> None:
-        """The window goes: wait for a planning that runs, and begin no other."""
-        self.planning.end()
-
     # ---- answers --------------------------------------------------------
     def _answered(self, planned: Planned) -> None:
         self.planned = planned
@@ -137,8 +128,8 @@ class RouterRoom(StageRoom):
         self.panel.show_message(say("There is no plan: {error}", error=error))
 
     def _ended(self) -> None:
+        super()._ended()
         if self.window.stage == self.key:
-            self.refresh()
             self.window.show_room()
 
     def open_rack(self) -> None:

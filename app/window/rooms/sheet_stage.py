@@ -12,8 +12,7 @@ from app.formats.paper import Page
 from app.look.theme import Theme
 from app.preview import SheetPreview
 from app.window import ask
-from app.window.rooms.planning import Planning, PlanWords
-from app.window.rooms.room import StageRoom
+from app.window.rooms.planning import PlanningRoom, PlanWords
 from geometry.cancellation import Ask
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -31,7 +30,7 @@ WORDS = PlanWords(
     done=say("The pages on show are of this layout."))
 
 
-class SheetStage(StageRoom):
+class SheetStage(PlanningRoom):
     """Keeps the preview in step with the layout while the stage is on show."""
 
     key = "sheets"
@@ -40,21 +39,13 @@ class SheetStage(StageRoom):
         super().__init__(window)
         self.preview = self.centre = SheetPreview(window.theme)
         self.pages: list[Page] = []
-        self.planning = Planning(self, window, self.preview, WORDS, self.preview.right)
-        self.errand = self.planning.errand
-        self.planning.answered.connect(self._answered)
-        self.planning.failed.connect(self._failed)
-        self.planning.ended.connect(self._ended)
+        self.plan_over(self.preview, WORDS, self.preview.right)
 
     def refresh(self) -> None:
         """Lay the pages out anew if layout, paper or unit changed; what still lays out others is stopped first."""
         wanted = self._wanted()
         if not self.planning.see_to(wanted, partial(_lay_out, *wanted)) and not self.pages and self.errand.busy:
             self.preview.show_message(say("Laying out the pages…"))
-
-    def end(self) -> None:
-        """The window goes: wait for a laying out that runs, and begin no other."""
-        self.planning.end()
 
     def set_theme(self, theme: Theme) -> None:
         self.preview.set_theme(theme)
@@ -96,10 +87,6 @@ class SheetStage(StageRoom):
         if not isinstance(error, FormatError):
             raise error
         self.preview.show_message(str(error))
-
-    def _ended(self) -> None:
-        if self.window.stage == "sheets":
-            self.refresh()
 
 
 def _lay_out(layout: Headstock, paper: str, unit: LengthUnit, ask: Ask) -> list[Page]:
