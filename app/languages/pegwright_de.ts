@@ -2576,6 +2576,10 @@
         <translation>Eintragen, was die beiden 100-mm-Balken einer gedruckten Seite messen.</translation>
     </message>
     <message>
+        <source>Enter, on a stage or a tool</source>
+        <translation>Eingabe, auf einem Bereich oder Werkzeug</translation>
+    </message>
+    <message>
         <source>Entry mark</source>
         <translation>Anriss</translation>
     </message>
@@ -9962,6 +9966,10 @@
     <message>
         <source>To spread tuners evenly takes at least three of them.</source>
         <translation>Zum gleichmäßigen Verteilen braucht es mindestens drei.</translation>
+    </message>
+    <message>
+        <source>To the drawing, or to what stands in its place; a number typed there is for the tool</source>
+        <translation>Zur Zeichnung oder zu dem, was an ihrer Stelle steht; eine dort getippte Zahl ist für das Werkzeug</translation>
     </message>
     <message>
         <source>To the left of the way from post to button, seen on the face; to the right below zero.</source>

@@ -265,6 +265,10 @@ class MainWindow(Frame):
         """Tab leads through the window as it is read."""
         return walk.step(self, onward)
 
+    def keyPressEvent(self, event) -> None:
+        if not self.keyboard.from_bars(event):
+            super().keyPressEvent(event)
+
     def set_tool(self, tool: str) -> None:
         self.hand.cancel()
         self._take(tool)

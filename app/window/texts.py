@@ -27,6 +27,7 @@ HAND_KEYS = (
     (say("Space"), say("In the running order: tick the step that is picked off as done, or open it again")),
     (say("Left, Right"), say("In the running order: the step before, the step after")),
     (say("Tab, Shift+Tab"), say("From field to field as the window is read; F6 from part to part")),
+    (say("Enter, on a stage or a tool"), say("To the drawing, or to what stands in its place; a number typed there is for the tool")),
     (say("N, Shift+N"), say("On the drawing: hold the next thing, the thing before")),
     (say("E, Shift+E"), say("The same, and what is held stays held")),
     (say("K, Shift+K"), say("From node to node of the outline or the drawn slot that is held")),

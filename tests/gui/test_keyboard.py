@@ -251,3 +251,30 @@ def test_letters_choose_the_edge_before_the_first_node_too(bench, window):
     assert window.chooser.options.kind == "arc" and window.side.inside.snags.currentIndex().row() == row
     bench.text("s")
     assert window.chooser.options.kind == "straight" and window.side.inside.snags.currentIndex().row() == row
+
+
+def test_enter_on_a_tool_leads_to_the_drawing_and_a_number_is_typed_there(bench, window):
+    window.set_stage("tuners")
+    before = len(bench.layout.holes)
+    window.keyboard.part_before()
+    tool = QApplication.focusWidget()
+    assert window.tools.isAncestorOf(tool)
+    QTest.keyClick(tool, KEY.Key_Return)
+    assert bench.view.hasFocus() and window.tools.tool == "hold"
+    window.keyboard.part_before()
+    for _ in range(2):
+        QTest.keyClick(QApplication.focusWidget(), KEY.Key_Right)
+    assert window.tools.tool == "hole" and not bench.view.hasFocus(), "the arrows lead on from tool to tool"
+    QTest.keyClick(QApplication.focusWidget(), "1")
+    assert bench.view.hasFocus()
+    bench.text("2;85")
+    bench.key(KEY.Key_Return)
+    assert len(bench.layout.holes) == before + 1 and bench.layout.holes[-1].at == (12.0, 85.0)
+    window.keyboard.escape()
+    window.keyboard.next_part()
+    stage = QApplication.focusWidget()
+    while not window.stages.isAncestorOf(stage):
+        window.keyboard.next_part()
+        stage = QApplication.focusWidget()
+    QTest.keyClick(stage, KEY.Key_Return)
+    assert bench.view.hasFocus()

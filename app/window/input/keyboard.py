@@ -78,6 +78,18 @@ class Keyboard(QObject):
             return
         self._into(w.paper)
 
+    def from_bars(self, event: QKeyEvent) -> bool:
+        """Take a key that the stage or tool in use had no use for: Enter leads to what it is for, and so does the first sign of a
+        value, which is typed there. False when it is not wanted."""
+        w, now = self._w, QApplication.focusWidget()
+        if not (isinstance(now, QAbstractButton) and now.isChecked() and (w.stages.isAncestorOf(now) or w.tools.isAncestorOf(now))):
+            return False
+        typed = bool(event.text()) and event.text() in STARTS and w.tools.tool != "hold"
+        if not typed and event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            return False
+        self._into(w.paper)
+        return self.take(event) if typed else True
+
     def leave(self) -> None:
         """Take the keyboard from what is about to go: Qt would look for the next stop through the whole window."""
         now = QApplication.focusWidget()
