@@ -348,6 +348,14 @@
         <translation>; die Pläne brauchen {n} davon, mit Versatz {offsets}</translation>
     </message>
     <message>
+        <source>; {n} other pair lies too near as well</source>
+        <translation>; {n} anderes Paar liegt ebenfalls zu dicht</translation>
+    </message>
+    <message>
+        <source>; {n} other pairs lie too near as well</source>
+        <translation>; {n} andere Paare liegen ebenfalls zu dicht</translation>
+    </message>
+    <message>
         <source>A CSV file that a spreadsheet opens.</source>
         <translation>Eine CSV-Datei, die eine Tabellenkalkulation öffnet.</translation>
     </message>
@@ -2488,6 +2496,10 @@
         <translation>Jedes ist aus seinem eigenen Entwurf gezeichnet. Geöffnet wird eine Kopie; das Beispiel bleibt.</translation>
     </message>
     <message>
+        <source>Each string needs a slot of its own in the nut, with some of it left between two.</source>
+        <translation>Jede Saite braucht ihre eigene Kerbe im Sattel, und zwischen zweien muss etwas von ihm bleiben.</translation>
+    </message>
+    <message>
         <source>Ear</source>
         <translation>Ohr</translation>
     </message>
@@ -4230,6 +4242,10 @@
     <message>
         <source>Make the flat shorter or shallower there, or move one of the two.</source>
         <translation>Die Fläche dort kürzer oder flacher machen oder eines von beiden versetzen.</translation>
+    </message>
+    <message>
+        <source>Make the nut {by} mm wider, or set the strings closer together in it.</source>
+        <translation>Machen Sie den Sattel {by} mm breiter, oder setzen Sie die Saiten in ihm dichter.</translation>
     </message>
     <message>
         <source>Make the outline s&amp;ymmetric</source>
@@ -6956,6 +6972,10 @@
         <translation>Saiten spreizen</translation>
     </message>
     <message>
+        <source>Spread the strings farther in the nut, or set those of a course farther apart.</source>
+        <translation>Setzen Sie die Saiten im Sattel weiter auseinander, oder die eines Chors.</translation>
+    </message>
+    <message>
         <source>Square to the bore of {tuner} cut {what} into the edge about it, {depth} deep, and try the plate on it.</source>
         <translation>Rechtwinklig zur Bohrung von {tuner} ringsum in die Kante schneiden: {what}, {depth} tief, und die Platte anprobieren.</translation>
     </message>
@@ -7248,6 +7268,10 @@
         <translation>Saite knickt über dem Sattel zu wenig ab</translation>
     </message>
     <message>
+        <source>String beside the nut</source>
+        <translation>Saite neben dem Sattel</translation>
+    </message>
+    <message>
         <source>String beside the slot's wall</source>
         <translation>Saite an der Schlitzwand</translation>
     </message>
@@ -7332,6 +7356,10 @@
         <translation>Saite {string} knickt am Sattel um {angle:.1f} Grad seitlich ab, zu {tuner}; bis {tolerable:g} geht es noch.</translation>
     </message>
     <message>
+        <source>String {string} lies {measured} mm beyond the end of the nut.</source>
+        <translation>Saite {string} liegt {measured} mm jenseits des Sattelendes.</translation>
+    </message>
+    <message>
         <source>String {string} lies {measured} mm in the face {where}.</source>
         <translation>Saite {string} liegt {where} {measured} mm in der Vorderseite.</translation>
     </message>
@@ -7408,6 +7436,10 @@
         <translation>Saiten entstehen für 2 bis {most} Wellen.</translation>
     </message>
     <message>
+        <source>Strings close together in the nut</source>
+        <translation>Saiten im Sattel dicht beieinander</translation>
+    </message>
+    <message>
         <source>Strings cross or touch</source>
         <translation>Saiten kreuzen oder berühren sich</translation>
     </message>
@@ -7450,6 +7482,14 @@
     <message>
         <source>Strings {one} and {two} cross on their way to {tuner} and {other}.</source>
         <translation>Die Saiten {one} und {two} kreuzen sich auf dem Weg zu {tuner} und {other}.</translation>
+    </message>
+    <message>
+        <source>Strings {one} and {two} lie {a} mm from each other in the nut; {b} mm wanted</source>
+        <translation>Die Saiten {one} und {two} liegen im Sattel {a} mm auseinander; verlangt sind {b} mm</translation>
+    </message>
+    <message>
+        <source>Strings {one} and {two} lie {measured} mm into each other in the nut</source>
+        <translation>Die Saiten {one} und {two} liegen im Sattel {measured} mm ineinander</translation>
     </message>
     <message>
         <source>Strings {one} and {two} run {measured} mm into each other on their way to {tuner} and {other}.</source>
@@ -8550,6 +8590,10 @@
     <message>
         <source>The nut and where the strings leave it.</source>
         <translation>Der Sattel und wo die Saiten ihn verlassen.</translation>
+    </message>
+    <message>
+        <source>The nut has to be as wide as the strings lie apart in it.</source>
+        <translation>Der Sattel muss so breit sein, wie die Saiten in ihm auseinanderliegen.</translation>
     </message>
     <message>
         <source>The nut is &amp;slanted, for fanned frets</source>

@@ -11,7 +11,7 @@ NOT_SIMULATED = frozenset({
     "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "feather-screw", "feather-edge", "post-not-through", "wood-for-tuner", "ream-short", "post-too-low",
     "string-past-post", "drill-point", "misses-wood",
     "ramp-to-pocket", "ramp-to-slot", "string-to-post", "string-to-screw", "string-to-face", "string-to-string", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor",
-    "string-off-wood"})
+    "string-off-wood", "string-off-nut", "strings-in-nut"})
 """Hardware, ramps beside pockets and slots, strings, blank, rack, router and what a drill's point does beyond its bore: kinds of snag that nothing the shop's errors are
 modelled to change."""
 

@@ -119,6 +119,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
                                                           "chips under a drill or a bit.")),
     "string-off-wood": Kind(say("String starts beside the wood"), say("The head has to be as wide at the nut line as the strings lie apart in "
                                                                       "the nut.")),
+    "string-off-nut": Kind(say("String beside the nut"), say("The nut has to be as wide as the strings lie apart in it.")),
+    "strings-in-nut": Kind(say("Strings close together in the nut"), say("Each string needs a slot of its own in the nut, with some of it left between two.")),
     "side-angle": Kind(say("String bends sideways at the nut"), say("Above 10 degrees a string tends to catch in the nut.")),
     "break-angle": Kind(say("String bends too little over the nut"),
                         say("A string that hardly presses on its nut slot rattles there, and jumps out of it.")),

@@ -6,6 +6,7 @@ from geometry.checks import (
     alone,
     flats,
     glue,
+    in_nut,
     nut_line,
     pins,
     plan_walls,
@@ -35,7 +36,7 @@ from geometry.saying import say
 from geometry.solids.drilling import Hole
 
 FAMILIES = (shape, slots, plan_walls, solid_pairs, ramp_walls, ramp_edges, alone, flats, side_walls, side_outline, side_marks, seats,
-            pins, glue, router, rack, string_angles, string_face, retainers, nut_line, string_slots)
+            pins, glue, router, rack, string_angles, string_face, retainers, in_nut, nut_line, string_slots)
 """Every family of checks: a module with snags(scene) -> Iterable[Snag]."""
 
 

@@ -25,6 +25,8 @@ def _low(own: tuple[Run, Item], needed: float) -> tuple[Snag, ...]:
     if item.mount == "face" and not short(run.height, LEAST_OUT):  # else that is told of the post
         places.append((run.length, run.height, "post"))
     far, height, at = min(places, key=lambda place: place[1])
+    if at == "post":
+        needed = 0.0  # how high a post brings strings is told by their middle: here only what lies in the wood
     measured = height - run.diameter / 2
     if not short(measured, needed):
         return ()

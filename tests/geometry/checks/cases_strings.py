@@ -25,6 +25,13 @@ def _over_nut(height, pitch, *holes):
                 nut=Nut(height=height, pitch=pitch), holes=holes)
 
 
+def _thick_on_a_low_post(thick):
+    """A string that comes off its post 1.5 above the face."""
+    low = pattern("low", "face", bore(), post=(6.0, 8.0, 1.5))
+    return head(tuners=(face("a", 5.0, 100.0, low, string="1", winds="bass"),), patterns=(low,), nut=Nut(height=6.0),
+                strings=(String(id="1", diameter=thick, course=1),))
+
+
 def _holding(x, height=15.0):
     """A retainer 12 wide, 50 mm from the nut."""
     return SingleHole(id="r", at=(x, 50.0), diameter=2.0, depth=9.0, retainer=Retainer(height=height, width=12.0))
@@ -43,6 +50,11 @@ def necked(half):
     """A head `half` mm wide to either side for 10 mm from the nut line, and two strings 20 mm apart; no tuners."""
     return head(strings=_TWO, nut=Nut(spread=20.0), outline=loop(
         (-half, 0.0), (half, 0.0), (half, 10.0), (40.0, 40.0), (40.0, 180.0), (-40.0, 180.0), (-40.0, 40.0), (-half, 10.0)))
+
+
+def _in_nut(width, spread=20.0):
+    """A nut of that width with two strings in it that lie so far apart."""
+    return head(strings=_TWO, nut=Nut(width=width, spread=spread))
 
 
 def _pair(one, two):
@@ -137,12 +149,17 @@ CASES = (
     # The string's skin lies 0.5 below its middle.
     Case("string-to-face", _over_nut(0.7, 13.0), 0.2, TIGHT, _over_nut(1.0, 13.0), between=("a", "face")),
     Case("string-to-face", _over_nut(16.0, 13.0, _holding(3.0, 0.3)), -0.2, TIGHT, _over_nut(16.0, 13.0, _holding(3.0, 1.0)), between=("r", "face")),
+    Case("string-to-face", _thick_on_a_low_post(3.4), -0.2, TIGHT, _thick_on_a_low_post(3.0), between=("a", "face")),
     # The screw's pilot is 2 wide, the string 1.
     Case("string-to-screw", _over_nut(16.0, 13.0, _holding(1.7)), 0.2, TIGHT, _over_nut(16.0, 13.0, _holding(2.0)), between=("r", "a")),
     Case("string-to-screw", _over_nut(16.0, 13.0, _holding(-1.0)), -0.5, SPOILS, _over_nut(16.0, 13.0, _holding(-2.0)), between=("r", "a")),
     Case("retainer-no-hole", _over_nut(16.0, 13.0, replace(_holding(0.0), surface="back")), None, TIGHT, _over_nut(16.0, 13.0, _holding(0.0)),
          between=("r", "face")),
     # Two strings 20 apart, the thicker one 1 mm: its skin lies at x = -10.5.
+    Case("string-off-nut", _in_nut(20.0), -0.5, TIGHT, _in_nut(21.0)),
+    # The skins of strings of 1.0 and 0.6 mm lie 0.8 mm nearer than their middles.
+    Case("strings-in-nut", _in_nut(40.0, 1.1), 0.3, NOTE, _in_nut(40.0, 1.3)),
+    Case("strings-in-nut", _in_nut(40.0, 0.5), -0.3, TIGHT, _in_nut(40.0, 1.3)),
     Case("string-off-wood", necked(9.0), -1.5, SPOILS, necked(10.5)),
     Case("string-to-post", past_a_post(3.7), 0.2, TIGHT, past_a_post(4.0), between=("a", "b")),
     Case("string-to-post", past_a_post(3.0), -0.5, SPOILS, past_a_post(4.0), between=("a", "b"), within=1e-3),

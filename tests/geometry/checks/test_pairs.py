@@ -30,6 +30,7 @@
 | string and the screw of a retainer | `string-to-screw` |
 | string and string | `string-to-string` |
 | string and the wood at the nut line | `string-off-wood` |
+| string and the end of the nut, string and string in it | `string-off-nut`, `strings-in-nut` |
 | string and slot wall, ramp, floor, nut end | `string-to-wall`, `string-to-ramp`, `string-to-floor`, `string-to-nut-end` |
 
 The cases themselves stand in cases_*.py; test_kinds.py measures them.
