@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from functools import cache
 from pathlib import Path
 
-from app.formats.letters import printable
+from app.formats.letters import font_name, printable
 from app.formats.mark_shapes import cross_arms, mark_box, touches
 from app.formats.paper import Page, Placed
 from app.formats.paper_look import Ink, hidden_dashes, ink
@@ -39,7 +39,7 @@ def pdf_bytes(pages: Sequence[Page], title: str) -> bytes:
     from reportlab.pdfgen.canvas import Canvas
     rl_config.useA85 = 0  # binary streams: a fifth smaller, and quicker to write
     buffer = io.BytesIO()
-    canvas = Canvas(buffer, invariant=1, pageCompression=1, pdfVersion=(1, 7))
+    canvas = Canvas(buffer, invariant=1, pageCompression=1, pdfVersion=(1, 7), initialFontName=font_name())  # no other face is named
     canvas.setTitle(printable(title))
     canvas.setCreator("Pegwright")
     canvas.setProducer("Pegwright")

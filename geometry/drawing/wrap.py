@@ -86,14 +86,14 @@ def _sides_of(all_holes: tuple[Hole, ...]) -> tuple[list[Hole], list[Hole]]:
 
 def _face_labels(hole: Hole) -> list[list[Label]]:
     """Where the tuner's name and each bore on a line of its own may stand: the name over the bore and the others under it, all of
-    them beside it, or the name alone where there is little room."""
+    them beside it, or the name alone or the bores alone where there is little room."""
     widest = hole.drillings[0]
     x, y = widest.start[:2]
     reach = widest.radius + OVERRUN
     name, bores = short_lines(hole.of), [bore_words(d) for d in hole.drillings if d.surface == "face"]
     levels = [y + reach + 1.2 + LINE * i for i in reversed(range(len(name)))] + [y - reach - 1.0 - LETTER - LINE * i for i in range(len(bores))]
     about = [Label(words, (x, level), LETTER, "dimension", hole.of, anchor="middle") for words, level in zip([*name, *bores], levels, strict=True)]
-    return [about, *(choice for lines in ([*name, *bores], name) for choice in beside(lines, (x, y), reach, LETTER, LINE, "dimension", hole.of))]
+    return [about, *(choice for lines in ([*name, *bores], name, bores) for choice in beside(lines, (x, y), reach, LETTER, LINE, "dimension", hole.of))]
 
 
 def _edge_words(layout: Headstock) -> list[Mark]:
