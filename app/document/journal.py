@@ -22,8 +22,9 @@ from PySide6.QtCore import QLockFile, QObject, QTimer, Signal
 from app.document.document import Document
 from app.document.leftovers import ENDING, lock_of
 from app.formats import headstock
-from app.formats.errors import FormatError
+from app.formats.errors import FormatError, Unconfirmed
 from app.formats.saving import save_bytes
+from app.formats.saving_words import why
 from app.threads.background import Background
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -141,7 +142,7 @@ class Journal(QObject):
         self._late.stop()
         if work.what is not None and work.error is not None:
             self._timer.start()
-            self._tell(str(work.error))
+            self._tell(_trouble(work.error, self._folder))
         elif work.what is not None:
             if self._waiting is work.what:
                 self._waiting = None
@@ -209,6 +210,16 @@ class _Work:
             self.error = error
             if not isinstance(error, OSError | FormatError):
                 raise
+
+
+def _trouble(error: Exception, folder: Path) -> str:
+    """Why nothing is kept safe in a folder that the maker did not choose: a sentence without what he might do about a file of his."""
+    cause = error.__cause__ if isinstance(error, FormatError) else error
+    if not isinstance(cause, OSError | ValueError):
+        return str(error)
+    if isinstance(error, Unconfirmed):
+        return say("The disk does not confirm that it keeps what is written in {folder}: {why}.", folder=folder, why=why(cause))
+    return say("Nothing can be written in {folder}: {why}.", folder=folder, why=why(cause))
 
 
 def _raised(error: Exception) -> None:

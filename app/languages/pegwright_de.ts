@@ -4936,6 +4936,10 @@
         <translation>Notizen: das anders machen</translation>
     </message>
     <message>
+        <source>Nothing can be written in {folder}: {why}.</source>
+        <translation>In {folder} kann nichts geschrieben werden: {why}.</translation>
+    </message>
+    <message>
         <source>Nothing has this in it: try another word.</source>
         <translation>Darin kommt nichts vor: ein anderes Wort versuchen.</translation>
     </message>
@@ -7882,6 +7886,10 @@
     <message>
         <source>The disk does not answer.</source>
         <translation>Der Datenträger antwortet nicht.</translation>
+    </message>
+    <message>
+        <source>The disk does not confirm that it keeps what is written in {folder}: {why}.</source>
+        <translation>Der Datenträger bestätigt nicht, dass er behält, was in {folder} geschrieben wird: {why}.</translation>
     </message>
     <message>
         <source>The drawing cannot be read: {error}</source>

@@ -30,8 +30,19 @@ def test_a_journal_that_cannot_be_written_says_so_once_and_tries_again(qapp, tmp
             troubled = bool(journal.trouble)
         if troubled:
             assert journal.trouble in told[-1]
+            assert f"in {tmp_path / 'journal'}: " in told[-1] and "Choose another place" not in told[-1] and "Save once" not in told[-1]
             assert journal._timer.isActive(), "what could not be written waits on"
         journal.write()
         assert not journal.trouble and f"step {at}" in journal.file.read_text(encoding="utf-8")
     assert told
+    journal.end()
+
+
+def test_a_folder_that_cannot_be_made_is_told_in_words(qapp, tmp_path):
+    (tmp_path / "file").write_text("")
+    journal, told = Journal(tmp_path / "file" / "journal"), []
+    journal.troubled.connect(told.append)
+    journal.note(demo(), None)
+    assert not journal.write()
+    assert told == [f"Unsaved work cannot be kept safe: Nothing can be written in {tmp_path / 'file' / 'journal'}: its folder is not there."]
     journal.end()
