@@ -1772,6 +1772,10 @@
         <translation>Einen längeren Fräser oder eine dünnere Schablone wählen.</translation>
     </message>
     <message>
+        <source>Choose a shaft {by} mm longer, or one that stands farther out.</source>
+        <translation>Einen {by} mm längeren Schaft wählen, oder einen, der weiter außen steht.</translation>
+    </message>
+    <message>
         <source>Choose a smaller plate, or another place for the slot.</source>
         <translation>Eine kleinere Platte wählen oder den Schlitz anders legen.</translation>
     </message>
@@ -7826,6 +7830,10 @@
     <message>
         <source>The button of {item} reaches {measured} mm behind the wood and cannot turn there.</source>
         <translation>Der Flügel von {item} ragt {measured} mm hinter das Holz und lässt sich dort nicht drehen.</translation>
+    </message>
+    <message>
+        <source>The button of {item} strikes the edge by {measured} mm as it turns.</source>
+        <translation>Der Flügel von {item} stößt beim Drehen um {measured} mm an die Kante.</translation>
     </message>
     <message>
         <source>The buttons of {one} and {two} pass {a} mm apart; {b} mm wanted for the fingers.</source>

@@ -9,13 +9,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from geometry.checks import depths, flats, pins, rack, seats, side_marks, side_reach, side_walls
+from geometry.checks import buttons, depths, flats, pins, rack, seats, side_marks, side_reach, side_walls
 from geometry.checks.around import Around
 from geometry.checks.items import Item
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import Snag
 
-FAMILIES = (depths, side_walls, side_marks, seats, pins, rack)
+FAMILIES = (depths, side_walls, side_marks, seats, pins, rack, buttons)
 """Modules with `alone(item, around)`, the snags of a feature."""
 WITH_SLOTS = (side_reach, flats)
 """Modules with `alone(item, openings, around)`, the snags of a feature and the slots."""

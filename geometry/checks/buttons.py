@@ -10,10 +10,11 @@ import numpy as np
 import shapely
 
 from geometry import vectors as v
+from geometry.checks.around import Around
 from geometry.checks.asked import Asked
 from geometry.checks.items import Item, apart, plan
 from geometry.checks.memo import Pairs
-from geometry.checks.scene import Scene
+from geometry.checks.scene import Scene, outline_wall
 from geometry.checks.snags import NOTE, OUTLINE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, into, tenths
 from geometry.layout.shop import Margins
@@ -74,6 +75,27 @@ def corners(item: Item) -> tuple[Vec2, ...]:
     if item.pattern.button.straight and item.mount == "face":
         return oblong_corners((start[0] - radius, start[1]), (1.0, 0.0), 2 * radius, radius)
     return oblong_corners(plan(start), plan(axis), length, radius)
+
+
+def alone(item: Item, around: Around) -> tuple[Snag, ...]:
+    """Snags of a side tuner's button with the edge beside which it turns, unless it lies below the back: room to turn, and for the fingers."""
+    if item.mount != "side" or item.button is None:
+        return ()
+    (x, y, level), _, _, radius = item.button
+    below, needed = level - around.blank.thickness, around.margins.button_gap
+    if not short(below, needed):
+        return ()
+    beside = -outline_wall(item.ground[0]).inside((x, y)) - radius
+    measured = beside if below <= 0 else math.hypot(max(0.0, beside), below)
+    if not short(measured, needed):
+        return ()
+    a, b = both(measured, needed)
+    lacking = needed - below + max(0.0, item.pattern.button.length - item.pattern.button.reach)
+    text = (say("The button of {item} strikes the edge by {measured} mm as it turns.", item=item.id, measured=into(measured))
+            if measured < 0 else
+            say("The button of {item} clears the edge by {a} mm; {b} mm is wanted for the fingers.", item=item.id, a=a, b=b))
+    return (Snag("button-to-wood", TIGHT if measured < 0 else NOTE, (item.id, OUTLINE), (x, y, level), measured, needed, text,
+                 say("Choose a shaft {by} mm longer, or one that stands farther out.", by=tenths(lacking))),)
 
 
 def _lacks(item: Item, outline: Wall, measured: float, needed: float) -> float:

@@ -158,8 +158,20 @@ def _button(reach=60.0, width=18.0, stand=7.0):
     return Button(reach=reach, length=12.0, width=width, thickness=6.0, stand=stand)
 
 
+def _beside_edge(stand, reach=12.0):
+    """A side tuner whose button of 14 begins 8 mm before its end and turns `stand` mm outside the edge; its shaft starts 8 above the back."""
+    button = Button(reach=reach, length=8.0, width=14.0, thickness=6.0, stand=stand)
+    of = pattern("of", "side", bore(surface="seat", depth=30.0), button=button)
+    return head(tuners=(side("a", 100.0, of),), patterns=(of,), slots=(slot(),))
+
+
 _SMALL = (2.0, 2.0, 4.0)
 _BUTTONS = (
+    Case("button-to-wood", _beside_edge(9.0), 2.0, NOTE, _beside_edge(10.0), between=("a", "outline")),
+    Case("button-to-wood", _beside_edge(6.0), -1.0, TIGHT, _beside_edge(6.0, 19.0), between=("a", "outline")),
+    # 0.9 below the back and 1.2 outside the edge; then under the head.
+    Case("button-to-wood", _beside_edge(8.2, 16.9), 1.5, NOTE, _beside_edge(8.2, 19.0), between=("a", "outline")),
+    Case("button-to-wood", _beside_edge(6.0, 16.9), 0.9, NOTE, _beside_edge(6.0, 19.0), between=("a", "outline")),
     Case("buttons", _two(20.0, _SMALL, _button()), 2.0, TIGHT, _two(21.0, _SMALL, _button())),
     Case("buttons", _two(17.0, _SMALL, _button()), -1.0, SPOILS, _two(21.0, _SMALL, _button())),
     # The button begins reach - length = 8 mm out from the post.

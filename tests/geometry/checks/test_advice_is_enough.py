@@ -236,3 +236,12 @@ def test_a_tilt_that_is_hardly_too_much_is_told_as_more_than_the_table_has():
     layout = replace(layout, rack=replace(layout.rack, press=replace(layout.rack.press, tilt=10.0)))
     text, = [snag.text for snag in check(layout).snags if snag.kind == "table-tilt"]
     assert text == "A needs a tilt of 10.004 degrees; the table goes to 10."
+
+
+@pytest.mark.parametrize(("reach", "stand"), [(12.0, 9.0), (12.0, 4.0), (16.9, 6.0), (6.0, 8.0)])
+def test_a_shaft_is_so_much_longer_that_the_button_turns_below_the_back(reach, stand):
+    button = Button(reach=reach, length=8.0, width=14.0, thickness=6.0, stand=stand)
+    tuner = pattern("of", "side", bore(surface="seat", depth=30.0), button=button)
+    layout = head(tuners=(side("a", 100.0, tuner),), patterns=(tuner,), slots=(slot(),))
+    (snag, match), = told(layout, "button-to-wood", r"Choose a shaft ([\d.]+) mm longer")
+    assert left(set_field(layout, ("patterns", "of", "button", "reach"), reach + float(match[1])), snag) == []
