@@ -23,6 +23,7 @@ from shiboken6 import isValid
 
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
+from app.look.column import Column
 from app.look.face_picture import FacePicture
 from app.look.plain import plain
 from app.look.sizes import keep, open_at
@@ -193,18 +194,20 @@ class NumbersDialog(ReadInOrder, QDialog):
         self.begin_button.setText(say("Begin"))
         self._buttons.accepted.connect(self._accept)
         self._buttons.rejected.connect(self.reject)
-        right = QVBoxLayout()
-        right.addLayout(form)
-        right.addSpacing(8)
-        right.addWidget(self._says)
-        right.addWidget(self._left)
-        right.addWidget(self._cure, 0, Qt.AlignmentFlag.AlignLeft)
-        right.addStretch(1)
         hint = QLabel(say("The outline and the hardware are a beginning: measure your own tuners, and change what you "
                           "like."), self)
         hint.setObjectName("dim")
         hint.setWordWrap(True)
-        right.addWidget(hint)
+        inside = QVBoxLayout()
+        inside.addLayout(form)
+        inside.addSpacing(8)
+        inside.addWidget(hint)
+        inside.addStretch(1)
+        right = QVBoxLayout()
+        right.addWidget(Column(inside, self.windowTitle(), self), 1)
+        right.addWidget(self._says)
+        right.addWidget(self._left)
+        right.addWidget(self._cure, 0, Qt.AlignmentFlag.AlignLeft)
         right.addWidget(self._buttons)
         whole = QHBoxLayout(self)
         whole.setContentsMargins(14, 14, 14, 14)
