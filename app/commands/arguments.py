@@ -9,7 +9,7 @@ from app import __version__
 
 PAPERS = ("A4", "A3", "Letter", "Tabloid")
 SHEET_UNITS = ("mm", "in", "in64")
-UNITS = ("mm", "cm", "inch")
+UNITS = ("mm", "cm", "inch", "pt")
 LANGUAGES = ("en", "de")
 FILE_ENDING = ".headstock.json"
 

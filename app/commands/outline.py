@@ -2,6 +2,7 @@
 
 import argparse
 import json
+import math
 import os
 from collections import Counter
 from collections.abc import Iterator, Sequence
@@ -10,6 +11,7 @@ from pathlib import Path
 from app.formats import headstock
 from app.formats.drawing_in import DrawingRead, read_drawing_safely
 from app.formats.drawing_in.command import outline_report, require_outline
+from app.formats.drawing_in.units import unit_named
 from app.formats.errors import FormatError
 from app.formats.layer_names import depth_on
 from geometry.edits.imported import layout_from
@@ -63,10 +65,10 @@ def outline_lines(read: DrawingRead, guessed: Iterator[str], there: Sequence[str
         "option": say("as you said"),
         "guess": say("guessed from its size"),
     }[read.unit_source]
-    yield say(
-        "Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is 1 {unit}, {source}.",
-        width=width, height=height, unit=read.unit, source=source,
-    )
+    words = {"width": width, "height": height, "source": source}
+    yield (say("Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is 1 {unit}, {source}.", unit=read.unit, **words)
+           if math.isclose(read.unit_mm, unit_named(read.unit), rel_tol=1e-6) else
+           say("Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is {mm:.5g} mm, {source}.", mm=read.unit_mm, **words))
     found = Counter(loop.role for loop in read.loops)
     yield say(
         "Slots: {slots}. Holes: {holes}. Loops left out: {other}.",

@@ -656,6 +656,10 @@
         <translation>Ein Rechteck bekannter Größe: Blatt, Maßstab, Schablone</translation>
     </message>
     <message>
+        <source>A rectangle of {sized} round the outline was taken for the frame of the sheet.</source>
+        <translation>Ein Rechteck von {sized} um den Umriss wurde für den Rahmen des Blatts gehalten.</translation>
+    </message>
+    <message>
         <source>A retainer is screwed to the face, and {id} is drilled from the back and does not come through: drill it from the face.</source>
         <translation>Ein Niederhalter wird auf die Vorderseite geschraubt, und {id} wird von der Rückseite gebohrt und kommt nicht durch: Bohren Sie von der Vorderseite.</translation>
     </message>
@@ -5348,6 +5352,10 @@
         <translation>Umriss {width:.2f} x {height:.2f} mm; eine Einheit der Zeichnung ist 1 {unit}, {source}.</translation>
     </message>
     <message>
+        <source>Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is {mm:.5g} mm, {source}.</source>
+        <translation>Umriss {width:.2f} x {height:.2f} mm; eine Einheit der Zeichnung ist {mm:.5g} mm, {source}.</translation>
+    </message>
+    <message>
         <source>Outside</source>
         <translation>Außen</translation>
     </message>
@@ -7916,8 +7924,8 @@
         <translation>Die Zeichnung nennt ihre Einheit nicht; {unit} wurde aus der Größe geraten, {sized}.</translation>
     </message>
     <message>
-        <source>The drawing does not state its size; 96 units to the inch were assumed, which makes it {sized}.</source>
-        <translation>Die Zeichnung nennt ihre Größe nicht; 96 Einheiten je Zoll wurden angenommen, das ergibt {sized}.</translation>
+        <source>The drawing does not state its size; 96 units to the inch were assumed, which makes it {sized}. Where a program writes 72 to the inch it is {points}: choose pt as the unit.</source>
+        <translation>Die Zeichnung gibt ihre Größe nicht an; angenommen wurden 96 Einheiten je Zoll, das macht {sized}. Wo ein Programm 72 je Zoll schreibt, sind es {points}: dann pt als Einheit wählen.</translation>
     </message>
     <message>
         <source>The drawing has more than {most:,} points: simplify its lines in the program that drew it, or export only the outline, the slots and the holes.</source>
@@ -15625,6 +15633,10 @@
     <message>
         <source>{printername} takes no pages: look whether it is switched on and connected, or print to a file.</source>
         <translation>{printername} nimmt keine Seiten: prüfen, ob er eingeschaltet und verbunden ist, oder in eine Datei drucken.</translation>
+    </message>
+    <message>
+        <source>{question} If it is a whole neck, cut the outline off at the nut line in the drawing first.</source>
+        <translation>{question} Ist es ein ganzer Hals, zuerst in der Zeichnung den Umriss an der Sattellinie abschneiden.</translation>
     </message>
     <message>
         <source>{question}; give the unit: {sizes}.</source>

@@ -111,7 +111,7 @@ def _askew(upright: float) -> float:
 
 def _turned(angle: float, mirrored: bool) -> str:
     degrees = (math.degrees(angle) + 180) % 360 - 180
-    turned = say("; the drawing was turned by {degrees:.1f} degrees", degrees=degrees) if abs(degrees) > 0.005 else ""
+    turned = say("; the drawing was turned by {degrees:.1f} degrees", degrees=degrees) if abs(degrees) >= 0.05 else ""
     return turned + (say(", and mirrored") if mirrored else "")
 
 

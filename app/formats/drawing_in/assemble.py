@@ -12,9 +12,9 @@ from app.formats.drawing_in.bounds import hold_to_length, hold_to_scale
 from app.formats.drawing_in.haul import Haul, Strand
 from app.formats.drawing_in.open_head import open_head
 from app.formats.drawing_in.result import DrawingRead
-from app.formats.drawing_in.roles import is_ours, is_work, with_roles
+from app.formats.drawing_in.roles import frames, is_ours, is_work, with_roles
 from app.formats.drawing_in.skipped import listed
-from app.formats.drawing_in.units import PLAUSIBLE, Unit, fits, sized
+from app.formats.drawing_in.units import MM, PLAUSIBLE, Unit, fits, sized
 from app.formats.errors import FormatError
 from geometry.curves import Matrix, Path
 from geometry.errors import GeometryError
@@ -72,6 +72,9 @@ def assemble(haul: Haul, settle: Callable[[float], Unit], reach: float) -> Drawi
     size = (about[2] - about[0], about[3] - about[1])
     certain = unit.source == "option" or (unit.source == "file" and fits(max(size), PLAUSIBLE))
     warnings = [*haul.warnings, *_about_unit(unit, size, certain), *moved, *closed.notes]
+    for frame in frames(loops):
+        x0, y0, x1, y1 = frame.box
+        warnings.append(say("A rectangle of {sized} round the outline was taken for the frame of the sheet.", sized=sized(x1 - x0, y1 - y0)))
     if ours:
         warnings.append(say("Pegwright has written this drawing: outline, slots, holes and what is there already are taken from it, "
                             "and no other line."))
@@ -199,8 +202,9 @@ def _about_unit(unit: Unit, size: tuple[float, float], certain: bool) -> list[st
     if certain:
         return []
     if unit.source == "guess" and unit.name == "px":
-        return [say("The drawing does not state its size; 96 units to the inch were assumed, which makes it {sized}.",
-                    sized=sized(*size))]
+        return [say("The drawing does not state its size; 96 units to the inch were assumed, which makes it {sized}. Where a program "
+                    "writes 72 to the inch it is {points}: choose pt as the unit.",
+                    sized=sized(*size), points=sized(*(side * MM["pt"] / MM["px"] for side in size)))]
     if unit.source == "guess":
         return [say("The drawing does not say its unit; {unit} was guessed from its size, {sized}.",
                     unit=unit.name, sized=sized(*size))]

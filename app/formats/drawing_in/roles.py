@@ -11,7 +11,7 @@ from shapely.geometry import LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from app.formats.drawing_in.result import DrawingRead, Loop
-from app.formats.drawing_in.units import PLAUSIBLE, fits
+from app.formats.drawing_in.units import HEADSTOCK, PLAUSIBLE, fits
 from app.formats.layer_names import style_on
 from geometry.curves import Path
 from geometry.terms import HOLE_THERE, POCKET
@@ -19,6 +19,9 @@ from geometry.tolerance import FLAT, JOIN
 
 LARGEST_HOLE = 20.0
 """Diameter in mm up to which a round loop is taken for a hole (common practice, no source)."""
+
+WIDEST = 130.0
+"""mm: no head is as wide, while the smallest sheets and their frames are (common practice, no source)."""
 
 ROUND = 0.01
 """How much a round loop's radius may vary, as a part of it."""
@@ -46,7 +49,7 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
 
     What lies on a layer that an export of ours has for pockets or holes that are there is one, wherever it lies: a
     pocket may cross the outline. In such an export the other layers are taken by their names as well. Of the rest
-    the largest is the outline, unless another is named as such. Inside it, round loops up to LARGEST_HOLE are holes and the
+    the largest is the outline, unless another is named as such or it is the frame of the sheet (`frames`). Inside it, round loops up to LARGEST_HOLE are holes and the
     others slots; loops inside a slot that are not holes, loops outside and loops across the outline are 'other'.
     """
     ordered = sorted(paths, key=lambda item: -abs(item[0].area))
@@ -59,7 +62,7 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
     stated = [i for i, role in enumerate(given) if role == "outline"]
     # Where the outline of an export does not close, none of its holes is one.
     free = [i for i, role in enumerate(given) if role is None and not (ours and style_on(ordered[i][1]) in _BY_PLACE)]
-    at = next(iter((*named, *stated, *free)), None)
+    at = next(iter((*named, *stated, *_inside_frames(free, [path for path, _ in ordered], areas))), None)
     within = None if at is None else areas[at].buffer(JOIN)
     shapely.prepare(within)
     loops: list[Loop] = []
@@ -81,6 +84,43 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
             shapely.prepare(slots[number])
         loops.append(Loop(path, role, layer))
     return tuple(loops)
+
+
+def frames(loops: Sequence[Loop]) -> tuple[Path, ...]:
+    """The loops that were taken for the frame of the sheet, as they are round the outline."""
+    ordered = [loop.path for loop in loops if loop.role in ("outline", "other")]
+    outline = next((i for i, loop in enumerate(loops) if loop.role == "outline"), None)
+    if outline is None:
+        return ()
+    inner = _area(loops[outline].path)
+    return tuple([path for path in ordered if path is not loops[outline].path and _is_frame(path) and _area(path).covers(inner)])
+
+
+def _inside_frames(candidates: Sequence[int], paths: Sequence[Path], areas: Sequence[BaseGeometry]) -> list[int]:
+    """Candidates for the outline, the likeliest first: the largest, unless that is a sheet's frame about something that may be a head."""
+    for i in candidates:
+        if not _is_frame(paths[i]):
+            break
+        heads = [j for j in candidates if j != i and not _is_box(paths[j]) and fits(max(_sides(paths[j])), HEADSTOCK) and areas[i].covers(areas[j])]
+        if heads:
+            return heads
+    return list(candidates)
+
+
+def _sides(path: Path) -> tuple[float, float]:
+    x0, y0, x1, y1 = path.box
+    return x1 - x0, y1 - y0
+
+
+def _is_box(path: Path) -> bool:
+    """Whether a closed path fills the box about it."""
+    wide, high = _sides(path)
+    return abs(abs(path.area) - wide * high) <= 1e-3 * wide * high
+
+
+def _is_frame(path: Path) -> bool:
+    """Whether a closed path is an upright rectangle too wide for a head."""
+    return min(_sides(path)) >= WIDEST and _is_box(path)
 
 
 def with_outline(read: DrawingRead, number: int) -> DrawingRead:

@@ -33,13 +33,21 @@ MM = {
 """Millimetres per unit."""
 
 OFFERED = ("mm", "cm", "inch")
-"""Units that the maker is offered."""
+
+
+def offered(unit: str) -> tuple[str, ...]:
+    """Units that the maker is offered for a drawing that was taken in a unit: points too where that was pixels."""
+    return (*OFFERED, "pt") if unit == "px" else OFFERED
+
 
 HEADSTOCK = (60.0, 350.0)
 """Longest side in mm that a headstock is expected to have (common practice, no source)."""
 
 PLAUSIBLE = (30.0, 600.0)
 """Longest side in mm outside of which a stated unit is doubted (common practice, no source)."""
+
+NECK = (450.0, 1400.0)
+"""Longest side in mm of a neck with its head (common practice, no source)."""
 
 _TYPICAL = 190.0
 """Longest side in mm of a usual headstock (common practice, no source): breaks ties between guesses."""
@@ -105,13 +113,15 @@ def unit_question(read: DrawingRead) -> UnitQuestion | None:
     if read.unit_certain:
         return None
     width, height = read.size_mm[0] / read.unit_mm, read.size_mm[1] / read.unit_mm
-    choices = tuple((name, width * MM[name], height * MM[name]) for name in OFFERED)
+    choices = tuple((name, width * MM[name], height * MM[name]) for name in offered(read.unit))
     if read.unit_source == "guess":
         text = say("The drawing does not say its unit; as {unit} it would be {sized}.",
                    unit=read.unit, sized=sized(*read.size_mm))
     else:
         text = say("The drawing says that its unit is {unit}, which makes it {sized}: no headstock is that size.",
                    unit=read.unit, sized=sized(*read.size_mm))
+    if fits(max(read.size_mm), NECK) and max(read.size_mm) > 4 * min(read.size_mm):
+        text = say("{question} If it is a whole neck, cut the outline off at the nut line in the drawing first.", question=text)
     return UnitQuestion(text, choices)
 
 

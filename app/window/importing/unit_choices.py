@@ -4,8 +4,7 @@ from __future__ import annotations
 
 import math
 
-from app.formats.drawing_in import DrawingRead
-from app.formats.drawing_in.units import MM, OFFERED
+from app.formats.drawing_in import DrawingRead, units
 from geometry.saying import say
 from geometry.units import LengthUnit, format_size
 
@@ -16,8 +15,8 @@ def unit_choices(read: DrawingRead, says: DrawingRead, unit: LengthUnit) -> tupl
     `says` is the drawing as it was read first: what the file itself says comes first, without a name where it is a scale of its own.
     """
     width, height = read.size_mm[0] / read.unit_mm, read.size_mm[1] / read.unit_mm
-    offered = [(name, name, MM.get(name, says.unit_mm)) for name in dict.fromkeys((says.unit, *OFFERED))]
-    if says.unit_source == "file" and not math.isclose(says.unit_mm, MM.get(says.unit, says.unit_mm), rel_tol=1e-9):
+    offered = [(name, name, units.MM.get(name, says.unit_mm)) for name in dict.fromkeys((says.unit, *units.offered(says.unit)))]
+    if says.unit_source == "file" and not math.isclose(says.unit_mm, units.MM.get(says.unit, says.unit_mm), rel_tol=1e-9):
         offered.insert(0, (say("as stated"), None, says.unit_mm))
     names = [name for _, name, _ in offered]
     chosen = read.unit if read.unit_source == "option" else names[0]

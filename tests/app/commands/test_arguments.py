@@ -73,7 +73,7 @@ def test_outline() -> None:
         (["check"], "The following arguments are required: FILE; see "),
         (["sheets", "mine"], "The following arguments are required: --out; see "),
         (["sheets", "mine", "--out", "here", "--paper", "A5"], "'A5' is not one of A4, A3, Letter, Tabloid; see "),
-        (["outline", "head.dxf", "--out", "new", "--unit", "furlong"], "'furlong' is not one of mm, cm, inch; see "),
+        (["outline", "head.dxf", "--out", "new", "--unit", "furlong"], "'furlong' is not one of mm, cm, inch, pt; see "),
         (["--papr"], "Unrecognized arguments: --papr; see "),
         (["check", "mine", "--js"], "Unrecognized arguments: --js; see "),
     ],

@@ -135,6 +135,14 @@ def test_a_drawing_is_told_in_words_too(tmp_path: Path, capsys: pytest.CaptureFi
     assert out.splitlines()[-1] == f"Written to {tmp_path / 'new.headstock.json'}."
 
 
+def test_a_page_in_inches_with_units_of_a_millimetre_is_told_as_that(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    drawing = tmp_path / "head.svg"
+    drawing.write_text('<svg xmlns="http://www.w3.org/2000/svg" width="4in" height="8in" viewBox="0 0 101.6 203.2">'
+                       '<path d="M30,180 h43 L90,140 L80,20 H23 L13,140 Z"/></svg>')
+    code, out = told(capsys, "outline", drawing, "--out", tmp_path / "new.headstock.json")
+    assert code == 0 and "Outline 77.00 x 160.00 mm; one unit of the drawing is 1 mm, as the drawing says." in out
+
+
 def test_pockets_of_a_template_are_told_and_never_counted_as_slots(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     """Eight tuners through the face and a truss rod's pocket, as the sample says: no slot in it."""
     told(capsys, "sheets", CHECKOUT / "samples" / "eight-strings.headstock.json", "--out", tmp_path)

@@ -2,7 +2,7 @@
 
 import pytest
 
-from app.formats.drawing_in.roles import with_roles
+from app.formats.drawing_in.roles import frames, with_roles
 from geometry.curves import Cubic, Line, Path
 from geometry.drawing.shapes import chain
 
@@ -28,3 +28,25 @@ def test_a_loop_that_is_no_more_than_a_point_breaks_nothing(line):
     loops = with_roles([(dot, "a"), (head, "b")])
     assert [loop.path for loop in loops] == [head, dot] and loops[0].role == "outline"
     assert [loop.role for loop in with_roles([(dot, "a")])] == ["outline"]
+
+
+SHEET = chain(((-120.0, -60.0), (177.0, -60.0), (177.0, 150.0), (-120.0, 150.0)), closed=True)
+LABEL = chain(((80.0, -60.0), (177.0, -60.0), (177.0, 60.0), (80.0, 60.0)), closed=True)
+TAPERED = chain(((0.0, 0.0), (50.0, 0.0), (60.0, 90.0), (-10.0, 90.0)), closed=True)
+
+
+def test_the_frame_of_a_sheet_is_no_outline():
+    """297 x 210 round a head, the box for its title larger than the head; a frame within the edge of the sheet."""
+    inner = chain(((-110.0, -55.0), (170.0, -55.0), (170.0, 145.0), (-110.0, 145.0)), closed=True)
+    for sheets in ([SHEET], [SHEET, inner]):
+        loops = with_roles([(SHEET, "a"), *((one, "a") for one in sheets[1:]), (LABEL, "a"), (TAPERED, "b"), (there_and_back(0.1), "b")])
+        assert {loop.path: loop.role for loop in loops}[TAPERED] == "outline"
+        assert {loop.role for loop in loops if loop.path in (SHEET, inner, LABEL)} == {"other"}
+        assert set(frames(loops)) == set(sheets)
+
+
+def test_a_rectangle_that_may_be_a_head_is_one_and_so_is_a_sheet_without_a_head():
+    """A head as a paddle with a slot in it; and whatever is drawn alone."""
+    slot = chain(((10.0, 10.0), (20.0, 10.0), (22.0, 80.0), (12.0, 80.0)), closed=True)
+    assert [loop.role for loop in with_roles([(HEAD, ""), (slot, "")])] == ["outline", "slot"]
+    assert [loop.role for loop in with_roles([(SHEET, "")])] == ["outline"] and frames(with_roles([(SHEET, "")])) == ()

@@ -4,6 +4,7 @@ import math
 
 import pytest
 
+from app.formats.drawing_in.units import unit_question
 from app.formats.errors import FormatError
 from tests.app.formats.drawing_in.reading import areas, read, read_svg
 
@@ -94,7 +95,9 @@ def test_without_a_size_a_unit_is_a_96th_of_an_inch_and_that_is_said(head):
     found = read_svg('<rect width="400" height="700"/>', head)
     assert areas(found) == pytest.approx([400 * 700 * (25.4 / 96) ** 2])
     assert (found.unit, found.unit_source, found.unit_certain) == ("px", "guess", False)
-    assert "96 units to the inch were assumed" in found.warnings[0]
+    # By hand: 400 x 700 points are 141.1 x 246.9 mm.
+    assert "96 units to the inch were assumed" in found.warnings[0] and "it is 141.1 x 246.9 mm" in found.warnings[0]
+    assert [name for name, *_ in unit_question(found).choices] == ["mm", "cm", "inch", "pt"]
 
 
 def test_without_a_size_millimetres_are_guessed_where_pixels_make_no_headstock():

@@ -114,3 +114,9 @@ def test_an_open_drawing_is_refused_with_the_gap():
     found = read(dxf.drawing(dxf.lines([(0, 0), (60, 0), (60, 107), (0, 107), (0, 0.7)], closed=False)))
     with pytest.raises(FormatError, match=r"no closed outline: loose ends are 0.700 mm apart at \(0.00, 0.35\) mm; join them"):
         require_outline(found)
+
+
+@pytest.mark.parametrize(("size", "neck"), [((60, 640), True), ((500, 640), False), ((10, 4000), False)])
+def test_a_drawing_as_long_as_a_neck_is_told_what_to_do(size, neck):
+    found = read(dxf.drawing(dxf.polyline([(0, 0, 0), (size[0], 0, 0), (*size, 0), (0, size[1], 0)]), units=4))
+    assert ("cut the outline off at the nut line" in unit_question(found).text) == neck
