@@ -5,38 +5,42 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from geometry import vectors as v
+from geometry.checks.items import Item
+from geometry.checks.memo import together
 from geometry.checks.scene import Scene
 from geometry.checks.snags import FACE, NOTE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, into
+from geometry.layout.shop import Margins
 from geometry.layout.slots import SingleHole
 from geometry.saying import say
 from geometry.strings.retainers import over, pressed
-from geometry.strings.runs import Run
+from geometry.strings.runs import Run, carriers
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every hole that carries a retainer."""
-    runs = [run for run, _ in scene.runs]
+    open_ones = scene.memo.of(together, *carriers(scene.layout))
+    strings = scene.memo.each(_under, scene.runs, open_ones, scene.layout.margins)
+    held = {id for ids, _ in strings for id in ids}
     for hole in scene.layout.holes:
-        if hole.retainer is None:
-            continue
-        if not hole.opens(scene.layout.blank.thickness):
+        if hole.retainer is not None and hole not in open_ones:
             yield Snag("retainer-no-hole", TIGHT, (hole.id, FACE), (*hole.at, 0.0), None, None,
                        say("The retainer on {hole} is screwed to the face, where there is no hole: it is drilled from the back and does not come "
                            "through.", hole=hole.id),
                        say("Drill it from the face."))
-            continue
-        if not any(_holds(hole, run) for run in runs):
+        elif hole.retainer is not None and hole.id not in held:
             yield Snag("retainer-idle", NOTE, (hole.id,), (*hole.at, 0.0), None, None,
                        say("The retainer on {hole} holds no string down: none passes under it higher than it reaches.", hole=hole.id),
                        say("Set it lower, make it wider, or move it under the strings."))
-        for run in runs:
-            yield from _beside(hole, run, scene.layout.margins.string_air)
+    for _, beside in strings:
+        yield from beside
 
 
-def _holds(hole: SingleHole, run: Run) -> bool:
-    """Whether a retainer by itself holds a string down."""
-    return bool(pressed(run.nut_height, run.length, run.height, over(run.nut, run.post, (hole,))))
+def _under(own: tuple[Run, Item], retainers: tuple[SingleHole, ...], margins: Margins) -> tuple[tuple[str, ...], tuple[Snag, ...]]:
+    """Which retainers hold a string down, each by itself, and its snags with their screws."""
+    run, _ = own
+    held = [one.hole for one in over(run.nut, run.post, retainers) if pressed(run.nut_height, run.length, run.height, (one,))]
+    return tuple(held), tuple([snag for hole in retainers for snag in _beside(hole, run, margins.string_air)])
 
 
 def _beside(hole: SingleHole, run: Run, needed: float) -> Iterable[Snag]:
