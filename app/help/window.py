@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from app.help.glossary import WORDS
 from app.help.pictures import picture
 from app.help.snags import snag_words
+from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.theme import Theme
 from app.look.walk import ReadInOrder
@@ -76,13 +77,10 @@ class HelpWindow(ReadInOrder, QDialog):
         self.found.setWordWrap(True)
         self.found.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.found.setAccessibleName(say("Found"))
-        self._title = QLabel(self)
-        self._title.setObjectName("title")
-        self._title.setWordWrap(True)
+        self._title = paragraph(self, name="title")
         self._keys = QLabel(self)
         self._keys.setObjectName("dim")
-        self._about = QLabel(self)
-        self._about.setWordWrap(True)
+        self._about = paragraph(self)
         self._picture = SectionView(theme, self)
         self._do = QPushButton(say("Do it"), self)
         self._do.setObjectName("main")

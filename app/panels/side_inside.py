@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QSplitter, QVBoxLayout, QWidg
 
 from app.look.calm import Calm
 from app.look.ground import Ground
+from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
 from app.look.theme import Theme
 from app.panels.change_list import ChangeList
@@ -39,9 +40,7 @@ class SideInside(QSplitter):
     def __init__(self, theme: Theme, unit: LengthUnit) -> None:
         super().__init__(Qt.Orientation.Vertical)
         self.setChildrenCollapsible(False)
-        self._title = QLabel(self)
-        self._title.setObjectName("title")
-        self._title.setWordWrap(True)
+        self._title = paragraph(self, name="title")
         self._facts, self._fields = Form(unit, self, (1, 1)), Form(unit, self)
         for form in (self._facts, self._fields):
             form.edited.connect(self.edited)
@@ -70,9 +69,7 @@ class SideInside(QSplitter):
         below = Ground(self)
         below.setObjectName("page")
         heads = QHBoxLayout()
-        self._tally = QLabel(below)
-        self._tally.setObjectName("dim")
-        self._tally.setWordWrap(True)
+        self._tally = paragraph(below, name="dim")
         self._tally.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self.tabs = Tabs((say("Snags"), say("Chances"), say("Changes")), below)
         heads.addWidget(self.tabs)

@@ -5,12 +5,13 @@ from __future__ import annotations
 from pathlib import Path
 
 from PySide6.QtPrintSupport import QPrinterInfo
-from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
 
 from app.formats.errors import FormatError
 from app.formats.paper import PAPERS
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
+from app.look.paragraph import paragraph
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
@@ -43,9 +44,7 @@ class MeasureBars(ReadInOrder, QDialog):
         self.lying = self._length(unit, say("Lying bar"))
         self.upright = self._length(unit, say("Upright bar"))
         self.already = QCheckBox(say("The page says that it was corrected"), self)
-        self.says = QLabel(self)
-        self.says.setObjectName("dim")
-        self.says.setWordWrap(True)
+        self.says = paragraph(self, name="dim")
         self._lay_out()
         self.printer.currentTextChanged.connect(self._other)
         self.paper.currentTextChanged.connect(self._other)
@@ -63,9 +62,8 @@ class MeasureBars(ReadInOrder, QDialog):
         return field
 
     def _lay_out(self) -> None:
-        about = QLabel(say("Print the cover, measure both bars from end tick to end tick as exactly as you can, best "
-                           "with calipers, and enter what you find. Only printed pages are corrected, never drawings."), self)
-        about.setWordWrap(True)
+        about = paragraph(self, say("Print the cover, measure both bars from end tick to end tick as exactly as you can, best "
+                                    "with calipers, and enter what you find. Only printed pages are corrected, never drawings."))
         form = QFormLayout()
         for word, widget in ((say("Printer"), self.printer), (say("Paper"), self.paper),
                              (say("Lying bar"), self.lying), (say("Upright bar"), self.upright)):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
+from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
 from app.look.wrapping import WrappingButton
 from app.panels.book.book_rows import PIECE_WORDS
@@ -38,9 +39,7 @@ class BookPanel(QWidget):
         self.currency.setAccessibleName(say("Currency"))
         self.currency.setPlaceholderText(say("a word behind amounts"))
         self.currency.sent.connect(self.currency_typed)
-        self.says = QLabel(self)
-        self.says.setObjectName("dim")
-        self.says.setWordWrap(True)
+        self.says = paragraph(self, name="dim")
         column = QVBoxLayout(page)
         column.setContentsMargins(22, 16, 18, 14)
         column.setSpacing(9)

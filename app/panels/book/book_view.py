@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLabel, QPushButton, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
 from app.look.flow import Flow
+from app.look.paragraph import paragraph
 from app.look.theme import Theme
 from app.panels.book.reading_page import ReadingPage
 from app.panels.forms.entry_table import PRESSED, TYPED, EntryTable, Head
@@ -80,9 +81,7 @@ class BookView(QWidget):
             column.addLayout(row)
         column.addWidget(main, 1)
         if says:
-            words = QLabel(says, page)
-            words.setObjectName("dim")
-            words.setWordWrap(True)
+            words = paragraph(page, says, "dim")
             column.addWidget(words)
         self._pages.addWidget(page)
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Hashable, Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from app.look.choice import Choice
+from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
 from app.look.sizes import px, sizes
 from app.look.wrapping import WrappingButton
@@ -45,8 +46,7 @@ class ReadingPage(QWidget):
         left = QVBoxLayout()
         left.addWidget(self.ways)
         left.addWidget(self.table, 1)
-        self._says = QLabel(self)
-        self._says.setWordWrap(True)
+        self._says = paragraph(self)
         self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._says.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._says.setTextFormat(Qt.TextFormat.PlainText)

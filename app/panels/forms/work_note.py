@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from app.look.elided import Elided
+from app.look.paragraph import paragraph
 from app.look.sizes import sizes
 from geometry.saying import say
 
@@ -44,8 +45,7 @@ class WorkNote(QFrame):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._words, self._halted = "", False
         self._at: Callable[[], str] = str
-        self.words = QLabel(self)
-        self.words.setWordWrap(True)
+        self.words = paragraph(self)
         self.words.setTextFormat(Qt.TextFormat.PlainText)
         self.at = Elided(self)
         self.at.setObjectName("dim")

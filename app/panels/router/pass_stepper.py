@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QToolButton, QVBoxLayout, QWidget
 
+from app.look.paragraph import paragraph
 from app.look.slider import Slider
 from app.look.theme import Theme
 from app.panels.section import SectionView
@@ -21,8 +22,7 @@ class PassStepper(QWidget):
         self._words: tuple[str, ...] = ()
         self._view = SectionView(theme, self)
         self._view.setAccessibleName(say("Section through the cut"))
-        self._says = QLabel(self)
-        self._says.setWordWrap(True)
+        self._says = paragraph(self)
         self._back, self._on = (self._button(arrow, about) for arrow, about in (
             (Qt.ArrowType.LeftArrow, say("The pass before")), (Qt.ArrowType.RightArrow, say("The next pass"))))
         self._back.clicked.connect(self.back)

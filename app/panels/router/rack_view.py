@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 
 from app.look.choice import Choice
 from app.look.flow import Flow
+from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
 from app.look.sizes import keep, px, sizes
 from app.panels.forms.form import Form
@@ -77,9 +78,7 @@ class RackView(QWidget):
         column.setContentsMargins(22, 16, 18, 14)
         column.setSpacing(10)
         column.addLayout(self._top())
-        self._says = QLabel(self)
-        self._says.setObjectName("dim")
-        self._says.setWordWrap(True)
+        self._says = paragraph(self, name="dim")
         column.addWidget(self._says)
         column.addLayout(self._tabs())
         self.table = ShelfTable(self)

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from app.look.choice import Choice
+from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
 from app.look.theme import Theme
 from app.look.wrapping import WrappingButton
@@ -212,9 +213,7 @@ class RoutPanel(QWidget):
         return box
 
     def _label(self, name: str) -> QLabel:
-        label = QLabel(self)
-        label.setObjectName(name)
-        label.setWordWrap(True)
+        label = paragraph(self, name=name)
         label.setTextFormat(Qt.TextFormat.PlainText)
         label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         return label

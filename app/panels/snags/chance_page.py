@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
 from app.look.flow import Flow
+from app.look.paragraph import paragraph
 from app.look.theme import Theme
 from app.panels.snags.chance_list import ChanceList
 from app.panels.snags.chance_words import MODEL, Chances, whole_words
@@ -18,8 +19,7 @@ class ChanceLine(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._words = QLabel(self)
-        self._words.setWordWrap(True)
+        self._words = paragraph(self)
         self._words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._bar = QProgressBar(self)
         self._bar.setRange(0, 100)
@@ -69,8 +69,7 @@ class ChancePage(QWidget):
         self._chances = Chances()
         self.list = ChanceList(theme, self)
         self.list.chosen.connect(self.chosen)
-        self._none = QLabel(say("No clearance came under its margin in any trial."), self)
-        self._none.setWordWrap(True)
+        self._none = paragraph(self, say("No clearance came under its margin in any trial."))
         about = QLabel(say("A model with your own figures"), self)
         about.setObjectName("dim")
         about.setToolTip(MODEL)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
 from app.look.choice import Choice
 from app.look.flow import Flow
+from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
 from app.look.wrapping import WrappingButton
 from app.panels.describe import field, nut_rows
@@ -48,8 +49,7 @@ class StringPanel(QWidget):
         self.table = StringTable(page)
         self.propose = WrappingButton(say("Propose which post serves which string"), page)
         self.propose.clicked.connect(self.wanted)
-        self.gain = QLabel(page)
-        self.gain.setWordWrap(True)
+        self.gain = paragraph(page)
         self.take, self.leave = QPushButton(say("Take it"), page), QPushButton(say("Leave it"), page)
         self.take.clicked.connect(self.taken)
         self.leave.clicked.connect(self.left)
@@ -65,14 +65,11 @@ class StringPanel(QWidget):
         for form in (self.count, self.nut, self.strings):
             form.edited.connect(self.edited)
             form.refused.connect(self.refused)
-        self.hands = QLabel(say("The thick strings run on the treble side, as for a left-handed player: sides are named by the "
-                                "drawing, bass on the left and treble on the right of the face."), page)
-        self.hands.setWordWrap(True)
+        self.hands = paragraph(page, say("The thick strings run on the treble side, as for a left-handed player: sides are named by the "
+                                         "drawing, bass on the left and treble on the right of the face."))
         self.hands.setVisible(False)
-        self.note = QLabel(say("Newtons on the nut: what a string presses down with where it bends; 10 N is the "
-                               "weight of 1 kg. Friction is left out."), page)
-        self.note.setObjectName("dim")
-        self.note.setWordWrap(True)
+        self.note = paragraph(page, say("Newtons on the nut: what a string presses down with where it bends; 10 N is the "
+                                        "weight of 1 kg. Friction is left out."), "dim")
         for part in (title, self.hands, self.count, self.propose, self.gain):
             column.addWidget(part)
         column.addLayout(answers)

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from app import __version__
+from app.look.paragraph import paragraph
 from app.look.program_icon import program_icon
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
@@ -106,8 +107,7 @@ class AboutDialog(ReadInOrder, QDialog):
         return table
 
     def _words(self, text: str) -> QLabel:
-        label = QLabel(text, self)
-        label.setWordWrap(True)
+        label = paragraph(self, text)
         label.setTextFormat(Qt.TextFormat.PlainText)
         label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         return label

@@ -10,9 +10,10 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
 
 from app.look.alt_letters import Lead
+from app.look.paragraph import paragraph
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
@@ -60,9 +61,7 @@ class GhostDialog(ReadInOrder, QDialog):
         self.field.show_value(value)
         self.field.sent.connect(self._sent)
         self.field.refused.connect(self._refused)
-        self.says = QLabel(self)
-        self.says.setObjectName("dim")
-        self.says.setWordWrap(True)
+        self.says = paragraph(self, name="dim")
         keep(self.says, minimum_height=52)
         form = QFormLayout()
         form.addRow(Lead(label, self.field), self.field)

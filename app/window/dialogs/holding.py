@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from app.look.alt_letters import give_letters
 from app.look.choice import Choice
+from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.panels.snags.chance_words import MODEL
@@ -87,8 +88,7 @@ class HoldDialog(ReadInOrder, QDialog):
         for part in (QLabel(say("I want that it"), self), self.aim, QLabel(say("at least"), self), self.wanted):
             top.addWidget(part)
         top.addStretch(1)
-        self.answer = QLabel(self)
-        self.answer.setWordWrap(True)
+        self.answer = paragraph(self)
         self.table = QTableWidget(0, 4, self)
         self.table.setHorizontalHeaderLabels([say("What"), say("As now"), say("Needed"), say("Where")])
         self.table.verticalHeader().hide()
@@ -99,8 +99,7 @@ class HoldDialog(ReadInOrder, QDialog):
         self.table.setAccessibleName(say("What must be held"))
         heading = QLabel(say("Move instead"), self)
         heading.setObjectName("heading")
-        self.says = QLabel(self)
-        self.says.setWordWrap(True)
+        self.says = paragraph(self)
         self.look = QPushButton(say("Look for better places"), self)
         self.move_them = QPushButton(say("Move as shown"), self)
         self.leave = QPushButton(say("Leave as it is"), self)
@@ -126,10 +125,9 @@ class HoldDialog(ReadInOrder, QDialog):
         running = QHBoxLayout()
         running.addWidget(self.bar, 1)
         running.addWidget(self.halt)
-        about = QLabel(MODEL + " " + say("Tuners marked “Leave it where it is” stay, and those of which a hole is timed in the job book "
-                                          "on the real piece."), self)
-        about.setObjectName("dim")
-        about.setWordWrap(True)
+        about = paragraph(self, MODEL + " " + say(
+            "Tuners marked “Leave it where it is” stay, and those of which a hole is timed in the job book "
+            "on the real piece."), "dim")
         column = QVBoxLayout(self)
         column.setSpacing(10)
         column.addLayout(top)

@@ -14,7 +14,6 @@ from PySide6.QtWidgets import (
     QDialogButtonBox,
     QFormLayout,
     QHBoxLayout,
-    QLabel,
     QPushButton,
     QVBoxLayout,
     QWidget,
@@ -25,6 +24,7 @@ from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import Column
 from app.look.face_picture import FacePicture
+from app.look.paragraph import paragraph
 from app.look.plain import plain
 from app.look.sizes import keep, open_at
 from app.look.theme import Theme
@@ -178,13 +178,10 @@ class NumbersDialog(ReadInOrder, QDialog):
         form.addRow(Lead(say("Pitch of the head, slant of the nut"), fields["angle"]), _beside(fields["angle"], fields["slant"]))
         for key in ("length", "width", "thickness"):
             form.addRow(Lead(labels[key], fields[key]), fields[key])
-        self._says = QLabel(self)
-        self._says.setWordWrap(True)
+        self._says = paragraph(self)
         keep(self._says, minimum_height=64)
         self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self._left = QLabel(self)
-        self._left.setObjectName("dim")
-        self._left.setWordWrap(True)
+        self._left = paragraph(self, name="dim")
         self._cure = QPushButton(say("Take what would do"), self)
         self._cure.setAutoDefault(False)
         self._cure.clicked.connect(self._take_cure)
@@ -194,10 +191,8 @@ class NumbersDialog(ReadInOrder, QDialog):
         self.begin_button.setText(say("Begin"))
         self._buttons.accepted.connect(self._accept)
         self._buttons.rejected.connect(self.reject)
-        hint = QLabel(say("The outline and the hardware are a beginning: measure your own tuners, and change what you "
-                          "like."), self)
-        hint.setObjectName("dim")
-        hint.setWordWrap(True)
+        hint = paragraph(self, say("The outline and the hardware are a beginning: measure your own tuners, and change what you "
+                                   "like."), "dim")
         inside = QVBoxLayout()
         inside.addLayout(form)
         inside.addSpacing(8)

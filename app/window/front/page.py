@@ -9,7 +9,6 @@ from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
-    QLabel,
     QPushButton,
     QScrollArea,
     QVBoxLayout,
@@ -17,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.look.icons import button_icon
+from app.look.paragraph import paragraph
 from app.look.plain import plain, short
 from app.look.scroll import steady
 from app.look.sizes import keep, px, sizes
@@ -68,8 +68,8 @@ class FrontPage(QWidget):
         column = QVBoxLayout(inside)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(8)
-        column.addWidget(_label(self, say("A new headstock"), "fronttitle"))
-        said = _label(self, say("Every beginning can be changed in all its parts, and nothing is saved until you say "
+        column.addWidget(paragraph(self, say("A new headstock"), "fronttitle"))
+        said = paragraph(self, say("Every beginning can be changed in all its parts, and nothing is saved until you say "
                                 "so."), "dim")
         keep(said, fixed_panel=WAY)
         column.addWidget(said)
@@ -94,11 +94,11 @@ class FrontPage(QWidget):
             way.clicked.connect(self._way)
             self.ways[key] = way
             column.addWidget(way)
-            told = _label(self, about, "dim")
+            told = paragraph(self, about, "dim")
             told.setContentsMargins(2, 0, 0, 6)
             column.addWidget(told)
         column.addSpacing(8)
-        self._recent_title = _label(self, say("Opened lately"), "heading")
+        self._recent_title = paragraph(self, say("Opened lately"), "heading")
         column.addWidget(self._recent_title)
         self._recent = QVBoxLayout()
         self._recent.setSpacing(2)
@@ -109,14 +109,14 @@ class FrontPage(QWidget):
         self.back.setProperty("way", "back")
         self.back.clicked.connect(self._way)
         column.addWidget(self.back, 0, Qt.AlignmentFlag.AlignLeft)
-        column.addWidget(_label(self, say("A drawing, a picture or a layout may also be dropped here."), "dim"))
+        column.addWidget(paragraph(self, say("A drawing, a picture or a layout may also be dropped here."), "dim"))
         return area
 
     def _samples(self) -> QVBoxLayout:
         column = QVBoxLayout()
         column.setSpacing(8)
-        column.addWidget(_label(self, say("From an invented sample"), "fronttitle"))
-        column.addWidget(_label(self, say("Each is drawn from its own layout. A copy opens; the sample stays."),
+        column.addWidget(paragraph(self, say("From an invented sample"), "fronttitle"))
+        column.addWidget(paragraph(self, say("Each is drawn from its own layout. A copy opens; the sample stays."),
                                 "dim"))
         column.addSpacing(6)
         self._area = QScrollArea(self)
@@ -222,10 +222,3 @@ def _name_recent(button: QPushButton, file: Path, there: bool) -> None:
     words = name if there else say("{name} – not there now", name=name)
     button.setText(button.fontMetrics().elidedText(words, Qt.TextElideMode.ElideMiddle, px(WAY - 16)).replace("&", "&&"))
     button.setEnabled(there)
-
-
-def _label(parent: QWidget, text: str, name: str) -> QLabel:
-    label = QLabel(text, parent)
-    label.setObjectName(name)
-    label.setWordWrap(True)
-    return label

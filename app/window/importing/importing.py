@@ -29,6 +29,7 @@ from app.formats.layer_names import depth_on
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import lay_beside
+from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
@@ -140,9 +141,7 @@ class ImportDialog(ReadInOrder, QDialog):
 
     # ---- building -------------------------------------------------------
     def _words(self, name: str) -> QLabel:
-        label = QLabel(self)
-        label.setObjectName(name)
-        label.setWordWrap(True)
+        label = paragraph(self, name=name)
         label.setTextFormat(Qt.TextFormat.PlainText)
         return label
 

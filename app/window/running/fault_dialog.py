@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QPlainTextEdit,
 
 from app.formats.errors import FormatError
 from app.formats.saving import save_bytes
+from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.window import ask
@@ -74,8 +75,7 @@ class FaultDialog(ReadInOrder, QDialog):
             self._report.setPlainText(self.report)
 
     def _words(self, text: str) -> QLabel:
-        label = QLabel(text, self)
-        label.setWordWrap(True)
+        label = paragraph(self, text)
         label.setTextFormat(Qt.TextFormat.PlainText)
         return label
 

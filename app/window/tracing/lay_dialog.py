@@ -22,6 +22,7 @@ from app.formats.picture_in import PictureRead, grey_of
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import lay_beside
+from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
@@ -95,7 +96,7 @@ class LayDialog(ReadInOrder, QDialog):
         for word, size in _sheets():
             self.sheets.addItem(word, size)
         self.sheets.activated.connect(self._sheet)
-        self._caught = self._words("", "dim")
+        self._caught = paragraph(self, name="dim")
         self._says = QLabel(self)
         self._build()
         self._show()
@@ -104,7 +105,7 @@ class LayDialog(ReadInOrder, QDialog):
     def _build(self) -> None:
         right = QVBoxLayout()
         right.setSpacing(8)
-        right.addWidget(self._words(say("1. Its size"), "heading"))
+        right.addWidget(paragraph(self, say("1. Its size"), "heading"))
         group = QButtonGroup(self)
         for choice in (self.two, self.four):
             group.addButton(choice)
@@ -124,19 +125,19 @@ class LayDialog(ReadInOrder, QDialog):
             self._form.addRow(Lead(labels[key], field), field)
         self._form.insertRow(1, Lead(say("Sheet"), self.sheets), self.sheets)
         right.addLayout(self._form)
-        self._how = self._words("", "dim")
+        self._how = paragraph(self, name="dim")
         right.addWidget(self._how)
         right.addWidget(self._caught)
         right.addSpacing(6)
-        right.addWidget(self._words(say("2. Its place"), "heading"))
-        right.addWidget(self._words(say("Drag the two marks to the ends of the nut: it comes to lie on the nut line, "
+        right.addWidget(paragraph(self, say("2. Its place"), "heading"))
+        right.addWidget(paragraph(self, say("Drag the two marks to the ends of the nut: it comes to lie on the nut line, "
                                         "its middle on the centreline."), "dim"))
         self.back.clicked.connect(self._show)
         right.addWidget(self.back)
         right.addSpacing(6)
         self._says.setWordWrap(True)
         right.addWidget(self._says)
-        right.addWidget(self._words(say("A lens bends straight lines most near the rim, so keep the head in the "
+        right.addWidget(paragraph(self, say("A lens bends straight lines most near the rim, so keep the head in the "
                                         "middle and the camera far away. Sheet or ruler must lie as high as the face: "
                                         "16 mm lower, seen from 800 mm, makes the head 2 % too large. A camera that "
                                         "is 5 degrees off the square costs 0.4 % with two points, nothing with four "
@@ -150,12 +151,6 @@ class LayDialog(ReadInOrder, QDialog):
         buttons.rejected.connect(self.reject)
         lay_beside(self, self.board, right, say("Size and place of the picture"), buttons)
         open_at(self, 1020, 700)
-
-    def _words(self, text: str, name: str) -> QLabel:
-        label = QLabel(text, self)
-        label.setObjectName(name)
-        label.setWordWrap(True)
-        return label
 
     # ---- state ----------------------------------------------------------
     def _show(self) -> None:

@@ -23,6 +23,7 @@ from app.formats.errors import FormatError
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import lay_beside
+from app.look.paragraph import paragraph
 from app.look.sizes import keep, open_at
 from app.look.slider import Slider
 from app.look.walk import ReadInOrder
@@ -111,10 +112,8 @@ class TraceDialog(ReadInOrder, QDialog):
         form.setHorizontalSpacing(14)
         form.addRow(Lead(say("May stray by"), self.tolerance), self.tolerance)
         form.addRow(Lead(say("Level of grey"), self.level), grey)
-        how = QLabel(say("Press inside the head. The largest closed edge round that place is followed; corners stay "
-                         "corners."), self)
-        how.setObjectName("dim")
-        how.setWordWrap(True)
+        how = paragraph(self, say("Press inside the head. The largest closed edge round that place is followed; corners stay "
+                                  "corners."), "dim")
         self._says.setWordWrap(True)
         keep(self._says, minimum_height=76)
         self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
@@ -124,10 +123,8 @@ class TraceDialog(ReadInOrder, QDialog):
         self._bar.setAccessibleName(say("How far the proposal is"))
         running.addWidget(self._bar, 1)
         running.addWidget(self.stop)
-        note = QLabel(say("The outline of the layout is replaced. Tuners along an edge go with it, all else stays where it "
-                          "is. The picture's own errors come on top: check the first print with the 100 mm bar."), self)
-        note.setObjectName("dim")
-        note.setWordWrap(True)
+        note = paragraph(self, say("The outline of the layout is replaced. Tuners along an edge go with it, all else stays where it "
+                                   "is. The picture's own errors come on top: check the first print with the 100 mm bar."), "dim")
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
         self.take_button = buttons.button(QDialogButtonBox.StandardButton.Ok)
         self.take_button.setText(say("Take this outline"))

@@ -1,0 +1,13 @@
+"""Words of which a widget says more than fit into one line."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QLabel, QWidget
+
+
+def paragraph(parent: QWidget, text: str = "", name: str = "") -> QLabel:
+    """A label that wraps; `name` is that of its kind in the style sheet (`dim`, `title`, `heading`)."""
+    label = QLabel(text, parent)
+    label.setObjectName(name)
+    label.setWordWrap(True)
+    return label
