@@ -112,6 +112,12 @@ def test_rates_set_by_hand_stay_until_they_are_timed_and_taking_over_twice_chang
     assert found.rates(made) == made
 
 
+def test_nothing_spent_corrects_how_long_glue_dries():
+    own = replace(Rates(), glue_dry=300.0, factor=2.0)
+    assert corrected(Book()).rates(own).glue_dry == 300.0
+    assert "glue_dry" not in factors_of(own, Changes())
+
+
 def test_the_plan_at_the_makers_own_rates(work):
     own = replace(Rates(), hole=2.0, table_change=9.0, factor=1.5)
     changes = work.counts.changes

@@ -138,6 +138,7 @@ def _joined(v=None, surface="face", **parts):
 _FEATHERS = (
     Case("feather-screw", _joined(27.0), 2.0, TIGHT, _joined(26.0), between=("a",)),
     Case("feather-screw", _joined(-10.5, "back"), -0.5, TIGHT, _joined(-14.0, "back"), between=("a",)),
+    Case("feather-screw", _joined(-10.5, "back"), -0.5, TIGHT, _joined(-8.0, "back", blank=_blank(scarf=87.5, back_veneer=1.0)), between=("a",)),
     Case("feather-screw", _joined(27.0), 2.0, TIGHT, _joined(27.0, blank=_blank(scarf=90.0, face_veneer=1.0)), between=("a",)),
     # Turned by a slope of 1 in 2 the line passes (16, 82): (16, 82 + h) is h x 2 / sqrt(5) away from it.
     Case("feather-edge", _joined(nut=_ASKEW, holes=(SingleHole(id="h", at=(16.0, 82.0 + 2.49 * math.sqrt(5)), diameter=4.0, depth=6.0),)), None, NOTE,

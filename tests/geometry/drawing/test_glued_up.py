@@ -15,6 +15,7 @@ from geometry.drawing.sections import section_along_bore
 from geometry.drawing.solid import solid
 from geometry.drawing.step_views import step_views
 from geometry.drawing.template import template_drawing
+from geometry.drawing.turning import BACK, FACE, View, turned
 from geometry.drawing.wrap import wrap_drawing
 from geometry.layout import Headstock, Nut
 from geometry.sequence import operations
@@ -126,6 +127,14 @@ def test_before_its_step_a_veneer_is_not_on_the_piece():
     assert len(lines(first.plan)) == 2 and len(lines(second.plan)) == 4
 
 
+def test_until_the_face_has_its_veneer_the_wood_begins_below_it():
+    layout = glued(face_veneer=1.5, back_veneer=0.6, scarf=100.0)
+    ops = operations(layout)
+    views = step_views(layout, [next(op for op in ops if op.id == "glue scarf")], 0, ops)
+    wood = next(mark for mark in views.section if mark.style == "waste")
+    assert wood.outer.box[1::2] == pytest.approx((-15.4, -1.5))
+
+
 def test_the_joint_is_looked_at_along_the_centreline():
     layout = glued(scarf=100.0)
     ops = operations(layout)
@@ -134,9 +143,12 @@ def test_the_joint_is_looked_at_along_the_centreline():
     assert len(layers(views.section)) == 1
 
 
-def test_the_body_has_seams_on_its_wall():
+def test_the_body_has_seams_on_its_wall_and_shows_them_from_every_side():
     layout = glued(face_veneer=1.5, scarf=100.0)
     body = solid(layout)
+    for view in (FACE, BACK, View(0.5, -0.4)):
+        painted = [patch for patch in turned(body, view) if patch.owner == "blank" and patch.line and patch.style != "fold"]
+        assert [len(patch.points) for patch in painted] == [len(seam) for seam in body.seams]
     around, *slanted = body.seams
     assert np.all(around[:, 2] == 1.5) and len(around) == len(body.outline.points) + 1
     assert len(slanted) >= 3
