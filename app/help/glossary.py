@@ -18,6 +18,8 @@ class Word(Struct, frozen=True):
 WORDS = (
     Word(say("Back paper"), say("Printed as the back is seen and glued there: it marks what is drilled from the back. Full circles "
                            "are drilled from its side, dashed ones come through from the face.")),
+    Word(say("Base line"), say("Of a slanted nut: the line through its middle that is square to the centreline. Papers show it dashed, square "
+                               "it on the wood: everything along the head is measured from it.")),
     Word(say("Bass edge, treble edge"), say("The two long sides of the blank. Bass is left when the face looks at you and "
                                        "the tip is up, whichever hand the guitar is for.")),
     Word(say("Blank"), say("The wood before it is shaped, with square edges. A vice holds it and a rule finds places on it "

@@ -1312,6 +1312,10 @@
         <translation>Grundlänge für Klötze</translation>
     </message>
     <message>
+        <source>Base line</source>
+        <translation>Grundlinie</translation>
+    </message>
+    <message>
         <source>Base rests inside by</source>
         <translation>Fußplatte steht auf um</translation>
     </message>
@@ -5074,6 +5078,10 @@
     <message>
         <source>Of a loose tuner measure from its plate: the thickness of the head then takes from what stands out. Of one that is fitted measure from the face.</source>
         <translation>Bei einer losen Mechanik ab ihrer Platte messen: Die Dicke des Kopfes geht dann von dem ab, was heraussteht. Bei einer eingebauten ab der Vorderseite messen.</translation>
+    </message>
+    <message>
+        <source>Of a slanted nut: the line through its middle that is square to the centreline. Papers show it dashed, square it on the wood: everything along the head is measured from it.</source>
+        <translation>Bei schrägem Sattel: die Linie durch seine Mitte im rechten Winkel zur Mittellinie. Die Bögen zeigen sie gestrichelt, winkeln Sie sie auf dem Holz an: Alles längs der Kopfplatte wird von ihr gemessen.</translation>
     </message>
     <message>
         <source>Of hardware that comes as left and right, tuners on the other edge than the first take its mirror image.</source>
