@@ -22,9 +22,9 @@ from PySide6.QtCore import QLockFile, QObject, QTimer, Signal
 from app.document.document import Document
 from app.document.leftovers import ENDING, lock_of
 from app.formats import headstock
+from app.formats.disk_words import why_no_folder
 from app.formats.errors import FormatError, Unconfirmed
 from app.formats.saving import save_bytes
-from app.formats.saving_words import why
 from app.threads.background import Background
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -218,8 +218,8 @@ def _trouble(error: Exception, folder: Path) -> str:
     if not isinstance(cause, OSError | ValueError):
         return str(error)
     if isinstance(error, Unconfirmed):
-        return say("The disk does not confirm that it keeps what is written in {folder}: {why}.", folder=folder, why=why(cause))
-    return say("Nothing can be written in {folder}: {why}.", folder=folder, why=why(cause))
+        return say("The disk does not confirm that it keeps what is written in {folder}: {why}.", folder=folder, why=why_no_folder(cause))
+    return say("Nothing can be written in {folder}: {why}.", folder=folder, why=why_no_folder(cause))
 
 
 def _raised(error: Exception) -> None:

@@ -17,10 +17,10 @@ from msgspec import Struct
 from PySide6.QtCore import QLockFile
 
 from app.formats import headstock
+from app.formats.disk_words import why_unread
 from app.formats.errors import FormatError
 from app.formats.reading import Known, is_file, known, read_bytes
 from app.formats.saving import fingerprint, fingerprint_of, sweep
-from app.formats.saving_words import why
 from geometry.layout import Headstock
 from geometry.saying import say
 
@@ -123,7 +123,7 @@ def found_in(folder: Path) -> Found:
     except (FileNotFoundError, NotADirectoryError):
         return found  # no program has left anything: who cannot make the folder hears of it from the journal
     except OSError as error:
-        found.unreadable.append(Unreadable(folder, say("The folder cannot be opened: {why}.", why=why(error))))
+        found.unreadable.append(Unreadable(folder, say("The folder cannot be opened: {why}.", why=why_unread(error))))
         return found
     for file in sorted(files, key=_written, reverse=True):
         lock = lock_of(file)
@@ -158,7 +158,7 @@ def _read(file: Path) -> Leftover | Unreadable:
     except FormatError as error:
         return Unreadable(file, str(error), _opened_from(data), when)
     except OSError as error:
-        return Unreadable(file, say("It cannot be opened: {why}.", why=why(error)), "", when)
+        return Unreadable(file, say("It cannot be opened: {why}.", why=why_unread(error)), "", when)
     except (ValueError, RecursionError):  # no JSON, or text that is none
         return Unreadable(file, say("It breaks off or is damaged, as after a fault of the disk."), _opened_from(data), when)
     path, seen = record.get("path"), record.get("seen")

@@ -13,6 +13,7 @@ from pathlib import Path
 import msgspec
 from msgspec import Struct
 
+from app.formats.disk_words import why_unread
 from app.formats.errors import FormatError
 from app.formats.reading import Known, known, read_bytes
 from app.formats.saving import save_bytes
@@ -54,7 +55,7 @@ def read_marked(path: Path) -> tuple[Headstock, bytes]:
         data = read_bytes(path, LARGEST_BYTES)
     except (OSError, ValueError) as error:
         raise FormatError(say("{path} cannot be read: {why}.",
-                              path=path.name, why=getattr(error, 'strerror', None) or error)) from error
+                              path=path.name, why=why_unread(error))) from error
     return decode(data, path.name), data
 
 

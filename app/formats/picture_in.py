@@ -11,6 +11,7 @@ import numpy as np
 from msgspec import Struct
 from PIL import Image, ImageChops, ImageOps, UnidentifiedImageError
 
+from app.formats.disk_words import why_unread
 from app.formats.errors import FormatError
 from geometry.layout.picture import MOST_BYTES, MOST_UNPACKED
 from geometry.saying import say
@@ -62,8 +63,7 @@ def read_picture(path: Path) -> PictureRead:
                               path=path.name)) from error
     except (OSError, ValueError, SyntaxError, EOFError) as error:
         if isinstance(error, OSError) and error.strerror:
-            raise FormatError(say("{path} cannot be read: {strerror}.",
-                                  path=path.name, strerror=error.strerror)) from error
+            raise FormatError(say("{path} cannot be read: {why}.", path=path.name, why=why_unread(error))) from error
         raise FormatError(say("{path} is damaged: save the picture again.", path=path.name)) from error
 
 

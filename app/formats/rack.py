@@ -13,6 +13,7 @@ from typing import Literal
 import msgspec
 import platformdirs
 
+from app.formats.disk_words import why, why_no_folder, why_unread
 from app.formats.errors import FormatError, StaysAsItIs
 from app.formats.reading import read_bytes
 from app.formats.saving import save_bytes
@@ -67,8 +68,7 @@ def kept_rack(path: Path | None = None) -> Rack | None:
     except (FileNotFoundError, NotADirectoryError):
         return None
     except OSError as error:
-        raise StaysAsItIs(say("Your rack in {path} cannot be read: {strerror}.",
-                              path=path, strerror=error.strerror or error)) from error
+        raise StaysAsItIs(say("Your rack in {path} cannot be read: {why}.", path=path, why=why_unread(error))) from error
     return decode_rack(data, str(path))
 
 
@@ -84,8 +84,8 @@ def save_rack(rack: Rack, path: Path | None = None) -> None:
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        raise FormatError(say("The folder {parent} for your rack cannot be made: {strerror}.",
-                              parent=path.parent, strerror=error.strerror or error)) from error
+        raise FormatError(say("The folder {parent} for your rack cannot be made: {why}.",
+                              parent=path.parent, why=why_no_folder(error))) from error
     save_bytes(path, data)
 
 
@@ -101,8 +101,7 @@ def set_aside(path: Path | None = None) -> Path:
     try:
         path.rename(aside)
     except OSError as error:
-        raise FormatError(say("{path} cannot be renamed: {strerror}. Move it yourself.",
-                              path=path, strerror=error.strerror or error)) from error
+        raise FormatError(say("{path} cannot be renamed: {why}. Move it yourself.", path=path, why=why(error))) from error
     return aside
 
 
@@ -118,8 +117,7 @@ def keep_before(path: Path | None = None) -> Path | None:
     except FileNotFoundError:
         return None
     except OSError as error:
-        raise FormatError(say("{path} cannot be read: {strerror}.",
-                              path=path, strerror=error.strerror or error)) from error
+        raise FormatError(say("{path} cannot be read: {why}.", path=path, why=why_unread(error))) from error
     if len(data) > LARGEST_BYTES:
         raise FormatError(_refusals(str(path)).large())
     save_bytes(before, data)

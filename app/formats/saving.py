@@ -26,9 +26,9 @@ from collections.abc import Callable
 from contextlib import suppress
 from pathlib import Path
 
+from app.formats.disk_words import CANNOT_FLUSH, why
 from app.formats.errors import FormatError, Unconfirmed
 from app.formats.reading import is_file
-from app.formats.saving_words import CANNOT_FLUSH, why
 from geometry.saying import say
 
 BEFORE = ".before"

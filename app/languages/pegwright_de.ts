@@ -7876,8 +7876,8 @@
         <translation>Der Kern zwischen den Räumbohrungen löst sich unter dem Fräser und wird weggeschleudert.</translation>
     </message>
     <message>
-        <source>The corrections of your printers in {path} cannot be read: {strerror}.</source>
-        <translation>Die Korrekturen Ihrer Drucker in {path} sind nicht lesbar: {strerror}.</translation>
+        <source>The corrections of your printers in {path} cannot be read: {why}.</source>
+        <translation>Die Korrekturen Ihrer Drucker in {path} sind nicht lesbar: {why}.</translation>
     </message>
     <message>
         <source>The cutter has to pass through its guide bush.</source>
@@ -8104,8 +8104,8 @@
         <translation>Die auslaufende Kante der Schäftung läuft {measured} mm weit durch: {name}.</translation>
     </message>
     <message>
-        <source>The file '{fspath}' cannot be read: {strerror}.</source>
-        <translation>Die Datei '{fspath}' ist nicht lesbar: {strerror}.</translation>
+        <source>The file '{fspath}' cannot be read: {why}.</source>
+        <translation>Die Datei '{fspath}' ist nicht lesbar: {why}.</translation>
     </message>
     <message>
         <source>The file ends before its end mark: something may be missing, so compare the outline with the drawing.</source>
@@ -8240,16 +8240,16 @@
         <translation>Der Ordner lässt sich nicht öffnen: {why}.</translation>
     </message>
     <message>
-        <source>The folder {out_dir} cannot be made: {strerror}.</source>
-        <translation>Der Ordner {out_dir} lässt sich nicht anlegen: {strerror}.</translation>
+        <source>The folder {out_dir} cannot be made: {why}.</source>
+        <translation>Der Ordner {out_dir} lässt sich nicht anlegen: {why}.</translation>
     </message>
     <message>
-        <source>The folder {parent} for your printers cannot be made: {strerror}.</source>
-        <translation>Der Ordner {parent} für Ihre Drucker lässt sich nicht anlegen: {strerror}.</translation>
+        <source>The folder {parent} for your printers cannot be made: {why}.</source>
+        <translation>Der Ordner {parent} für Ihre Drucker lässt sich nicht anlegen: {why}.</translation>
     </message>
     <message>
-        <source>The folder {parent} for your rack cannot be made: {strerror}.</source>
-        <translation>Der Ordner {parent} für Ihren Bestand lässt sich nicht anlegen: {strerror}.</translation>
+        <source>The folder {parent} for your rack cannot be made: {why}.</source>
+        <translation>Der Ordner {parent} für Ihren Bestand lässt sich nicht anlegen: {why}.</translation>
     </message>
     <message>
         <source>The follower has to rub on the template at every depth.</source>
@@ -11032,8 +11032,8 @@
         <translation>Ihr Bestand war nicht lesbar</translation>
     </message>
     <message>
-        <source>Your rack in {path} cannot be read: {strerror}.</source>
-        <translation>Ihr Bestand in {path} ist nicht lesbar: {strerror}.</translation>
+        <source>Your rack in {path} cannot be read: {why}.</source>
+        <translation>Ihr Bestand in {path} ist nicht lesbar: {why}.</translation>
     </message>
     <message>
         <source>Your rack was not kept</source>
@@ -11074,6 +11074,10 @@
     <message>
         <source>a fifth of full size</source>
         <translation>ein Fünftel der Größe</translation>
+    </message>
+    <message>
+        <source>a file of that name is there</source>
+        <translation>dort ist eine Datei dieses Namens</translation>
     </message>
     <message>
         <source>a flat along the edge</source>
@@ -12122,12 +12126,20 @@
         <translation>sie ist nicht lesbar.</translation>
     </message>
     <message>
+        <source>it is a folder</source>
+        <translation>ein Ordner, keine Datei</translation>
+    </message>
+    <message>
         <source>it is a folder, a device or a pipe and no file</source>
         <translation>es ist ein Ordner, ein Gerät oder eine Pipe und keine Datei</translation>
     </message>
     <message>
         <source>it is nested too deeply.</source>
         <translation>sie ist zu tief verschachtelt.</translation>
+    </message>
+    <message>
+        <source>it is not there</source>
+        <translation>nicht vorhanden</translation>
     </message>
     <message>
         <source>it stands {stick_out} out of the router and the template takes {template} of that</source>
@@ -14083,6 +14095,10 @@
         <translation>ja</translation>
     </message>
     <message>
+        <source>you have no right to read it</source>
+        <translation>Sie haben kein Leserecht</translation>
+    </message>
+    <message>
         <source>you have no right to write there</source>
         <translation>Sie haben dort kein Schreibrecht</translation>
     </message>
@@ -15567,16 +15583,12 @@
         <translation>{paths} Dateien ausgegeben in {folder}</translation>
     </message>
     <message>
-        <source>{path} cannot be read: {strerror}.</source>
-        <translation>{path} ist nicht lesbar: {strerror}.</translation>
-    </message>
-    <message>
         <source>{path} cannot be read: {why}.</source>
         <translation>{path} ist nicht lesbar: {why}.</translation>
     </message>
     <message>
-        <source>{path} cannot be renamed: {strerror}. Move it yourself.</source>
-        <translation>{path} lässt sich nicht umbenennen: {strerror}. Selbst verschieben.</translation>
+        <source>{path} cannot be renamed: {why}. Move it yourself.</source>
+        <translation>{path} lässt sich nicht umbenennen: {why}. Selbst verschieben.</translation>
     </message>
     <message>
         <source>{path} cannot be written: {why}. Choose another place; a file that was there before is untouched.</source>

@@ -12,6 +12,7 @@ import msgspec
 import platformdirs
 from msgspec import Meta
 
+from app.formats.disk_words import why_no_folder, why_unread
 from app.formats.errors import FormatError
 from app.formats.reading import read_bytes
 from app.formats.saving import save_bytes
@@ -75,8 +76,8 @@ def keep_correction(printer: str, paper: str, correction: Correction | None, pat
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        raise FormatError(say("The folder {parent} for your printers cannot be made: {strerror}.",
-                              parent=path.parent, strerror=error.strerror or error)) from error
+        raise FormatError(say("The folder {parent} for your printers cannot be made: {why}.",
+                              parent=path.parent, why=why_no_folder(error))) from error
     save_bytes(path, data)
 
 
@@ -121,6 +122,6 @@ def _load(path: Path | None) -> tuple[Entry, ...]:
     except FileNotFoundError:
         return ()
     except OSError as error:
-        raise FormatError(say("The corrections of your printers in {path} cannot be read: {strerror}.",
-                              path=path, strerror=error.strerror or error)) from error
+        raise FormatError(say("The corrections of your printers in {path} cannot be read: {why}.",
+                              path=path, why=why_unread(error))) from error
     return decode(data, str(path))

@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from app.formats.csv_out import write_csv
+from app.formats.disk_words import why_no_folder
 from app.formats.dxf_out import write_dxf
 from app.formats.errors import FormatError
 from app.formats.file_names import fitting
@@ -67,8 +68,7 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
     try:
         out_dir.mkdir(parents=True, exist_ok=True)
     except OSError as error:
-        raise FormatError(say("The folder {out_dir} cannot be made: {strerror}.",
-                              out_dir=out_dir, strerror=error.strerror or error)) from error
+        raise FormatError(say("The folder {out_dir} cannot be made: {why}.", out_dir=out_dir, why=why_no_folder(error))) from error
     files: list[Path] = []
     depths = depths_of(layout)
     for name, drawing in drawings.items():

@@ -6,6 +6,7 @@ import os
 from collections.abc import Callable
 from functools import partial
 
+from app.formats.disk_words import why_unread
 from app.formats.drawing_in.assemble import assemble
 from app.formats.drawing_in.dxf import read_dxf
 from app.formats.drawing_in.result import DrawingRead
@@ -65,5 +66,4 @@ def _bytes(path: str | os.PathLike[str]) -> bytes:
                                   size=size / 1e6, most_bytes=MOST_BYTES / 1e6))
         return read_bytes(path, MOST_BYTES)
     except OSError as error:
-        raise FormatError(say("The file '{fspath}' cannot be read: {strerror}.",
-                              fspath=os.fspath(path), strerror=error.strerror or error)) from error
+        raise FormatError(say("The file '{fspath}' cannot be read: {why}.", fspath=os.fspath(path), why=why_unread(error))) from error

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
+from app.formats.disk_words import why_unread
 from app.formats.errors import FormatError, StaysAsItIs
 from app.formats.rack import (
     LARGEST_BYTES,
@@ -185,7 +186,7 @@ class RackDesk(QObject):
             rack = decode_rack(data, path.name)
         except OSError as error:
             self._tell(say("This rack was not imported"),
-                       say("{path} cannot be read: {strerror}.", path=path.name, strerror=error.strerror or error))
+                       say("{path} cannot be read: {why}.", path=path.name, why=why_unread(error)))
         except FormatError as error:
             self._tell(say("This rack was not imported"), str(error))
         else:

@@ -36,7 +36,7 @@ def test_a_refusal_comes_back_as_the_same_sentence(tmp_path):
 
 
 def test_a_missing_file_is_named(tmp_path):
-    with pytest.raises(FormatError, match="nowhere.dxf' cannot be read: No such file"):
+    with pytest.raises(FormatError, match="nowhere.dxf' cannot be read: it is not there"):
         read_drawing_safely(tmp_path / "nowhere.dxf")
 
 
