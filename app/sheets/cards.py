@@ -16,6 +16,9 @@ from geometry.solids import Drilling, Hole
 from geometry.solids.drilling import to_drill
 from geometry.terms import term
 
+MOST = 24
+"""Most holes on a card: with what is to be heeded it is no higher than the lowest page."""
+
 
 class Card(Struct, frozen=True):
     """One card: what it is of and the drillings on it with their operations, in the order of the work."""
@@ -52,7 +55,7 @@ def card_of(cards: Sequence[Card], work: Work) -> dict[str, int]:
 
 
 def _groups(layout: Headstock) -> list[list[Hole]]:
-    """Holes that share a card: those of a tuner, equal single holes, all pins."""
+    """Holes that share a card: those of a tuner, equal single holes and pins as far as a card of a page has room for them."""
     groups: dict[tuple, list[Hole]] = {}
     for hole in to_drill(layout):
         d = hole.drillings[0]
@@ -63,7 +66,7 @@ def _groups(layout: Headstock) -> list[list[Hole]]:
         else:
             key = ("tuner", hole.of)
         groups.setdefault(key, []).append(hole)
-    return list(groups.values())
+    return [group[i:i + MOST] for group in groups.values() for i in range(0, len(group), MOST)]
 
 
 def _card(group: list[Hole], work: Work) -> Card:

@@ -7,8 +7,9 @@ import shapely
 from msgspec.structs import replace
 
 from app.formats.headstock import read
-from app.formats.mark_shapes import drawing_box
+from app.formats.mark_shapes import drawing_box, mark_box
 from app.sheets import pages
+from app.sheets.furniture import window_of
 from app.sheets.write import full_template, full_wrap
 from geometry.drawing import Disc, Label, Stroke, blank_box
 from geometry.drawing.heights import LEAST, READ
@@ -105,3 +106,15 @@ def test_holes_in_a_heap_are_named_only_where_the_words_can_be_read():
     holes = [shapely.Point(mark.centre).buffer(mark.radius) for mark in drawing if isinstance(mark, Disc) and mark.owner.startswith("hole ")]
     assert len(holes) == 64 and 10 < len(words) < 64
     assert not any(one.intersects(other) for i, one in enumerate(words) for other in (*words[i + 1:], *holes))
+
+
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+def test_many_equal_holes_share_as_many_cards_as_they_need(paper):
+    """A card is not parted, so that one with a row for each of 64 holes would run over the edge of the page."""
+    layout = replace(demo(), holes=tuple(SingleHole(id=f"hole {i}", at=(-20.0 + i % 8 * 5.5, 8.0 + i // 8 * 6.0), diameter=2.0) for i in range(64)))
+    found = [page for page in pages(layout, paper, ()) if page.title == "Cards"]
+    low = window_of(found[0].width, found[0].height)[1]
+    named = [mark.text for page in found for placed in page.content[1:] for mark in placed.drawing
+             if isinstance(mark, Label) and mark_box(mark, placed.matrix)[1] >= low]
+    assert sorted(text for text in named if text.startswith("hole ")) == sorted(one.id for one in layout.holes)
+    assert [text for text in named if text.endswith("holes of 2")] == ["24 holes of 2", "24 holes of 2", "16 holes of 2"]
