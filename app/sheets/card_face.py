@@ -182,12 +182,12 @@ class Maker:
             x, value = x + text_width(figure, FIGURE), value.removeprefix(figure)
             x, value = (x + 1.0, value[1:]) if value.startswith(" ") else (x, value)
         self.marks.append(Label(value, (x, base), READ, "note"))
-        self.y -= 5.5
+        self.y -= 5.2
 
     def _more(self, value: str) -> None:
         """A further line of a setting."""
         self.marks.append(Label(value, (PAD + self._values, self.y - READ), READ, "note"))
-        self.y -= 4.1
+        self.y -= 3.8
 
     @property
     def _values(self) -> float:

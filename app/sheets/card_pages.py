@@ -12,7 +12,7 @@ from geometry.cancellation import Ask, go_on
 from geometry.layout import Headstock
 from geometry.saying import say
 
-GAP = 4.0
+GAP = 3.0
 """Between cards, mm."""
 
 

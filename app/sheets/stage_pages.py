@@ -22,7 +22,7 @@ from geometry.terms import term
 
 WIDEST = 41.0
 """Widest a picture becomes, mm."""
-HIGHEST = 66.0
+HIGHEST = 60.0
 """Highest a picture becomes, mm: three rows fit on the smaller papers."""
 GAP = 5.0
 """Between pictures, mm."""
