@@ -1228,6 +1228,10 @@
         <translation>Wie das &amp;System</translation>
     </message>
     <message>
+        <source>As usual for</source>
+        <translation>Wie üblich für</translation>
+    </message>
+    <message>
         <source>Aside</source>
         <translation>Zur Seite</translation>
     </message>
@@ -6580,6 +6584,10 @@
         <translation>Rüsten und Wechsel</translation>
     </message>
     <message>
+        <source>Sets scale length, height, pitch and strings as they are usual for an instrument. Width and slant of the nut stay, and the first and the last string stand where they are.</source>
+        <translation>Setzt Mensur, Höhe, Kopfwinkel und Saiten, wie sie für ein Instrument üblich sind. Breite und Schräge des Sattels bleiben, die erste und die letzte Saite stehen, wo sie sind.</translation>
+    </message>
+    <message>
         <source>Setting up and changing over</source>
         <translation>Rüsten und Umrüsten</translation>
     </message>
@@ -11178,6 +11186,10 @@
     <message>
         <source>along {along}, {place}</source>
         <translation>längs {along}, {place}</translation>
+    </message>
+    <message>
+        <source>an instrument…</source>
+        <translation>ein Instrument …</translation>
     </message>
     <message>
         <source>angle</source>

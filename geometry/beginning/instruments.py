@@ -9,10 +9,12 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry.beginning.numbers import Mount, Numbers
+from geometry.edits.parts import settled
 from geometry.edits.string_count import graded
-from geometry.layout import String
+from geometry.layout import Headstock, String
 from geometry.layout.generic import FRICTION, LARGE, ROLLER, THROUGH_SIDE
 from geometry.saying import say
+from geometry.strings.hands import thick_on_treble
 from geometry.strings.sets import SETS
 
 
@@ -96,13 +98,34 @@ def strung(numbers: Numbers) -> tuple[String, ...]:
 
     Where the frets are fanned each has the scale length of its place, as evenly from one side to the other as the strings stand.
     """
-    kind = INSTRUMENTS[numbers.instrument]
-    strings = graded(numbers.strings, numbers.courses, *kind.gauges)
-    fits = next((one for one in SETS if one.instrument == numbers.instrument and one.paired == numbers.courses and len(one) == len(strings)), None)
-    if fits is not None:
-        strings = tuple(replace(string, diameter=d, core=core, note=note)
-                        for string, d, core, note in zip(strings, fits.diameters, fits.cores, fits.notes, strict=True))
+    strings = _gauged(numbers.instrument, graded(numbers.strings, numbers.courses, *INSTRUMENTS[numbers.instrument].gauges))
     if numbers.scale_treble == numbers.scale:
         return strings
     step = (numbers.scale_treble - numbers.scale) / (len(strings) - 1)
     return tuple(replace(string, scale_length=round(numbers.scale + i * step, 2)) for i, string in enumerate(strings))
+
+
+def _gauged(instrument: str, strings: tuple[String, ...]) -> tuple[String, ...]:
+    """Strings from the bass side on as the generic set of an instrument has them; they themselves where there is none for so many."""
+    paired = len({string.course for string in strings}) * 2 == len(strings)
+    fits = next((one for one in SETS if one.instrument == instrument and one.paired == paired and len(one) == len(strings)), None)
+    if fits is None:
+        return strings
+    return tuple(replace(string, diameter=d, core=core, note=note)
+                 for string, d, core, note in zip(strings, fits.diameters, fits.cores, fits.notes, strict=True))
+
+
+def as_usual(layout: Headstock, instrument: str, scale: float) -> Headstock:
+    """A layout that was drawn, traced or imported, with nut and strings as they are usual for an instrument of that scale length (mm).
+
+    Width and slant of the nut, the way from the first string to the last, courses and posts stay, and thick strings on the side where they are.
+    """
+    kind = INSTRUMENTS[instrument]
+    nut = replace(layout.nut, height=kind.height, pitch=kind.angle, pair=kind.pair, scale_length=scale)
+    turn = -1 if thick_on_treble(layout.strings) else 1
+    strings = layout.strings[::turn]
+    if len(strings) > 1:
+        new = graded(len(strings), False, *kind.gauges)
+        strings = _gauged(instrument, tuple(replace(old, diameter=one.diameter, core=None, note="", scale_length=None)
+                                            for old, one in zip(strings, new, strict=True)))
+    return settled(replace(layout, nut=nut, strings=strings[::turn]))

@@ -6,6 +6,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QPushButton
 
+from app.look.choice import Choice
 from app.look.descendants import below
 from app.tools.pointer import Pointer, Running
 from app.tools.wind import NOT_A_POST, wind
@@ -116,6 +117,18 @@ def test_a_set_by_gauge_takes_every_string(bench, room):
     box.setFocus()
     QTest.keyClick(box, Qt.Key.Key_Down)
     assert tuple(s.diameter for s in bench.layout.strings) == twelve.diameters
+
+
+def test_nut_and_strings_are_set_as_usual_for_an_instrument_in_one_step(bench, room):
+    before = bench.layout
+    row = next(one for one in room.panel.nut.findChildren(Choice) if one.findData("mandolin") >= 0)
+    at = row.findData("mandolin")
+    row.setCurrentIndex(at)
+    row.activated.emit(at)
+    bench.pump()
+    assert (bench.layout.nut.scale_length, bench.layout.nut.width) == (352.0, before.nut.width)
+    bench.window.commands.run("undo")
+    assert bench.layout == before
 
 
 def test_where_a_string_runs_is_chosen_in_its_row(bench, room):

@@ -16,6 +16,8 @@ from app.panels.describe import field, nut_rows
 from app.panels.forms.form import Form
 from app.panels.forms.rows import FieldRow
 from app.panels.strings.string_table import StringTable, string_rows
+from geometry.beginning.in_unit import usual_numbers
+from geometry.beginning.instruments import INSTRUMENTS, as_usual
 from geometry.edits.nut_end import end_along_nut, ends_off_nut
 from geometry.edits.retainers import add_retainer
 from geometry.edits.string_count import add_string, pair_string, remove_string, shares_course, strings_for_posts
@@ -90,7 +92,7 @@ class StringPanel(QWidget):
         self.table.show_strings(string_rows(layout), tuple(tuner.id for tuner in layout.tuners))
         self.hands.setVisible(thick_on_treble(layout.strings))
         self.count.show_rows(_one_more_rows(layout))
-        self.nut.show_rows([*nut_rows(layout), *_end_rows(layout), *_for_posts_rows(layout)])
+        self.nut.show_rows([_usual_row(layout, unit), *nut_rows(layout), *_end_rows(layout), *_for_posts_rows(layout)])
         self.strings.show_rows(_string_rows(layout))
         fitting = [one for one in SETS if len(one) == len(layout.strings)]
         self.sets.clear()
@@ -128,6 +130,13 @@ def _one_more_rows(layout: Headstock) -> list[FieldRow]:
     return [FieldRow(say("Add a string on the bass side"), "button", None, lambda _: add_string(layout, "bass")),
             FieldRow(say("Add a string on the treble side"), "button", None, lambda _: add_string(layout, "treble")),
             FieldRow(say("Add a string retainer"), "button", None, lambda _: add_retainer(layout))]
+
+
+def _usual_row(layout: Headstock, unit: LengthUnit) -> FieldRow:
+    return FieldRow(say("As usual for"), "choice", "", lambda key: as_usual(layout, key, usual_numbers(unit, key).scale),
+                    choices=(("", say("an instrument…")), *((key, kind.title) for key, kind in INSTRUMENTS.items())),
+                    help=say("Sets scale length, height, pitch and strings as they are usual for an instrument. Width and slant of the nut stay, and "
+                             "the first and the last string stand where they are."))
 
 
 def _end_rows(layout: Headstock) -> list[FieldRow]:

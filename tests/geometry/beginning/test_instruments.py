@@ -7,7 +7,7 @@ from msgspec.structs import replace
 
 from geometry.beginning import Numbers, Refused, begin, mended
 from geometry.beginning.in_unit import fitting, followed, usual_numbers
-from geometry.beginning.instruments import FOLLOWS, INSTRUMENTS, following, usual
+from geometry.beginning.instruments import FOLLOWS, INSTRUMENTS, as_usual, following, usual
 from geometry.beginning.needs import FACES, THROUGHS
 from geometry.checks import check
 from geometry.edits import mirror_layout
@@ -130,3 +130,17 @@ def test_a_peg_is_one_bore_and_its_button_turns_behind_the_post():
 @pytest.mark.parametrize("pattern", [p for p in PATTERNS if p.mount == "face"], ids=lambda p: p.id)
 def test_every_generic_face_pattern_can_be_begun_with(pattern):
     assert pattern.id in FACES and pattern.button.straight == ("peg" in pattern.id)
+
+
+@pytest.mark.parametrize("left", [False, True])
+def test_a_drawn_head_takes_what_is_usual_for_its_instrument(left):
+    """Eight strings in pairs on posts of a guitar's head become a mandolin's; its width, its posts and the side of its thick strings stay."""
+    drawn = begin(Numbers(bass=4, treble=4, courses=True, nut_width=31.0, left_handed=left))
+    made = as_usual(drawn, "mandolin", 352.0)
+    assert (made.nut.scale_length, made.nut.height, made.nut.pitch, made.nut.width) == (352.0, 5.0, 15.0, 31.0)
+    notes = [s.note for s in made.strings]
+    assert (notes[::-1] if left else notes) == ["G3", "G3", "D4", "D4", "A4", "A4", "E5", "E5"]
+    assert [(s.id, s.course) for s in made.strings] == [(s.id, s.course) for s in drawn.strings] and made.tuners == drawn.tuners
+    uke = as_usual(made, "tenor ukulele", 432.0)
+    assert {(s.note, s.core) for s in uke.strings} == {("", None)}, "no wire"
+    assert as_usual(replace(drawn, strings=(), tuners=()), "bass", 864.0).strings == ()
