@@ -121,7 +121,7 @@ def test_a_set_by_gauge_takes_every_string(bench, room):
 
 def test_nut_and_strings_are_set_as_usual_for_an_instrument_in_one_step(bench, room):
     before = bench.layout
-    row = next(one for one in room.panel.nut.findChildren(Choice) if one.findData("mandolin") >= 0)
+    row = next(one for one in below(room.panel.nut, Choice) if one.findData("mandolin") >= 0)
     at = row.findData("mandolin")
     row.setCurrentIndex(at)
     row.activated.emit(at)
