@@ -216,7 +216,7 @@ def _scarf_joint() -> Drawing:
     under, back = on_head(face, 0.0), on_head(face - thick / math.tan(_LEANS), thick)
     head = chain((under, on_head(face + 18, 0.0), on_head(face + 18, thick), back), closed=True)
     neck = chain(((-22, 0), (0, 0), under, (-22, under[1])), closed=True)
-    return (Area(neck, "wood"), Area(head, "blank"), Stroke(straight(under, back), "glue line"), _label(say("neck"), -14, 3),
+    return (Area(neck, "wood"), Area(head, "blank"), Stroke(straight(under, back), "glue line"), _label(say("neck"), -12, -6),
             _label(say("on the face"), under[0] - 2, under[1] + 7, "left"), _label(say("on the back"), back[0], back[1] - 6), _label(say("head"), 52, -27))
 
 
