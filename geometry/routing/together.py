@@ -30,7 +30,7 @@ def plan_routing(layout: Headstock, ask: Ask = go_on) -> RoutingPlan:
 
     Plans that the maker has chosen stay; the others run on the template that he has chosen where they can.
 
-    A slot or an outline that crosses itself has no plan and says so (`broken`); the others are planned without it.
+    A slot or an outline that crosses itself has no plan and says so; the others are planned without it.
     `ask` is asked between bits.
     """
     own = _all(layout, None, ask)

@@ -22,8 +22,7 @@ from app.window import ask
 from app.window.history_buttons import FOUND
 from app.window.rooms.book_file import write_book_file
 from app.window.rooms.order_room import plan_steps
-from app.window.rooms.planned_for import asked_for
-from app.window.rooms.planning import PlanningRoom, PlanWords
+from app.window.rooms.planning import PlanningRoom, PlanWords, asked_for
 from app.window.rooms.reading_desk import ReadingDesk
 from geometry.book import (
     Line,

@@ -15,8 +15,7 @@ from app.panels.order.rate_rows import loud_words, tally
 from app.panels.order.step_words import step_words
 from app.sheets.work import Work, plan_work
 from app.window.rooms.order_centre import OrderCentre
-from app.window.rooms.planned_for import asked_for
-from app.window.rooms.planning import PlanningRoom, PlanWords
+from app.window.rooms.planning import PlanningRoom, PlanWords, asked_for
 from geometry.book import open_again, task_of, tick_off
 from geometry.cancellation import Ask, go_on
 from geometry.checks.words import first

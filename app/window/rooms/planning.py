@@ -6,6 +6,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from msgspec import Struct
+from msgspec.structs import replace
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
@@ -14,10 +15,17 @@ from app.window.background.errand import Errand
 from app.window.input.spoken import announce
 from app.window.rooms.room import StageRoom
 from geometry.cancellation import Ask
+from geometry.layout import Book, Headstock
 from geometry.saying import say
+from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
     from app.window.frame import Frame
+
+
+def asked_for(layout: Headstock, unit: LengthUnit) -> tuple[Headstock, LengthUnit]:
+    """All that a plan of steps depends on: neither the maker's order nor what was written into the book."""
+    return replace(layout, order=(), notes=(), book=Book()), unit
 
 
 class PlanWords(Struct, frozen=True):

@@ -13,8 +13,7 @@ from app.look.theme import Theme
 from app.panels.pages import template_rows
 from app.panels.router.rout_panel import RoutPanel
 from app.panels.router.rout_sheet import RoutSheet, rout_sheets, template_notes
-from app.window.rooms.planned_for import asked_for
-from app.window.rooms.planning import PlanningRoom, PlanWords
+from app.window.rooms.planning import PlanningRoom, PlanWords, asked_for
 from app.window.rooms.rack_desk import RackDesk
 from app.window.rooms.router_strip import RouterStrip
 from app.window.rooms.router_template import write_template
