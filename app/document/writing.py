@@ -36,13 +36,22 @@ def written(layout: Headstock, path: Path, mine: Known | None = None, seen: str 
     """Write a layout under that name.
 
     ChangedElsewhere when that is the file `mine`, which had the fingerprint `seen` when this program had to do with it last,
-    and now has neither that nor one of what this program has `tried` to write there since. FormatError and Unconfirmed as for `headstock.write`. `go_on` may raise: nothing is then touched.
+    and now has neither that nor one of what this program has `tried` to write there since, be it while this is being written.
+    FormatError and Unconfirmed as for `headstock.write`. `go_on` may raise: nothing is then touched.
     """
     path = Path(path)
-    if mine is not None and known(path).same(mine) and changed(path, seen, tried):
-        raise ChangedElsewhere
+
+    def look() -> None:
+        if mine is not None and known(path).same(mine) and changed(path, seen, tried):
+            raise ChangedElsewhere
+
+    def look_again() -> None:
+        """Right before the file is replaced: on a slow drive another program has had minutes since."""
+        go_on()
+        look()
+    look()
     others = other_names(path)
-    kept = headstock.write(layout, path, go_on)
+    kept = headstock.write(layout, path, look_again)
     sweep(path.parent)
     return Written(layout, path, known(path), fingerprint(headstock.encode(layout)), kept, others)
 

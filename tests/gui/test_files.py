@@ -187,3 +187,19 @@ def test_the_file_that_is_open_is_opened_again_without_what_is_given_up(bench, o
     monkeypatch.setattr(ask, "save_first", lambda *_: "discard")
     assert bench.window.files.open(opened)
     assert bench.layout.name == "first" and not bench.window.document.unsaved
+
+
+def test_what_another_program_writes_while_a_slow_drive_takes_the_layout_is_not_replaced(bench, opened, monkeypatch):
+    rename(bench, "mine")
+    flush, asked = saving._flush, []
+
+    def slow(handle):
+        if not asked:
+            theirs = headstock.encode(replace(demo(), name="theirs"))
+            opened.write_bytes(theirs)
+        flush(handle)
+    monkeypatch.setattr(saving, "_flush", slow)
+    monkeypatch.setattr(ask, "changed_elsewhere", lambda *_: asked.append(True) or "cancel")
+    assert not bench.window.files.save() and asked == [True]
+    assert headstock.read(opened).name == "theirs" and bench.window.document.unsaved
+    assert sorted(os.listdir(opened.parent)) == [opened.name, "settings.ini"], "nothing half written is left"
