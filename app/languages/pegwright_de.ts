@@ -12432,10 +12432,6 @@
         <translation>keines, sie geht durch</translation>
     </message>
     <message>
-        <source>none: nothing in the way</source>
-        <translation>keine: nichts im Weg</translation>
-    </message>
-    <message>
         <source>none: the axis never meets that edge</source>
         <translation>keiner: die Achse trifft diese Kante nie</translation>
     </message>

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QByteArray, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QSplitter, QVBoxLayout, QWidget
 
 from app.look.calm import Calm
 from app.look.ground import Ground
@@ -68,12 +68,8 @@ class SideInside(QSplitter):
 
         below = Ground(self)
         below.setObjectName("page")
-        heads = QHBoxLayout()
         self._tally = paragraph(below, name="dim")
-        self._tally.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self.tabs = Tabs((say("Snags"), say("Chances"), say("Changes")), below)
-        heads.addWidget(self.tabs)
-        heads.addWidget(Calm(self._tally, below, wraps=True, lines=2), 1)
         self.snags = SnagList(theme, below)
         self.snags.set_unit(unit)
         self.snags.chosen.connect(self.chosen)
@@ -90,7 +86,8 @@ class SideInside(QSplitter):
         lower = QVBoxLayout(below)
         lower.setContentsMargins(22, 10, 10, 8)
         lower.setSpacing(8)
-        lower.addLayout(heads)
+        lower.addWidget(self.tabs)
+        lower.addWidget(Calm(self._tally, below, wraps=True, lines=1))
         self._chance_room = Calm(self.chance_line, below, wraps=True)
         lower.addWidget(self._chance_room)
         lower.addWidget(rule(below))
@@ -168,7 +165,7 @@ class SideInside(QSplitter):
             words.append(say("{n} tight", n=counts["tight"]))
         if counts["note"]:
             words.append(count(counts["note"], "{n} note", "{n} notes"))
-        self._tally.setText(" · ".join(words) or say("none: nothing in the way"))
+        self._tally.setText(" · ".join(words) or say("There is no snag."))
         self.snags.show_snags(result.snags)
 
     def _make_room(self, lacking: int) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from app.look.icons import SHAPES, button_icon
@@ -49,5 +49,5 @@ class SignButton(QPushButton):
         wide = self.sizeHint().width()
         if not self.has_sign:
             return wide, wide
-        letters = self.fontMetrics().horizontalAdvance(self._word)
+        letters = self.fontMetrics().size(Qt.TextFlag.TextShowMnemonic, self._word).width()  # as the toolkit measures them
         return (wide - letters, wide) if self.text() else (wide, wide + letters)

@@ -319,4 +319,5 @@ class ToolBar(QWidget):
 
 def _rooms(widget: QWidget) -> tuple[int, int]:
     """The least width of a part and the one that it likes best, pixels."""
-    return widget.minimumSizeHint().width(), widget.sizeHint().width()
+    least = max(widget.minimumSizeHint().width(), widget.minimumWidth())
+    return least, max(least, min(widget.sizeHint().width(), widget.maximumWidth()))

@@ -28,3 +28,21 @@ def test_what_is_shortened_in_a_box_has_all_the_room_of_the_style(bench, letters
     room = box.style().subControlRect(QStyle.ComplexControl.CC_ComboBox, option, QStyle.SubControl.SC_ComboBoxEditField, box)
     assert 0 <= room.width() - 2 - (box.width() - px(BESIDE)) <= px(8), "the label keeps a point free on either side"
     assert box.fontMetrics().horizontalAdvance(option.currentText) <= room.width() - 2
+
+
+def test_a_tool_that_is_taken_moves_the_drawing_at_no_width_at_which_all_stood_in_one_row(bench):
+    """Its fields are as wide as they are made, not as their letters could make do with: else one of them began a second row."""
+    tools = bench.window.tools
+    bench.window.set_stage("slots")
+    row = tools._row.heightForWidth(4000)
+    tried = 0
+    for width in range(tools.width(), tools._wanted()((False, False)), -7):
+        heights = set()
+        for tool in ("hold", "slot"):
+            bench.window.set_tool(tool)
+            tools.resize(width, row)
+            tools._fit_words()
+            heights.add(tools._row.heightForWidth(width))
+        assert len(heights) == 1, width
+        tried += heights == {row}
+    assert tried > 10
