@@ -1,4 +1,7 @@
-"""How each style of the display list looks in ink: black on white, told apart by weight and dashes alone."""
+"""How each style of the display list looks in ink: lines and words black on white, told apart by weight and dashes alone.
+
+Lines are never grey: a printer breaks thin grey into dots.
+"""
 
 from __future__ import annotations
 
@@ -8,11 +11,10 @@ from msgspec import Struct
 
 
 class Ink(Struct, frozen=True):
-    """Line width (mm, 0 for no line), dashes (mm on, off, ...), darkness of line and fill (0 white, 1 black)."""
+    """Line width (mm, 0 for no line), dashes (mm on, off, ...), darkness of the fill (0 white, 1 black)."""
 
     width: float
     dash: tuple[float, ...] = ()
-    black: float = 1.0
     fill: float | None = None
 
 
@@ -21,7 +23,7 @@ HAIRLINE = 0.1
 
 INKS: dict[str, Ink] = {
     "blank": Ink(0.18),
-    "waste": Ink(0.13, (0.6, 0.9), 0.7, fill=0.03),
+    "waste": Ink(HAIRLINE, (0.6, 0.9), fill=0.03),
     "wood": Ink(0.18, fill=0.10),
     "outline": Ink(0.35),
     "slot": Ink(0.25, fill=0.0),
@@ -37,18 +39,18 @@ INKS: dict[str, Ink] = {
     "locating pin hole": Ink(0.3),
     "side bore": Ink(0.18, (2.2, 0.9)),
     "axis": Ink(HAIRLINE, (5.0, 1.0, 1.0, 1.0)),
-    "seat": Ink(0.15, (1.0, 1.0), 0.6),
-    "button": Ink(HAIRLINE, (1.0, 1.0), 0.5),
-    "post": Ink(0.13, (), 0.6),
-    "waste hole": Ink(0.13, (), 0.6),
+    "seat": Ink(0.13, (1.0, 1.0)),
+    "button": Ink(HAIRLINE, (1.0, 1.0)),
+    "post": Ink(HAIRLINE),
+    "waste hole": Ink(HAIRLINE),
     "centreline": Ink(0.13, (9.0, 1.4, 1.4, 1.4)),
     "nut line": Ink(0.5),
     "fold": Ink(0.18, (4.0, 2.0)),
-    "string": Ink(HAIRLINE, (), 0.6),
+    "string": Ink(HAIRLINE),
     "glue line": Ink(0.2, (4.0, 1.0, 0.5, 1.0, 0.5, 1.0)),
     "glued on": Ink(0.13, fill=0.25),
     "cross": Ink(HAIRLINE),
-    "dimension": Ink(HAIRLINE, (), 0.85),
+    "dimension": Ink(HAIRLINE),
     "note": Ink(0.15),
     "check bar": Ink(0.2),
     "tile": Ink(0.15),

@@ -111,11 +111,11 @@ class _Sheet:
                 self._curves((outer, *openings), look, filled=True)
             case Disc(centre=centre, radius=radius, hidden=hidden):
                 dashes = hidden_dashes(radius) if hidden else ()
-                self._circle(centre, radius, Ink(look.width, dashes, look.black))
+                self._circle(centre, radius, Ink(look.width, dashes))
             case Cross():
                 self._curves(cross_arms(mark), look)
             case Label():
-                self._text(mark, look)
+                self._text(mark)
 
     def _curves(self, curves: Sequence[Curve], look: Ink, filled: bool = False) -> None:
         path = self._canvas.beginPath()
@@ -130,7 +130,6 @@ class _Sheet:
             return
         if look.width > 0 and look is not self._pen:
             self._pen = look
-            self._set("setStrokeGray", 1 - look.black)
             self._set("setLineWidth", look.width * POINTS_PER_MM)
             self._set("setDash", tuple(n * POINTS_PER_MM for n in look.dash))
         if fill:
@@ -179,8 +178,8 @@ class _Sheet:
             self._now[what] = value
             getattr(self._canvas, what)(list(value) if isinstance(value, tuple) else value)
 
-    def _text(self, mark: Label, look: Ink) -> None:
-        self._set("setFillGray", 1 - look.black)
+    def _text(self, mark: Label) -> None:
+        self._set("setFillGray", 0.0)
         self._words.write(mark.text, self._matrix(mark.at), mark.height * self._scale * POINTS_PER_MM, mark.anchor, mark.angle)
 
 

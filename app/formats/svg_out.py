@@ -90,21 +90,21 @@ def _element(mark: Mark, look: Ink) -> str:
         case Cross():
             return f'<path d="{path_data(cross_arms(mark))}"/>'
         case Label():
-            return _text(mark, look)
+            return _text(mark)
     raise TypeError(f"not a mark: {mark!r}")
 
 
-def _text(mark: Label, look: Ink) -> str:
+def _text(mark: Label) -> str:
     anchor = {"left": "start", "middle": "middle", "right": "end"}[mark.anchor]
     x, y = _n(mark.at[0]), _n(-mark.at[1])
     turn = f' transform="rotate({_n(-math.degrees(mark.angle))} {x} {y})"' if mark.angle else ""
     return (f'<text x="{x}" y="{y}" font-family="sans-serif" font-size="{_n(mark.height / CAPITAL)}" '
-            f'text-anchor="{anchor}" fill="{_grey(look.black)}" stroke="none"{turn}>{_words(mark.text)}</text>')
+            f'text-anchor="{anchor}" fill="#000000" stroke="none"{turn}>{_words(mark.text)}</text>')
 
 
 def _stroke(look: Ink) -> str:
     dashes = f' stroke-dasharray="{_dashes(look.dash)}"' if look.dash else ""
-    return f'fill="none" stroke="{_grey(look.black)}" stroke-width="{_n(look.width)}"{dashes}'
+    return f'fill="none" stroke="#000000" stroke-width="{_n(look.width)}"{dashes}'
 
 
 def _fill(look: Ink) -> str:

@@ -87,7 +87,7 @@ def _shapes(placed: Placed) -> Iterator[Shape]:
             continue
         look = ink(mark.style)
         if isinstance(mark, Label):
-            yield Shape(_words(mark, m), QPen(Qt.PenStyle.NoPen), QBrush(_grey(look.black)), clip)
+            yield Shape(_words(mark, m), QPen(Qt.PenStyle.NoPen), QBrush(Qt.GlobalColor.black), clip)
             continue
         curves, look, filled = _curves(mark, look)
         path = QPainterPath()
@@ -106,7 +106,7 @@ def _curves(mark: Mark, look: Ink) -> tuple[Sequence[Curve], Ink, bool]:
         case Area(outer=outer, openings=openings):
             return (outer, *openings), look, True
         case Disc(centre=centre, radius=radius, hidden=hidden):
-            return (circle(centre, radius),), Ink(look.width, hidden_dashes(radius) if hidden else (), look.black), False
+            return (circle(centre, radius),), Ink(look.width, hidden_dashes(radius) if hidden else ()), False
         case Cross():
             return cross_arms(mark), look, False
     raise TypeError(f"not a mark with lines: {mark!r}")
@@ -115,7 +115,7 @@ def _curves(mark: Mark, look: Ink) -> tuple[Sequence[Curve], Ink, bool]:
 def _pen(look: Ink) -> QPen:
     if look.width <= 0:
         return QPen(Qt.PenStyle.NoPen)
-    pen = QPen(_grey(look.black), look.width)
+    pen = QPen(Qt.GlobalColor.black, look.width)
     pen.setCapStyle(Qt.PenCapStyle.FlatCap)
     pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
     if look.dash:

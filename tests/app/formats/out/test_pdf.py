@@ -2,6 +2,7 @@
 
 import io
 import math
+import re
 import time
 
 import pypdf
@@ -148,3 +149,12 @@ def test_curves_of_the_outline_go_through_their_ends():
     (found,) = drawn(open_pdf(pdf_bytes([page(Placed((Stroke(ring, "outline"),)))], "t"))[0])
     assert found.points[0][:2] == pytest.approx((60.0, 60.0), abs=0.001)
     assert found.width == pytest.approx(INKS["outline"].width, abs=1e-4)
+
+
+def test_no_line_and_no_word_is_grey():
+    """A printer breaks thin grey into dots; grey is for areas."""
+    every = tuple(Stroke(straight((0.0, 2.0 * i), (50.0, 2.0 * i)), style) for i, style in enumerate(STYLES))
+    words = tuple(Label("words", (60.0, 2.0 * i), 1.8, style) for i, style in enumerate(STYLES))
+    made, = pypdf.PdfReader(io.BytesIO(pdf_bytes([page(Placed((*every, *words), shift(20.0, 20.0)))], "t"))).pages
+    stream = made.get_contents().get_data().decode("latin-1")
+    assert stream.count(" Tj") == len(STYLES) and set(re.findall(r"([\d.]+) [gG]\b", stream)) <= {"0"}
