@@ -12,14 +12,8 @@ from PIL import Image, ImageCms
 from app.formats import picture_in
 from app.formats.errors import FormatError
 from app.formats.picture_in import LONGEST, grey_of, read_picture
+from tests.app.formats.pictures_made import chunk, half_dark
 from tests.spent import within
-
-
-def half_dark(width: int = 80, height: int = 60) -> Image.Image:
-    """Left half black, right half white."""
-    grey = np.full((height, width), 255, np.uint8)
-    grey[:, : width // 2] = 0
-    return Image.fromarray(grey)
 
 
 def halves(file) -> tuple[float, float]:
@@ -108,10 +102,6 @@ def test_a_hostile_mark_of_the_camera_costs_at_most_the_turning(tmp_path, mark, 
             assert str(error).startswith("marked.") and str(error).endswith(".")
         else:
             assert {read.width, read.height} == {80, 60}
-
-
-def chunk(kind: bytes, data: bytes) -> bytes:
-    return struct.pack(">I", len(data)) + kind + data + struct.pack(">I", zlib.crc32(kind + data))
 
 
 @pytest.mark.parametrize("kind", [b"iCCP", b"zTXt", b"iTXt"])

@@ -1,6 +1,8 @@
 """Pictures as they come: turned, huge, transparent, damaged."""
 
 import io
+import struct
+import zlib
 
 import numpy as np
 import pytest
@@ -10,13 +12,7 @@ from app.formats import picture_in
 from app.formats.errors import FormatError
 from app.formats.picture_in import LONGEST, grey_of, read_picture
 from geometry.layout.picture import MOST_BYTES
-
-
-def half_dark(width: int, height: int) -> Image.Image:
-    """Left half black, right half white."""
-    grey = np.full((height, width), 255, np.uint8)
-    grey[:, : width // 2] = 0
-    return Image.fromarray(grey)
+from tests.app.formats.pictures_made import chunk, half_dark
 
 
 def test_the_mark_of_the_camera_turns_the_picture_upright(tmp_path):
@@ -65,12 +61,6 @@ def test_sixteen_bits_are_levelled(tmp_path):
 
 def test_a_bomb_is_refused_before_it_is_unpacked(tmp_path):
     """A PNG whose head claims 60000 x 60000 points, in some hundred bytes."""
-    import struct
-    import zlib
-
-    def chunk(kind: bytes, data: bytes) -> bytes:
-        return struct.pack(">I", len(data)) + kind + data + struct.pack(">I", zlib.crc32(kind + data))
-
     file = tmp_path / "bomb.png"
     file.write_bytes(b"\x89PNG\r\n\x1a\n" + chunk(b"IHDR", struct.pack(">IIBBBBB", 60000, 60000, 8, 2, 0, 0, 0))
                      + chunk(b"IDAT", zlib.compress(bytes(1000))) + chunk(b"IEND", b""))

@@ -31,7 +31,7 @@ from geometry.routing import Waste
 from geometry.sequence import counts
 from geometry.solids import holes
 from geometry.solids.side import side_bore
-from tests.app.sheets.printed import layout, made, section, work
+from tests.app.sheets.printed import layout, made, section, words, work
 from tests.geometry.drawing.specimens import leaning_head, plain_head
 
 BENCH = ("Cut list and parts", "Running order", "Stages", "Cards", "Hole table", "Job book", "Cover")
@@ -71,7 +71,7 @@ def test_the_running_order_names_the_card_of_every_drilling():
 def test_a_side_card_says_mark_tilt_blocks_and_stop():
     """Edges that lean out by 1 in 9, worked out by hand."""
     head = leaning_head()
-    text = " ".join(_words(page) for page in pages(head, "A4", ()) if page.title == "Cards")
+    text = " ".join(words(page) for page in pages(head, "A4", ()) if page.title == "Cards")
     lean = math.atan(1 / 9)
     seat = (30.0 + 45.0 * math.sin(lean), 45.0 * math.cos(lean))
     away = (50.0 - seat[0]) / math.cos(lean)
@@ -88,7 +88,7 @@ def test_a_side_card_in_inches_has_boards_of_whole_inches():
     head, rise = leaning_head(), math.sin(math.atan(1 / 9))
     entered = replace(head, rack=replace(head.rack, press=replace(head.rack.press, base=127.0)))
     for one, boards in ((head, (4, 8)), (entered, (5, 10))):
-        text = " ".join(_words(page) for page in pages(one, "A4", (), unit="in") if page.title == "Cards")
+        text = " ".join(words(page) for page in pages(one, "A4", (), unit="in") if page.title == "Cards")
         for board in boards:
             assert f'blocks {board * rise:.3f}" over {board}"' in text
 
@@ -104,8 +104,8 @@ def test_a_face_card_says_each_drilling_from_its_side():
 def test_a_drill_that_the_rack_lacks_is_named_in_the_language_in_use(monkeypatch):
     monkeypatch.setattr(card_rows, "term", {"brad": "Zentrierspitzbohrer", "forstner": "Forstnerbohrer", "twist": "Spiralbohrer"}.get)
     plain = layout("plain")
-    words = {card_rows.drill_words(plain, d) for hole in holes(plain) for d in hole.drillings}
-    assert words and all(word.split()[0] in ("Zentrierspitzbohrer", "Forstnerbohrer", "Spiralbohrer") for word in words), words
+    told = {card_rows.drill_words(plain, d) for hole in holes(plain) for d in hole.drillings}
+    assert told and all(word.split()[0] in ("Zentrierspitzbohrer", "Forstnerbohrer", "Spiralbohrer") for word in told), told
 
 
 def test_what_to_heed_is_on_the_card():
@@ -154,7 +154,7 @@ def test_the_makers_own_order_is_printed():
     own = work("demo")
     steps = (own.order.steps[1], own.order.steps[0], *own.order.steps[2:])
     swapped = replace(own, order=replace(own.order, steps=steps))
-    text = " ".join(_words(page) for page in pages(layout("demo"), "A4", (), swapped) if page.title == "Running order")
+    text = " ".join(words(page) for page in pages(layout("demo"), "A4", (), swapped) if page.title == "Running order")
     assert text.index("Paste the papers") < text.index("Make the template")
 
 
@@ -178,8 +178,8 @@ def test_the_order_as_csv():
 # ---- stages ----------------------------------------------------------------
 def test_the_piece_is_drawn_after_every_stretch_of_work():
     text = section("demo", "Stages")
-    for words in ("3 to 8: 6 x side bore", "11 to 16: 6 x counterbore", "41: Saw the outline", "43 to 54: 12 x edge pilot"):
-        assert words in text, words
+    for said in ("3 to 8: 6 x side bore", "11 to 16: 6 x counterbore", "41: Saw the outline", "43 to 54: 12 x edge pilot"):
+        assert said in text, said
     assert "Clean up" not in text and "Make the template" not in text  # the wood looks as before
 
 
@@ -235,7 +235,7 @@ def test_what_the_rack_lacks_is_named():
     made_work = plan_work(head)
     missing = lacks(drills(head, made_work))
     assert missing == ["brad 6", "brad 6.5", "forstner 8.8"]
-    text = " ".join(_words(page) for page in pages(head, "A4", (), made_work) if page.title == "Cut list and parts")
+    text = " ".join(words(page) for page in pages(head, "A4", (), made_work) if page.title == "Cut list and parts")
     assert "Not in the rack: brad 6, brad 6.5, forstner 8.8." in text
 
 
@@ -251,7 +251,7 @@ def test_a_bit_that_would_do_is_named_where_none_does():
     head = change(layout("demo"), rack=Rack(drills=RACK.drills), template=Template())
     tools = bits(plan_work(head))
     assert {tool.held for tool in tools} == {False} and "bass slot" in tools[0].name
-    text = " ".join(_words(page) for page in pages(head, "A4", ()) if page.title == "Cards")
+    text = " ".join(words(page) for page in pages(head, "A4", ()) if page.title == "Cards")
     assert "No bit of the rack can rout bass slot" in text
 
 
@@ -275,7 +275,7 @@ def test_blocks_for_every_tilt():
 
 def test_no_tilts_no_block_heights():
     head = change(plain_head(), tuners=plain_head().tuners[:1])
-    assert "Block heights" not in " ".join(_words(page) for page in pages(head, "A4", ()))
+    assert "Block heights" not in " ".join(words(page) for page in pages(head, "A4", ()))
 
 
 # ---- router --------------------------------------------------------------
@@ -306,13 +306,13 @@ def test_a_template_that_fits_no_plan_is_said_on_the_card():
     """A cutter 2 mm long can rout nothing, and nothing else has its offset of 2.3: the card says what to print instead."""
     rack = change(RACK, bits=(*RACK.bits, change(RACK.bits[0], id="odd", cutter=3.0, shank=7.6, cutting_length=2.0, stick_out=8.0)))
     head = change(layout("demo"), rack=rack, template=Template(bit="odd"))
-    text = " ".join(_words(page) for page in pages(head, "A4", ()) if page.title == "Cards")
+    text = " ".join(words(page) for page in pages(head, "A4", ()) if page.title == "Cards")
     assert "The printed template is another: choose 12 shank bearing for the template and print it again" in text
 
 
 def test_without_a_bit_the_card_says_that_no_template_is_printed():
     head = change(layout("demo"), template=Template())
-    text = " ".join(_words(page) for page in pages(head, "A4", ()) if page.title == "Cards")
+    text = " ".join(words(page) for page in pages(head, "A4", ()) if page.title == "Cards")
     assert "No template lines are printed" in text
 
 
@@ -326,7 +326,7 @@ def test_the_job_book_has_planned_minutes_and_room_for_real_ones():
 def test_notes_of_the_layout_are_printed():
     head = change(plain_head(), notes=(Note(on="slot", text="Leave the ramp longer."), Note(text="Oil, no lacquer."),
                                        Note(on="gone slot", text="Too wide.")))
-    text = " ".join(_words(page) for page in pages(head, "A4", ()) if page.title == "Job book")
+    text = " ".join(words(page) for page in pages(head, "A4", ()) if page.title == "Job book")
     assert "slot: Leave the ramp longer." in text and "Oil, no lacquer." in text
     assert "gone slot: Too wide." in text, "a feature that is no longer there keeps its note"
     assert decode(encode(head)) == head
@@ -345,7 +345,7 @@ def test_what_the_book_holds_is_printed_and_left_out_when_seen_to():
     head = change(head, book=book)
     planned = work("demo").with_order(head)
     printed = pages(head, "A4", (), planned)
-    text = {title: " ".join(_words(page) for page in printed if page.title == title) for title in BENCH + ("Readings",)}
+    text = {title: " ".join(words(page) for page in printed if page.title == title) for title in BENCH + ("Readings",)}
     assert "777" in text["Job book"] and "0.30 coins" in text["Job book"] and "Dull bit (seen to)" in text["Job book"]
     assert "Smaller pilot" in text["Cards"] and "Dull bit" not in text["Cards"]
     assert "87.65" in text["Readings"]
@@ -358,10 +358,10 @@ def test_a_place_measured_from_an_edge_stands_on_the_readings_form_from_the_cent
     head = layout("demo")
     drilling = next(d for hole in holes(head) for d in hole.drillings if d.upright)
     taken = (Reading(piece="practice", drilling=drilling.id, what="x", how="treble edge", value=head.blank.treble - 22.34),)
-    text = " ".join(_words(page) for page in pages(change(head, book=Book(readings=taken)), "A4", ()) if page.title == "Readings")
+    text = " ".join(words(page) for page in pages(change(head, book=Book(readings=taken)), "A4", ()) if page.title == "Readings")
     assert "22.34" in text
     taken = (replace(taken[0], how="bass edge", value=head.blank.bass + 22.34),)
-    text = " ".join(_words(page) for page in pages(change(head, book=Book(readings=taken)), "A4", ()) if page.title == "Readings")
+    text = " ".join(words(page) for page in pages(change(head, book=Book(readings=taken)), "A4", ()) if page.title == "Readings")
     assert "22.34" in text
 
 
@@ -375,17 +375,13 @@ def test_a_left_handed_head_says_on_its_sheets_which_edge_is_called_bass():
     for head, said in ((layout("demo"), False), (mirror_layout(layout("demo")), True)):
         printed = pages(head, "A4", ())
         for title in ("Cover", "Running order", "Cards"):
-            text = " ".join(" ".join(_words(page) for page in printed if page.title == title).split())
+            text = " ".join(" ".join(words(page) for page in printed if page.title == title).split())
             assert ("the left edge is called bass and the right one treble" in text) == said, title
-
-
-def _words(page):
-    return " ".join(m.text for placed in page.content for m in placed.drawing if isinstance(m, Label))
 
 
 def test_ramps_and_flats_stand_on_their_cards():
     head = set_flat(set_ramp(layout("demo"), "bass slot", length=9.0, depth=3.0), "bass side 1", size=24.0, depth=0.35)
-    text = " ".join(" ".join(_words(page).split()) for page in pages(head, "A4", ()))
+    text = " ".join(" ".join(words(page).split()) for page in pages(head, "A4", ()))
     # The slot's nut end lies at y = 24; 3 in 9 is 18.4 degrees.
     assert "Afterwards, by hand: Face up: from 15 mm above the nut line" in text and "(18.4 degrees)" in text
     assert "a flat 24 mm long into the edge about it, 0.35 mm deep" in text

@@ -27,12 +27,9 @@ from geometry.layout import EdgePlace, FreePlace, GuideBush, Loop, Node, Templat
 from geometry.layout.generic import RACK
 from geometry.solids import holes
 from tests.app.sheets.printed import made as printed_pages
+from tests.app.sheets.printed import words
 from tests.app.sheets.specimens import demo, large
 from tests.geometry.drawing.specimens import plain_head
-
-
-def words(page):
-    return " ".join(m.text for placed in page.content for m in placed.drawing if isinstance(m, Label))
 
 
 def test_the_pages_of_the_demo_on_a4():

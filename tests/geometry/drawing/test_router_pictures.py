@@ -10,17 +10,12 @@ from geometry.drawing.router_picture import pass_picture
 from geometry.drawing.template_board import board_drawing
 from geometry.layout import Pin, Template
 from geometry.routing.follower import follower_of
-from geometry.routing.search import plan_outline, plan_slot
-from tests.geometry.routing.specimens import BRAD, BUSH, PINS, bit, drawn, head, straight, with_rack
+from geometry.routing.search import plan_outline
+from tests.geometry.routing.specimens import BUSH, PINS, bit, drawn, head, plan, straight, with_rack
 
 BEARING = bit("bearing", cutter=12, cutting=16, bearing="shank", high=5, out=38)
 SHORT = bit("short", cutter=10, cutting=8, shank=10, out=15)
 TIP = bit("tip", cutter=10, cutting=16, bearing="tip", high=5)
-
-
-def plan(*bits, slot=None, bushes=(), drills=(BRAD,), **k):
-    layout = with_rack(head(slot or straight(), **k), *bits, bushes=bushes, drills=drills)
-    return plan_slot(layout.slots[0], layout)
 
 
 def boxes(drawing, style):

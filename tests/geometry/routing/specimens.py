@@ -24,6 +24,7 @@ from geometry.layout import (
 from geometry.routing.depth import Job
 from geometry.routing.passes import Pass
 from geometry.routing.reached import Reached
+from geometry.routing.search import plan_slot
 
 WHOLE = Reached(True, (), ())
 BRAD = Drill(id="brad 10", kind="brad", diameter=10.0, length=100.0, spur=3.0)
@@ -90,3 +91,9 @@ def rubbing(one: Pass, template: float, high: float = 5.0) -> tuple[float, ...]:
     if abs(one.follower.diameter - tool.cutter) > 0.02:
         wall = 0.0
     return (beside + wall,) if one.rubs_on == "template" else (beside + wall, wall)
+
+
+def plan(*bits, slot=None, bushes=(), drills=(BRAD,), **k):
+    """What the search finds for the one slot of a head with these bits."""
+    layout = with_rack(head(slot or straight(), **k), *bits, bushes=bushes, drills=drills)
+    return plan_slot(layout.slots[0], layout)

@@ -12,7 +12,7 @@ from geometry.layout.generic_inch import RACK_INCH
 from geometry.routing.depth import contact
 from geometry.routing.search import plan_outline, plan_slot
 from geometry.routing.together import plan_routing
-from tests.geometry.routing.specimens import BRAD, BUSH, bit, drawn, head, rubbing, straight, with_rack
+from tests.geometry.routing.specimens import BRAD, BUSH, bit, drawn, head, plan, rubbing, straight, with_rack
 from tests.geometry.sequence.specimens import demo
 from tests.spent import spent
 
@@ -20,11 +20,6 @@ BEARING = bit("bearing 12", cutter=12, cutting=16, bearing="shank", high=5, out=
 SHORT = bit("short", cutter=10, cutting=8, shank=10, out=15)
 LONG = bit("long", cutter=10, cutting=16, bearing="shank", high=5)
 TIP = bit("tip", cutter=10, cutting=16, bearing="tip", high=5)
-
-
-def plan(*bits, slot=None, bushes=(), drills=(BRAD,), **k):
-    layout = with_rack(head(slot or straight(), **k), *bits, bushes=bushes, drills=drills)
-    return plan_slot(layout.slots[0], layout)
 
 
 def verdict(found, id):
@@ -304,10 +299,10 @@ def test_no_bit_is_set_lower_than_it_stands_out_or_the_router_plunges():
     layout = demo()
     seen = set()
     for one in plan_routing(layout).all:
-        for plan in one.plans:
-            for trip in plan.passes:
+        for made in one.plans:
+            for trip in made.passes:
                 bit = trip.follower.bit
-                assert trip.ends < trip.below_base(plan.job.template) <= min(bit.stick_out, layout.rack.router.plunge) + 1e-6
+                assert trip.ends < trip.below_base(made.job.template) <= min(bit.stick_out, layout.rack.router.plunge) + 1e-6
                 seen.add(trip.rubs_on)
     assert "template" in seen
 
