@@ -14,10 +14,13 @@ from geometry.edits.parts import settled
 from geometry.edits.whole import replace_outline
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, EdgeRun, Headstock, Nut, Side
-from geometry.layout.edges import end_line
+from geometry.layout.edges import edge, end_line
 from geometry.routing.nut_end import SHOULDER, NutEnd, nut_end
 from geometry.saying import say
 from geometry.vectors import Vec2
+
+_INSIDE = 5.0
+"""mm from its new end at which a side is looked up in both outlines, to tell how much of it went"""
 
 
 def ends_off_nut(layout: Headstock) -> bool:
@@ -54,7 +57,9 @@ def end_along_nut(layout: Headstock) -> Headstock:
     pieces = [Line(pieces[-1].end, pieces[0].start), *pieces]
     made = replace_outline(layout, Path(tuple(pieces), closed=True))
     made = replace(made, outline=tidy(made.outline))
-    off = {"treble": begin or -v.distance(now.treble, treble), "bass": sides.length - end or -v.distance(now.bass, bass)}
+    inside = min(_INSIDE, (end - begin) / 4)
+    off = {side: edge(layout.outline, side).nearest(at).along - edge(made.outline, side).nearest(at).along
+           for side, at in (("treble", sides.point_at(begin + inside)), ("bass", sides.point_at(end - inside)))}
     return settled(_kept(made, off))
 
 

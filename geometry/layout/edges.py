@@ -127,7 +127,7 @@ def _slanted_end(path: Path) -> list[tuple[float, Vec2]]:
     pieces, n = path.segments, len(path.segments)
     for i, one in enumerate(pieces):
         (x0, y0), (x1, y1) = one.start, one.end
-        if not isinstance(one, Line) or not x0 <= 0 < x1 or abs(y1 - y0) > math.tan(math.radians(MOST_SLANT)) * (x1 - x0):
+        if not isinstance(one, Line) or not x0 <= 0 < x1 or abs(y1 - y0) > math.tan(math.radians(MOST_SLANT)) * (x1 - x0) + ALONG_NUT:
             continue
         slope = (y1 - y0) / (x1 - x0)
         if abs(y0 - slope * x0) > ALONG_NUT:
@@ -138,7 +138,7 @@ def _slanted_end(path: Path) -> list[tuple[float, Vec2]]:
         first = next((k for k in range(i, i - n, -1) if not goes_on(pieces[k - 1])), i)
         last = next((k for k in range(i, i + n) if not goes_on(pieces[(k + 1) % n])), i)
         ends = pieces[first].start, pieces[last % n].end
-        if ends[0][0] < -ALONG_NUT and ends[1][0] > ALONG_NUT and max(abs(y) for _, y in ends) > ALONG_NUT:
+        if ends[0][0] < -ALONG_NUT and ends[1][0] > ALONG_NUT and max(abs(y) for _, y in ends) > TOUCH:
             return [((0.0, *path.ends)[first % n], ends[0]), (path.ends[last % n] % path.length, ends[1])]
     return []
 

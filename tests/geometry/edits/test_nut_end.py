@@ -1,6 +1,7 @@
 """An outline that is made to end along a slanted nut line, by hand and against the sides that it had."""
 
 import math
+import random
 from pathlib import Path as File
 
 import pytest
@@ -80,3 +81,17 @@ def test_rows_along_an_edge_keep_their_places():
     layout = next(of for of in map(read, SAMPLES) if any(isinstance(row.run, EdgeRun) for row in of.rows))
     made = end_along_nut(slanted(layout, 9.0))
     assert [row.run.first for row in made.rows] != [row.run.first for row in layout.rows]
+
+
+def test_again_and_again_nothing_on_the_edges_wanders():
+    """Slants of all sizes one after the other, the least and the most too: each end lies along its line, and tuners stay."""
+    chance = random.Random(3)
+    for _ in range(40):
+        layout = read(chance.choice(SAMPLES))
+        for _ in range(4):
+            turned = slanted(layout, chance.choice((0.0, 30.0, -30.0, chance.uniform(-30, 30), chance.uniform(-0.2, 0.2))))
+            made = end_along_nut(turned)
+            before, after = frames(turned), frames(made)
+            assert nut_end(made.outline, made.nut) is not None
+            assert max(math.dist(before[id].origin, after[id].origin) for id in before) < 1e-4
+            layout = made

@@ -102,8 +102,16 @@ def test_they_start_where_the_outline_leaves_its_end_along_a_slanted_nut_line(ri
     [(-20.0, 5.0), (0.0, 0.0), (20.0, 5.0), (20.0, 90.0), (-20.0, 90.0)],  # pointed
     [(-20.0, 6.0), (20.0, -2.0), (20.0, 90.0), (-20.0, 90.0)],  # askew, but 2 mm before the nut on the centreline
     [(-20.0, 14.0), (20.0, -14.0), (20.0, 90.0), (-20.0, 90.0)],  # turned by more than a nut may be
-    [(-20.0, 0.05), (20.0, -0.05), (20.0, 90.0), (-20.0, 90.0)],  # level, but for a hair
 ])
 def test_any_other_end_is_cut_at_the_level_of_the_nut(corners):
     bass, treble = edges(Loop(nodes=tuple(Node(at=at) for at in corners)))
     assert (bass.path.start[1], treble.path.start[1]) == (pytest.approx(0.0, abs=1e-9), pytest.approx(0.0, abs=1e-9))
+
+
+@pytest.mark.parametrize("degrees", [-30.0, -0.1, 0.002, 0.1, 30.0])
+def test_the_edges_of_a_hardly_or_most_slanted_end_begin_at_its_ends(degrees):
+    """At 0.1 degrees an end 40 mm wide rises by 0.035 mm to either side: it crosses y = 0 at the centreline, where no edge begins."""
+    rise = 20.0 * math.tan(math.radians(degrees))
+    outline = Loop(nodes=tuple(Node(at=at) for at in ((-20.0, rise), (20.0, -rise), (30.0, 100.0), (-30.0, 100.0))))
+    bass, treble = (edge.path.start for edge in edges(outline))
+    assert bass == pytest.approx((-20.0, rise)) and treble == pytest.approx((20.0, -rise))
