@@ -11484,6 +11484,10 @@
         <translation>Flügel {length} hinter der Welle</translation>
     </message>
     <message>
+        <source>by hand</source>
+        <translation>von Hand</translation>
+    </message>
+    <message>
         <source>card</source>
         <comment>column</comment>
         <translation>karte</translation>
@@ -14601,6 +14605,10 @@
     <message>
         <source>{holes} in {n} drillings</source>
         <translation>{holes} in {n} Bohrgängen</translation>
+    </message>
+    <message>
+        <source>{holes}, to {wide}</source>
+        <translation>{holes}, auf {wide}</translation>
     </message>
     <message>
         <source>{holes}{more}, deepest {deep} to the point</source>

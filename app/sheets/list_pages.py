@@ -6,7 +6,7 @@ from app.formats.csv_out import Cell
 from app.sheets.lay import TICKED, Block, Column, fitting, heading, space, table
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import length, unit_words
-from app.sheets.needs import Tool, bits, drills, lacks, pieces, wares
+from app.sheets.needs import Tool, bits, drills, lacks, pieces, reamers, wares
 from app.sheets.work import Work
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -29,7 +29,7 @@ def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     w = fitting((62, 10, 100), room)
     blocks += table([Column(say("part"), w[0]), Column(say("no."), w[1], True), Column(say("dimensions"), w[2])],
                     [(ware.name, str(ware.count), ware.sizes) for ware in wares(layout)], ticks=True)
-    tools = [*drills(layout, work), *bits(work)]
+    tools = [*drills(layout, work), *reamers(layout), *bits(work)]
     missing = lacks(tools)
     says = say("Not in the rack: {missing}.", missing=", ".join(missing)) if missing else say("The rack holds all of it.")
     blocks += [space(4.0), heading(say("Drills and bits"), width, says)]
@@ -43,6 +43,8 @@ def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
 
 
 def _rack(tool: Tool) -> str:
+    if tool.by_hand:
+        return say("by hand")
     if not tool.held:
         return say("lacking")
     return say("in the rack, {remark}", remark=tool.remark) if tool.remark else say("in the rack")
@@ -57,5 +59,5 @@ def csv_rows(layout: Headstock, work: Work) -> list[tuple[Cell, ...]]:
     out: list[tuple[Cell, ...]] = [(say("cut"), p.name, p.count, p.length, p.width, p.thickness, p.remark) for p in pieces(layout, work)]
     out += [(say("part"), ware.name, ware.count, None, None, None, ware.sizes) for ware in wares(layout)]
     out += [(say("tool"), tool.name, None, None, None, None, f"{tool.work}; {_rack(tool)}")
-            for tool in (*drills(layout, work), *bits(work))]
+            for tool in (*drills(layout, work), *reamers(layout), *bits(work))]
     return out

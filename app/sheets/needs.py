@@ -38,6 +38,8 @@ class Tool(Struct, frozen=True):
     work: str
     held: bool
     remark: str = ""
+    by_hand: bool = False
+    """whether it is a hand tool, which stands in no rack"""
 
 
 class Ware(Struct, frozen=True):
@@ -213,6 +215,17 @@ def drills(layout: Headstock, work: Work) -> list[Tool]:
                                       holes=_holes(number), deep=at_least(deep)), True))
               for id, (diameter, number, deep) in waste.items()]
     return [tool for _, tool in sorted(found, key=lambda item: (item[0], item[1].name))]
+
+
+def reamers(layout: Headstock) -> list[Tool]:
+    """Every reamer for the holes of tapered pegs, and how wide it has to be at least: a hand tool, which no rack holds."""
+    wanted: dict[float, list[Drilling]] = {}
+    for hole in to_drill(layout):
+        for d in hole.drillings:
+            if d.reamed:
+                wanted.setdefault(d.taper, []).append(d)
+    return [Tool(say("reamer 1:{taper:g}", taper=taper), say("{holes}, to {wide}", holes=_holes(len(group)), wide=at_least(max(d.reamed for d in group))),
+                 True, by_hand=True) for taper, group in sorted(wanted.items())]
 
 
 def bits(work: Work) -> list[Tool]:

@@ -215,6 +215,25 @@ def test_a_drawing_of_very_many_loops_is_shown_in_slices(qtbot):
     assert loops[picked[0]][0].box == circle((0.0, 0.0), 2.0).box
 
 
+def test_the_frame_of_a_sheet_does_not_make_the_head_small_in_the_picture(qtbot):
+    """A head 100 across fills what it would fill alone; with a view of its side beside it both are seen."""
+    from app.look.theme import DAY
+    from app.window.importing.preview import ImportPreview
+    from geometry.curves import Matrix, circle
+    preview = ImportPreview(DAY)
+    qtbot.addWidget(preview)
+    preview.resize(400, 400)
+    head = (circle((0.0, 0.0), 100.0), "outline")
+
+    def scale(*others) -> float:
+        preview.show_loops([head, *others], (), Matrix())
+        preview.grab()
+        return preview._move.m11()
+    alone = scale()
+    assert scale((circle((0.0, 0.0), 900.0), "other")) == pytest.approx(alone)
+    assert scale((circle((300.0, 0.0), 60.0), "other")) < 0.5 * alone
+
+
 def test_a_dialog_destroyed_while_it_reads_again_takes_nothing_along(bench):
     """Freed memory was walked through once: the loop that waited was a child of the dialog."""
     window, path = bench.window, OUTLINES / "head-in-millimetres.svg"

@@ -70,10 +70,9 @@ class ImportPreview(QWidget):
         paths = [loop[0] for loop in loops]
         if not _same(paths, self._loops) or not _same(open_chains, self._chains):
             self._loops, self._chains = paths, list(open_chains)
-            self._paths, self._open, self._whole = [], QPainterPath(), QPainterPath()
+            self._paths, self._open = [], QPainterPath()
             for chain in self._chains[:MOST_CHAINS]:
                 self._open.addPath(painter_path(chain))
-            self._whole.addPath(self._open)
             self._make()
         self.update()
 
@@ -81,9 +80,7 @@ class ImportPreview(QWidget):
         """Make the paths of some more loops, for as long as nobody notices."""
         ends = time.monotonic() + SLICE
         while len(self._paths) < len(self._loops) and time.monotonic() < ends:
-            made = painter_path(self._loops[len(self._paths)])
-            self._paths.append(made)
-            self._whole.addPath(made)
+            self._paths.append(painter_path(self._loops[len(self._paths)]))
         self._by_role = None
         if len(self._paths) < len(self._loops):
             self._making.start()
@@ -92,11 +89,17 @@ class ImportPreview(QWidget):
         self.update()
 
     def _summed(self) -> dict[str, QPainterPath]:
-        """All loops of a role as one path, to be painted in one go."""
+        """All loops of a role as one path, to be painted in one go. What is in view is all but what is left out and lies round the outline,
+        as the frame of a sheet does."""
         if self._by_role is None:
             self._by_role = {role: QPainterPath() for role in ("outline", "slot", POCKET, "hole", HOLE_THERE, "other")}
             for path, role in zip(self._paths, self._roles, strict=False):
                 self._by_role[role].addPath(path)
+            self._whole = QPainterPath(self._open)
+            outline = self._by_role["outline"].boundingRect()
+            for path, role in zip(self._paths, self._roles, strict=False):
+                if role != "other" or not path.boundingRect().contains(outline):
+                    self._whole.addPath(path)
             for path in self._by_role.values():
                 path.setFillRule(Qt.FillRule.WindingFill)
         return self._by_role
@@ -111,6 +114,7 @@ class ImportPreview(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.fillRect(self.rect(), QColor(t.paper))
+        by_role = self._summed()
         box = self._place.map(self._whole).boundingRect()
         if box.isEmpty():
             return
@@ -123,7 +127,7 @@ class ImportPreview(QWidget):
         fills = {"outline": t.wood, "slot": t.slot, "hole": t.slot}
         to_view = self._place * self._move
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, len(self._paths) < MOST_SMOOTH)
-        for role, path in self._summed().items():
+        for role, path in by_role.items():
             pen = QPen(QColor(t.dim if role == "other" else t.edge), 1.2)
             if role not in fills:
                 pen.setStyle(Qt.PenStyle.DashLine)

@@ -4,7 +4,7 @@ import pytest
 from msgspec.structs import replace
 
 from app.formats import headstock
-from app.sheets.needs import tuner_sizes
+from app.sheets.needs import reamers, tuner_sizes
 from geometry.beginning import begin
 from geometry.beginning.instruments import usual
 from geometry.checks import check
@@ -61,6 +61,7 @@ def test_sheets_tell_the_drill_and_the_reamer():
     d = reamed(pegs())[0]
     assert bore_words(d) == "6.5 through, reamed 1:30 to 7.5 at the back"
     assert "post 6.5 through, reamed 1:30 to 7.5; post 6.8" in tuner_sizes(PEG)
+    assert [(tool.name, tool.work) for tool in reamers(pegs())] == [("reamer 1:30", "4 holes, to 7.5 mm")]
     inches = next(one for one in PATTERNS_INCH if one.bores[0].reamed)
     with speaking("in64"):
         assert 'reamed 1:30 to 19/64"' in bore_words(replace(d, diameter=inches.bores[0].diameter, reamed=inches.bores[0].reamed))
