@@ -808,10 +808,6 @@
         <translation>Ein dünnes Blatt, auf die Vorderseite oder die Rückseite geleimt. Die Dicke der Kopfplatte wird mit ihm gemessen.</translation>
     </message>
     <message>
-        <source>A tuner among these is placed by its row: free it from the row to set it out by itself.</source>
-        <translation>Eine dieser Mechaniken wird von ihrer Reihe gesetzt: zum Ausrichten aus der Reihe lösen.</translation>
-    </message>
-    <message>
         <source>A tuner in its place</source>
         <translation>Mechanik an ihrer Stelle</translation>
     </message>
@@ -2870,6 +2866,10 @@
     <message>
         <source>Four strings, small and slotted</source>
         <translation>Vier Saiten, klein und geschlitzt</translation>
+    </message>
+    <message>
+        <source>Free from the row</source>
+        <translation>Aus der Reihe lösen</translation>
     </message>
     <message>
         <source>Free it from the row</source>
@@ -10498,6 +10498,10 @@
     <message>
         <source>What is measured</source>
         <translation>Was gemessen wird</translation>
+    </message>
+    <message>
+        <source>What is placed by a row keeps its spacing; freed, each can be set out by itself.</source>
+        <translation>Was eine Reihe setzt, behält deren Abstand; gelöst lässt sich jedes für sich ausrichten.</translation>
     </message>
     <message>
         <source>What is pressed or screwed in would sit looser: try the part in scrap first, or enter a drill of that size in the rack.</source>

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import reduce
 
 from app.panels.describe import Page
 from app.panels.forms.rows import FieldRow
 from app.panels.hole_rows import there_row, tuner_rows
 from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import slot_there_row
-from geometry.edits import align, align_nodes, make_row, plan_point, set_hand_by_side, spread
+from geometry.edits import align, align_nodes, free_from_row, make_row, plan_point, set_hand_by_side, spread
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, RowPlace, Tuner
 from geometry.saying import say
@@ -44,7 +45,8 @@ def _ways(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
     tuners = [tuner for tuner in layout.tuners if tuner.id in ids]
     singles = [one for one in (*layout.pins, *layout.holes) if one.id in ids]
     mounts = {layout.pattern(tuner.pattern).mount for tuner in tuners}
-    free = not any(isinstance(tuner.place, RowPlace) for tuner in tuners)
+    in_rows = [tuner.id for tuner in tuners if isinstance(tuner.place, RowPlace)]
+    free = not in_rows
     rows: list[FieldRow] = []
     if len(tuners) == len(ids) and len(mounts) == 1:
         rows += [_hardware(layout, tuners), *other_hand_rows(layout, tuners)]
@@ -64,9 +66,9 @@ def _ways(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
         if mounts == {"face"}:
             button(say("Make a row on a line"), lambda now: make_row(now, ids, "straight"))
         button(say("Make a row along the edge"), lambda now: make_row(now, ids, "edge"))
-    if not free:
-        rows.append(FieldRow(say("A tuner among these is placed by its row: free it from the row to set it out by itself."),
-                             "note"))
+    if in_rows:
+        button(say("Free from the row"), lambda now: reduce(free_from_row, in_rows, now))
+        rows.append(FieldRow(say("What is placed by a row keeps its spacing; freed, each can be set out by itself."), "note"))
     elif any(row.kind == "button" for row in rows):
         rows.append(FieldRow(say("The thing held first stays when the others come to it. In a row one spacing holds for "
                                  "all; spread, each can be moved alone again."), "note"))

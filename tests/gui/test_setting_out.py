@@ -13,8 +13,9 @@ from app.panels.several import several
 from app.window.dialogs.offset_dialog import OffsetDialog
 from geometry.curves import Arc
 from geometry.edits import is_symmetric, plan_point
-from geometry.layout import StraightSlot, loop_path
-from tests.gui.hands import choose, fill, typed
+from geometry.layout import FreePlace, StraightSlot, loop_path
+from geometry.solids import frames
+from tests.gui.hands import button, choose, fill, typed
 from tests.waiting import press, until
 
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
@@ -230,3 +231,23 @@ def test_several_tuners_take_other_hardware_in_one_step(bench):
     assert mixed.value == "" and mixed.choices[0][1] == "not alike"
     face = several(after, ("bass side 1", "bass face 1"), "mm").fields
     assert not any(row.label == "Hardware of all" for row in face)
+
+
+@pytest.mark.parametrize("mirrored", [False, True])
+def test_members_of_a_row_are_freed_together_in_one_step(bench, mirrored):
+    window, ids = bench.window, ("treble face 1", "treble face 2", "treble face 3")
+    window.set_stage("tuners")
+    window.tools.mirrored.setChecked(mirrored)
+    window.document.hold(ids)
+    window.held_page.show()
+    before = frames(bench.layout)
+    press(button(window.side, "Free from the row"))
+    bench.pump()
+    freed = {tuner.id for tuner in bench.layout.tuners if isinstance(tuner.place, FreePlace)}
+    assert freed == {*ids, *(id.replace("treble", "bass") for id in ids if mirrored)}
+    for id, frame in frames(bench.layout).items():
+        assert frame.origin == pytest.approx(before[id].origin)
+    window.held_page.show()
+    assert button(window.side, "Bring into line") is not None
+    window.commands.run("undo")
+    assert not any(isinstance(tuner.place, FreePlace) for tuner in bench.layout.tuners)
