@@ -28,9 +28,9 @@ from tests.geometry.sequence.specimens import THROUGH, TURNED, before, demo, lea
 from tests.spent import spent
 
 SETUPS = st.one_of(
-    st.just(Setup("bench")),
+    st.builds(Setup, st.just("bench"), st.sampled_from([None, "reamer 6", "reamer 8"])),
     st.builds(Setup, st.just("router"), st.sampled_from("ab"), st.none(), st.sampled_from(["face", "back"])),
-    st.builds(Setup, st.just("drill press"), st.sampled_from("abc"), st.sampled_from([0.0, 0.1, 0.2]).map(
+    st.builds(Setup, st.just("drill press"), st.sampled_from(["a", "b", "c", None]), st.sampled_from([0.0, 0.1, 0.2]).map(
         lambda tilt: Table(tilt, 8.0)), st.sampled_from(["face", "treble edge", "bass edge"])))
 
 
