@@ -11,6 +11,7 @@ from geometry.checks import check
 from geometry.curves.polygons import polygon
 from geometry.layout import Rack, RouterBit, Template
 from geometry.layout.slots import slot_path
+from geometry.routing import fit
 from geometry.routing.fit import (
     WITHIN,
     enters,
@@ -57,6 +58,21 @@ def test_a_straight_slot_takes_its_own_width():
 @given(st.floats(3, 18))
 def test_a_neck_sets_the_largest_bit(width):
     assert narrowest(neck(width)) == pytest.approx(width, abs=1e-9)
+
+
+@pytest.mark.parametrize(("wrong", "width"), [(0.0, 7.31), (7.1, 7.32), (7.6, 7.33), (19.0, 7.34), (math.inf, 7.35), (math.nan, 7.36)])
+def test_where_the_exact_wall_seems_to_tell_otherwise_what_chords_are_sure_of_is_told(wrong, width, monkeypatch):
+    monkeypatch.setattr(fit, "neck_width", lambda *_: wrong)
+    assert width - 0.1 < narrowest(neck(width)) <= width
+
+
+@pytest.mark.parametrize(("wrong", "side"), [(0.0, 9.01), (8.7, 9.02), (9.4, 9.03), (math.inf, 9.04)])
+def test_so_it_is_of_one_room_without_a_neck(wrong, side, monkeypatch):
+    monkeypatch.setattr(fit, "room_width", lambda *_: wrong)
+    room = drawn("room", (0.0, 0.0), (side, 0.0), (side, 40.0), (0.0, 40.0))
+    assert side - 0.1 < narrowest(room) <= side
+    tiny = drawn("tiny", (0.0, 0.0), (side / 1000, 0.0), (side / 1000, 1.0), (0.0, 1.0))
+    assert 0.0 <= narrowest(tiny) <= side / 1000
 
 
 @settings(max_examples=15)
