@@ -23,6 +23,9 @@ LARGEST_HOLE = 20.0
 WIDEST = 130.0
 """mm: no head is as wide, while the smallest sheets and their frames are (common practice, no source)."""
 
+LONGEST_PLATE = 45.0
+"""mm: of one tuner (common practice, no source)."""
+
 ROUND = 0.01
 """How much a round loop's radius may vary, as a part of it."""
 
@@ -50,7 +53,8 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
     What lies on a layer that an export of ours has for pockets or holes that are there is one, wherever it lies: a
     pocket may cross the outline. In such an export the other layers are taken by their names as well. Of the rest
     the largest is the outline, unless another is named as such or it is the frame of the sheet (`frames`). Inside it, round loops up to LARGEST_HOLE are holes and the
-    others slots; loops inside a slot that are not holes, loops outside and loops across the outline are 'other'.
+    others slots; loops inside a slot that are not holes, loops outside and loops across the outline are 'other', and so is what is
+    shaped like the plate of a tuner about its hole: that is drawn to see its place, and nobody means to rout it.
     """
     ordered = sorted(paths, key=lambda item: -abs(item[0].area))
     ours = is_ours(layers)
@@ -83,7 +87,9 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
             slots[number] = area.buffer(JOIN)
             shapely.prepare(slots[number])
         loops.append(Loop(path, role, layer))
-    return tuple(loops)
+    holes = [area for loop, area in zip(loops, areas, strict=True) if loop.role == "hole"]
+    return tuple([replace(loop, role="other") if i in slots and given[i] is None and _is_plate(loop.path) and any(map(slots[i].covers, holes)) else loop
+                  for i, loop in enumerate(loops)])
 
 
 def frames(loops: Sequence[Loop]) -> tuple[Path, ...]:
@@ -116,6 +122,12 @@ def _is_box(path: Path) -> bool:
     """Whether a closed path fills the box about it."""
     wide, high = _sides(path)
     return abs(abs(path.area) - wide * high) <= 1e-3 * wide * high
+
+
+def _is_plate(path: Path) -> bool:
+    """Whether a closed path is as short and as wide as the plate of a tuner."""
+    short, long = sorted(_sides(path))
+    return long <= LONGEST_PLATE and long < 2 * short
 
 
 def _is_frame(path: Path) -> bool:

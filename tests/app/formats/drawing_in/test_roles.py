@@ -3,7 +3,7 @@
 import pytest
 
 from app.formats.drawing_in.roles import frames, with_roles
-from geometry.curves import Cubic, Line, Path
+from geometry.curves import Cubic, Line, Path, circle
 from geometry.drawing.shapes import chain
 
 HEAD = chain(((0.0, 0.0), (50.0, 0.0), (50.0, 90.0), (0.0, 90.0)), closed=True)
@@ -50,3 +50,16 @@ def test_a_rectangle_that_may_be_a_head_is_one_and_so_is_a_sheet_without_a_head(
     slot = chain(((10.0, 10.0), (20.0, 10.0), (22.0, 80.0), (12.0, 80.0)), closed=True)
     assert [loop.role for loop in with_roles([(HEAD, ""), (slot, "")])] == ["outline", "slot"]
     assert [loop.role for loop in with_roles([(SHEET, "")])] == ["outline"] and frames(with_roles([(SHEET, "")])) == ()
+
+
+def test_the_plate_of_a_tuner_about_its_hole_is_no_slot():
+    """22 x 24 about a bore of 10 and a screw; without a hole in it, or 80 long, it is a slot, and its layer in an export of ours has the last word."""
+    plate = chain(((10.0, 10.0), (32.0, 10.0), (32.0, 34.0), (10.0, 34.0)), closed=True)
+    long = chain(((10.0, 5.0), (24.0, 5.0), (24.0, 85.0), (10.0, 85.0)), closed=True)
+    bore, screw = circle((20.0, 22.0), 5.0), circle((14.0, 30.0), 0.8)
+    roles = {loop.path: loop.role for loop in with_roles([(one, "") for one in (HEAD, plate, bore, screw)])}
+    assert (roles[plate], roles[bore], roles[screw]) == ("other", "hole", "hole")
+    assert [loop.role for loop in with_roles([(HEAD, ""), (plate, "")])] == ["outline", "slot"]
+    assert [loop.role for loop in with_roles([(HEAD, ""), (long, ""), (bore, "")])] == ["outline", "slot", "hole"]
+    ours = with_roles([(HEAD, "outline"), (plate, "slots"), (bore, "holes")], ["outline", "nut line", "centreline", "slots", "holes"])
+    assert [loop.role for loop in ours] == ["outline", "slot", "hole"]
