@@ -70,3 +70,12 @@ def test_set_up_and_the_command_line_need_the_standard_library_alone() -> None:
     code += "\nfor name in before: sys.modules.pop(name, None) if name not in ('sys', 'builtins') else None"
     loaded = {name.partition(".")[0] for name in loaded_by(code)}
     assert loaded - set(sys.stdlib_module_names) == {"app"}
+
+
+def test_only_what_wires_the_window_takes_all_of_it() -> None:
+    """All else takes a `Frame`, and can be understood without the commands, the journal and the other windows."""
+    window = CHECKOUT / "app" / "window"
+    takes = {file.relative_to(window).as_posix() for file in window.rglob("*.py")
+             if "from app.window.main import MainWindow" in file.read_text(encoding="utf-8")}
+    assert takes == {"__init__.py", "closing.py", "commands.py", "looks.py", "opening.py", "windows.py", "front/drops.py",
+                     "running/faults.py", "running/recovery.py"}
