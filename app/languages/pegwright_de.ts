@@ -688,8 +688,8 @@
         <translation>Eine Reihe quer über die Mittellinie lässt sich nicht symmetrisch bearbeiten.</translation>
     </message>
     <message>
-        <source>A scarf joint runs through the wood at the pitch of the head, and that is 0 degrees here (at $.blank.scarf).</source>
-        <translation>Eine Schäftung läuft im Knickwinkel der Kopfplatte durch das Holz, und der ist hier 0 Grad (bei $.blank.scarf).</translation>
+        <source>A scarf joint runs through the wood at the pitch of the head, and that is {pitch} degrees here, where {least} are the least (at $.blank.scarf).</source>
+        <translation>Eine Schäftung läuft im Knickwinkel der Kopfplatte durch das Holz, und der ist hier {pitch} Grad, wo {least} das Mindeste sind (bei $.blank.scarf).</translation>
     </message>
     <message>
         <source>A screw beside a side tuner's post has to go into the edge of the head.</source>
@@ -9492,8 +9492,8 @@
         <translation>Das Furnier würde zudecken, was dann schon offen ist, und beim Leimen und Schneiden läge dort nichts unter ihm.</translation>
     </message>
     <message>
-        <source>The veneers are as thick as the whole blank, which leaves nothing between them (at $.blank.thickness): it is measured from face to back, veneers and all.</source>
-        <translation>Die Furniere sind so dick wie der ganze Rohling, und dazwischen bleibt nichts (bei $.blank.thickness): er wird von der Vorderseite zur Rückseite gemessen, mitsamt Furnieren.</translation>
+        <source>The veneers leave less than {least} mm of wood between them (at $.blank.thickness): it is measured from face to back, veneers and all.</source>
+        <translation>Die Furniere lassen weniger als {least} mm Holz zwischen sich (bei $.blank.thickness): gemessen wird von der Vorderseite zur Rückseite, mitsamt Furnieren.</translation>
     </message>
     <message>
         <source>The version before</source>

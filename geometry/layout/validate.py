@@ -13,9 +13,14 @@ from geometry.layout.headstock import Headstock
 from geometry.layout.heaps import hold_to_no_heap
 from geometry.layout.shop import Rack
 from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, RowPlace
-from geometry.saying import say
+from geometry.saying import number, say
 from geometry.terms import term
 from geometry.tracing.plane_map import PlaneMap
+
+LEAST_CORE = 1.0
+"""mm of wood between veneers: what is less is no head"""
+LEAST_PITCH = 1.0
+"""degrees at which a head may be scarfed: with less the joint is longer than any head"""
 
 
 def validate(layout: Headstock) -> Headstock:
@@ -178,11 +183,12 @@ def _pockets(layout: Headstock) -> None:
 
 def _glued_up(layout: Headstock) -> None:
     blank = layout.blank
-    if not blank.core > 0:
-        raise GeometryError(say("The veneers are as thick as the whole blank, which leaves nothing between them (at $.blank.thickness): it "
-                                "is measured from face to back, veneers and all."))
-    if blank.scarf is not None and not layout.nut.pitch > 0:
-        raise GeometryError(say("A scarf joint runs through the wood at the pitch of the head, and that is 0 degrees here (at $.blank.scarf)."))
+    if blank.veneers and blank.core < LEAST_CORE:
+        raise GeometryError(say("The veneers leave less than {least} mm of wood between them (at $.blank.thickness): it is measured from face "
+                                "to back, veneers and all.", least=number(LEAST_CORE, "g")))
+    if blank.scarf is not None and layout.nut.pitch < LEAST_PITCH:
+        raise GeometryError(say("A scarf joint runs through the wood at the pitch of the head, and that is {pitch} degrees here, where {least} "
+                                "are the least (at $.blank.scarf).", pitch=number(layout.nut.pitch, "g"), least=number(LEAST_PITCH, "g")))
 
 
 def _loops(layout: Headstock) -> None:

@@ -51,8 +51,8 @@ def test_the_thickness_of_the_neck_sets_where_the_joint_comes_out():
 
 
 @pytest.mark.parametrize(("path", "value", "words"), [
-    (("blank", "face_veneer"), 15.4, "nothing between them"), (("blank", "thickness"), 2.0, "nothing between them"),
-    (("nut", "pitch"), 0.0, "0 degrees")])
+    (("blank", "face_veneer"), 15.4, "less than 1 mm of wood"), (("blank", "thickness"), 2.0, "less than 1 mm of wood"),
+    (("nut", "pitch"), 0.0, "0 degrees"), (("nut", "pitch"), 0.9, "0.9 degrees")])
 def test_what_cannot_be_glued_up_is_refused_in_a_sentence(path, value, words):
     with pytest.raises(GeometryError, match=words):
         set_field(glued(face_veneer=1.5, back_veneer=0.6, scarf=60.0), path, value)

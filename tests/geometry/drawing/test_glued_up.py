@@ -7,6 +7,7 @@ import pytest
 from msgspec.structs import replace
 
 from app.window.demo import demo
+from geometry.checks import check
 from geometry.curves.polygons import polygon
 from geometry.drawing import Area, Stroke, opened_out
 from geometry.drawing.back import back_drawing
@@ -17,7 +18,7 @@ from geometry.drawing.step_views import step_views
 from geometry.drawing.template import template_drawing
 from geometry.drawing.turning import BACK, FACE, View, turned
 from geometry.drawing.wrap import wrap_drawing
-from geometry.layout import Headstock, Nut
+from geometry.layout import Headstock, Nut, validate
 from geometry.sequence import operations
 
 
@@ -35,6 +36,18 @@ def lines(drawing) -> list[tuple[float, ...]]:
     """Ends of glue lines, rounded."""
     return [tuple(round(c, 6) for p in (mark.path.start, mark.path.end) for c in p)
             for mark in drawing if isinstance(mark, Stroke) and mark.style == "glue line"]
+
+
+@pytest.mark.parametrize("blank", [
+    dict(face_veneer=1e-300, back_veneer=1e-300, scarf=1e-300), dict(face_veneer=15.0, scarf=5000.0), dict(back_veneer=15.0, scarf=5000.0),
+    dict(face_veneer=1e-9, scarf=1e-9), dict(scarf=0.0)])
+@pytest.mark.parametrize("nut", [Nut(pitch=1.0, slant=30.0), Nut(pitch=40.0, slant=-30.0), Nut(pitch=40.0)])
+def test_what_hardly_is_there_or_far_away_is_drawn_all_the_same(blank, nut):
+    layout = validate(replace(glued(**blank), nut=nut))
+    for drawing in (opened_out(layout), wrap_drawing(layout), template_drawing(layout, None), back_drawing(layout),
+                    line_section(layout, (0.0, -20.0), (0.0, 190.0)), line_section(layout, (-60.0, 80.0), (60.0, 80.0))):
+        assert drawing
+    assert turned(solid(layout), BACK) and check(layout).holes
 
 
 def test_a_head_of_one_piece_has_neither():
