@@ -52,10 +52,13 @@ def called_after(before: Headstock, after: Headstock) -> Called | None:
         changed += [(one, other) for one, other in zip(was, now, strict=True) if one.id != other.id]
     if len(changed) == 1 and replace(changed[0][0], id=changed[0][1].id) == changed[0][1]:
         return exchanged(changed[0][0].id, changed[0][1].id)
-    if changed:
-        return swapped_sides if all(swapped_sides(one.id) == other.id for one, other in changed) else None
-    only_gone = after.book is not before.book and renamed_in_book(before.book, swapped_sides) == after.book != before.book
-    return swapped_sides if only_gone else None
+    gone = not changed and after.book is not before.book and renamed_in_book(before.book, swapped_sides) == after.book != before.book
+    if not gone and not (changed and all(swapped_sides(one.id) == other.id for one, other in changed)):
+        return None
+    from geometry.edits.copying import mirror_layout  # which looks for this file
+
+    # One side copied to the other may change the same names, and what has them then is something else.
+    return swapped_sides if replace(mirror_layout(before), book=after.book) == after else None
 
 
 def _task(task: Task, called: Called) -> Task:

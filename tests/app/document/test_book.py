@@ -16,7 +16,7 @@ from app.formats import headstock
 from app.formats.errors import FormatError
 from app.window.demo import demo
 from geometry.book import add_remark, done_steps, put_price, put_reading, remove_remark, set_minutes, start, stop, tick_off
-from geometry.edits import mirror_layout, remove_features, rename
+from geometry.edits import copy_side, mirror_layout, remove_features, rename
 from geometry.errors import GeometryError
 from geometry.layout import Book, Price, Reading, Remark, Task
 
@@ -150,6 +150,19 @@ def test_mirroring_exchanges_the_sides_of_what_is_gone_too(document):
     assert done_steps(document.book) == {"rout treble slot": 1}, "the slot that is there is not done"
     document.take_back()
     document.undo()
+    assert done_steps(document.book) == {}
+
+
+def test_one_side_copied_to_the_other_is_no_mirroring(document):
+    assert [slot.id for slot in document.layout.slots] == ["bass slot", "treble slot"]
+    document.apply("Copy", copy_side(document.layout, "treble", "bass"))
+    assert [slot.id for slot in document.layout.slots] == ["treble slot", "bass slot"]
+    document.record("Done", lambda book: tick_off(book, rout("treble slot"), 1))
+    document.undo()
+    assert done_steps(document.book) == {"rout treble slot": 1}, "that slot is the same before and after"
+    document.apply("Mirror", mirror_layout(document.layout))
+    assert done_steps(document.book) == {"rout bass slot": 1}
+    document.take_back()
     assert done_steps(document.book) == {}
 
 
