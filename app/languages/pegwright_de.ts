@@ -8644,6 +8644,10 @@
         <translation>Der Sattel liegt um {angle} schräg, auf der Seite {side} näher an der Spitze: An seinen Enden, {half} zu beiden Seiten der Mittellinie, liegt die Sattellinie {off} neben der Grundlinie, die im rechten Winkel zur Mittellinie durch die Mitte des Sattels läuft. Längs der Kopfplatte, auch von der Sattellinie, wird von der Grundlinie gemessen.</translation>
     </message>
     <message>
+        <source>The nut is slanted: distances along the head are from the base line, square to the centreline through the middle of the nut.</source>
+        <translation>Der Sattel liegt schräg: Längs der Kopfplatte wird von der Grundlinie gemessen, die im rechten Winkel zur Mittellinie durch die Mitte des Sattels läuft.</translation>
+    </message>
+    <message>
         <source>The nut measures {nut} (in the layout it is {own} wide), one point of the picture {point}.</source>
         <translation>Der Sattel misst {nut} (im Entwurf ist er {own} breit), ein Bildpunkt {point}.</translation>
     </message>

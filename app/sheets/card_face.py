@@ -30,7 +30,7 @@ from geometry.sequence.glue_ops import GLUED
 from geometry.sequence.state import state_of
 from geometry.solids import Drilling
 from geometry.solids.side import block_height, side_bore
-from geometry.strings.square_line import slant_words, square_line
+from geometry.strings.square_line import base_words, square_line
 from geometry.terms import term
 from geometry.tilt_words import raised_end
 from geometry.units import format_angle
@@ -273,7 +273,7 @@ class Maker:
             said += [text for text in (*op.cautions, self.work.blocked(op)) if text and text not in said]
         for text in said:
             self.say(say("Mind: {text}", text=text))
-        if slanted := slant_words(self.layout.nut):
+        if slanted := base_words(self.layout.nut):
             self.say(slanted)
         for note in open_remarks(self.layout.book, self.card.ids, [op.id for op in self.card.ops]):
             self.say(say("Do differently ({piece}): {note}", piece=PIECES_IN_WORDS[note.piece], note=note.text))

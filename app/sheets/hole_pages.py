@@ -12,7 +12,7 @@ from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence.drill_ops import SMALL
 from geometry.solids import holes
-from geometry.strings.square_line import slant_words
+from geometry.strings.square_line import base_words
 
 GAP = 2.2
 """Least white between two columns, mm."""
@@ -29,7 +29,7 @@ def hole_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
         said.append(say("Screw pilots in the edges: the running order drills them by hand through the plate, once "
                         "the outline is finished, as deep as depth says. Mark and stop hold only while the edges "
                         "are square."))
-    if slanted := slant_words(layout.nut):
+    if slanted := base_words(layout.nut):
         said.append(slanted)
     lines, room = [PAPER_HEAD, *rows], width - TICKED
     height = next((one for one in (READ, LEAST) if sum(natural(lines, one, None, GAP)) + GAP * (len(PAPER_HEAD) - 1) <= room), LEAST)

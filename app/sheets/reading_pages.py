@@ -13,7 +13,7 @@ from geometry.layout import PIECES, Blank, Headstock, Reading
 from geometry.measured import drillings
 from geometry.saying import say
 from geometry.solids import Drilling
-from geometry.strings.square_line import slant_words
+from geometry.strings.square_line import base_words
 from geometry.terms import term
 
 TALL = 6.2
@@ -28,7 +28,7 @@ def reading_blocks(layout: Headstock, width: float) -> list[Block]:
     about = say("Measure the finished piece and write each reading beside its plan; the Readings page of the job book takes "
                 "them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; "
                 "bores from the side: below the face in place of x. In {unit}.", unit=unit_words())
-    about = f"{about} {slant_words(layout.nut)}".rstrip()
+    about = f"{about} {base_words(layout.nut)}".rstrip()
     blocks: list[Block] = []
     for piece in pieces if known else ():
         taken = [one for one in layout.book.readings if one.piece == piece]

@@ -30,7 +30,7 @@ from geometry.routing.words import with_bush
 from geometry.saying import number_list, say
 from geometry.sequence import Operation
 from geometry.sequence.plans import OUTLINE
-from geometry.strings.square_line import slant_words, square_line
+from geometry.strings.square_line import base_words, square_line
 from geometry.terms import term
 
 LYING = turn(-math.pi / 2)
@@ -83,7 +83,7 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
         blocks += [_template(work, best, width), *_steps(work, best, [one.of for one in plans], width), *_pictures(best, width)]
     if plan.of != OUTLINE:
         blocks += [block for one in plans for block in _holes(layout, one, width)]
-        if slanted := slant_words(layout.nut):
+        if slanted := base_words(layout.nut):
             blocks.append(paragraph(slanted, width))
         blocks += [paragraph(say("Afterwards, by hand: {words}",
                                  words=op.words), width) for one in plans for op in work.ops

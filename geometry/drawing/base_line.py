@@ -24,11 +24,12 @@ def base_line(nut: Nut) -> Drawing:
     return (Stroke(straight((-half, 0.0), (half, 0.0)), "centreline", "nut"),) if nut.slant else ()
 
 
-def line_names(nut: Nut) -> Drawing:
-    """The names of the base line and of the slanted nut line, with its angle, beside their right ends; nothing for a square nut."""
+def line_names(nut: Nut, beyond: float = DATUM) -> Drawing:
+    """The names of the base line and of the slanted nut line, with its angle, beside the right end of the nut line, which is drawn so far
+    beyond the nut (mm); nothing for a square nut."""
     if not nut.slant:
         return ()
-    x, end = nut.at(nut.width / 2 + DATUM)
+    x, end = nut.at(nut.width / 2 + beyond)
     below = min(end - LETTER / 2, -CLEAR - LETTER)
     above = max(end - LETTER / 2, CLEAR)
     of_base, of_nut = (CLEAR, below) if end < 0 else (-CLEAR - LETTER, above)

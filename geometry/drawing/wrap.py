@@ -47,7 +47,7 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     from_face, from_back = _sides_of(holes(layout))
     edges = blank_box(layout.blank)
     marks: list[Mark] = [Stroke(rectangle(*edges), "blank", "blank"),
-                         Stroke(straight((edges[0], 0.0), (edges[2], 0.0)), "centreline", "nut"), *line_names(layout.nut)]
+                         Stroke(straight((edges[0], 0.0), (edges[2], 0.0)), "centreline", "nut"), *line_names(layout.nut, 0.0)]
     marks += [Stroke(mark.outer, mark.style, mark.owner) for group in opened_out_groups(layout).values()
               for mark in group if isinstance(mark, Area) and mark.style in SLOT_STYLES]
     points = {(hole.of, d.start[:2]) for hole in from_back for d in hole.drillings}

@@ -26,3 +26,9 @@ def slant_words(nut: Nut) -> str:
                "head, those from the nut line too, are from the base line.",
                angle=format_angle(math.radians(abs(nut.slant))), side=term("bass" if nut.slant > 0 else "treble"), half=mm(half),
                off=mm(abs(nut.at(half)[1])))
+
+
+def base_words(nut: Nut) -> str:
+    """What the base line is, where distances from it are told again; nothing where the nut is square to the centreline."""
+    return say("The nut is slanted: distances along the head are from the base line, square to the centreline through the middle of the "
+               "nut.") if nut.slant else ""
