@@ -80,7 +80,8 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
     if best is None:
         blocks.append(paragraph(plan.words, width))
     else:
-        blocks += [_template(work, best, width), *_steps(work, best, [one.of for one in plans], width), *_pictures(best, width)]
+        blocks += [_template(work, best, width), *(paragraph(say("Mind: {text}", text=text), width) for text in best.cautions),
+                   *_steps(work, best, [one.of for one in plans], width), *_pictures(best, width)]
     if plan.of != OUTLINE:
         blocks += [block for one in plans for block in _holes(layout, one, width)]
         if slanted := base_words(layout.nut):
@@ -90,8 +91,6 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
                    if op.kind == "ramp" and op.features[0] == one.of]
     elif best is not None:
         blocks += _grain(layout, best, width)
-    if best is not None:
-        blocks += [paragraph(say("Mind: {text}", text=text), width) for text in best.cautions]
     head = _band(say("{title} (continued)", title=title), number, width)
     return [blocks[0], *(replace(one, head=head.placed, head_height=head.height) for one in _together(blocks)[1:]), space(5.0)]
 

@@ -96,3 +96,10 @@ def test_words_over_a_head_cost_no_page(title):
     assert gone in ({"bass side", "seen from the face", "treble side"}, {"bass side", "seen from the back", "treble side"})
     assert len(part.drawing) - len(part.tight.drawing) == 3 and part.box[3] - part.tight.box[3] > 3.0
     assert part.box[:3] == part.tight.box[:3] and part.note == part.tight.note
+
+
+def test_what_to_heed_at_the_router_is_read_before_the_first_step():
+    """Speed and direction of feed are set before the cutter turns."""
+    text = section("demo", "Cards")
+    card = text[text.index("Rout the outline"):]
+    assert card.index("Template 6 mm thick") < card.index("Mind: Outside a template feed") < card.index("Saw the waste off")
