@@ -8860,8 +8860,8 @@
         <translation>Das Bild liegt hinter der Zeichnung. Der Sattel darin misst {nut}, dieser Entwurf beginnt aber mit {own}, näher kommt er nicht: die Größe des Bildes prüfen oder die Breite des Sattels einstellen.</translation>
     </message>
     <message>
-        <source>The picture lies behind the drawing. Trace it with Trace the picture, or draw over it.</source>
-        <translation>Das Bild liegt hinter der Zeichnung. Mit „Das Bild nachziehen“ nachziehen oder darüber zeichnen.</translation>
+        <source>The picture lies behind: Ctrl+T traces it, or draw over it.</source>
+        <translation>Das Bild liegt dahinter: Strg+T zieht es nach, oder darüber zeichnen.</translation>
     </message>
     <message>
         <source>The picture shows it with what would do.</source>

@@ -185,6 +185,10 @@ def test_the_outline_is_proposed_and_taken_as_one_step(bench, scan, file, monkey
         dialog.show()
         qtbot.waitUntil(lambda: dialog.take_button.isEnabled())
         said.append(dialog._says.text())
+        begun = dialog._at
+        QTest.keyClick(dialog.board, Qt.Key.Key_Return)
+        assert dialog._at == pytest.approx(begun), "Enter on the picture presses where the head is sought, not in the picture's middle"
+        qtbot.waitUntil(lambda: dialog.take_button.isEnabled() and not dialog.errand.busy)
         QTest.keyClick(dialog.tolerance, Qt.Key.Key_Down)
         QTest.keyClick(dialog.tolerance, Qt.Key.Key_Down)
         dialog.tolerance.activated.emit(dialog.tolerance.currentIndex())

@@ -102,6 +102,11 @@ class PictureBoard(QWidget):
         """Put a handle somewhere else."""
         self._move(key, at)
 
+    def put_pen(self, at: Vec2) -> None:
+        """Have the pen of the arrow keys stand at a place of the picture, where Enter presses."""
+        self._pen = self._inside(at)
+        self.update()
+
     def pixel(self, at: Vec2) -> QPointF:
         """Where a place of the picture is on the widget."""
         return self._transform().map(QPointF(*at))

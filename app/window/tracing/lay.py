@@ -61,7 +61,7 @@ def lay_picture(window: Frame, path: Path | None = None) -> None:
                            "this layout begins with: check the size of the picture, or set the width of the nut.",
                            nut=format_close(nut, unit, mark=True), own=format_close(own, unit, mark=True)))
         else:
-            window.say(say("The picture lies behind the drawing. Trace it with Trace the picture, or draw over it."))
+            window.say(say("The picture lies behind: Ctrl+T traces it, or draw over it."))
 
 
 def _begun(window: Frame, name: str, nut: float) -> Headstock:

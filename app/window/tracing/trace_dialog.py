@@ -79,6 +79,7 @@ class TraceDialog(ReadInOrder, QDialog):
         self._progress: Progress | None = None
         self._again = False
         self.board = PictureBoard(pixmap(picture.jpeg), window.theme, self)
+        self.board.put_pen(self._at)
         self.board.pressed.connect(self._pressed)
         self.tolerance = Choice(self)
         self.level = Slider(Qt.Orientation.Horizontal, self)
@@ -153,6 +154,7 @@ class TraceDialog(ReadInOrder, QDialog):
     # ---- wishes ---------------------------------------------------------
     def _pressed(self, at: Vec2) -> None:
         self._at = at
+        self.board.put_pen(at)
         self._propose()
 
     def _levelled(self, value: int) -> None:
