@@ -14,12 +14,12 @@ from geometry.checks.items import Item, plan
 from geometry.checks.said import length
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BACK, FACE, NOTE, OUTLINE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, into, mm, tenths
+from geometry.checks.words import both, into, mm, tenths, up
 from geometry.curves import Line, Path
-from geometry.layout.edges import Edge, edge
+from geometry.layout.edges import Edge, Seat, edge
 from geometry.layout.shop import Margins
 from geometry.saying import say
-from geometry.solids.flats import under_plate
+from geometry.solids.flats import reaches, under_plate
 from geometry.solids.nearby import NOTHING, Box, Rows
 from geometry.solids.plate_edge import strays_within
 from geometry.solids.walls import Wall
@@ -31,6 +31,8 @@ ROCK = 0.3
 LOOSE = 1.0
 """mm by which a plate may rock before no screw draws it down (common practice, no source)"""
 
+_SHARES = (1.0, 1.05, 1.1, 1.2, 1.4, 1.7, 2.2)
+"""What sliding along a bent edge may take, in times of what lacks"""
 _FAR = 1e6
 """mm between what is on different surfaces: plates there never meet"""
 
@@ -206,17 +208,28 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
                               say("Set the axis {by} mm deeper, or choose a narrower plate.", by=tenths(needed - measured))
                               if side == FACE else
                               say("Set the axis {by} mm higher, or choose a narrower plate.", by=tenths(needed - measured))))
-    for end, measured in (("nut", foot.along - seat.behind), ("tip", along.length - foot.along - seat.before)):
+    for end, way, reach, last in (("nut", -1, seat.behind, along.path.start), ("tip", 1, seat.before, along.path.end)):
+        if way * v.dot(v.sub(last, foot.point), foot.tangent) >= reach:
+            continue
+        measured = reaches(along, foot, way) - reach
         if short(measured, 0.0):
             found.append(Snag("seat-overhang", TIGHT, (item.id, OUTLINE), item.frame.origin, measured, 0.0,
                               say("The plate of {item} runs {measured} mm past the {end} end of the edge.",
                                   item=item.id, measured=into(measured), end=term(end)),
                               say("Slide {item} {by} mm to the {end}.",
-                                  item=item.id, by=tenths(-measured), end=term("tip" if end == "nut" else "nut"))))
+                                  item=item.id, by=tenths(_slide(along, foot, way, reach, -measured)),
+                                  end=term("tip" if end == "nut" else "nut"))))
     rocks = _rocks(item, along)
     if rocks is not None:
         found.append(rocks)
     return tuple(found)
+
+
+def _slide(along: Edge, foot: Seat, way: int, reach: float, lacking: float) -> float:
+    """How far a plate has to be slid away from an end of its edge until that reaches on past it, mm in tenths: where the edge bends, more
+    than lacks."""
+    tried = (up(lacking * share) for share in _SHARES)
+    return next((by for by in tried if not short(reaches(along, along.seat(foot.along - way * by), way), reach)), up(lacking))
 
 
 def _rocks(item: Item, side: Edge) -> Snag | None:

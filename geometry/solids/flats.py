@@ -33,6 +33,12 @@ def walked(side: Edge, seat: Seat, before: float, behind: float) -> tuple[float,
     return max(0.0, -min(heights)), max(heights)
 
 
+def reaches(side: Edge, seat: Seat, way: int) -> float:
+    """How far an edge goes on along the tangent at a seat, to the tip (1) or to the nut (-1), mm: to its end or to where it turns back."""
+    boxes = [_outwards(piece, seat).box() for piece in _rest(side, seat, way)]
+    return max(box[2] if way > 0 else -box[0] for box in boxes)
+
+
 def stands_off(layout: Headstock, tuner_id: str) -> float:
     """How far the bare edge falls away or rises under a side tuner's plate, at most, mm."""
     placed = frame(layout, layout.tuner(tuner_id))
@@ -65,10 +71,8 @@ def least_size(flat: Flat, foot: Footprint) -> float:
 
 def _heights(side: Edge, seat: Seat, way: int, ahead: float, astern: float) -> list[float]:
     """The heights that count on the way to the tip (1) or to the nut (-1), along which the plate reaches `ahead` mm, and `astern` mm back."""
-    segments, found = side.path.segments, []
-    rest = segments[seat.segment].split(seat.t)
-    pieces = (rest[1], *segments[seat.segment + 1:]) if way > 0 else (rest[0], *segments[:seat.segment][::-1])
-    for one in pieces:
+    found = []
+    for one in _rest(side, seat, way):
         piece = _outwards(one if way > 0 else one.reversed(), seat)
         # It sets out to the front: on the seat itself only what lies ahead may end it.
         ends = (*piece.level(0, way * ahead), *(t for t in piece.level(0, -way * astern) if t > 0))
@@ -77,6 +81,12 @@ def _heights(side: Edge, seat: Seat, way: int, ahead: float, astern: float) -> l
         if ends:
             break
     return found
+
+
+def _rest(side: Edge, seat: Seat, way: int) -> tuple[Segment, ...]:
+    """The pieces of an edge from a seat on, each in the edge's own direction."""
+    segments, (before, after) = side.path.segments, side.path.segments[seat.segment].split(seat.t)
+    return (after, *segments[seat.segment + 1:]) if way > 0 else (before, *segments[:seat.segment][::-1])
 
 
 def _outwards(piece: Segment, seat: Seat) -> Segment:

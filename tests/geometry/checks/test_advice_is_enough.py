@@ -245,3 +245,16 @@ def test_a_shaft_is_so_much_longer_that_the_button_turns_below_the_back(reach, s
     layout = head(tuners=(side("a", 100.0, tuner),), patterns=(tuner,), slots=(slot(),))
     (snag, match), = told(layout, "button-to-wood", r"Choose a shaft ([\d.]+) mm longer")
     assert left(set_field(layout, ("patterns", "of", "button", "reach"), reach + float(match[1])), snag) == []
+
+
+@pytest.mark.parametrize("radius", [95.0, 120.0, 300.0])
+@pytest.mark.parametrize(("along", "to"), [(3.0, "tip"), (7.5, "tip"), (11.9, "tip")])
+def test_a_plate_past_the_end_of_a_bent_edge_is_told_by_its_tangent_and_slid_far_enough(radius, along, to):
+    """On an arc of R the end lies R sin(a / R) along the tangent at a seat a mm from it."""
+    tuner = pattern("of", "side", bore(surface="seat", depth=24.0), seat=(12.0, 12.0, 8.0))
+    layout = head(outline=bulging(radius), tuners=(side("a", along, tuner),), patterns=(tuner,), slots=(slot(),))
+    (snag, match), = told(layout, "seat-overhang", r"Slide a ([\d.]+) mm to the (tip|nut)")
+    assert snag.measured == pytest.approx(radius * math.sin(along / radius) - 12.0, abs=1e-6) and match[2] == to
+    assert left(slid(layout, snag, match), snag) == []
+    ends = head(outline=bulging(radius), tuners=(side("a", radius * math.asin(12.0 / radius) + 0.001, tuner),), patterns=(tuner,), slots=(slot(),))
+    assert told(ends, "seat-overhang", r"Slide a ([\d.]+) mm") == []
