@@ -51,7 +51,9 @@ def called_after(before: Headstock, after: Headstock) -> Called | None:
             return None
         changed += [(one, other) for one, other in zip(was, now, strict=True) if one.id != other.id]
     if len(changed) == 1 and replace(changed[0][0], id=changed[0][1].id) == changed[0][1]:
-        return exchanged(changed[0][0].id, changed[0][1].id)
+        old, new = changed[0][0].id, changed[0][1].id
+        # What the book tells goes along with a renaming; it stays with what was taken out and set anew in the same place.
+        return exchanged(old, new) if (old in told_of(after.book)) == (new in told_of(before.book)) else None
     gone = not changed and after.book is not before.book and renamed_in_book(before.book, swapped_sides) == after.book != before.book
     if not gone and not (changed and all(swapped_sides(one.id) == other.id for one, other in changed)):
         return None

@@ -166,6 +166,16 @@ def test_one_side_copied_to_the_other_is_no_mirroring(document):
     assert done_steps(document.book) == {}
 
 
+def test_what_is_set_anew_in_the_very_place_of_what_was_done_is_not_that_renamed(document):
+    document.apply("Copy", copy_side(document.layout, "bass", "treble"))
+    document.record("Done", lambda book: tick_off(book, rout("treble slot"), 1))
+    document.apply("Copy", copy_side(document.layout, "bass", "treble"))
+    assert [slot.id for slot in document.layout.slots] == ["bass slot", "treble slot 2"]
+    document.record("Done", lambda book: tick_off(book, rout("treble slot 2"), 1))
+    document.undo()
+    assert done_steps(document.book) == {"rout treble slot": 1, "rout treble slot 2": 1}, "each goes by its own name"
+
+
 def test_what_another_file_s_book_has_is_not_there_twice_after_an_entry(document):
     document.record("Done", lambda book: tick_off(book, rout("bass slot"), 1))
     document.record("Time", lambda book: set_minutes(book, book.piece, rout("bass slot"), 4.0))
