@@ -23,6 +23,7 @@ from geometry.joining.chains import meeting
 from geometry.joining.loops import FAR_REACH
 from geometry.saying import count, say
 from geometry.tolerance import FLAT, JOIN
+from geometry.vectors import Vec2
 
 FAR_AWAY = 1e5
 """Distance from the origin (mm) beyond which the drawing is moved to it before anything is computed."""
@@ -160,14 +161,14 @@ def _notes(reports: Sequence[Joined], shut: int, still_open: Sequence[Path]) -> 
         notes.append(count(len(wide), "{n} gap was closed with a short straight piece, the widest {size:.3f} mm at ({x:.2f}, "
                            "{y:.2f}).",
                            "{n} gaps were closed with a short straight piece, the widest {size:.3f} mm at ({x:.2f}, {y:.2f}).",
-                           size=worst.size, x=worst.place[0], y=worst.place[1]))
+                           size=worst.size, **_where(worst.place)))
     twice = sum(report.duplicates for report in reports)
     if twice:
         notes.append(count(twice, "{n} piece was drawn twice and counted once.",
                            "{n} pieces were drawn twice and counted once."))
     for place in [p for report in reports for p in report.crossed][:5]:
         notes.append(say("A closed line crosses itself at ({x:.2f}, {y:.2f}); it was taken apart there.",
-                         x=place[0], y=place[1]))
+                         **_where(place)))
     if sum(report.tangles for report in reports):
         notes.append(say("Lines touch or cross one another; the outer border of what they enclose was taken."))
     dropped = sum(report.dropped_lines for report in reports)
@@ -184,11 +185,16 @@ def _notes(reports: Sequence[Joined], shut: int, still_open: Sequence[Path]) -> 
     return notes
 
 
+def _where(place: Vec2) -> dict[str, float]:
+    """The fields of a place in a sentence, in hundredths, nought without a sign."""
+    return {"x": round(place[0], 2) + 0.0, "y": round(place[1], 2) + 0.0}
+
+
 def _about_gaps(still_open: Sequence[Path], gaps: Sequence[Gap]) -> str:
     n = len(still_open)
     if not gaps:
         return count(n, "{n} line stays open: it belongs to no loop.", "{n} lines stay open: they belong to no loop.")
-    places = "; ".join(say("{size:.3f} mm at ({x:.2f}, {y:.2f})", size=gap.size, x=gap.place[0], y=gap.place[1])
+    places = "; ".join(say("{size:.3f} mm at ({x:.2f}, {y:.2f})", size=gap.size, **_where(gap.place))
                        for gap in gaps[:5])
     if len(gaps) > 5:
         places = say("{places} and {n} more", places=places, n=len(gaps) - 5)

@@ -53,6 +53,11 @@ def test_a_bow_tie_is_taken_apart_and_said():
     assert any("crosses itself at (30.00, 40.00)" in w for w in found.warnings)
 
 
+def test_a_place_just_below_nought_is_told_without_a_sign():
+    found = read(dxf.drawing(dxf.polyline([(-30, -40.001, 0), (30, 39.999, 0), (30, -40.001, 0), (-30, 39.999, 0)])))
+    assert any("crosses itself at (0.00, 0.00)" in w for w in found.warnings)
+
+
 def test_two_closed_shapes_side_by_side_stay_two():
     found = read(dxf.drawing(dxf.polyline([(0, 0, 0), (50, 0, 0), (50, 80, 0), (0, 80, 0)])
                              + dxf.polyline([(50, 10, 0), (90, 10, 0), (90, 40, 0), (50, 40, 0)])))
