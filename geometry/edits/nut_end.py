@@ -7,13 +7,14 @@ import math
 from msgspec.structs import replace
 
 from geometry import vectors as v
+from geometry.by_size import of_loop, remembered_by_size
 from geometry.curves import Line, Path, Segment
 from geometry.curves.matrix import turn
 from geometry.edits.imported_openings import tidy
 from geometry.edits.parts import settled
 from geometry.edits.whole import replace_outline
 from geometry.errors import GeometryError
-from geometry.layout import EdgePlace, EdgeRun, Headstock, Nut, Side
+from geometry.layout import EdgePlace, EdgeRun, Headstock, Loop, Nut, Side
 from geometry.layout.edges import edge, end_line
 from geometry.routing.nut_end import SHOULDER, NutEnd, nut_end
 from geometry.saying import say
@@ -25,8 +26,13 @@ _INSIDE = 5.0
 
 def ends_off_nut(layout: Headstock) -> bool:
     """Whether the outline ends in one straight edge that is not along the nut line, so that end_along_nut has something to do."""
+    return _off(layout.outline, layout.nut.slant)
+
+
+@remembered_by_size(8, of_loop)
+def _off(outline: Loop, slant: float) -> bool:
     try:
-        return nut_end(layout.outline, layout.nut) is None and _present(layout) is not None
+        return nut_end(outline, Nut(slant=slant)) is None and _present(outline) is not None
     except GeometryError:
         return False
 
@@ -37,7 +43,7 @@ def end_along_nut(layout: Headstock) -> Headstock:
     What sits on an edge stays where it is; the lengths along it, which are from its new end, follow. GeometryError when the outline
     does not end in one straight edge through the middle of the nut, or its sides do not come to the nut line.
     """
-    now = _present(layout)
+    now = _present(layout.outline)
     if now is None:
         raise GeometryError(say("The outline does not end in one straight edge through the middle of the nut: draw such an end first."))
     nut, sides = layout.nut, Path(now.sides)
@@ -63,11 +69,11 @@ def end_along_nut(layout: Headstock) -> Headstock:
     return settled(_kept(made, off))
 
 
-def _present(layout: Headstock) -> NutEnd | None:
+def _present(outline: Loop) -> NutEnd | None:
     """The straight end that the outline has."""
-    _, (x, y) = end_line(layout.outline)
+    _, (x, y) = end_line(outline)
     slant = math.degrees(math.atan2(x, y))
-    return nut_end(layout.outline, Nut(slant=slant if abs(slant) > 1e-9 else 0.0))
+    return nut_end(outline, Nut(slant=slant if abs(slant) > 1e-9 else 0.0))
 
 
 def _crossings(sides: Path, nut: Nut) -> tuple[float | None, float | None]:
