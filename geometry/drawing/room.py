@@ -29,8 +29,7 @@ class Room:
     """What of a paper is taken: its lines, what is cut through, and the words set so far."""
 
     def __init__(self, marks: Iterable[Mark]) -> None:
-        self._lines: list[shapely.Geometry] = []
-        self._whole: list[shapely.Geometry] = []
+        self._lines, self._whole = _Taken(), _Taken()
         for mark in marks:
             self._take(mark)
 
@@ -38,24 +37,48 @@ class Room:
         """The first of the choices that stays clear of all that is taken, else of those that cross the fewest lines the first that
         comes near the least; it is taken from then on. Nothing where each would lie on other words, a hole or a mark."""
         best: tuple[tuple[int, int], Sequence[Mark]] = ((10 ** 6, 0), ())
-        lines, whole = np.array(self._lines, dtype=object), np.array(self._whole, dtype=object)
         for choice in choices:
-            shapes = [shape for mark in choice for shape in _shapes(mark)]
-            to_whole = [shapely.distance(whole, shape) for shape in shapes]
-            if any((each < TOUCHING).any() for each in to_whole):
-                continue
-            to_lines = [shapely.distance(lines, shape) for shape in shapes]
-            crossed = sum(int((each < TOUCHING).sum()) for each in to_lines)
-            near = sum(int((each < CLEAR).sum()) for each in (*to_lines, *to_whole))
-            best = min(best, ((crossed, near), choice), key=lambda one: one[0])
-            if not near:
-                break
+            crossed = near = 0
+            for shape in (shape for mark in choice for shape in _shapes(mark)):
+                to_whole, to_lines = self._whole.near(shape), self._lines.near(shape)
+                if (to_whole < TOUCHING).any():
+                    break
+                crossed += int((to_lines < TOUCHING).sum())
+                near += len(to_lines) + len(to_whole)
+            else:
+                best = min(best, ((crossed, near), choice), key=lambda one: one[0])
+                if not near:
+                    break
         for mark in best[1]:
             self._take(mark)
         return list(best[1])
 
     def _take(self, mark: Mark) -> None:
-        (self._lines if isinstance(mark, Stroke) and not _is_slot(mark) else self._whole).extend(_shapes(mark))
+        taken = self._lines if isinstance(mark, Stroke) and not _is_slot(mark) else self._whole
+        for shape in _shapes(mark):
+            taken.add(shape)
+
+
+class _Taken:
+    """Shapes, found by their boxes: of hundreds a few are near."""
+
+    def __init__(self) -> None:
+        self._shapes: list[shapely.Geometry] = []
+        self._boxes = np.empty((64, 4))
+
+    def add(self, shape: shapely.Geometry) -> None:
+        if len(self._shapes) == len(self._boxes):
+            self._boxes = np.concatenate((self._boxes, np.empty_like(self._boxes)))
+        self._boxes[len(self._shapes)] = shape.bounds
+        self._shapes.append(shape)
+
+    def near(self, shape: shapely.Geometry) -> np.ndarray:
+        """Distances (mm) of those that are nearer than CLEAR."""
+        x0, y0, x1, y1 = shape.bounds
+        b = self._boxes[:len(self._shapes)]
+        met = np.flatnonzero((b[:, 0] < x1 + CLEAR) & (b[:, 2] > x0 - CLEAR) & (b[:, 1] < y1 + CLEAR) & (b[:, 3] > y0 - CLEAR))
+        far = np.array([self._shapes[i].distance(shape) for i in met])
+        return far[far < CLEAR]
 
 
 def beside(lines: Sequence[str], at: Vec2, reach: float, letter: float, pitch: float, style: str, owner: str) -> list[list[Label]]:

@@ -1,0 +1,41 @@
+"""Words find room between lines: the first place that is free, else the one that crosses least, else none."""
+
+import shapely
+
+from geometry.drawing import Disc, Label, Stroke
+from geometry.drawing.room import Room, beside
+from geometry.drawing.shapes import straight
+
+LINE = Stroke(straight((-50.0, 0.0), (50.0, 0.0)), "centreline")
+
+
+def word(x, y):
+    return [Label("word", (x, y), 2.0)]
+
+
+def test_the_first_free_place_is_taken_and_is_taken_from_then_on():
+    room = Room([LINE])
+    choices = [word(0.0, -1.0), word(0.0, 1.0), word(0.0, -4.0)]
+    assert [room.put(choices) for _ in range(2)] == [choices[1], choices[2]]
+
+
+def test_a_line_is_crossed_where_nothing_else_is_left_but_neither_words_nor_holes():
+    hole = Disc((3.0, 2.0), 2.0, "hole")
+    assert Room([LINE, hole]).put([word(0.0, 1.0), word(20.0, -1.0)]) == word(20.0, -1.0)
+    assert Room([hole]).put([word(0.0, 1.0)]) == []
+
+
+def test_places_beside_a_hole_keep_off_it():
+    for choice in beside(["name", "8 to 5"], (10.0, 20.0), 4.0, 2.0, 3.2, "dimension", "t"):
+        assert Room([Disc((10.0, 20.0), 4.0, "hole")]).put([choice]) == choice
+
+
+def test_only_what_is_near_is_measured(monkeypatch):
+    """Of a thousand holes in a row each word is measured against its neighbours alone."""
+    room = Room(Disc((10.0 * i, 0.0), 1.0, "hole") for i in range(1000))
+    measured = []
+    distance = shapely.geometry.base.BaseGeometry.distance
+    monkeypatch.setattr(shapely.geometry.base.BaseGeometry, "distance", lambda self, other: measured.append(1) or distance(self, other))
+    for i in range(100):
+        assert room.put([word(10.0 * i, 0.0), word(10.0 * i, 1.5)]) == word(10.0 * i, 1.5)
+    assert 0 < len(measured) < 1000
