@@ -131,6 +131,14 @@ def test_a_string_held_down_passes_a_post_that_it_would_pass_above():
     assert [snag.measured for snag in live.check(held).snags if snag.kind == "string-to-post"] == told(held)
 
 
+def test_held_lower_than_both_its_ends_it_meets_what_lies_below_them():
+    """A post that ends 4 above the face beside a string that comes from 9 and goes to 26: held at 2 right beside it, it rubs there."""
+    low = replace(FACE, id="low", post=Post(diameter=6.0, length=4.0, string_hole=3.0))
+    layout = head(tuners=(face("a", 3.5, 150.0, FACE, string="1", winds="bass"), face("b", -3.4, 75.0, low)), patterns=(FACE, low),
+                  strings=ONE, nut=Nut(height=9.0), holes=(retainer(y=75.0, height=2.0),))
+    assert [snag.measured for snag in check(layout).snags if snag.kind == "string-to-post"] == [pytest.approx(3.4 - 3.0 - 0.5)]
+
+
 def test_two_strings_of_which_one_is_held_down_are_measured_on_their_legs():
     """They cross on the face at y = 50: one at its straight level, the other pressed to 3 there; sampled."""
     two = (String(id="1", diameter=1.0, course=1), String(id="2", diameter=0.6, course=2))
