@@ -5,13 +5,13 @@ from __future__ import annotations
 from msgspec.structs import replace
 
 from geometry.curves import MIRROR
-from geometry.drawing.base_line import base_line, line_names
 from geometry.drawing.glue_lines import joint_line
 from geometry.drawing.hole_words import bore_words
 from geometry.drawing.margin_labels import Named, margin_labels
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Mark, Stroke
+from geometry.drawing.nut_names import line_names
 from geometry.drawing.opened_out import opened_out_groups
-from geometry.drawing.shapes import DATUM, nut_line, straight
+from geometry.drawing.shapes import DATUM, nut_lines, straight
 from geometry.drawing.side_titles import side_titles
 from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import OVERRUN
@@ -43,7 +43,7 @@ def back_drawing(layout: Headstock) -> Drawing:
               if layout.pattern(tuner.pattern).mount == "face"
               for mark in opened_out_groups(layout)[tuner.id] if isinstance(mark, Area) and mark.style == "seat"]
     nut = replace(layout.nut, slant=-layout.nut.slant)
-    marks += [Stroke(nut_line(nut, DATUM), "nut line", "nut"), *base_line(nut), *line_names(nut),
+    marks += [*nut_lines(nut, DATUM), *line_names(nut),
               Stroke(straight((0.0, min(y0, 0.0) - 4.0), (0.0, y1 + 4.0)), "centreline", "blank")]
     marks += joint_line(layout.blank, layout.nut, True, x0, x1)
     named: list[Named] = []

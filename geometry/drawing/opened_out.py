@@ -13,11 +13,10 @@ from operator import is_
 
 from geometry.by_size import of_same, of_slot, remembered_by_size, remembered_of_each
 from geometry.curves import Path
-from geometry.drawing.base_line import base_line
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.same import Same
-from geometry.drawing.shapes import chain, nut_line, rectangle, straight
+from geometry.drawing.shapes import chain, nut_lines, rectangle, straight
 from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import folded, tuner_marks, upright_marks
 from geometry.errors import GeometryError
@@ -153,7 +152,7 @@ def _ear(ear: Ear, blank: Blank) -> Drawing:
 
 @lru_cache(maxsize=16)
 def _nut(nut: Nut) -> Drawing:
-    return (Stroke(nut_line(nut), "nut line", "nut"), *base_line(nut))
+    return nut_lines(nut)
 
 
 @remembered_of_each(12, of_same, each=128)

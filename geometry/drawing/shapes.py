@@ -1,4 +1,4 @@
-"""Plain paths that several drawings need."""
+"""Plain paths, and the lines at the nut, that several drawings need."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ from collections.abc import Sequence
 import shapely
 
 from geometry.curves import Line, Path
+from geometry.drawing.marks import Drawing, Stroke
 from geometry.layout.strings import Nut
 from geometry.vectors import Vec2
 
@@ -24,6 +25,14 @@ def nut_line(nut: Nut, beyond: float = 0.0) -> Path:
     """The nut line from the bass end of the nut to its treble end, and so much farther on at either (mm)."""
     half = nut.width / 2 + beyond
     return straight(nut.at(-half), nut.at(half))
+
+
+def nut_lines(nut: Nut, beyond: float = 0.0) -> Drawing:
+    """The nut line so much (mm) beyond the nut, and the base line of a slanted nut: square to the centreline through the middle of the nut,
+    as long as the nut line on paper. What is told along the head is from it."""
+    half = nut.width / 2 + DATUM
+    base = (Stroke(straight((-half, 0.0), (half, 0.0)), "centreline", "nut"),) if nut.slant else ()
+    return (Stroke(nut_line(nut, beyond), "nut line", "nut"), *base)
 
 
 def chain(points: Sequence[Vec2], closed: bool = False) -> Path:

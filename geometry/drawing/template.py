@@ -8,18 +8,18 @@ from shapely.geometry import LineString
 
 from geometry.curves import Path
 from geometry.curves.polygons import polygon
-from geometry.drawing.base_line import base_line, line_names
 from geometry.drawing.glue_lines import joint_line
 from geometry.drawing.heights import LEAST
 from geometry.drawing.hole_words import bores_words
 from geometry.drawing.margin_labels import LINE, Named, margin_labels
 from geometry.drawing.marks import Drawing, Label, Mark, Stroke
+from geometry.drawing.nut_names import line_names
 from geometry.drawing.offset_path import offset_path
 from geometry.drawing.outside_template import outside_lines
 from geometry.drawing.pocket_words import named_pockets
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.room import Room, beside
-from geometry.drawing.shapes import DATUM, chain, nut_line, straight
+from geometry.drawing.shapes import DATUM, chain, nut_lines, straight
 from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import OVERRUN, upright_marks
 from geometry.errors import GeometryError
@@ -105,7 +105,7 @@ def _side_seats(layout: Headstock, named: list[Named]) -> list[Mark]:
 
 
 def _datum(layout: Headstock, box: tuple[float, float, float, float]) -> list[Mark]:
-    return [Stroke(nut_line(layout.nut, DATUM), "nut line", "nut"), *base_line(layout.nut), *line_names(layout.nut),
+    return [*nut_lines(layout.nut, DATUM), *line_names(layout.nut),
             Stroke(straight((0.0, min(box[1], 0.0) - 4.0), (0.0, box[3] + 4.0)), "centreline", "blank")]
 
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 
-from geometry.drawing.base_line import line_names
 from geometry.drawing.glue_lines import joint_line
 from geometry.drawing.heights import LEAST, READ
 from geometry.drawing.hole_words import bore_words
 from geometry.drawing.margin_labels import short_lines
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
+from geometry.drawing.nut_names import line_names
 from geometry.drawing.opened_out import blank_box, opened_out_groups
 from geometry.drawing.pocket_words import pocket_labels
 from geometry.drawing.room import CLEAR, Room, beside, words_width

@@ -1,12 +1,12 @@
-"""The base line of a slanted nut: square to the centreline through the middle of the nut. What is told along the head is from it."""
+"""The names of the two lines at a slanted nut, on paper."""
 
 from __future__ import annotations
 
 import math
 
 from geometry.drawing.heights import LEAST
-from geometry.drawing.marks import Drawing, Label, Mark, Stroke
-from geometry.drawing.shapes import DATUM, straight
+from geometry.drawing.marks import Drawing, Label, Mark
+from geometry.drawing.shapes import DATUM
 from geometry.layout.strings import Nut
 from geometry.saying import say
 from geometry.terms import term
@@ -16,12 +16,6 @@ LETTER = LEAST
 """Capital height of the names of both lines, mm."""
 BESIDE, CLEAR = 2.0, 0.8
 """From the end of the nut line to the names, and from a line to a name above or below it, mm."""
-
-
-def base_line(nut: Nut) -> Drawing:
-    """The base line as long as the nut line on paper; nothing where the nut line is square itself."""
-    half = nut.width / 2 + DATUM
-    return (Stroke(straight((-half, 0.0), (half, 0.0)), "centreline", "nut"),) if nut.slant else ()
 
 
 def line_names(nut: Nut, beyond: float = DATUM) -> Drawing:
