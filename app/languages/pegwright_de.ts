@@ -6020,6 +6020,10 @@
         <translation>Echtes Stück</translation>
     </message>
     <message>
+        <source>Ream it wider, or with a taper that narrows less.</source>
+        <translation>Weiter aufreiben oder mit einem Kegel, der langsamer enger wird.</translation>
+    </message>
+    <message>
         <source>Ream the {operation} of {of} by hand, from the {surface}, taper 1:{taper:g}, until it is {wide} wide there: a few turns at a time, in the cutting direction alone, and try the peg often.</source>
         <translation>{operation} von {of} von Hand aufreiben, Ansatz: {surface}, Verjüngung 1:{taper:g}, bis sie dort {wide} weit ist: je wenige Umdrehungen, nur in Schneidrichtung, und den Wirbel oft probieren.</translation>
     </message>
@@ -6030,6 +6034,10 @@
     <message>
         <source>Reamed 1:{taper:g} the {operation} of {item} would be {narrow} mm wide at its far end, where the drill leaves {drilled} mm: the peg would not bear there.</source>
         <translation>1:{taper:g} aufgerieben wäre „{operation}“ von {item} am fernen Ende {narrow} mm weit, wo der Bohrer {drilled} mm lässt: der Wirbel läge dort nicht an.</translation>
+    </message>
+    <message>
+        <source>Reamed 1:{taper:g} the {operation} of {item} would run out to nothing towards its far end: the peg would not bear there.</source>
+        <translation>1:{taper:g} aufgerieben liefe „{operation}“ von {item} zum fernen Ende hin auf nichts aus: der Wirbel läge dort nicht an.</translation>
     </message>
     <message>
         <source>Reamed to</source>

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import math
-
 from geometry.checks.around import Around
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item, plan
+from geometry.checks.said import length
 from geometry.checks.snags import BACK, FACE, SPOILS, TIGHT, Snag, short
 from geometry.checks.words import both, first, into, is_small, mm, name, tenths
 from geometry.layout.shop import Margins
@@ -17,6 +16,8 @@ from geometry.tolerance import TOUCH
 
 LEAST_OUT = 1.0
 """mm from the face to the middle of a string where it comes off its post (common practice, no source)."""
+NOTHING = 0.1
+"""mm: what a reamer leaves less wide than that is as good as a point."""
 
 
 def alone(item: Item, around: Around) -> tuple[Snag, ...]:
@@ -122,12 +123,20 @@ def _clamps(item: Item, wood: float) -> tuple[Snag, ...]:
 
 def _reamed(item: Item) -> list[Snag]:
     """A bore that a reamer does not open all along: the peg would bear at its wide end alone."""
-    return [Snag("ream-short", TIGHT, (item.id,), d.end, d.narrow, d.diameter,
-                 say("Reamed 1:{taper:g} the {operation} of {item} would be {narrow} mm wide at its far end, where the drill leaves {drilled} mm: "
-                     "the peg would not bear there.", taper=d.taper, operation=term(d.operation), item=item.id,
-                     narrow=mm(d.narrow), drilled=mm(d.diameter)),
-                 say("Drill it {narrow} mm or narrower, or ream it wider.", narrow=mm(math.floor(d.narrow * 10) / 10)))
-            for d in item.drillings if d.reamed and short(d.narrow, d.diameter)]
+    return [_too_narrow(item, d) for d in item.drillings if d.reamed and short(d.narrow, d.diameter)]
+
+
+def _too_narrow(item: Item, d: Drilling) -> Snag:
+    narrow, drilled = both(d.narrow, d.diameter)
+    words = {"taper": d.taper, "operation": term(d.operation), "item": item.id}
+    text, cure = ((say("Reamed 1:{taper:g} the {operation} of {item} would be {narrow} mm wide at its far end, where the drill leaves {drilled} mm: "
+                       "the peg would not bear there.", narrow=narrow, drilled=drilled, **words),
+                   say("Drill it {narrow} mm or narrower, or ream it wider.", narrow=length(d.narrow, 1, down=True)))
+                  if d.narrow >= NOTHING else
+                  (say("Reamed 1:{taper:g} the {operation} of {item} would run out to nothing towards its far end: the peg would not bear there.",
+                       **words),
+                   say("Ream it wider, or with a taper that narrows less.")))
+    return Snag("ream-short", TIGHT, (item.id,), d.end, d.narrow, d.diameter, text, cure)
 
 
 def _comes_out(item: Item, wood: float) -> tuple[Snag, ...]:

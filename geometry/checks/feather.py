@@ -8,11 +8,12 @@ from geometry import vectors as v
 from geometry.checks.items import Item
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import NOTE, TIGHT, Snag, short
-from geometry.checks.words import both, few, into, name, tenths
+from geometry.checks.words import aslant, both, few, into, name, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.strings import Nut
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
+from geometry.solids.ramps import ramp_cut
 from geometry.solids.scarf import Scarf, scarf_of
 
 MOST_NAMED = 6
@@ -69,7 +70,8 @@ def _screws(item: Item, blank: Blank, nut: Nut, back: bool, margin: float) -> tu
                        is_there=is_there, name=name(d), wanted=wanted)
         away = margin - measured
         found.append(Snag("feather-screw", TIGHT, (item.id,), (d.start[0], joint.y(d.start[0], back), d.start[2]), measured, margin, said,
-                          say("Move {item} {away} mm along the head, or glue a veneer over the joint.", item=item.id, away=tenths(away)),
+                          say("Move {item} {away} mm along the head, or glue a veneer over the joint.", item=item.id,
+                              away=tenths(aslant(away, nut.ahead[1]))),
                           push=v.scale(nut.ahead, away if off >= 0 else -away)))
     return tuple(found)
 
@@ -80,8 +82,10 @@ def _bored(item: Item, blank: Blank, nut: Nut, back: bool, margin: float) -> boo
 
 
 def _cut(opening: Opening, joint: Scarf, back: bool, margin: float) -> bool:
-    """Whether a slot's wall at that surface comes near the line."""
+    """Whether a slot's wall at that surface, or its ramp on the face, comes near the line."""
     if back and opening.slot.depth is not None:
         return False
-    off = [joint.off(point, back) for point in opening.wall.points.tolist()]
+    ramp = None if back else ramp_cut(opening.slot)
+    points = [*opening.wall.points.tolist(), *(() if ramp is None else (one.start for one in ramp.path().segments))]
+    off = [joint.off(point, back) for point in points]
     return short(max(min(off), -max(off)), margin)

@@ -24,7 +24,7 @@ from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade, short
 from geometry.checks.words import gap_text, name, sort_of
-from geometry.layout.hardware import Pattern
+from geometry.layout.hardware import Bore, Pattern
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders, crosses, norms
@@ -56,10 +56,14 @@ def pairs(scene: Scene) -> Pairs:
 
 def _crowded(pattern: Pattern | None, margins: Margins) -> bool:
     """Whether two bores of a pattern may stand too near each other: they are parallel, and so never nearer than their axes less
-    their radii, as wide as drills may make them. A lone hole is not."""
+    their radii, as wide as drills and reamers may make them. A lone hole is not."""
     wishes = _wishes(margins)
-    return any(v.distance(a.at, b.at) - (a.diameter + b.diameter) / 2 - SAME_SIZE < wishes[max(RANKS.get(a.role, 0), RANKS.get(b.role, 0))] + TOUCH
+    return any(v.distance(a.at, b.at) - (_widest(a) + _widest(b)) / 2 < wishes[max(RANKS.get(a.role, 0), RANKS.get(b.role, 0))] + TOUCH
                for a, b in combinations(() if pattern is None else pattern.bores, 2) if a.at != b.at)
+
+
+def _widest(bore: Bore) -> float:
+    return max(bore.diameter + SAME_SIZE, bore.reamed or 0.0)
 
 
 def _wishes(margins: Margins) -> tuple[float, float, float]:

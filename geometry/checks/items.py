@@ -26,8 +26,8 @@ from geometry.solids.nearby import NOTHING, Box, Rows, rows_of
 from geometry.strings.past_posts import Rod
 from geometry.vectors import Vec2, Vec3
 
-RANKS = {"pin": 1, "locating": 2}
-"""Of drillings by their role, 1 for pilots and 0 for all others; see Item.ranks."""
+RANKS = {"screw": 1, "pin": 1, "locating": 2}
+"""Of bores and drillings by their role, 0 for all others; a pilot has 1 whatever its role. See Item.ranks."""
 _WHAT = {Tuner: "tuner", SingleHole: "hole", Pin: "pin"}
 
 

@@ -21,17 +21,17 @@ def snags(scene: Scene) -> Iterable[Snag]:
 
 def _low(own: tuple[Run, Item], needed: float) -> tuple[Snag, ...]:
     run, item = own
-    places = [(0.0, run.nut_height, "nut"), *((one.far, one.height, one.hole) for one in run.under)]
+    places = [(0.0, run.nut_height, "nut", run.tuner), *((one.far, one.height, "retainer", one.hole) for one in run.under)]
     if item.mount == "face" and not short(run.height, LEAST_OUT):  # else that is told of the post
-        places.append((run.length, run.height, "post"))
-    far, height, at = min(places, key=lambda place: place[1])
+        places.append((run.length, run.height, "post", run.tuner))
+    far, height, at, of = min(places, key=lambda place: place[1])
     if at == "post":
         needed = 0.0  # how high a post brings strings is told by their middle: here only what lies in the wood
     measured = height - run.diameter / 2
     if not short(measured, needed):
         return ()
     a, b = both(measured, needed)
-    words = {"string": run.string, "tuner": run.tuner, "hole": at, "measured": into(min(measured, 0.0)), "a": a, "b": b}
+    words = {"string": run.string, "tuner": run.tuner, "hole": of, "measured": into(min(measured, 0.0)), "a": a, "b": b}
     if at == "nut":
         where = say("at the nut")
         cure = say("Raise the nut, or let the face lie deeper below it.")
@@ -44,5 +44,5 @@ def _low(own: tuple[Run, Item], needed: float) -> tuple[Snag, ...]:
     text = (say("String {string} lies {measured} mm in the face {where}.", where=where, **words) if measured < 0 else
             say("String {string} runs {a} mm above the face {where}; {b} mm wanted.", where=where, **words))
     way = v.unit(v.sub(run.post, run.nut))
-    return (Snag("string-to-face", TIGHT, (at if at not in ("nut", "post") else run.tuner, FACE), (*v.along(run.nut, way, far), -height), measured,
+    return (Snag("string-to-face", TIGHT, (of, FACE), (*v.along(run.nut, way, far), -height), measured,
                  needed, text, cure),)

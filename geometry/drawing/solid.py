@@ -24,6 +24,7 @@ from geometry.solids.frames import Frame
 from geometry.solids.ramps import ramp_cut
 from geometry.solids.scarf import scarf_of
 from geometry.strings.past_posts import post_length
+from geometry.tolerance import TOUCH
 
 SAGITTA = 0.05
 """How far a chord of a wall may stray from the curve, mm: under a pixel up to 20 pixels a mm."""
@@ -123,16 +124,24 @@ def _seams(ring: Ring, blank: Blank, nut: Nut) -> tuple[np.ndarray, ...]:
     found = [np.column_stack([around, np.full(len(around), z)]) for z in levels]
     joint = scarf_of(blank, nut)
     if joint is not None:
-        deep = np.array([joint.level(point) for point in around.tolist()])
-        inside = (deep >= joint.top) & (deep <= joint.bottom)
-        slanted = np.column_stack([around, deep])
-        found += [slanted[run] for run in np.split(np.arange(len(deep)), np.flatnonzero(np.diff(inside)) + 1) if inside[run[0]] and len(run) > 1]
+        slanted = _cut_at(np.column_stack([around, [joint.level(point) for point in around.tolist()]]), (joint.top, joint.bottom))
+        inside = (slanted[:, 2] >= joint.top - TOUCH) & (slanted[:, 2] <= joint.bottom + TOUCH)
+        found += [slanted[run] for run in np.split(np.arange(len(slanted)), np.flatnonzero(np.diff(inside)) + 1) if inside[run[0]] and len(run) > 1]
         for back, z in ((False, joint.top), (True, joint.bottom)):
             line = shapely.LineString([(x, joint.y(x, back)) for x in (-FAR, FAR)])
             across = shapely.intersection(shapely.Polygon(ring.points).buffer(0), line)
             found += [np.column_stack([shapely.get_coordinates(part), np.full(2, z)]) for part in shapely.get_parts(across)
                       if part.geom_type == "LineString" and part.length > 0]
     return tuple(found)
+
+
+def _cut_at(points: np.ndarray, levels: tuple[float, float]) -> np.ndarray:
+    """A line in space (n, 3) with one point more wherever it passes one of the levels z between two of its own."""
+    at, rise = np.arange(len(points)), np.diff(points[:, 2])
+    steep = np.flatnonzero(rise)
+    shares = [(level - points[steep, 2]) / rise[steep] for level in levels]
+    more = np.unique(np.concatenate([at, *((steep + share)[(share > 0) & (share < 1)] for share in shares)]))
+    return np.column_stack([np.interp(more, at, column) for column in points.T])
 
 
 @remembered_by_size(16, of_same)

@@ -90,7 +90,7 @@ def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: 
 
 
 def finishing(layout: Headstock, wishes: Wishes) -> list[Operation]:
-    """Clean up; with a finish also the finish and the final diameter of every bushing bore."""
+    """Clean up; with a finish also the finish and the final diameter of every bushing bore. What is reamed is so at the very last."""
     left = pins_to_plug(layout)
     plug = count(len(left), ", plug the pin hole {pins}", ", plug the pin holes {pins}", pins=listed(left)) if left else ""
     made = [Operation("clean up", "clean up", say("Clean up"),
@@ -103,7 +103,7 @@ def finishing(layout: Headstock, wishes: Wishes) -> list[Operation]:
             say("Clear the finish out of the counterbore of {of} by hand until the bushing presses in at {diameter}.",
                 of=d.of, diameter=wishes.told(d.diameter, 2)),
             Setup("bench", say("reamer {diameter}", diameter=wishes.told(d.diameter, 2))), (d.of,), (d,)) for hole in holes(layout) for d in hole.drillings
-            if d.role == "counterbore"]
+            if d.role == "counterbore" and not d.reamed]
     return made + [_reamed(d, wishes) for hole in to_drill(layout) for d in hole.drillings if d.reamed]
 
 

@@ -4,7 +4,7 @@ import math
 
 from msgspec.structs import replace
 
-from geometry.layout import Blank, Button, DrillPress, Post, Rack
+from geometry.layout import Blank, Button, DrillPress, Margins, Post, Rack
 from tests.geometry.checks.case import Case
 from tests.geometry.checks.heads import (
     BIT,
@@ -73,7 +73,16 @@ def _peg(drilled, wide, taper=25.0):
                 patterns=(of,))
 
 
+def _beside_post(v, **margins):
+    """A screw of 1.5, v mm from the axis of a peg that is drilled 6 and reamed to 9."""
+    of = pattern("of", "face", bore(surface="back", reamed=9.0, taper=30.0), bore("screw", diameter=1.5, surface="back", at=(0.0, v), depth=6.0))
+    return head(tuners=(face("a", 0.0, 90.0, of),), patterns=(of,), margins=Margins(**margins))
+
+
 _FITTING = (
+    # 7.2 less radii of 4.5 and 0.75; of bores drilled 6 alone 3.45 would be left.
+    Case("bore-to-screw", _beside_post(7.2), 1.95, TIGHT, _beside_post(7.25), between=("a",)),
+    Case("bore-to-screw", _beside_post(9.0, bore_bore=0.5, screw_any=4.0), 3.75, TIGHT, _beside_post(9.25, bore_bore=0.5, screw_any=4.0), between=("a",)),
     # 16 / 25 is 0.64: a bore reamed to 8 at the back is 7.36 at the face.
     Case("ream-short", _peg(7.4, 8.0), 7.36, TIGHT, _peg(7.36, 8.0)),
     Case("ream-short", _peg(7.4, 8.0), 7.36, TIGHT, _peg(7.4, 8.0, 30.0)),

@@ -32,9 +32,9 @@ def _thick_on_a_low_post(thick):
                 strings=(String(id="1", diameter=thick, course=1),))
 
 
-def _holding(x, height=15.0):
+def _holding(x, height=15.0, id="r"):
     """A retainer 12 wide, 50 mm from the nut."""
-    return SingleHole(id="r", at=(x, 50.0), diameter=2.0, depth=9.0, retainer=Retainer(height=height, width=12.0))
+    return SingleHole(id=id, at=(x, 50.0), diameter=2.0, depth=9.0, retainer=Retainer(height=height, width=12.0))
 
 
 def past_a_post(apart):
@@ -149,6 +149,8 @@ CASES = (
     # The string's skin lies 0.5 below its middle.
     Case("string-to-face", _over_nut(0.7, 13.0), 0.2, TIGHT, _over_nut(1.0, 13.0), between=("a", "face")),
     Case("string-to-face", _over_nut(16.0, 13.0, _holding(3.0, 0.3)), -0.2, TIGHT, _over_nut(16.0, 13.0, _holding(3.0, 1.0)), between=("r", "face")),
+    *(Case("string-to-face", _over_nut(16.0, 13.0, _holding(3.0, 0.3, id)), -0.2, TIGHT, _over_nut(16.0, 13.0, _holding(3.0, 1.0, id)),
+           between=(id, "face")) for id in ("nut", "post")),
     Case("string-to-face", _thick_on_a_low_post(3.4), -0.2, TIGHT, _thick_on_a_low_post(3.0), between=("a", "face")),
     # The screw's pilot is 2 wide, the string 1.
     Case("string-to-screw", _over_nut(16.0, 13.0, _holding(1.7)), 0.2, TIGHT, _over_nut(16.0, 13.0, _holding(2.0)), between=("r", "a")),

@@ -2,6 +2,8 @@
 
 import math
 
+from msgspec.structs import replace
+
 from geometry.layout import (
     Blank,
     Drill,
@@ -13,6 +15,7 @@ from geometry.layout import (
     Nut,
     Pin,
     Rack,
+    Ramp,
     RouterBit,
     SingleHole,
     Template,
@@ -135,6 +138,10 @@ def _joined(v=None, surface="face", **parts):
     return head(**(dict(blank=_blank(scarf=90.0), nut=_LEANS, patterns=(of,), tuners=tuners) | parts))
 
 
+def _ramped(length):
+    return replace(slot(nut=100.0, depth=8.0), ramp=Ramp(length=length, depth=1.0))
+
+
 _FEATHERS = (
     Case("feather-screw", _joined(27.0), 2.0, TIGHT, _joined(26.0), between=("a",)),
     Case("feather-screw", _joined(-10.5, "back"), -0.5, TIGHT, _joined(-14.0, "back"), between=("a",)),
@@ -147,6 +154,8 @@ _FEATHERS = (
          _joined(holes=(SingleHole(id="h", at=(0.0, 95.0), diameter=4.0, depth=6.0),)), between=("h",)),
     Case("feather-edge", _joined(slots=(slot(nut=50.0, tip=82.0, depth=8.0),)), None, NOTE, _joined(slots=(slot(nut=50.0, tip=81.0, depth=8.0),)),
          between=("slot",)),
+    # The slot begins 4 past the line, its ramp 1.5 before it.
+    Case("feather-edge", _joined(slots=(_ramped(1.5),)), None, NOTE, _joined(slots=(_ramped(1.0),)), between=("slot",)),
     Case("feather-edge", _joined(slots=(slot(),)), None, NOTE,
          _joined(slots=(slot(),), blank=_blank(scarf=90.0, face_veneer=1.0, back_veneer=0.6)), between=("slot",)),
 )

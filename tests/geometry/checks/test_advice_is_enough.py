@@ -258,3 +258,13 @@ def test_a_plate_past_the_end_of_a_bent_edge_is_told_by_its_tangent_and_slid_far
     assert left(slid(layout, snag, match), snag) == []
     ends = head(outline=bulging(radius), tuners=(side("a", radius * math.asin(12.0 / radius) + 0.001, tuner),), patterns=(tuner,), slots=(slot(),))
     assert told(ends, "seat-overhang", r"Slide a ([\d.]+) mm") == []
+
+
+def test_a_screw_is_moved_far_enough_from_a_feather_edge_that_lies_askew():
+    of = pattern("of", "face", bore(), bore("screw", diameter=2.0, surface="face", at=(0.0, 22.0), depth=9.0))
+    layout = head(tuners=(face("a", 0.0, 65.0, of),), patterns=(of,), nut=Nut(pitch=14.0, slant=28.0))
+    layout = replace(layout, blank=replace(layout.blank, scarf=90.0))
+    (snag, match), = told(layout, "feather-screw", r"Move a ([\d.]+) mm along")
+    x, y = layout.tuner("a").place.at
+    there = set_field(layout, ("tuners", "a", "place", "at"), (x, y + math.copysign(float(match[1]), snag.push[1])))
+    assert left(there, snag) == []

@@ -18,7 +18,7 @@ from geometry.drawing.step_views import step_views
 from geometry.drawing.template import template_drawing
 from geometry.drawing.turning import BACK, FACE, View, turned
 from geometry.drawing.wrap import wrap_drawing
-from geometry.layout import Headstock, Nut, validate
+from geometry.layout import Headstock, Loop, Node, Nut, validate
 from geometry.sequence import operations
 
 
@@ -167,3 +167,13 @@ def test_the_body_has_seams_on_its_wall_and_shows_them_from_every_side():
     assert len(slanted) >= 3
     for seam in slanted:
         assert np.allclose(seam[:, 2], 1.5 + (100.0 - seam[:, 1]) * 0.25)
+
+
+def test_a_seam_goes_down_a_straight_edge_from_where_the_joint_comes_out_to_where_it_does_on_the_back():
+    layout = glued(scarf=100.0)
+    corners = ((-24.0, 0.0), (24.0, 0.0), (36.0, 180.0), (-36.0, 180.0))
+    body = solid(replace(layout, outline=Loop(nodes=tuple(Node(at=at) for at in corners)), tuners=(), slots=(), pins=(), holes=()))
+    # The joint falls by 16 on 64; the edges stand 24 + y / 15 from the middle.
+    walls = [seam for seam in body.seams if np.ptp(seam[:, 2]) > 0]
+    wanted = [[[side * (24.0 + y / 15), y, z] for y, z in ((36.0, 16.0), (100.0, 0.0))] for side in (-1, 1)]
+    assert sorted(sorted(seam.round(6).tolist(), key=lambda p: p[1]) for seam in walls) == [[pytest.approx(p) for p in one] for one in wanted]

@@ -8,6 +8,7 @@ from app.sheets.needs import reamers, tuner_sizes
 from geometry.beginning import begin
 from geometry.beginning.instruments import usual
 from geometry.checks import check
+from geometry.checks.said import read
 from geometry.drawing.hole_words import bore_words
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Margins, Reading, validate
@@ -17,6 +18,7 @@ from geometry.lengths import speaking
 from geometry.measured.readings import planned_value
 from geometry.routing import plan_routing
 from geometry.sequence import best_order, operations, precedence
+from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import drill_for, to_drill
 from tests.geometry.accuracy.test_clearances import hold_to_checks
 from tests.geometry.checks.heads import bore, face, head, pattern
@@ -55,6 +57,28 @@ def test_the_reamer_comes_last_whatever_is_asked_for():
     before = {edge.first for edge in precedence(layout, ops) if edge.then == last.id}
     assert before == {"bore bass 1.1.1", "clean up"}
     assert "6.5 mm wide" in by["bore bass 1.1.1"].words
+
+
+def test_a_counterbore_that_is_reamed_is_so_once_finish_or_not():
+    layout = pegs()
+    wide = replace(PEG, bores=(replace(PEG.bores[0], role="counterbore", depth=8.0), bore(diameter=5.0, surface="back")))
+    layout = replace(layout, patterns=tuple(wide if one.id == TAPERED else one for one in layout.patterns))
+    for finish in (False, True):
+        ops = operations(layout, plan_routing(layout), Wishes(finish=finish))
+        assert len({op.id for op in ops}) == len(ops)
+        assert [op.title for op in ops if op.kind == "final diameter"] == ["Ream bass 1", "Ream bass 2", "Ream treble 1", "Ream treble 2"]
+
+
+@pytest.mark.parametrize(("drilled", "taper", "text", "cure"), [
+    (7.1, 30.0, "would be 7.06 mm wide at its far end, where the drill leaves 7.10 mm: ", "Drill it 7.0 mm or narrower, or ream it wider."),
+    (1.5, 5.0, "would run out to nothing towards its far end: ", "Ream it wider, or with a taper that narrows less.")])
+def test_it_is_told_how_narrow_a_reamer_leaves_a_bore_that_it_does_not_open_all_along(drilled, taper, text, cure):
+    """By hand: 7.5 narrows by 13 / 30 to 7.067 in wood 13 thick, 2 by 13 / 5 to nothing."""
+    layout = pegs()
+    peg = replace(PEG, bores=(replace(PEG.bores[0], diameter=drilled, reamed=max(2.0, drilled + 0.4), taper=taper),))
+    snags = check(replace(layout, patterns=tuple(peg if one.id == TAPERED else one for one in layout.patterns))).snags
+    snag = next(one for one in snags if one.kind == "ream-short")
+    assert text in snag.text and read(snag.cure) == cure
 
 
 def test_sheets_tell_the_drill_and_the_reamer():
