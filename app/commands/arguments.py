@@ -13,6 +13,12 @@ UNITS = ("mm", "cm", "inch", "pt")
 LANGUAGES = ("en", "de")
 FILE_ENDING = ".headstock.json"
 
+
+def without_ending(file: Path) -> str:
+    """The name of a layout's file without the ending, in whatever capitals that stands."""
+    return file.name[:-len(FILE_ENDING)] if file.name.lower().endswith(FILE_ENDING) else file.name
+
+
 WITHOUT_WINDOW = {
     "check": "print what is wrong with a layout",
     "sheets": "write everything to print and cut",

@@ -106,7 +106,7 @@ def _hopeless(request: argparse.Namespace) -> str | None:
         try:
             folder, there = path.is_dir(), path.exists()
         except OSError as error:  # its folder may not be looked into, or no disk takes so long a name
-            return _about_file(error)
+            return _about_file(error, read=True)
         if folder:
             return f"{path} is a folder: name a file in it."
         if not there:
@@ -120,9 +120,14 @@ def _hopeless(request: argparse.Namespace) -> str | None:
     return None
 
 
-def _about_file(error: OSError) -> str:
-    what = f"{error.filename}: " if error.filename else ""
-    return f"{what}{error.strerror or error}: check that the file and its folder are there and may be read and written."
+def _about_file(error: OSError, read: bool = False) -> str:
+    """Why a file cannot be written, or `read`; in English where no language is in use yet."""
+    from app.formats.disk_words import why, why_unread  # of the standard library alone: it may be told before the set-up
+    from geometry.saying import say
+
+    if not error.filename:
+        return say("What was asked for could not be written: {why}.", why=why(error))
+    return say("{file} cannot be used: {why}.", file=error.filename, why=(why_unread if read else why)(error))
 
 
 def _say(sentence: str) -> int:

@@ -20,7 +20,7 @@ from geometry.joining.placing import Placing, place
 from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET
 
-from .arguments import FILE_ENDING
+from .arguments import without_ending
 from .terminal import shown
 
 
@@ -37,7 +37,7 @@ def run(request: argparse.Namespace) -> int:
     require_outline(read)
     placed = place(read.outline.path, slanted=request.slanted)
     roles = [(loop.path, loop.role, depth_on(loop.layer)) for loop in read.loops]
-    name = request.out.name.removesuffix(FILE_ENDING)
+    name = without_ending(request.out)
     headstock.write(layout_from(roles, placed.matrix, name, placed.nut_width, placed.slant), request.out)
     if request.json:
         print(json.dumps(outline_report(read, placed), indent=2, allow_nan=False))

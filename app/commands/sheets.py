@@ -7,7 +7,7 @@ from app.formats import headstock
 from geometry.checks import check
 from geometry.saying import say
 
-from .arguments import FILE_ENDING, program
+from .arguments import program, without_ending
 
 
 def run(request: argparse.Namespace) -> int:
@@ -21,8 +21,7 @@ def run(request: argparse.Namespace) -> int:
     from app.sheets import write_sheets
 
     layout = headstock.read(request.file)
-    request.out.mkdir(parents=True, exist_ok=True)
-    stem = request.file.name.removesuffix(FILE_ENDING)
+    stem = without_ending(request.file)
     paper = request.paper or usual_paper(request.unit)
     for path in write_sheets(layout, request.out, paper, stem, unit=request.unit):
         print(path)

@@ -34,6 +34,8 @@ from geometry.saying import say
 BEFORE = ".before"
 """What follows the name of a file in the name of the version before it. It stands beside the file and not in a
 hidden place, so that it travels with its folder and can be found and renamed without this program."""
+LONGEST = 255
+"""Bytes of a name on most disks; on others its letters are counted, of which there are no more."""
 PART, PART_END = ".pegwright-", ".part"
 """How the name of a file begins and ends that is still being written."""
 STALE_SECONDS = 3600
@@ -85,8 +87,17 @@ def save_bytes(path: Path, data: bytes, keep_before: bool = False, go_on: Callab
 
 def before(path: Path) -> Path:
     """Where the version before that of a file is kept."""
-    path = Path(os.path.realpath(path))
-    return path.with_name(path.name + BEFORE)
+    return _before(Path(os.path.realpath(path)))
+
+
+def _before(target: Path) -> Path:
+    """The same of a name in which no link is left. A name that would be too long with the ending is cut, and ends in what tells it from
+    others that begin alike."""
+    name = target.name + BEFORE
+    if len(os.fsencode(name)) > LONGEST:
+        end = f"-{fingerprint(os.fsencode(target.name))[:8]}{BEFORE}"
+        name = os.fsencode(target.name)[:LONGEST - len(end)].decode("utf-8", "ignore") + end
+    return target.with_name(name)
 
 
 def other_names(path: Path) -> int:
@@ -257,7 +268,7 @@ def _name_before(second: Path | None, target: Path) -> bool:
     if second is None:
         return True
     try:
-        os.replace(second, target.with_name(target.name + BEFORE))
+        os.replace(second, _before(target))
         return True
     except OSError:
         _remove(second)

@@ -2232,6 +2232,10 @@
         <translation>Noch nicht nach diesen Blättern schneiden: etwas verdirbt die Arbeit, siehe {command}.</translation>
     </message>
     <message>
+        <source>Do not print</source>
+        <translation>Nicht drucken</translation>
+    </message>
+    <message>
         <source>Do not tell me again</source>
         <translation>Nicht mehr daran erinnern</translation>
     </message>
@@ -5808,6 +5812,14 @@
         <translation>Das Deckblatt drucken, beide Balken von Endstrich zu Endstrich so genau wie möglich messen, am besten mit dem Messschieber, und eintragen. Korrigiert werden nur gedruckte Seiten, nie Zeichnungen.</translation>
     </message>
     <message>
+        <source>Print uncorrected</source>
+        <translation>Unkorrigiert drucken</translation>
+    </message>
+    <message>
+        <source>Print without a correction?</source>
+        <translation>Ohne Korrektur drucken?</translation>
+    </message>
+    <message>
         <source>Printed as the back is seen and glued there: it marks what is drilled from the back. Full circles are drilled from its side, dashed ones come through from the face.</source>
         <translation>Gedruckt, wie die Rückseite zu sehen ist, und dort aufgeklebt: er zeigt, was von hinten gebohrt wird. Volle Kreise werden von dieser Seite gebohrt, gestrichelte kommen von der Vorderseite durch.</translation>
     </message>
@@ -8808,6 +8820,10 @@
         <translation>Die gezeigten Seiten sind älter als die letzte Änderung: sie werden neu gelegt.</translation>
     </message>
     <message>
+        <source>The pages would come out at 100 %, not corrected: measure the bars before you glue.</source>
+        <translation>Die Seiten kämen zu 100 % heraus, nicht korrigiert: messen Sie die Balken nach, bevor Sie kleben.</translation>
+    </message>
+    <message>
         <source>The papers are pasted on the head as it is with its veneers: glued on later, the veneer covers every mark.</source>
         <translation>Die Papiere werden auf die Kopfplatte mitsamt Furnieren geklebt: später aufgeleimt, deckt das Furnier jede Markierung zu.</translation>
     </message>
@@ -10578,6 +10594,10 @@
     <message>
         <source>What the shop has: every plan is made with it.</source>
         <translation>Was die Werkstatt hat: jeder Plan wird damit gemacht.</translation>
+    </message>
+    <message>
+        <source>What was asked for could not be written: {why}.</source>
+        <translation>Das Verlangte ließ sich nicht schreiben: {why}.</translation>
     </message>
     <message>
         <source>What was in hand is put back: the layout changed meanwhile.</source>
@@ -14537,6 +14557,10 @@
     <message>
         <source>{fence} to the axis</source>
         <translation>{fence} bis zur Achse</translation>
+    </message>
+    <message>
+        <source>{file} cannot be used: {why}.</source>
+        <translation>{file} lässt sich nicht verwenden: {why}.</translation>
     </message>
     <message>
         <source>{file} is no layout, no drawing (DXF, SVG) and no picture.</source>

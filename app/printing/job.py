@@ -16,6 +16,7 @@ from app.formats.paper import PAPERS, Page
 from app.printing.correction import Correction, corrected
 from app.printing.page_paint import painted, shapes_of
 from app.printing.printers import correction_for
+from app.window.ask import uncorrected
 from app.window.background.waiting import Progress, done_beside
 from geometry.checks.words import listed
 from geometry.saying import count, say
@@ -33,15 +34,20 @@ def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, ask: Ask | 
                  settings: Path | None = None) -> str:
     """Ask for a printer, correct the pages for it and print them; a sentence on what was done, "" when called off.
 
-    The correction is the one kept for that printer and paper (`settings` is the file, by default the maker's).
-    FormatError when the pages need more than one paper, or the printer does not take them.
+    The correction is the one kept for that printer and paper (`settings` is the file, by default the maker's); where the file cannot
+    be used, the maker says whether to print without. FormatError when the pages need more than one paper, or the printer does not take them.
     """
     paper = paper_of(pages)
     printer = (ask or choose_printer)(parent, paper, len(pages), title)
     if printer is None:
         return ""
     name = printer.printerName()
-    correction = correction_for(name, paper, settings) if name else None
+    try:
+        correction = correction_for(name, paper, settings) if name else None
+    except FormatError as error:
+        if not uncorrected(parent, str(error)):
+            return ""
+        correction = None
     printed = _printed_beside(parent, printing(printer, pages, correction))
     if printed is None:
         return say("Printing was cancelled; pages that were sent already may still come out of the printer.")

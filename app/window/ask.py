@@ -140,6 +140,18 @@ def write_over(parent: QtWidgets.QWidget, name: str, kept: bool = True) -> bool:
     return _answer(box, {replace: "yes"}, "no") == "yes"
 
 
+def uncorrected(parent: QtWidgets.QWidget, text: str) -> bool:
+    """Whether to print without a correction, of which `text` says why it cannot be had."""
+    box = _box(parent)
+    box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
+    box.setWindowTitle(say("Print without a correction?"))
+    box.setText(text)
+    box.setInformativeText(say("The pages would come out at 100 %, not corrected: measure the bars before you glue."))
+    go_on = box.addButton(say("Print uncorrected"), QtWidgets.QMessageBox.ButtonRole.AcceptRole)
+    box.setDefaultButton(box.addButton(say("Do not print"), QtWidgets.QMessageBox.ButtonRole.RejectRole))
+    return _answer(box, {go_on: "yes"}, "no") == "yes"
+
+
 def tell(parent: QtWidgets.QWidget, title: str, text: str) -> None:
     """Tell the maker one thing and wait until it is read."""
     QtWidgets.QMessageBox.information(parent, title, text)

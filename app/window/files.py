@@ -149,7 +149,7 @@ class Files:
         path = ask.save_file(self._window, say("Save the layout"), str(suggestion), ask.LAYOUTS)
         if path is None:
             return False
-        typed, path = path, path if path.name.endswith(SUFFIX) else path.with_name(path.name.removesuffix(".json") + SUFFIX)
+        typed, path = path, _ending(path)
         found = read_beside(self._window, path, partial(_there, path))
         if found is None:
             return False
@@ -224,6 +224,14 @@ def opened_beside(window: QWidget | None, path: Path) -> Opened | None:
     except FormatError as error:
         ask.warn(window, say("This file was not opened"), str(error))
         return None
+
+
+def _ending(path: Path) -> Path:
+    """The name with the ending of layouts, in whatever capitals it was typed."""
+    name = path.name.lower()
+    if name.endswith(SUFFIX):
+        return path
+    return path.with_name((path.name[:-len(".json")] if name.endswith(".json") else path.name) + SUFFIX)
 
 
 def _there(path: Path) -> tuple[bool, Known]:

@@ -203,3 +203,12 @@ def test_what_another_program_writes_while_a_slow_drive_takes_the_layout_is_not_
     assert not bench.window.files.save() and asked == [True]
     assert headstock.read(opened).name == "theirs" and bench.window.document.unsaved
     assert sorted(os.listdir(opened.parent)) == [opened.name, "settings.ini"], "nothing half written is left"
+
+
+@pytest.mark.parametrize("typed,written", [("HEAD.HEADSTOCK.JSON", "HEAD.HEADSTOCK.JSON"), ("Head.Json", "Head.headstock.json"),
+                                           ("Head", "Head.headstock.json")])
+def test_an_ending_typed_in_capitals_is_not_added_once_more(bench, tmp_path, monkeypatch, typed, written):
+    monkeypatch.setattr(ask, "save_file", lambda *_: tmp_path / typed)
+    assert bench.window.files.save_as()
+    assert [name for name in os.listdir(tmp_path) if name.lower().startswith("head")] == [written]
+    assert bench.window.document.path == tmp_path / written

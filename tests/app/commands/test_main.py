@@ -1,5 +1,6 @@
 """Whole calls of the command line: what is printed where, and the exit code."""
 
+import errno
 import json
 import os
 import subprocess
@@ -40,7 +41,7 @@ def test_a_folder_in_place_of_a_file(tmp_path: Path) -> None:
 
 def test_a_name_that_no_disk_takes() -> None:
     done = call_whole("check", "n" * 300)
-    assert one_sentence(done).startswith(f"{'n' * 300}: ")
+    assert one_sentence(done) == f"{'n' * 300} cannot be used: its name is too long."
     assert done.returncode == 2
 
 
@@ -96,9 +97,10 @@ def test_a_reader_that_goes_away_is_no_fault() -> None:
 
 
 def test_what_the_system_says_about_a_file_becomes_a_sentence() -> None:
-    assert _about_file(OSError(28, "No space left on device", "here.pdf")) == (
-        "here.pdf: No space left on device: check that the file and its folder are there and may be read and written."
-    )
+    full, closed = OSError(errno.ENOSPC, "Leerer geht es nicht", "here.pdf"), OSError(errno.EACCES, "Verboten", "here.json")
+    assert _about_file(full) == "here.pdf cannot be used: the disk is full."
+    assert _about_file(closed, read=True) == "here.json cannot be used: you have no right to read it."
+    assert _about_file(OSError(errno.EIO, "Schlecht")) == "What was asked for could not be written: the disk reports a fault."
 
 
 def test_checking_needs_no_window_and_no_drawing_library(tmp_path: Path) -> None:

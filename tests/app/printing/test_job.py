@@ -175,6 +175,18 @@ def test_without_a_correction_that_is_said(window, tmp_path, qapp):
     assert said.endswith("at 100 %, not corrected: measure the bars.")
 
 
+@pytest.mark.parametrize("goes_on", [True, False])
+def test_without_a_file_that_can_be_used_the_maker_says_whether_to_print(window, tmp_path, qapp, monkeypatch, goes_on):
+    settings, asked = tmp_path / "printers.json", []
+    settings.write_bytes(b'{"pegwright_printers": 1, "printers": [')
+    monkeypatch.setattr(QPrinter, "printerName", lambda self: "shop")
+    monkeypatch.setattr("app.printing.job.uncorrected", lambda parent, text: asked.append(text) or goes_on)
+    said = print_sheets(window, made("plain"), "Plain", lambda *_: to_file(tmp_path / "out.pdf"), settings)
+    assert len(asked) == 1 and "printers.json" in asked[0]
+    assert (tmp_path / "out.pdf").exists() == goes_on
+    assert said.endswith("sent to shop, at 100 %, not corrected: measure the bars.") if goes_on else said == ""
+
+
 def test_cancel_ends_it_and_says_what_may_still_come(window, tmp_path, qapp, monkeypatch):
     def cancel():
         box = next(below(window, QProgressDialog), None)

@@ -109,11 +109,13 @@ def test_without_second_names_the_version_before_is_copied(tmp_path, monkeypatch
 
 
 def test_a_name_so_long_that_no_ending_fits_is_saved_all_the_same(tmp_path):
-    path = tmp_path / ("x" * (255 - len(".headstock.json")) + ".headstock.json")
-    headstock.write(OLD, path)
-    assert headstock.write(NEW, path) is False
-    assert headstock.read(path) == NEW
-    assert os.listdir(tmp_path) == [path.name]
+    for last, one, other in (("é", OLD, NEW), ("è", NEW, OLD)):  # names that begin alike keep their versions apart
+        path = tmp_path / ("x" * (253 - len(".headstock.json")) + f"{last}.headstock.json")
+        headstock.write(one, path)
+        assert headstock.write(other, path)
+        assert headstock.read(path) == other and headstock.read(before(path)) == one
+        assert before(path).name.startswith("xxx") and before(path).name.endswith(BEFORE)
+    assert len(os.listdir(tmp_path)) == 4
     with pytest.raises(FormatError, match="its name is too long"):
         headstock.write(NEW, tmp_path / ("x" * 300))
 
