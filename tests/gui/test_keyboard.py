@@ -278,3 +278,17 @@ def test_enter_on_a_tool_leads_to_the_drawing_and_a_number_is_typed_there(bench,
         stage = QApplication.focusWidget()
     QTest.keyClick(stage, KEY.Key_Return)
     assert bench.view.hasFocus()
+
+
+def test_the_first_sign_of_a_number_is_not_lost_where_the_pointer_lies_on_the_drawing_already(bench, window):
+    window.set_stage("tuners")
+    window.keyboard.part_before()
+    for _ in range(2):
+        QTest.keyClick(QApplication.focusWidget(), KEY.Key_Right)
+    bench.move((3.0, 60.0))
+    assert window.tools.tool == "hole" and window.hand.busy and not bench.view.hasFocus()
+    before = len(bench.layout.holes)
+    QTest.keyClick(QApplication.focusWidget(), "1")
+    bench.text("2;85")
+    bench.key(KEY.Key_Return)
+    assert len(bench.layout.holes) == before + 1 and bench.layout.holes[-1].at == (12.0, 85.0)

@@ -88,7 +88,9 @@ class Keyboard(QObject):
         if not typed and event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             return False
         self._into(w.paper)
-        return self.take(event) if typed else True
+        if typed and w.canvas.view.hasFocus():
+            w.canvas.view.keyPressEvent(event)
+        return True
 
     def leave(self) -> None:
         """Take the keyboard from what is about to go: Qt would look for the next stop through the whole window."""
