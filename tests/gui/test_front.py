@@ -20,7 +20,7 @@ from app.window.importing.importing import ImportDialog
 from app.window.stage_pages import DRAWING, HALF, NODES
 from geometry.checks import check
 from tests.gui.hands import drop, fill, pick, typed
-from tests.waiting import press
+from tests.waiting import press, until
 
 OUTLINES = samples() / "outlines"
 
@@ -200,6 +200,37 @@ def test_a_blank_that_was_typed_is_kept_and_what_would_do_is_offered(numbers, qt
     pick(numbers._counts["bass"], 4)
     qtbot.waitUntil(lambda: numbers.settled)
     assert numbers._cure.isVisible() and numbers._numbers.length == 150.0
+
+
+def test_a_number_typed_as_it_stands_is_kept_though_a_wider_row_is_being_tried(beside, bench, qtbot):
+    """The row asks for more than 190 of length: what is typed while that is worked out is the maker's."""
+    dialog = NumbersDialog(bench.window)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    dialog.activateWindow()
+    until(dialog.isActiveWindow)
+    beside.set()
+    pick(dialog._counts["bass"], 4)
+    until(lambda: dialog.settled and dialog.errand.free)
+    assert dialog._numbers.length == 190.0
+    beside.clear()
+    pick(dialog._counts["bass"], 5)
+    assert dialog.errand.busy
+    fill(dialog._fields["length"], "190", Qt.Key.Key_Tab)
+    beside.set()
+    until(lambda: dialog.settled and dialog.errand.free)
+    assert dialog._numbers.length == 190.0 and dialog._cure.isVisible()
+
+
+def test_the_number_that_is_meant_comes_back_when_what_was_refused_is_put_back(numbers, qtbot):
+    fill(numbers._fields["thickness"], "thick", Qt.Key.Key_Tab)
+    assert numbers._fields["thickness"].bad
+    pick(numbers._instrument, numbers._instrument.findData("classical"))
+    qtbot.waitUntil(lambda: numbers.settled)
+    assert numbers._fields["thickness"].text() == "thick"
+    numbers._fields["thickness"].setFocus()
+    QTest.keyClick(numbers._fields["thickness"], Qt.Key.Key_Escape)
+    assert numbers._fields["thickness"].text() == "20 mm" == f"{numbers._numbers.thickness:g} mm"
 
 
 def test_a_fanned_left_handed_head(numbers, qtbot):

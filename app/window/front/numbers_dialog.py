@@ -103,7 +103,8 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._answer: Tried | None = None
         self._typed: frozenset[str] = frozenset()
         """the numbers that the maker has typed; the others follow the instrument"""
-        self._tried: Numbers | None = None
+        self._tried: tuple[Numbers, frozenset[str]] | None = None
+        """the numbers that are being tried or were last, and those of them that were typed then"""
         self._begins = False
         """Begin was pressed before it was known what the numbers make"""
         self.errand = Errand(self)
@@ -170,7 +171,7 @@ class NumbersDialog(ReadInOrder, QDialog):
             field.setProperty("number", key)
             field.sent.connect(self._number)
             field.refused.connect(self._judge)
-            field.mended.connect(self._judge)
+            field.mended.connect(self._mended)
         fields = self._fields
         form.addRow(Lead(labels["pitch"], fields["pitch"]), fields["pitch"])
         form.addRow(Lead(labels["nut_width"], fields["nut_width"]), fields["nut_width"])
@@ -263,6 +264,11 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._show_numbers()
         self._try()
 
+    def _mended(self) -> None:
+        """What was refused is no longer there: its number may have changed meanwhile."""
+        self._show_numbers()
+        self._judge()
+
     def _take_cure(self) -> None:
         if self._answer is not None and self._answer.cure is not None:
             self._numbers = self._answer.cure
@@ -276,19 +282,20 @@ class NumbersDialog(ReadInOrder, QDialog):
         self.begin_button.setEnabled(not self._refused)
         self._cure.setEnabled(False)
         if self.errand.free:
-            self._tried = self._numbers
+            self._tried = self._numbers, self._typed
             self.errand.start(partial(tried, self._numbers, self._unit, self._typed))
 
     def _ended(self) -> None:
-        if self._tried != self._numbers:
+        if self._tried != (self._numbers, self._typed):
             self._try()
         elif self._begins:
             self._accept()
 
     def _answered(self, answer: Tried) -> None:
         self._answer = answer
-        if answer.asked == self._numbers:
-            self._numbers = self._tried = answer.numbers
+        if self._tried == (self._numbers, self._typed):
+            self._numbers = answer.numbers
+            self._tried = self._numbers, self._typed
             self._show_numbers()
         self._picture.show_tried(answer)
         self._judge()

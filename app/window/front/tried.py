@@ -16,10 +16,9 @@ from geometry.units import LengthUnit
 
 
 class Tried(Struct, frozen=True):
-    """What came of the numbers that were `asked`: those that fit what the maker typed, and their layout with its picture and counts,
-    or why there is none and what would do."""
+    """What came of some numbers: those that fit what the maker typed, and their layout with its picture and counts, or why there is
+    none and what would do."""
 
-    asked: Numbers
     numbers: Numbers
     layout: Headstock | None
     refusal: str = ""
@@ -47,13 +46,13 @@ def tried(asked: Numbers, unit: LengthUnit = "mm", typed: frozenset[str] = froze
             cure, layout, _ = mended(numbers)
             cure, layout = cure_in_unit(numbers, cure, unit), hardware_in_unit(layout, unit)
         except GeometryError:
-            return Tried(asked, numbers, None, refusal)
+            return Tried(numbers, None, refusal)
     except GeometryError as error:
-        return Tried(asked, numbers, None, str(error))
+        return Tried(numbers, None, str(error))
     snags = check(layout).snags
     grades = [snag.grade for snag in snags]
     first = {snag.kind: snag for snag in reversed(snags)}
     left = tuple((KINDS[kind].title, f"{first[kind].text_in(unit)} {first[kind].cure_in(unit)}") for kind in dict.fromkeys(s.kind for s in snags))
     marks, frame = face_picture(layout)
-    return Tried(asked, numbers, None if refusal else layout, refusal, cure, marks, frame,
+    return Tried(numbers, None if refusal else layout, refusal, cure, marks, frame,
                  tuple(grades.count(grade) for grade in ("spoils the work", "tight", "note")), left)
