@@ -12,6 +12,7 @@ import numpy as np
 import shapely
 from msgspec.structs import replace
 
+from geometry import vectors as v
 from geometry.checks.items import Item
 from geometry.checks.memo import Memo, together
 from geometry.checks.scene import Opening, Scene, nut_line
@@ -28,6 +29,7 @@ from geometry.solids.walls import Wall, ring
 from geometry.strings.dive import Clearance, Dive, dives_into, surely
 from geometry.strings.ramps import ramp_for
 from geometry.strings.runs import Run
+from geometry.tolerance import TOUCH
 
 CLEAR = 0.01
 """mm over its margin from which a string's air need not be told any closer."""
@@ -177,13 +179,26 @@ def _wall_away(opening: Opening, one: Dive, air: tuple[Clearance, Clearance], ne
     lacking, over = needed - air[1].air, min(needed, air[0].air)
     if len(opening.wall.points) > _MOST:
         return up(lacking), False
-    for share in _SHARES:
+    aslant = 1.0 / _gains(opening.slot, one.run)
+    # Below the face a string gains what the wall goes away, until it lacks more above it.
+    for share in (*([1.0] if air[1].where[2] > TOUCH else []), aslant, *(share for share in _SHARES if share > aslant)):
         by = up(lacking * share)
         slot = _wider(opening, by)
         made = None if slot is None else dives_into([one.run], slot, Wall(slot_path(slot)))[0]
         if made is not None and not short(made.beside(needed + CLEAR).air, needed):
             return by, short(made.end(needed + CLEAR).air, over)
     return None
+
+
+def _gains(slot: Slot, run: Run) -> float:
+    """How much air (mm) a string above the face gains for each mm by which the edge of a straight slot goes away: less where it crosses
+    that aslant. 1 for slots of any other shape."""
+    shape = slot.shape
+    if not isinstance(shape, StraightSlot) or shape.nut_end == shape.tip_end or run.height == run.nut_height:
+        return 1.0
+    way, edge = v.sub(run.post, run.nut), v.unit(v.sub(shape.tip_end, shape.nut_end))
+    fall = abs(run.height - run.nut_height)
+    return fall / math.hypot(fall, v.cross(way, edge))
 
 
 def _wider(opening: Opening, by: float) -> Slot | None:
