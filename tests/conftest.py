@@ -3,6 +3,7 @@
 import gc
 import os
 import shutil
+import sys
 import tempfile
 import threading
 from collections.abc import Iterator
@@ -48,6 +49,16 @@ def qtbot(qapp, request: pytest.FixtureRequest):
     """The test library's bot, as patient as a busy machine asks for."""
     from tests.waiting import PatientBot
     return PatientBot(request)
+
+
+@pytest.fixture(autouse=True)
+def plain_letters() -> Iterator[None]:
+    """Letters are at 100 % again after each test: their scale is one for the whole process."""
+    yield
+    sizes = sys.modules.get("app.look.sizes")
+    if sizes is not None:
+        sizes._desktop = sizes.BODY
+        sizes.use(sizes.BODY)
 
 
 @pytest.fixture(autouse=True)

@@ -7,7 +7,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QMessageBox, QPushButton, QScrollArea
 
-from app.look import sizes
 from app.look.alt_letters import Lead, give_letters
 from app.look.descendants import below
 from tests.gui.bench import at_rest
@@ -15,12 +14,6 @@ from tests.gui.cut import cut
 from tests.gui.dialogs import DIALOGS
 from tests.gui.test_walk import group_of, nameless, takers, walked
 from tests.waiting import on_screen, until
-
-
-@pytest.fixture(autouse=True)
-def plain():
-    yield
-    sizes.use(sizes.BODY)
 
 
 @pytest.mark.parametrize("percent", [100, 200])

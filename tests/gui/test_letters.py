@@ -16,12 +16,6 @@ from tests.gui.cut import cut
 from tests.waiting import on_screen
 
 
-@pytest.fixture(autouse=True)
-def plain():
-    yield
-    sizes.use(sizes.BODY)
-
-
 @pytest.mark.parametrize("percent", [100, 150, 200])
 def test_no_word_is_cut_off_on_any_stage(percent, qtbot, tmp_path):
     settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
@@ -82,7 +76,6 @@ def test_the_desktops_letters_are_followed_while_the_program_runs(bench):
     finally:
         QApplication.setFont(before)
         bench.pump()
-        sizes.follow_desktop(QFont(), 72)
     assert bench.window.side.inside._title.font().pixelSize() > 0
 
 

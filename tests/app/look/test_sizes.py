@@ -11,12 +11,6 @@ from app.look.theme import DAY
 from tests.waiting import on_screen
 
 
-@pytest.fixture(autouse=True)
-def plain():
-    yield
-    sizes.use(sizes.BODY)
-
-
 def test_a_size_grows_as_the_letters_do():
     assert (sizes.use(26.0).px(22), sizes.sizes().letters(11), sizes.sizes().soft(340)) == (44, 22, 510)
 
