@@ -97,7 +97,7 @@ class Canvas(QWidget):
         bold = _bold(self.font())
         self._snags = SnagLayer(self._scene, theme, bold)
         self.pen = Pen(self._scene, theme)
-        self.tag = PointerTag(self._scene, self.view, theme, small, self._seen_near)
+        self.tag = PointerTag(self._scene, self.view, theme, small, self._seen)
         self.chances = ChanceLayer(self._scene, theme, bold)
         self.set_theme(theme)
 
@@ -169,9 +169,9 @@ class Canvas(QWidget):
         """Temporary marks above the drawing."""
         self._guides.show({"guides": marks} if marks else {})
 
-    def _seen_near(self, at: Vec2, far: float) -> list[Box]:
+    def _seen(self) -> list[Box]:
         """What the card at the pointer keeps clear of: signs of snags, and the words of what is in hand."""
-        return self._snags.near(at, far) + self._guides.near(at, far, self.view.pixels_per_mm)
+        return self._snags.covered + self._guides.covered(self.view.pixels_per_mm)
 
     def show_grips(self, loop: Loop | None, nodes: tuple[int, ...] = ()) -> None:
         """Nodes and handles of the loop in hand."""

@@ -20,7 +20,6 @@ from app.look.plates import plate
 from app.look.styles import HIDDEN, LOOKS, pen_and_brush, style_key
 from app.look.theme import Theme
 from geometry.drawing import Drawing, Label
-from geometry.vectors import Vec2
 
 LEADING = 0.15
 """Of a line's height, what stays empty above its letters and below them: lines may come so near."""
@@ -36,6 +35,8 @@ class _PlatedText(QGraphicsSimpleTextItem):
         self._plate = QGraphicsPixmapItem(self)
         self._plate.setFlag(QGraphicsItem.GraphicsItemFlag.ItemStacksBehindParent)
         self._plate.setOffset(-4, -1)
+        self.reach: Box = (0.0, 0.0, 0.0, 0.0)
+        """what the words cover, in pixels from their place, y down"""
 
     def lay_plate(self, colour: str, grain: float) -> None:
         """Give the words the plate that they need now."""
@@ -135,15 +136,15 @@ class MarkLayer:
             if not covered:
                 taken.append(box.adjusted(-GAP, 0.0, GAP, 0.0))
 
-    def near(self, at: Vec2, far: float, pixels_per_mm: float) -> list[Box]:
-        """What the words take within so many pixels of a place (mm), in pixels from there, y down."""
+    def covered(self, pixels_per_mm: float) -> list[Box]:
+        """Pixels of the zoomed drawing, y down, that words on plates cover."""
         found = []
         for owner, items in self._labels.items():
             for item, label in zip(items, self._said[owner], strict=True):
-                x, y = (label.at[0] - at[0]) * pixels_per_mm, (at[1] - label.at[1]) * pixels_per_mm
-                if abs(x) <= far and abs(y) <= far and item.isVisible():
-                    box = item.transform().mapRect(item.boundingRect()).translated(x, y)
-                    found.append((box.left(), box.right(), box.top(), box.bottom()))
+                if item.isVisible():
+                    (x, y), (left, right, top, bottom) = label.at, item.reach
+                    x, y = x * pixels_per_mm, -y * pixels_per_mm
+                    found.append((x + left, x + right, y + top, y + bottom))
         return found
 
     def part_turned(self, pixels_per_mm: float) -> None:
@@ -236,6 +237,9 @@ class MarkLayer:
         if isinstance(item, _PlatedText):
             item.lay_plate(self._theme.panel, self._scene.views()[0].devicePixelRatioF())
         place_label(item, label)
+        if isinstance(item, _PlatedText):
+            box = item.transform().mapRect(item.boundingRect())
+            item.reach = box.left(), box.right(), box.top(), box.bottom()
 
     def _colour(self, item: QGraphicsSimpleTextItem, label: Label) -> None:
         plated = isinstance(item, _PlatedText)

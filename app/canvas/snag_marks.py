@@ -187,6 +187,8 @@ class SnagLayer:
         self._chosen: Snag | None = None
         self._scale = 3.0
         self._laid: tuple[object, list[QRectF]] = (None, [])
+        self.covered: list[Box] = []
+        """as `taken`, of rings and cards each by itself and without what is painted round them"""
         self._letters = _Letters(font)
 
     def show(self, snags: list[tuple[Snag, str]]) -> None:
@@ -226,18 +228,6 @@ class SnagLayer:
         return [item.boundingRect().translated(item.x() * self._scale, -item.y() * self._scale)
                 for item in self._items]
 
-    def near(self, at: Vec2, far: float) -> list[Box]:
-        """What rings and cards take within so many pixels of a place (mm), in pixels from there, y down."""
-        reach, found = RING * sizes().factor, []
-        for (snag, _), box in zip(self._shown, self._laid[1], strict=True):
-            x, y = (snag.where[0] - at[0]) * self._scale, (at[1] - snag.where[1]) * self._scale
-            if abs(x) > far or abs(y) > far:
-                continue
-            found.append((x - reach, x + reach, y - reach, y + reach))
-            if not box.isEmpty():
-                found.append((x + box.left(), x + box.right(), y + box.top(), y + box.bottom()))
-        return found
-
     def look(self, pixels_per_mm: float) -> None:
         """Lay the cards anew for another zoom."""
         if pixels_per_mm != self._scale:
@@ -261,8 +251,9 @@ class SnagLayer:
         letters = self._letters
         places = [(s.where[0] * self._scale, -s.where[1] * self._scale) for s, _ in self._shown]
         room = FreeRoom(MESH * k)
-        for x, y in places:
-            room.take((x - reach, x + reach, y - reach, y + reach))
+        self.covered = [(x - reach, x + reach, y - reach, y + reach) for x, y in places]
+        for box in self.covered:
+            room.take(box)
         out = []
         for number, (place, (_, text)) in enumerate(zip(places, self._shown, strict=True)):
             found = QRectF()
@@ -276,6 +267,7 @@ class SnagLayer:
                 box = (left, left + width, top, top + height)
                 if room.has(box):
                     room.take(box)
+                    self.covered.append(box)
                     found = QRectF(x, y - height / 2, width, height)
                     break
             out.append(found)

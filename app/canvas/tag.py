@@ -8,9 +8,10 @@ from functools import lru_cache
 from msgspec import Struct
 from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
-from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGraphicsView
+from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
 from app.canvas.free_room import Box
+from app.canvas.view import CanvasView
 from app.look.plates import plate
 from app.look.sizes import px, sizes
 from app.look.theme import Theme
@@ -21,13 +22,11 @@ WIDEST = 270.0
 OFF = 18.0
 """Pixels between the pointer and the card."""
 PAD = 8.0
-CARD = 200.0
-"""How far the card of a snag may reach from its ring, in pixels at 100 %."""
 SIDES = ((False, False), (False, True), (True, False), (True, True))
 """Whether the card stands before the pointer, across and along the screen; the first is the usual one."""
 
-Near = Callable[[Vec2, float], list[Box]]
-"""What has to be seen within so many pixels of a place (mm), in pixels from there."""
+Seen = Callable[[], list[Box]]
+"""Where on the zoomed drawing, in pixels from its origin, y down, something has to be seen."""
 
 
 class Tag(Struct, frozen=True):
@@ -64,9 +63,9 @@ class PointerTag(QGraphicsItem):
     """The card. It stands below and right of the pointer, and changes sides near the border of the view and where it would cover
     more of what has to be seen."""
 
-    def __init__(self, scene: QGraphicsScene, view: QGraphicsView, theme: Theme, font: QFont, near: Near) -> None:
+    def __init__(self, scene: QGraphicsScene, view: CanvasView, theme: Theme, font: QFont, seen: Seen) -> None:
         super().__init__()
-        self._view, self._theme, self._near = view, theme, near
+        self._view, self._theme, self._seen = view, theme, seen
         self._sides = SIDES[0]
         self.set_font(font)
         self._tag = Tag()
@@ -118,12 +117,14 @@ class PointerTag(QGraphicsItem):
         """The card from the pointer, where it covers least; it stays on its sides for as long as no others are better."""
         width, height = self._size.width(), self._size.height()
         pixel, port = self._view.mapFromScene(QPointF(*at)), self._view.viewport().rect()
-        taken = self._near(at, max(width, height) + px(CARD))
+        taken, scale = self._seen(), self._view.pixels_per_mm
         best: tuple[int, QRectF] | None = None
-        for sides in (self._sides, *SIDES):
+        for sides in dict.fromkeys((self._sides, *SIDES)):
             x = _beside(pixel.x(), width, port.width(), sides[0])
             y = _beside(pixel.y(), height, port.height(), sides[1])
-            covered = sum(left < x + width and right > x and top < y + height and bottom > y for left, right, top, bottom in taken)
+            x0, y0 = at[0] * scale + x, y - at[1] * scale
+            x1, y1 = x0 + width, y0 + height
+            covered = len([1 for left, right, top, bottom in taken if left < x1 and right > x0 and top < y1 and bottom > y0])
             if best is None or covered < best[0]:
                 best, self._sides = (covered, QRectF(x, y, width, height)), sides
             if not covered:

@@ -116,16 +116,17 @@ def test_a_sentence_that_fits_on_neither_side_of_the_pointer_stays_in_the_view(b
 def test_the_card_changes_sides_where_it_would_cover_the_sign_of_a_snag(bench):
     canvas, at = bench.window.canvas, (0.0, 90.0)
     tag, taken = canvas.tag, []
-    canvas.tag._near = lambda *_: taken
+    canvas.tag._seen = lambda: taken
     said = Tag(("12 mm", "40 mm"), "grid 1 mm")
     tag.show_at(at, said)
     usual = tag.boundingRect()
     assert usual.left() > 0 < usual.top()
-    taken.append((usual.left() + 5, usual.left() + 9, usual.top() + 5, usual.top() + 9))
+    x, y = at[0] * bench.view.pixels_per_mm + usual.left(), -at[1] * bench.view.pixels_per_mm + usual.top()
+    taken.append((x + 5, x + 9, y + 5, y + 9))
     tag.show_at(at, said)
     assert not tag.boundingRect().intersects(usual)
     other = tag.boundingRect()
-    taken[:] = [(-2000.0, 2000.0, -2000.0, 2000.0)]
+    taken[:] = [(-9000.0, 9000.0, -9000.0, 9000.0)]
     tag.show_at(at, said)
     assert tag.boundingRect() == other, "no side is better: it stays where it is"
     tag.show_at(None, Tag())
@@ -134,15 +135,16 @@ def test_the_card_changes_sides_where_it_would_cover_the_sign_of_a_snag(bench):
     assert tag.boundingRect() == usual
 
 
-def test_what_rings_and_cards_take_is_told_from_the_pointer(bench):
+def test_what_rings_and_cards_cover_is_told_with_each_zoom(bench):
     bench.window.document.apply("Set", move_tuner(bench.layout, "treble face 2", plan_point(bench.layout, "treble face 1")))
     canvas = bench.window.canvas
     snag = next(one for one in bench.window.document.result.snags if one.grade == "spoils the work")
-    x, y = snag.where[:2]
-    boxes = canvas._snags.near((x - 10.0, y), 1000.0)
-    scale = bench.view.pixels_per_mm
-    assert any(left < 10 * scale < right and top < 0 < bottom for left, right, top, bottom in boxes)
-    assert not canvas._snags.near((x + 5000.0, y), 1000.0)
+    for factor in (1.0, 2.0):
+        bench.view.zoom(factor)
+        x, y = (snag.where[0] * bench.view.pixels_per_mm, -snag.where[1] * bench.view.pixels_per_mm)
+        assert any(left < x < right and top < y < bottom for left, right, top, bottom in canvas._snags.covered)
+        cards = [item for item in canvas._snags._items if not item._box.isEmpty()]
+        assert cards and len(canvas._snags.covered) == len(canvas._snags._items) + len(cards)
 
 
 @pytest.mark.parametrize("tool", ["measure", "section"])
