@@ -66,7 +66,7 @@ class _Picture(QWidget):
         self._theme = theme
         self._picture: FacePicture | None = None
         self._faint = False
-        self.setMinimumSize(300, 380)
+        self.setMinimumSize(220, 380)
         self.setAccessibleName(say("Preview of the headstock"))
 
     def sizeHint(self) -> QSize:
@@ -116,6 +116,10 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._counts = {side: Choice(self) for side in ("bass", "treble")}
         self._mounts = {side: Choice(self) for side in ("bass", "treble")}
         self._face, self._through = Choice(self), Choice(self)
+        for box in (self._instrument, *self._mounts.values(), self._face, self._through):
+            box.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            box.setMinimumContentsLength(12)
+            box.currentTextChanged.connect(box.setToolTip)
         self._courses = QCheckBox(say("Strings in pairs"), self)
         self._left_handed = QCheckBox(say("Left-handed"), self)
         self._left_handed.setToolTip(say("The whole head is mirrored, the sides named here with it."))
@@ -208,9 +212,9 @@ class NumbersDialog(ReadInOrder, QDialog):
         whole = QHBoxLayout(self)
         whole.setContentsMargins(14, 14, 14, 14)
         whole.setSpacing(18)
-        whole.addWidget(self._picture, 1)
-        whole.addLayout(right, 1)
-        open_at(self, 860, 580)
+        whole.addWidget(self._picture, 2)
+        whole.addLayout(right, 3)
+        open_at(self, 960, 640)
 
     def _fill(self) -> None:
         n = self._numbers
