@@ -95,9 +95,9 @@ class SingleHole(Part, kw_only=True):
     there: bool = False
     retainer: Retainer | None = None
 
-    def opens(self, thickness: float) -> bool:
-        """Whether it is open at the face of wood of that thickness (mm), so that a retainer can be screwed into it there."""
-        return self.surface == "face" or self.depth is None or self.depth >= thickness
+    def opens(self, thickness: float, surface: Literal["face", "back"] = "face") -> bool:
+        """Whether it is open at the face, into which a retainer is screwed, or at the back, of wood of that thickness (mm)."""
+        return self.surface == surface or self.depth is None or self.depth >= thickness - TOUCH
 
 
 def slot_path(slot: Slot) -> Path:

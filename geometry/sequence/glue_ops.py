@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from itertools import groupby
+from typing import Literal
 
 from geometry.checks.words import listed
 from geometry.layout import Headstock
@@ -73,9 +74,9 @@ def _veneer_words(layout: Headstock, veneer: float, on_face: bool, wishes: Wishe
                     "in the clamps until the glue is hard. The head is {after} thick then: measure it.", **given)
         if blank.face_veneer:
             words += " " + say("Both veneers may stand in the clamps at once.")
-    surface = "face" if on_face else "back"
+    surface: Literal["face", "back"] = "face" if on_face else "back"
     under = [slot.id for slot in layout.slots if slot.there and (on_face or slot.through(blank.thickness))]
-    under += [hole.id for hole in layout.holes if hole.there and (hole.depth is None or hole.surface == surface)]
+    under += [hole.id for hole in layout.holes if hole.there and hole.opens(blank.thickness, surface)]
     return words if not under else words + " " + say("It covers what is there already: open it over {names} with a knife.", names=listed(under))
 
 

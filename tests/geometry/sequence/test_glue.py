@@ -82,6 +82,8 @@ def test_a_veneer_over_what_is_there_already_has_to_be_opened():
     layout = replace(glued(), slots=(*glued().slots, pocket), holes=(plugged,))
     assert "open it over rod pocket with a knife" in words(layout, "glue face veneer")
     assert "open it over old hole with a knife" in words(layout, "glue back veneer")
+    through = replace(layout, holes=(replace(plugged, depth=layout.blank.thickness),))
+    assert "open it over rod pocket and old hole with a knife" in words(through, "glue face veneer")
     assert "knife" not in words(glued(), "glue face veneer")
 
 
