@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from functools import cache, lru_cache
 from pathlib import Path
@@ -10,6 +11,8 @@ FACE = "Bitstream Vera Sans"
 """A free font that comes with the PDF library and is embedded, so that every printer sets the same lines."""
 CAPITAL = 1493 / 2048
 """Height of its capitals in parts of the size (read from the H of the font file)."""
+_HELD, _HOLD = re.compile(r"(?<=\d) (?=\d+/\d|\d{3}\b|mm\b)"), "\0"
+"""Where no line ends, and what stands there meanwhile: no printable character."""
 MISSING = "?"
 """Stands for a character that the font does not have."""
 
@@ -60,7 +63,7 @@ def complete(text: str) -> bool:
 
 
 def wrapped(text: str, height: float, width: float) -> list[str]:
-    """The text in lines no wider than `width`; a single word that is wider is broken."""
+    """The text in lines no wider than `width`; a single word that is wider is broken, a number from its fraction, thousands or unit never."""
     return list(_wrapped(text, height, width))
 
 
@@ -70,7 +73,8 @@ def _wrapped(text: str, height: float, width: float) -> tuple[str, ...]:
     room, gap = width / height, _width(" ")
     lines: list[str] = []
     line, used = "", 0.0
-    for word in printable(text).split():
+    for held in _HELD.sub(_HOLD, printable(text)).split(" "):
+        word = held.replace(_HOLD, " ")
         wide = _width(word)
         if line and used + gap + wide <= room:
             line, used = f"{line} {word}", used + gap + wide

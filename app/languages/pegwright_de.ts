@@ -3844,6 +3844,10 @@
         <translation>Letzte Änderung aufgeschrieben: {when}</translation>
     </message>
     <message>
+        <source>Later (step {step}): {words}</source>
+        <translation>Später (Schritt {step}): {words}</translation>
+    </message>
+    <message>
         <source>Later: {words} The stop above reckons with it.</source>
         <translation>Später: {words} Die Bohrtiefe oben rechnet damit.</translation>
     </message>
@@ -9080,8 +9084,8 @@
         <translation>Der Bestand lässt sich nicht speichern: {error}</translation>
     </message>
     <message>
-        <source>The rack has no {diameter} drill for {hole}: add one, or change the pattern.</source>
-        <translation>Im Bestand ist kein Bohrer von {diameter} für {hole}: einen eintragen oder das Bohrbild ändern.</translation>
+        <source>The rack has no {diameter} drill for {hole}: add one, or choose another size.</source>
+        <translation>Im Bestand ist kein Bohrer von {diameter} für {hole}: einen eintragen oder ein anderes Maß wählen.</translation>
     </message>
     <message>
         <source>The rack holds all of it.</source>
@@ -13028,6 +13032,11 @@
         <translation>Echt − Probe</translation>
     </message>
     <message>
+        <source>reamed_to_mm</source>
+        <comment>column</comment>
+        <translation>aufgerieben_auf_mm</translation>
+    </message>
+    <message>
         <source>reamer 1:{taper:g}</source>
         <translation>Reibahle 1:{taper:g}</translation>
     </message>
@@ -13360,6 +13369,11 @@
     <message>
         <source>table tilted {tilt} ({blocks} of blocks over {base}), {end} end raised, {fence}</source>
         <translation>Tisch um {tilt} geneigt ({blocks} Klötze auf {base}), Ende angehoben: {end}, {fence}</translation>
+    </message>
+    <message>
+        <source>taper_one_to</source>
+        <comment>column</comment>
+        <translation>verjuengung_eins_zu</translation>
     </message>
     <message>
         <source>template</source>
@@ -14472,7 +14486,7 @@
     </message>
     <message>
         <source>{diameter} through, reamed 1:{taper:g} to {reamed} at the {surface}</source>
-        <translation>{diameter} durch, 1:{taper:g} aufgerieben auf {reamed}, {surface}</translation>
+        <translation>{diameter} durch, 1:{taper:g} aufgerieben auf {reamed} an der {surface}</translation>
     </message>
     <message>
         <source>{diameter} to {depth}</source>
@@ -14484,7 +14498,7 @@
     </message>
     <message>
         <source>{diameter} to {depth}, reamed 1:{taper:g} to {reamed} at the {surface}</source>
-        <translation>{diameter} bis {depth}, 1:{taper:g} aufgerieben auf {reamed}, {surface}</translation>
+        <translation>{diameter} bis {depth}, 1:{taper:g} aufgerieben auf {reamed} an der {surface}</translation>
     </message>
     <message>
         <source>{diameter} {follower} with a {cutter} cutter</source>
@@ -15613,6 +15627,10 @@
     <message>
         <source>{operation} {diameter} to {depth}</source>
         <translation>{operation} {diameter} bis {depth}</translation>
+    </message>
+    <message>
+        <source>{operation}, reamed 1:{taper:g} to {reamed}</source>
+        <translation>{operation}, 1:{taper:g} aufgerieben auf {reamed}</translation>
     </message>
     <message>
         <source>{outer} and {inner} to spare</source>

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from app.formats.mark_shapes import drawing_box
 from app.sheets.cards import Card
-from app.sheets.lay import TICKED, Block, Column, drawing, fitting, heading, space, table
+from app.sheets.lay import TICKED, Block, Column, drawing, heading, natural, space, table
 from app.sheets.lengths import length, thousandths
 from app.sheets.work import Work
 from geometry.drawing.cards import block_picture
+from geometry.drawing.heights import READ
 from geometry.layout import Headstock
 from geometry.lengths import spoken
 from geometry.saying import say
@@ -57,14 +58,14 @@ def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -
                                                               "{base}.",
                                                               base=length(base, 3))),
               _sketch()]
-    w = fitting((15, 17, 13, *([13] * len(lengths)), 60), width - TICKED, 3.0)
-    columns = [Column(say("tilt"), w[0], True), Column(say("raised end"), w[1]), Column(say("fence"), w[2], True),
-               *(Column(f"L {length(board, 3)}", one, True) for board, one in zip(lengths, w[3:-1], strict=True)), Column(say("for"), w[-1])]
     rows = []
     for (tilt, fence), who in sorted(settings.items(), key=lambda item: -abs(item[0][0])):
         raised = raised_end(tilt)
         rows.append((format_angle(abs(tilt)), say("level") if raised is None else term(raised), length(fence, 1),
                      *(thousandths(block_height(tilt, board)) for board in lengths), ", ".join(who)))
+    titles = (say("tilt"), say("raised end"), say("fence"), *(f"L {length(board, 3)}" for board in lengths), say("for"))
+    widths = natural([titles, *rows], READ, width - TICKED, 3.0)
+    columns = [Column(title, wide, i not in (1, len(titles) - 1)) for i, (title, wide) in enumerate(zip(titles, widths, strict=True))]
     return [*blocks, *table(columns, rows, gap=3.0, ticks=True), space(4.0)]
 
 

@@ -40,6 +40,7 @@ def book_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     blocks += [space(4.0), heading(say("Money"), width)]
     blocks += _money(layout, width)
     blocks += [space(4.0), heading(say("Notes: do this differently"), width)]
+    noted = bool(layout.notes or book.remarks)
     for note in layout.notes:
         blocks.append(paragraph(f"{note.on}: {note.text}" if note.on else note.text, width))
     for remark in book.remarks:
@@ -47,7 +48,7 @@ def book_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
         piece = f"{PIECES_IN_WORDS[remark.piece]}, {about}" if about else PIECES_IN_WORDS[remark.piece]
         text = say("{text} (seen to)", text=remark.text) if remark.done else remark.text
         blocks.append(paragraph(f"{piece}: {text}", width))
-    return blocks + [of_marks([Stroke(straight((0.0, -LINE), (width, -LINE)), "dimension")], LINE, spare=n > 1) for n in range(6)]
+    return blocks + [of_marks([Stroke(straight((0.0, -LINE), (width, -LINE)), "dimension")], LINE, keep=n == 0 and not noted, spare=noted or n > 1) for n in range(6)]
 
 
 PIECES_IN_WORDS = {"practice": say("practice piece"), "real": say("real piece")}

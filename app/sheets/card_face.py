@@ -138,7 +138,8 @@ class Maker:
         self.y -= 0.8
         self.top, before = self.y, len(self.marks)
         if post.mark is None or bore is None:
-            self.say(op.blocked if op is not None else say("{hole} has no mark on the square edge.", hole=post.hole))
+            self.say(say("{hole} has no mark on the square edge.", hole=post.hole))
+            self.top = self.y
             return
         tilt = bore.tilt if op is None or op.setup.table is None else op.setup.table.tilt
         raised = raised_end(tilt)
@@ -268,6 +269,10 @@ class Maker:
         for op in self.work.ops:
             if op.kind == "flat" and op.features[0] in self.card.ids:
                 self.say(say("Later: {words} The stop above reckons with it.", words=within(op.words)))
+        own = {d.id for d in self.card.drillings}
+        for op in self.work.steps:
+            if op.kind == "final diameter" and op.drillings[0].id in own:
+                self.say(say("Later (step {step}): {words}", step=self.work.number[op.id], words=within(op.words)))
         said: list[str] = []
         for op in self.card.ops:
             said += [text for text in (*op.cautions, self.work.blocked(op)) if text and text not in said]

@@ -33,6 +33,7 @@ CSV_HEAD = (
     say("id", about="column"), say("of", about="column"), say("operation", about="column"), say("diameter_mm", about="column"), say("surface", about="column"), say("drill", about="column"), say("start_x_mm", about="column"), say("start_y_mm", about="column"), say("start_z_mm", about="column"),
     say("direction_x", about="column"), say("direction_y", about="column"), say("direction_z", about="column"), say("mark_x_mm", about="column"), say("mark_y_mm", about="column"), say("mark_z_mm", about="column"), say("tilt_degrees", about="column"),
     say("depth_mm", about="column"), say("stop_mm", about="column"), say("through", about="column"),
+    say("reamed_to_mm", about="column"), say("taper_one_to", about="column"),
 )
 """Start: on the finished surface. Mark and stop: on the square blank, where the drill goes in."""
 
@@ -45,7 +46,7 @@ def csv_rows(layout: Headstock) -> list[tuple[Cell, ...]]:
         mark = d.mark or (None, None, None)
         out.append((d.id, d.of, term(d.operation), d.diameter, term(d.surface), term(d.drill), *d.start, *d.direction, *mark,
                     math.degrees(row.tilt), d.depth, None if d.mark is None or d.there else d.stop,
-                    say("yes") if d.through else say("no")))
+                    say("yes") if d.through else say("no"), d.reamed or None, d.taper if d.reamed else None))
     return out
 
 
@@ -63,6 +64,9 @@ def paper_rows(layout: Headstock) -> list[tuple[str, ...]]:
         x, y, z = (tenths(n) for n in (d.mark or d.start))
         tilt = "-" if d.upright else tilt_words(row.tilt)
         stop = say("no edge") if d.mark is None else "-" if d.there else say("through") if d.through else deep(d.stop)
-        out.append((d.id, term(d.operation), length(d.diameter), term(d.surface), x, y, z, tilt,
+        what = term(d.operation)
+        if d.reamed:
+            what = say("{operation}, reamed 1:{taper:g} to {reamed}", operation=what, taper=d.taper, reamed=length(d.reamed))
+        out.append((d.id, what, length(d.diameter), term(d.surface), x, y, z, tilt,
                     say("through") if d.through else deep(d.depth), stop))
     return out

@@ -143,9 +143,9 @@ def _router(scene: _Scene) -> list[Mark]:
     follower, bit = one.follower, one.follower.bit
     tip, top = -one.ends, -one.ends + bit.cutting_length
     end = max(rest + BASE + ABOVE, top + 6.0)
-    open_to = max(bit.cutter, bit.shank, follower.diameter) / 2 + 2.0
+    open_to = _open_to(scene)
     far = max(scene.right + (BESIDE if scene.slot else 6.0), axis + open_to + 6.0)
-    marks = _box(scene, min(scene.left - BESIDE, axis - open_to - 6.0), rest, axis - open_to, rest + BASE, "router base")
+    marks = _box(scene, _leftmost(scene), rest, axis - open_to, rest + BASE, "router base")
     marks += _box(scene, axis + open_to, rest, far, rest + BASE, "router base")
     marks += _box(scene, axis - bit.shank / 2, top, axis + bit.shank / 2, end, "shank")
     marks += _box(scene, axis - bit.cutter / 2, tip, axis + bit.cutter / 2, top, "cutter")
@@ -162,6 +162,17 @@ def _router(scene: _Scene) -> list[Mark]:
         marks += _box(scene, axis - half, top, axis + half, max(rest, top), "follower")
     marks.append(Stroke(straight((axis, end + 2.0), (axis, _lowest(one) - 1.5)), "axis", scene.owner))
     return marks
+
+
+def _open_to(scene: _Scene) -> float:
+    """Half the opening of the base, mm."""
+    follower = scene.one.follower
+    return max(follower.bit.cutter, follower.bit.shank, follower.diameter) / 2 + 2.0
+
+
+def _leftmost(scene: _Scene) -> float:
+    """x where wood, template or base begin."""
+    return min(scene.left - BESIDE, scene.axis - _open_to(scene) - 6.0)
 
 
 def _lowest(one: Pass) -> float:
@@ -182,7 +193,7 @@ def _words(scene: _Scene, index: int) -> list[Mark]:
         named.append((say("template"), -job.thickness - job.template / 2))
     elif scene.on_top:
         named.append((say("template"), job.template / 2))
-    marks += [Label(text, (scene.left - BESIDE + 1.0, y - LETTER / 2), LETTER, "note", scene.owner) for text, y in named]
+    marks += [Label(text, (_leftmost(scene) - 1.5, y - LETTER / 2), LETTER, "note", scene.owner, anchor="right") for text, y in named]
     marks.append(Stroke(straight((x, 0.0), (x, -one.ends)), "dimension", scene.owner))
     marks.append(Label(deep(one.ends, job.through), (x + 1.2, -one.ends / 2 - LETTER / 2), LETTER, "dimension", scene.owner))
     wood = -job.thickness - (job.template if one.rubs_on == "template below" else 0.0)

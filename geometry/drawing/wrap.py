@@ -47,7 +47,7 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     from_face, from_back = _sides_of(holes(layout))
     edges = blank_box(layout.blank)
     marks: list[Mark] = [Stroke(rectangle(*edges), "blank", "blank"),
-                         Stroke(straight((edges[0], 0.0), (edges[2], 0.0)), "centreline", "nut"), *line_names(layout.nut, 0.0)]
+                         Stroke(straight((edges[0], 0.0), (edges[2], 0.0)), "centreline", "nut")]
     marks += [Stroke(mark.outer, mark.style, mark.owner) for group in opened_out_groups(layout).values()
               for mark in group if isinstance(mark, Area) and mark.style in SLOT_STYLES]
     points = {(hole.of, d.start[:2]) for hole in from_back for d in hole.drillings}
@@ -62,6 +62,7 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     marks += joint_line(layout.blank, layout.nut, False, -layout.blank.bass, layout.blank.treble)
     marks += [*pocket_labels(layout, LETTER), *_edge_words(layout), *_titles(layout)]
     room = Room(marks)
+    marks += room.put([line_names(layout.nut, 0.0, turn, narrow) for narrow in (False, True) for turn in (1, -1)])
     for hole in sorted(from_face, key=lambda hole: hole.drillings[0].role == "locating"):
         marks += room.put(pin_labels(hole) if hole.drillings[0].role == "locating" else _face_labels(hole))
     return tuple(marks)

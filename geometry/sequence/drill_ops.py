@@ -184,7 +184,7 @@ def _named_hole(d: Drilling) -> bool:
 def _out_of_reach(layout: Headstock, d: Drilling, drill: Drill | None, stop: float, wishes: Wishes) -> str:
     """Why the rack or the drill press cannot do it; empty when they can."""
     if drill is None:
-        return say("The rack has no {diameter} drill for {hole}: add one, or change the pattern.",
+        return say("The rack has no {diameter} drill for {hole}: add one, or choose another size.",
                    diameter=_dia(d, wishes), hole=d.hole)
     deep = stop + point_length(drill)
     if drill.length < deep - TOUCH:

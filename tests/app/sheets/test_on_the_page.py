@@ -1,0 +1,111 @@
+"""Pages of heads that no sample has: reamed pegs, a bore without a mark, a narrow blank with a slanted nut, German."""
+
+import re
+
+import pytest
+import shapely
+from msgspec.structs import replace
+
+from app.formats.letters import wrapped
+from app.formats.mark_shapes import drawing_box, mark_box
+from app.languages.catalogue import speak
+from app.sheets import pages, plan_work
+from app.sheets.block_table import block_table
+from app.sheets.card_pages import card_blocks
+from app.sheets.cards import cards
+from app.sheets.hole_table import CSV_HEAD, csv_rows, paper_rows
+from geometry import saying
+from geometry.drawing import Area, Label, Stroke
+from geometry.drawing.router_picture import pass_picture
+from geometry.drawing.wrap import wrap_drawing
+from geometry.layout import EdgePlace
+from tests.app.sheets.printed import layout, words, work
+
+
+def reamed():
+    """The demo with the counterbores of its face tuners reamed."""
+    head = layout("demo")
+    pattern = head.patterns[0]
+    wider = replace(pattern.bores[0], reamed=9.5, taper=25)
+    return replace(head, patterns=(replace(pattern, bores=(wider, *pattern.bores[1:])), *head.patterns[1:]))
+
+
+def told(blocks):
+    return " ".join(mark.text for block in blocks for placed in block.placed for mark in placed.drawing if isinstance(mark, Label))
+
+
+def test_cards_and_hole_table_tell_what_is_reamed_later():
+    head = reamed()
+    plan = plan_work(head)
+    card = next(card for card in cards(head, plan) if card.ids == ("bass face 1",))
+    step = next(plan.number[op.id] for op in plan.steps if op.title == "Ream bass face 1")
+    assert f"Later (step {step}): ream the counterbore of bass face 1 by hand" in told(card_blocks(head, plan, [card], 180.0))
+    assert [row[1] for row in paper_rows(head) if row[0] == "bass face 1.1.1"] == ["counterbore, reamed 1:25 to 9.5"]
+    last = {row[0]: row[-2:] for row in csv_rows(head)}
+    assert CSV_HEAD[-2:] == ("reamed_to_mm", "taper_one_to") and last["bass face 1.1.1"] == (9.5, 25) and last["bass face 1.1.2"] == (None, None)
+
+
+def test_what_is_wrong_with_a_bore_without_a_mark_stands_clear_of_its_section():
+    """Round the tip the seat looks up the head: its axis never comes to the square edge."""
+    head = layout("demo")
+    tuners = tuple(replace(one, place=EdgePlace(side="bass", along=222.0, depth=8.0)) if one.id == "bass side 1" else one for one in head.tuners)
+    head = replace(head, tuners=tuners)
+    plan = plan_work(head)
+    card = next(card for card in cards(head, plan) if card.ids == ("bass side 1",))
+    assert card.drillings[0].mark is None
+    block, = card_blocks(head, plan, [card], 180.0)
+    shown = [(mark, placed.matrix) for placed in block.placed for mark in placed.drawing]
+    section = [shapely.box(*mark_box(mark, matrix)) for mark, matrix in shown if isinstance(mark, Area) and mark.style == "wood" and matrix.e]
+    said = [(mark.text, shapely.box(*mark_box(mark, matrix))) for mark, matrix in shown if isinstance(mark, Label) and not matrix.e]
+    assert section and sum("never meets" in text for text, _ in said) == 1
+    whole = shapely.unary_union(section).envelope
+    assert [text for text, box in said if box.intersects(whole)] == []
+
+
+@pytest.mark.parametrize("text", ['at 1.201", 3 25/32", 4 19/64", 5 21/64" on', "31.4 mm to the bass side, 134.9 mm on", "at most 24 000 turns, or 18 000 turns"])
+def test_no_line_ends_within_a_number(text):
+    """4 at the end of a line and 19/64 at the beginning of the next are two numbers to whoever reads them."""
+    for width in range(30, 120):
+        for line in wrapped(text, 2.2, float(width)):
+            assert not re.match(r"\d+/\d|mm\b|000\b", line), (width, line)
+
+
+def test_no_words_of_a_routing_picture_lie_on_what_they_name():
+    plan = next(one.best for one in work("demo").plans if one.best is not None)
+    marks = pass_picture(plan, 0)
+    parts = [shapely.box(*drawing_box((mark,))) for mark in marks if isinstance(mark, Area)]
+    names = [mark for mark in marks if isinstance(mark, Label)]
+    assert {"base", "template", "wood"} <= {mark.text for mark in names}
+    for mark in names:
+        assert not any(part.intersects(shapely.box(*drawing_box((mark,)))) for part in parts), mark.text
+
+
+def test_no_head_of_the_block_table_is_broken():
+    speak("de")
+    try:
+        head = layout("demo")
+        plan = plan_work(head)
+        found = told(block_table(head, plan, cards(head, plan), 180.0)).split()
+    finally:
+        saying.use(None)
+    assert {"angehoben", "Anschlag"} <= set(found)
+
+
+def test_names_of_a_slanted_nut_keep_off_the_folds_of_a_narrow_blank():
+    head = layout("slotted")
+    head = replace(head, nut=replace(head.nut, slant=-6.0))
+    drawing = wrap_drawing(head)
+    folds = [mark.path for mark in drawing if isinstance(mark, Stroke) and mark.style == "fold"]
+    names = [mark for mark in drawing if isinstance(mark, Label) and mark.owner == "nut"]
+    assert folds and len(names) == 3
+    for name in names:
+        x0, _, x1, _ = drawing_box((name,))
+        assert all(not x0 < fold.start[0] < x1 for fold in folds), name.text
+
+
+def test_lines_to_write_on_stand_under_their_heading():
+    """On Letter the book of this demo fills its page to the last lines."""
+    head = layout("demo")
+    head = replace(head, blank=replace(head.blank, face_veneer=1.5, scarf=40.0))
+    found = [page for page in pages(head, "Letter", (), plan_work(head)) if page.title == "Job book"]
+    assert len(found) > 1 and "Notes: do this differently" in words(found[-1])
