@@ -238,8 +238,8 @@ class MarkLayer:
             item.lay_plate(self._theme.panel, self._scene.views()[0].devicePixelRatioF())
         place_label(item, label)
         if isinstance(item, _PlatedText):
-            box = item.transform().mapRect(item.boundingRect())
-            item.reach = box.left(), box.right(), box.top(), box.bottom()
+            left, top, right, bottom = item.transform().mapRect(item.boundingRect()).getCoords()
+            item.reach = left, right, top, bottom
 
     def _colour(self, item: QGraphicsSimpleTextItem, label: Label) -> None:
         plated = isinstance(item, _PlatedText)

@@ -79,11 +79,11 @@ Seed = tuple[Tuner | SingleHole | Pin, Pattern | None, Row | None]
 """A feature with its pattern and its row, where it has them."""
 
 
-def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank, drills: Drills) -> list[Item]:
+def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank, known: Kinds) -> list[Item]:
     """Features in their place in a head, drilled with a rack's drills; where the outline has no place for a tuner, an item without drillings that says why."""
     placed = [_placed(*seed, outline, blank) for seed in seeds]
     asked = [tuple([drilling for hole in found for drilling in hole.drillings]) for _, found, _ in placed]
-    kinds = _kinds(seeds, placed, asked, drills)
+    kinds = list(map(known.of, seeds, placed, asked))
     drillings = [_widened(own, kind.wider) for own, kind in zip(asked, kinds, strict=True)]
     buttons = [_button(seed[1], frame, blank.thickness) for seed, (frame, _, _) in zip(seeds, placed, strict=True) if frame is not None]
     # What is told in arrays is told for all at once and handed out in slices: first all drillings, then all buttons.
@@ -129,19 +129,23 @@ def _widened(drillings: tuple[Drilling, ...], wider: tuple[float, ...]) -> tuple
     return tuple(map(lambda one, by: replace(one, wider=by), drillings, wider)) if wider else drillings
 
 
-def _kinds(seeds: Sequence[Seed], placed: Sequence[tuple[Frame | None, tuple[Hole, ...], str | None]],
-           drillings: Sequence[tuple[Drilling, ...]], drills: Drills) -> list[_Kind]:
-    """The kind of each feature: tuners of one pattern that have a place have the same holes, wherever they are."""
-    of_pattern: dict[int, _Kind] = {}
-    kinds = []
-    for (_, pattern, _), (frame, holes, _), own in zip(seeds, placed, drillings, strict=True):
-        kind = None if frame is None else of_pattern.get(id(pattern))
-        if kind is None:
-            kind = _kind(holes, own, drills)
-            if frame is not None:
-                of_pattern[id(pattern)] = kind
-        kinds.append(kind)
-    return kinds
+class Kinds:
+    """The kinds of the features of one blank, drilled with a rack's drills."""
+
+    def __init__(self, blank: Blank, drills: Drills) -> None:
+        """A memo tells kinds of another blank by it: how deep is through is said there."""
+        self._drills = drills
+        self._found: dict[str, tuple[Pattern, _Kind]] = {}
+
+    def of(self, seed: Seed, placed: tuple[Frame | None, tuple[Hole, ...], str | None], drillings: tuple[Drilling, ...]) -> _Kind:
+        """The kind of a feature: tuners of one pattern that have a place have the same holes, wherever they are."""
+        (_, pattern, _), (frame, holes, _) = seed, placed
+        if frame is None:
+            return _kind(holes, drillings, self._drills)
+        known = self._found.get(pattern.id)
+        if known is None or known[0] is not pattern:
+            known = self._found[pattern.id] = pattern, _kind(holes, drillings, self._drills)
+        return known[1]
 
 
 def _kind(holes: tuple[Hole, ...], drillings: tuple[Drilling, ...], drills: Drills) -> _Kind:

@@ -19,6 +19,8 @@ from geometry.strings.runs import Run, carriers
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every hole that carries a retainer."""
+    if not any([hole.retainer is not None for hole in scene.layout.holes]):
+        return
     open_ones = scene.memo.of(together, *carriers(scene.layout))
     strings = scene.memo.each(_under, scene.runs, open_ones, scene.layout.margins)
     held = {id for ids, _ in strings for id in ids}

@@ -8,7 +8,7 @@ from msgspec.structs import replace
 
 from geometry.by_size import of_loop, of_slot
 from geometry.checks.drills import Drills
-from geometry.checks.items import Item, Seed, items_of
+from geometry.checks.items import Item, Kinds, Seed, items_of
 from geometry.checks.memo import Memo, together
 from geometry.checks.string_runs import runs_of
 from geometry.errors import GeometryError
@@ -75,7 +75,7 @@ def scene_of(layout: Headstock, memo: Memo) -> Scene:
     to_rout = openings if not any([o.there for o in openings]) else memo.of(together, *[o for o in openings if not o.there])
     broken = [(slot.id, trouble) for slot, trouble in zip(layout.slots, made, strict=True) if isinstance(trouble, str)]
     drills = memo.of(Drills, layout.rack.drills)
-    items = memo.each_together(items_of, _seeds(layout, memo), layout.outline, layout.blank, drills)
+    items = memo.each_together(items_of, _seeds(layout, memo), layout.outline, layout.blank, memo.of(Kinds, layout.blank, drills))
     broken += [(item.id, item.trouble) for item in items if item.trouble]
     return Scene(layout, outline, openings, to_rout, items, runs_of(layout, items, memo), tuple(broken), drills, memo)
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable
 
+from geometry.checks.items import Item
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, NUT, TIGHT, Snag
-from geometry.layout import Headstock
+from geometry.layout.strings import Nut
 from geometry.saying import say
 from geometry.strings.runs import Run, break_angle
 
@@ -26,21 +27,26 @@ _MOST_BREAK = math.radians(MOST_BREAK + 1e-9)
 def snags(scene: Scene) -> Iterable[Snag]:
     """Notes of strings that bend more aside at the nut than is tolerable, or less or more down over it; tight where they
     do not press on it at all."""
-    pitch = math.radians(scene.layout.nut.pitch)
-    for run, _ in scene.runs:
-        if abs(run.side_angle) > _TOLERABLE:
-            angle = abs(math.degrees(run.side_angle))
-            yield Snag("side-angle", NOTE, (run.tuner, NUT), (*run.nut, 0.0), angle, TOLERABLE,
-                       say("String {string} leaves the nut {angle:.1f} degrees sideways to {tuner}; up to "
-                           "{tolerable:g} is tolerable.",
-                           string=run.string, angle=angle, tuner=run.tuner, tolerable=TOLERABLE),
-                       say("Give {tuner} a string nearer its side, or move it farther from the nut.",
-                           tuner=run.tuner), "deg")
-        down = break_angle(run, pitch)
-        if down < _LEAST_BREAK:
-            yield _flat(run, math.degrees(down))
-        elif down > _MOST_BREAK:
-            yield from _steep(run, math.degrees(down), scene.layout)
+    return scene.memo.snags(_bends, scene.runs, scene.layout.nut)
+
+
+def _bends(own: tuple[Run, Item], nut: Nut) -> tuple[Snag, ...]:
+    run, item = own
+    found = []
+    if abs(run.side_angle) > _TOLERABLE:
+        angle = abs(math.degrees(run.side_angle))
+        found.append(Snag("side-angle", NOTE, (run.tuner, NUT), (*run.nut, 0.0), angle, TOLERABLE,
+                          say("String {string} leaves the nut {angle:.1f} degrees sideways to {tuner}; up to "
+                              "{tolerable:g} is tolerable.",
+                              string=run.string, angle=angle, tuner=run.tuner, tolerable=TOLERABLE),
+                          say("Give {tuner} a string nearer its side, or move it farther from the nut.",
+                              tuner=run.tuner), "deg"))
+    down = break_angle(run, math.radians(nut.pitch))
+    if down < _LEAST_BREAK:
+        found.append(_flat(run, math.degrees(down)))
+    elif down > _MOST_BREAK:
+        found += _steep(run, math.degrees(down), MOST_BREAK if item.mount == "face" else MOST_INTO_SLOT)
+    return tuple(found)
 
 
 def _flat(run: Run, down: float) -> Snag:
@@ -52,8 +58,7 @@ def _flat(run: Run, down: float) -> Snag:
                     "let the face lie deeper below the nut."), "deg")
 
 
-def _steep(run: Run, down: float, layout: Headstock) -> Iterable[Snag]:
-    most = MOST_BREAK if layout.pattern(layout.tuner(run.tuner).pattern).mount == "face" else MOST_INTO_SLOT
+def _steep(run: Run, down: float, most: float) -> Iterable[Snag]:
     if down > most + 1e-9:
         yield Snag("break-angle-steep", NOTE, (run.tuner, NUT), (*run.nut, 0.0), down, most,
                    say("String {string} bends down over the nut by {down:.1f} degrees to {tuner}; beyond {most:g} strings grind the nut and "
