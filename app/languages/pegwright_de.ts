@@ -7060,8 +7060,8 @@
         <translation>Zuerst in der Tabelle auf einen Schritt gehen.</translation>
     </message>
     <message>
-        <source>Stand on the minutes that are to be struck out.</source>
-        <translation>Auf die Minuten gehen, die gestrichen werden sollen.</translation>
+        <source>Stand on the minutes, or on the tick of a step, that are to be struck out.</source>
+        <translation>Auf die Minuten oder das Häkchen eines Schritts gehen, die gestrichen werden sollen.</translation>
     </message>
     <message>
         <source>Stands off</source>
@@ -10340,8 +10340,8 @@
         <translation>Minuten eingeben, zum Beispiel 4 oder 1,5 h.</translation>
     </message>
     <message>
-        <source>Type minutes, or 1:30, 1.5 h, 90 s: a step of the piece on the bench is ticked off with it. Enter goes down, Tab goes on, Delete strikes out; Space in the last column starts or stops the timer.</source>
-        <translation>Minuten eingeben, oder 1:30, 1,5 h, 90 s: ein Schritt des Stücks auf der Werkbank ist damit abgehakt. Eingabe geht abwärts, Tab weiter, Entf streicht; Leertaste in der letzten Spalte startet oder stoppt die Uhr.</translation>
+        <source>Type minutes, or 1:30, 1.5 h, 90 s: a step of the piece on the bench is ticked off with it. Enter goes down, Tab goes on, Delete strikes out minutes, and the tick of a step; Space in the last column starts or stops the timer.</source>
+        <translation>Minuten eingeben, oder 1:30, 1,5 h, 90 s: ein Schritt des Stücks auf der Werkbank ist damit abgehakt. Eingabe geht abwärts, Tab weiter, Entf streicht Minuten und das Häkchen eines Schritts; Leertaste in der letzten Spalte startet oder stoppt die Uhr.</translation>
     </message>
     <message>
         <source>Type the length of the edge, or the radius of an arc.</source>

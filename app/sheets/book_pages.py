@@ -31,7 +31,8 @@ def book_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     book, c = layout.book, work.counts
     rows = [(_steps(run, work), _what(run), f"{sum(minutes(op, work.rates) for op in run):.0f}",
              *_spent(book, [op.id for op in run])) for run in _stretches(work)]
-    gone = [line.task.operation for line in lines(book, tasks(work.steps, c.changes)) if not line.current]
+    gone = [line.task.operation for line in lines(book, tasks(work.steps, c.changes))
+            if not line.current and (line.practice, line.real) != (None, None)]
     rows.append(("", say("setting up and changing over"), f"{c.changes.minutes(work.rates):.0f}", *_spent(book, [CHANGING])))
     if gone:
         rows.append(("", say("timed, and no longer in the order"), "", *_spent(book, gone)))

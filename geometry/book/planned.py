@@ -74,7 +74,7 @@ class Line(Struct, frozen=True):
 
 
 def lines(book: Book, planned: Sequence[Task], factors: dict[str, float] | None = None) -> tuple[Line, ...]:
-    """A line for each task planned, then one for each that was timed and is planned no more.
+    """A line for each task planned, then one for each that was timed, or is done on the piece on the bench, and is planned no more.
 
     `factors` multiply the plan, one a field of Rates (see factors_of); None plans at the default rates.
     """
@@ -83,6 +83,9 @@ def lines(book: Book, planned: Sequence[Task], factors: dict[str, float] | None 
     for time in book.times:
         spent.setdefault(time.task.operation, {})[time.piece] = time.minutes
         old.setdefault(time.task.operation, time.task)
+    for one in book.done:
+        if one.piece == book.piece:
+            old.setdefault(one.task.operation, one.task)
     known = {task.operation for task in planned}
     rows = [(task, True) for task in planned] + [(task, False) for id, task in old.items() if id not in known]
     factors = factors or {}

@@ -27,14 +27,14 @@ def signed(value: float | None) -> str:
 
 
 def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book) -> list[tuple[str, ...]]:
-    """Step (with a tick where it is done on the piece on the bench), work, planned, practice piece, real piece, difference, timer; the last row is their sum."""
+    """Step (with a tick where it is done on the piece on the bench), work, planned, practice piece, real piece, difference, timer; the last row is their sum. Without numbers there is no plan yet, and nothing is known to have left it."""
     done = done_steps(book)
     running = None if book.clock is None else book.clock.task.operation
     made = []
     for row in rows:
         id = row.task.operation
         word = say("stop", about="the clock") if id == running else say("start") if row.current and running is None else ""
-        number = str(numbers[id]) if id in numbers else "" if row.current else say("old")
+        number = str(numbers[id]) if id in numbers else "" if row.current or not numbers else say("old")
         number = f"✓ {number}" if id in done else number
         made.append((number, row.task.title or id, cell_minutes(row.planned), cell_minutes(row.practice), cell_minutes(row.real),
                      signed(row.difference), word))

@@ -47,8 +47,8 @@ class BookView(QWidget):
             ("stop", say("Stop and count"), say("Add the minutes to the step that is timed.")),
             ("drop", say("Stop without counting"), say("Forget the time that runs.")),
             ("note step", say("Note to this step…"), say("Write what to do differently at the step of the row."))),
-            say("Type minutes, or 1:30, 1.5 h, 90 s: a step of the piece on the bench is ticked off with it. Enter goes down, Tab goes on, Delete strikes out; Space in the last "
-                "column starts or stops the timer."))
+            say("Type minutes, or 1:30, 1.5 h, 90 s: a step of the piece on the bench is ticked off with it. Enter goes down, Tab goes on, Delete strikes out minutes, and the tick of a "
+                "step; Space in the last column starts or stops the timer."))
         self.add_page(self.money, (
             ("hardware", say("List the hardware"), say("Add a row for each part of the layout that is not listed "
                                                            "yet.")),

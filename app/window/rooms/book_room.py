@@ -29,9 +29,11 @@ from geometry.book import (
     add_remark,
     begin_anew,
     corrected,
+    done_steps,
     drop_timer,
     factors_of,
     lines,
+    open_again,
     put_price,
     put_remark,
     read_amount,
@@ -53,6 +55,7 @@ if TYPE_CHECKING:
 
 Kept = TypeVar("Kept", Price, Remark)
 
+STEP = 0
 HOUR_PIECE: dict[int, Piece] = {3: "practice", 4: "real"}
 NO_ROW = say("Stand on a row that has something to strike out first.")
 
@@ -89,7 +92,7 @@ class BookRoom(PlanningRoom):
         view = self.view
         view.hours.entered.connect(self._minutes)
         view.hours.pressed_at.connect(self._timer)
-        view.hours.struck.connect(self._strike_minutes)
+        view.hours.struck.connect(self._strike_hour)
         view.money.entered.connect(self._price)
         view.money.struck.connect(self._strike_price)
         view.notes.entered.connect(self._note)
@@ -211,12 +214,15 @@ class BookRoom(PlanningRoom):
         number = None if self.work is None else self.work.number.get(task.operation)
         return tick_off(book, task, number) if minutes and number and piece == book.piece else book
 
-    def _strike_minutes(self, row: int) -> None:
-        column = self.view.hours.currentIndex().column()
-        if column in HOUR_PIECE and self._task(row) is not None:
+    def _strike_hour(self, row: int) -> None:
+        """Strike out the minutes on which the keyboard stands, or the tick of a step."""
+        column, task = self.view.hours.currentIndex().column(), self._task(row)
+        if task is not None and column in HOUR_PIECE:
             self._minutes(row, column, "")
+        elif task is not None and column == STEP and task.operation in done_steps(self.book):
+            self._record(say("{title} is not done", title=task.title), lambda book: open_again(book, task.operation))
         else:
-            self.window.say(say("Stand on the minutes that are to be struck out."))
+            self.window.say(say("Stand on the minutes, or on the tick of a step, that are to be struck out."))
 
     def _task(self, row: int) -> Task | None:
         """The step that a row on show is of; None when it is there no longer, and for no row."""

@@ -7,7 +7,7 @@ from msgspec.structs import replace
 
 from app.sheets.work import plan_work
 from app.window.demo import demo
-from geometry.book import CHANGING, corrected, factors_of, lines, set_minutes, tasks, total
+from geometry.book import CHANGING, corrected, factors_of, lines, set_minutes, tasks, tick_off, total
 from geometry.book.planned import rate_of
 from geometry.book.rates import CHANGE_FIELDS, NO_WORK, WORK_FIELDS
 from geometry.layout import Book, Rates, Task
@@ -48,6 +48,13 @@ def test_lines_keep_what_is_planned_no_more():
     assert (rows[0].difference, rows[1].difference) == (-20.0, None)
     found = total(rows, "practice")
     assert (found.planned, found.spent, found.planned_of_timed, found.left, found.timed, found.of) == (60, 110, 60, 0, 1, 1)
+
+
+def test_lines_keep_what_is_done_on_the_bench_and_planned_no_more():
+    book = tick_off(Book(piece="real"), ROUT, 4)
+    assert [(r.task.operation, r.practice, r.real, r.current) for r in lines(book, [SAW])] == [
+        ("saw", None, None, True), ("rout", None, None, False)]
+    assert [r.task.operation for r in lines(replace(book, piece="practice"), [SAW])] == ["saw"]
 
 
 @given(st.permutations(list(range(6))), st.lists(st.floats(0, 500), min_size=6, max_size=6))
