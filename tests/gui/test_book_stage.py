@@ -16,9 +16,8 @@ from app.look.descendants import below
 from app.window import ask
 from app.window.rooms import book_room
 from app.window.stages import STAGES
-from geometry.book import add_remark, minutes_of, tick_off
-from geometry.layout import Remark, Task
-from geometry.layout.names import feature_names
+from geometry.book import add_remark, minutes_of
+from geometry.layout import Remark
 from geometry.sequence import minutes as estimated
 from tests.gui.hands import pick, type_on
 from tests.waiting import press, until
@@ -328,20 +327,6 @@ def test_delete_strikes_minutes_out_and_escape_puts_back_what_was_refused(bench,
     assert not bench.layout.book.done and not table.words.index(0, 0).data().startswith("✓")
     press(room.panel.buttons["back"])
     assert bench.layout.book.done
-
-
-def test_a_step_that_is_gone_is_struck_out_and_its_name_is_free_again(bench, room):
-    """Only ticked off and never timed; while it is told of, no other feature is called so."""
-    gone = Task(operation="bore post 9.1.1", title="Bore post 9", features=("post 9",))
-    bench.window.document.record("done", lambda book: tick_off(book, gone, 3))
-    table, row = room.view.hours, len(room.rows) - 1
-    assert table.words.rows[row][:2] == ("✓ " + table.words.rows[row][0][2:], "Bore post 9") and "old" in table.words.rows[row][0]
-    assert "post 9" in feature_names(bench.layout).taken
-    table.setFocus()
-    table.stand_at(row, 0)
-    QTest.keyClick(table, Qt.Key.Key_Delete)
-    assert not bench.layout.book.done and "Bore post 9" not in {words[1] for words in table.words.rows}
-    assert "post 9" not in feature_names(bench.layout).taken
 
 
 def test_the_keyboard_goes_to_the_table_from_a_timer_button_that_cannot_be_pressed_any_longer(bench, room):
