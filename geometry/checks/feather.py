@@ -28,9 +28,9 @@ def snags(scene: Scene) -> Iterable[Snag]:
         if joint is None:
             continue
         yield from scene.memo.snags(_screws, scene.items, blank, nut, back, margin)
-        near = scene.memo.each(_bored, scene.items, blank, nut, back, margin)
-        cut = [opening.id for opening in scene.to_rout if _cut(opening, joint, back, margin)]
-        names = [item.id for item, is_near in zip(scene.items, near, strict=True) if is_near] + cut
+        bored = scene.memo.each(_bored, scene.items, blank, nut, back, margin)
+        cut = scene.memo.each(_cut, scene.to_rout, blank, nut, back, margin)
+        names = [one.id for one, is_near in zip((*scene.items, *scene.to_rout), (*bored, *cut), strict=True) if is_near]
         if names:
             where = (0.0, joint.y(0.0, back), blank.thickness if back else 0.0)
             some = few(names, MOST_NAMED)
@@ -81,11 +81,11 @@ def _bored(item: Item, blank: Blank, nut: Nut, back: bool, margin: float) -> boo
     return any(short(abs(joint.off(d.start[:2], back)) - d.radius, margin) for d in _opened(item, back, False))
 
 
-def _cut(opening: Opening, joint: Scarf, back: bool, margin: float) -> bool:
+def _cut(opening: Opening, blank: Blank, nut: Nut, back: bool, margin: float) -> bool:
     """Whether a slot's wall at that surface, or its ramp on the face, comes near the line."""
     if back and opening.slot.depth is not None:
         return False
-    ramp = None if back else ramp_cut(opening.slot)
+    joint, ramp = open_joint(blank, nut, back), None if back else ramp_cut(opening.slot)
     points = [*opening.wall.points.tolist(), *(() if ramp is None else (one.start for one in ramp.path().segments))]
     off = [joint.off(point, back) for point in points]
     return short(max(min(off), -max(off)), margin)

@@ -4,10 +4,10 @@ import pytest
 from msgspec.structs import replace
 
 from app.window.demo import demo
-from geometry.checks import LiveCheck, check, depths, hole_pairs, nut_line, solid_pairs
-from geometry.layout import FreePlace
+from geometry.checks import LiveCheck, check, depths, feather, hole_pairs, nut_line, solid_pairs
+from geometry.layout import FreePlace, Nut
 from geometry.solids import distance
-from tests.geometry.checks.heads import bore, face, head, pattern
+from tests.geometry.checks.heads import FACE, bore, face, head, pattern, slot
 from tests.geometry.checks.many import many
 
 
@@ -121,3 +121,19 @@ def test_the_bores_of_one_tuner_are_held_against_each_other_only_where_its_patte
     apart, wanted = 5.0 - crowded.bores[0].diameter / 2 - 1.0, head().margins.screw_any
     own = {snag.between: snag.measured for snag in found.snags if len(snag.between) == 1 and snag.needed == wanted}
     assert apart < wanted and own == {("a",): pytest.approx(apart, abs=1e-9), ("b",): pytest.approx(apart, abs=1e-9)}
+
+
+def test_slots_at_a_feather_edge_are_not_asked_again_while_a_tuner_moves(monkeypatch):
+    asked, cut = [], feather._cut
+
+    def counted(opening, *others):
+        asked.append(opening.id)
+        return cut(opening, *others)
+    monkeypatch.setattr(feather, "_cut", counted)
+    layout = head(tuners=(face("a", -20.0, 60.0),), patterns=(FACE,), slots=(slot(),), nut=Nut(pitch=14.0))
+    layout = replace(layout, blank=replace(layout.blank, scarf=90.0))
+    live = LiveCheck()
+    for y in (60.0, 61.0, 62.0):
+        found = live.check(replace(layout, tuners=(face("a", -20.0, y),)))
+        assert "feather-edge" in {snag.kind for snag in found.snags}
+    assert asked == ["slot", "slot"], "once for the face and once for the back"
