@@ -1224,8 +1224,8 @@
         <translation>Wie das &amp;System</translation>
     </message>
     <message>
-        <source>As usual for</source>
-        <translation>Wie üblich für</translation>
+        <source>As usual for an instrument</source>
+        <translation>Wie üblich für ein Instrument</translation>
     </message>
     <message>
         <source>Aside</source>
@@ -11228,10 +11228,6 @@
         <translation>längs {along}, {place}</translation>
     </message>
     <message>
-        <source>an instrument…</source>
-        <translation>ein Instrument …</translation>
-    </message>
-    <message>
         <source>angle</source>
         <translation>Winkel</translation>
     </message>
@@ -11557,6 +11553,10 @@
     <message>
         <source>centreline: closes the line</source>
         <translation>Mittellinie: schließt die Linie</translation>
+    </message>
+    <message>
+        <source>choose one…</source>
+        <translation>eines wählen …</translation>
     </message>
     <message>
         <source>clean up</source>

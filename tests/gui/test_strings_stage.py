@@ -127,8 +127,12 @@ def test_nut_and_strings_are_set_as_usual_for_an_instrument_in_one_step(bench, r
     row.activated.emit(at)
     bench.pump()
     assert (bench.layout.nut.scale_length, bench.layout.nut.width) == (352.0, before.nut.width)
+    row = next(one for one in below(room.panel.nut, Choice) if one.findData("mandolin") >= 0)
+    row.setCurrentIndex(at)
+    row.activated.emit(at)
+    assert len(bench.window.document.history.names) == 1 and row.currentIndex() == 0, "nothing comes of it, and nothing is chosen"
     bench.window.commands.run("undo")
-    assert bench.layout == before
+    assert bench.layout == before and "usual for an instrument" in bench.window.foot.said
 
 
 def test_where_a_string_runs_is_chosen_in_its_row(bench, room):

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QToolTip,
     QWidget,
 )
+from shiboken6 import isValid
 
 from app.look.choice import Choice
 from app.look.turns import Steps, Turns
@@ -247,6 +248,8 @@ class FormPage(QWidget):
     def _chosen(self) -> None:
         row, widget = self._row()
         self._change(row, widget, widget.currentData())
+        if isValid(widget) and self.rows[widget.property("row")] is row:  # nothing came of it: the box says again what is so
+            self._fill(row, widget)
 
     def _flagged(self, on: bool) -> None:
         self._change(*self._row(), on)

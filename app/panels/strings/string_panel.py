@@ -133,8 +133,8 @@ def _one_more_rows(layout: Headstock) -> list[FieldRow]:
 
 
 def _usual_row(layout: Headstock, unit: LengthUnit) -> FieldRow:
-    return FieldRow(say("As usual for"), "choice", "", lambda key: as_usual(layout, key, usual_numbers(unit, key).scale),
-                    choices=(("", say("an instrument…")), *((key, kind.title) for key, kind in INSTRUMENTS.items())),
+    return FieldRow(say("As usual for an instrument"), "choice", "", lambda key: as_usual(layout, key, usual_numbers(unit, key).scale),
+                    choices=(("", say("choose one…")), *((key, kind.title) for key, kind in INSTRUMENTS.items())),
                     help=say("Sets scale length, height, pitch and strings as they are usual for an instrument. Width and slant of the nut stay, and "
                              "the first and the last string stand where they are."))
 
