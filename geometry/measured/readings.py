@@ -12,6 +12,8 @@ What each kind of reading means, in mm (tilt: degrees):
   out, where its drilling card and the wrap paper say `tip raised`, negative for `nut raised`;
 - `distance`: between two holes, middle to middle, or `over the wood` (between the near walls), `over the walls`
   (between the far walls, inside jaws) or `over pins` (outside jaws, pins that fill the holes).
+
+A bore that is reamed is measured where it is wide.
 """
 
 from __future__ import annotations
@@ -135,5 +137,5 @@ def _drilling(known: Mapping[str, Drilling], id: str) -> Drilling:
 def _distance(one: Drilling, other: Drilling, how: str) -> float:
     if one.id == other.id:
         raise GeometryError(say("A distance is between two different holes."))
-    walls = one.radius + other.radius
+    walls = (one.finished + other.finished) / 2
     return apart(one, other) - {"over the wood": walls, "over the walls": -walls, "over pins": -walls}.get(how, 0.0)

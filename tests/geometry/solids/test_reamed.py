@@ -95,6 +95,8 @@ def test_a_reading_of_the_finished_hole_is_held_against_its_wide_end():
     layout = pegs()
     reading = Reading(piece="practice", drilling="bass 1.1.1", what="diameter", value=7.6)
     assert planned_value(layout, reading) == 7.5
+    apart = replace(reading, what="distance", other="bass 2.1.1", how="over the wood", value=20.0)
+    assert planned_value(layout, replace(apart, how="")) - planned_value(layout, apart) == pytest.approx(7.5)
 
 
 def test_it_is_kept_in_the_file_and_refused_when_it_makes_no_sense():
