@@ -3024,12 +3024,12 @@
         <translation>Allgemeiner Saitensatz</translation>
     </message>
     <message>
-        <source>Ghost lines show it: widest side angle from {worst} to {worst_then} degrees, typical from {mean} to {mean_then}, crossings from {crossed} to {crossed_then}, strings that rub on another post from {rubbing} to {rubbing_then}.</source>
-        <translation>Geisterlinien zeigen es: größter Seitenwinkel von {worst} auf {worst_then} Grad, üblicher von {mean} auf {mean_then}, Kreuzungen von {crossed} auf {crossed_then}, Saiten, die an einer anderen Welle reiben, von {rubbing} auf {rubbing_then}.</translation>
+        <source>Ghost lines show it: widest side angle from {worst} to {worst_then} degrees, typical from {mean} to {mean_then}, crossings from {crossed} to {crossed_then}, strings that rub somewhere from {rubbing} to {rubbing_then}.</source>
+        <translation>Geisterlinien zeigen es: größter Seitenwinkel von {worst} auf {worst_then} Grad, üblicher von {mean} auf {mean_then}, Kreuzungen von {crossed} auf {crossed_then}, Saiten, die irgendwo reiben, von {rubbing} auf {rubbing_then}.</translation>
     </message>
     <message>
-        <source>Ghost lines show it: widest side angle {worst} degrees, typical {mean}, crossings {crossed}, strings that rub on another post {rubbing}.</source>
-        <translation>Geisterlinien zeigen es: größter Seitenwinkel {worst} Grad, üblicher {mean}, Kreuzungen {crossed}, Saiten, die an einer anderen Welle reiben: {rubbing}.</translation>
+        <source>Ghost lines show it: widest side angle {worst} degrees, typical {mean}, crossings {crossed}, strings that rub somewhere {rubbing}.</source>
+        <translation>Geisterlinien zeigen es: größter Seitenwinkel {worst} Grad, üblicher {mean}, Kreuzungen {crossed}, Saiten, die irgendwo reiben: {rubbing}.</translation>
     </message>
     <message>
         <source>Give string {string} a post more in line with its place at the nut.</source>
@@ -9248,6 +9248,10 @@
         <translation>Die Naht, an der zwei Stücke Holz aneinanderstoßen: ein Ohr und der Rohling, ein Furnier und der Kern, Kopfplatte und Hals in einer Schäftung.</translation>
     </message>
     <message>
+        <source>The search for posts was cut short before it found a way: hold some posts that are right, and ask again.</source>
+        <translation>Die Suche nach Wellen brach ab, ehe sie einen Weg fand: halten Sie einige Mechaniken fest, die richtig sind, und fragen Sie noch einmal.</translation>
+    </message>
+    <message>
         <source>The search was cut short: a better one may exist.</source>
         <translation>Die Suche wurde abgekürzt: vielleicht gibt es eine bessere.</translation>
     </message>
@@ -10942,6 +10946,10 @@
     <message>
         <source>Wound in bronze over a steel core; densities from memory of handbooks.</source>
         <translation>Bronze über Stahlkern gesponnen; Dichten aus dem Gedächtnis nach Handbüchern.</translation>
+    </message>
+    <message>
+        <source>Wound the other way round, so that strings keep clear: {tuners}.</source>
+        <translation>Anders herum gewickelt, damit Saiten frei laufen: {tuners}.</translation>
     </message>
     <message>
         <source>Wrap paper</source>

@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 from itertools import combinations
 
-import numpy as np
 from msgspec.structs import replace
 
 from geometry import vectors as v
@@ -21,7 +20,6 @@ from geometry.beginning.numbers import FIELDS, Numbers, Refused
 from geometry.beginning.pins import centred_pins
 from geometry.beginning.shape import Shape, shape
 from geometry.checks.snags import SPOILS
-from geometry.checks.string_pairs import surely_apart
 from geometry.edits.copying import mirror_layout
 from geometry.edits.sound_ramp import ramps_tried
 from geometry.errors import GeometryError
@@ -48,10 +46,9 @@ from geometry.layout.generic import PATTERNS, RACK
 from geometry.layout.shop import Margins
 from geometry.lengths import at_least, at_most, mm
 from geometry.saying import say
-from geometry.solids.distance import clear
 from geometry.solids.walls import Wall
-from geometry.strings.past_posts import string_solids
 from geometry.strings.ramps import dives
+from geometry.strings.rubs import rubs_between
 from geometry.strings.runs import runs
 from geometry.vectors import Vec2
 
@@ -109,11 +106,8 @@ def _with_strings_near(layout: Headstock) -> set[Side]:
     found: set[Side] = set()
     for side in ("bass", "treble"):
         own = [run for run in runs(layout) if run.tuner.startswith(side)]
-        pairs = [pair for pair in combinations(own, 2) if not surely_apart(*pair, layout.margins.string_air)]
-        if pairs:
-            one, two = (string_solids(group) for group in zip(*pairs, strict=True))
-            if not clear(one, two, np.full(len(pairs), layout.margins.string_air)).all():
-                found.add(side)
+        if any(near for near, _ in rubs_between(list(combinations(own, 2)), layout.margins.string_air)):
+            found.add(side)
     return found
 
 

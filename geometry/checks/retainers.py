@@ -14,6 +14,7 @@ from geometry.layout.shop import Margins
 from geometry.layout.slots import SingleHole
 from geometry.saying import say
 from geometry.strings.retainers import over, pressed
+from geometry.strings.rubs import screw_air
 from geometry.strings.runs import Run, carriers
 
 
@@ -46,13 +47,11 @@ def _under(own: tuple[Run, Item], retainers: tuple[SingleHole, ...], margins: Ma
 
 
 def _beside(hole: SingleHole, run: Run, needed: float) -> Iterable[Snag]:
-    """The air between the screw and a string that passes it above the face, as seen on the face; the screw is no thinner than its pilot."""
-    near = v.nearest_between(run.nut, run.post, hole.at)
-    apart = v.distance(near, hole.at)
-    measured = apart - (hole.diameter + run.diameter) / 2
-    height = run.level(v.distance(run.nut, near))
-    if not short(measured, needed) or height < -run.diameter / 2:
+    """The air between the screw and a string that passes it above the face."""
+    told = screw_air(hole, run)
+    if told is None or not short(told[0], needed):
         return
+    measured, near, height = told
     a, b = both(measured, needed)
     words = {"string": run.string, "tuner": run.tuner, "hole": hole.id}
     text = (say("String {string} on its way to {tuner} runs {measured} mm into the screw of the retainer on {hole}.", measured=into(measured), **words)

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import math
-
 from geometry import vectors as v
 from geometry.checks.snags import NOTE, TIGHT, Snag, short
 from geometry.checks.words import both, into
@@ -11,34 +9,6 @@ from geometry.saying import say
 from geometry.strings.runs import Run, cross
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2, Vec3
-
-
-def surely_apart(one: Run, two: Run, air: float) -> bool:
-    """Whether two strings need not be measured: as seen on the face they have so much air (mm), or only draw apart from the nut.
-
-    How far apart they are at one level changes evenly, so between the lower of the two places at the nut and the end of the
-    shorter one it is least at one of these; square to the longer one it is no less than its share of that. Strings that
-    draw apart are as near at the nut as anywhere, and what they have there is the nut's concern. False says nothing.
-    """
-    near, far = min(one.nut[1], two.nut[1]), min(one.post[1], two.post[1])
-    rise, other_rise = one.post[1] - one.nut[1], two.post[1] - two.nut[1]
-    if far <= max(one.nut[1], two.nut[1]):
-        return False
-    a, b = (one.post[0] - one.nut[0]) / rise, (two.post[0] - two.nut[0]) / other_rise
-    at_nut = two.nut[0] + b * (near - two.nut[1]) - one.nut[0] - a * (near - one.nut[1])
-    at_end = at_nut + (b - a) * (far - near)
-    if at_nut * at_end <= 0:
-        return False
-    start, end = abs(at_nut), abs(at_end)
-    if end >= start - TOUCH:
-        return True
-    steepest = max(abs(a), abs(b))
-    return end / math.sqrt(1 + steepest * steepest) - (one.diameter + two.diameter) / 2 >= air
-
-
-def cross_on_the_face(one: Run, two: Run) -> bool:
-    """Whether two strings cross above the face: told even with air between them. Down in a slot strings pass each other."""
-    return one.height > 0 and two.height > 0 and cross(one, two)
 
 
 def snag(one: Run, two: Run, measured: float, where: Vec3, needed: float) -> Snag:

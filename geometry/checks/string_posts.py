@@ -18,7 +18,6 @@ from geometry.checks.items import Item, plan
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade, short
-from geometry.checks.string_pairs import surely_apart
 from geometry.checks.words import both, into
 from geometry.layout.shop import Margins
 from geometry.saying import say
@@ -26,7 +25,8 @@ from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import Gaps
 from geometry.solids.nearby import NOTHING, Box, Rows
 from geometry.strings.past_posts import Rod, post_length, post_rod, post_way, string_rod, string_solids
-from geometry.strings.runs import Run
+from geometry.strings.rubs import surely_apart
+from geometry.strings.runs import Run, cross_on_the_face
 from geometry.vectors import Vec3
 
 
@@ -83,7 +83,7 @@ def asked(rows: Sequence[tuple[Run, Run | Item, Margins]]) -> Asked:
 
 
 def _cross(run: Run, thing: Run | Item) -> bool:
-    return isinstance(thing, Run) and string_pairs.cross_on_the_face(run, thing)
+    return isinstance(thing, Run) and cross_on_the_face(run, thing)
 
 
 def _rods(thing: Run | Item) -> list[Rod]:

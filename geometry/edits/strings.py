@@ -2,22 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Sequence
 
 from msgspec.structs import replace
 
 from geometry.edits.parts import checked, settled
 from geometry.errors import GeometryError
-from geometry.layout import Headstock
+from geometry.layout import Headstock, Side
 from geometry.saying import say
 from geometry.strings.runs import Run
 from geometry.strings.sets import StringSet
 
 
-def serve(layout: Headstock, runs: Iterable[Run]) -> Headstock:
-    """The layout with every string on the post of its run; other posts lose their strings."""
+def serve(layout: Headstock, runs: Sequence[Run], winds: Sequence[Side] = ()) -> Headstock:
+    """The layout with every string on the post of its run, on the side that `winds` gives for it, if any are given; other posts lose
+    their strings."""
     of = {run.tuner: run.string for run in runs}
-    tuners = tuple(t if t.string == of.get(t.id) else replace(t, string=of.get(t.id)) for t in layout.tuners)
+    sides = {run.tuner: side for run, side in zip(runs, winds, strict=False)}
+    served = [replace(t, string=of.get(t.id), winds=sides.get(t.id, t.winds)) for t in layout.tuners]
+    tuners = tuple(t if t == new else new for t, new in zip(layout.tuners, served, strict=True))
     return settled(replace(layout, tuners=tuners))
 
 

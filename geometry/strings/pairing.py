@@ -1,35 +1,35 @@
-"""Which post serves which string: no two strings cross on the face, they keep clear of other posts, and bend aside as little as they can.
+"""Which post serves which string, and round which side of it: what counts first, first.
 
-The least cost over all assignments whose runs do not cross: the sum of squared
-side angles, and more than all of it for each string that passes another post
-without its air, again more for one that runs into it. The assignment without that rule is solved first (shortest augmenting
-paths with potentials); its reduced costs bound every other one from below, so a search
-in their order ends with a proof.
+No two strings cross above the face. They keep clear of posts, walls, screws and each other. Posts stay wound as they are, and strings that
+go down into slots do not cross there either, though they may. Strings bend aside as little as they can.
+
+The best of all assignments, with a proof (`assignment`) unless the search is cut short.
 """
 
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 from functools import partial
 
+import numpy as np
 from msgspec import Struct
+from msgspec.structs import replace
 
 from geometry.cancellation import Ask, go_on
 from geometry.errors import GeometryError
-from geometry.layout.hardware import Post
+from geometry.layout.blank import Side
 from geometry.layout.headstock import Headstock
 from geometry.saying import say
 from geometry.solids.frames import Frame, frames
+from geometry.strings.assignment import MOST_STEPS, NEVER, assign, whole_cost
 from geometry.strings.nut import nut_places
-from geometry.strings.past_posts import too_near
-from geometry.strings.runs import Run, carriers, cross, run_to, runs
+from geometry.strings.rubs import Rub, rubbing, rubs_alone, rubs_between
+from geometry.strings.runs import Run, carriers, cross, cross_on_the_face, run_to, runs
 
-_NEVER = 1e6
-"""Cost of a pair that cannot be; larger than any sum of squared angles."""
-_NEAR, _INTO = 100.0, 10_000.0
-"""Cost (rad2) of a string that passes another post without its air, and of one that runs into it: 24 squared angles are less."""
-_MOST_STEPS = 200_000
+_ODD, _NEAR, _INTO = 100.0, 2e4, 2e6
+"""Cost (rad2) of what is odd but does no harm, of a string without its air, and of one that runs into something: 40 squared angles are
+less than one odd thing, 199 odd things less than one string."""
+_SIDES: tuple[Side, ...] = ("bass", "treble")
 
 
 class Pairing(Struct, frozen=True):
@@ -39,7 +39,9 @@ class Pairing(Struct, frozen=True):
     proven: bool
     """whether nothing better exists; False when the search was cut short"""
     rubbing: int = 0
-    """how many of the strings have less than their air to the post of another tuner"""
+    """how many of the strings have less than their air to a post, to wood, to a screw or to each other"""
+    winds: tuple[Side, ...] = ()
+    """on which side of its post each string runs, of a proposal"""
 
     @property
     def worst(self) -> float:
@@ -59,12 +61,13 @@ class Pairing(Struct, frozen=True):
 
 def present(layout: Headstock) -> Pairing:
     """The assignment as the layout has it."""
-    placed, found = frames(layout), runs(layout)
-    return Pairing(found, False, sum(near for near, _ in too_near(found, _posts(layout, placed), layout.margins.string_air)))
+    placed = frames(layout)
+    found = runs(layout, placed)
+    return Pairing(found, False, rubbing(layout, placed, found))
 
 
 def propose_pairing(layout: Headstock, ask: Ask = go_on) -> Pairing:
-    """The best assignment; held tuners keep their strings, every tuner its winding side. `ask` is asked at each step.
+    """The best assignment; held tuners keep their strings and their winding side. `ask` is asked at each step.
 
     GeometryError when there are fewer posts than strings, or no assignment without crossings.
     """
@@ -74,133 +77,79 @@ def propose_pairing(layout: Headstock, ask: Ask = go_on) -> Pairing:
     if len(tuners) < len(strings):
         raise GeometryError(say("There are {strings} strings and only {tuners} posts: add tuners first.",
                                 strings=len(strings), tuners=len(tuners)))
-    placed, retainers = frames(layout), carriers(layout)
-    places = nut_places(layout.nut, strings)
-    fixed = {tuner.string: tuner.id for tuner in tuners if tuner.held and tuner.string is not None}
-    taken = {tuner.id for tuner in tuners if tuner.held and tuner.string is not None}
-    table: list[list[Run | None]] = []
-    for string, x in zip(strings, places, strict=True):
-        ask(partial(_at, 0))
-        row: list[Run | None] = []
-        for tuner in tuners:
-            may = fixed[string.id] == tuner.id if string.id in fixed else tuner.id not in taken
-            row.append(run_to(tuner, placed[tuner.id], layout.pattern(tuner.pattern).post, string, layout.nut.at(x), layout.nut.height,
-                              retainers)
-                       if may else None)
-        table.append(row)
-    able = [run for row in table for run in row if run is not None]
-    rubs = dict(zip(map(id, able), too_near(able, _posts(layout, placed), layout.margins.string_air), strict=True))
-    cost = [[_NEVER if run is None else run.side_angle ** 2 + _rubbing(*rubs[id(run)]) for run in row] for row in table]
-    found, proven = assign(cost, _clashes(table), ask)
+    placed = frames(layout)
+    table = _Table(layout, placed, ask)
+
+    def step(steps: int) -> None:
+        ask(partial(_at, steps))
+    # Strings that keep their order at all levels are sought quickly, and what crosses nowhere bounds what may.
+    found, proven = assign(table.cost, table.in_order, step)
+    if found is None or whole_cost(table.cost, table.beside, found) >= _ODD:
+        found, proven = assign(table.cost, table.beside, step, found)
     if found is None:
-        raise GeometryError(say("No way to serve these posts keeps the strings from crossing: let a held post go, or "
+        raise GeometryError(say("The search for posts was cut short before it found a way: hold some posts that are right, and ask again.")
+                            if not proven else say("No way to serve these posts keeps the strings from crossing: let a held post go, or "
                                 "move one."))
-    chosen = tuple(table[i][k] for i, k in enumerate(found))
-    return Pairing(chosen, proven, sum(rubs[id(run)][0] for run in chosen))
-
-
-def _posts(layout: Headstock, placed: dict[str, Frame]) -> dict[str, tuple[Frame, Post]]:
-    return {tuner.id: (placed[tuner.id], layout.pattern(tuner.pattern).post) for tuner in layout.tuners if tuner.id in placed}
-
-
-def _rubbing(near: bool, into: bool) -> float:
-    return _INTO if into else _NEAR if near else 0.0
+    chosen = tuple(table.runs[i, k, way] for i, (k, way) in enumerate(found))
+    return Pairing(chosen, proven, rubbing(layout, placed, chosen), tuple(_SIDES[way] for _, way in found))
 
 
 def _at(steps: int) -> str:
-    return say("{steps} of at most {most} ways of serving the posts tried", steps=steps, most=_MOST_STEPS)
+    return say("{steps} of at most {most} ways of serving the posts tried", steps=steps, most=MOST_STEPS)
 
 
-def assign(cost: Sequence[Sequence[float]], clashes: Sequence[Sequence[int]],
-           ask: Ask = go_on) -> tuple[tuple[int, ...] | None, bool]:
-    """(column of each row, whether it is proven best); None when no assignment avoids all clashes.
+class _Table:
+    """The run of each string to each post on each side, and what it costs; by (string, tuner, side), in the order of the layout."""
 
-    At least as many columns as rows. `clashes[i][k]` is a mask of the pairs (bit j * columns + l) that
-    row i in column k rules out.
-    """
-    rows, columns = len(cost), len(cost[0])
-    base, reduced = _reduced(cost)
-    best, best_cost, steps = None, math.inf, 0
-    chosen = [-1] * rows
+    def __init__(self, layout: Headstock, placed: dict[str, Frame], ask: Ask) -> None:
+        strings, tuners, retainers = layout.strings, layout.tuners, carriers(layout)
+        self._air = layout.margins.string_air
+        self.runs: dict[tuple[int, int, int], Run] = {}
+        fixed = {tuner.string: tuner.id for tuner in tuners if tuner.held and tuner.string is not None}
+        taken = set(fixed.values())
+        for i, (string, x) in enumerate(zip(strings, nut_places(layout.nut, strings), strict=True)):
+            ask(partial(_at, 0))
+            for k, tuner in enumerate(tuners):
+                if tuner.id not in placed or (fixed[string.id] != tuner.id if string.id in fixed else tuner.id in taken):
+                    continue
+                for way, side in enumerate(_SIDES):
+                    run = None if tuner.held and side != tuner.winds else run_to(
+                        replace(tuner, winds=side), placed[tuner.id], layout.pattern(tuner.pattern).post, string, layout.nut.at(x),
+                        layout.nut.height, retainers)
+                    if run is not None:
+                        self.runs[i, k, way] = run
+        self.cost = np.full((len(strings), len(tuners), len(_SIDES)), NEVER)
+        for (i, k, way), run, rub in zip(self.runs, self.runs.values(), rubs_alone(layout, placed, list(self.runs.values())), strict=True):
+            turned = _ODD if _SIDES[way] != tuners[k].winds else 0.0
+            self.cost[i, k, way] = run.side_angle ** 2 + turned + _rubbing(rub)
+        self._beside: dict[tuple[int, int, int], tuple[np.ndarray, np.ndarray]] = {}
 
-    def search(done: int, used: int, banned: int, bound: float) -> bool:
-        nonlocal best, best_cost, steps
-        ask(partial(_at, steps))
-        steps += 1
-        if steps > _MOST_STEPS:
-            return False
-        if done == rows:
-            # Spare columns cost nothing, but their potentials count in the bound: compare what it really costs.
-            whole = sum(cost[i][k] for i, k in enumerate(chosen))
-            if whole < best_cost:
-                best, best_cost = tuple(chosen), whole
-            return True
-        # The row with the fewest columns left comes next.
-        options = None
-        for i in range(rows):
-            if chosen[i] >= 0:
-                continue
-            free = [k for k in range(columns) if not used >> k & 1 and not banned >> (i * columns + k) & 1
-                    and cost[i][k] < _NEVER and bound + reduced[i][k] < best_cost - 1e-12]
-            if not free:
-                return True
-            if options is None or len(free) < len(options[1]):
-                options = (i, free)
-        i, free = options
-        whole = True
-        for k in sorted(free, key=lambda k: reduced[i][k]):
-            chosen[i] = k
-            whole = search(done + 1, used | 1 << k, banned | clashes[i][k], bound + reduced[i][k]) and whole
-            chosen[i] = -1
-        return whole
+    def beside(self, i: int, k: int, way: int) -> np.ndarray:
+        """What every run of another string to another post costs more beside this one."""
+        return self._found(i, k, way)[0]
 
-    whole = search(0, 0, 0, base)
-    return best, whole
+    def in_order(self, i: int, k: int, way: int) -> np.ndarray:
+        """The same where none may cross, not even down in a slot."""
+        return self._found(i, k, way)[1]
 
-
-def _clashes(table: list[list[Run | None]]) -> list[list[int]]:
-    columns = len(table[0])
-    pairs = [(i, k, run) for i, row in enumerate(table) for k, run in enumerate(row) if run is not None]
-    masks = [[0] * columns for _ in table]
-    for n, (i, k, one) in enumerate(pairs):
-        for j, l, two in pairs[n + 1:]:
-            if i != j and k != l and cross(one, two):
-                masks[i][k] |= 1 << (j * columns + l)
-                masks[j][l] |= 1 << (i * columns + k)
-    return masks
+    def _found(self, i: int, k: int, way: int) -> tuple[np.ndarray, np.ndarray]:
+        known = self._beside.get((i, k, way))
+        if known is None:
+            one, beside, crossing = self.runs[i, k, way], np.zeros(self.cost.shape), np.zeros(self.cost.shape, dtype=bool)
+            near: list[tuple[int, int, int]] = []
+            for other, two in self.runs.items():
+                if other[0] != i and other[1] != k:
+                    crossing[other] = cross(one, two)
+                    if crossing[other] and cross_on_the_face(one, two):
+                        beside[other] = math.inf
+                    else:
+                        near.append(other)
+            for other, rub in zip(near, rubs_between([(one, self.runs[other]) for other in near], self._air), strict=True):
+                beside[other] = _rubbing(rub) + (_ODD if crossing[other] else 0.0)
+            known = self._beside[i, k, way] = beside, np.where(crossing, math.inf, beside)
+        return known
 
 
-def _reduced(cost: Sequence[Sequence[float]]) -> tuple[float, list[list[float]]]:
-    """(least cost without clashes, what each pair costs beyond its potentials, never negative).
-
-    Shortest augmenting paths; rows that are missing to a square cost nothing anywhere.
-    """
-    n = len(cost[0])
-    square = [list(row) for row in cost] + [[0.0] * n for _ in range(n - len(cost))]
-    u, w, match, way = [0.0] * (n + 1), [0.0] * (n + 1), [0] * (n + 1), [0] * (n + 1)
-    for i in range(1, n + 1):
-        match[0], j0 = i, 0
-        least, used = [math.inf] * (n + 1), [False] * (n + 1)
-        while True:
-            used[j0] = True
-            row, delta, j1 = match[j0], math.inf, 0
-            for j in range(1, n + 1):
-                if not used[j]:
-                    now = square[row - 1][j - 1] - u[row] - w[j]
-                    if now < least[j]:
-                        least[j], way[j] = now, j0
-                    if least[j] < delta:
-                        delta, j1 = least[j], j
-            for j in range(n + 1):
-                if used[j]:
-                    u[match[j]] += delta
-                    w[j] -= delta
-                else:
-                    least[j] -= delta
-            j0 = j1
-            if match[j0] == 0:
-                break
-        while j0:
-            match[j0], j0 = match[way[j0]], way[j0]
-    base = sum(u[1:]) + sum(w[1:])
-    return base, [[max(0.0, square[i][k] - u[i + 1] - w[k + 1]) for k in range(n)] for i in range(len(cost))]
+def _rubbing(rub: Rub) -> float:
+    near, into = rub
+    return _INTO if into else _NEAR if near else 0.0

@@ -170,6 +170,11 @@ def cross(one: Run, two: Run) -> bool:
             and v.cross(other, v.sub(a, c)) * v.cross(other, v.sub(b, c)) < 0)
 
 
+def cross_on_the_face(one: Run, two: Run) -> bool:
+    """Whether two strings cross above the face: told even with air between them. Down in a slot strings pass each other."""
+    return one.height > 0 and two.height > 0 and cross(one, two)
+
+
 def break_angle(run: Run, pitch: float) -> float:
     """Angle in rad by which the string bends down over the nut: `pitch` (rad) is the head's.
 

@@ -260,7 +260,8 @@ def served(layout: Headstock, chance: random.Random) -> Headstock:
     now = runs(layout)
     posts = [run.tuner for run in now]
     chance.shuffle(posts)
-    return strings.serve(layout, [replace(run, tuner=post) for run, post in zip(now, posts, strict=True)][:chance.choice((1, 3, 99))])
+    return strings.serve(layout, [replace(run, tuner=post) for run, post in zip(now, posts, strict=True)][:chance.choice((1, 3, 99))],
+                         [chance.choice(("bass", "treble")) for _ in now])
 
 
 def cured(layout: Headstock, chance: random.Random) -> Headstock:

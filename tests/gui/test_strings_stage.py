@@ -104,7 +104,7 @@ def test_strings_made_for_bare_posts_are_offered_a_post_each(bench, room, qtbot)
     bench.window.document.apply("No strings", bare)
     press(button(room.panel, "Add a string for each of the 12 posts"))
     qtbot.waitUntil(lambda: room.proposal is not None)
-    assert len(room.proposal.runs) == 12 and room.proposal.crossings == 0 and not any(t.string for t in bench.layout.tuners)
+    assert len(room.proposal.runs) == 12 and room.proposal.rubbing == 0 and not any(t.string for t in bench.layout.tuners)
     room._leave()
     room.refresh()
     assert room.errand.free and room.proposal is None, "left once, it is not offered again"

@@ -10,6 +10,7 @@ from app.panels.strings.string_panel import StringPanel
 from app.window.rooms.room import StageRoom
 from app.window.rooms.seeking import Seeking
 from geometry.cancellation import Ask
+from geometry.checks.words import few
 from geometry.drawing import Drawing
 from geometry.drawing.string_marks import angle_marks, ghost_strings
 from geometry.edits.fields import set_field
@@ -97,18 +98,18 @@ class StringRoom(StageRoom):
 
     def _found(self, found: Pairing) -> None:
         now = present(self._for)
-        if serve(self._for, found.runs) == self._for:
+        if serve(self._for, found.runs, found.winds) == self._for:
             self.panel.show_gain("")
             self.window.say(say("Every string already has its best post."))
             return
         self.proposal = found
         self.window.say("")
-        self.panel.show_gain(gain_words(now, found))
+        self.panel.show_gain(gain_words(self._for, now, found))
         self.window.canvas.show_more(self.marks())
 
     def _take(self) -> None:
         if self.proposal is not None and self.window.document.layout is self._for:
-            self.window.document.apply(say("Propose posts for strings"), serve(self._for, self.proposal.runs))
+            self.window.document.apply(say("Propose posts for strings"), serve(self._for, self.proposal.runs, self.proposal.winds))
 
     def _leave(self) -> None:
         self.proposal = None
@@ -143,16 +144,21 @@ def _unserved(layout: Headstock) -> bool:
     return bool(layout.strings) and len(layout.tuners) >= len(layout.strings) and not any(t.string for t in layout.tuners)
 
 
-def gain_words(now: Pairing, found: Pairing) -> str:
-    """What a proposal changes: the widest side angle, the middle one, crossings, and strings on other posts."""
+def gain_words(layout: Headstock, now: Pairing, found: Pairing) -> str:
+    """What a proposal changes: the widest side angle, the middle one, crossings, strings that rub, and posts wound the other way."""
     def of(pairing: Pairing) -> dict[str, object]:
         mean = math.sqrt(pairing.total / max(1, len(pairing.runs)))
         return {"worst": number(math.degrees(pairing.worst), ".1f"), "mean": number(math.degrees(mean), ".1f"),
                 "crossed": pairing.crossings, "rubbing": pairing.rubbing}
     then = of(found)
-    words = (say("Ghost lines show it: widest side angle from {worst} to {worst_then} degrees, typical from {mean} to {mean_then}, "
-                 "crossings from {crossed} to {crossed_then}, strings that rub on another post from {rubbing} to {rubbing_then}.",
+    words = [say("Ghost lines show it: widest side angle from {worst} to {worst_then} degrees, typical from {mean} to {mean_then}, "
+                 "crossings from {crossed} to {crossed_then}, strings that rub somewhere from {rubbing} to {rubbing_then}.",
                  **of(now), **{f"{key}_then": value for key, value in then.items()}) if now.runs else
              say("Ghost lines show it: widest side angle {worst} degrees, typical {mean}, crossings {crossed}, strings that rub "
-                 "on another post {rubbing}.", **then))
-    return words if found.proven else words + " " + say("The search was cut short: a better one may exist.")
+                 "somewhere {rubbing}.", **then)]
+    turned = [run.tuner for run, side in zip(found.runs, found.winds, strict=True) if side != layout.tuner(run.tuner).winds]
+    if turned:
+        words.append(say("Wound the other way round, so that strings keep clear: {tuners}.", tuners=few(turned, 6)))
+    if not found.proven:
+        words.append(say("The search was cut short: a better one may exist."))
+    return " ".join(words)
