@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, get_args
 
 from PySide6.QtCore import QSettings, Qt, Signal
-from PySide6.QtWidgets import QFrame, QMainWindow, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QMainWindow, QVBoxLayout, QWidget
 
 from app.canvas import Canvas
 from app.document import Document
@@ -21,6 +21,7 @@ from app.tools import Gesture, Pointer
 from app.window import kept
 from app.window.beside import Beside
 from app.window.colours import chosen_theme, take_letters
+from app.window.division import Division
 from app.window.files import Files, Others
 from app.window.foot import Foot
 from app.window.front.front import Front
@@ -92,7 +93,7 @@ class Frame(QMainWindow):
         under.addWidget(line)
         self.foot = Foot(left)
         under.addWidget(Calm(self.foot, left))
-        self.splitter = QSplitter(Qt.Orientation.Horizontal, self.work)
+        self.splitter = Division(Qt.Orientation.Horizontal, self.work)
         self.splitter.setChildrenCollapsible(False)
         self.splitter.addWidget(left)
         self.splitter.addWidget(self.side)

@@ -133,18 +133,13 @@ class Looks(QObject):
         if sizes.sizes().factor != self._factor:
             if before:  # else all has just been made at this size
                 sizes.follow(window)
-            self._share_out()
+            self._factor = sizes.sizes().factor
+            window.splitter.share_out()
         for key, action in self._colours.items():
             action.setChecked(key == (choice or colour_choice(window.settings)))
         percent = letter_choice(window.settings)
         for known, action in self._letters.items():
             action.setChecked(known == percent)
-
-    def _share_out(self) -> None:
-        """Give the panel on the right the width that its letters ask for, once for a size."""
-        self._factor = sizes.sizes().factor
-        wide = self._w.side.sizeHint().width()
-        self._w.splitter.setSizes([max(self._w.splitter.width(), 2 * wide) - wide, wide])
 
 
 def paint_all(root: QWidget, theme: Theme) -> None:

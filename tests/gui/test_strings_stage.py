@@ -12,6 +12,7 @@ from app.tools.pointer import Pointer, Running
 from app.tools.wind import NOT_A_POST, wind
 from app.window.stages import STAGES
 from geometry.drawing import Label
+from geometry.edits import nudge
 from geometry.edits.strings import set_post
 from geometry.routing.nut_end import nut_end
 from geometry.solids.frames import frames
@@ -97,6 +98,22 @@ def test_a_proposal_shows_ghosts_and_is_taken_as_one_step(bench, room, qtbot):
     assert not room.panel.take.isVisible()
     bench.window.document.undo()
     assert bench.layout == crossed
+
+
+def test_a_proposal_is_there_again_after_another_stage_while_the_layout_stays(bench, room, qtbot):
+    bench.window.document.apply("cross two", set_post(bench.layout, "1", post_of(bench, "12")))
+    press(room.panel.propose)
+    qtbot.waitUntil(lambda: room.proposal is not None)
+    found, gain = room.proposal, room.panel.gain.text()
+    bench.window.set_stage("slots")
+    assert "string proposal" not in bench.window.canvas._more._marks
+    bench.window.set_stage("strings")
+    assert room.proposal is found and room.panel.gain.text() == gain and room.panel.take.isVisible()
+    assert bench.window.canvas._more._marks["string proposal"]
+    bench.window.set_stage("slots")
+    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    bench.window.set_stage("strings")
+    assert room.proposal is None and not room.panel.take.isVisible(), "it was of another layout"
 
 
 def test_strings_made_for_bare_posts_are_offered_a_post_each(bench, room, qtbot):

@@ -73,9 +73,8 @@ class StringRoom(StageRoom):
             self._propose()
 
     def leave(self) -> None:
+        """A proposal that was found waits here for as long as the layout stays as it is."""
         self.seeking.give_up()
-        self.proposal = None
-        self.panel.show_gain("")
 
     def shown(self) -> None:
         self.window.canvas.show_more(self.marks())
