@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
+from functools import cached_property
 
 import numpy as np
 import shapely
@@ -39,8 +40,9 @@ class Room:
         best: tuple[tuple[int, int], Sequence[Mark]] = ((10 ** 6, 0), ())
         for choice in choices:
             crossed = near = 0
-            for shape in (shape for mark in choice for shape in _shapes(mark)):
-                to_whole, to_lines = self._whole.near(shape), self._lines.near(shape)
+            for mark in choice:
+                covered = _Covered(mark)
+                to_whole, to_lines = self._whole.near(covered), self._lines.near(covered)
                 if (to_whole < TOUCHING).any():
                     break
                 crossed += int((to_lines < TOUCHING).sum())
@@ -55,29 +57,40 @@ class Room:
 
     def _take(self, mark: Mark) -> None:
         taken = self._lines if isinstance(mark, Stroke) and not _is_slot(mark) else self._whole
-        for shape in _shapes(mark):
-            taken.add(shape)
+        taken.add(_Covered(mark))
+
+
+class _Covered:
+    """What a mark covers: the box about it, and its shapes once they are asked for."""
+
+    def __init__(self, mark: Mark) -> None:
+        self._mark = mark
+        self.box = _box(mark)
+
+    @cached_property
+    def shapes(self) -> list[shapely.Geometry]:
+        return _shapes(self._mark)
 
 
 class _Taken:
-    """Shapes, found by their boxes: of hundreds a few are near."""
+    """What is covered, found by the boxes: of hundreds a few are near, and most never are."""
 
     def __init__(self) -> None:
-        self._shapes: list[shapely.Geometry] = []
+        self._covered: list[_Covered] = []
         self._boxes = np.empty((64, 4))
 
-    def add(self, shape: shapely.Geometry) -> None:
-        if len(self._shapes) == len(self._boxes):
+    def add(self, covered: _Covered) -> None:
+        if len(self._covered) == len(self._boxes):
             self._boxes = np.concatenate((self._boxes, np.empty_like(self._boxes)))
-        self._boxes[len(self._shapes)] = shape.bounds
-        self._shapes.append(shape)
+        self._boxes[len(self._covered)] = covered.box
+        self._covered.append(covered)
 
-    def near(self, shape: shapely.Geometry) -> np.ndarray:
-        """Distances (mm) of those that are nearer than CLEAR."""
-        x0, y0, x1, y1 = shape.bounds
-        b = self._boxes[:len(self._shapes)]
+    def near(self, covered: _Covered) -> np.ndarray:
+        """Distances (mm) of the shapes that are nearer than CLEAR."""
+        x0, y0, x1, y1 = covered.box
+        b = self._boxes[:len(self._covered)]
         met = np.flatnonzero((b[:, 0] < x1 + CLEAR) & (b[:, 2] > x0 - CLEAR) & (b[:, 1] < y1 + CLEAR) & (b[:, 3] > y0 - CLEAR))
-        far = np.array([self._shapes[i].distance(shape) for i in met])
+        far = np.array([one.distance(shape) for i in met for one in self._covered[i].shapes for shape in covered.shapes])
         return far[far < CLEAR]
 
 
@@ -96,6 +109,18 @@ def beside(lines: Sequence[str], at: Vec2, reach: float, letter: float, pitch: f
     return found
 
 
+def _box(mark: Mark) -> tuple[float, float, float, float]:
+    """(min x, min y, max x, max y) in mm about what a mark covers."""
+    match mark:
+        case Stroke(path=path) | Area(outer=path):
+            return path.box
+        case Disc(centre=(x, y), radius=reach) | Cross(centre=(x, y), arm=reach):
+            return x - reach, y - reach, x + reach, y + reach
+        case Label():
+            return _reach(mark)
+    raise TypeError(f"not a mark: {mark!r}")
+
+
 def _shapes(mark: Mark) -> list[shapely.Geometry]:
     """What a mark covers: its lines, the words themselves, and the whole of what is bored or cut."""
     match mark:
@@ -108,7 +133,7 @@ def _shapes(mark: Mark) -> list[shapely.Geometry]:
         case Cross(centre=(x, y), arm=arm):
             return [LineString([(x - arm, y), (x + arm, y)]), LineString([(x, y - arm), (x, y + arm)])]
         case Label():
-            return [_covered(mark)]
+            return [box(*_reach(mark))]
     raise TypeError(f"not a mark: {mark!r}")
 
 
@@ -120,11 +145,11 @@ def _whole(path: Path) -> Polygon:
     return Polygon(path.flatten(COARSE))
 
 
-def _covered(label: Label) -> Polygon:
-    """What words cover, level or turned a quarter."""
+def _reach(label: Label) -> tuple[float, float, float, float]:
+    """(min x, min y, max x, max y) in mm of words, level or turned a quarter."""
     wide = words_width(label.text, label.height)
     start = {"left": 0.0, "middle": -wide / 2, "right": -wide}[label.anchor]
     x, y = label.at
     if label.angle:
-        return box(x - label.height, y + start, x, y + start + wide)
-    return box(x + start, y, x + start + wide, y + label.height)
+        return x - label.height, y + start, x, y + start + wide
+    return x + start, y, x + start + wide, y + label.height

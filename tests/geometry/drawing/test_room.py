@@ -1,8 +1,12 @@
 """Words find room between lines: the first place that is free, else the one that crosses least, else none."""
 
+import math
+
+import pytest
 import shapely
 
-from geometry.drawing import Disc, Label, Stroke
+from geometry.drawing import Cross, Disc, Label, Stroke
+from geometry.drawing import room as room_of_words
 from geometry.drawing.room import Room, beside
 from geometry.drawing.shapes import straight
 
@@ -39,3 +43,24 @@ def test_only_what_is_near_is_measured(monkeypatch):
     for i in range(100):
         assert room.put([word(10.0 * i, 0.0), word(10.0 * i, 1.5)]) == word(10.0 * i, 1.5)
     assert 0 < len(measured) < 1000
+
+
+def test_what_no_words_come_near_is_told_by_its_box_alone(monkeypatch):
+    """Its exact shape is not made; an arc reaches no farther than its box, a turned word to where its letters end."""
+    made = []
+    shapes = room_of_words._shapes
+    monkeypatch.setattr(room_of_words, "_shapes", lambda mark: made.append(mark) or shapes(mark))
+    far = [Disc((10.0 * i, 100.0), 4.0, "hole") for i in range(50)]
+    room = Room([LINE, *far])
+    assert room.put([word(0.0, 20.0)]) == word(0.0, 20.0) and not made
+    near = word(9.0, 94.0)
+    assert room.put([near, word(0.0, 40.0)]) == word(0.0, 40.0) and made == [far[1], near[0]]
+
+
+def test_the_box_of_a_mark_holds_its_shapes():
+    marks = [LINE, Disc((3.0, 2.0), 2.0, "hole"), Cross((1.0, 2.0), 1.5, "cross"), word(1.0, 2.0)[0],
+             *(Label("word", (1.0, 2.0), 2.0, "note", angle=angle, anchor=anchor)
+               for angle in (0.0, math.pi / 2) for anchor in ("left", "middle", "right"))]
+    for mark in marks:
+        x0, y0, x1, y1 = shapely.total_bounds(room_of_words._shapes(mark))
+        assert room_of_words._box(mark) == pytest.approx((x0, y0, x1, y1), abs=1e-9)
