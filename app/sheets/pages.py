@@ -50,31 +50,44 @@ class _Section(Struct, frozen=True):
 
 
 def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = None, work: Work | None = None,
-          unit: LengthUnit = "mm", ask: Ask = go_on) -> list[Page]:
+          unit: LengthUnit = "mm", ask: Ask = go_on, drawn: Sequence[Part] | None = None) -> list[Page]:
     """Cover, lists, running order, the full-size papers, drilling cards, router cards, hole table, job book.
 
     `snags` are what the checks found, for a warning on the cover; None has them looked for. `work` holds the router
     plans and the running order (the maker's own, perhaps), with sentences in the same `unit`; None has them planned.
+    `drawn` are the papers of that work, where somebody has them already.
     Lengths to work to are in `unit`; check bars and what is beside them stay in mm. `ask` is asked between the parts.
     FormatError with one sentence for a paper that is not known, a layout that has no shape to
     print, or one that is far too large for the paper.
     """
     with speaking(unit):
-        return _pages(layout, paper, snags, work, ask)
+        return _pages(layout, paper, snags, work, ask, drawn)
 
 
-def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Work | None, ask: Ask) -> list[Page]:
-    width, height = paper_size(paper)
-    window = window_of(width, height)
+def papers(layout: Headstock, work: Work) -> list[Part]:
+    """The papers at full size, with the holes that clear the slots; FormatError with one sentence for a layout that has no shape to print."""
+    _ask_for_walls(layout)
+    try:
+        return parts(layout, [plan.waste for plan in work.plans if isinstance(plan.waste, Waste)])
+    except GeometryError as error:
+        raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error
+
+
+def _ask_for_walls(layout: Headstock) -> None:
     broken = next((slot.id for slot in layout.slots if slot_area(slot) is None), None)
     if broken is not None:
         raise FormatError(say("There is nothing to print yet: the wall of {broken} crosses itself or shuts nothing in.",
                               broken=broken))
+
+
+def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Work | None, ask: Ask, drawn: Sequence[Part] | None) -> list[Page]:
+    width, height = paper_size(paper)
+    window = window_of(width, height)
+    _ask_for_walls(layout)
     try:
         work = plan_work(layout, ask=ask) if work is None else work
-        waste = [plan.waste for plan in work.plans if isinstance(plan.waste, Waste)]
         ask(_at_papers)
-        drawn = parts(layout, waste)
+        drawn = papers(layout, work) if drawn is None else drawn
         before, after = _bench(layout, work, window, ask)
     except GeometryError as error:
         raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error

@@ -18,14 +18,12 @@ from app.sheets import list_pages, order_pages
 from app.sheets.cards import card_of, cards
 from app.sheets.compensation import compensation
 from app.sheets.hole_table import CSV_HEAD, csv_rows
-from app.sheets.pages import pages
-from app.sheets.parts import wrap_part
+from app.sheets.pages import pages, papers
+from app.sheets.parts import Part, template_part, wrap_part
 from app.sheets.work import Work, plan_work
 from geometry.cancellation import Ask, go_on
 from geometry.drawing import Drawing, Label
 from geometry.drawing.depths import depths_of
-from geometry.drawing.side_titles import face_titles
-from geometry.drawing.template import template_drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import speaking, spoken
@@ -56,9 +54,12 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
         work = plan_work(layout, ask=ask) if work is None else work
     except GeometryError as error:
         raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error
-    printed = pages(layout, paper, snags, work, spoken(), ask)
     ask()
-    drawings = {"template": full_template(layout), "wrap": full_wrap(layout, work)}
+    drawn = papers(layout, work)
+    printed = pages(layout, paper, snags, work, spoken(), ask, drawn)
+    ask()
+    template, wrap, *_ = drawn
+    drawings = {"template": _explained(layout, template), "wrap": wrap.drawing}
     tables = (("holes.csv", CSV_HEAD, csv_rows(layout)),
               ("order.csv", order_pages.CSV_HEAD, order_pages.csv_rows(work, card_of(cards(layout, work), work))),
               ("parts.csv", list_pages.CSV_HEAD, list_pages.csv_rows(layout, work)))
@@ -90,7 +91,9 @@ def full_wrap(layout: Headstock, work: Work) -> Drawing:
 
 def full_template(layout: Headstock) -> Drawing:
     """The template drawing with the names of its sides over it and its compensation in words below it, as DXF and SVG carry it."""
-    comp = compensation(layout)
-    drawing = template_drawing(layout, comp.offset)
-    low = drawing_box(drawing)[1]
-    return (*drawing, *face_titles(layout), Label(comp.words, (0.0, low - 8.0), 2.0, "note", anchor="middle"))
+    return _explained(layout, template_part(layout))
+
+
+def _explained(layout: Headstock, template: Part) -> Drawing:
+    low = drawing_box(template.drawing)[1]
+    return (*template.drawing, Label(compensation(layout).words, (0.0, low - 8.0), 2.0, "note", anchor="middle"))

@@ -4,7 +4,8 @@ import pytest
 from msgspec.structs import replace
 
 from app.window.demo import demo
-from geometry.checks import LiveCheck, check, depths, feather, hole_pairs, nut_line, solid_pairs
+from geometry.checks import LiveCheck, check, depths, feather, hole_pairs, items, nut_line, solid_pairs, string_angles
+from geometry.edits import free_from_row, move_tuner
 from geometry.layout import FreePlace, Nut
 from geometry.solids import distance
 from tests.geometry.checks.heads import FACE, bore, face, head, pattern, slot
@@ -85,6 +86,25 @@ def test_what_hangs_on_the_outline_alone_is_looked_up_once(monkeypatch):
     for by in (0.0, 0.5, 1.0):
         live.check(_moved(head, at, by))
     assert len(clipped) == 1
+
+
+def test_a_move_asks_its_own_string_alone_and_what_it_is_not_again(monkeypatch):
+    """How strings bend at the nut hangs on each string, what kinds of holes hardware has on none of their places."""
+    bends, kinds = [], []
+    bend, kind = string_angles.break_angle, items._kind
+    monkeypatch.setattr(string_angles, "break_angle", lambda run, pitch: bends.append(run.tuner) or bend(run, pitch))
+    monkeypatch.setattr(items, "_kind", lambda *given: kinds.append(given) or kind(*given))
+    layout, live = demo(), LiveCheck()
+    live.check(layout)
+    used = {tuner.pattern for tuner in layout.tuners}
+    assert len(bends) == 12 and len(kinds) == len(used) + len(layout.holes) + len(layout.pins)
+    moved = move_tuner(free_from_row(layout, "treble face 2"), "treble face 2", (24.0, 90.0))
+    assert live.check(moved) == check(moved)
+    bends.clear(), kinds.clear()
+    live.check(move_tuner(moved, "treble face 2", (24.0, 91.0)))
+    assert bends == ["treble face 2"] and not kinds
+    live.check(replace(moved, blank=replace(moved.blank, thickness=moved.blank.thickness + 1.0)))
+    assert kinds
 
 
 def test_hardware_in_order_is_asked_once_for_all_its_tuners_through_the_face(monkeypatch):

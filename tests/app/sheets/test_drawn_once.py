@@ -1,0 +1,22 @@
+"""Pages and files show the same papers: each is drawn once."""
+
+from pathlib import Path
+
+from app.sheets import parts, write
+from app.window.demo import demo
+from geometry.drawing import Label
+
+
+def test_pages_and_files_share_the_papers(tmp_path: Path, monkeypatch) -> None:
+    drawn: list[str] = []
+    for name in ("template_drawing", "wrap_drawing"):
+        draw = getattr(parts, name)
+        monkeypatch.setattr(parts, name, lambda *given, name=name, draw=draw: drawn.append(name) or draw(*given))
+    carried: list[tuple] = []
+    monkeypatch.setattr(write, "write_dxf", lambda drawing, *rest: carried.append(drawing))
+    layout = demo()
+    write.write_sheets(layout, tmp_path)
+    assert sorted(drawn) == ["template_drawing", "wrap_drawing"]
+    monkeypatch.undo()
+    assert carried == [write.full_template(layout), write.full_wrap(layout, write.plan_work(layout))]
+    assert isinstance(carried[0][-1], Label), "the file tells the compensation in words"
