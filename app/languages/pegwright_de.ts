@@ -192,6 +192,10 @@
         <translation>(und {n} weitere)</translation>
     </message>
     <message>
+        <source>(drilled already in the real piece, and drawn otherwise now: {names})</source>
+        <translation>(im echten Stück schon gebohrt und jetzt anders gezeichnet: {names})</translation>
+    </message>
+    <message>
         <source>(entries of the book have a button of their own)</source>
         <translation>(für Einträge des Werkbuchs gibt es einen eigenen Knopf)</translation>
     </message>

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
+from app.window.drilled_words import drawn_otherwise
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -36,14 +37,15 @@ class Changes(QObject):
         """Undo or redo up to that step of the list; what the hand was doing is put back first."""
         window, document = self._window, self._window.document
         window.hand.cancel()
-        history, back = document.history, number < document.history.at
+        history, back, before = document.history, number < document.history.at, document.layout
         if not document.go(number):
             return
         name = history.names[number - 1] if number else ""
         if not name:
-            window.say(say("Back to the beginning"))
+            words = say("Back to the beginning")
         else:
-            window.say(say("Back to: {name}", name=name) if back else say("Forward to: {name}", name=name))
+            words = say("Back to: {name}", name=name) if back else say("Forward to: {name}", name=name)
+        window.say(words + drawn_otherwise(before, document.layout))
 
     def follow(self) -> None:
         """List the steps as they are now."""

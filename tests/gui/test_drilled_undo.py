@@ -1,0 +1,48 @@
+"""Going to and fro in the history where holes are drilled already: the wood does not go along, and the foot says so."""
+
+from msgspec.structs import replace
+
+from geometry.book import tick_off
+from geometry.edits import add_hole, nudge, remove_features
+from geometry.layout import Task
+from geometry.sequence import operations
+
+TOLD = "(drilled already in the real piece, and drawn otherwise now: {name})"
+
+
+def drill(bench, feature):
+    op = next(op for op in operations(bench.layout) if feature in op.features and op.kind == "bore")
+    task = Task(operation=op.id, title=op.title, features=(feature,))
+    bench.window.document.record("done", lambda book: tick_off(replace(book, piece="real"), task, 1))
+
+
+def test_a_hole_that_was_moved_and_then_drilled_is_told_of_as_the_move_is_undone(bench):
+    feature, told = "treble face 2", TOLD.format(name="treble face 2")
+    run, foot = bench.window.commands.run, bench.window.foot
+    bench.window.document.apply("Nudge", nudge(bench.layout, (feature,), 0.0, 0.5))
+    run("undo")
+    assert foot.said == "Undone: Nudge", "nothing is drilled yet"
+    run("redo")
+    drill(bench, feature)
+    bench.window.document.apply("Name", replace(bench.layout, name="another"))
+    run("undo")
+    assert foot.said == "Undone: Name"
+    run("undo")
+    assert foot.said == f"Undone: Nudge {told}"
+    run("redo")
+    assert foot.said == f"Done again: Nudge {told}"
+    bench.window.changes.go(0)
+    assert foot.said == f"Back to the beginning {told}"
+
+
+def test_an_older_hole_with_the_name_of_the_drilled_one_is_told_of(bench):
+    document, run, foot = bench.window.document, bench.window.commands.run, bench.window.foot
+    document.apply("One", add_hole(bench.layout, (0.0, 20.0), 5.0))
+    name = bench.layout.holes[-1].id
+    document.apply("None", remove_features(bench.layout, (name,)))
+    document.apply("Two", add_hole(bench.layout, (0.0, 30.0), 5.0))
+    assert bench.layout.holes[-1].id == name
+    drill(bench, name)
+    for undone in ("Two", "None"):
+        run("undo")
+        assert foot.said == f"Undone: {undone} {TOLD.format(name=name)}"
