@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QWheelEvent
+from PySide6.QtGui import QKeyEvent, QWheelEvent
 from PySide6.QtWidgets import QComboBox, QStyleOptionComboBox, QWidget
 
 from app.look.sizes import px
@@ -14,16 +14,24 @@ BESIDE = 38
 """Pixels at 100 % of the box beside what is chosen, at most: arrow and margins. The style itself would tell; but to name its
 table of kinds takes longer than to paint the window."""
 
+_KEY = Qt.Key
+WALKS = (_KEY.Key_Up, _KEY.Key_Down, _KEY.Key_PageUp, _KEY.Key_PageDown, _KEY.Key_Home, _KEY.Key_End)
+"""Keys that lead from one entry of a box to another."""
+
 
 class Choice(QComboBox):
     """In a narrow column the box shortens what is chosen in its middle; in its list every word is read whole.
 
     The wheel scrolls the panel on which the box stands and never chooses: whoever scrolled past a box had the hole drilled
     from the other side.
+
+    A box that `asks` chooses anew each time, and shows its question between: keys open its list, in which Enter or a press
+    chooses, for whoever walks past an entry has not chosen it.
     """
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None, asks: bool = False) -> None:
         super().__init__(parent)
+        self._asks = asks
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # the wheel does not bring the keyboard either
 
     def initStyleOption(self, option: QStyleOptionComboBox) -> None:
@@ -34,10 +42,17 @@ class Choice(QComboBox):
             option.currentText = self.fontMetrics().elidedText(option.currentText, Qt.TextElideMode.ElideMiddle, room)
 
     def showPopup(self) -> None:
-        """Open the list, no narrower than its rows."""
+        """Open the list at what is chosen, no narrower than its rows."""
         rows = self.view()
+        rows.setCurrentIndex(self.model().index(self.currentIndex(), 0, self.rootModelIndex()))
         rows.setMinimumWidth(rows.sizeHintForColumn(0) + px(MARGIN))
         super().showPopup()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if self._asks and (event.key() in WALKS or event.text().isprintable() and event.text().strip()):
+            self.showPopup()
+        else:
+            super().keyPressEvent(event)
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         event.ignore()

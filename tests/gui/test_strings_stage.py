@@ -127,13 +127,36 @@ def test_strings_made_for_bare_posts_are_offered_a_post_each(bench, room, qtbot)
     assert room.errand.free and room.proposal is None, "left once, it is not offered again"
 
 
+@pytest.mark.qt_log_ignore("This plugin does not support grabbing the keyboard", extend=True)
 def test_a_set_by_gauge_takes_every_string(bench, room):
     box = room.panel.sets
     twelve = next(one for one in SETS if len(one) == 12)
     assert box.itemData(1) is twelve and box.currentIndex() == 0
     box.setFocus()
     QTest.keyClick(box, Qt.Key.Key_Down)
+    QTest.keyClick(box.view(), Qt.Key.Key_Down)
+    QTest.keyClick(box.view(), Qt.Key.Key_Return)
     assert tuple(s.diameter for s in bench.layout.strings) == twelve.diameters
+
+
+@pytest.mark.qt_log_ignore("This plugin does not support grabbing the keyboard", extend=True)
+def test_instruments_that_are_walked_past_are_not_taken(bench, room):
+    before = bench.layout
+    row = next(one for one in below(room.panel.nut, Choice) if one.findData("mandolin") >= 0)
+    row.setFocus()
+    for key in (Qt.Key.Key_Down, Qt.Key.Key_End, Qt.Key.Key_M):
+        QTest.keyClick(row, key)
+        assert row.view().isVisible() and bench.layout is before
+        for _ in range(3):
+            QTest.keyClick(row.view(), Qt.Key.Key_Down)
+        QTest.keyClick(row.view(), Qt.Key.Key_Escape)
+        assert bench.layout is before and row.currentIndex() == 0
+    QTest.keyClick(row, Qt.Key.Key_Down)
+    for _ in range(row.findData("mandolin")):
+        QTest.keyClick(row.view(), Qt.Key.Key_Down)
+    QTest.keyClick(row.view(), Qt.Key.Key_Return)
+    bench.pump()
+    assert bench.layout.nut.scale_length == 352.0 and len(bench.window.document.history.names) == 1
 
 
 def test_nut_and_strings_are_set_as_usual_for_an_instrument_in_one_step(bench, room):

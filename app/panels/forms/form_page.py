@@ -146,7 +146,7 @@ class FormPage(QWidget):
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
             return label
         if row.kind == "choice":
-            box = Choice(self)
+            box = Choice(self, row.asks)
             for value, shown in row.choices:
                 box.addItem(shown, value)
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)

@@ -27,6 +27,8 @@ class FieldRow(Struct, frozen=True):
     change: Callable[[object], Headstock] | None = None
     choices: tuple[tuple[str, str], ...] = ()
     """(value, shown) pairs of a choice"""
+    asks: bool = False
+    """a choice that is no state: it does what is chosen and asks again"""
     help: str = ""
     key: str = ""
     """the path of the field that it edits, as field_help.pattern writes it"""
@@ -37,4 +39,4 @@ class FieldRow(Struct, frozen=True):
     @property
     def shape(self) -> tuple:
         """What decides which widget it needs; equal shapes can be updated in place."""
-        return (self.label, self.kind, self.change is not None, self.choices, self.optional, self.empty)
+        return (self.label, self.kind, self.change is not None, self.choices, self.asks, self.optional, self.empty)

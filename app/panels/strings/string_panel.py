@@ -58,7 +58,7 @@ class StringPanel(QWidget):
         answers = Flow()
         answers.addWidget(self.take)
         answers.addWidget(self.leave)
-        self.sets = Choice(page)
+        self.sets = Choice(page, asks=True)
         self.sets.setAccessibleName(say("Generic set of strings"))
         self.sets.activated.connect(self._set)
         # Above all that grows with the strings: who presses twice must find the same button there.
@@ -134,7 +134,7 @@ def _one_more_rows(layout: Headstock) -> list[FieldRow]:
 
 def _usual_row(layout: Headstock, unit: LengthUnit) -> FieldRow:
     return FieldRow(say("As usual for an instrument"), "choice", "", lambda key: as_usual(layout, key, usual_numbers(unit, key).scale),
-                    choices=(("", say("choose one…")), *((key, kind.title) for key, kind in INSTRUMENTS.items())),
+                    choices=(("", say("choose one…")), *((key, kind.title) for key, kind in INSTRUMENTS.items())), asks=True,
                     help=say("Sets scale length, height, pitch and strings as they are usual for an instrument. Width and slant of the nut stay, and "
                              "the first and the last string stand where they are."))
 
