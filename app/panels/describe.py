@@ -7,6 +7,7 @@ from collections import Counter
 from functools import partial
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from app.panels.blank_rows import blank_rows
 from app.panels.forms.field_help import pattern
@@ -86,6 +87,14 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
         return Page(say("Blank"), [], blank_rows(layout, unit))
     if id == "nut":
         return Page(say("Nut and strings"), [], nut_rows(layout))
+    page = _feature(layout, id, unit)
+    if id not in drilled(layout):
+        return page
+    return replace(page, facts=[FieldRow(say("In the real piece"), "fact", say("drilled: a move here moves the plan alone"), warn=True),
+                                *page.facts])
+
+
+def _feature(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     for tuner in layout.tuners:
         if tuner.id == id:
             return _tuner(layout, tuner, unit)
@@ -170,8 +179,6 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
     numbers = side_bore(layout, tuner.id) if pattern.mount == "side" else None
     facts = (_side_numbers(numbers, unit, board_for(layout.rack.press.base, unit), None if tuner.flat else stands_off(layout, tuner.id)) if numbers else
              _face_numbers(layout, tuner, unit))
-    if tuner.id in drilled(layout):
-        facts = [FieldRow(say("In the real piece"), "fact", say("drilled: a move here moves the plan alone"), warn=True), *facts]
     title = (say("Side tuner, {tuner}", tuner=tuner.id) if pattern.mount == "side" else
              say("Face tuner, {tuner}", tuner=tuner.id))
     return Page(title, facts, rows)

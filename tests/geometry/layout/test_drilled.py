@@ -84,6 +84,8 @@ def test_no_cure_moves_a_pin_or_a_hole_that_is_drilled():
 
 
 def test_the_panel_says_what_is_drilled():
-    for layout, told in ((demo(), False), (timed(demo(), "treble side 2"), True)):
-        facts = describe(layout, "treble side 2", "mm").facts
-        assert any(row.value == "drilled: a move here moves the plan alone" and row.warn for row in facts) == told
+    near = replace(demo(), holes=(SingleHole(id="lamp", at=(5.0, 50.0), diameter=4.0),))
+    for id, kind in (("treble side 2", "side bore"), ("lamp", "bore"), (demo().pins[0].id, "pin hole")):
+        for layout, told in ((near, False), (timed(near, id, kind=kind), True)):
+            facts = describe(layout, id, "mm").facts
+            assert any(row.value == "drilled: a move here moves the plan alone" and row.warn for row in facts) == told, id
