@@ -51,7 +51,7 @@ def draw(layout: Headstock, into: Into, options: Options) -> Gesture:
     dragging before letting go. Pressing on the first node closes the line,
     Enter or a double click closes it straight. Backspace takes the last node
     back, Esc ends without a trace. Shift keeps level or in line with the last
-    node, Alt switches snapping off.
+    node, Alt switches snapping off. What the line takes the place of attracts nothing.
 
     Mirrored (outline): only one half is drawn; its mirror image follows, and
     reaching the centreline or Enter closes the whole line.
@@ -59,7 +59,7 @@ def draw(layout: Headstock, into: Into, options: Options) -> Gesture:
     Typed: a place; a length, an angle or both from the last node; for arcs a
     radius, which a bare number means there.
     """
-    snapper = Snapper(layout, options, shape=True)
+    snapper = Snapper(layout, options, () if into == "slot" else (into,), shape=True)
     state = _State()
     pointer = yield Shown(layout, readout=say("press where the line begins"), follows=True)
     while True:

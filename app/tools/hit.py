@@ -212,7 +212,8 @@ def _slots(layout: Headstock, at: Vec2, reach: float) -> Found:
 
 
 def _outer_strings(layout: Headstock, at: Vec2) -> Found:
-    if len(layout.strings) > 1:
+    """Where the spread sets the first and the last string: one course alone stands about the centreline, whatever the spread."""
+    if len({string.course for string in layout.strings}) > 1:
         for side, x in (("bass", -layout.nut.spread / 2), ("treble", layout.nut.spread / 2)):
             yield v.distance(layout.nut.at(x), at), Target("outer string", "nut", side, layout.nut.at(x))
 

@@ -49,7 +49,7 @@ class _Level(Struct, frozen=True):
 class Snapper:
     """Everything in a layout that a place can snap to, gathered once for a whole drag.
 
-    `ignore` names features that move along and so attract nothing. With
+    `ignore` names features, or the outline, that move along or are replaced and so attract nothing. With
     `shape` nodes attract and neighbours' midpoints do not: for drawing and for
     dragging nodes; `skip` are nodes (loop, index) that move along.
     """
@@ -60,7 +60,7 @@ class Snapper:
         self._spots: list[Spot] = [Spot((0.0, 0.0), say("nut line on the centreline"))]
         self._across: list[_Level] = [_Level(0.0, term("centreline"))]
         self._up: list[_Level] = [_Level(0.0, square_line(layout.nut))]
-        self._walls = [(say("the outline"), loop_path(layout.outline))] if not (shape and skip) else []
+        self._walls = [(say("the outline"), loop_path(layout.outline))] if OUTLINE not in ignore and not (shape and skip) else []
         self._layout = layout
         self._features(layout, ignore, shape)
         if shape:
@@ -171,9 +171,10 @@ class Snapper:
     def _nodes(self, layout: Headstock, ignore: Collection[str], skip: set[tuple[str, int]]) -> None:
         for end, x in (("bass", -layout.nut.width / 2), ("treble", layout.nut.width / 2)):
             self._spots.append(Spot(layout.nut.at(x), Target("nut end", "nut", end, layout.nut.at(x)).name))
-        loops = [(OUTLINE, layout.outline), *((s.id, s.shape.loop) for s in layout.slots
-                                              if isinstance(s.shape, DrawnSlot) and s.id not in ignore)]
+        loops = [(OUTLINE, layout.outline), *((s.id, s.shape.loop) for s in layout.slots if isinstance(s.shape, DrawnSlot))]
         for ref, loop in loops:
+            if ref in ignore:
+                continue
             self._spots += marked(loop, ref, frozenset(i for other, i in skip if other == ref))
             for i, node in enumerate(loop.nodes):
                 if (ref, i) in skip:

@@ -50,13 +50,14 @@ def test_tab_leads_from_value_to_value_and_enter_takes_them(bench):
 
 
 def test_a_line_drawn_says_where_it_meets_an_edge_square(bench):
-    bench.window.set_stage("outline")
-    bench.window.set_tool("draw outline")
+    bench.window.set_stage("slots")
+    bench.window.set_tool("draw slot")
     tag = bench.window.canvas.tag
     bench.click((10.0, 75.0))
     bench.move(loop_path(bench.layout.outline).nearest((10.0, 75.0)).point)
     assert tag.said.snapped == "square to the outline"
     bench.key(Qt.Key.Key_Escape)
+    bench.window.set_stage("outline")
     bench.window.set_tool("draw outline")
     bench.click((90.0, 100.0))
     bench.move((95.0, 120.0))

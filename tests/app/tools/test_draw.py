@@ -247,3 +247,15 @@ def test_what_is_taken_back_is_no_longer_told_of():
     assert shown.back and "node 3" not in shown.snapped
     hand.key("backspace")
     assert not hand.key("backspace").back
+
+
+def test_what_the_line_takes_the_place_of_attracts_nothing():
+    """A node and a wall of the outline and of a slot, a tenth of a millimetre away: caught by whoever draws something else."""
+    head = plain()
+    outline, heart = head.outline.nodes[2].at, head.slots[1].shape.loop.nodes[1].at
+    wall = loop_path(head.outline).segments[0].point(0.37)
+    for place, of in ((outline, "outline"), (wall, "outline"), (heart, "heart")):
+        near = (place[0] + 0.1, place[1] + 0.1)
+        for into, catches in (("slot", True), ("outline", of != "outline"), ("heart", of != "heart")):
+            snapped = pen(head, into).move(*near).snapped
+            assert (of in snapped) == catches, (place, into, snapped)

@@ -1,10 +1,12 @@
 """What lies under the pointer."""
 
 import pytest
+from msgspec.structs import replace
 
 from app.tools.hit import drillings, hit
 from geometry.edits import add_tuner, plan_point
-from geometry.layout import Ear
+from geometry.layout import Ear, String
+from geometry.strings.nut import nut_places
 from tests.geometry.edits.heads import FACE, plain, twelve
 
 PIXEL = 0.1
@@ -86,3 +88,14 @@ def test_every_drilling_of_a_layout_leads_to_its_owner():
 def test_own_points():
     target = hit(twelve(), plan_point(twelve(), "bass face 2"), PIXEL)
     assert target.at == pytest.approx(plan_point(twelve(), "bass face 2"))
+
+
+@pytest.mark.parametrize(("courses", "grips"), [((1, 2), True), ((1, 1, 2), True), ((1, 1), False), ((1,), False)], ids=str)
+def test_outer_strings_are_gripped_where_the_spread_sets_them(courses, grips):
+    """One course alone stands about the centreline, whatever the spread."""
+    head = plain()
+    head = replace(head, strings=tuple(String(id=str(i + 1), diameter=1.0, course=n) for i, n in enumerate(courses)))
+    for side, x in (("bass", -head.nut.spread / 2), ("treble", head.nut.spread / 2)):
+        found = kind(head, (x + 0.2, 0.1))
+        assert (found == ("outer string", "nut", side)) == grips
+        assert (min(abs(x - place) for place in nut_places(head.nut, head.strings)) < 1e-9) == grips
