@@ -116,12 +116,12 @@ class PointerTag(QGraphicsItem):
     def _clear_box(self, at: Vec2) -> QRectF:
         """The card from the pointer, where it covers least; it stays on its sides for as long as no others are better."""
         width, height = self._size.width(), self._size.height()
-        pixel, port = self._view.mapFromScene(QPointF(*at)), self._view.viewport().rect()
+        (across, along), (_, _, wide, high) = self._view.mapFromScene(QPointF(*at)).toTuple(), self._view.viewport().rect().getRect()
         taken, scale = self._seen(), self._view.pixels_per_mm
         best: tuple[int, QRectF] | None = None
         for sides in dict.fromkeys((self._sides, *SIDES)):
-            x = _beside(pixel.x(), width, port.width(), sides[0])
-            y = _beside(pixel.y(), height, port.height(), sides[1])
+            x = _beside(across, width, wide, sides[0])
+            y = _beside(along, height, high, sides[1])
             x0, y0 = at[0] * scale + x, y - at[1] * scale
             x1, y1 = x0 + width, y0 + height
             covered = len([1 for left, right, top, bottom in taken if left < x1 and right > x0 and top < y1 and bottom > y0])
