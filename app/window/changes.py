@@ -37,15 +37,15 @@ class Changes(QObject):
         """Undo or redo up to that step of the list; what the hand was doing is put back first."""
         window, document = self._window, self._window.document
         window.hand.cancel()
-        history, back, before = document.history, number < document.history.at, document.layout
+        history, before = document.history, document.history.at
         if not document.go(number):
             return
         name = history.names[number - 1] if number else ""
         if not name:
             words = say("Back to the beginning")
         else:
-            words = say("Back to: {name}", name=name) if back else say("Forward to: {name}", name=name)
-        window.say(words + drawn_otherwise(before, document.layout))
+            words = say("Back to: {name}", name=name) if number < before else say("Forward to: {name}", name=name)
+        window.say(words + drawn_otherwise(history, before))
 
     def follow(self) -> None:
         """List the steps as they are now."""

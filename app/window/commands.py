@@ -208,10 +208,10 @@ class Commands(QObject):
             return
         if self._leaves_unseen(self._w.document.history.undo_name):
             return
-        before = self._w.document.layout
+        before = self._w.document.history.at
         name = self._w.document.undo()
         words = say("Undone: {name}", name=name) if name else say("Nothing to undo")
-        words += drawn_otherwise(before, self._w.document.layout)
+        words += drawn_otherwise(self._w.document.history, before)
         if self._w.stage == "book" and not name:
             words += " " + say("(entries of the book have a button of their own)")
         self._w.say(words)
@@ -219,10 +219,10 @@ class Commands(QObject):
     def _redo(self) -> None:
         if self._leaves_unseen(self._w.document.history.redo_name):
             return
-        before = self._w.document.layout
+        before = self._w.document.history.at
         name = self._w.document.redo()
         self._w.say((say("Done again: {name}", name=name) if name else say("Nothing to do again"))
-                    + drawn_otherwise(before, self._w.document.layout))
+                    + drawn_otherwise(self._w.document.history, before))
 
     def _leaves_unseen(self, name: str | None) -> bool:
         """Whether a step is left alone because its stage does not show what it changes, and says so."""

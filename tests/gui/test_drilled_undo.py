@@ -3,7 +3,7 @@
 from msgspec.structs import replace
 
 from geometry.book import tick_off
-from geometry.edits import add_hole, nudge, remove_features
+from geometry.edits import add_hole, nudge, remove_features, rename
 from geometry.layout import Task
 from geometry.sequence import operations
 
@@ -46,3 +46,18 @@ def test_an_older_hole_with_the_name_of_the_drilled_one_is_told_of(bench):
     for undone in ("Two", "None"):
         run("undo")
         assert foot.said == f"Undone: {undone} {TOLD.format(name=name)}"
+
+
+def test_a_drilled_hole_under_its_name_before_is_no_other_hole(bench):
+    feature, run, foot = "treble face 2", bench.window.commands.run, bench.window.foot
+    drill(bench, feature)
+    bench.window.document.apply("Rename", rename(bench.layout, "tuners", feature, "third"))
+    run("undo")
+    assert foot.said == "Undone: Rename"
+    run("redo")
+    assert foot.said == "Done again: Rename"
+    bench.window.document.apply("Nudge", nudge(bench.layout, ("third",), 0.0, 0.5))
+    bench.window.changes.go(0)
+    assert foot.said == f"Back to the beginning {TOLD.format(name=feature)}"
+    bench.window.changes.go(1)
+    assert foot.said == "Forward to: Rename"
