@@ -62,6 +62,12 @@ def asked(layout: Headstock, way: Way) -> list[Reading]:
                     planned=planned_value(layout, one, known)) for one in empty]
 
 
+def not_asked(wanted: Sequence[Reading], taken: Sequence[Reading], piece: Piece, way: Way) -> list[Reading]:
+    """Readings of a measure that were taken on a piece and are asked for no more: their hole is gone, or has no such measure now."""
+    known = {key_of(one) for one in wanted}
+    return [one for one in taken if one.piece == piece and (one.what, one.how) == (way.what, way.how) and key_of(one) not in known]
+
+
 def _has(d: Drilling, way: Way) -> bool:
     what = way.what
     if way.how == "square edge":
@@ -80,7 +86,7 @@ def key_of(reading: Reading) -> tuple[str, str, str, str | None]:
 
 def reading_cells(layout: Headstock, wanted: Sequence[Reading], taken: Sequence[Reading], piece: Piece, unit: LengthUnit) -> list[tuple[str, ...]]:
     """Hole, planned, measured, off; a doubtful reading is marked with words. A reading that was taken stands beside the plan
-    it was taken for, even when the layout has changed since."""
+    it was taken for, even when the layout has changed since, and the hole is gone."""
     by_key = {key_of(one): one for one in taken if one.piece == piece}
     known = drillings(layout)
     made = []
@@ -88,14 +94,20 @@ def reading_cells(layout: Headstock, wanted: Sequence[Reading], taken: Sequence[
         degrees = one.what == "tilt"
         found = by_key.get(key_of(one))
         aim = one.planned if found is None or found.planned is None else found.planned
-        planned = degree_words(aim) if degrees else length_words(aim, unit, mark=True)
-        name = (f"{one.drilling}  {term(known[one.drilling].operation)}" if one.other is None else
-                say("{one} to {other}", one=one.drilling, other=one.other))
+        planned = "" if aim is None else degree_words(aim) if degrees else length_words(aim, unit, mark=True)
+        there = all(id in known for id in (one.drilling, one.other) if id is not None)
+        name = (say("{one} to {other}", one=one.drilling, other=one.other) if one.other is not None else
+                f"{one.drilling}  {term(known[one.drilling].operation)}" if there else one.drilling)
+        if not there:
+            name = f"{name}  {say('old')}"
         if found is None:
             made.append((name, planned, "", ""))
             continue
-        off = Off(found, aim)
         shown = degree_words(found.value) if degrees else length_words(found.value, unit)
+        if aim is None:
+            made.append((name, planned, shown, ""))
+            continue
+        off = Off(found, aim)
         by = degree_words(off.by, True) if degrees else length_words(off.by, unit, True)
         made.append((name, planned, shown, say("{by} a slip?", by=by) if off.doubtful else by))
     return made

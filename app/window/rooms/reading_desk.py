@@ -13,6 +13,7 @@ from app.panels.book.reading_rows import (
     asked,
     fit_sentences,
     key_of,
+    not_asked,
     off_of,
     printer_sentence,
     reading_cells,
@@ -49,6 +50,8 @@ class ReadingDesk(QObject):
         self.page.table.entered.connect(self._entered)
         self.page.table.struck.connect(self._strike)
         self._rows: list[Reading] = []
+        self._old: list[Reading] = []
+        """those of the rows that can only be struck out"""
         self._found: tuple[Found, ...] = ()
 
     def show(self) -> None:
@@ -56,7 +59,9 @@ class ReadingDesk(QObject):
         layout, unit = self._window.document.layout, self._window.unit
         piece = layout.book.piece
         try:
-            self._rows = asked(layout, self.page.way)
+            wanted = asked(layout, self.page.way)
+            self._old = not_asked(wanted, layout.book.readings, piece, self.page.way)
+            self._rows = wanted + self._old
             found = off_of(layout, piece)
             self._found, fit = implied(layout, found)
             pairs = joined(layout, found)
@@ -93,7 +98,7 @@ class ReadingDesk(QObject):
     def _entered(self, row: int, column: int, text: str) -> None:
         table = self.page.table
         one = next((one for one in self._rows if key_of(one) == table.key(row)), None)
-        if one is None:
+        if one is None or text.strip() and one in self._old:
             self._window.say(say("This hole is no longer in the layout: nothing was written down."))
             return
         name = say("Reading of {drilling}", drilling=one.drilling)
