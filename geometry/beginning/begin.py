@@ -46,9 +46,10 @@ from geometry.layout.generic import PATTERNS, RACK
 from geometry.layout.shop import Margins
 from geometry.lengths import at_least, at_most, mm
 from geometry.saying import say
+from geometry.solids.frames import frames
 from geometry.solids.walls import Wall
 from geometry.strings.ramps import dives
-from geometry.strings.rubs import rubs_between
+from geometry.strings.rubs import rubbing, rubs_between
 from geometry.strings.runs import runs
 from geometry.vectors import Vec2
 
@@ -87,6 +88,7 @@ def begin(numbers: Numbers) -> Headstock:
         higher += crown
         for side, lacks in lacking.items():
             inwards[side] = inwards.get(side, 0.0) + lacks + 0.1
+    layout = _led_apart(layout)
     made = validate(replace(layout, pins=centred_pins(layout)))
     return mirror_layout(made) if numbers.left_handed else made
 
@@ -109,6 +111,23 @@ def _with_strings_near(layout: Headstock) -> set[Side]:
         if any(near for near, _ in rubs_between(list(combinations(own, 2)), layout.margins.string_air)):
             found.add(side)
     return found
+
+
+def _led_apart(layout: Headstock) -> Headstock:
+    """With posts wound the other way, one after the other, where strings run into each other and fewer strings rub then."""
+    placed = frames(layout)
+    while True:
+        own = runs(layout, placed)
+        pairs = list(combinations(own, 2))
+        into = {run.tuner for pair, (_, into) in zip(pairs, rubs_between(pairs, layout.margins.string_air), strict=True) if into for run in pair}
+        if not into:
+            return layout
+        others = [replace(layout, tuners=tuple(replace(t, winds="bass" if t.winds == "treble" else "treble") if t.id == id else t
+                                               for t in layout.tuners)) for id in sorted(into)]
+        fewest, best = min(((rubbing(other, placed, runs(other, placed)), other) for other in others), key=lambda found: found[0])
+        if fewest >= rubbing(layout, placed, own):
+            return layout
+        layout = best
 
 
 def _web_lacks(layout: Headstock) -> float:
