@@ -6,7 +6,6 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
 
-from app.window.drilled_words import drawn_otherwise
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -45,6 +44,7 @@ class Changes(QObject):
             words = say("Back to the beginning")
         else:
             words = say("Back to: {name}", name=name) if number < before else say("Forward to: {name}", name=name)
+        from app.window.drilled_words import drawn_otherwise
         window.say(words + drawn_otherwise(history, before))
 
     def follow(self) -> None:

@@ -9,7 +9,6 @@ from PySide6.QtCore import QObject
 
 from app.formats.errors import FormatError
 from app.window import ask, texts
-from app.window.drilled_words import drawn_otherwise
 from app.window.history_buttons import unseen
 from app.window.input.clipboard import Clipboard
 from app.window.input.setting_out import SettingOut
@@ -211,7 +210,7 @@ class Commands(QObject):
         before = self._w.document.history.at
         name = self._w.document.undo()
         words = say("Undone: {name}", name=name) if name else say("Nothing to undo")
-        words += drawn_otherwise(self._w.document.history, before)
+        words += self._drilled(before)
         if self._w.stage == "book" and not name:
             words += " " + say("(entries of the book have a button of their own)")
         self._w.say(words)
@@ -221,8 +220,11 @@ class Commands(QObject):
             return
         before = self._w.document.history.at
         name = self._w.document.redo()
-        self._w.say((say("Done again: {name}", name=name) if name else say("Nothing to do again"))
-                    + drawn_otherwise(self._w.document.history, before))
+        self._w.say((say("Done again: {name}", name=name) if name else say("Nothing to do again")) + self._drilled(before))
+
+    def _drilled(self, before: int) -> str:
+        from app.window.drilled_words import drawn_otherwise  # here, as in `changes`: a start takes nothing back
+        return drawn_otherwise(self._w.document.history, before)
 
     def _leaves_unseen(self, name: str | None) -> bool:
         """Whether a step is left alone because its stage does not show what it changes, and says so."""
