@@ -8424,8 +8424,8 @@
         <translation>Das Werkbuch wird geschrieben, sobald die geplanten Zeiten berechnet sind.</translation>
     </message>
     <message>
-        <source>The job book tells of another {new}, which is gone: what was done, measured and noted there would count for this one. Choose another name.</source>
-        <translation>Das Werkbuch nennt ein anderes Teil {new}, das es nicht mehr gibt: was dort getan, gemessen und vermerkt wurde, würde für dieses gelten. Einen anderen Namen wählen.</translation>
+        <source>The job book tells of another {new}, which is gone: what was done, measured and noted there would count for this one. Choose another name, or strike that out there first.</source>
+        <translation>Das Werkbuch nennt ein anderes Teil {new}, das es nicht mehr gibt: was dort getan, gemessen und vermerkt wurde, würde für dieses gelten. Einen anderen Namen wählen, oder das dort zuerst streichen.</translation>
     </message>
     <message>
         <source>The job book times {operation} of the {piece} piece more than once: keep one (at $.book.times).</source>

@@ -78,7 +78,7 @@ def keep_correction(printer: str, paper: str, correction: Correction | None, pat
     except OSError as error:
         raise FormatError(say("The folder {parent} for your printers cannot be made: {why}.",
                               parent=path.parent, why=why_no_folder(error))) from error
-    save_bytes(path, data)
+    save_bytes(path, data, keep_before=True)
 
 
 def decode(data: bytes, name: str = "") -> tuple[Entry, ...]:

@@ -65,7 +65,7 @@ def rename(layout: Headstock, group: str, old: str, new: str) -> Headstock:
         raise GeometryError(say("The name {new} is kept for the {new} itself: choose another.", new=new))
     if group in FEATURE_GROUPS and new in told_of(layout.book) and new not in feature_ids(layout):
         raise GeometryError(say("The job book tells of another {new}, which is gone: what was done, measured and noted there would "
-                                "count for this one. Choose another name.", new=new))
+                                "count for this one. Choose another name, or strike that out there first.", new=new))
     other = mistaken_for(new, (id for id in feature_ids(layout) if id != old)) if group in FEATURE_GROUPS else None
     if other is not None:
         raise GeometryError(say("{new} would be mistaken for {other}, as holes are told by the name and a number behind a point: choose "

@@ -6,6 +6,7 @@ import sys
 import pytest
 
 from app.formats.errors import FormatError
+from app.formats.saving import before
 from app.printing.correction import Correction
 from app.printing.printers import correction_for, decode, keep_correction, printers_path
 
@@ -32,6 +33,7 @@ def test_a_later_one_takes_its_place(file):
     keep_correction("shop", "A4", ONE, file)
     keep_correction("shop", "A4", TWO, file)
     assert correction_for("shop", "A4", file) == TWO
+    assert correction_for("shop", "A4", before(file)) == ONE, "what a file that is damaged later can be mended with"
     assert len(json.loads(file.read_text())["printers"]) == 1
 
 
