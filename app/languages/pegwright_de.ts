@@ -10952,8 +10952,8 @@
         <translation>Bronze über Stahlkern gesponnen; Dichten aus dem Gedächtnis nach Handbüchern.</translation>
     </message>
     <message>
-        <source>Wound the other way round, so that strings keep clear: {tuners}.</source>
-        <translation>Anders herum gewickelt, damit Saiten frei laufen: {tuners}.</translation>
+        <source>Wound the other way round, so that strings keep clear and straight: {tuners}.</source>
+        <translation>Anders herum gewickelt, damit Saiten frei und gerade laufen: {tuners}.</translation>
     </message>
     <message>
         <source>Wrap paper</source>

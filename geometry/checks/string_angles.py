@@ -10,16 +10,13 @@ from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, NUT, TIGHT, Snag
 from geometry.layout.strings import Nut
 from geometry.saying import say
-from geometry.strings.runs import Run, break_angle
+from geometry.strings.runs import TOLERABLE, Run, break_angle
 
-TOLERABLE = 10.0
-"""degrees at the nut: up to 6 is good, up to 10 tolerable (common practice, no source)"""
 LEAST_BREAK = 5.0
 """degrees down over the nut: 7 to 17 is good, 5 the least (common practice, no source)"""
 MOST_BREAK, MOST_INTO_SLOT = 20.0, 30.0
 """degrees down over the nut to a post on the face, and to one in a slot, which lies deeper: beyond, strings grind the nut and stick
 in it (common practice, no source)"""
-_TOLERABLE = math.radians(TOLERABLE + 1e-9)
 _LEAST_BREAK = math.radians(LEAST_BREAK - 1e-9)
 _MOST_BREAK = math.radians(MOST_BREAK + 1e-9)
 
@@ -33,7 +30,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
 def _bends(own: tuple[Run, Item], nut: Nut) -> tuple[Snag, ...]:
     run, item = own
     found = []
-    if abs(run.side_angle) > _TOLERABLE:
+    if run.wide:
         angle = abs(math.degrees(run.side_angle))
         found.append(Snag("side-angle", NOTE, (run.tuner, NUT), (*run.nut, 0.0), angle, TOLERABLE,
                           say("String {string} leaves the nut {angle:.1f} degrees sideways to {tuner}; up to "

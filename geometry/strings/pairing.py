@@ -1,6 +1,7 @@
 """Which post serves which string, and round which side of it: what counts first, first.
 
-No two strings cross above the face. They keep clear of posts, walls, screws and each other. Posts stay wound as they are, and strings that
+No two strings cross above the face. They run into nothing, and have their air to posts, walls and screws. They have it between each other,
+and do not bend aside by more than is tolerable. Posts stay wound as they are, and strings that
 go down into slots do not cross there either, though they may. Strings bend aside as little as they can.
 
 The best of all assignments, with a proof (`assignment`) unless the search is cut short.
@@ -26,9 +27,9 @@ from geometry.strings.nut import nut_places
 from geometry.strings.rubs import Rub, rubbing, rubs_alone, rubs_between
 from geometry.strings.runs import Run, carriers, cross, cross_on_the_face, run_to, runs
 
-_ODD, _NEAR, _INTO = 100.0, 2e4, 2e6
-"""Cost (rad2) of what is odd but does no harm, of a string without its air, and of one that runs into something: 40 squared angles are
-less than one odd thing, 199 odd things less than one string."""
+_ODD, _NOTE, _NEAR, _INTO = 100.0, 1e4, 5e5, 2e7
+"""Cost (rad2) of what is odd but does no harm; of what is no more than a note, strings with little air between them or bent wide; of
+a string without its air, and of one that runs into something. 40 squared angles are less than one odd thing, 99 of these less than a note."""
 _SIDES: tuple[Side, ...] = ("bass", "treble")
 
 
@@ -121,7 +122,7 @@ class _Table:
         self.cost = np.full((len(strings), len(tuners), len(_SIDES)), NEVER)
         for (i, k, way), run, rub in zip(self.runs, self.runs.values(), rubs_alone(layout, placed, list(self.runs.values())), strict=True):
             turned = _ODD if _SIDES[way] != tuners[k].winds else 0.0
-            self.cost[i, k, way] = run.side_angle ** 2 + turned + _rubbing(rub)
+            self.cost[i, k, way] = run.side_angle ** 2 + turned + _rubbing(rub, _NEAR) + (_NOTE if run.wide else 0.0)
         self._beside: dict[tuple[int, int, int], tuple[np.ndarray, np.ndarray]] = {}
 
     def beside(self, i: int, k: int, way: int) -> np.ndarray:
@@ -145,11 +146,12 @@ class _Table:
                     else:
                         near.append(other)
             for other, rub in zip(near, rubs_between([(one, self.runs[other]) for other in near], self._air), strict=True):
-                beside[other] = _rubbing(rub) + (_ODD if crossing[other] else 0.0)
+                beside[other] = _rubbing(rub, _NOTE) + (_ODD if crossing[other] else 0.0)
             known = self._beside[i, k, way] = beside, np.where(crossing, math.inf, beside)
         return known
 
 
-def _rubbing(rub: Rub) -> float:
-    near, into = rub
-    return _INTO if into else _NEAR if near else 0.0
+def _rubbing(rub: Rub, near: float) -> float:
+    """What a rub costs that costs `near` where nothing touches."""
+    less, into = rub
+    return _INTO if into else near if less else 0.0

@@ -26,6 +26,9 @@ from geometry.strings.nut import nut_places
 from geometry.strings.retainers import Held, over, pressed
 from geometry.vectors import Vec2, Vec3
 
+TOLERABLE = 10.0
+"""degrees aside at the nut: up to 6 is good, up to 10 tolerable (common practice, no source)"""
+_TOLERABLE = math.radians(TOLERABLE + 1e-9)
 _TRIES = 20
 _SAME = 1e-12
 """mm: where a string touches its post is told no closer."""
@@ -53,6 +56,11 @@ class Run(Struct, frozen=True):
     def length(self) -> float:
         """In plan, mm."""
         return v.distance(self.nut, self.post)
+
+    @property
+    def wide(self) -> bool:
+        """Whether it bends aside at the nut by more than is tolerable."""
+        return abs(self.side_angle) > _TOLERABLE
 
     @property
     def start(self) -> Vec3:

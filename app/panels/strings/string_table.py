@@ -11,11 +11,10 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
 from app.look.choice import Choice
 from app.look.sizes import keep, sizes
 from app.look.turns import Steps, Turns
-from geometry.checks.string_angles import TOLERABLE
 from geometry.layout import Headstock
 from geometry.saying import number, say
 from geometry.strings import runs
-from geometry.strings.runs import break_angle
+from geometry.strings.runs import TOLERABLE, break_angle
 from geometry.strings.tension import bend_force, tension
 
 ALONE = 1.4

@@ -157,7 +157,7 @@ def gain_words(layout: Headstock, now: Pairing, found: Pairing) -> str:
                  "somewhere {rubbing}.", **then)]
     turned = [run.tuner for run, side in zip(found.runs, found.winds, strict=True) if side != layout.tuner(run.tuner).winds]
     if turned:
-        words.append(say("Wound the other way round, so that strings keep clear: {tuners}.", tuners=few(turned, 6)))
+        words.append(say("Wound the other way round, so that strings keep clear and straight: {tuners}.", tuners=few(turned, 6)))
     if not found.proven:
         words.append(say("The search was cut short: a better one may exist."))
     return " ".join(words)
