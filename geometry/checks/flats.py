@@ -24,6 +24,7 @@ from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.solids.flats import least_size
 from geometry.solids.frames import Frame
+from geometry.solids.nearby import Box
 from geometry.solids.walls import Wall
 from geometry.solids.ways_out import strip
 from geometry.tolerance import SLIVER_AREA, TOUCH
@@ -102,8 +103,10 @@ def _beside(item: Item, flat: Item, outline: Wall, margins: Margins) -> tuple[Sn
     """
     if item is flat or item.what == "pin" or item.mount == "side" and item.frame.side == flat.frame.side:
         return ()
-    worst: dict[int, Snag] = {}
     frame, half = flat.frame, flat.tuner.flat.size / 2
+    if _clear(item.box, frame, half, max(margins.bore_outline, margins.screw_outline)):
+        return ()
+    worst: dict[int, Snag] = {}
     for hole, drilling in zip(item.hole_of, item.drillings, strict=True):
         # Farther out than a hollow edge rises beside a flat lies another part of the head.
         if v.dot(v.sub(plan(drilling.end), plan(frame.origin)), plan(frame.w)) < -flat.tuner.flat.depth - half:
@@ -117,6 +120,16 @@ def _beside(item: Item, flat: Item, outline: Wall, margins: Margins) -> tuple[Sn
             continue
         worst[hole] = _too_near(item, drilling, flat, measured, needed, way)
     return tuple(worst.values())
+
+
+def _clear(box: Box, frame: Frame, half: float, needed: float) -> bool:
+    """Whether all in a box lies farther (mm) than that inwards of a flat's bottom, or beside it; False says nothing."""
+    (x0, y0, _), (x1, y1, _) = box
+    (x, y, _), (ux, uy, _), (wx, wy, _) = frame.origin, frame.u, frame.w
+    needed += TOUCH
+    least, most = ((ux * ((x0 if (ux > 0) is low else x1) - x) + uy * ((y0 if (uy > 0) is low else y1) - y)) for low in (True, False))
+    return (least > half + needed or most < -half - needed
+            or wx * ((x0 if wx > 0 else x1) - x) + wy * ((y0 if wy > 0 else y1) - y) > needed)
 
 
 def _to_flat(drilling: Drilling, frame: Frame, half: float) -> tuple[float, Vec2]:

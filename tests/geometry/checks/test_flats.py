@@ -3,6 +3,7 @@ leave beside bores."""
 
 import random
 import re
+from itertools import product
 
 import numpy as np
 import pytest
@@ -10,12 +11,12 @@ import shapely
 from msgspec.structs import replace
 
 from geometry import vectors as v
-from geometry.checks import check
+from geometry.checks import check, flats
 from geometry.edits import set_field
 from geometry.layout import Flat, Rack, SingleHole
 from geometry.layout.edges import edge
 from geometry.layout.outline import loop_path
-from tests.geometry.checks.heads import BIT, bore, bulging, head, leaning, loop, pattern, side, slot
+from tests.geometry.checks.heads import BIT, bore, bulging, face, head, leaning, loop, pattern, side, slot
 
 SEAT = pattern("of", "side", bore(surface="seat", depth=30.0), post=(6.0, 25.0, 26.0), seat=(12.0, 12.0, 10.0))
 
@@ -93,3 +94,22 @@ def test_a_bore_from_the_other_edge_is_told_by_the_flat_before_it():
                    tuners=(layout.tuners[0], side("b", 98.0, deep, edge="bass")))
     snag, = [s for s in check(into).snags if s.kind == "hole-to-flat"]
     assert snag.measured == pytest.approx(-2.0) and snag.grade == "spoils the work"
+
+
+def test_a_box_clears_a_flat_only_where_nothing_in_it_comes_near(monkeypatch):
+    """The same snags with and without it, while a bore goes all about a flat; far from it nothing is measured."""
+    hole = pattern("hole", "face", bore())
+    measured = []
+    gap = flats._to_flat
+    monkeypatch.setattr(flats, "_to_flat", lambda *given: measured.append(1) or gap(*given))
+    flattened = side("side", 90.0, SEAT, flat=Flat(size=20.0, depth=2.0))
+    told = {}
+    for kept in (True, False):
+        if not kept:
+            monkeypatch.setattr(flats, "_clear", lambda *given: False)
+        measured.clear()
+        told[kept] = [(place, [one for one in check(head(tuners=(flattened, face("a", *place, hole)), patterns=(SEAT, hole))).snags
+                               if one.kind == "hole-to-flat"]) for place in product(range(-10, 40, 3), range(60, 125, 5))]
+        told[f"measured {kept}"] = len(measured)
+    assert told[True] == told[False] and any(found for _, found in told[True])
+    assert told["measured True"] < told["measured False"] / 2
