@@ -1,8 +1,9 @@
 """What still fits: hardware whose plate joins several holes, by where the holes came to lie.
 
 Two holes take a part when their distance is off by no more than the play that both leave together; with three and
-more this must hold for each two. A post has half of what its bore is wider than it; a screw is moved in its plate
-by up to 0.3 mm (common practice, no source); any other bore leaves nothing known and is not judged.
+more this must hold for each two. A post has half of what its bore is wider than it, and none in a reamed bore, whose
+taper holds it; a screw is moved in its plate by up to 0.3 mm (common practice, no source); any other bore leaves
+nothing known and is not judged.
 """
 
 from __future__ import annotations
@@ -70,4 +71,6 @@ def _built(d: Drilling, moved: dict[str, float]) -> tuple[float, float]:
 
 
 def _play(d: Drilling, wide: dict[str, float], post: float) -> float:
-    return SCREW_PLAY if d.role == "screw" else max(0.0, (wide.get(d.id, d.finished) - post) / 2)
+    if d.role == "screw":
+        return SCREW_PLAY
+    return 0.0 if d.reamed else max(0.0, (wide.get(d.id, d.finished) - post) / 2)

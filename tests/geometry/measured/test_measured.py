@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from msgspec.structs import replace
 from scipy import optimize
 
 from app.window.demo import demo
@@ -128,6 +129,17 @@ def test_a_post_and_the_screws_of_its_plate_are_as_far_apart_as_the_plate_has_th
     pair, = joined(LAYOUT, offs(LAYOUT, [reading(post, "distance", 0.25, "over the wood", screw.id)], "real"))
     # The bore is 0.3 mm wider than its post of 6.2, the screw is moved by 0.3 at most.
     assert pair.off == pytest.approx(0.25) and pair.play == pytest.approx(0.15 + 0.3) and pair.fits
+
+
+def test_a_peg_that_its_taper_holds_has_no_play():
+    tuner = LAYOUT.tuner("bass face 1")
+    pattern = LAYOUT.pattern(tuner.pattern)
+    bores = tuple(replace(bore, reamed=7.5) if bore.role == "post" else bore for bore in pattern.bores)
+    layout = replace(LAYOUT, patterns=tuple(replace(one, bores=bores) if one is pattern else one for one in LAYOUT.patterns))
+    asked = Reading(piece="real", drilling="bass face 1.1.2", what="distance", value=0.0, how="over the wood", other="bass face 1.2.1")
+    taken = replace(asked, value=planned_value(layout, asked) + 0.25)
+    pair, = joined(layout, offs(layout, [taken], "real"))
+    assert pair.off == pytest.approx(0.25) and pair.play == pytest.approx(0.3), "the screw's alone"
 
 
 def test_the_shop_is_found_from_planted_errors_and_a_slip_is_left_out():
