@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from app.sheets.hole_table import LEFT_COLUMNS, PAPER_HEAD, paper_rows
-from app.sheets.lay import TICKED, Block, Column, natural, table
+from app.sheets.lay import TICKED, Block, Column, heading, natural, table
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import unit_words
 from app.sheets.work import Work
@@ -23,8 +23,9 @@ def hole_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     rows = paper_rows(layout)
     if not rows:
         return []
-    said = [say("{unit_words} and degrees. x, y, z: the mark on the square blank. stop: drill "
-                "depth from the mark to full diameter.", unit_words=unit_words())]
+    about = say("{unit_words} and degrees. x, y, z: the mark on the square blank. stop: drill "
+                "depth from the mark to full diameter.", unit_words=unit_words())
+    said = []
     if any(not d.upright and d.role in SMALL for hole in holes(layout) for d in hole.drillings):
         said.append(say("Screw pilots in the edges: the running order drills them by hand through the plate, once "
                         "the outline is finished, as deep as depth says. Mark and stop hold only while the edges "
@@ -41,4 +42,5 @@ def hole_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
         for d in op.drillings:
             steps.setdefault(d.id, []).append(op.id)
     ticked = [work.mark(*steps.get(row[0], ())) for row in rows]
-    return [*(paragraph(text, width, keep=True) for text in said), *table(columns, rows, height, gap, ticks=True, marks_of=ticked)]
+    return [heading(say("Hole table"), width, about), *(paragraph(text, width, keep=True) for text in said),
+            *table(columns, rows, height, gap, ticks=True, marks_of=ticked)]
