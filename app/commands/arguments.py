@@ -155,7 +155,7 @@ def _outline() -> _Parser:
         "--slanted", action="store_true", help="the nut is slanted, for fanned frets: the drawing stays upright, and its slanted edge becomes the nut line"
     )
     parser.add_argument(
-        "--json", action="store_true", help="print one JSON object with the unit, the loops and the warnings (mm)"
+        "--json", action="store_true", help="print one JSON object with the unit, the loops, the nut and the warnings (mm)"
     )
     _add_language(parser)
     return parser

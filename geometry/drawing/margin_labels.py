@@ -31,18 +31,19 @@ class Named(Struct, frozen=True):
     owner: str
 
 
-def margin_labels(things: Sequence[Named], left: float, right: float, height: float) -> list[Mark]:
+def margin_labels(things: Sequence[Named], left: float, right: float, height: float, tall: float) -> list[Mark]:
     """Labels of `height` mm in columns ending at x = left and starting at x = right, each thing on its nearer side.
 
-    Lines keep the order of the things along y and stand as near to them as their neighbours allow.
+    Lines keep the order of the things along y and stand as near to them as their neighbours allow. Of a column that would be higher
+    than `tall` mm so much goes to the other side as is needed, half at most.
     """
     marks: list[Mark] = []
     things = [replace(thing, words=tuple(part for line in thing.words for part in short_lines(line))) for thing in things]
-    middle = (left + right) / 2
-    for x, anchor, group in ((left, "right", [t for t in things if t.at[0] < middle]),
-                             (right, "left", [t for t in things if t.at[0] >= middle])):
+    things.sort(key=lambda thing: (*thing.at, thing.words))
+    to_left = _to_left(things, (left + right) / 2, height, tall)
+    for x, anchor, group in ((left, "right", things[:to_left]), (right, "left", things[to_left:])):
         group.sort(key=lambda thing: (thing.at[1], thing.words))
-        levels = spread([thing.at[1] for thing in group], [height * (PITCH + LINE * (len(thing.words) - 1)) for thing in group])
+        levels = spread([thing.at[1] for thing in group], [_size(thing, height) for thing in group])
         for thing, y in zip(group, levels, strict=True):
             foot = (x - 0.8 if anchor == "left" else x + 0.8, y)
             rim = v.along(thing.at, v.unit(v.sub(foot, thing.at)), thing.clear)
@@ -51,6 +52,20 @@ def margin_labels(things: Sequence[Named], left: float, right: float, height: fl
             marks += [Label(line, (x, first - i * height * LINE), height, "dimension", thing.owner, anchor=anchor)
                       for i, line in enumerate(thing.words)]
     return marks
+
+
+def _to_left(things: Sequence[Named], middle: float, height: float, tall: float) -> int:
+    """How many of the things, sorted along x, are named on the left."""
+    sizes = list(accumulate((_size(thing, height) for thing in things), initial=0.0))
+    higher = [max(size, sizes[-1] - size) for size in sizes]
+    wanted = sum(thing.at[0] < middle for thing in things)
+    fit = [n for n, most in enumerate(higher) if most <= tall] or [higher.index(min(higher))]
+    return min(fit, key=lambda n: abs(n - wanted))
+
+
+def _size(thing: Named, height: float) -> float:
+    """How much of a column its label takes, mm."""
+    return height * (PITCH + LINE * (len(thing.words) - 1))
 
 
 def short_lines(words: str) -> list[str]:

@@ -87,19 +87,18 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
             slots[number] = area.buffer(JOIN)
             shapely.prepare(slots[number])
         loops.append(Loop(path, role, layer))
-    holes = [area for loop, area in zip(loops, areas, strict=True) if loop.role == "hole"]
-    return tuple([replace(loop, role="other") if i in slots and given[i] is None and _is_plate(loop.path) and any(map(slots[i].covers, holes)) else loop
+    holes = shapely.STRtree([area for loop, area in zip(loops, areas, strict=True) if loop.role == "hole"])
+    return tuple([replace(loop, role="other") if i in slots and given[i] is None and _is_plate(loop.path) and len(holes.query(slots[i], "covers")) else loop
                   for i, loop in enumerate(loops)])
 
 
 def frames(loops: Sequence[Loop]) -> tuple[Path, ...]:
     """The loops that were taken for the frame of the sheet, as they are round the outline."""
-    ordered = [loop.path for loop in loops if loop.role in ("outline", "other")]
-    outline = next((i for i, loop in enumerate(loops) if loop.role == "outline"), None)
+    outline = next((loop.path for loop in loops if loop.role == "outline"), None)
     if outline is None:
         return ()
-    inner = _area(loops[outline].path)
-    return tuple([path for path in ordered if path is not loops[outline].path and _is_frame(path) and _area(path).covers(inner)])
+    inner = _area(outline)
+    return tuple([loop.path for loop in loops if loop.role == "other" and _is_frame(loop.path) and _area(loop.path).covers(inner)])
 
 
 def _inside_frames(candidates: Sequence[int], paths: Sequence[Path], areas: Sequence[BaseGeometry]) -> list[int]:

@@ -30,10 +30,18 @@ def test_spread_levels_keep_order_and_distance_and_centre(wanted, sizes):
 
 def test_each_thing_is_named_on_its_nearer_side_with_a_leader_that_stops_at_its_rim():
     things = [Named((-10.0, 5.0), 3.0, ("left one",), "a"), Named((12.0, 8.0), 2.0, ("right", "one"), "b")]
-    marks = margin_labels(things, -30.0, 30.0, 1.6)
+    marks = margin_labels(things, -30.0, 30.0, 1.6, 90.0)
     labels = {mark.text: mark for mark in marks if isinstance(mark, Label)}
     assert labels["left one"].anchor == "right" and labels["left one"].at[0] == -30.0
     assert labels["right"].anchor == "left" and labels["right"].at[1] > labels["one"].at[1]
     leaders = [mark.path for mark in marks if isinstance(mark, Stroke)]
     assert leaders[0].end == pytest.approx((-13.0, 5.0))
     assert leaders[1].end == pytest.approx((14.0, 8.0))
+
+
+@pytest.mark.parametrize("n, on_left", [(20, 0), (27, 2), (60, 30)])
+def test_of_a_column_higher_than_the_drawing_what_is_needed_goes_to_the_other_side(n, on_left):
+    """Labels of one line take 4 mm: 25 of them make 100 mm. Those farthest left go."""
+    things = [Named((20.0 + i, 50.0), 1.0, (f"dot {i}",), "a") for i in range(n)]
+    labels = [mark for mark in margin_labels(things, -50.0, 90.0, 2.0, 100.0) if isinstance(mark, Label)]
+    assert {mark.text for mark in labels if mark.anchor == "right"} == {f"dot {i}" for i in range(on_left)} and len(labels) == n

@@ -1,10 +1,12 @@
 """Roles of loops: also of those that are nowhere wider than the chords of them stray."""
 
+import sys
+
 import pytest
 
 from app.formats.drawing_in.roles import frames, with_roles
 from geometry.curves import Cubic, Line, Path, circle
-from geometry.drawing.shapes import chain
+from geometry.drawing.shapes import chain, rectangle
 
 HEAD = chain(((0.0, 0.0), (50.0, 0.0), (50.0, 90.0), (0.0, 90.0)), closed=True)
 
@@ -63,3 +65,22 @@ def test_the_plate_of_a_tuner_about_its_hole_is_no_slot():
     assert [loop.role for loop in with_roles([(HEAD, ""), (long, ""), (bore, "")])] == ["outline", "slot", "hole"]
     ours = with_roles([(HEAD, "outline"), (plate, "slots"), (bore, "holes")], ["outline", "nut line", "centreline", "slots", "holes"])
     assert [loop.role for loop in ours] == ["outline", "slot", "hole"]
+
+
+def test_many_plates_are_not_compared_with_every_hole():
+    """Four times as many need four times as many calls."""
+    calls = [0, 0]
+    for i, n in enumerate((8, 16)):
+        paths = [(rectangle(-1.0, -1.0, 10.0 * n, 10.0 * n), "")]
+        paths += [(shape, "") for x in range(n) for y in range(n)
+                  for shape in (rectangle(10.0 * x, 10.0 * y, 10.0 * x + 4.0, 10.0 * y + 4.0), circle((10.0 * x + 7.0, 10.0 * y + 7.0), 0.8))]
+
+        def count(_frame, event, _arg, i=i):
+            calls[i] += event == "call"
+
+        sys.setprofile(count)
+        try:
+            with_roles(paths)
+        finally:
+            sys.setprofile(None)
+    assert calls[1] < 4.5 * calls[0]
