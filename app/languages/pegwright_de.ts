@@ -4508,6 +4508,10 @@
         <translation>Bild versetzen</translation>
     </message>
     <message>
+        <source>Move that wall of {opening} away, or give string {string} a post more in line with its place at the nut.</source>
+        <translation>Diese Wand von {opening} wegrücken oder Saite {string} eine Welle geben, die mehr in der Flucht ihres Platzes am Sattel liegt.</translation>
+    </message>
+    <message>
         <source>Move that wall of {opening} {needed} mm away and lead the string down by a ramp, or give string {string} a post more in line with its place at the nut.</source>
         <translation>Diese Wand von {opening} um {needed} mm wegrücken und die Saite über eine Rampe hinabführen oder Saite {string} eine Welle geben, die mehr in der Flucht ihres Platzes am Sattel liegt.</translation>
     </message>

@@ -10,33 +10,23 @@ from collections.abc import Iterable, Sequence
 
 import numpy as np
 import shapely
-from msgspec.structs import replace
 
-from geometry import vectors as v
 from geometry.checks.items import Item
 from geometry.checks.memo import Memo, together
 from geometry.checks.scene import Opening, Scene, nut_line
 from geometry.checks.snags import TIGHT, Snag, short
-from geometry.checks.words import both, into, listed, tenths, up
-from geometry.curves.polygons import grown
+from geometry.checks.words import both, into, listed, tenths
 from geometry.errors import GeometryError
-from geometry.layout.outline import loop_of
 from geometry.layout.shop import Margins
-from geometry.layout.slots import DrawnSlot, Ramp, Slot, StraightSlot, slot_path
+from geometry.layout.slots import Ramp
 from geometry.layout.strings import Nut
 from geometry.saying import say
-from geometry.solids.walls import Wall, ring
 from geometry.strings.dive import Clearance, Dive, dives_into, surely
 from geometry.strings.ramps import ramp_for
 from geometry.strings.runs import Run
-from geometry.tolerance import TOUCH
 
 CLEAR = 0.01
 """mm over its margin from which a string's air need not be told any closer."""
-_SHARES = (1.0, 1.1, 1.3, 1.6, 2.0, 2.8, 4.0)
-"""how far a wall may have to go away, in times of what a string lacks"""
-_MOST = 1000
-"""chords of a slot up to which moving its walls is tried"""
 _FEW = 256
 """strings with slots up to which a tree does not pay"""
 
@@ -69,7 +59,7 @@ def _all(memo: Memo, over: tuple[tuple[Run, Item, int], ...], openings: tuple[Op
             found += memo.of(_end, opening, memo.of(together, *group), memo.of(together, *told), nut, margins, thickness)
         for one, air in zip(group, told, strict=True):
             if short(air[1].air, margins.string_air):
-                found += memo.of(_beside, opening, one, air, margins)
+                found += memo.of(_beside, opening, one, air[1], margins)
             found += _floor(margins, opening, one, own[id(one)])
     return tuple(found)
 
@@ -151,8 +141,7 @@ def _end(opening: Opening, dives: tuple[Dive, ...], airs: tuple[tuple[Clearance,
                              opening=opening.id, needed=tenths(needed - measured))),)
 
 
-def _beside(opening: Opening, one: Dive, air: tuple[Clearance, Clearance], margins: Margins) -> tuple[Snag, ...]:
-    clearance = air[1]
+def _beside(opening: Opening, one: Dive, clearance: Clearance, margins: Margins) -> tuple[Snag, ...]:
     measured, needed = clearance.air, margins.string_air
     if not short(measured, needed):
         return ()
@@ -163,52 +152,9 @@ def _beside(opening: Opening, one: Dive, air: tuple[Clearance, Clearance], margi
             if measured < 0 else
             say("String {string} on its way to {tuner} passes {a} mm from the wall of {opening}; {b} mm wanted.",
                 string=run.string, tuner=run.tuner, a=a, opening=opening.id, b=b))
-    by, ramp = _wall_away(opening, one, air, needed) or (None, False)
     return (Snag("string-to-wall", TIGHT, (run.tuner, opening.id), clearance.where, measured, needed, text,
-                 say("Give string {string} a post more in line with its place at the nut.", string=run.string) if by is None else
-                 say("Move that wall of {opening} {needed} mm away and lead the string down by a ramp, or give string {string} a post "
-                     "more in line with its place at the nut.", opening=opening.id, needed=tenths(by), string=run.string) if ramp else
-                 say("Move that wall of {opening} {needed} mm away, or give string {string} a post more in line with "
-                     "its place at the nut.",
-                     opening=opening.id, needed=tenths(by), string=run.string)),)
-
-
-def _wall_away(opening: Opening, one: Dive, air: tuple[Clearance, Clearance], needed: float) -> tuple[float, bool] | None:
-    """(how far a slot's walls have to go away to give a string `needed` mm of air beside it, in tenths of a mm; whether it then lacks
-    air over the nut end). A string that crosses a wall aslant takes more than it lacks; None where even four times that does not do. Of a slot drawn in very many pieces what lacks is told."""
-    lacking, over = needed - air[1].air, min(needed, air[0].air)
-    if len(opening.wall.points) > _MOST:
-        return up(lacking), False
-    aslant = 1.0 / _gains(opening.slot, one.run)
-    # Below the face a string gains what the wall goes away, until it lacks more above it.
-    for share in (*([1.0] if air[1].where[2] > TOUCH else []), aslant, *(share for share in _SHARES if share > aslant)):
-        by = up(lacking * share)
-        slot = _wider(opening, by)
-        made = None if slot is None else dives_into([one.run], slot, Wall(slot_path(slot)))[0]
-        if made is not None and not short(made.beside(needed + CLEAR).air, needed):
-            return by, short(made.end(needed + CLEAR).air, over)
-    return None
-
-
-def _gains(slot: Slot, run: Run) -> float:
-    """How much air (mm) a string above the face gains for each mm by which the edge of a straight slot goes away: less where it crosses
-    that aslant. 1 for slots of any other shape."""
-    shape = slot.shape
-    if not isinstance(shape, StraightSlot) or shape.nut_end == shape.tip_end or run.height == run.nut_height:
-        return 1.0
-    way, edge = v.sub(run.post, run.nut), v.unit(v.sub(shape.tip_end, shape.nut_end))
-    fall = abs(run.height - run.nut_height)
-    return fall / math.hypot(fall, v.cross(way, edge))
-
-
-def _wider(opening: Opening, by: float) -> Slot | None:
-    """A slot with all of its walls `by` mm farther out; None where that is none in one piece."""
-    shape = opening.slot.shape
-    if isinstance(shape, StraightSlot):
-        return replace(opening.slot, shape=replace(shape, width=shape.width + 2 * by))
-    area = grown(opening.wall.area, by)
-    return replace(opening.slot, shape=DrawnSlot(loop=loop_of(ring(tuple(area.exterior.coords[:-1]))))) if isinstance(
-        area, shapely.Polygon) and not area.is_empty else None
+                 say("Move that wall of {opening} away, or give string {string} a post more in line with its place at the nut.",
+                     opening=opening.id, string=run.string)),)
 
 
 def _floor(margins: Margins, opening: Opening, one: Dive, item: Item) -> Iterable[Snag]:

@@ -12,6 +12,7 @@ from geometry.checks import CheckResult, LiveCheck, Snag
 from geometry.checks.moves import Change, Move, how_far
 from geometry.checks.snags import NOTE, SPOILS
 from geometry.checks.words import listed, tenths, up
+from geometry.cures.advice import advised
 from geometry.cures.carry_out import carried_out
 from geometry.cures.judge import Before, Verdict
 from geometry.cures.tracks import Track, tracks
@@ -138,7 +139,7 @@ class _Search:
         The search is no proof: it follows the ways in `tracks` in steps, so the sentence says how many moves it tried, and how far.
         """
         if not (tried and self.trials):
-            return replace(self._snag, cured=self._snag.advice)
+            return replace(self._snag, cured=advised(self._layout, self._snag))
         own = set(self._snag.between)
         names = [name for name, _ in self._in_the_way.most_common(3) if name not in own][:2] or [
             name for name, _ in self._in_the_way.most_common(2)]
@@ -149,4 +150,4 @@ class _Search:
                            far=tenths(self._farthest))]
         if names:
             sentences.append(say("In the way: {names}.", names=listed([term(name) for name in names])))
-        return replace(self._snag, cured=" ".join([*sentences, self._snag.advice]))
+        return replace(self._snag, cured=" ".join([*sentences, advised(self._layout, self._snag)]))

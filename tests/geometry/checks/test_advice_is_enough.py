@@ -8,6 +8,8 @@ import pytest
 from msgspec.structs import replace
 
 from geometry.checks import check
+from geometry.cures import settle
+from geometry.cures.advice import advised
 from geometry.edits import set_field, set_slot_width
 from geometry.layout import Button, Ear, EdgePlace, Flat, Margins, Nut, Rack, Ramp, SingleHole, Slot, StraightSlot
 from tests.geometry.checks.cases_strings import _DEEP, _ONE
@@ -17,7 +19,7 @@ from tests.geometry.checks.heads import leaning as leaning_outline
 
 def told(layout, kind, words):
     """Snags of a kind whose advice has such words, with the number in it (mm)."""
-    found = [(snag, re.search(words, snag.cure)) for snag in check(layout).snags if snag.kind == kind]
+    found = [(snag, re.search(words, replace(snag, cured=advised(layout, snag)).cure)) for snag in check(layout).snags if snag.kind == kind]
     return [(snag, match) for snag, match in found if match]
 
 
@@ -179,6 +181,18 @@ def test_a_wall_beside_a_string_is_moved_far_enough():
             assert left(wider, snag) == [] and bool(ends) >= bool(match[2])
             done, ramps = done + 1, ramps + bool(match[2])
     assert done > ramps > 20
+
+
+def test_how_far_a_wall_goes_away_is_told_where_no_move_was_found():
+    """The check says that the wall has to go away, the search for a cure how far."""
+    lean = Slot(id="slot", shape=StraightSlot(nut_end=(12.0, 60.0), tip_end=(4.0, 100.0), width=12.0))
+    layout = head(tuners=(side("a", 98.0, _DEEP, string="1", winds="treble"),), patterns=(_DEEP,), slots=(lean,), strings=_ONE,
+                  nut=Nut(height=5.0, spread=20.0))
+    result = check(layout)
+    snag, = [one for one in result.snags if one.kind == "string-to-wall"]
+    assert snag.cure.startswith("Move that wall of slot away, or")
+    settled = settle(layout, result, snag)
+    assert settled.move is None and re.search(r" none does it\..* Move that wall of slot [\d.]+ mm away", settled.cure)
 
 
 def test_a_drills_point_is_drawn_back_far_enough():

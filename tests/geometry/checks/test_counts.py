@@ -4,10 +4,11 @@ import pytest
 from msgspec.structs import replace
 
 from app.window.demo import demo
-from geometry.checks import LiveCheck, check, depths, feather, hole_pairs, items, nut_line, solid_pairs, string_angles
+from geometry.checks import LiveCheck, check, depths, feather, hole_pairs, items, nut_line, solid_pairs, string_angles, string_slots
 from geometry.edits import free_from_row, move_tuner
 from geometry.layout import FreePlace, Nut
 from geometry.solids import distance
+from tests.geometry.checks.cases_strings import _dive
 from tests.geometry.checks.heads import FACE, bore, face, head, pattern, slot
 from tests.geometry.checks.many import many
 
@@ -157,3 +158,13 @@ def test_slots_at_a_feather_edge_are_not_asked_again_while_a_tuner_moves(monkeyp
         found = live.check(replace(layout, tuners=(face("a", -20.0, y),)))
         assert "feather-edge" in {snag.kind for snag in found.snags}
     assert asked == ["slot", "slot"], "once for the face and once for the back"
+
+
+def test_a_slot_dragged_into_strings_asks_once_how_they_dive_into_it(monkeypatch):
+    asked, dives = [], string_slots.dives_into
+    monkeypatch.setattr(string_slots, "dives_into", lambda runs, slot, wall: asked.append(slot) or dives(runs, slot, wall))
+    live = LiveCheck()
+    for x in (-5.3, -5.4, -5.5):
+        layout = _dive(30.0, x=x)
+        assert "string-to-wall" in {snag.kind for snag in live.check(layout).snags}
+    assert len(asked) == 3
