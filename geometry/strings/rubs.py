@@ -71,8 +71,9 @@ def rubs_alone(layout: Headstock, placed: dict[str, Frame], runs: Sequence[Run])
                 if one is not None:
                     # What lacks over the end is freed by another ramp: that is tight, never in the way.
                     own += [one.beside(air + TOUCH).air, max(0.0, one.end(air + TOUCH).air)]
+    screws = carriers(layout)
     for own, run in zip(gaps, runs, strict=True):
-        own += [told[0] for hole in carriers(layout) if (told := screw_air(hole, run)) is not None]
+        own += [told[0] for hole in screws if (told := screw_air(hole, run)) is not None]
     return [(near or least < air - TOUCH, into or least < -TOUCH)
             for (near, into), least in zip(found, (min(own, default=math.inf) for own in gaps), strict=True)]
 

@@ -4,7 +4,18 @@ import pytest
 from msgspec.structs import replace
 
 from app.window.demo import demo
-from geometry.checks import LiveCheck, check, depths, feather, hole_pairs, items, nut_line, solid_pairs, string_angles, string_slots
+from geometry.checks import (
+    LiveCheck,
+    check,
+    depths,
+    feather,
+    hole_pairs,
+    items,
+    nut_line,
+    solid_pairs,
+    string_angles,
+    string_slots,
+)
 from geometry.edits import free_from_row, move_tuner
 from geometry.layout import FreePlace, Nut
 from geometry.solids import distance
