@@ -162,7 +162,8 @@ class SideNeeds(Struct, frozen=True):
 
 
 def needs(numbers: Numbers, side: Side) -> SideNeeds:
-    """What a side needs. Refused when the tuners stand too near each other or the wood is too thin."""
+    """What a side needs. Refused when the tuners stand too near each other or too far apart, or the wood is too thin or too thick;
+    GeometryError when the hardware is none of FACES and THROUGHS, or does not go with the mount."""
     count, mount = numbers.count(side), numbers.mount(side)
     chosen = numbers.face or INSTRUMENTS[numbers.instrument].hardware
     face = chosen or (ROOMY if numbers.pitch >= FACES[ROOMY].pitch or mount == "mixed" else SLIM)

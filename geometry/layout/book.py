@@ -115,4 +115,3 @@ class Book(Part, kw_only=True):
     prices: tuple[Price, ...] = ()
     remarks: tuple[Remark, ...] = ()
     readings: tuple[Reading, ...] = ()
-

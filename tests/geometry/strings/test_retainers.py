@@ -172,7 +172,7 @@ def test_what_is_not_open_at_the_face_carries_none():
 
 
 def test_its_screw_has_the_margins_of_a_pilot():
-    """10 mm from the outline's edge at x = 40: a bore of 2 leaves 2.5 there, less than a bore wants and as much as a screw does."""
+    """3.5 mm from the outline's edge at x = 40: a bore of 2 leaves 2.5 there, less than a bore wants and as much as a screw does."""
     hole = retainer(x=36.5)
     layout = one_string(FACE, (hole,), height=9.0)
     layout = replace(layout, margins=replace(layout.margins, bore_outline=4.0, screw_outline=2.5))
