@@ -9945,7 +9945,7 @@
     </message>
     <message>
         <source>This outline, its slots and holes in the layout that is open</source>
-        <translation>Dieser Umriss mit Schlitzen und Bohrungen in den offenen Entwurf</translation>
+        <translation>Umriss, Schlitze und Bohrungen in den offenen Entwurf</translation>
     </message>
     <message>
         <source>This picture was not laid behind the drawing</source>

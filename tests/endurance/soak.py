@@ -102,10 +102,17 @@ class Day:
         name, do = self._chance.choices(*zip(*(((name, do), weight) for name, weight, do in self._ways())))[0]
         self.done[name] += 1
         try:
+            self._in_front()
             do()
             pump()
         except Exception:  # what breaks under a real hand is told by the program; here it comes back to who called
             self.faults.append(f"{name}: {traceback.format_exc()}")
+
+    def _in_front(self) -> None:
+        """Have the window take keys. The platform without a screen does not give them back to it when another one is closed, and
+        Esc, undo and whatever else is bound to the window would do nothing then."""
+        self._window.activateWindow()
+        pump()
 
     def _ways(self) -> list[tuple[str, float, Callable[[], object]]]:
         return [("drag", 30, self._drag), ("draw", 10, self._draw), ("undo", 8, lambda: self._press("undo")),
@@ -264,7 +271,8 @@ class Day:
 
     def _frame(self, steps: int = 24) -> float:
         """What a frame of one and the same drag takes, a tuner into its neighbours and put back: the median,
-        in ms of the machine that limits are meant for."""
+        in ms of the machine that limits are meant for. AssertionError when it is not put back: no count would be of the same layout."""
+        self._in_front()
         port, left, none = self._window.canvas.view.viewport(), Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
         start, took = QPointF(*plan_point(self._window.document.layout, FRAMED)), []
         QTest.mousePress(port, left, none, self._pixel(start))
@@ -277,6 +285,8 @@ class Day:
         QTest.keyClick(self._window.canvas.view, Qt.Key.Key_Escape)
         QTest.mouseRelease(port, left, none, self._pixel(start))
         rest()
+        if self._window.document.layout != demo():
+            raise AssertionError("The drag that is measured was not put back.")
         return 1000 * statistics.median(took) / slowness()
 
     def end(self) -> None:

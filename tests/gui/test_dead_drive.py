@@ -98,6 +98,15 @@ def not_waited_for(window: QWidget) -> None:
     QTimer.singleShot(0, window, look)
 
 
+def given_up_while(held: threading.Event, window: QWidget, monkeypatch) -> None:
+    """Saving is given up while the disk is held; then the disk goes on to its end."""
+    monkeypatch.setattr(ask, "not_saved", lambda *_: "later")
+    not_waited_for(window)
+    assert not window.files.save()
+    held.set()
+    until(lambda: not left())
+
+
 def test_a_window_closes_at_once_while_the_drive_is_asked_what_is_there(bench, drive):
     bench.window.files._settings.setValue("recent", [str(drive.place / f"{n}.headstock.json") for n in range(3)])
     drive.gone = True
@@ -154,11 +163,7 @@ def test_what_was_given_up_and_landed_after_all_is_not_taken_for_another_s(bench
         held.wait()
         real(part, target, data)
     monkeypatch.setattr(saving, "_rename", slow)
-    monkeypatch.setattr(ask, "not_saved", lambda *_: "later")
-    not_waited_for(bench.window)
-    assert not bench.window.files.save()
-    held.set()
-    until(lambda: not left())
+    given_up_while(held, bench.window, monkeypatch)
     assert headstock.read(opened).name == "second", "it was given up in the very renaming"
     bench.window.document.apply("Rename", replace(bench.layout, name="third"))
     monkeypatch.setattr(ask, "changed_elsewhere", lambda *_: pytest.fail("it was written from here"))
@@ -192,11 +197,7 @@ def test_what_was_given_up_is_not_written_when_the_drive_comes_back(bench, drive
         return real(layout, path, go_on)
     drive.gone = False
     monkeypatch.setattr(headstock, "write", slow)
-    monkeypatch.setattr(ask, "not_saved", lambda *_: "later")
-    not_waited_for(bench.window)
-    assert not bench.window.files.save()
-    held.set()
-    until(lambda: not left())
+    given_up_while(held, bench.window, monkeypatch)
     assert headstock.read(opened).name == "first" and os.listdir(drive.place) == [opened.name]
 
 

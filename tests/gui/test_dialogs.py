@@ -5,10 +5,12 @@ import re
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QMessageBox, QPushButton, QScrollArea
+from PySide6.QtWidgets import QAbstractButton, QApplication, QDialog, QLabel, QMessageBox, QPushButton, QScrollArea
 
+from app.languages.catalogue import speak
 from app.look.alt_letters import Lead, give_letters
 from app.look.descendants import below
+from geometry import saying
 from tests.gui.bench import at_rest
 from tests.gui.cut import cut
 from tests.gui.dialogs import DIALOGS
@@ -45,13 +47,34 @@ def test_a_dialog_can_be_read_and_walked_through(bench, qtbot, key, percent):
         dialog.end()
 
 
-def test_alt_and_a_letter_choose_in_a_dialog(bench, qtbot):
+@pytest.mark.parametrize("key", sorted(DIALOGS.keys() - {"hold"}))
+def test_long_words_in_large_letters_make_no_dialog_wider_than_a_small_screen(bench, qtbot, key):
+    bench.window.looks.choose_letters(200)
+    speak("de")
+    try:
+        dialog = DIALOGS[key](bench.window)
+        qtbot.addWidget(dialog)
+        dialog.show()
+        on_screen(dialog)
+        at_rest(bench.window)
+    finally:
+        saying.use(None)
+    assert dialog.minimumSizeHint().width() <= 1280
+
+
+def _offset(bench, qtbot) -> QDialog:
+    """Setting out, with the keyboard."""
     dialog = DIALOGS["offset"](bench.window)
     qtbot.addWidget(dialog)
     dialog.show()
     on_screen(dialog)
     dialog.activateWindow()
     until(dialog.isActiveWindow)
+    return dialog
+
+
+def test_alt_and_a_letter_choose_in_a_dialog(bench, qtbot):
+    dialog = _offset(bench, qtbot)
     letter = re.search(r"&(\w)", dialog.copy.text())[1]
     assert not dialog.copy.isChecked()
     QTest.keyClick(dialog.field, letter.lower(), Qt.KeyboardModifier.AltModifier)
@@ -75,12 +98,7 @@ def test_letters_are_of_the_words_themselves_and_each_but_once(qtbot):
 
 
 def test_alt_and_a_letter_lead_into_the_field_beside_a_label(bench, qtbot):
-    dialog = DIALOGS["offset"](bench.window)
-    qtbot.addWidget(dialog)
-    dialog.show()
-    on_screen(dialog)
-    dialog.activateWindow()
-    until(dialog.isActiveWindow)
+    dialog = _offset(bench, qtbot)
     label = next(below(dialog, Lead))
     letters = [found[1].lower() for one in (*below(dialog, QAbstractButton), *below(dialog, QLabel))
                if (found := re.search(r"&(\w)", one.text()))]

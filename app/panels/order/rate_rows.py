@@ -49,7 +49,7 @@ def hour_rows(counts: Counts, found: float | None = None) -> list[FieldRow]:
 
 
 def drying(counts: Counts) -> str:
-    """How often and how long the piece stands in clamps: "2 times, 24.0 h together"."""
+    """How often and how long the piece stands in clamps: "2 times, 24.0 h in all"."""
     times = count(counts.waits, "once", "{n} times")
     return say("{times}, {hours:.1f} h in all", times=times, hours=counts.drying)
 

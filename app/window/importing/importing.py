@@ -14,7 +14,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QFormLayout,
-    QHBoxLayout,
     QLabel,
     QPushButton,
     QRadioButton,
@@ -29,6 +28,7 @@ from app.formats.layer_names import depth_on
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import lay_beside
+from app.look.flow import Flow
 from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
@@ -149,7 +149,7 @@ class ImportDialog(ReadInOrder, QDialog):
         form = QFormLayout()
         form.addRow(Lead(say("One unit of the drawing is"), self._unit), self._unit)
         form.addRow(Lead(say("Close gaps up to"), self._join), self._join)
-        turns = QHBoxLayout()
+        turns = Flow()
         for word, about, slot in ((say("Turn left"), say("A quarter turn"), self._left),
                                   (say("Turn right"), say("A quarter turn"), self._right),
                                   (say("Mirror"), say("Bass and treble change places"), self._mirror)):
@@ -159,7 +159,7 @@ class ImportDialog(ReadInOrder, QDialog):
             button.clicked.connect(slot)
             turns.addWidget(button)
         form.addRow(say("Position"), turns)
-        form.addRow("", self._slanted)
+        form.addRow(self._slanted)
         form.addRow(Lead(say("Shift across"), self._across), self._across)
         form.addRow(Lead(say("Shift along"), self._along), self._along)
         right = QVBoxLayout()
