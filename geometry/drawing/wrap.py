@@ -55,10 +55,10 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     for d in later:
         assert d.mark is not None
         points |= {(d.of, d.mark[:2]), (d.of, folded(layout.blank, "treble" if d.mark[0] > 0 else "bass", *d.mark[1:]))}
-    of_later = {(d.of, d.operation) for d in later}
+    left_out = {*((d.of, d.operation) for d in later), _SEAMS, ("nut", "centreline")}
     for group in opened_out_groups(layout).values():
         marks += [mark for mark in group if mark.style in KEPT and getattr(mark, "hidden", False) is False
-                  and (mark.owner, mark.style) not in {*of_later, _SEAMS, ("nut", "centreline")} and (mark.owner, _place(mark)) not in points]
+                  and (mark.owner, mark.style) not in left_out and (mark.owner, _place(mark)) not in points]
     marks += joint_line(layout.blank, layout.nut, False, -layout.blank.bass, layout.blank.treble)
     marks += [*pocket_labels(layout, LETTER), *_edge_words(layout), *_titles(layout)]
     room = Room(marks)

@@ -53,7 +53,7 @@ def test_every_combination_is_sound_or_refused_with_what_would_do(counts, bass, 
 
 
 def test_a_post_is_wound_the_other_way_where_strings_would_run_into_each_other():
-    """Seven on one edge, 18 mm apart, behind a narrow nut: string 2 passed the first post 0.26 mm into string 1."""
+    """Seven on one edge, 18 mm apart, behind a narrow nut: wound as usual string 2 passes the first post 0.26 mm into string 1."""
     _, layout, _ = mended(Numbers(7, 1, "face", "face", 10, 80, 40, 8, 25))
     sound(layout)
     assert [t.id for t in layout.tuners if t.winds != ("treble" if t.id.startswith("bass") else "bass")] == ["bass 1"]
