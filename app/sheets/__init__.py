@@ -3,6 +3,5 @@
 from app.sheets.pages import pages
 from app.sheets.work import Work, plan_work
 from app.sheets.write import write_sheets
-from geometry.saying import say
 
-__all__ = [say("Work"), "pages", "plan_work", "write_sheets"]
+__all__ = ["Work", "pages", "plan_work", "write_sheets"]

@@ -49,14 +49,14 @@ def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
 
     `waste` are the holes that clear the slots, to be pricked through the wrap paper. GeometryError when the outline or a slot has no inside.
     """
-    found = [template_part(layout), wrap_part(layout, waste)]
+    found = [_template_part(layout), wrap_part(layout, waste)]
     back = back_drawing(layout)
     if back:
         found.append(_back_part(back, square_line(layout.nut)))
     return found
 
 
-def template_part(layout: Headstock) -> Part:
+def _template_part(layout: Headstock) -> Part:
     """The template with the names of its sides over it, and without for a tight paper: its note names them too."""
     comp = compensation(layout)
     made = Part(say("Template"), say("Glue it on the template sheet, prick every cross, cut. {words}", words=comp.words),

@@ -19,7 +19,7 @@ from app.sheets.cards import card_of, cards
 from app.sheets.compensation import compensation
 from app.sheets.hole_table import CSV_HEAD, csv_rows
 from app.sheets.pages import pages, papers
-from app.sheets.parts import Part, template_part, wrap_part
+from app.sheets.parts import Part
 from app.sheets.work import Work, plan_work
 from geometry.cancellation import Ask, go_on
 from geometry.drawing import Drawing, Label
@@ -27,7 +27,6 @@ from geometry.drawing.depths import depths_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import speaking, spoken
-from geometry.routing import Waste
 from geometry.saying import say
 from geometry.units import LengthUnit
 
@@ -59,7 +58,7 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
     printed = pages(layout, paper, snags, work, spoken(), ask, drawn)
     ask()
     template, wrap, *_ = drawn
-    drawings = {"template": _explained(layout, template), "wrap": wrap.drawing}
+    drawings = {"template": full_template(layout, template), "wrap": wrap.drawing}
     tables = (("holes.csv", CSV_HEAD, csv_rows(layout)),
               ("order.csv", order_pages.CSV_HEAD, order_pages.csv_rows(work, card_of(cards(layout, work), work))),
               ("parts.csv", list_pages.CSV_HEAD, list_pages.csv_rows(layout, work)))
@@ -84,16 +83,7 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
     return files
 
 
-def full_wrap(layout: Headstock, work: Work) -> Drawing:
-    """The wrap paper as it is printed, waste holes of the router plans in it."""
-    return wrap_part(layout, [plan.waste for plan in work.plans if isinstance(plan.waste, Waste)]).drawing
-
-
-def full_template(layout: Headstock) -> Drawing:
-    """The template drawing with the names of its sides over it and its compensation in words below it, as DXF and SVG carry it."""
-    return _explained(layout, template_part(layout))
-
-
-def _explained(layout: Headstock, template: Part) -> Drawing:
+def full_template(layout: Headstock, template: Part) -> Drawing:
+    """The template of a layout with its compensation in words below it, as DXF and SVG carry it."""
     low = drawing_box(template.drawing)[1]
     return (*template.drawing, Label(compensation(layout).words, (0.0, low - 8.0), 2.0, "note", anchor="middle"))

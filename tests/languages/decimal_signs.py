@@ -105,9 +105,9 @@ def busy(layout):
 
 def on_paper(layout) -> Iterator[tuple[str, str]]:
     """Every word of every sheet, in mm and in inches, and of template and wrap paper as DXF and SVG get them."""
-    from app.sheets.pages import pages
+    from app.sheets.pages import pages, papers
     from app.sheets.work import plan_work
-    from app.sheets.write import full_template, full_wrap
+    from app.sheets.write import full_template
     from geometry.drawing import Label
 
     for paper, unit in (("A4", "mm"), ("Letter", "in64")):
@@ -115,7 +115,8 @@ def on_paper(layout) -> Iterator[tuple[str, str]]:
             # Lines of one paragraph follow each other: only together are its names whole.
             yield from ((page.title, " ".join(mark.text for mark in placed.drawing if isinstance(mark, Label)))
                         for placed in page.content)
-    for drawing in (full_template(layout), full_wrap(layout, plan_work(layout))):
+    template, wrap, *_ = papers(layout, plan_work(layout))
+    for drawing in (full_template(layout, template), wrap.drawing):
         yield from (("exported drawing", mark.text) for mark in drawing if isinstance(mark, Label))
 
 

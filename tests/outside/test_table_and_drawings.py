@@ -13,8 +13,9 @@ from app.formats.dxf_out import write_dxf
 from app.formats.headstock import read
 from app.formats.layer_names import LAYERS
 from app.sheets.hole_table import CSV_HEAD, csv_rows
+from app.sheets.pages import papers
 from app.sheets.work import plan_work
-from app.sheets.write import full_template, full_wrap
+from app.sheets.write import full_template
 from tests.app.formats.out.test_dxf import entities
 
 SAMPLES = ("six-in-line", "slotted-three-a-side", "three-a-side", "twelve-string-mixed")
@@ -43,8 +44,9 @@ def left_over(drawn: list[tuple], told: list[tuple]) -> list[tuple]:
 @pytest.mark.parametrize("name", SAMPLES)
 def test_circles_of_wrap_and_template_lie_where_the_table_says(name, tmp_path):
     layout = read(Path(f"samples/{name}.headstock.json"))
-    write_dxf(full_wrap(layout, plan_work(layout)), tmp_path / f"{name}-wrap.dxf")
-    write_dxf(full_template(layout), tmp_path / f"{name}-template.dxf")
+    template, wrap, *_ = papers(layout, plan_work(layout))
+    write_dxf(wrap.drawing, tmp_path / f"{name}-wrap.dxf")
+    write_dxf(full_template(layout, template), tmp_path / f"{name}-template.dxf")
     write_csv(CSV_HEAD, csv_rows(layout), tmp_path / f"{name}-holes.csv")
     with open(tmp_path / f"{name}-holes.csv", encoding="utf-8-sig", newline="") as file:
         rows = list(csv.DictReader(file))

@@ -3,6 +3,7 @@
 from pathlib import Path
 
 from app.sheets import parts, write
+from app.sheets.pages import papers
 from app.window.demo import demo
 from geometry.drawing import Label
 
@@ -18,5 +19,6 @@ def test_pages_and_files_share_the_papers(tmp_path: Path, monkeypatch) -> None:
     write.write_sheets(layout, tmp_path)
     assert sorted(drawn) == ["template_drawing", "wrap_drawing"]
     monkeypatch.undo()
-    assert carried == [write.full_template(layout), write.full_wrap(layout, write.plan_work(layout))]
+    template, wrap, *_ = papers(layout, write.plan_work(layout))
+    assert carried == [write.full_template(layout, template), wrap.drawing]
     assert isinstance(carried[0][-1], Label), "the file tells the compensation in words"

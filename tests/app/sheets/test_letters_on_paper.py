@@ -8,9 +8,10 @@ from msgspec.structs import replace
 
 from app.formats.headstock import read
 from app.formats.mark_shapes import drawing_box, mark_box
-from app.sheets import pages
+from app.sheets import pages, plan_work
 from app.sheets.furniture import window_of
-from app.sheets.write import full_template, full_wrap
+from app.sheets.pages import papers
+from app.sheets.write import full_template
 from geometry.drawing import Disc, Label, Stroke, blank_box
 from geometry.drawing.heights import LEAST, READ
 from geometry.edits import rename
@@ -49,7 +50,8 @@ def test_no_words_lie_across_a_line_or_a_hole(file, unit):
     """Lines of template and wrap paper, leaders among them: the bass has pins beside the words of its tuners."""
     layout = read(file)
     with speaking(unit):
-        drawings = full_template(layout), full_wrap(layout, _work(layout))
+        template, wrap, *_ = papers(layout, plan_work(layout))
+        drawings = full_template(layout, template), wrap.drawing
     for drawing in drawings:
         lines = [(mark, shapely.LineString(mark.path.flatten(0.05))) for mark in drawing if isinstance(mark, Stroke)]
         lines += [(mark, shapely.Point(mark.centre).buffer(mark.radius)) for mark in drawing if isinstance(mark, Disc)]
@@ -64,9 +66,8 @@ def ink(box):
     return shapely.box(*box).buffer(-0.65, join_style="mitre")
 
 
-def _work(layout):
-    from app.sheets import plan_work
-    return plan_work(layout)
+def wrap_paper(layout):
+    return papers(layout, plan_work(layout))[1].drawing
 
 
 def test_the_cover_tells_the_slot_from_the_outline_without_colour():
@@ -89,7 +90,7 @@ def test_long_names_cost_no_page_and_run_into_nothing():
         layout = rename(layout, "tuners", tuner.id, f"the quite long name of a tuner, number {number}".replace(",", ""))
     titles = [page.title for page in pages(layout, "A4", ())]
     assert titles.count("Template") == titles.count("Wrap paper") == 1
-    drawing = full_wrap(layout, _work(layout))
+    drawing = wrap_paper(layout)
     x0, y0, x1, y1 = blank_box(layout.blank)
     words = [(mark.text, drawing_box((mark,))) for mark in drawing if isinstance(mark, Label) and mark.owner in {one.id for one in layout.tuners}]
     assert len(words) > 20
@@ -101,7 +102,7 @@ def test_long_names_cost_no_page_and_run_into_nothing():
 def test_holes_in_a_heap_are_named_only_where_the_words_can_be_read():
     """Of 64 holes 5.5 mm apart those at the rim have words; no word lies on another or on a hole."""
     layout = replace(demo(), holes=tuple(SingleHole(id=f"hole {i}", at=(-20.0 + i % 8 * 5.5, 8.0 + i // 8 * 6.0), diameter=2.0) for i in range(64)))
-    drawing = full_wrap(layout, _work(layout))
+    drawing = wrap_paper(layout)
     words = [ink(drawing_box((mark,))) for mark in drawing if isinstance(mark, Label) and mark.owner.startswith("hole ")]
     holes = [shapely.Point(mark.centre).buffer(mark.radius) for mark in drawing if isinstance(mark, Disc) and mark.owner.startswith("hole ")]
     assert len(holes) == 64 and 10 < len(words) < 64

@@ -23,7 +23,7 @@ def labels(drawing) -> dict[str, Label]:
 
 def test_the_template_says_from_where_it_is_seen():
     """x grows to the treble side, so that lies on the right; the words stand clear above the outline."""
-    drawing = labels(full_template(layout("demo")))
+    drawing = labels(full_template(layout("demo"), parts(layout("demo"))[0]))
     x0, _, x1, y1 = loop_path(layout("demo").outline).box
     bass, face, treble = (drawing[text] for text in ("bass side", "seen from the face", "treble side"))
     assert bass.at[0] == pytest.approx(x0) and treble.at[0] == pytest.approx(x1) and bass.at[0] < face.at[0] < treble.at[0]

@@ -279,7 +279,7 @@ def test_a_board_as_large_as_the_blank_is_not_cut_out_along_the_outline():
         named = [piece for piece in pieces(head, work) if piece.name.startswith("template board")]
         assert len(named) == boards
         said = (parts(head)[0].note, parts(head)[0].purpose, next(op.words for op in work.ops if op.kind == "template"),
-                " ".join(mark.text for mark in full_template(head) if isinstance(mark, Label)))
+                " ".join(mark.text for mark in full_template(head, parts(head)[0]) if isinstance(mark, Label)))
         assert all(("as large as the blank" in words) == (boards == 2) for words in said)
     blank = two.blank
     assert (named[0].length, named[0].width) == (blank.tip + blank.behind, blank.bass + blank.treble)

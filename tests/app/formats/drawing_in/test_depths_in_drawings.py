@@ -12,6 +12,7 @@ from app.formats.dxf_out import write_dxf
 from app.formats.layer_names import depth_on, group_name, layer_name, style_on
 from app.formats.svg_out import write_svg
 from app.sheets import pages, write_sheets
+from app.sheets.parts import parts
 from app.sheets.write import full_template
 from app.window.demo import demo
 from geometry.drawing.depths import depths_of
@@ -34,9 +35,9 @@ def layout() -> Headstock:
 
 def written(layout: Headstock, path: Path) -> Path:
     if path.suffix == ".dxf":
-        write_dxf(full_template(layout), path, depths_of(layout))
+        write_dxf(full_template(layout, parts(layout)[0]), path, depths_of(layout))
     else:
-        write_svg(full_template(layout), path, "t", depths_of(layout))
+        write_svg(full_template(layout, parts(layout)[0]), path, "t", depths_of(layout))
     return path
 
 
