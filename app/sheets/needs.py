@@ -32,7 +32,7 @@ class Piece(Struct, frozen=True):
 
 
 class Tool(Struct, frozen=True):
-    """A drill, bit or bush: how much there is to do with it, and whether the rack holds it."""
+    """A drill, reamer, bit or bush: how much there is to do with it, and whether the rack holds it."""
 
     name: str
     work: str
@@ -51,7 +51,7 @@ class Ware(Struct, frozen=True):
 
 
 def pieces(layout: Headstock, work: Work) -> list[Piece]:
-    """Blank without its ears, ears, template boards, spoil board."""
+    """Blank without its ears, ears, veneers, template boards, spoil board."""
     blank = layout.blank
     ears = {side: max((ear.width for ear in layout.ears if ear.side == side), default=0.0) for side in ("bass", "treble")}
     long, line = blank.tip + blank.behind, square_line(layout.nut)
