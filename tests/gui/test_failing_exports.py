@@ -48,7 +48,7 @@ def sheets(bench, folder, monkeypatch):
     writer = SheetWriter(bench.window, folder)
     writer.start()
     bench.window.sheet_writer = writer
-    until(lambda: bench.window.actions_["write sheets"].isEnabled() and not writer.busy)
+    until(lambda: not writer.busy)
 
 
 def book(bench, folder, monkeypatch):

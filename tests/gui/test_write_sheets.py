@@ -8,6 +8,7 @@ from app.look.descendants import below
 from app.window import ask
 from app.window.rooms.sheets import SheetWriter
 from geometry.edits import nudge
+from tests.gui.hands import button, space
 from tests.waiting import press, until
 
 
@@ -40,10 +41,25 @@ def test_stopped_it_writes_no_file_and_can_be_asked_for_again(bench, writer, fol
     held.set()
     until(lambda: not writer.busy)
     assert "no file was written" in bench.window.foot.said and not list(folder.iterdir()) and writer.note.isHidden()
-    assert bench.window.actions_["write sheets"].isEnabled()
     bench.window.commands.run("write sheets")
     until(lambda: "files written" in bench.window.foot.said)
     assert list(folder.iterdir())
+
+
+def test_the_keyboard_stays_on_the_button_that_was_pressed(bench, folder, held):
+    """A button that is greyed out hands the keyboard on, to undo and redo at last."""
+    bench.enter("sheets")
+    bench.window.activateWindow()
+    pressed = button(bench.window.tools, "Write the sheets…")
+    pressed.setFocus()
+    held.clear()
+    space(pressed)
+    assert bench.window.sheet_writer.busy and pressed.hasFocus()
+    space(pressed)
+    assert bench.window.foot.said == "The sheets are being written already."
+    held.set()
+    until(lambda: "files written" in bench.window.foot.said)
+    assert pressed.hasFocus()
 
 
 def test_stopped_too_late_it_says_what_was_written(bench, folder, monkeypatch):
@@ -57,7 +73,7 @@ def test_stopped_too_late_it_says_what_was_written(bench, folder, monkeypatch):
     monkeypatch.setattr(SheetWriter, "_write", and_then_stop)
     bench.window.commands.run("write sheets")
     until(lambda: "files written" in bench.window.foot.said)
-    assert list(folder.iterdir()) and bench.window.actions_["write sheets"].isEnabled()
+    assert list(folder.iterdir())
 
 
 def test_what_is_written_is_the_layout_as_it_was_asked_for(bench, writer, folder, held):

@@ -61,7 +61,6 @@ class SheetWriter(QObject):
     def start(self) -> None:
         """Begin; the window goes on meanwhile."""
         layout, paper = self._window.document.layout, self._window.tools.paper.currentText()
-        self._window.tools.enable_action("write sheets", False)
         self._window.say(say("Writing the sheets…"))
         self.note.working(say("The sheets are being written."), self._at)
         self._errand.start_in_parts(partial(self._write, layout, paper, stem_of(layout.name, "headstock"), self._window.unit))
@@ -112,16 +111,13 @@ class SheetWriter(QObject):
         if self._paths:  # it was too late
             self._done(self._paths)
         else:
-            self._window.tools.enable_action("write sheets", True)
             self._window.say(say("Stopped: no file was written."))
 
     def _done(self, paths: list[Path]) -> None:
-        self._window.tools.enable_action("write sheets", True)
         self._window.say(say("{paths} files written to {folder}", paths=len(paths), folder=self._folder))
         QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._folder)))
 
     def _failed(self, error: Exception) -> None:
-        self._window.tools.enable_action("write sheets", True)
         if not isinstance(error, FormatError | GeometryError | OSError):
             raise error
         self._window.say(say("The sheets were not written"))
