@@ -26,10 +26,8 @@ class RecentMenu(QObject):
         self._menu = window.actions_["recent"].menu()
         self._menu.setToolTipsVisible(True)
         self._menu.aboutToShow.connect(self.fill)
-        self._missing: frozenset[Path] = frozenset()
-        """what was not there when it was looked for last"""
         self.there = There(self)
-        self.there.told.connect(self._told)
+        self.there.told.connect(self._name)
 
     def fill(self) -> None:
         """List the layouts, the last one first, and a way to clear the list."""
@@ -43,22 +41,18 @@ class RecentMenu(QObject):
             action.setProperty("twice", names[path.name] > 1)
             action.triggered.connect(self._open)
             self._menu.addAction(action)
-        self._name()
         self._menu.addSeparator()
         clear = QAction(say("&Clear this list") if paths else say("Nothing yet"), self._menu)
         clear.setEnabled(bool(paths))
         clear.triggered.connect(self._w.files.forget_recent)
         self._menu.addAction(clear)
         self.there.look(paths)
-
-    def _told(self, missing: frozenset[Path]) -> None:
-        self._missing = missing
         self._name()
 
     def _name(self) -> None:
         for action in self._menu.actions():
             if action.data() is not None:
-                there = action.data() not in self._missing
+                there = action.data() not in self.there.missing
                 action.setText(entry(action.data(), action.property("twice"), there))
                 action.setEnabled(there)
 

@@ -20,8 +20,8 @@ class There(QObject):
     """Looks for one list of files at a time, in the end for the last that was asked for. Each is asked for in a thread of its own,
     when the one before has answered or is late."""
 
-    told = Signal(object)
-    """those of the list that are known not to be there, a frozenset of paths: as often as that changes, and when all have answered"""
+    told = Signal()
+    """`missing` is another than before"""
 
     def __init__(self, parent: QObject) -> None:
         super().__init__(parent)
@@ -30,17 +30,18 @@ class There(QObject):
         """those of them that are yet to be asked for"""
         self._asked: dict[Path, Background] = {}
         """those that have not answered; some may be of an earlier list"""
-        self._missing: frozenset[Path] = frozenset()
+        self.missing: frozenset[Path] = frozenset()
+        """those of the list that were not there when they answered last"""
         self._late = QTimer(self)
         self._late.setSingleShot(True)
         self._late.setInterval(LATE_MS)
         self._late.timeout.connect(self._next)
 
     def look(self, files: Iterable[Path]) -> None:
-        """Look whether these are there; `told` brings what came of it."""
+        """Look whether these are there. What is known of them from before is `missing` at once."""
         self._wanted = tuple(files)
         self._left = [file for file in dict.fromkeys(self._wanted) if file not in self._asked]
-        self._missing &= frozenset(self._wanted)
+        self.missing &= frozenset(self._wanted)
         if not self._late.isActive():
             self._next()
 
@@ -66,11 +67,11 @@ class There(QObject):
         file, there = answer
         if self._asked.pop(file, None) is None:
             return  # on its way when the window went
-        before = self._missing
+        before = self.missing
         if file in self._wanted:
-            self._missing = before - {file} if there else before | {file}
-        if self._missing != before or not self._left and self._asked.keys().isdisjoint(self._wanted):
-            self.told.emit(self._missing)
+            self.missing = before - {file} if there else before | {file}
+        if self.missing != before:
+            self.told.emit()
         self._late.stop()
         self._next()
 

@@ -136,6 +136,20 @@ def test_a_drive_that_has_gone_keeps_no_other_file_from_being_told_of(bench, dri
     assert drive.blamed == []
 
 
+def test_the_first_page_brought_back_knows_what_was_missing_though_a_drive_has_gone(bench, drive, tmp_path):
+    recent = [drive.place / "0.headstock.json", tmp_path / "missing.headstock.json"]
+    bench.window.files._settings.setValue("recent", [str(path) for path in recent])
+    drive.gone = True
+    front = bench.window.front
+    offered = lambda: [front.page._recent.itemAt(at).widget().isEnabled() for at in range(2)]  # noqa: E731
+    for _ in range(2):
+        front.show()
+        until(lambda: not front.there._left and offered() == [True, False])
+        front.leave()
+    drive.comes_back()
+    until(lambda: offered() == [False, False])
+
+
 def test_enter_and_space_as_the_box_comes_do_not_give_the_drive_up(bench, drive, opened, monkeypatch):
     monkeypatch.setattr(ask, "not_saved", lambda *_: "later")
     pressed = []

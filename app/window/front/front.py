@@ -66,6 +66,7 @@ class Front(QObject):
         recent = self._window.files.recent()
         self.page.show_recent(recent)
         self.there.look(recent)
+        self._missing()
         self.page.back.set_words(say("Back to “{name}”", name=self._window.document.layout.name.replace("&", "&&")))
         self.stack.setCurrentWidget(self.page)
         self.page.ways["numbers"].setFocus()
@@ -88,8 +89,8 @@ class Front(QObject):
         self.errand.end()
         self.there.end()
 
-    def _missing(self, missing: frozenset[Path]) -> None:
-        self.page.show_missing(missing)
+    def _missing(self) -> None:
+        self.page.show_missing(self.there.missing)
 
     # ---- pictures -------------------------------------------------------
     def _draw_next(self) -> None:
