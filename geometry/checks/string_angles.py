@@ -38,7 +38,7 @@ def _bends(own: tuple[Run, Item], nut: Nut) -> tuple[Snag, ...]:
                               string=run.string, angle=angle, tuner=run.tuner, tolerable=TOLERABLE),
                           say("Give {tuner} a string nearer its side, or move it farther from the nut.",
                               tuner=run.tuner), "deg"))
-    down = break_angle(run, math.radians(nut.pitch))
+    down = break_angle(run, nut)
     if down < _LEAST_BREAK:
         found.append(_flat(run, math.degrees(down)))
     elif down > _MOST_BREAK:

@@ -28,7 +28,7 @@ def angle_marks(layout: Headstock, found: Sequence[Run]) -> Drawing:
     marks: list[Mark] = []
     behind = min([0.0, *(run.nut[1] for run in ordered)]) - BEHIND
     for run, x in zip(ordered, _fanned([run.nut[0] for run in ordered]), strict=True):
-        down = break_angle(run, math.radians(layout.nut.pitch))
+        down = break_angle(run, layout.nut)
         text = f"{run.string}: {format_angle(abs(run.side_angle))} {format_angle(down)}"
         marks.append(Stroke(straight((run.nut[0], run.nut[1] - LEAD), (x, behind + LEAD)), "dimension", run.tuner))
         marks.append(Label(text, (x, behind), LETTER, "dimension", run.tuner, -math.pi / 2, "left"))

@@ -13,7 +13,7 @@ from geometry.layout.names import feature_names
 from geometry.lengths import mm
 from geometry.saying import say
 from geometry.strings.retainers import passes
-from geometry.strings.runs import Run, break_angle, runs
+from geometry.strings.runs import Run, break_angle, fall_for, runs
 
 GOOD, WANTED = 7.0, 10.0
 """degrees down over the nut: from the first on a string needs no retainer; what a proposed one gives (common practice, no source)"""
@@ -35,17 +35,16 @@ def add_retainer(layout: Headstock) -> Headstock:
     flattest GOOD degrees, or the most that any does, and its screw finds wood. GeometryError when every string bends by GOOD degrees
     already, none would bend the flattest more, or no level has wood.
     """
-    pitch = math.radians(layout.nut.pitch)
-    flat = sorted(runs(layout), key=lambda run: break_angle(run, pitch))
-    if not flat or break_angle(flat[0], pitch) >= math.radians(GOOD) - 1e-9:
+    flat = sorted(runs(layout), key=lambda run: break_angle(run, layout.nut))
+    if not flat or break_angle(flat[0], layout.nut) >= math.radians(GOOD) - 1e-9:
         raise GeometryError(say("Every string bends by {good:g} degrees or more over the nut: none wants a retainer.", good=GOOD))
     order = [string.id for string in layout.strings]
     near = [run for run in flat[1:] if abs(order.index(run.string) - order.index(flat[0].string)) == 1]
     groups = [[flat[0], one] for one in near] + [[flat[0]]]
-    now = break_angle(flat[0], pitch)
+    now = break_angle(flat[0], layout.nut)
 
     def bends(made: Headstock) -> float:
-        return next((break_angle(run, pitch) for run in runs(made) if run.tuner == flat[0].tuner), -math.inf)
+        return next((break_angle(run, layout.nut) for run in runs(made) if run.tuner == flat[0].tuner), -math.inf)
     tried = [made for group in groups for level in LEVELS if (made := _at(layout, group, level)) is not None]
     better = [(-min(down, math.radians(GOOD)), made) for made in tried if (down := bends(made)) > now + _MORE]
     from geometry.checks import LiveCheck
@@ -70,8 +69,8 @@ def _at(layout: Headstock, over: list[Run], level: float) -> Headstock | None:
     xs = [x for x, _ in at]
     if len(xs) == 1:  # beside it, towards the middle of the head
         xs.append(xs[0] + math.copysign(2 * BESIDE, -xs[0]))
-    slope = math.tan(math.radians(WANTED - layout.nut.pitch))
-    lowest = min(min(run.nut_height - slope * far, run.level(far) - 0.5) for run, (_, far) in zip(over, at, strict=True))
+    lowest = min(min(run.nut_height - math.tan(fall_for(math.radians(WANTED), run, layout.nut)) * far, run.level(far) - 0.5)
+                 for run, (_, far) in zip(over, at, strict=True))
     height = max(_least(layout, over), math.floor(lowest * 10) / 10)
     hole = SingleHole(id=feature_names(layout).numbered("retainer"), at=(round((min(xs) + max(xs)) / 2, 2), level), diameter=PILOT,
                       depth=min(DEEP, max(1.0, layout.blank.thickness - FLOOR)),

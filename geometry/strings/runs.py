@@ -19,7 +19,7 @@ from geometry import vectors as v
 from geometry.layout.hardware import Post
 from geometry.layout.headstock import Headstock
 from geometry.layout.slots import SingleHole
-from geometry.layout.strings import String
+from geometry.layout.strings import Nut, String
 from geometry.layout.tuners import Tuner
 from geometry.solids.frames import Frame, frames
 from geometry.strings.nut import nut_places
@@ -183,14 +183,30 @@ def cross_on_the_face(one: Run, two: Run) -> bool:
     return one.height > 0 and two.height > 0 and cross(one, two)
 
 
-def break_angle(run: Run, pitch: float) -> float:
-    """Angle in rad by which the string bends down over the nut: `pitch` (rad) is the head's.
+def break_angle(run: Run, nut: Nut) -> float:
+    """Angle in rad by which the string bends down over the nut, out of the plane in which it comes along the neck.
 
-    pitch + atan((nut height - winding height) / run), towards the first retainer that it presses on instead of the post. A run without
-    length gives pitch.
+    It leaves the face by phi = atan((nut height - winding height) / run), towards the first retainer that it presses on instead of the
+    post; a run without length leaves it by 0. The face leans back by the pitch about the nut line. Of the direction that has
+    cos(phi) cos(a) square to the nut line on the face, a from there, and sin(phi) into the wood, the part down from the neck is
+    sin(angle) = cos(phi) cos(a) sin(pitch) + sin(phi) cos(pitch). Straight on over a square nut that is pitch + phi.
     """
     (_, up), (far, height) = run.corners[:2]
-    return pitch + (math.atan((up - height) / far) if far > 0 else 0.0)
+    size, lean = _leaning(run, nut)
+    return math.asin(max(-1.0, min(1.0, size * math.sin(lean + (math.atan((up - height) / far) if far > 0 else 0.0)))))
+
+
+def fall_for(down: float, run: Run, nut: Nut) -> float:
+    """The angle to the face, rad, at which a string has to leave the nut in order to bend down over it by `down` (rad, less than upright)."""
+    size, lean = _leaning(run, nut)
+    return math.asin(min(1.0, math.sin(down) / size)) - lean
+
+
+def _leaning(run: Run, nut: Nut) -> tuple[float, float]:
+    """(size, lean in rad) of which size * sin(lean + phi) is the sine of the break angle."""
+    pitch, aside = math.radians(nut.pitch), run.side_angle - math.radians(nut.slant)
+    along, across = math.cos(aside) * math.sin(pitch), math.cos(pitch)
+    return math.hypot(along, across), math.atan2(along, across)
 
 
 def _on_side_post(nut: Vec2, up: float, frame: Frame, hole: float, radius: float,

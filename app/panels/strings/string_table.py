@@ -47,7 +47,7 @@ def string_rows(layout: Headstock) -> tuple[StringRow, ...]:
     for string in layout.strings:
         run, tuner = found.get(string.id), posts.get(string.id)
         pull = tension(string, layout.nut)
-        down = None if run is None else break_angle(run, math.radians(layout.nut.pitch))
+        down = None if run is None else break_angle(run, layout.nut)
         made.append(StringRow(
             string.id, string.note, tuner and tuner.id, tuner and tuner.winds,
             tuner and layout.pattern(tuner.pattern).mount, None if run is None else abs(math.degrees(run.side_angle)),

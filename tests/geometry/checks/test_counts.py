@@ -104,7 +104,7 @@ def test_a_move_asks_its_own_string_alone_and_what_it_is_not_again(monkeypatch):
     """How strings bend at the nut hangs on each string, what kinds of holes hardware has on none of their places."""
     bends, kinds = [], []
     bend, kind = string_angles.break_angle, items._kind
-    monkeypatch.setattr(string_angles, "break_angle", lambda run, pitch: bends.append(run.tuner) or bend(run, pitch))
+    monkeypatch.setattr(string_angles, "break_angle", lambda run, nut: bends.append(run.tuner) or bend(run, nut))
     monkeypatch.setattr(items, "_kind", lambda *given: kinds.append(given) or kind(*given))
     layout, live = demo(), LiveCheck()
     live.check(layout)

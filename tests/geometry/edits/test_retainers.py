@@ -22,7 +22,7 @@ def flat(**numbers):
 
 
 def bends(layout):
-    return {run.string: math.degrees(break_angle(run, math.radians(layout.nut.pitch))) for run in runs(layout)}
+    return {run.string: math.degrees(break_angle(run, layout.nut)) for run in runs(layout)}
 
 
 def test_one_after_the_other_they_press_every_string_down():

@@ -31,7 +31,7 @@ def retainer(id="r", x=0.0, y=40.0, height=3.0, width=8.0):
 
 def over_nut(layout):
     run, = runs(layout)
-    return math.degrees(break_angle(run, math.radians(layout.nut.pitch)))
+    return math.degrees(break_angle(run, layout.nut))
 
 
 @pytest.mark.parametrize(("wood", "above"), [(16.0, 6.0), (12.0, 10.0), (20.5, 1.5)])

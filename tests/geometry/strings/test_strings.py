@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from geometry import vectors as v
 from geometry.layout import Nut, String
 from geometry.strings import Run, break_angle, nut_places, runs
-from geometry.strings.runs import tangent_point
+from geometry.strings.runs import fall_for, tangent_point
 from tests.geometry.checks.heads import (
     FACE,
     SIDE,
@@ -117,4 +117,34 @@ def test_a_tuner_without_a_string_has_no_run():
 
 def test_break_angle_adds_the_drop_to_the_pitch():
     run = Run("1", "a", (0.0, 0.0), (0.0, 100.0), 0.0, -4.0, 6.0)
-    assert break_angle(run, math.radians(13)) == pytest.approx(math.radians(13) + math.atan(0.1))
+    assert break_angle(run, Nut(pitch=13.0)) == pytest.approx(math.radians(13) + math.atan(0.1))
+
+
+def turned_about(axis, angle, p):
+    """A place turned about an axis through the origin, by the textbook formula of rotation."""
+    k, p = np.array(axis) / np.linalg.norm(axis), np.array(p)
+    return p * math.cos(angle) + np.cross(k, p) * math.sin(angle) + k * np.dot(k, p) * (1 - math.cos(angle))
+
+
+@given(pitch=st.floats(0, 30), slant=st.floats(-30, 30), x=st.floats(-40, 40), y=st.floats(30, 200), drop=st.floats(-3, 18))
+def test_over_a_slanted_nut_a_string_falls_as_its_way_does_on_the_head_folded_about_the_nut_line(pitch, slant, x, y, drop):
+    """The face is turned about the nut line in space; how steep the string then leaves the plane of the neck is measured there."""
+    nut = Nut(pitch=pitch, slant=slant)
+    run = Run("1", "a", (0.0, 0.0), (x, y), math.atan2(x, y), 6.0 - drop, 6.0)
+    end = turned_about((*nut.at(1.0), 0.0), math.radians(pitch), (x, y, drop))
+    assert break_angle(run, nut) == pytest.approx(math.asin(end[2] / np.linalg.norm(end)), abs=1e-9)
+
+
+def test_a_nut_slanted_by_thirty_degrees_takes_two_degrees_from_the_pitch():
+    """sin = cos 30 sin 15, of a string that runs straight on and level with the face: 12.95 degrees, not 15."""
+    run = Run("1", "a", (0.0, 0.0), (0.0, 100.0), 0.0, 6.0, 6.0)
+    assert math.degrees(break_angle(run, Nut(pitch=15.0, slant=30.0))) == pytest.approx(12.952, abs=1e-3)
+
+
+@given(pitch=st.floats(0, 20), slant=st.floats(-30, 30), x=st.floats(-20, 20), down=st.floats(1, 25))
+def test_the_fall_for_a_break_angle_gives_it(pitch, slant, x, down):
+    nut, way = Nut(pitch=pitch, slant=slant), math.atan2(x, 100.0)
+    run = Run("1", "a", (0.0, 0.0), (x, 100.0), way, 6.0, 6.0)
+    fall = fall_for(math.radians(down), run, nut)
+    led = Run("1", "a", (0.0, 0.0), (x, 100.0), way, 6.0 - math.tan(fall) * run.length, 6.0)
+    assert math.degrees(break_angle(led, nut)) == pytest.approx(down, abs=1e-9)
