@@ -64,6 +64,7 @@ class Canvas(QWidget):
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._moving = False
+        self._held: tuple[str, ...] = ()
         self._kept = Kept()
         self._opened_out = OpenedOut()
         self._scene = _Scene(self)
@@ -125,6 +126,7 @@ class Canvas(QWidget):
     def show_snags(self, snags: list[tuple[Snag, str]], held: tuple[str, ...]) -> None:
         """Mark snags (with the text of their numbers) and colour the features they are about."""
         self._snags.show(snags)
+        self._held = held
         if self._marks.set_states(feature_states([snag for snag, _ in snags], held)):
             self._settle()
         if self.chances.on_show:
@@ -170,8 +172,11 @@ class Canvas(QWidget):
         self._guides.show({"guides": marks} if marks else {})
 
     def _seen(self) -> list[Box]:
-        """What the card at the pointer keeps clear of: signs of snags, and the words of what is in hand."""
-        return self._snags.covered + self._guides.covered(self.view.pixels_per_mm)
+        """What the card at the pointer keeps clear of: signs of snags, small things, and what is in hand with its guides and words."""
+        scale = self.view.pixels_per_mm
+        return self._snags.covered + self._guides.covered(scale) + [
+            (left * scale, right * scale, -top * scale, -bottom * scale)
+            for left, right, bottom, top in (*self._guides.reach(("guides",)), *self._marks.reach(self._held))]
 
     def show_grips(self, loop: Loop | None, nodes: tuple[int, ...] = ()) -> None:
         """Nodes and handles of the loop in hand."""

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.canvas.free_room import Box
-from app.look.paths import add_mark
+from app.look.paths import add_mark, boxes_of
 from app.look.plates import plate
 from app.look.styles import HIDDEN, LOOKS, pen_and_brush, style_key
 from app.look.theme import Theme
@@ -73,6 +73,8 @@ class MarkLayer:
         self._unparted = False
         """whether labels have changed since"""
         self._states: dict[str, str] = {}
+        self._reached: dict[str, tuple[Box, ...]] = {}
+        """what the lines of an owner cover, as far as it was asked"""
         self._shaped: set[QGraphicsPathItem] = set()
         self._coloured: set[QGraphicsPathItem] = set()
 
@@ -147,6 +149,15 @@ class MarkLayer:
                     found.append((x + left, x + right, y + top, y + bottom))
         return found
 
+    def reach(self, wanted: tuple[str, ...]) -> list[Box]:
+        """(left, right, lower, upper) in mm of what small things cover, each as a whole, and of the lines of those wanted."""
+        missing: dict[str, list[QPainterPath]] = {owner: [] for owner in self._marks if owner not in self._reached}
+        for (owner, _), item in self._lines.items() if missing else ():
+            if owner in missing:
+                missing[owner].append(item.path())
+        self._reached |= {owner: boxes_of(paths) for owner, paths in missing.items()}
+        return [box for owner, boxes in self._reached.items() if len(boxes) == 1 or owner in wanted for box in boxes]
+
     def part_turned(self, pixels_per_mm: float) -> None:
         """Show the turned labels of a group, and the lines that lead to them, only at a zoom at which none of them lies over
         another."""
@@ -185,6 +196,7 @@ class MarkLayer:
     def _rebuild(self, owner: str, marks: Drawing) -> None:
         paths: dict[str, QPainterPath] = {}
         labels: list[Label] = []
+        self._reached.pop(owner, None)
         for mark in marks:
             if isinstance(mark, Label):
                 labels.append(mark)
@@ -263,6 +275,7 @@ class MarkLayer:
 
     def _drop(self, owner: str) -> None:
         del self._marks[owner]
+        self._reached.pop(owner, None)
         for key in [k for k in self._lines if k[0] == owner]:
             self._remove(key)
         self._unparted = bool(self._said.pop(owner, None)) or self._unparted

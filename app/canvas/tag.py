@@ -19,12 +19,7 @@ from geometry.vectors import Vec2
 
 WIDEST = 270.0
 """Pixels at 100 % after which a sentence is wrapped."""
-OFF = 18.0
-"""Pixels between the pointer and the card."""
 PAD = 8.0
-SIDES = ((False, False), (False, True), (True, False), (True, True))
-"""Whether the card stands before the pointer, across and along the screen; the first is the usual one."""
-
 Seen = Callable[[], list[Box]]
 """Where on the zoomed drawing, in pixels from its origin, y down, something has to be seen."""
 
@@ -41,14 +36,6 @@ class Tag(Struct, frozen=True):
         return bool(self.lines or self.snapped or self.entries)
 
 
-def _beside(at: int, long: float, room: int, before: bool) -> float:
-    """Where a card of some pixels begins, from the pointer: behind it or before it, on the other side where there is no room,
-    never over the border: the hand may drag beyond it, and a long sentence may fit on neither side."""
-    fits = at - OFF - long >= 0 if before else at + OFF + long < room
-    off = -OFF - long if before == fits else OFF
-    return max(min(off, room - long - at), -at)
-
-
 class _Row(Struct):
     """One row of the card, in pixels from the card's corner."""
 
@@ -60,13 +47,13 @@ class _Row(Struct):
 
 
 class PointerTag(QGraphicsItem):
-    """The card. It stands below and right of the pointer, and changes sides near the border of the view and where it would cover
-    more of what has to be seen."""
+    """The card. It stands below and right of the pointer, or where it covers nothing of what has to be seen (`card_place`)."""
 
     def __init__(self, scene: QGraphicsScene, view: CanvasView, theme: Theme, font: QFont, seen: Seen) -> None:
         super().__init__()
         self._view, self._theme, self._seen = view, theme, seen
-        self._sides = SIDES[0]
+        self._stood: Vec2 | None = None
+        """the card's corner from the pointer in the frame before, pixels; None while it is away"""
         self.set_font(font)
         self._tag = Tag()
         self._box = self._bounds = QRectF()
@@ -85,7 +72,7 @@ class PointerTag(QGraphicsItem):
         """Stand at a place (mm) with these words; away without a place or words."""
         if at is None or not tag:
             self.hide()
-            self._sides = SIDES[0]
+            self._stood = None
             return
         if tag != self._tag or not self._rows:
             self._tag = tag
@@ -114,22 +101,15 @@ class PointerTag(QGraphicsItem):
 
     # ---- inside ---------------------------------------------------------
     def _clear_box(self, at: Vec2) -> QRectF:
-        """The card from the pointer, where it covers least; it stays on its sides for as long as no others are better."""
-        width, height = self._size.width(), self._size.height()
-        (across, along), (_, _, wide, high) = self._view.mapFromScene(QPointF(*at)).toTuple(), self._view.viewport().rect().getRect()
-        taken, scale = self._seen(), self._view.pixels_per_mm
-        best: tuple[int, QRectF] | None = None
-        for sides in dict.fromkeys((self._sides, *SIDES)):
-            x = _beside(across, width, wide, sides[0])
-            y = _beside(along, height, high, sides[1])
-            x0, y0 = at[0] * scale + x, y - at[1] * scale
-            x1, y1 = x0 + width, y0 + height
-            covered = len([1 for left, right, top, bottom in taken if left < x1 and right > x0 and top < y1 and bottom > y0])
-            if best is None or covered < best[0]:
-                best, self._sides = (covered, QRectF(x, y, width, height)), sides
-            if not covered:
-                break
-        return best[1]
+        """The card from the pointer, where it covers least."""
+        from app.canvas.card_place import card_place  # a start has nothing in hand
+        pointer, port, scale = self._view.mapFromScene(QPointF(*at)), self._view.viewport(), self._view.pixels_per_mm
+        x, y = pointer.x(), pointer.y()
+        across, down = x - at[0] * scale, y + at[1] * scale
+        taken = [(left + across, right + across, top + down, bottom + down) for left, right, top, bottom in self._seen()]
+        size = self._size.width(), self._size.height()
+        self._stood = card_place(size, (x, y), (port.width(), port.height()), taken, self._stood)
+        return QRectF(*self._stood, *size)
 
     def _lay(self, tag: Tag) -> list[_Row]:
         """Every row, from the card's corner."""

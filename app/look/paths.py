@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainterPath
 
 from geometry.curves import Arc, Cubic, Path
 from geometry.drawing import Area, Cross, Disc, Mark, Stroke
+
+Box = tuple[float, float, float, float]
+SMALL, PIECE = 70.0, 4.0
+"""mm: what is kept clear of as a whole, and the narrower side of a box along a line"""
 
 
 def painter_path(path: Path) -> QPainterPath:
@@ -49,3 +54,23 @@ def _follow(made: QPainterPath, path: Path) -> None:
             made.lineTo(*segment.p1)
     if path.closed:
         made.closeSubpath()
+
+
+def boxes_of(paths: list[QPainterPath]) -> tuple[Box, ...]:
+    """(left, right, lower, upper) in mm of what some paths cover: one box for what is small, else boxes along their lines."""
+    if not paths:
+        return ()
+    whole = QRectF()
+    for path in paths:
+        whole |= path.controlPointRect()
+    if max(whole.width(), whole.height()) <= SMALL:
+        return ((whole.left(), whole.right(), whole.top(), whole.bottom()),)
+    found: list[Box] = []
+    for line in (line for path in paths for line in path.toSubpathPolygons()):
+        points = [(at.x(), at.y()) for at in line]
+        for (x0, y0), (x1, y1) in pairwise(points):
+            n = math.ceil(max(min(abs(x1 - x0), abs(y1 - y0)) / PIECE, 1.0))
+            across, up = (x1 - x0) / n, (y1 - y0) / n
+            found += [(min(x, x + across), max(x, x + across), min(y, y + up), max(y, y + up))
+                      for x, y in ((x0 + i * across, y0 + i * up) for i in range(n))]
+    return tuple(found)
