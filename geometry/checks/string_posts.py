@@ -25,7 +25,7 @@ from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import Gaps
 from geometry.solids.nearby import NOTHING, Box, Rows
 from geometry.strings.past_posts import Rod, post_length, post_rod, post_way, string_rod, string_solids
-from geometry.strings.rubs import surely_apart
+from geometry.strings.rubs import air_between, surely_apart
 from geometry.strings.runs import Run, cross_on_the_face
 from geometry.vectors import Vec3
 
@@ -78,12 +78,17 @@ def asked(rows: Sequence[tuple[Run, Run | Item, Margins]]) -> Asked:
     """The gap between a string and a post or another string."""
     legs = [(row, leg, rod) for row, (run, thing, _) in enumerate(rows) for leg in run.legs for rod in _rods(thing)]
     of = np.array([row for row, _, _ in legs])
-    wish = np.array([math.inf if _cross(run, thing) else margins.string_air for run, thing, margins in rows])
+    wish = np.array([math.inf if _cross(run, thing) else _wanted(run, thing, margins) for run, thing, margins in rows])
     return Asked(string_solids([leg for _, leg, _ in legs]), Cylinders.made([rod for *_, rod in legs]), wish[of], partial(_told, rows, of))
 
 
 def _cross(run: Run, thing: Run | Item) -> bool:
     return isinstance(thing, Run) and cross_on_the_face(run, thing)
+
+
+def _wanted(run: Run, thing: Run | Item, margins: Margins) -> float:
+    """The air that a string wants to a post or another string, mm."""
+    return air_between(run, thing, margins.string_air) if isinstance(thing, Run) else margins.string_air
 
 
 def _rods(thing: Run | Item) -> list[Rod]:
@@ -97,7 +102,7 @@ def _told(rows: Sequence[tuple[Run, Run | Item, Margins]], of: np.ndarray, measu
         nearest.setdefault(int(of[i]), i)
     told: list[tuple[Snag, ...]] = []
     for row, (run, thing, margins) in enumerate(rows):
-        i, air = nearest[row], margins.string_air
+        i, air = nearest[row], _wanted(run, thing, margins)
         gap = float(measured.distance[i])
         if short(gap, air) or _cross(run, thing):
             where = tuple(((measured.on_a[i] + measured.on_b[i]) / 2).tolist())

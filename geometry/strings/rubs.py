@@ -27,6 +27,12 @@ Rub = tuple[bool, bool]
 """(less than the air that is wanted, less than none)"""
 
 
+def air_between(one: Run, two: Run, air: float) -> float:
+    """The air (mm) that two strings want between them of the `air` that strings want: those of one course lie as close as the maker sets
+    them in the nut, are tuned together and sound together, and want no more than not to touch."""
+    return 0.0 if one.course and one.course == two.course else air
+
+
 def surely_apart(one: Run, two: Run, air: float) -> bool:
     """Whether two strings need not be measured: as seen on the face they have so much air (mm), or only draw apart from the nut.
 
@@ -34,6 +40,7 @@ def surely_apart(one: Run, two: Run, air: float) -> bool:
     shorter one it is least at one of these; square to the longer one it is no less than its share of that. Strings that
     draw apart are as near at the nut as anywhere, and what they have there is the nut's concern. False says nothing.
     """
+    air = air_between(one, two, air)
     near, far = min(one.nut[1], two.nut[1]), min(one.post[1], two.post[1])
     rise, other_rise = one.post[1] - one.nut[1], two.post[1] - two.nut[1]
     if far <= max(one.nut[1], two.nut[1]):
@@ -79,14 +86,15 @@ def rubs_alone(layout: Headstock, placed: dict[str, Frame], runs: Sequence[Run])
 
 
 def rubs_between(pairs: Sequence[tuple[Run, Run]], air: float) -> list[Rub]:
-    """Of each pair of strings. Those that only draw apart from the nut have what the nut gives them."""
+    """Of each pair of strings; `air` is what strings of two courses want. Those that only draw apart from the nut have what the nut gives them."""
     found = np.zeros((len(pairs), 2), dtype=bool)
     legs = [(i, a, b) for i, (one, two) in enumerate(pairs) if not surely_apart(one, two, air) for a in one.legs for b in two.legs]
+    wanted = np.array([air_between(one, two, air) for _, one, two in legs])
     if legs:
         whose, ones, twos = zip(*legs, strict=True)
         solids = string_solids(ones), string_solids(twos)
-        for k, needed in enumerate((air, 0.0)):
-            found[np.array(whose)[~clear(*solids, np.full(len(legs), needed))], k] = True
+        for k, needed in enumerate((wanted, np.zeros(len(legs)))):
+            found[np.array(whose)[~clear(*solids, needed)], k] = True
     return [(bool(near), bool(into)) for near, into in found]
 
 

@@ -51,6 +51,8 @@ class Run(Struct, frozen=True):
     diameter: float = 0.0
     under: tuple[Held, ...] = ()
     """the retainers that it presses on, from the nut on"""
+    course: int = 0
+    """of its string, 0 for one by itself"""
 
     @property
     def length(self) -> float:
@@ -139,7 +141,7 @@ def run_to(tuner: Tuner, frame: Frame, post: Post, string: String, nut: Vec2, nu
         if touch is None or v.distance(nut, touch) == 0:
             return None
         way = v.sub(touch, nut)
-        run = Run(string.id, tuner.id, nut, touch, math.atan2(way[0], way[1]), height, nut_height, string.diameter)
+        run = Run(string.id, tuner.id, nut, touch, math.atan2(way[0], way[1]), height, nut_height, string.diameter, course=string.course)
         if retainers and (held := pressed(nut_height, run.length, height, over(nut, touch, retainers))):
             return replace(run, under=held)
         return run

@@ -19,6 +19,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Nut, Ramp, String
 from geometry.strings.assignment import assign, whole_cost
 from geometry.strings.pairing import present, propose_pairing
+from geometry.strings.rubs import rubs_between
 from geometry.strings.runs import cross, runs
 from tests.geometry.checks.heads import FACE, SIDE, bore, face, head, pattern, side, slot
 from tests.property.layouts import DEMO
@@ -178,11 +179,26 @@ def test_a_post_is_wound_the_other_way_where_strings_would_rub_on_each_other():
 
 
 def test_a_post_is_not_wound_the_other_way_for_one_note_in_place_of_another():
-    """The first pair of a mandolin has 0.2 mm of air: round the other side of its post string 1 would leave the nut at 13.5 degrees."""
-    layout = mended(usual("mandolin"))[1]
-    assert [s.kind for s in check(layout).snags] == ["string-to-string"]
+    """Both leave the nut gently; round the other sides of their posts they would by 10.9 and 11.1 degrees: -2 to -4.5 - 3.25 on 30,
+    2 to -6.55 - 3.25 on 60."""
+    layout = layout_of([(-4.5, 30.0), (-6.55, 60.0)])
+    layout = replace(layout, nut=Nut(spread=4.0, height=near_each_other().nut.height))
+    assert [s.kind for s in check(layout).snags if s.kind in RUBS] == ["string-to-string"]
     found = propose_pairing(layout)
     assert found.proven and serve(layout, found.runs, found.winds) == layout
+
+
+def test_strings_of_one_course_want_no_more_than_not_to_touch():
+    """The first pair of a mandolin has 0.2 mm of air where it comes to its first post. As strings of two courses they would want 0.5,
+    and where they touch it is told of a pair too."""
+    layout = mended(usual("mandolin"))[1]
+    one, two = (run for run in runs(layout) if run.string in ("1", "2"))
+    assert rubs_between([(one, two)], 0.5) == [(False, False)]
+    assert rubs_between([(one, replace(two, course=2))], 0.5) == [(True, False)]
+    assert not check(layout).snags
+    near = replace(layout, nut=replace(layout.nut, pair=1.3))
+    found = [s for s in check(near).snags if s.kind == "string-to-string"]
+    assert [s.grade for s in found] == ["tight"] and found[0].measured < 0 and "into each other" in found[0].text
 
 
 def test_held_posts_stay_wound():
