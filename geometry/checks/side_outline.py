@@ -49,16 +49,19 @@ def snags(scene: Scene) -> Iterable[Snag]:
 
 
 class _Ring:
-    """The outline's chords, none longer than _CHORD, as an open list of corners with unit directions."""
+    """The outline's chords, none longer than _CHORD, as an open list of corners with the directions in which it runs along each."""
 
     def __init__(self, outline: Wall) -> None:
-        dense = shapely.segmentize(outline.line, _CHORD)
-        self.points = shapely.get_coordinates(dense)[:-1]
+        self.points, begins, ends = outline.pieces(_CHORD)
         ahead = np.roll(self.points, -1, axis=0) - self.points
-        self.size = np.hypot(ahead[:, 0], ahead[:, 1])
-        self.unit = ahead / np.maximum(self.size, 1e-300)[:, None]
-        self.ways = self.unit[:, 0].copy(), self.unit[:, 1].copy()
-        """x and y of these directions, each in one piece of memory"""
+        unit = ahead / np.maximum(np.hypot(ahead[:, 0], ahead[:, 1]), 1e-300)[:, None]
+        self.ways = np.stack((unit, begins, ends)).transpose(2, 0, 1)
+        """(2, 3, n): x and y of the unit directions of each chord, of the outline itself where that begins, and where it ends"""
+        self.chords = unit[:, 0].copy(), unit[:, 1].copy()
+        """x and y of the first of these, each in one piece of memory"""
+        same = min(np.einsum("nk,nk->n", unit, ways).min() for ways in (begins, ends))
+        self.surely = math.cos(max(0.0, math.acos(_MOUTH_TURN) - math.acos(min(max(same, -1.0), 1.0))))
+        """along a chord that runs across a bore by more than that the outline itself has nowhere turned out of the mouth"""
         self.tree = shapely.STRtree(shapely.points(self.points))
         self.outline = outline
 
@@ -101,12 +104,12 @@ def _nothing_but_mouths(items: Sequence[Item], outline: Wall, ring: _Ring, margi
     to = past - 1
     # The chord that leads to the first corner counts too; by its heading all others go.
     into_x, into_y = np.array([item.frame.w[:2] for item in items]).T
-    way_x, way_y = ring.ways
+    way_x, way_y = ring.chords
     lead = k[at] - 1
     before = way_x[lead] * into_y - way_y[lead] * into_x
     heading = way_x[k] * into_y[i] - way_y[k] * into_x[i]
     run = np.minimum.reduceat(heading * np.sign(before)[i], at)
-    sure = (k[to] - k[at] == to - at) & (run > _MOUTH_TURN) & (np.abs(before) > _MOUTH_TURN)
+    sure = (k[to] - k[at] == to - at) & (run > ring.surely) & (np.abs(before) > ring.surely)
     # Each drilling begins so near the outline that the nearest corner is within the mouth. Along its axis it is no more than
     # twice as far to an edge that has not turned by 60 degrees, so that its middle lies in the wood.
     solids = Cylinders.joined([item.solids for item in items])
@@ -196,7 +199,8 @@ def _near(item: Item, ring: _Ring, margins: Margins) -> list[tuple[Drilling, flo
     # Each corner of the ring beside and ahead of each drilling's start, and how far each chord runs across.
     u = (ring.points @ across)[None] - (starts @ across)[:, None]
     w = (ring.points @ into)[None] - (starts @ into)[:, None]
-    heading = ring.unit @ across
+    headings = np.tensordot(across, ring.ways, axes=1)
+    heading, least, most = headings[0], headings.min(axis=0), headings.max(axis=0)
     wish = [wanted_to_outline(drilling, margins) for drilling in item.drillings]
     solids = item.solids
     near = _in_strip(solids.radius, solids.length + item.ahead, u, w, np.array(wish))
@@ -206,7 +210,7 @@ def _near(item: Item, ring: _Ring, margins: Margins) -> list[tuple[Drilling, flo
         # Of the two chords at a corner the one that leads past the bore more squarely tells which way the mouth runs.
         lead = max(heading[mouth - 1], heading[mouth], key=abs)
         way = 1.0 if lead >= 0 else -1.0
-        own_chord = heading * way > _MOUTH_TURN
+        own_chord = least > _MOUTH_TURN if way > 0 else most < -_MOUTH_TURN
         if _only_mouth(near[i], own_chord, mouth):
             continue
         rest = _beyond_mouth(ring, u[i], near[i], own_chord, mouth, drilling.radius + needed + _SLACK, way * across)

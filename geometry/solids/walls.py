@@ -17,6 +17,7 @@ from shapely.geometry import LineString, Polygon
 
 from geometry import vectors as v
 from geometry.curves import Line, Path
+from geometry.curves.many_tangents import tangents
 from geometry.curves.polygons import crosses_itself
 from geometry.solids.closest import ray_hit, settle, settle_point
 from geometry.tolerance import FLAT, TOUCH
@@ -65,6 +66,18 @@ class Wall(Struct, frozen=True, eq=False, dict=True, weakref=True):
     def points(self) -> np.ndarray:
         """(n, 2) points of the chords in mm; a closed wall repeats its first point."""
         return self._flat[0]
+
+    def pieces(self, most: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        """The chords in even pieces no longer than `most` mm: (n, 2) where each begins, and the unit directions of the exact wall where
+        it begins and where it ends."""
+        points, segment, t0, t1 = self._flat
+        ahead = np.diff(points, axis=0)
+        counts = np.maximum(np.ceil(np.hypot(ahead[:, 0], ahead[:, 1]) / most), 1).astype(int)
+        of = np.repeat(np.arange(len(counts)), counts)
+        share = (np.arange(len(of)) - np.repeat(np.cumsum(counts) - counts, counts)) / counts[of]
+        part = np.stack((share, share + 1 / counts[of]))
+        ways = tangents(self.path.segments, np.tile(segment[of], 2), (t0[of] + (t1 - t0)[of] * part).ravel())
+        return points[of] + ahead[of] * share[:, None], ways[:len(of)], ways[len(of):]
 
     @cached_property
     def line(self) -> LineString:

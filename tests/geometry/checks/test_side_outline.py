@@ -99,3 +99,16 @@ def test_corners_upon_each_other_end_nothing():
     shape = Wall(oblong((0.0, 0.0), (0.0, 1.0), 5.0, 2.0))
     rest = shapely.LineString([(3.0, 2.0), (3.0, 2.0), (6.0, 2.0), (6.0, 2.0)])
     assert side_outline._nearest_places(shape, rest, 1.5) == [(3.0, 2.0)]
+
+
+@pytest.mark.parametrize("more", [0.2, 0.5, 1.5, -0.2])
+def test_the_curve_itself_tells_whether_it_has_turned_by_60_degrees(more):
+    """From y = 100 on the edge turns inwards by so much more than 60 degrees, with a radius of 20, and then runs along the head again.
+    Its chords turn by 0.8 degrees less than it does."""
+    turn = math.radians(60 + more)
+    end = (40.0 - 20.0 * (1 - math.cos(turn)), 100.0 + 20.0 * math.sin(turn))
+    outline = loop((-40.0, 0.0), (40.0, 0.0), (40.0, 100.0, math.tan(turn / 4)), end, (end[0], 180.0), (-40.0, 180.0))
+    layout = head(outline=outline, tuners=(side("a", 100.0),), patterns=(SIDE,), margins=Margins(bore_outline=20.0))
+    found = [measured for _, _, measured in _told(layout)]
+    assert found == pytest.approx([20.0 * math.sin(math.radians(60)) - 3.0] if more > 0 else [], abs=0.005)
+    assert _told(mirror_layout(layout)) == _told(layout)
