@@ -1308,6 +1308,10 @@
         <translation>Bandsäge: die Blattführung bis knapp über das Holz senken, die Finger nie in die Linie des Sägeblatts, enge Bögen in mehreren Schnitten, und erst aufräumen, wenn das Blatt steht.</translation>
     </message>
     <message>
+        <source>Banjo (four strings on the head)</source>
+        <translation>Banjo (vier Saiten an der Kopfplatte)</translation>
+    </message>
+    <message>
         <source>Base diameter</source>
         <translation>Fußplatte, Durchmesser</translation>
     </message>
@@ -1570,6 +1574,10 @@
     <message>
         <source>Both veneers may stand in the clamps at once.</source>
         <translation>Beide Furniere können zugleich in den Zwingen stehen.</translation>
+    </message>
+    <message>
+        <source>Bouzouki, eight strings</source>
+        <translation>Bouzouki, acht Saiten</translation>
     </message>
     <message>
         <source>Break angle</source>
@@ -5094,6 +5102,10 @@
     <message>
         <source>Nut line</source>
         <translation>Sattellinie</translation>
+    </message>
+    <message>
+        <source>Octave mandolin</source>
+        <translation>Oktavmandoline</translation>
     </message>
     <message>
         <source>Of a loose tuner measure from its plate: the thickness of the head then takes from what stands out. Of one that is fitted measure from the face.</source>
@@ -14741,6 +14753,10 @@
         <translation>{id} ist schon da: Dafür wird nichts geschnitten, also gibt es keine Rampe.</translation>
     </message>
     <message>
+        <source>{instrument}: {thin} to {thick}</source>
+        <translation>{instrument}: {thin} bis {thick}</translation>
+    </message>
+    <message>
         <source>{is_there} mm from the {name} to the feather edge of the scarf joint, {wanted} mm wanted.</source>
         <translation>{name}: {is_there} mm bis zur auslaufenden Kante der Schäftung, {wanted} mm erwünscht.</translation>
     </message>
@@ -15941,10 +15957,6 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{text} turns round and round: write degrees, for example 14.5.</source>
         <translation>{text} dreht sich im Kreis: Grad eingeben, zum Beispiel 14,5.</translation>
-    </message>
-    <message>
-        <source>{thin} to {thick}, {one} strings</source>
-        <translation>{thin} bis {thick}, {one} Saiten</translation>
     </message>
     <message>
         <source>{tilt} {end} raised</source>

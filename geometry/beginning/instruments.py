@@ -12,7 +12,7 @@ from geometry.beginning.numbers import Mount, Numbers
 from geometry.edits.parts import settled
 from geometry.edits.string_count import graded
 from geometry.layout import Headstock, String
-from geometry.layout.generic import FRICTION, LARGE, ROLLER, THROUGH_SIDE
+from geometry.layout.generic import FRICTION, GEARED, LARGE, ROLLER, THROUGH_SIDE
 from geometry.saying import say
 from geometry.strings.hands import thick_on_treble
 from geometry.strings.sets import SETS
@@ -62,6 +62,12 @@ INSTRUMENTS: dict[str, Instrument] = {
                        course_gap=9.5, pair=5.0, height=7.0, angle=10.0, pitch=38.0, hardware=LARGE),
     "mandolin": Instrument(title=say("Mandolin"), bass=4, treble=4, courses=True, scale=352.0, nut_width=29.0, string_step=6.0,
                            gauges=(1.0, 0.28), height=5.0, angle=15.0, pitch=23.0, thickness=15.0),
+    "octave mandolin": Instrument(title=say("Octave mandolin"), bass=4, treble=4, courses=True, scale=560.0, nut_width=33.0, string_step=6.5,
+                                  gauges=(1.17, 0.3), height=5.0, angle=15.0, pitch=23.0, thickness=15.0),
+    "bouzouki": Instrument(title=say("Bouzouki, eight strings"), bass=4, treble=4, courses=True, scale=670.0, nut_width=32.0, string_step=6.0,
+                           gauges=(0.71, 0.25), height=5.0, angle=15.0, pitch=23.0, thickness=15.0),
+    "banjo": Instrument(title=say("Banjo (four strings on the head)"), bass=2, treble=2, scale=667.0, nut_width=32.0, string_step=8.0,
+                        gauges=(0.51, 0.25), height=5.0, thickness=14.0, hardware=GEARED),
     "soprano ukulele": Instrument(title=say("Ukulele, soprano"), bass=2, treble=2, scale=346.0, nut_width=35.0, string_step=8.0,
                                   gauges=(0.9, 0.6), height=5.0, thickness=13.0, hardware=FRICTION, nylon=True),
     "concert ukulele": Instrument(title=say("Ukulele, concert"), bass=2, treble=2, scale=381.0, nut_width=35.0, string_step=8.0,

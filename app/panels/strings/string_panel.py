@@ -101,9 +101,9 @@ class StringPanel(QWidget):
             thin, thick = min(one.diameters), max(one.diameters)
             decimals = 2 if unit == "mm" else 3
             shown: LengthUnit = "mm" if unit == "mm" else "in"
-            self.sets.addItem(say("{thin} to {thick}, {one} strings",
+            self.sets.addItem(say("{instrument}: {thin} to {thick}", instrument=INSTRUMENTS[one.instrument].title,
                                   thin=format_length(thin, shown, decimals, mark=shown != "mm"),
-                                  thick=format_length(thick, shown, decimals, mark=True), one=len(one)), one)
+                                  thick=format_length(thick, shown, decimals, mark=True)), one)
         self.sets.setVisible(bool(fitting))
 
     def show_gain(self, words: str) -> None:

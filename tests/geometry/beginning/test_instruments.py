@@ -16,6 +16,7 @@ from geometry.layout import Headstock, loop_path
 from geometry.layout.generic import FRICTION, PATTERNS, ROLLER
 from geometry.solids import frames
 from geometry.solids.drilling import to_drill
+from geometry.strings.tension import tension
 from geometry.units import format_close
 
 
@@ -33,7 +34,8 @@ def test_each_instrument_begins_sound_with_what_is_known_of_it(key, unit):
     near = {"rel": 0.02} if unit == "in64" else {"abs": 0}
     assert layout.nut.scale_length == pytest.approx(kind.scale, **near) and layout.nut.width == pytest.approx(kind.nut_width, **near)
     assert (layout.nut.height, layout.nut.pitch) == (kind.height, kind.angle)
-    assert [s.note != "" for s in layout.strings] == [not kind.nylon] * len(layout.strings), "no wire, no pull to reckon"
+    assert all(s.note for s in layout.strings)
+    assert [tension(s, layout.nut) is None for s in layout.strings] == [kind.nylon] * len(layout.strings), "no wire, no pull to reckon"
     if unit == "in64":
         assert all("." not in format_close(getattr(numbers, field), "in64") for field in ("pitch", "nut_width", "scale", "thickness"))
 
@@ -142,5 +144,5 @@ def test_a_drawn_head_takes_what_is_usual_for_its_instrument(left):
     assert (notes[::-1] if left else notes) == ["G3", "G3", "D4", "D4", "A4", "A4", "E5", "E5"]
     assert [(s.id, s.course) for s in made.strings] == [(s.id, s.course) for s in drawn.strings] and made.tuners == drawn.tuners
     uke = as_usual(made, "tenor ukulele", 432.0)
-    assert {(s.note, s.core) for s in uke.strings} == {("", None)}, "no wire"
+    assert {(s.note, s.core) for s in uke.strings} == {("", None)}, "eight strings are no usual set"
     assert as_usual(replace(drawn, strings=(), tuners=()), "bass", 864.0).strings == ()

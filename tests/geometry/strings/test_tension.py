@@ -59,4 +59,22 @@ def test_sets_pull_within_reason():
         layout = head(strings=tuple(String(id=str(i), diameter=1.0, course=i + 1) for i in range(len(one))),
                       nut=Nut(scale_length=INSTRUMENTS[one.instrument].scale))
         for string in string_set(layout, one).strings:
-            assert 40 < tension(string, layout.nut) < 260
+            assert (pull := tension(string, layout.nut)) is None and string.note.isalpha() or 40 < pull < 260
+
+
+def test_strings_of_nylon_are_as_thick_as_they_are_usually_strung():
+    """From memory of common sets, in thousandths: the wound fourth of a guitar is thinner than its plain third; of a ukulele's strings
+    the second is the thickest."""
+    by = {one.instrument: one.gauges for one in SETS}
+    assert by["classical"].index(29) + 1 == by["classical"].index(40)
+    assert all(max(by[f"{size} ukulele"]) == by[f"{size} ukulele"][1] for size in ("soprano", "concert", "tenor"))
+
+
+def test_of_a_course_in_octaves_the_thin_string_lies_on_the_bass_side():
+    """Of twelve strings, from memory of common practice: a stroke down meets the octave first."""
+    twelve = next(one for one in SETS if len(one) == 12)
+    assert twelve.notes[:8] == ("E3", "E2", "A3", "A2", "D4", "D3", "G4", "G3")
+    for one in SETS:
+        if one.paired:
+            for thin, thick, octave, note in zip(one.diameters[::2], one.diameters[1::2], one.notes[::2], one.notes[1::2], strict=True):
+                assert (octave == note and thin == thick) or (thin < thick and frequency(octave) == pytest.approx(2 * frequency(note)))
