@@ -195,11 +195,15 @@ class Document(QObject):
         return name
 
     def _put(self, layouts: list[Headstock]) -> None:
-        """Layouts that differ in their books from those of the history, in their place."""
+        """Layouts that differ in their books from those of the history, in their place. What is drilled may be a snag."""
+        current = layouts[self._history.at]
+        preview = None if self._preview is None else replace(self._preview, book=current.book)
+        result = self._live.check(current if preview is None else preview)
         self._history.put(layouts)
-        if self._preview is not None:
-            self._preview = replace(self._preview, book=self.book)
+        self._preview = preview
         self.book_changed.emit()
+        if result.snags != self._result.snags:
+            self._refresh(result)
 
     def hold(self, ids: tuple[str, ...]) -> None:
         """Hold these features and no others; ids that the layout does not have are left out."""

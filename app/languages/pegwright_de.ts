@@ -476,6 +476,10 @@
         <translation>Ein gebohrtes Loch, gegeben durch Eintritt der Achse, Richtung, Durchmesser und Tiefe.</translation>
     </message>
     <message>
+        <source>A hole that is in the real piece, by the job book, stays where and as it was drilled.</source>
+        <translation>Ein Loch, das laut Werkbuch im echten Stück ist, bleibt, wo und wie es gebohrt wurde.</translation>
+    </message>
+    <message>
         <source>A layout from a few numbers</source>
         <translation>Ein Entwurf aus wenigen Zahlen</translation>
     </message>
@@ -2408,6 +2412,10 @@
         <translation>Weniger tief bohren oder die Arme von {opening} weiter auseinander zeichnen.</translation>
     </message>
     <message>
+        <source>Drill it on to what the drawing says and tick its step again, or put the drawing back.</source>
+        <translation>Auf das Maß der Zeichnung weiterbohren und den Schritt noch einmal abhaken, oder die Zeichnung zurückstellen.</translation>
+    </message>
+    <message>
         <source>Drill it through.</source>
         <translation>Durchgehend bohren.</translation>
     </message>
@@ -2502,6 +2510,14 @@
     <message>
         <source>Drilled from the</source>
         <translation>Gebohrt von</translation>
+    </message>
+    <message>
+        <source>Drilled otherwise</source>
+        <translation>Anders gebohrt</translation>
+    </message>
+    <message>
+        <source>Drilled, and gone from the drawing</source>
+        <translation>Gebohrt, und nicht mehr in der Zeichnung</translation>
     </message>
     <message>
         <source>Drills</source>
@@ -5924,6 +5940,10 @@
         <translation>Zurücklegen, was gezogen wurde; noch einmal: nichts halten</translation>
     </message>
     <message>
+        <source>Put the drawing back; or plug the hole, drill it anew and tick its step again.</source>
+        <translation>Die Zeichnung zurückstellen; oder das Loch verschließen, neu bohren und den Schritt noch einmal abhaken.</translation>
+    </message>
+    <message>
         <source>Put the pen down, or lift it: what is between is pulled, as the handle of a curve</source>
         <translation>Den Stift absetzen oder heben: dazwischen wird gezogen, wie am Griff einer Kurve</translation>
     </message>
@@ -6936,6 +6956,14 @@
         <translation>Haken: {counts}.</translation>
     </message>
     <message>
+        <source>So it is with {n} more hole there.</source>
+        <translation>Ebenso {n} weiteres Loch dort.</translation>
+    </message>
+    <message>
+        <source>So it is with {n} more holes there.</source>
+        <translation>Ebenso {n} weitere Löcher dort.</translation>
+    </message>
+    <message>
         <source>So many tuners, slots, pins and holes are heaped up about {feature} that it would take minutes to tell which of them meet: take out what is there over and over, or lower the margins.</source>
         <translation>Um {feature} herum liegen so viele Mechaniken, Schlitze, Passstifte und Löcher übereinander, dass es Minuten dauern würde zu sagen, welche davon sich treffen: Nehmen Sie heraus, was dort immer wieder liegt, oder verkleinern Sie die Mindestabstände.</translation>
     </message>
@@ -7620,6 +7648,10 @@
         <translation>Zurücknehmen</translation>
     </message>
     <message>
+        <source>Take back what took it out of the drawing; or plug the hole and strike its tick out in the job book.</source>
+        <translation>Zurücknehmen, was es aus der Zeichnung genommen hat; oder das Loch verschließen und sein Häkchen im Werkbuch streichen.</translation>
+    </message>
+    <message>
         <source>Take into the minutes of the next plan</source>
         <translation>In die Minuten des nächsten Plans übernehmen</translation>
     </message>
@@ -8002,6 +8034,10 @@
     <message>
         <source>The drawing has no closed outline: loose ends are {size:.3f} mm apart at ({x:.2f}, {y:.2f}) mm; join them in the drawing.</source>
         <translation>Die Zeichnung hat keinen geschlossenen Umriss: lose Enden liegen {size:.3f} mm auseinander bei ({x:.2f}; {y:.2f}) mm; in der Zeichnung verbinden.</translation>
+    </message>
+    <message>
+        <source>The drawing has no hole any more for “{title}”, which is drilled {was} (job book).</source>
+        <translation>Die Zeichnung hat kein Loch mehr für „{title}“, das {was} gebohrt ist (Werkbuch).</translation>
     </message>
     <message>
         <source>The drawing holds no lines or curves that can be used, only {skipped}: export the outline as lines, arcs or curves.</source>
@@ -9202,6 +9238,10 @@
     <message>
         <source>The rates of the Order stage become what you found; one undo takes it back.</source>
         <translation>Die Richtwerte im Bereich Folge werden, was Sie gefunden haben; ein Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>The real piece has a hole, by the job book, that the drawing has no more.</source>
+        <translation>Das echte Stück hat laut Werkbuch ein Loch, das die Zeichnung nicht mehr hat.</translation>
     </message>
     <message>
         <source>The reamer is led by the drilled hole.</source>
@@ -11954,12 +11994,28 @@
         <translation>vom Sattel</translation>
     </message>
     <message>
+        <source>from the back at x {x} mm, y {y} mm</source>
+        <translation>von der Rückseite bei x {x} mm, y {y} mm</translation>
+    </message>
+    <message>
+        <source>from the bass edge at y {y} mm, {z} mm below the face, tilted {tilt}</source>
+        <translation>von der Basskante bei y {y} mm, {z} mm unter der Vorderseite, Neigung {tilt}</translation>
+    </message>
+    <message>
+        <source>from the face at x {x} mm, y {y} mm</source>
+        <translation>von der Vorderseite bei x {x} mm, y {y} mm</translation>
+    </message>
+    <message>
         <source>from the face, {scale}</source>
         <translation>von vorn, {scale}</translation>
     </message>
     <message>
         <source>from the side</source>
         <translation>von der Seite</translation>
+    </message>
+    <message>
+        <source>from the treble edge at y {y} mm, {z} mm below the face, tilted {tilt}</source>
+        <translation>von der Diskantkante bei y {y} mm, {z} mm unter der Vorderseite, Neigung {tilt}</translation>
     </message>
     <message>
         <source>from the {line}</source>
@@ -13869,6 +13925,14 @@
         <translation>zum Diskant</translation>
     </message>
     <message>
+        <source>to x {x} mm</source>
+        <translation>bis x {x} mm</translation>
+    </message>
+    <message>
+        <source>to {z} mm below the face</source>
+        <translation>bis {z} mm unter die Vorderseite</translation>
+    </message>
+    <message>
         <source>together</source>
         <translation>zusammen</translation>
     </message>
@@ -14489,6 +14553,10 @@
         <translation>{depth} tief, vorhanden</translation>
     </message>
     <message>
+        <source>{depth} mm deep</source>
+        <translation>{depth} mm tief</translation>
+    </message>
+    <message>
         <source>{depth}, reamed 1:{taper:g} to {reamed}</source>
         <translation>{depth}, 1:{taper:g} aufgerieben auf {reamed}</translation>
     </message>
@@ -14499,6 +14567,10 @@
     <message>
         <source>{diameter} follower, {cutter} cutter, offset {offset}</source>
         <translation>Führung {diameter}, Fräser {cutter}, Versatz {offset}</translation>
+    </message>
+    <message>
+        <source>{diameter} mm wide</source>
+        <translation>{diameter} mm weit</translation>
     </message>
     <message>
         <source>{diameter} steel or dowel, as long as blank and template are thick together</source>
@@ -15983,8 +16055,16 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{title} (Fortsetzung)</translation>
     </message>
     <message>
+        <source>{title} (drilled otherwise)</source>
+        <translation>{title} (anders gebohrt)</translation>
+    </message>
+    <message>
         <source>{title} comes {n} times in the order.</source>
         <translation>{title} kommt {n}-mal in der Folge vor.</translation>
+    </message>
+    <message>
+        <source>{title} has left the running order: there is nothing to time.</source>
+        <translation>{title} ist nicht mehr in der Folge: Es gibt nichts zu stoppen.</translation>
     </message>
     <message>
         <source>{title} is done</source>
@@ -16069,6 +16149,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{what} (Alt+{number})</source>
         <translation>{what} (Alt+{number})</translation>
+    </message>
+    <message>
+        <source>{what} is drilled {was} (job book); the drawing now says {now}.</source>
+        <translation>{what} ist {was} gebohrt (Werkbuch); die Zeichnung sagt jetzt {now}.</translation>
     </message>
     <message>
         <source>{what} rubs {contact} on the {rubs_on}</source>

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Container, Mapping, Sequence
 from functools import cached_property
 
 from msgspec import Struct
@@ -10,10 +10,11 @@ from msgspec.structs import replace
 
 from app.sheets.compensation import Compensation, compensation
 from app.sheets.plan_letters import plan_letters
-from geometry.book import begun_steps, corrected, done_steps
+from geometry.book import begun_steps, corrected, done_steps, otherwise
 from geometry.cancellation import Ask, go_on
+from geometry.checks.said import read
 from geometry.errors import GeometryError
-from geometry.layout import Headstock
+from geometry.layout import Book, Headstock
 from geometry.lengths import speaking, spoken
 from geometry.routing import RoutingPlan, SlotPlan, plan_routing
 from geometry.saying import say
@@ -38,6 +39,7 @@ from geometry.sequence import (
     runs,
 )
 from geometry.sequence.plans import OUTLINE
+from geometry.units import LengthUnit
 
 SAME_OFFSET = 0.01
 """Offsets that differ by less (mm) share one template."""
@@ -59,6 +61,8 @@ class Work(Struct, frozen=True, dict=True):
     order: Order
     rates: Rates
     trouble: str = ""
+    unit: LengthUnit = "mm"
+    """of its sentences"""
     best: Order | None = None
     """the best order computed, when `order` is another: the maker's own, or one in which what is done keeps its number"""
 
@@ -105,8 +109,13 @@ class Work(Struct, frozen=True, dict=True):
 
     @cached_property
     def done(self) -> Mapping[str, int]:
-        """Operations that are done on the piece on the bench, each with the number that its step keeps."""
-        return done_steps(self.layout.book)
+        """Operations that are done on the piece on the bench as the layout has them, each with the number that its step keeps."""
+        return _standing(self.layout.book, self.otherwise)
+
+    @cached_property
+    def otherwise(self) -> Mapping[str, str]:
+        """Operations that are ticked off and drill another hole now than was drilled, each with a sentence that tells both."""
+        return {id: read(text, self.unit) for id, text in otherwise(self.layout.book, self.ops).items()}
 
     @cached_property
     def begun(self) -> frozenset[str]:
@@ -120,14 +129,14 @@ class Work(Struct, frozen=True, dict=True):
         return "begun" if any(id in self.done or id in self.begun for id in ids) else ""
 
     def blocked(self, op: Operation) -> str:
-        """Why an operation cannot be done; empty when it can, or is done already."""
-        return "" if op.id in self.done else op.blocked
+        """Why an operation cannot be done as it is planned; empty when it can, or is done already."""
+        return "" if op.id in self.done else self.otherwise.get(op.id, op.blocked)
 
     @cached_property
     def cannot(self) -> tuple[str, ...]:
         """All that cannot be done, in sentences, but for what is done already."""
-        done = {op.cannot for op in self.ops if op.id in self.done}
-        return tuple(text for text in self.order.blocked if text not in done)
+        done = {op.cannot for op in self.ops if op.id in self.done or op.id in self.otherwise}
+        return (*self.otherwise.values(), *(text for text in self.order.blocked if text not in done))
 
     @cached_property
     def problems(self) -> tuple[Problem, ...]:
@@ -167,10 +176,15 @@ class Work(Struct, frozen=True, dict=True):
         """The same work for a layout that differs in its running order, rates and job book alone. What is done keeps its number."""
         best = self.best or self.order
         order = in_own_order(layout.order, best, self.ops, self.before)
-        kept = numbered(order.steps, done_steps(layout.book))
+        kept = numbered(order.steps, _standing(layout.book, otherwise(layout.book, self.ops)))
         if kept != order.steps:
             order = in_own_order(kept, best, self.ops, self.before)
         return replace(self, layout=layout, order=order, rates=layout.rates, best=None if order is best else best)
+
+
+def _standing(book: Book, otherwise: Container[str]) -> dict[str, int]:
+    """What is ticked off, each with its number, but for what was drilled otherwise."""
+    return {id: number for id, number in done_steps(book).items() if id not in otherwise}
 
 
 def plan_work(layout: Headstock, wishes: Wishes | None = None, ask: Ask = go_on) -> Work:
@@ -195,4 +209,4 @@ def _plan_work(layout: Headstock, wishes: Wishes, ask: Ask) -> Work:
         ops = operations(layout, dict.fromkeys((*(slot.id for slot in layout.to_rout), OUTLINE), none), wishes)
     before = precedence(layout, ops, ask)
     best = best_order(ops, before, layout.rates, ask=ask)
-    return Work(layout, template, routing, ops, before, best, layout.rates, trouble).with_order(layout)
+    return Work(layout, template, routing, ops, before, best, layout.rates, trouble, wishes.unit).with_order(layout)

@@ -70,6 +70,9 @@ class LiveCheck:
         found: list[Snag] = []
         for family in FAMILIES:
             found.extend(family.snags(scene))
+        if layout.book.done:
+            from geometry.checks import in_wood  # here: a start goes without it
+            found.extend(in_wood.snags(scene))
         # While no snag changes their order is kept, and is the same object.
         return CheckResult(self._memo.of(_ordered, *found), self._memo.snags(_holes, scene.items),
                            summed([item.counts for item in scene.items]))

@@ -10,7 +10,7 @@ from typing import Annotated, Literal
 
 from msgspec import Meta
 
-from geometry.layout.parts import Coord, Id, Part, Text
+from geometry.layout.parts import Coord, Id, Part, Size, Text
 
 Piece = Literal["practice", "real"]
 """The practice piece on scrap, and the real one."""
@@ -46,12 +46,27 @@ class Time(Part, kw_only=True):
     minutes: Minutes
 
 
+class Bored(Part, kw_only=True):
+    """A hole as it is in the wood, mm in the frame of the head: a later change of the layout does not move it."""
+
+    at: tuple[Coord, Coord, Coord]
+    """where the drill went in: of a bore from the side its mark on the square edge"""
+    end: tuple[Coord, Coord, Coord]
+    """the end of the full diameter on the axis; the far surface of a through hole"""
+    diameter: Size
+    through: bool = False
+
+
 class Done(Part, kw_only=True):
-    """An operation that is done on one piece, and the number that its step had when it was ticked off."""
+    """An operation that is done on one piece, and the number that its step had when it was ticked off.
+
+    `hole` is what was drilled, as it was planned then; None for an operation that drills none, and where it is not known.
+    """
 
     piece: Piece
     task: Task
     number: Annotated[int, Meta(ge=1, le=100_000)] = 1
+    hole: Bored | None = None
 
 
 class Clock(Part, kw_only=True):

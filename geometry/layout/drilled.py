@@ -4,21 +4,31 @@ from __future__ import annotations
 
 import re
 
+from geometry.layout.book import Task
 from geometry.layout.headstock import Headstock
 from geometry.layout.tuners import RowPlace
 
 
 def drilled(layout: Headstock) -> frozenset[str]:
-    """Ids of the features of which a hole has been ticked off or timed on the real piece; operations are called
-    `kind feature.hole.drilling`, of pins and single holes `kind feature.drilling`.
+    """Ids of the features of which a hole has been ticked off or timed on the real piece.
 
     Holes of the practice piece bind nothing. Features that are no longer in the layout are among them.
     """
     book = layout.book
     worked = [*(one.task for one in book.done if one.piece == "real"),
               *(time.task for time in book.times if time.piece == "real" and time.minutes > 0)]
-    return frozenset(feature for task in worked for feature in task.features
-                     if re.search(rf" {re.escape(feature)}\.\d+(\.\d+)?$", task.operation))
+    return frozenset(feature for task in worked for feature in task.features if _drilling(task, feature))
+
+
+def drilling_of(task: Task) -> str | None:
+    """Id of the drilling that an operation makes, None for one that drills none. Operations are called
+    `kind feature.hole.drilling`, of pins and single holes `kind feature.drilling`."""
+    return next((found for feature in task.features if (found := _drilling(task, feature))), None)
+
+
+def _drilling(task: Task, feature: str) -> str | None:
+    found = re.search(rf" ({re.escape(feature)}\.\d+(\.\d+)?)$", task.operation)
+    return found and found[1]
 
 
 def staying(layout: Headstock) -> frozenset[str]:

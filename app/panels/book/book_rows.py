@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Container, Mapping, Sequence
 
 from app.panels.order.order_rows import minutes_words
 from geometry.book import Line, cost, done_steps, money_words, pinned_words, spent_on, total, total_cost
@@ -26,8 +26,8 @@ def signed(value: float | None) -> str:
     return text if text == "0" else ("+" if value > 0 else "−") + text
 
 
-def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book) -> list[tuple[str, ...]]:
-    """Step (with a tick where it is done on the piece on the bench), work, planned, practice piece, real piece, difference, timer; the last row is their sum. Without numbers there is no plan yet, and nothing is known to have left it."""
+def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book, otherwise: Container[str] = ()) -> list[tuple[str, ...]]:
+    """Step (with a tick where it is done on the piece on the bench), work (and that it is drilled `otherwise` than drawn), planned, practice piece, real piece, difference, timer; the last row is their sum. Without numbers there is no plan yet, and nothing is known to have left it."""
     done = done_steps(book)
     running = None if book.clock is None else book.clock.task.operation
     made = []
@@ -35,8 +35,9 @@ def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book) -> 
         id = row.task.operation
         word = say("stop", about="the clock") if id == running else say("start") if row.current and running is None else ""
         number = str(numbers[id]) if id in numbers else "" if row.current or not numbers else say("old")
-        number = f"✓ {number}" if id in done else number
-        made.append((number, row.task.title or id, cell_minutes(row.planned), cell_minutes(row.practice), cell_minutes(row.real),
+        number = f"✓ {number}" if id in done and id not in otherwise else number
+        title = row.task.title or id
+        made.append((number, say("{title} (drilled otherwise)", title=title) if id in otherwise else title, cell_minutes(row.planned), cell_minutes(row.practice), cell_minutes(row.real),
                      signed(row.difference), word))
     both = [row for row in rows if row.difference is not None]
     sums = {piece: total(rows, piece) for piece in PIECE_WORDS}

@@ -46,8 +46,8 @@ Row = SetUpRow | StepRow
 
 
 def order_rows(steps: Sequence[Operation], problems: Iterable[Problem], taken: Mapping[str, Taken],
-               unit: LengthUnit, done: Container[str] = (), begun: Container[str] = ()) -> list[Row]:
-    """The rows of an order; `done` and `begun` by the job book."""
+               unit: LengthUnit, done: Container[str] = (), begun: Container[str] = (), otherwise: Mapping[str, str] = {}) -> list[Row]:
+    """The rows of an order; `done`, `begun` and what is drilled `otherwise` (a sentence for each) by the job book."""
     wrong = worst(problems)
     rows: list[Row] = []
     number = 0
@@ -56,8 +56,9 @@ def order_rows(steps: Sequence[Operation], problems: Iterable[Problem], taken: M
         for op in run:
             number += 1
             grade, text = wrong.get(op.id, ("", ""))
-            if op.blocked and op.id not in done:
-                grade, text = "loud", op.blocked
+            blocked = otherwise.get(op.id, op.blocked)
+            if blocked and op.id not in done:
+                grade, text = "loud", blocked
             rows.append(StepRow(op.id, number, op.title, minutes_words(taken[op.id].total), grade, text,
                                 "done" if op.id in done else "begun" if op.id in begun else ""))
     return rows

@@ -32,6 +32,7 @@ from geometry.book import (
     done_steps,
     drop_timer,
     factors_of,
+    hole_of,
     lines,
     open_again,
     put_price,
@@ -150,7 +151,7 @@ class BookRoom(PlanningRoom):
         book, work, view, opened = self.book, self.work, self.view, self.window.document.opened
         factors = None if work is None else factors_of(work.rates, work.counts.changes)
         self.rows = lines(book, self.planned(), factors)
-        cells = hour_cells(self.rows, {} if work is None else work.number, book)
+        cells = hour_cells(self.rows, {} if work is None else work.number, book, () if work is None else work.otherwise)
         view.hours.show_rows(cells, frozenset({len(cells) - 1}), [*(row.task.operation for row in self.rows), None], opened)
         cells = price_cells(book, book.piece)
         view.money.show_rows(cells, frozenset({len(cells) - 1}), [*keys_of(prices_of(book, book.piece)), NEW, None],
@@ -211,8 +212,10 @@ class BookRoom(PlanningRoom):
         """The book with minutes as typed. Who types what a step of the piece on the bench took has done it; the timer says only that
         it is begun."""
         book = set_minutes(book, piece, task, minutes)
-        number = None if self.work is None else self.work.number.get(task.operation)
-        return tick_off(book, task, number) if minutes and number and piece == book.piece else book
+        op = None if self.work is None else next((op for op in self.work.steps if op.id == task.operation), None)
+        if not minutes or op is None or piece != book.piece or op.id in done_steps(book):
+            return book
+        return tick_off(book, task, self.work.number[op.id], hole_of(op))
 
     def _strike_hour(self, row: int) -> None:
         """Strike out the minutes on which the keyboard stands, or the tick of a step."""
@@ -226,8 +229,12 @@ class BookRoom(PlanningRoom):
 
     def _task(self, row: int) -> Task | None:
         """The step that a row on show is of; None when it is there no longer, and for no row."""
+        line = self._line(row)
+        return line and line.task
+
+    def _line(self, row: int) -> Line | None:
         key = self.view.hours.key(row)
-        return next((line.task for line in self.rows if line.task.operation == key), None)
+        return next((line for line in self.rows if line.task.operation == key), None)
 
     def _price(self, row: int, column: int, text: str) -> None:
         at, price = _found(self.view.money, row, prices_of(self.book, self.book.piece)) or (
@@ -255,6 +262,9 @@ class BookRoom(PlanningRoom):
         task = self._task(row)
         if task is None:
             self.window.say(say("Stand on a step of the table first."))
+            return
+        if not self._line(row).current:
+            self.window.say(say("{title} has left the running order: there is nothing to time.", title=say("“{title}”", title=task.title)))
             return
         self._record(say("Start the timer"), lambda book: start(book, book.piece, task, time.time()))
 

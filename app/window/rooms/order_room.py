@@ -16,7 +16,7 @@ from app.panels.order.step_words import step_words
 from app.sheets.work import Work, plan_work
 from app.window.rooms.order_centre import OrderCentre
 from app.window.rooms.planning import PlanningRoom, PlanWords, asked_for
-from geometry.book import open_again, task_of, tick_off
+from geometry.book import hole_of, open_again, task_of, tick_off
 from geometry.cancellation import Ask, go_on
 from geometry.checks.words import first
 from geometry.drawing.step_views import StepViews, step_views
@@ -116,7 +116,7 @@ class OrderRoom(PlanningRoom):
         ids = list(work.order.steps)
         if self.at not in ids:
             self.at = ids[0] if ids else ""
-        self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit, work.done, work.begun), self.at,
+        self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit, work.done, work.begun, work.otherwise), self.at,
                               bool(work.layout.order))
         called = {op.id: op.called for op in work.ops}
         loud = loud_words(work.cannot, [called[id] for id in work.order.stuck])
@@ -209,7 +209,7 @@ class OrderRoom(PlanningRoom):
             self.window.document.record(say("{title} is not done", title=op.called), lambda book: open_again(book, id))
         else:
             self.window.document.record(say("{title} is done", title=op.called),
-                                        lambda book: tick_off(book, task_of(op), work.number[id]))
+                                        lambda book: tick_off(book, task_of(op), work.number[id], hole_of(op)))
         self.window.say(self._standing())
 
     def _standing(self) -> str:

@@ -2,10 +2,12 @@
 
 from msgspec.structs import replace
 
-from geometry.book import begun_steps, done_steps, open_again, set_minutes, start, tick_off
+from geometry.book import begun_steps, done_steps, hole_of, open_again, otherwise, set_minutes, start, task_of, tick_off
+from geometry.edits import nudge
 from geometry.edits.in_book import exchanged, renamed_in_book
-from geometry.layout import Book, Task
+from geometry.layout import Book, Bored, Task
 from geometry.layout.drilled import drilled
+from geometry.sequence import Wishes, operations
 from tests.geometry.sequence.specimens import demo
 
 BORE = Task(operation="side bore bass side 1.1.1", features=("bass side 1",))
@@ -38,3 +40,26 @@ def test_a_hole_ticked_off_on_the_real_piece_is_in_the_wood() -> None:
     real = replace(Book(), piece="real")
     assert drilled(replace(demo(), book=tick_off(tick_off(real, BORE, 3), SAW, 37))) == {"bass side 1"}
     assert drilled(replace(demo(), book=tick_off(Book(), BORE, 3))) == frozenset()
+
+
+def test_a_step_ticked_again_keeps_its_number_and_has_the_hole_that_is_drilled_now() -> None:
+    was, now = (Bored(at=(x, 0.0, 0.0), end=(x, 0.0, 9.0), diameter=6.0) for x in (1.0, 2.0))
+    book = tick_off(tick_off(Book(), BORE, 3, was), BORE, 8, now)
+    assert [(one.number, one.hole) for one in book.done] == [(3, now)]
+    assert tick_off(book, BORE, 8) == book, "what is not known now was known then"
+
+
+def test_only_what_drills_a_hole_of_its_own_leaves_one() -> None:
+    holes = {op.kind for op in operations(demo(), wishes=Wishes(finish=True)) if hole_of(op)}
+    assert holes == {"pin hole", "counterbore", "bore", "side bore", "pilot", "edge pilot"}
+
+
+def test_what_is_drilled_otherwise_is_told_by_its_operation() -> None:
+    was = demo()
+    book = Book()
+    for number, op in enumerate(operations(was), 1):
+        book = tick_off(book, task_of(op), number, hole_of(op))
+    moved = nudge(was, ["treble face 2"], 0.0, 1.0)
+    assert otherwise(book, operations(was)) == {}
+    assert {id.split(" ", 1)[1][:13] for id in otherwise(book, operations(moved))} == {"treble face 1", "treble face 2", "treble face 3"}, "a row moves together"
+    assert otherwise(replace(book, piece="real"), operations(moved)) == {}

@@ -6,6 +6,9 @@ from msgspec.structs import replace
 
 from geometry.layout import (
     Blank,
+    Book,
+    Bored,
+    Done,
     Drill,
     DrillPress,
     Ear,
@@ -18,6 +21,7 @@ from geometry.layout import (
     Ramp,
     RouterBit,
     SingleHole,
+    Task,
     Template,
 )
 from tests.geometry.checks.case import Case
@@ -236,4 +240,27 @@ _RACK = (
     Case("quill", head(rack=_rack(press=DrillPress(quill=22.5))), 22.5, NOTE, head(rack=_rack(press=DrillPress(quill=22.6)))),
 )
 
-CASES = (*_OUTLINES, *_SLOTS, *_DEPTHS, *_PINS, *_EARS, *_FEATHERS, *_BITS, *_RACK)
+# A hole of 6 mm drilled at (10, 90), by the job book through the wood or 8 mm deep; what is within 0.01 mm of that is that hole.
+
+
+def _drilled(*holes, depth=None):
+    was = Bored(at=(10.0, 90.0, 0.0), end=(10.0, 90.0, depth or 16.0), diameter=6.0, through=depth is None)
+    task = Task(operation="bore h.1", title="Hole h", features=("h",))
+    return head(holes=holes, book=Book(done=(Done(piece="real", task=task, hole=was),)))
+
+
+def _hole(x=10.0, diameter=6.0, depth=None):
+    return SingleHole(id="h", at=(x, 90.0), diameter=diameter, depth=depth)
+
+
+_IN_WOOD = (
+    Case("drilled-otherwise", _drilled(_hole(10.02)), None, SPOILS, _drilled(_hole(10.01))),
+    Case("drilled-otherwise", _drilled(_hole(diameter=5.0)), None, SPOILS, _drilled(_hole())),
+    Case("drilled-otherwise", _drilled(_hole(diameter=8.0)), None, TIGHT, _drilled(_hole())),
+    Case("drilled-otherwise", _drilled(_hole(depth=9.0), depth=8.0), None, TIGHT, _drilled(_hole(depth=8.0), depth=8.0)),
+    Case("drilled-otherwise", _drilled(_hole(depth=7.0), depth=8.0), None, SPOILS, _drilled(_hole(depth=8.0), depth=8.0)),
+    Case("drilled-otherwise", _drilled(_hole(), depth=8.0), None, TIGHT, _drilled(_hole(depth=8.0), depth=8.0)),
+    Case("drilled-and-gone", _drilled(), None, SPOILS, _drilled(_hole())),
+)
+
+CASES = (*_IN_WOOD, *_OUTLINES, *_SLOTS, *_DEPTHS, *_PINS, *_EARS, *_FEATHERS, *_BITS, *_RACK)

@@ -1,0 +1,134 @@
+"""Holes of the real piece that are drilled, by the job book, otherwise than the drawing has them now."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Container, Iterable, Iterator, Sized
+
+from geometry.checks.items import Item
+from geometry.checks.said import length
+from geometry.checks.scene import Scene
+from geometry.checks.snags import BLANK, SPOILS, TIGHT, Snag
+from geometry.checks.words import first, name
+from geometry.layout.book import Bored, Done
+from geometry.layout.drilled import drilling_of
+from geometry.layout.headstock import Headstock
+from geometry.saying import count, say
+from geometry.solids.drilling import Drilling, Hole, holes
+from geometry.solids.in_wood import bored, deeper, on_axis, same_hole
+from geometry.tolerance import SAME_HOLE
+from geometry.units import format_angle
+
+Ticks = dict[str, Bored]
+"""By drilling, what the real piece has of it."""
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """A snag for every feature of which a hole is in the wood and is another one in the drawing, or none."""
+    ticks = scene.memo.of(_ticks, scene.layout.book.done)
+    if not ticks:
+        return
+    yield from scene.memo.snags(_moved, scene.items, ticks)
+    known = {drilling.id for item in scene.items for drilling in item.drillings}
+    if not known.issuperset(ticks):
+        yield from _gone(scene.layout.book.done, known)
+
+
+def _ticks(done: tuple[Done, ...]) -> Ticks:
+    drillings = ((drilling_of(one.task), one.hole) for one in done if one.piece == "real")
+    return {id: hole for id, hole in drillings if id is not None and hole is not None}
+
+
+def _moved(item: Item, ticks: Ticks) -> tuple[Snag, ...]:
+    found = sorted(_strayed(item.holes, ticks), key=lambda one: can_go_on(*one[1:]))
+    if not found:
+        return ()
+    drilling, was, now = found[0]
+    more = can_go_on(was, now)
+    return (Snag("drilled-otherwise", TIGHT if more else SPOILS, (item.id,), was.at, None, None, _with_others(told(name(drilling), was, now), found),
+                 say("Drill it on to what the drawing says and tick its step again, or put the drawing back.") if more else
+                 say("Put the drawing back; or plug the hole, drill it anew and tick its step again.")),)
+
+
+def _gone(done: tuple[Done, ...], known: Container[str]) -> Iterable[Snag]:
+    """Of each feature that has them, what is drilled and is none of the known drillings."""
+    found: dict[str, list[Done]] = {}
+    for one in done:
+        if one.piece == "real" and one.hole is not None and drilling_of(one.task) not in known:
+            found.setdefault(one.task.features[0], []).append(one)
+    for ones in found.values():
+        yield Snag("drilled-and-gone", SPOILS, (BLANK,), ones[0].hole.at, None, None,
+                   _with_others(say("The drawing has no hole any more for “{title}”, which is drilled {was} (job book).",
+                                    title=ones[0].task.title or ones[0].task.operation, was=_place(ones[0].hole)), ones),
+                   say("Take back what took it out of the drawing; or plug the hole and strike its tick out in the job book."))
+
+
+def _with_others(text: str, all_of_them: Sized) -> str:
+    """The sentence about the first of some holes of a feature, and how many others there are."""
+    more = len(all_of_them) - 1
+    return text if not more else f"{text} {count(more, 'So it is with {n} more hole there.', 'So it is with {n} more holes there.')}"
+
+
+def of_feature(layout: Headstock, id: str) -> list[str]:
+    """The sentences of these snags about one feature."""
+    return [told(name(drilling), was, now)
+            for drilling, was, now in _strayed([hole for hole in holes(layout) if hole.of == id], _ticks(layout.book.done))]
+
+
+def _strayed(asked: Iterable[Hole], ticks: Ticks) -> Iterator[tuple[Drilling, Bored, Bored]]:
+    """(drilling, as it is in the wood, as it is asked for) of the holes of which the two differ."""
+    for drilling in (drilling for hole in asked for drilling in hole.drillings if drilling.id in ticks):
+        was, now = ticks[drilling.id], bored(drilling)
+        if now is not None and not same_hole(was, now):
+            yield drilling, was, now
+
+
+def can_go_on(was: Bored, now: Bored) -> bool:
+    """Whether drilling on at the same place makes one hole of the other: nothing of it is smaller."""
+    return on_axis(was, now) and now.diameter >= was.diameter - SAME_HOLE and now.through >= was.through and deeper(was, now) >= -SAME_HOLE
+
+
+def told(what: str, was: Bored, now: Bored) -> str:
+    """What is drilled and what the drawing says now of `what` they differ in, in a sentence that keeps its lengths (see said.py)."""
+    return say("{what} is drilled {was} (job book); the drawing now says {now}.", what=first(what),
+               was=", ".join(_differing(was, now)), now=", ".join(_differing(now, was)))
+
+
+def _differing(hole: Bored, other: Bored) -> list[str]:
+    """In words, what is otherwise with one hole than with another: its place, or how deep it is, and how wide."""
+    wide = [say("{diameter} mm wide", diameter=length(hole.diameter, 2))] if abs(hole.diameter - other.diameter) > SAME_HOLE else []
+    if not on_axis(hole, other):
+        return [_place(hole), *wide]
+    if hole.through != other.through or abs(deeper(hole, other)) > SAME_HOLE:
+        wide.append(_how_deep(hole, math.dist(hole.at, other.at) <= SAME_HOLE))
+    return wide
+
+
+def _how_deep(hole: Bored, as_depth: bool) -> str:
+    """How deep it is, or where it ends: what tells two holes apart that begin at different surfaces."""
+    if hole.through:
+        return say("through")
+    if as_depth:
+        return say("{depth} mm deep", depth=length(_depth(hole), 2, down=True))
+    return (say("to {z} mm below the face", z=length(hole.end[2], 2)) if _upright(hole) else
+            say("to x {x} mm", x=length(hole.end[0], 2)))
+
+
+def _place(hole: Bored) -> str:
+    x, y, z = hole.at
+    if _upright(hole):
+        return (say("from the face at x {x} mm, y {y} mm", x=length(x, 2), y=length(y, 2)) if hole.end[2] > z else
+                say("from the back at x {x} mm, y {y} mm", x=length(x, 2), y=length(y, 2)))
+    where = {"y": length(y, 2), "z": length(z, 2), "tilt": format_angle(math.asin((hole.end[1] - y) / _depth(hole)))}
+    return (say("from the treble edge at y {y} mm, {z} mm below the face, tilted {tilt}", **where) if x > hole.end[0] else
+            say("from the bass edge at y {y} mm, {z} mm below the face, tilted {tilt}", **where))
+
+
+def _upright(hole: Bored) -> bool:
+    """Whether it is square to the face, more or less; what has no depth is."""
+    return 2 * abs(hole.end[2] - hole.at[2]) >= _depth(hole)
+
+
+def _depth(hole: Bored) -> float:
+    """From where the drill goes in to the end of its full diameter, mm."""
+    return math.dist(hole.at, hole.end)

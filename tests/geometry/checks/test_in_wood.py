@@ -1,0 +1,108 @@
+"""What is drilled in the real piece is a fact: the drawing is held against it, in words and wherever it is moved."""
+
+import pytest
+from msgspec.structs import replace
+
+from geometry.book import hole_of, task_of, tick_off
+from geometry.checks import check
+from geometry.checks.in_wood import of_feature
+from geometry.edits import mirror_layout, nudge, remove_features, rename
+from geometry.layout import Bored
+from geometry.sequence import operations
+from geometry.solids.in_wood import bored, on_axis, same_hole
+from tests.geometry.sequence.specimens import demo
+
+
+def drilled(layout, *features, piece="real"):
+    """The layout with every hole of these features drilled as it is drawn."""
+    book = replace(layout.book, piece=piece)
+    for number, op in enumerate(operations(layout), 1):
+        if set(features) & set(op.features) and op.drillings:
+            book = tick_off(book, task_of(op), number, hole_of(op))
+    return replace(layout, book=book)
+
+
+def told(layout):
+    return [snag for snag in check(layout).snags if snag.kind.startswith("drilled")]
+
+
+def test_nothing_is_told_while_the_drawing_is_what_was_drilled():
+    job = drilled(demo(), "bass side 2", "treble face 2", "nut pin")
+    assert len(job.book.done) > 5 and all(one.hole for one in job.book.done)
+    assert check(job).snags == check(demo()).snags
+
+
+def test_a_feature_that_is_moved_after_the_drill_is_told_of_with_both_places():
+    job = drilled(demo(), "treble face 2")
+    snag, = told(nudge(job, ["treble face 2"], 0.5, 1.0))
+    drillings = next(hole for hole in check(job).holes if hole.of == "treble face 2").drillings
+    x, y, _ = drillings[0].start
+    assert snag.between == ("treble face 2",) and snag.where == pytest.approx((x, y, 0.0))
+    assert f"is drilled from the face at x {x:.2f} mm, y {y:.2f} mm (job book); the drawing now says from the face at x " in snag.text
+    assert snag.text.endswith("So it is with 3 more holes there."), "one card for a tuner, however many holes it has"
+    assert 'x 1.3' in snag.text_in("in") and " mm" not in snag.text_in("in")
+
+
+def test_what_comes_back_to_its_hole_is_no_snag_any_more():
+    job = drilled(demo(), "treble face 2")
+    there = nudge(job, ["treble face 2"], 0.5, 1.0)
+    assert told(there) and not told(replace(job, book=there.book))
+
+
+def test_holes_of_the_practice_piece_are_no_facts_of_the_real_one():
+    assert told(nudge(drilled(demo(), "treble face 2", piece="practice"), ["treble face 2"], 0.5, 1.0)) == []
+
+
+def test_what_is_taken_out_is_still_in_the_wood():
+    snag, = told(remove_features(drilled(demo(), "treble face 2"), ("treble face 2",)))
+    assert snag.kind == "drilled-and-gone" and snag.text.startswith("The drawing has no hole any more for “Counterbore treble face 2”, which is drilled from the face at x ")
+    assert snag.text.endswith(" mm (job book). So it is with 3 more holes there.")
+
+
+def test_a_renamed_feature_is_the_same_hole():
+    assert told(rename(drilled(demo(), "treble face 2"), "tuners", "treble face 2", "third")) == []
+
+
+def test_the_wood_does_not_turn_over_with_the_mirror_image():
+    job = drilled(demo(), "bass side 2")
+    snag, = told(mirror_layout(job))
+    assert snag.between == ("treble side 2",)
+    assert "drilled from the bass edge" in snag.text and "now says from the treble edge" in snag.text
+    assert told(mirror_layout(mirror_layout(job))) == []
+
+
+def test_a_tick_that_knows_no_hole_counts_as_it_stands():
+    job = drilled(demo(), "bass side 2")
+    old = replace(job.book, done=tuple(replace(one, hole=None) for one in job.book.done))
+    assert told(nudge(replace(job, book=old), ["bass side 2"], 0.0, 1.0)) == []
+
+
+def test_a_blank_that_is_planed_narrower_moves_no_bore():
+    job = drilled(demo(), "bass side 2", "treble side 2")
+    blank = job.blank
+    assert told(replace(job, blank=replace(blank, treble=blank.treble - 0.5, bass=blank.bass - 0.5))) == []
+
+
+def test_the_depth_of_a_hole_from_the_back_is_told_by_where_it_ends_when_the_back_is_planed():
+    job = drilled(demo(), "treble face 2")
+    thin = replace(job, blank=replace(job.blank, thickness=job.blank.thickness - 1.0))
+    snag, = told(thin)
+    assert snag.grade == "tight" and "is drilled to 7.00 mm below the face (job book); the drawing now says to 6.00 mm below the face." in snag.text
+
+
+def test_the_page_of_a_feature_tells_every_hole_of_it():
+    job = nudge(drilled(demo(), "treble face 2"), ["treble face 2"], 0.5, 1.0)
+    assert len(of_feature(job, "treble face 2")) == 4 and of_feature(job, "treble face 1") == []
+
+
+def test_holes_that_have_no_depth_or_turn_about_are_told_apart():
+    flat = Bored(at=(0.0, 0.0, 5.0), end=(0.0, 0.0, 5.0), diameter=3.0)
+    assert same_hole(flat, flat) and not on_axis(flat, replace(flat, at=(0.0, 0.1, 5.0)))
+    down = Bored(at=(0.0, 0.0, 0.0), end=(0.0, 0.0, 16.0), diameter=3.0, through=True)
+    assert not on_axis(down, replace(down, at=down.end, end=down.at)), "from the other side"
+    assert same_hole(down, replace(down, end=(0.0, 0.0, 15.0))), "through thinner wood it is through"
+
+
+def test_a_hole_that_no_file_can_hold_is_not_written_down():
+    drilling = next(hole for hole in check(demo()).holes if hole.of == "nut pin").drillings[0]
+    assert bored(drilling) is not None and bored(replace(drilling, start=(6000.0, 0.0, 0.0), mark=None)) is None

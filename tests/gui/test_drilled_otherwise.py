@@ -1,0 +1,76 @@
+"""Half of the holes are drilled and the drawing changes: the snags, the order, the book and the page say so, and none keeps a false tick."""
+
+from msgspec.structs import replace
+
+from app.panels.describe import describe
+from geometry.edits import add_hole, nudge, remove_features
+from tests.gui.test_order_stage import order  # noqa: F401  a fixture
+
+TUNER = "treble face 2"
+
+
+def tick(bench, room, *ids):
+    for id in ids:
+        room._ticked(id)
+        bench.planned("order")
+
+
+def kinds(bench):
+    return [snag.kind for snag in bench.window.document.result.snags if snag.kind.startswith("drilled")]
+
+
+def row(room, id):
+    return next(row for row in room.panel.list.steps if row.id == id)
+
+
+def test_a_tuner_is_moved_after_it_is_drilled(bench, order):  # noqa: F811
+    document = bench.window.document
+    document.record("piece", lambda book: replace(book, piece="real"))
+    bench.planned("order")
+    post, other = f"bore {TUNER}.1.2", "bore bass face 1.1.2"
+    tick(bench, order, post, other)
+    assert row(order, post).mark == "done" and kinds(bench) == []
+    document.apply("Nudge", nudge(bench.layout, (TUNER,), 0.5, 0.0))
+    bench.planned("order")
+    assert kinds(bench) == ["drilled-otherwise"]
+    assert row(order, other).mark == "done" and row(order, post).mark == ""
+    assert row(order, post).grade == "loud" and "(job book); the drawing now says from the face at x" in row(order, post).text
+    assert row(order, post).text in order.panel.loud
+    facts = describe(bench.layout, TUNER, "mm").facts
+    assert any(fact.warn and "the drawing now says" in fact.value for fact in facts)
+    bench.window.set_stage("book")
+    bench.planned("book")
+    book = bench.window.room
+    titles = {book.view.hours.key(i): book.view.hours.model().index(i, 1).data() for i in range(len(book.rows))}
+    assert titles[post].endswith("(drilled otherwise)") and not titles[other].endswith("(drilled otherwise)")
+    bench.window.set_stage("order")
+    bench.planned("order")
+    tick(bench, order, post)
+    assert row(order, post).mark == "done" and kinds(bench) == [], "drilled anew, as it is drawn now"
+    assert len(bench.layout.book.done) == 2
+    bench.window.commands.run("undo")
+    bench.planned("order")
+    assert kinds(bench) == ["drilled-otherwise"] and row(order, post).mark == ""
+    tick(bench, order, post, post)
+    assert kinds(bench) == [] and row(order, post).mark == ""
+
+
+def test_a_hole_of_the_same_name_in_an_older_step_does_not_bear_the_tick(bench, order):  # noqa: F811
+    document = bench.window.document
+    document.record("piece", lambda book: replace(book, piece="real"))
+    document.apply("One", add_hole(bench.layout, (0.0, 20.0), 5.0))
+    name = bench.layout.holes[-1].id
+    document.apply("None", remove_features(bench.layout, (name,)))
+    document.apply("Two", add_hole(bench.layout, (0.0, 30.0), 5.0))
+    assert bench.layout.holes[-1].id == name
+    bench.planned("order")
+    step = f"bore {name}.1"
+    tick(bench, order, step)
+    assert row(order, step).mark == "done" and kinds(bench) == []
+    bench.window.commands.run("undo")
+    assert kinds(bench) == ["drilled-and-gone"]
+    bench.window.commands.run("undo")
+    bench.planned("order")
+    assert kinds(bench) == ["drilled-otherwise"] and row(order, step).mark == ""
+    snag = next(snag for snag in document.result.snags if snag.kind == "drilled-otherwise")
+    assert "drilled from the face at x 0.00 mm, y 30.00 mm (job book); the drawing now says from the face at x 0.00 mm, y 20.00 mm." in snag.text
