@@ -6,7 +6,7 @@ A round spot takes no more wood than a flat of its size, as which it counts.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 import numpy as np
 import shapely
@@ -15,7 +15,8 @@ from geometry import vectors as v
 from geometry.checks.around import Around
 from geometry.checks.hole_walls import wanted_to_outline
 from geometry.checks.items import Item, plan
-from geometry.checks.scene import Opening, Scene
+from geometry.checks.memo import together
+from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import TIGHT, Snag, grade, short
 from geometry.checks.words import aslant, both, first, into, name, tenths
 from geometry.curves import Line, Path
@@ -27,22 +28,23 @@ from geometry.solids.frames import Frame
 from geometry.solids.nearby import Box
 from geometry.solids.walls import Wall
 from geometry.solids.ways_out import strip
-from geometry.tolerance import SLIVER_AREA, TOUCH
+from geometry.tolerance import FLAT, SLIVER_AREA, TOUCH
 from geometry.vectors import Vec2
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every flat with the drillings of other features."""
-    for item in scene.items:
-        if item.frame is not None and item.mount == "side" and item.tuner.flat is not None:
-            yield from scene.memo.snags(_beside, scene.items, item, scene.outline, scene.layout.margins)
+    memo, margins = scene.memo, scene.layout.margins
+    flats = memo.of(together, *[item for item in scene.items if item.mount == "side" and item.tuner.flat is not None])
+    return memo.snags_together(_beside_flats, scene.items, flats, memo.of(_tree, flats, margins), scene.outline, margins) if flats else ()
 
 
 def alone(item: Item, openings: tuple[Opening, ...], around: Around) -> tuple[Snag, ...]:
     """Snags of a feature's flat alone and with every slot."""
     if item.mount != "side" or item.tuner.flat is None:
         return ()
-    return (*_alone(item), *(snag for opening in openings for snag in _rail(item, opening, around.margins)))
+    near = slots_tree(openings).query(_gone(item), predicate="dwithin", distance=around.margins.rail + 2 * FLAT).tolist()
+    return (*_alone(item), *(snag for k in sorted(near) for snag in _rail(item, openings[k], around.margins)))
 
 
 def _alone(item: Item) -> tuple[Snag, ...]:
@@ -56,14 +58,24 @@ def _alone(item: Item) -> tuple[Snag, ...]:
                  say("Cut it {needed} mm larger.", needed=tenths(needed - flat.size))),)
 
 
-def _rail(item: Item, opening: Opening, margins: Margins) -> tuple[Snag, ...]:
+def _bottom(item: Item) -> tuple[Vec2, Vec2]:
+    """The ends of a flat's bottom in plan."""
     frame, half = item.frame, item.tuner.flat.size / 2
-    middle, along = frame.origin[:2], frame.u[:2]
-    a, b = v.along(middle, along, -half), v.along(middle, along, half)
-    cut = _cuts_into(a, b, plan(frame.w), item.tuner.flat.depth, opening)
+    return v.along(plan(frame.origin), plan(frame.u), -half), v.along(plan(frame.origin), plan(frame.u), half)
+
+
+def _gone(item: Item) -> shapely.Polygon:
+    """The wood in plan that a flat takes, from its bottom out to the edge."""
+    (a, b), out = _bottom(item), v.scale(plan(item.frame.w), -item.tuner.flat.depth)
+    return shapely.Polygon([a, b, v.add(b, out), v.add(a, out)])
+
+
+def _rail(item: Item, opening: Opening, margins: Margins) -> tuple[Snag, ...]:
+    frame = item.frame
+    cut = _cuts_into(item, opening)
     squarely = 1.0
     if cut is None:
-        measured, p, q = Wall(Path((Line(a, b),))).to(opening.wall)
+        measured, p, q = Wall(Path((Line(*_bottom(item)),))).to(opening.wall)
         where, squarely = v.middle(p, q), v.dot(v.unit(v.sub(q, p)), plan(frame.w)) if measured > 0 else 1.0
     else:
         measured, where = -cut[0], cut[1]
@@ -80,20 +92,54 @@ def _rail(item: Item, opening: Opening, margins: Margins) -> tuple[Snag, ...]:
                  say("Cut the flat {needed} mm shallower, or make {opening} narrower.", needed=less, opening=opening.id)),)
 
 
-def _cuts_into(a: Vec2, b: Vec2, into: Vec2, depth: float, opening: Opening) -> tuple[float, Vec2] | None:
+def _cuts_into(item: Item, opening: Opening) -> tuple[float, Vec2] | None:
     """(mm by which a flat goes too deep, place) where its wood holds some of a slot; None where it does not.
 
-    The flat's bottom runs from a to b, `depth` mm below the edge along the unit vector `into`. Even where the
-    bottom meets no wall a flat that deep has taken the rail away.
+    Even where the flat's bottom meets no wall a flat that deep has taken the rail away.
     """
-    gone = shapely.Polygon([a, b, v.along(b, into, -depth), v.along(a, into, -depth)])
-    shared = shapely.intersection(gone, opening.wall.area)
+    shared = shapely.intersection(_gone(item), opening.wall.area)
     if shared.area <= SLIVER_AREA:
         return None
     corners = shapely.get_coordinates(shared)
-    outwards = (np.array(a) - corners) @ np.array(into)
+    outwards = (np.array(_bottom(item)[0]) - corners) @ np.array(plan(item.frame.w))
     k = int(outwards.argmax())
     return float(outwards[k]), (float(corners[k, 0]), float(corners[k, 1]))
+
+
+def _wanted(margins: Margins) -> float:
+    """The most wood wanted between any drilling and a flat, mm."""
+    return max(margins.bore_outline, margins.screw_outline)
+
+
+def _tree(flats: tuple[Item, ...], margins: Margins) -> shapely.STRtree:
+    """Where a drilling of which the end counts may be too near to flats, by their numbers."""
+    needed = _wanted(margins) + TOUCH
+    return shapely.STRtree([_strip(flat.frame, flat.tuner.flat.size / 2 + needed, -_out(flat), needed) for flat in flats])
+
+
+def _strip(frame: Frame, half: float, out: float, deep: float) -> shapely.Polygon:
+    """The rectangle in plan that goes `half` mm to either side of a frame's origin, and from `out` to `deep` mm inwards."""
+    at, u, w = plan(frame.origin), plan(frame.u), plan(frame.w)
+    return shapely.Polygon([v.along(v.along(at, u, side), w, far) for side, far in ((-half, out), (half, out), (half, deep), (-half, deep))])
+
+
+def _out(flat: Item) -> float:
+    """Farther out from a flat's bottom than a hollow edge rises beside it, mm: there lies another part of the head."""
+    return flat.tuner.flat.depth + flat.tuner.flat.size / 2
+
+
+def _beside_flats(items: Sequence[Item], flats: tuple[Item, ...], tree: shapely.STRtree, outline: Wall,
+                  margins: Margins) -> list[tuple[Snag, ...]]:
+    """Of each item its snags with the flats."""
+    drilled = [i for i, item in enumerate(items) if item.drillings]
+    boxes = np.array([(*plan(low), *plan(high)) for low, high in (items[i].box for i in drilled)]).reshape(-1, 4)
+    # What comes near a flat farther out than its end lies is no farther from there than its drilling is long.
+    more = np.hypot(boxes[:, 2] - boxes[:, 0], boxes[:, 3] - boxes[:, 1])
+    found: list[list[Snag]] = [[] for _ in items]
+    near = tree.query(shapely.box(*(boxes + np.outer(more, (-1, -1, 1, 1))).T), predicate="intersects")
+    for at, k in zip(*near.tolist(), strict=True):
+        found[drilled[at]] += _beside(items[drilled[at]], flats[k], outline, margins)
+    return [tuple(own) for own in found]
 
 
 def _beside(item: Item, flat: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
@@ -104,12 +150,11 @@ def _beside(item: Item, flat: Item, outline: Wall, margins: Margins) -> tuple[Sn
     if item is flat or item.what == "pin" or item.mount == "side" and item.frame.side == flat.frame.side:
         return ()
     frame, half = flat.frame, flat.tuner.flat.size / 2
-    if _clear(item.box, frame, half, max(margins.bore_outline, margins.screw_outline)):
+    if _clear(item.box, frame, half, _wanted(margins)):
         return ()
     worst: dict[int, Snag] = {}
     for hole, drilling in zip(item.hole_of, item.drillings, strict=True):
-        # Farther out than a hollow edge rises beside a flat lies another part of the head.
-        if v.dot(v.sub(plan(drilling.end), plan(frame.origin)), plan(frame.w)) < -flat.tuner.flat.depth - half:
+        if v.dot(v.sub(plan(drilling.end), plan(frame.origin)), plan(frame.w)) < -_out(flat):
             continue
         needed = wanted_to_outline(drilling, margins)
         measured, way = _to_flat(drilling, frame, half)

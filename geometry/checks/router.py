@@ -1,4 +1,4 @@
-"""The chosen bit and its follower against every slot."""
+"""The chosen bit and its follower against every slot, asked of the slot at home: a slot that moves is not asked again."""
 
 from __future__ import annotations
 
@@ -9,14 +9,15 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry.by_size import of_slot, remembered_by_size
-from geometry.checks.memo import Memo
+from geometry.checks.memo import Memo, together
 from geometry.checks.said import length
-from geometry.checks.scene import Opening, Scene
+from geometry.checks.scene import Opening, Scene, opening_of
 from geometry.checks.snags import NOTE, SPOILS, TEMPLATE, TIGHT, Snag, short
 from geometry.checks.words import both, first, mm, size
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Headstock, Loop, Node, Rack, Route, Slot, StraightSlot, Template
 from geometry.layout.shop import Margins
+from geometry.layout.slots import at_home
 from geometry.lengths import marking
 from geometry.routing.depth import Job, Reach, reach_of
 from geometry.routing.depth_of_slot import passes_for
@@ -27,6 +28,7 @@ from geometry.routing.refusal import Refusal
 from geometry.routing.words import in_turn
 from geometry.saying import say, within
 from geometry.tolerance import TOUCH
+from geometry.vectors import Vec2
 
 if TYPE_CHECKING:
     from geometry.routing.plan import RoutPlan
@@ -67,10 +69,24 @@ def _all(memo: Memo, openings: tuple[Opening, ...], work: Work) -> tuple[Snag, .
     except GeometryError as error:
         return (Snag("bush-too-narrow", SPOILS, (TEMPLATE,), (0.0, 0.0, 0.0), None, None, str(error),
                      say("Choose another bit or guide bush.")),)
-    entering = memo.each(_entering, openings, guide)
-    reaching = memo.each(_reaching, openings, guide, work.blank, work.rack, chosen, work.margins)
-    return tuple([_other_bit(snag, opening, guide, work) if snag.kind in OTHER_BIT and snag.grade != NOTE else snag
-                  for opening, one, two in zip(openings, entering, reaching, strict=True) for snag in (*one, *two)])
+    placed = memo.each(_at_home, openings, work.blank.thickness)
+    homes = memo.of(together, *[home for home, _ in placed])
+    entering = memo.each(_entering, homes, guide)
+    reaching = memo.each(_reaching, homes, guide, work.blank, work.rack, chosen, work.margins)
+    return tuple([_brought(_other_bit(snag, home, guide, work) if snag.kind in OTHER_BIT and snag.grade != NOTE else snag, begins)
+                  for (home, begins), one, two in zip(placed, entering, reaching, strict=True) for snag in (*one, *two)])
+
+
+def _at_home(opening: Opening, thickness: float) -> tuple[Opening, Vec2]:
+    """(a slot's opening at home, where it begins)."""
+    slot, begins = at_home(opening.slot)
+    return opening_of(slot, thickness), begins
+
+
+def _brought(snag: Snag, begins: Vec2) -> Snag:
+    """A snag of a slot at home, where the slot stands."""
+    x, y, z = snag.where
+    return replace(snag, where=(x + begins[0], y + begins[1], z))
 
 
 def _other_bit(snag: Snag, opening: Opening, guide: Follower, work: Work) -> Snag:
@@ -96,7 +112,7 @@ def turns_over(opening: Opening, layout: Headstock) -> bool:
     """Whether the best plan for a slot runs along the template from the back too."""
     if opening.crosses:
         return False
-    best = _best(opening.slot, layout.blank, layout.rack, layout.template, layout.margins, layout.routes)
+    best = _best(at_home(opening.slot)[0], layout.blank, layout.rack, layout.template, layout.margins, layout.routes)
     return best is not None and any(one.side == "back" and one.rubs_on != "wall already cut" for one in best.passes)
 
 

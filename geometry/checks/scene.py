@@ -70,7 +70,7 @@ class Scene(Struct, frozen=True, eq=False):
 def scene_of(layout: Headstock, memo: Memo) -> Scene:
     """The scene of a layout. GeometryError only when the outline has no length at all."""
     outline = memo.of(outline_wall, layout.outline)
-    made = memo.each(_opening, layout.slots, layout.blank.thickness)
+    made = memo.each(opening_of, layout.slots, layout.blank.thickness)
     openings = memo.of(together, *[opening for opening in made if isinstance(opening, Opening)])
     to_rout = openings if not any([o.there for o in openings]) else memo.of(together, *[o for o in openings if not o.there])
     broken = [(slot.id, trouble) for slot, trouble in zip(layout.slots, made, strict=True) if isinstance(trouble, str)]
@@ -115,7 +115,8 @@ def outline_wall(loop: Loop) -> Wall:
 
 
 @remembered_per_thread(256, of_slot)
-def _opening(slot: Slot, thickness: float) -> Opening | str:
+def opening_of(slot: Slot, thickness: float) -> Opening | str:
+    """A slot in wood of that thickness (mm), or why its shape makes no sense."""
     # What is cut as deep as the wood is thick has no floor for anything to lie on.
     slot = replace(slot, depth=None) if slot.depth is not None and slot.through(thickness) else slot
     try:

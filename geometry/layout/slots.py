@@ -3,14 +3,20 @@
 from functools import lru_cache
 from typing import Literal
 
+from msgspec.structs import replace
+
 from geometry import vectors as v
+from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves import Arc, Line, Path
 from geometry.errors import GeometryError
-from geometry.layout.outline import Loop, loop_path
+from geometry.layout.outline import Loop, Node, loop_path
 from geometry.layout.parts import Id, Part, Point, Size
 from geometry.saying import say
 from geometry.tolerance import TOUCH
+from geometry.vectors import Vec2
 
+_DECIMALS = 9
+"""of coordinates at home, in mm: what moving a slot leaves of rounding is finer"""
 
 class StraightSlot(Part, kw_only=True, tag="straight", tag_field="kind"):
     """A slot with straight walls and round ends.
@@ -125,3 +131,39 @@ def straight_path(a: Point, b: Point, width: float) -> Path:
     if a == b:
         return Path(ends, closed=True)
     return Path((Line(a_out, b_out), ends[0], Line(b_in, a_in), ends[1]), closed=True)
+
+
+@remembered_by_size(256, of_slot)
+def at_home(slot: Slot) -> tuple[Slot, Vec2]:
+    """(the slot with its beginning on the origin, one object for every place of it; where it begins, mm).
+
+    What cutters and drills do in a slot hangs on its shape, not on its place: who asks for that of the slot at home
+    asks once for a slot that is only moved.
+    """
+    shape = slot.shape
+    if isinstance(shape, StraightSlot):
+        begins = shape.nut_end
+        return _one(replace(slot, shape=replace(shape, nut_end=(0.0, 0.0), tip_end=_from(begins, shape.tip_end)))), begins
+    begins = shape.loop.nodes[0].at
+    home = replace(slot, shape=DrawnSlot(loop=Loop(nodes=tuple([_node(node, begins) for node in shape.loop.nodes]))))
+    try:
+        slot_path(home)
+    except GeometryError:  # too small for its coordinates to be rounded
+        return slot, (0.0, 0.0)
+    return _one(home), begins
+
+
+@remembered_by_size(256, of_slot)
+def _one(slot: Slot) -> Slot:
+    return slot
+
+
+def _node(node: Node, begins: Vec2) -> Node:
+    handles = node.handles
+    return replace(node, at=_from(begins, node.at),
+                   handles=handles and (_from(begins, handles[0]), _from(begins, handles[1])))
+
+
+def _from(begins: Vec2, p: Vec2) -> Vec2:
+    x, y = v.sub(p, begins)
+    return round(x, _DECIMALS), round(y, _DECIMALS)

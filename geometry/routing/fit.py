@@ -20,7 +20,7 @@ from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves import Arc, Cubic, Path
 from geometry.curves.blunted import blunted
 from geometry.curves.polygons import grown, opened, parts, polygon
-from geometry.layout.slots import Slot, StraightSlot, slot_path
+from geometry.layout.slots import Slot, StraightSlot, at_home, slot_path
 from geometry.routing.follower import Follower
 from geometry.routing.narrow_places import neck_width, necks_about, room_width
 from geometry.solids.walls import Wall
@@ -56,15 +56,17 @@ class Left(Struct, frozen=True):
         return self.depth > diameter
 
 
-@remembered_by_size(64, of_slot)
 def narrowest(slot: Slot) -> float:
     """Diameter in mm of the largest disc that passes everywhere in a slot: the largest bit that fits. Never too large.
 
     Measured on the exact wall; a room behind a neck counts where it is wider than that by HARDLY mm.
     GeometryError when the wall crosses itself.
     """
-    if isinstance(slot.shape, StraightSlot):
-        return slot.shape.width
+    return slot.shape.width if isinstance(slot.shape, StraightSlot) else _narrowest(at_home(slot)[0])
+
+
+@remembered_by_size(64, of_slot)
+def _narrowest(slot: Slot) -> float:
     return _exact(slot, *_about_narrowest(polygon(slot_path(slot))))
 
 

@@ -57,7 +57,7 @@ def mouths(layout: Headstock, of: str) -> tuple[Mouth, ...]:
     except GeometryError:  # the outline gives tuners no place, and has no plan itself; its slots have one
         return ()
     slot = next((one for one in layout.slots if one.id == of), None)
-    if slot is not None:
+    if slot is not None and level:
         area = slot_area(slot)
         wall = LineString() if area is None else area.boundary
         level = [d for d in level if d.start[2] - d.radius < slot.floor(layout.blank.thickness)

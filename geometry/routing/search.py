@@ -22,6 +22,7 @@ from geometry.layout import Headstock, Route, Slot
 from geometry.routing.alone import Alone, Judge, alone, enters, fits, held
 from geometry.routing.corners import with_corner_bit
 from geometry.routing.depth import Job, reach_of
+from geometry.routing.fit import narrowest
 from geometry.routing.follower import Follower, follower
 from geometry.routing.mouths import mouths
 from geometry.routing.nut_end import lean_out, nut_end
@@ -31,7 +32,7 @@ from geometry.routing.plan import RoutPlan, SlotPlan, Verdict
 from geometry.routing.reached import Reached, outline_reached, slot_reached
 from geometry.routing.refusal import Refusal
 from geometry.routing.threes import three_bits
-from geometry.routing.waste import Waste, drill_waste, narrow, widest
+from geometry.routing.waste import Waste, drill_waste, widest
 from geometry.routing.words import in_turn, with_bush
 from geometry.routing.would import would
 from geometry.saying import say
@@ -55,7 +56,7 @@ def plan_slot(slot: Slot, layout: Headstock, like: RoutPlan | None = None, ask: 
     job = Job(of=slot.id, depth=depth, thickness=thick, template=layout.template.thickness,
               contact=layout.margins.template_contact, light=drilled is not None and drilled.light,
               entry=drilled.drill.diameter if drilled is not None and drilled.through else 0.0,
-              hard=layout.blank.hard_wood, router=layout.rack.router, width=narrow(slot), widest=widest(slot))
+              hard=layout.blank.hard_wood, router=layout.rack.router, width=narrowest(slot), widest=widest(slot))
     return _plan(job, layout, partial(slot_reached, slot), waste, like, ask)
 
 

@@ -18,6 +18,7 @@ from geometry import vectors as v
 from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves.polygons import polygon, widest_circle
 from geometry.layout import Drill, Headstock, Slot, StraightSlot, slot_path
+from geometry.layout.slots import at_home
 from geometry.lengths import at_least, at_most, mm
 from geometry.routing.depth import LIGHT
 from geometry.routing.fit import narrowest
@@ -25,7 +26,7 @@ from geometry.routing.refusal import Refusal
 from geometry.saying import count, say
 from geometry.solids.drilling import point_length
 from geometry.solids.walls import Wall
-from geometry.tolerance import TOUCH
+from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
 CLEAR = 1.0
@@ -90,7 +91,7 @@ def drill_waste(slot: Slot, layout: Headstock) -> Waste | Refusal:
     """
     thick = layout.blank.thickness
     through = slot.through(thick)
-    width = narrow(slot)
+    width = narrowest(slot)
     widest = width - 2 * CLEAR - (0.0 if isinstance(slot.shape, StraightSlot) else DRAWN)
     drills = sorted((d for d in layout.rack.drills if d.kind != "twist"),
                     key=lambda d: (-d.diameter, d.kind != "forstner", d.id))
@@ -149,11 +150,11 @@ def _holes(slot: Slot, drill: Drill, width: float, stop: float, through: bool) -
         before_ends = 0.0 if spacing else v.distance(slot.shape.nut_end, slot.shape.tip_end) / 2
         left = max(beside + before_ends, _cusp(half, radius, spacing))
     else:
-        wall = Wall(slot_path(slot))
-        centres, spacing = _drawn(slot, wall, radius, most, drill.kind != "forstner")
+        home, begins = at_home(slot)
+        centres, spacing, left = _drawn(home, radius, most, drill.kind != "forstner")
         if not centres:
             return None
-        left = _measured(wall, centres, radius)
+        centres = tuple([v.add(centre, begins) for centre in centres])
     return Waste(slot.id, drill, centres, spacing, stop, through, left)
 
 
@@ -196,13 +197,15 @@ def _count(length: float, spacing: float, round_up: bool) -> int:
     return math.ceil(length / spacing - 1e-9) if round_up else math.floor(length / spacing + 1e-9)
 
 
-def _drawn(slot: Slot, wall: Wall, radius: float, most: float, apart: bool) -> tuple[tuple[Vec2, ...], float]:
-    """Holes along the middle line, evenly on its longest branch, then wherever a side branch leaves room."""
+@remembered_by_size(64, of_slot)
+def _drawn(slot: Slot, radius: float, most: float, apart: bool) -> tuple[tuple[Vec2, ...], float, float]:
+    """Holes along the middle line, evenly on its longest branch, then wherever a side branch leaves room; their spacing; Waste.left_most."""
     from geometry.routing.medial import middle_lines  # here: the checks read a waste and seldom drill one
 
     branches = middle_lines(slot, radius + CLEAR)
     if not branches:
-        return (), 0.0
+        return (), 0.0, 0.0
+    wall, needed = Wall(slot_path(slot)), radius + CLEAR
     found: list[Vec2] = []
     spacing = 0.0
     for number, branch in enumerate(branches):
@@ -214,12 +217,12 @@ def _drawn(slot: Slot, wall: Wall, radius: float, most: float, apart: bool) -> t
             at = np.arange(count + 1) * spacing if count else np.array([run[-1] / 2])
         else:
             at = np.arange(most, run[-1] + 1e-9, most) if run[-1] >= most else np.array([run[-1]])
-        for x, y in zip(np.interp(at, run, points[:, 0]), np.interp(at, run, points[:, 1]), strict=True):
-            centre = (float(x), float(y))
+        places = np.stack([np.interp(at, run, points[:, 0]), np.interp(at, run, points[:, 1])], axis=1)
+        for centre, about in zip(map(tuple, places.tolist()), wall.about(places).tolist(), strict=True):
             free = all(v.distance(centre, other) >= 0.9 * most for other in found) if number or apart else True
-            if free and wall.inside(centre) >= radius + CLEAR:
+            if free and about >= needed - 2 * FLAT and (about >= needed + 2 * FLAT or wall.inside(centre) >= needed):
                 found.append(centre)
-    return tuple(found), float(spacing)
+    return tuple(found), float(spacing), _measured(wall, tuple(found), radius) if found else 0.0
 
 
 def _measured(wall: Wall, centres: tuple[Vec2, ...], radius: float) -> float:
@@ -250,15 +253,11 @@ def _tips(centres: tuple[Vec2, ...], radius: float) -> list[Vec2]:
     return found
 
 
-@remembered_by_size(256, of_slot)
-def narrow(slot: Slot) -> float:
-    """fit.narrowest, remembered."""
-    return narrowest(slot)
-
-
-@remembered_by_size(256, of_slot)
 def widest(slot: Slot) -> float:
     """Diameter in mm of the largest disc inside a slot, to 0.01 mm; exact for a straight slot."""
-    if isinstance(slot.shape, StraightSlot):
-        return slot.shape.width
+    return slot.shape.width if isinstance(slot.shape, StraightSlot) else _widest(at_home(slot)[0])
+
+
+@remembered_by_size(64, of_slot)
+def _widest(slot: Slot) -> float:
     return 2 * shapely.length(widest_circle(polygon(slot_path(slot)), 0.005))

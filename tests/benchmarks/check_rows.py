@@ -17,7 +17,7 @@ from geometry.errors import GeometryError
 from geometry.layout import FreePlace, Headstock
 from tests.benchmarks import rivals
 from tests.benchmarks.lines import Line, interleaved, part
-from tests.geometry.checks.many import many
+from tests.geometry.checks.many import many, many_flats
 
 TUNER = "treble face 2"
 DOZENS = (4, 16, 64)
@@ -79,13 +79,14 @@ def _drag(layout: Headstock, id: str, chance: random.Random) -> Iterator[Headsto
 def _grown(rounds: int) -> Iterator[Line]:
     """Long heads at the demo's density, by the processor's time, against a dozen."""
     for dozens in DOZENS:
-        heads = (many(1), many(dozens))
-        small, large = interleaved(rounds, *(lambda head=head: check(head) for head in heads), clock=time.process_time)
-        grown = math.log(part(large, 0.5) / part(small, 0.5)) / math.log(dozens)
-        yield Line(f"full check, {12 * dozens} tuners", large, None, "12 tuners", small, round(dozens ** LINEAR, 1),
-                   f"exponent {grown:.2f}, {LINEAR:g} wanted")
-        few, some = interleaved(5 * rounds, *(_mover(head) for head in heads), clock=time.process_time)
-        yield Line(f"check, one of {12 * dozens} tuners moved", some, None, "one of 12", few)
+        for made, words in ((many, ""), (many_flats, ", side tuners in flats")):
+            heads = (made(1), made(dozens))
+            small, large = interleaved(rounds, *(lambda head=head: check(head) for head in heads), clock=time.process_time)
+            grown = math.log(part(large, 0.5) / part(small, 0.5)) / math.log(dozens)
+            yield Line(f"full check, {12 * dozens} tuners{words}", large, None, "12 tuners", small, round(dozens ** LINEAR, 1),
+                       f"exponent {grown:.2f}, {LINEAR:g} wanted")
+            few, some = interleaved(5 * rounds, *(_mover(head) for head in heads), clock=time.process_time)
+            yield Line(f"check, one of {12 * dozens} tuners moved{words}", some, None, "one of 12", few)
 
 
 def _mover(head: Headstock):

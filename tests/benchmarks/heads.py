@@ -14,14 +14,14 @@ WAISTED = ((-8.0, 40.0, 0.3, None), (8.0, 40.0, 0.0, ((8.0, 70.0), (5.3, 80.0)))
            (5.3, 90.0, 0.0, ((5.3, 100.0), (8.0, 110.0))), (8.0, 140.0, 0.3, None),
            (-8.0, 140.0, 0.0, ((-8.0, 110.0), (-5.3, 100.0))), (-5.3, 90.0, 0.0, ((-5.3, 80.0), (-8.0, 70.0))))
 """x, y, bulge and handles of the nodes of a slot with round ends and a waist."""
+_TIP = 140.0
+"""where the nodes of its tip end stand"""
 
 
 def waisted() -> Slot:
-    """A drawn slot that no call has seen before: a micrometre further on each time."""
+    """A drawn slot that no call has seen before: its tip end a micrometre further on each time, for where it stands is no news."""
     by = next(_turn) * 1e-3
-    nodes = tuple(Node(at=(x, y + by), bulge=bulge,
-                       handles=None if handles is None else tuple((hx, hy + by) for hx, hy in handles))
-                  for x, y, bulge, handles in WAISTED)
+    nodes = tuple(Node(at=(x, y + by if y == _TIP else y), bulge=bulge, handles=handles) for x, y, bulge, handles in WAISTED)
     return Slot(id="slot", shape=DrawnSlot(loop=Loop(nodes=nodes)))
 
 

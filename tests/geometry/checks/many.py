@@ -2,7 +2,7 @@
 
 from msgspec.structs import replace
 
-from geometry.layout import EdgePlace, FreePlace, Headstock, Loop, Node, Pin, Slot, StraightSlot
+from geometry.layout import EdgePlace, Flat, FreePlace, Headstock, Loop, Node, Pin, Slot, StraightSlot
 from geometry.layout.edges import edge
 from tests.property.layouts import DEMO
 
@@ -37,3 +37,9 @@ def many(dozens: int) -> Headstock:
     pins = (Pin(id="nut pin", at=(0.0, 26.0)), Pin(id="tip pin", at=(0.0, long - 20)))
     return replace(DEMO, outline=outline, tuners=tuple(tuners), slots=tuple(slots), rows=(), pins=pins,
                    blank=replace(DEMO.blank, tip=long + 10))
+
+
+def many_flats(dozens: int) -> Headstock:
+    """The same head with a flat cut for the plate of every side tuner."""
+    head, flat = many(dozens), Flat(depth=1.0, size=20.0)
+    return replace(head, tuners=tuple(replace(tuner, flat=flat) if isinstance(tuner.place, EdgePlace) else tuner for tuner in head.tuners))

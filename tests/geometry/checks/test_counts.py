@@ -9,19 +9,23 @@ from geometry.checks import (
     check,
     depths,
     feather,
+    flats,
     hole_pairs,
     items,
     nut_line,
+    router,
     solid_pairs,
     string_angles,
     string_slots,
 )
-from geometry.edits import free_from_row, move_tuner
+from geometry.edits import free_from_row, move_features, move_tuner
 from geometry.layout import FreePlace, Nut
+from geometry.routing import fit, medial, search
 from geometry.solids import distance
+from tests.benchmarks.heads import waisted
 from tests.geometry.checks.cases_strings import _dive
 from tests.geometry.checks.heads import FACE, bore, face, head, pattern, slot
-from tests.geometry.checks.many import many
+from tests.geometry.checks.many import many, many_flats
 
 
 @pytest.fixture
@@ -85,6 +89,29 @@ def test_nothing_moved_measures_nothing(counted):
     counts = _counts_of(counted, lambda: live.check(replace(head, name="another name")))
     assert counts == {"asked": 0, "searched": 0}
     assert live.check(replace(head, name="a third")) == result
+
+
+def test_flats_are_held_against_what_is_near_them_alone(monkeypatch):
+    asked = []
+    for name in ("_rail", "_beside"):
+        own = getattr(flats, name)
+        monkeypatch.setattr(flats, name, lambda *given, own=own: asked.append(given) or own(*given))
+    per_flat = 0
+    for dozens in (1, 4, 16):
+        asked.clear()
+        head = many_flats(dozens)
+        check(head)
+        per_flat = per_flat or len(asked) / 6
+        assert 1 <= len(asked) / (6 * dozens) <= 1.5 * per_flat
+    at = next(i for i, tuner in enumerate(head.tuners) if isinstance(tuner.place, FreePlace))
+    live = LiveCheck()
+    live.check(head)
+    asked.clear()
+    assert live.check(_moved(head, at, 0.5)) == check(_moved(head, at, 0.5))
+    live.check(_moved(head, at, 0.7))
+    asked.clear()
+    live.check(_moved(head, at, 0.9))
+    assert len(asked) <= 6, "the flats about the tuner that moved"
 
 
 def test_what_hangs_on_the_outline_alone_is_looked_up_once(monkeypatch):
@@ -169,6 +196,39 @@ def test_slots_at_a_feather_edge_are_not_asked_again_while_a_tuner_moves(monkeyp
         found = live.check(replace(layout, tuners=(face("a", -20.0, y),)))
         assert "feather-edge" in {snag.kind for snag in found.snags}
     assert asked == ["slot", "slot"], "once for the face and once for the back"
+
+
+def test_a_slot_that_moves_is_planned_once_and_one_with_another_shape_again(monkeypatch):
+    """A drawn one takes long to plan; where it stands changes nothing of what cutters and drills do in it."""
+    asked = {"narrowest": 0, "waste": 0, "plan": 0, "entering": 0}
+
+    def counted(name, place, attribute):
+        own = getattr(place, attribute)
+
+        def counting(*given, **more):
+            asked[name] += 1
+            return own(*given, **more)
+        monkeypatch.setattr(place, attribute, counting)
+    for name, place, attribute in (("narrowest", fit, "_about_narrowest"), ("waste", medial, "middle_lines"),
+                                   ("plan", search, "plan_slot"), ("entering", router, "enters")):
+        counted(name, place, attribute)
+    slot = waisted()
+    layout = replace(demo(), slots=(slot,))
+    live = LiveCheck()
+    first = live.check(layout)
+    assert any(snag.kind == "bit-too-wide" for snag in first.snags)
+    once = dict(asked)
+    assert all(once.values())
+    for by in ((0.3, 0.1), (1 / 3, -7.7), (-2.6, 0.4)):
+        there = live.check(move_features(layout, [slot.id], by))
+        assert there == check(move_features(layout, [slot.id], by))
+        one, other = ([s for s in found.snags if s.kind == "bit-too-wide"] for found in (first, there))
+        assert [replace(s, where=None) for s in one] == [replace(s, where=None) for s in other]
+        assert other[0].where == pytest.approx(tuple(a + b for a, b in zip(one[0].where, (*by, 0.0), strict=True)), abs=1e-9)
+    # That a fresh check asks whether the cutter goes in is all: what it remembers of the slot itself is kept for all.
+    assert asked == {**once, "entering": once["entering"] + 3}
+    live.check(replace(layout, slots=(replace(slot, depth=9.0),)))
+    assert asked["entering"] == once["entering"] + 4
 
 
 def test_a_slot_dragged_into_strings_asks_once_how_they_dive_into_it(monkeypatch):

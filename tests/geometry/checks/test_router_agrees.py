@@ -8,8 +8,9 @@ from geometry.checks import check
 from geometry.layout import Drill, GuideBush, Rack, Router, RouterBit, Template
 from geometry.routing.alone import Alone, alone
 from geometry.routing.depth import Job
+from geometry.routing.fit import narrowest
 from geometry.routing.reached import slot_reached
-from geometry.routing.waste import Waste, drill_waste, narrow, widest
+from geometry.routing.waste import Waste, drill_waste, widest
 from tests.geometry.checks.heads import head, slot
 
 _sizes = st.sampled_from([6.0, 8.0, 9.5, 10.0, 12.0, 12.7])
@@ -43,7 +44,7 @@ def test_the_check_says_what_the_planner_finds(made, depth, hard):
               template=template.thickness, contact=layout.margins.template_contact,
               light=drilled is not None and drilled.light,
               entry=drilled.drill.diameter if drilled is not None and drilled.through else 0.0,
-              hard=hard, router=rack.router, width=narrow(one), widest=widest(one))
+              hard=hard, router=rack.router, width=narrowest(one), widest=widest(one))
     planned = alone(rack.bits[0], rack.bushes[0] if template.bush else None, job,
                     lambda cutter, offset: slot_reached(one, cutter, offset))
     told = {snag.kind: snag.grade for snag in check(layout).snags}

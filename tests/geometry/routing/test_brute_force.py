@@ -16,7 +16,7 @@ from shapely.geometry import Polygon
 from geometry.curves.polygons import polygon
 from geometry.layout import DrawnSlot, Drill, GuideBush, Loop, Node, Rack, Slot, slot_path
 from geometry.layout.generic import RACK
-from geometry.routing import reached, template_opening, waste
+from geometry.routing import fit, reached, template_opening, waste
 from geometry.routing.search import plan_slot
 from tests.geometry.routing.specimens import BRAD, bit, drawn, head, straight, with_rack
 from tests.geometry.routing.test_search import sixty
@@ -72,8 +72,8 @@ def test_the_router_takes_what_the_plan_promises(slot, tool, bush):
 
 # ---- speed -------------------------------------------------------------------
 def forget():
-    for remembered in (reached._in_slot, reached._area, reached._left_inside, reached._lost_inside, waste.narrow,
-                       waste.widest):
+    for remembered in (reached._in_slot, reached._area, reached._left_inside, reached._lost_inside, fit._narrowest,
+                       waste._widest):
         remembered.cache_clear()
 
 
