@@ -20,6 +20,9 @@ from geometry.vectors import Vec2
 
 _ROUNDS = 80
 _INNER = (math.sqrt(5) - 1) / 2
+_AT_END = 1e-9
+"""mm: what the search finds no farther beyond an end of a drilling counts as above it: there the gap drops at once where the drilling
+rises through the floor"""
 
 
 def floor_gap(drilling: Drilling, slot: Wall, height: float, ahead: float = 0.0) -> tuple[float, Vec2]:
@@ -43,9 +46,9 @@ def floor_gap(drilling: Drilling, slot: Wall, height: float, ahead: float = 0.0)
     rim = np.stack([points @ into, points @ across], axis=1)
     a, b = rim[:-1], rim[1:]
 
-    def value(share: np.ndarray) -> np.ndarray:
+    def value(share: np.ndarray, slack: float = 0.0) -> np.ndarray:
         u, w = (a + (b - a) * share[:, None]).T
-        beyond = np.maximum(np.maximum(-u, u - length), 0.0)
+        beyond = np.maximum(np.maximum(-u, u - length) - slack, 0.0)
         deep = np.hypot(w, height) - radius
         far = np.where(beyond > 0, np.hypot(beyond, np.maximum(deep, 0.0)), deep)
         return np.where(u > length, _beside_cone(u - length, deep, radius, ahead), far) if ahead else far
@@ -57,7 +60,7 @@ def floor_gap(drilling: Drilling, slot: Wall, height: float, ahead: float = 0.0)
         low, high = np.where(left, low, one), np.where(left, two, high)
     shares = (low + high) / 2
     # An end of a chord may lie an ulp lower than the search came to.
-    options = np.stack([value(shares), value(np.zeros(len(a))), value(np.ones(len(a)))])
+    options = np.stack([value(share, _AT_END) for share in (shares, np.zeros(len(a)), np.ones(len(a)))])
     least = options.min(axis=0)
     k = int(np.argmin(least))
     share = (float(shares[k]), 0.0, 1.0)[int(np.argmin(options[:, k]))]

@@ -59,3 +59,11 @@ def test_the_floor_is_as_far_as_the_nearest_of_many_posts_that_fill_it(x, y, tur
         assert nearest - 0.0075 <= gap <= nearest + 1e-6
     else:
         assert nearest <= 0.02 and gap <= 0.02
+
+
+@pytest.mark.parametrize("turn", [0.3, 0.5, 0.8, 1.1, 1.4])
+def test_one_side_of_a_bores_end_that_rises_through_the_floor_counts_in_full(turn):
+    """Its axis ends 0.5 mm before the wall x = -6, which crosses its end 0.5 / sin(turn) beside the axis: there it is deepest in the slot."""
+    drilling = level(-6.5 - 20.0 * math.cos(turn), 50.0 - 20.0 * math.sin(turn), turn, 20.0, 4.0)
+    gap, _ = floor_gap(drilling, SLOT, 1.0)
+    assert gap == pytest.approx(math.hypot(0.5 / math.sin(turn), 1.0) - 4.0, abs=1e-9)
