@@ -33,6 +33,7 @@ def main(folder: Path, letters: int, also: str) -> None:
     from app.window.demo import demo
     from app.window.main import MainWindow
     from app.window.stages import STAGES
+    from app.window.windows import Windows
     from tests.icon_sheet import icon_sheet
 
     application = QApplication.instance() or QApplication([])
@@ -43,7 +44,7 @@ def main(folder: Path, letters: int, also: str) -> None:
     settings.setValue("letters", str(letters))
     for theme in THEMES.values():
         icon_sheet(theme).save(str(folder / f"icons-{theme.name}.png"))
-        window = MainWindow(demo(), None, settings, theme)
+        window = MainWindow(demo(), None, Windows(settings), theme)
         for size, mark in (((1440, 900), also), ((1280, 720), f"{also}-small")):
             window.show()
             _rest(50)

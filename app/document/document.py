@@ -118,7 +118,8 @@ class Document(QObject):
 
     def holds(self, file: Known) -> bool:
         """Whether this file is open here, or is being written from here, as far as is known of it without asking the disk."""
-        return any(own is not None and own.same(file) for own in (self.known, self._going))
+        return (any(own is not None and own.same(file) for own in (self.known, self._going))
+                or self._going is not None and self._going.may_become(file))
 
     @property
     def history(self) -> History:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import stat
+import unicodedata
 from pathlib import Path
 
 from msgspec import Struct
@@ -26,6 +27,14 @@ class Known(Struct, frozen=True):
     def same(self, other: Known) -> bool:
         """Whether the two names are known to be those of one file."""
         return self.real == other.real or self.name == other.name or self.number is not None and self.number == other.number
+
+    def may_become(self, other: Known) -> bool:
+        """Whether two names without a file may come to be those of one: on disks that ignore capitals, or how an accent is written."""
+        return self.number is None and other.number is None and _plain(self.real) == _plain(other.real)
+
+
+def _plain(name: str) -> str:
+    return unicodedata.normalize("NFC", name).casefold()
 
 
 def unasked(path: str | os.PathLike[str]) -> Known:

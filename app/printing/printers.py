@@ -119,8 +119,8 @@ def _load(path: Path | None) -> tuple[Entry, ...]:
     path = printers_path() if path is None else Path(path)
     try:
         data = read_bytes(path, LARGEST_BYTES)
-    except FileNotFoundError:
-        return ()
+    except (FileNotFoundError, NotADirectoryError):
+        return ()  # who cannot make the folder hears of it when a correction is to be kept
     except OSError as error:
         raise FormatError(say("The corrections of your printers in {path} cannot be read: {why}.",
                               path=path, why=why_unread(error))) from error

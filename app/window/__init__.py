@@ -139,7 +139,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     found = found_in(state / "journal")
     windows = Windows(settings, state / "journal")
     layout = own_demo() if read is None else in_language(read.known, read.layout)
-    window = MainWindow(layout, None if read is None or is_sample(read.known) else file, settings, windows=windows, drawing_first=True)
+    window = MainWindow(layout, None if read is None or is_sample(read.known) else file, windows, drawing_first=True)
     if window.document.path is not None:
         window.document.seen, window.document.known = read.seen, read.known
     faults = Faults(windows)

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSettings, Qt
+from PySide6.QtCore import Qt
 
 from app.document.journal import Journal
 from app.formats.paper import PAPERS, usual_paper
@@ -32,13 +33,15 @@ from app.window.recent_menu import RecentMenu
 from app.window.rooms.book_watch import BookWatch
 from app.window.tool_bar import ONCE
 from app.window.tracing.desk import PictureDesk
-from app.window.windows import Windows
 from geometry.drawing.same import Same
 from geometry.edits.parts import shaped_loop
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.strings.square_line import square_line
 from geometry.units import LengthUnit
+
+if TYPE_CHECKING:
+    from app.window.windows import Windows
 
 HELD_AS = {"nut line": "nut"}
 """What is held for what a snag calls by another name."""
@@ -47,11 +50,12 @@ HELD_AS = {"nut line": "nut"}
 class MainWindow(Frame):
     """One window with one layout."""
 
-    def __init__(self, layout: Headstock, path: Path | None, settings: QSettings, theme: Theme | None = None,
-                 journal_folder: Path | None = None, windows: Windows | None = None, drawing_first: bool = False) -> None:
-        """With `drawing_first` the panel on the right is filled after the drawing was painted (app/window/opening.py)."""
-        self.windows = windows or Windows(settings, journal_folder)
-        super().__init__(layout, path, settings, theme, self.windows)
+    def __init__(self, layout: Headstock, path: Path | None, windows: Windows, theme: Theme | None = None,
+                 drawing_first: bool = False) -> None:
+        """One of all `windows`. With `drawing_first` the panel on the right is filled after the drawing was painted
+        (app/window/opening.py)."""
+        self.windows = windows
+        super().__init__(layout, path, windows.settings, theme, windows)
         self.windows.add(self)
         self.asked = False
         """whether the maker has been asked about unsaved work already, as the whole program ends"""
@@ -83,7 +87,7 @@ class MainWindow(Frame):
         self.set_stage("tuners")
         if not drawing_first:
             self.held_page.begin()
-        if kept.flag(settings, "solid"):
+        if kept.flag(self.settings, "solid"):
             self.show_solid(True)
         if not drawing_first:
             self.listen()

@@ -14,11 +14,12 @@ from app.formats.reading import Known, unasked
 from app.threads.background import end_all, running
 from app.window.demo import in_language, is_sample, own_demo
 from app.window.files import opened_beside
+from app.window.main import MainWindow
+from app.window.place import beside
 from geometry.layout import Headstock
 
 if TYPE_CHECKING:
     from app.window.frame import Frame
-    from app.window.main import MainWindow
     from app.window.running.interrupt import Interrupt
     from app.window.running.one_program import Reception
 
@@ -97,13 +98,9 @@ class Windows(QObject):
     # ---- opening and closing ------------------------------------------------
     def new(self, layout: Headstock, path: Path | None = None, seen: bytes | None = None, known: Known | None = None) -> MainWindow:
         """Show a layout in a window of its own, a step beside the one used last."""
-        from app.window.main import MainWindow
-        from app.window.place import beside
-
         last, others = self.current, self.all
         try:
-            window = MainWindow(layout, path, self.settings, last.theme if last is not None else None, windows=self,
-                                drawing_first=True)
+            window = MainWindow(layout, path, self, last.theme if last is not None else None, drawing_first=True)
         except BaseException:
             for one in self._all:
                 if one not in others:  # a window that broke off half made is none

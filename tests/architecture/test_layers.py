@@ -72,6 +72,11 @@ def test_set_up_and_the_command_line_need_the_standard_library_alone() -> None:
     assert loaded - set(sys.stdlib_module_names) == {"app"}
 
 
+def test_the_window_knows_of_all_windows_without_loading_them() -> None:
+    """They make it, and not the other way round."""
+    assert "app.window.windows" not in loaded_by("import app.window.main")
+
+
 def test_only_what_wires_the_window_takes_all_of_it() -> None:
     """All else takes a `Frame`, and can be understood without the commands, the journal and the other windows."""
     window = CHECKOUT / "app" / "window"

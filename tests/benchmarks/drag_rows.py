@@ -16,6 +16,7 @@ from app.look.theme import DAY
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.running.heap import give_back
+from app.window.windows import Windows
 from geometry import vectors as v
 from geometry.edits import free_from_row
 from geometry.solids import frames
@@ -79,7 +80,7 @@ def lines(rounds: int) -> Iterator[Line]:
     application.setStyle("Fusion")
     with tempfile.TemporaryDirectory(prefix="pegwright-drag-") as folder:
         settings = QSettings(str(Path(folder) / "settings.ini"), QSettings.Format.IniFormat)
-        window = MainWindow(free_from_row(demo(), TUNER), None, settings, DAY)
+        window = MainWindow(free_from_row(demo(), TUNER), None, Windows(settings), DAY)
         window.resize(1360, 880)
         window.show()
         _settle(0.5)

@@ -62,7 +62,7 @@ class Day:
         self._file = folder / "head.headstock.json"
         self._settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
         self._windows = Windows(self._settings, folder / "journal")
-        self._window = MainWindow(demo(), None, self._settings, DAY, windows=self._windows)
+        self._window = MainWindow(demo(), None, self._windows, DAY)
         self._window.show()
         self._faults = Faults(self._windows)
         self._faults.install()

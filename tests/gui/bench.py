@@ -15,6 +15,7 @@ from app.threads.background import running
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.rooms.room import StageRoom
+from app.window.windows import Windows
 from geometry.layout import Headstock
 from geometry.solids import frames
 from geometry.vectors import Vec2
@@ -28,7 +29,7 @@ class Bench:
 
     def __init__(self, qtbot, tmp_path, layout: Headstock | None = None) -> None:
         settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
-        self.window = MainWindow(layout or demo(), None, settings, DAY)
+        self.window = MainWindow(layout or demo(), None, Windows(settings), DAY)
         qtbot.addWidget(self.window, before_close_func=_forget)
         self.window.resize(1360, 880)
         self.window.show()

@@ -46,11 +46,12 @@ def test_a_full_disk_keeps_the_work_and_offers_another_place(bench, opened, tmp_
     assert bench.window.document.path == other and not bench.window.document.unsaved
 
 
-def test_two_windows_do_not_save_under_one_new_name_at_once(bench, tmp_path, monkeypatch):
-    """While the first writes to a slow drive, the second asks for the same place, by another name of its folder."""
-    link = tmp_path / "link"
-    link.symlink_to(tmp_path)
-    names, told, window = [tmp_path / "head", link / "head"], [], bench.window
+@pytest.mark.parametrize(("mine", "theirs"), [("head", "link/head"), ("head", "HEAD"), ("h\u00e9ad", "he\u0301ad")])
+def test_two_windows_do_not_save_under_one_new_name_at_once(mine, theirs, bench, tmp_path, monkeypatch):
+    """While the first writes to a slow drive, the second asks for the same place, by another name of its folder, or by one that a disk may
+    take for the same."""
+    (tmp_path / "link").symlink_to(tmp_path)
+    names, told, window = [tmp_path / mine, tmp_path / theirs], [], bench.window
     other = window.windows.new(replace(demo(), name="second"))
     monkeypatch.setattr(ask, "save_file", lambda *_: names.pop(0))
     monkeypatch.setattr(ask, "warn", lambda _, title, text: told.append((title, text)))
@@ -63,8 +64,8 @@ def test_two_windows_do_not_save_under_one_new_name_at_once(bench, tmp_path, mon
     rename(bench, "first")
     assert window.files.save_as() and meanwhile == [False]
     assert told[0][0] == "Not saved there" and other.document.unsaved is False and other.document.path is None
-    assert headstock.read(tmp_path / "head.headstock.json").name == "first"
-    assert not other.document.holds(known(tmp_path / "head.headstock.json"))
+    assert headstock.read(tmp_path / f"{mine}.headstock.json").name == "first"
+    assert not other.document.holds(known(tmp_path / f"{mine}.headstock.json"))
     other.close()
 
 

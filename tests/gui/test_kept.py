@@ -12,6 +12,7 @@ from app.look.theme import DAY, LAMP
 from app.window import kept
 from app.window.demo import demo
 from app.window.main import MainWindow
+from app.window.windows import Windows
 
 ODD = (5, 2.5, True, "no such word", ["a", "b"], [1, 2], {"a": 1}, QByteArray(b"abc"), QPoint(1, 2), QUrl("a:b"), "", None)
 
@@ -34,7 +35,7 @@ def test_any_value_under_any_key_gives_a_sensible_answer(settings, tmp_path, val
 
 
 def test_the_paper_chosen_last_is_kept_and_until_then_it_follows_the_unit(qtbot, settings):
-    one = MainWindow(demo(), None, settings)
+    one = MainWindow(demo(), None, Windows(settings))
     qtbot.addWidget(one)
     assert one.tools.paper.currentText() == "A4"
     one.set_unit("in64")
@@ -45,7 +46,7 @@ def test_the_paper_chosen_last_is_kept_and_until_then_it_follows_the_unit(qtbot,
     QTest.keyClick(one.tools.paper, Qt.Key.Key_Down)
     assert one.tools.paper.currentText() == "Tabloid"
     one.set_unit("mm")
-    other = MainWindow(demo(), None, settings)
+    other = MainWindow(demo(), None, Windows(settings))
     qtbot.addWidget(other)
     assert one.tools.paper.currentText() == other.tools.paper.currentText() == "Tabloid"
 
@@ -55,7 +56,7 @@ def test_a_window_opens_on_settings_without_sense(qtbot, settings):
                        ("stage", 5), ("splitter", ["a"]), ("language", ["a"]), ("recent", ["a\0b", 5, settings.fileName(), "/gone"])):
         settings.setValue(key, value)
     settings.sync()
-    window = MainWindow(demo(), None, settings)
+    window = MainWindow(demo(), None, Windows(settings))
     qtbot.addWidget(window)
     assert window.unit == "mm" and window.theme in (DAY, LAMP)
     assert [str(path) for path in window.files.recent()] == [settings.fileName(), "/gone"]
@@ -78,7 +79,7 @@ def test_a_window_writes_nothing_that_is_kept_already(qtbot, tmp_path):
     written = []
     for _ in range(2):
         settings = Watched(tmp_path / "settings.ini")
-        window = MainWindow(demo(), None, settings)
+        window = MainWindow(demo(), None, Windows(settings))
         qtbot.addWidget(window)
         window.files.remember(unasked(tmp_path / "mine.headstock.json"))
         written.append(settings.written)
@@ -91,7 +92,7 @@ def test_a_window_writes_nothing_that_is_kept_already(qtbot, tmp_path):
 def test_a_file_of_rubbish_is_like_none(qtbot, tmp_path):
     file = tmp_path / "settings.ini"
     file.write_bytes(os.urandom(3000) + b"\n[General]\nunit=furlong\ngeometry=hello\ntheme=a, b\nrecent=@Point(1 2)\n")
-    window = MainWindow(demo(), None, QSettings(str(file), QSettings.Format.IniFormat))
+    window = MainWindow(demo(), None, Windows(QSettings(str(file), QSettings.Format.IniFormat)))
     qtbot.addWidget(window)
     assert window.unit == "mm" and window.files.recent() == []
 
@@ -100,7 +101,7 @@ def test_a_file_of_rubbish_is_like_none(qtbot, tmp_path):
 def test_settings_that_cannot_be_written_hold_nothing_up(qtbot, tmp_path):
     place = tmp_path / "a file"
     place.write_text("in the way")
-    window = MainWindow(demo(), None, QSettings(str(place / "settings.ini"), QSettings.Format.IniFormat))
+    window = MainWindow(demo(), None, Windows(QSettings(str(place / "settings.ini"), QSettings.Format.IniFormat)))
     qtbot.addWidget(window)
     window.set_unit("in")
     window.show()

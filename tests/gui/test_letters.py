@@ -11,6 +11,7 @@ from app.look.theme import DAY
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.stages import STAGES
+from app.window.windows import Windows
 from tests.gui.bench import _forget, at_rest
 from tests.gui.cut import cut
 from tests.waiting import on_screen
@@ -20,7 +21,7 @@ from tests.waiting import on_screen
 def test_no_word_is_cut_off_on_any_stage(percent, qtbot, tmp_path):
     settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
     settings.setValue("letters", str(percent))
-    window = MainWindow(demo(), None, settings, DAY)
+    window = MainWindow(demo(), None, Windows(settings), DAY)
     qtbot.addWidget(window, before_close_func=_forget)
     window.resize(1360, 880)
     window.show()

@@ -14,6 +14,7 @@ from PySide6.QtCore import QSettings
 from app.look.theme import DAY
 from app.window.demo import demo
 from app.window.main import MainWindow
+from app.window.windows import Windows
 from tests.collector import set_aside
 from tests.gui.bench import Bench
 from tests.gui.gaps import Watchdog
@@ -37,7 +38,7 @@ def bench(qtbot, folder) -> Bench:
     folder.mkdir()
     settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
     made = Bench.__new__(Bench)
-    made.window = MainWindow(demo(), None, settings, DAY, journal_folder=folder / "journal")
+    made.window = MainWindow(demo(), None, Windows(settings, folder / "journal"), DAY)
     qtbot.addWidget(made.window, before_close_func=lambda window: window.document.replace(window.document.layout, None))
     made.window.resize(1360, 880)
     made.window.show()

@@ -9,6 +9,7 @@ from app.look.theme import DAY
 from app.window import place
 from app.window.demo import demo
 from app.window.main import MainWindow
+from app.window.windows import Windows
 from tests.waiting import on_screen
 
 ONE = QRect(0, 0, 1920, 1080)
@@ -40,7 +41,7 @@ def test_wherever_it_was_it_can_be_taken_hold_of(x, y, width, height):
 
 
 def window(qtbot, settings):
-    made = MainWindow(demo(), None, settings, DAY)
+    made = MainWindow(demo(), None, Windows(settings), DAY)
     qtbot.addWidget(made)
     made.show()
     on_screen(made)

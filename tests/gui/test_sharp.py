@@ -26,6 +26,7 @@ from app.look.theme import DAY
 
 from app.window.demo import demo
 from app.window.main import MainWindow
+from app.window.windows import Windows
 from geometry.drawing import Stroke
 from geometry.drawing.shapes import straight
 from geometry.solids import frames
@@ -33,7 +34,7 @@ from geometry.solids import frames
 application = QApplication([])
 application.setStyle("Fusion")
 folder = tempfile.TemporaryDirectory()
-window = MainWindow(demo(), None, QSettings(folder.name + "/s.ini", QSettings.Format.IniFormat), DAY)
+window = MainWindow(demo(), None, Windows(QSettings(folder.name + "/s.ini", QSettings.Format.IniFormat)), DAY)
 window.resize(1100, 700)
 window.show()
 

@@ -12,6 +12,7 @@ from app.look.theme import DAY
 from app.panels.forms.fields import LengthField
 from app.window.main import MainWindow
 from app.window.stages import STAGES
+from app.window.windows import Windows
 from geometry.errors import GeometryError
 from geometry.layout import feature_ids
 from geometry.units import MM_PER_INCH, format_length, parse_length
@@ -106,7 +107,7 @@ def test_a_window_that_opens_in_inches_says_nothing_in_millimetres(qtbot, tmp_pa
     settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
     settings.setValue("unit", "in")
     layout = headstock.read(Path(__file__).parents[2] / "samples" / "mixed-one-slide-too-far.headstock.json")
-    window = MainWindow(layout, None, settings, DAY)
+    window = MainWindow(layout, None, Windows(settings), DAY)
     qtbot.addWidget(window)
     window.show()
     snags = window.side.inside.snags

@@ -124,13 +124,14 @@ def main() -> None:
     from app.window.demo import demo
     from app.window.main import MainWindow
     from app.window.stages import STAGES
+    from app.window.windows import Windows
     from geometry.layout.generic import PATTERNS
     from tests.waiting import rest, until
 
     application = QApplication([])
     settings = QSettings(str(Path(tempfile.mkdtemp()) / "none.ini"), QSettings.Format.IniFormat)
     layout = demo()
-    window = MainWindow(layout, None, settings, DAY)
+    window = MainWindow(layout, None, Windows(settings), DAY)
     window.show()
     seen: dict[str, str] = {}
     given = names([layout, [pattern.id for pattern in PATTERNS]]) | {word.lower() for word in KEPT}

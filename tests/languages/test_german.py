@@ -22,12 +22,13 @@ from app.look.theme import DAY
 from app.panels.forms.fields import LengthField
 from app.window.demo import demo
 from app.window.main import MainWindow
+from app.window.windows import Windows
 from geometry.checks import check
 from geometry.edits.moving import move_features
 from geometry.units import parse_length
 box = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel)
 settings = QSettings(sys.argv[1], QSettings.Format.IniFormat)
-window = MainWindow(demo(), None, settings, DAY)
+window = MainWindow(demo(), None, Windows(settings), DAY)
 window.show()
 window.set_stage("blank")
 window.document.hold(("blank",))

@@ -81,6 +81,11 @@ def test_a_name_that_a_file_cannot_hold_is_refused_before_anything_is_written(fi
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="folders in the way are told apart from files there")
+def test_a_file_in_the_place_of_the_folder_holds_no_corrections(tmp_path):
+    (tmp_path / "folder").write_text("a file")
+    assert correction_for("Mine", "A4", tmp_path / "folder" / "printers.json") is None
+
+
 def test_a_folder_that_cannot_be_made_is_said(tmp_path):
     (tmp_path / "taken").write_text("x")
     with pytest.raises(FormatError, match="cannot be"):
