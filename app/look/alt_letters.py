@@ -8,6 +8,7 @@ import re
 from PySide6.QtWidgets import QAbstractButton, QLabel, QWidget
 
 from app.look.descendants import below
+from app.look.wrapping import Wrapping
 
 MARKED = re.compile(r"&([^&\s])")
 """A letter that is marked already. Two signs beside each other are one to be read."""
@@ -29,15 +30,20 @@ def give_letters(dialog: QWidget) -> None:
     """
     lettered: list[QAbstractButton | QLabel] = [button for button in below(dialog, QAbstractButton) if button.text()]
     lettered += below(dialog, Lead)
-    taken = {found[1].lower() for one in lettered if (found := _marked(one.text()))}
+    taken = {found[1].lower() for one in lettered if (found := _marked(_words(one)))}
     for one in lettered:
-        text = one.text()
+        text = _words(one)
         if _marked(text):
             continue
         at = next((i for i in _places(text) if text[i].lower() not in taken), None)
         if at is not None:
             taken.add(text[at].lower())
-            one.setText(f"{text[:at]}&{text[at:]}")
+            (one.set_words if isinstance(one, Wrapping) else one.setText)(f"{text[:at]}&{text[at:]}")
+
+
+def _words(one: QAbstractButton | QLabel) -> str:
+    """What is written on it, in one row."""
+    return one.words if isinstance(one, Wrapping) else one.text()
 
 
 def _marked(text: str) -> re.Match[str] | None:

@@ -3,9 +3,13 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLayout, QVBoxLayout, QWidget
 
 from app.look.scroll import Scroll
+from app.look.sizes import sizes
+
+WIDE = 1.5
+"""Letters that are more times larger than at 100 % have fields below their words."""
 
 
 class Column(Scroll):
@@ -28,6 +32,14 @@ class Column(Scroll):
 
     def _beside(self) -> int:
         return self.verticalScrollBar().sizeHint().width() + 2 * self.frameWidth() + 4
+
+
+def form_of_dialog() -> QFormLayout:
+    """Words beside their fields; above them where letters are so large that a small screen has no room for both."""
+    form = QFormLayout()
+    if sizes().factor > WIDE:
+        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapAllRows)
+    return form
 
 
 def lay_beside(dialog: QDialog, picture: QWidget, inside: QLayout, name: str, buttons: QWidget) -> None:

@@ -1,18 +1,20 @@
-"""A button whose words go on in another row where there is no room for them in one."""
+"""Buttons whose words go on in another row where there is no room for them in one."""
 
 from __future__ import annotations
 
 import re
 
-from PySide6.QtCore import QSize
-from PySide6.QtWidgets import QPushButton, QSizePolicy, QWidget
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtWidgets import QCheckBox, QPushButton, QRadioButton, QSizePolicy, QWidget
 
 
-class WrappingButton(QPushButton):
-    """As wide as its words where it can be, never narrower than its longest word."""
+class Wrapping:
+    """As wide as its words where it can be, never narrower than its longest word. Stands before a kind of button of the toolkit."""
 
     words = ""
     """Until they are set: the toolkit may ask for the size while the button is being made."""
+    kind = ""
+    """What the style calls its contents"""
 
     def __init__(self, words: str, parent: QWidget | None = None) -> None:
         super().__init__(words, parent)
@@ -28,10 +30,10 @@ class WrappingButton(QPushButton):
         self.updateGeometry()
 
     def sizeHint(self) -> QSize:
-        return self._around(self.fontMetrics().size(0, self.words).width(), self.text().count("\n") + 1)
+        return self._around(self._long(self.words), self.text().count("\n") + 1)
 
     def minimumSizeHint(self) -> QSize:
-        longest = max(self.fontMetrics().horizontalAdvance(word) for word in self.words.split() or ("",))
+        longest = max(self._long(word) for word in self.words.split() or ("",))
         return self._around(longest, self.text().count("\n") + 1)
 
     def resizeEvent(self, event) -> None:
@@ -49,20 +51,41 @@ class WrappingButton(QPushButton):
         option = QStyleOptionButton()
         self.initStyleOption(option)
         inner = QSize(width, rows * self.fontMetrics().lineSpacing())
-        return self.style().sizeFromContents(QStyle.ContentsType.CT_PushButton, option, inner, self)
+        return self.style().sizeFromContents(QStyle.ContentsType[self.kind], option, inner, self)
+
+    def _long(self, words: str) -> int:
+        return self.fontMetrics().size(Qt.TextFlag.TextShowMnemonic, words).width()
 
     def _break(self) -> None:
         room = self.width() - self._around(0, 1).width()
         rows = [""]
         for word in self.words.split():
             longer = f"{rows[-1]} {word}".strip()
-            if rows[-1] and self.fontMetrics().horizontalAdvance(longer) > room:
+            if rows[-1] and self._long(longer) > room:
                 rows.append(word)
             else:
                 rows[-1] = longer
         if "\n".join(rows) != self.text():
             self.setText("\n".join(rows))
             self.updateGeometry()
+
+
+class WrappingButton(Wrapping, QPushButton):
+    """A button that is pressed."""
+
+    kind = "CT_PushButton"
+
+
+class WrappingRadio(Wrapping, QRadioButton):
+    """One of several choices."""
+
+    kind = "CT_RadioButton"
+
+
+class WrappingCheck(Wrapping, QCheckBox):
+    """A box that is ticked."""
+
+    kind = "CT_CheckBox"
 
 
 def _unmarked(words: str) -> str:

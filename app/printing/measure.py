@@ -68,7 +68,7 @@ class MeasureBars(ReadInOrder, QDialog):
         for word, widget in ((say("Printer"), self.printer), (say("Paper"), self.paper),
                              (say("Lying bar"), self.lying), (say("Upright bar"), self.upright)):
             form.addRow(Lead(word, widget), widget)
-        form.addRow("", self.already)
+        form.addRow(self.already)
         kinds = QDialogButtonBox.StandardButton
         self.buttons = QDialogButtonBox(kinds.Save | kinds.Cancel | kinds.Reset, self)
         self.buttons.accepted.connect(self.accept)

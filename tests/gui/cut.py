@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 from app.look.descendants import below
 from app.look.elided import Elided
 from app.look.flow import Flow
-from app.look.wrapping import WrappingButton
+from app.look.wrapping import Wrapping
 
 
 def cut(root: QWidget) -> list[str]:
@@ -46,7 +46,7 @@ def _too_small(widget: QWidget) -> str:
         return ""
     if isinstance(widget, QLabel) and widget.text():
         return _label(widget)
-    if isinstance(widget, WrappingButton):
+    if isinstance(widget, Wrapping):
         needed = widget.minimumSizeHint()
         short = widget.width() < needed.width() or widget.height() < needed.height()
         return f"{widget.width()} x {widget.height()} where {needed.width()} x {needed.height()} are needed" if short else ""

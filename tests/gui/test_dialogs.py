@@ -59,7 +59,7 @@ def test_long_words_in_large_letters_make_no_dialog_wider_than_a_small_screen(be
         at_rest(bench.window)
     finally:
         saying.use(None)
-    assert dialog.minimumSizeHint().width() <= 1280
+    assert dialog.minimumSizeHint().width() <= 1024
 
 
 def _offset(bench, qtbot) -> QDialog:

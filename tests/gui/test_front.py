@@ -355,7 +355,7 @@ def test_what_is_left_to_look_at_is_named(numbers, qtbot):
     pick(numbers._counts["treble"], numbers._counts["treble"].currentIndex() + 3)
     pick(numbers._mounts["treble"], numbers._mounts["treble"].currentIndex() + 1)
     qtbot.waitUntil(lambda: numbers.settled)
-    assert "0 spoil the work, 0 tight" in numbers._says.text()
+    assert numbers._says.text() == "Snags: 5 notes."
     assert numbers._left.isVisible() and numbers._left.text() == "To look at later: Deeper than the quill travels."
     assert "quill" in numbers._left.toolTip()
 

@@ -6,8 +6,9 @@ from collections.abc import Callable
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QRadioButton, QWidget
+from PySide6.QtWidgets import QWidget
 
+from app.look.wrapping import WrappingRadio
 from app.window.dialogs.ghost_dialog import GhostDialog
 from geometry.drawing import Drawing, Stroke
 from geometry.edits.offsetting import offset_copy, offset_in_place
@@ -30,8 +31,8 @@ class OffsetDialog(GhostDialog):
 
     def more(self) -> list[QWidget]:
         """Whether the line itself moves."""
-        self.in_place = QRadioButton(say("Move the line itself"), self)
-        self.copy = QRadioButton(say("Leave the line, add a slot beside it"), self)
+        self.in_place = WrappingRadio(say("Move the line itself"), self)
+        self.copy = WrappingRadio(say("Leave the line, add a slot beside it"), self)
         self.in_place.setChecked(True)
         self.copy.toggled.connect(self._chosen)
         return [self.in_place, self.copy]

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
     QDialogButtonBox,
-    QFormLayout,
     QHBoxLayout,
     QPushButton,
     QVBoxLayout,
@@ -22,7 +21,7 @@ from shiboken6 import isValid
 
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
-from app.look.column import Column
+from app.look.column import Column, form_of_dialog
 from app.look.face_picture import FacePicture
 from app.look.paragraph import paragraph
 from app.look.plain import plain
@@ -131,7 +130,7 @@ class NumbersDialog(ReadInOrder, QDialog):
 
     # ---- building -------------------------------------------------------
     def _build(self) -> None:
-        form = self._form = QFormLayout()
+        form = self._form = form_of_dialog()
         form.setVerticalSpacing(6)
         form.setHorizontalSpacing(14)
         for key, kind in INSTRUMENTS.items():
@@ -184,8 +183,6 @@ class NumbersDialog(ReadInOrder, QDialog):
         for key in ("length", "width", "thickness"):
             form.addRow(Lead(labels[key], fields[key]), fields[key])
         self._says = paragraph(self)
-        keep(self._says, minimum_height=64)
-        self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._left = paragraph(self, name="dim")
         self._cure = QPushButton(say("Take what would do"), self)
         self._cure.setAutoDefault(False)
@@ -205,9 +202,12 @@ class NumbersDialog(ReadInOrder, QDialog):
         inside.addStretch(1)
         right = QVBoxLayout()
         right.addWidget(Column(inside, self.windowTitle(), self), 1)
-        right.addWidget(self._says)
-        right.addWidget(self._left)
-        right.addWidget(self._cure, 0, Qt.AlignmentFlag.AlignLeft)
+        below = QVBoxLayout()
+        below.setContentsMargins(4, 0, 4, 0)  # in line with the words in the column
+        below.addWidget(self._says)
+        below.addWidget(self._left)
+        below.addWidget(self._cure, 0, Qt.AlignmentFlag.AlignLeft)
+        right.addLayout(below)
         right.addWidget(self._buttons)
         whole = QHBoxLayout(self)
         whole.setContentsMargins(14, 14, 14, 14)
@@ -376,7 +376,6 @@ def _beside(one: QWidget, two: QWidget) -> QHBoxLayout:
 def _made_words(answer: Tried) -> str:
     """What is in the way of a layout, counted."""
     spoils, tight, notes = answer.grades
-    if not sum(answer.grades):
-        return say("No snags.")
-    return say("Snags: {counts}.", counts=", ".join((
-        count(spoils, "{n} spoils the work", "{n} spoil the work"), say("{n} tight", n=tight), count(notes, "{n} note", "{n} notes"))))
+    told = (spoils and count(spoils, "{n} spoils the work", "{n} spoil the work"), tight and say("{n} tight", n=tight),
+            notes and count(notes, "{n} note", "{n} notes"))
+    return say("Snags: {counts}.", counts=", ".join(filter(None, told))) if any(told) else say("No snags.")

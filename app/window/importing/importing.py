@@ -10,13 +10,10 @@ from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QButtonGroup,
-    QCheckBox,
     QDialog,
     QDialogButtonBox,
-    QFormLayout,
     QLabel,
     QPushButton,
-    QRadioButton,
     QVBoxLayout,
 )
 from shiboken6 import isValid
@@ -27,11 +24,12 @@ from app.formats.drawing_in.units import PLAUSIBLE, fits, sized, unit_question
 from app.formats.layer_names import depth_on
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
-from app.look.column import lay_beside
+from app.look.column import form_of_dialog, lay_beside
 from app.look.flow import Flow
 from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
+from app.look.wrapping import WrappingCheck, WrappingRadio
 from app.panels.forms.fields import LengthField
 from app.window import ask
 from app.window.background.waiting import Cancelled, done_beside
@@ -94,7 +92,7 @@ class ImportDialog(ReadInOrder, QDialog):
         self._made_of.know(window.document.layout)
         self._turns = 0
         self._mirrored = False
-        self._slanted = QCheckBox(say("The nut is &slanted, for fanned frets"), self)
+        self._slanted = WrappingCheck(say("The nut is &slanted, for fanned frets"), self)
         self._slanted.setToolTip(say("The drawing stays upright, and its slanted edge becomes the nut line."))
         self._slanted.setChecked(self._made_of.slanted_as(window.document.layout.nut))
         self._slanted.toggled.connect(self._lay)
@@ -125,9 +123,9 @@ class ImportDialog(ReadInOrder, QDialog):
         self._all.setAutoDefault(False)
         self._all.clicked.connect(self._as_this)
         self._across, self._along = LengthField(window.unit, parent=self), LengthField(window.unit, parent=self)
-        self._whole = QRadioButton(say("A new layout around this outline"), self)
-        self._only = QRadioButton(say("This outline in the layout that is open"), self)
-        self._with = QRadioButton(say("This outline, its slots and holes in the layout that is open"), self)
+        self._whole = WrappingRadio(say("A new layout around this outline"), self)
+        self._only = WrappingRadio(say("This outline in the layout that is open"), self)
+        self._with = WrappingRadio(say("This outline, its slots and holes in the layout that is open"), self)
         self._whole.setChecked(True)
         for field in (self._across, self._along):
             field.sent.connect(self._nudged)
@@ -146,7 +144,7 @@ class ImportDialog(ReadInOrder, QDialog):
         return label
 
     def _build(self) -> None:
-        form = QFormLayout()
+        form = form_of_dialog()
         form.addRow(Lead(say("One unit of the drawing is"), self._unit), self._unit)
         form.addRow(Lead(say("Close gaps up to"), self._join), self._join)
         turns = Flow()

@@ -51,6 +51,8 @@ class LoopTable(QTableWidget):
         self.setRowCount(min(MOST_ROWS, len(loops)))
         self._fill_rows()
         self.resizeColumnToContents(1)
+        self.setMinimumWidth(self.horizontalHeader().sectionSizeHint(0) + self.columnWidth(1)
+                             + self.verticalScrollBar().sizeHint().width() + 2 * self.frameWidth())
 
     def show_roles(self) -> None:
         """The roles as they are now, in all rows that are made."""

@@ -207,6 +207,7 @@ class PictureBoard(QWidget):
         box = QRectF(at.x() + 12, at.y() + 10, words.width() + 10, words.height() + 4)
         if box.right() > self.width() or handle.leftwards:
             box.moveRight(at.x() - 12)
+        box.moveLeft(max(0.0, min(box.left(), self.width() - box.width())))
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(t.panel))
         painter.drawRoundedRect(box, 4, 4)

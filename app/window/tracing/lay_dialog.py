@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QDialogButtonBox,
     QFormLayout,
     QLabel,
-    QRadioButton,
     QVBoxLayout,
 )
 from shiboken6 import isValid
@@ -25,6 +24,7 @@ from app.look.column import lay_beside
 from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
+from app.look.wrapping import WrappingRadio
 from app.panels.forms.fields import LengthField
 from app.window.tracing.board import Handle, PictureBoard
 from geometry.checks.words import listed
@@ -84,8 +84,8 @@ class LayDialog(ReadInOrder, QDialog):
         self.board.moved.connect(self._moved)
         self.board.let_go.connect(self._catch)
         self._grey: np.ndarray | None = None
-        self.two = QRadioButton(say("Two points a known distance apart"), self)
-        self.four = QRadioButton(say("A rectangle of known size: sheet, ruler, template"), self)
+        self.two = WrappingRadio(say("Two points a known distance apart"), self)
+        self.four = WrappingRadio(say("A rectangle of known size: sheet, ruler, template"), self)
         self.back = QCheckBox(say("The picture shows the back"), self)
         self.distance = LengthField(window.unit, parent=self)
         self.across = LengthField(window.unit, parent=self)
