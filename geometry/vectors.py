@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable, Sequence
 
 Vec2 = tuple[float, float]
 Vec3 = tuple[float, float, float]
+Box = tuple[float, float, float, float]
+"""(min x, min y, max x, max y)"""
 
 
 def add(a: Vec2, b: Vec2) -> Vec2:
@@ -90,6 +93,18 @@ def turned(a: Vec2, angle: float) -> Vec2:
 def clean(a: Vec2) -> Vec2:
     """a without the dust of arithmetic: to nine decimals, and no minus before a zero."""
     return (round(a[0], 9) + 0.0, round(a[1], 9) + 0.0)
+
+
+def box_about(points: Sequence[Vec2]) -> Box:
+    """The box about points, of which there is one at least."""
+    xs, ys = [p[0] for p in points], [p[1] for p in points]
+    return (min(xs), min(ys), max(xs), max(ys))
+
+
+def box_of_all(boxes: Iterable[Box]) -> Box:
+    """The box about boxes, of which there is one at least."""
+    x0, y0, x1, y1 = zip(*boxes, strict=True)
+    return (min(x0), min(y0), max(x1), max(y1))
 
 
 def along3(a: Vec3, direction: Vec3, length: float) -> Vec3:

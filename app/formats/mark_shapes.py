@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from app.formats.letters import text_width
-from app.formats.paper import Box
 from geometry import vectors as v
 from geometry.curves import Line, Matrix
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Label, Mark, Stroke
+from geometry.vectors import Box
 
 DESCENDER, ASCENDER = 0.35, 1.35
 """How far letters reach under the line and over it, in capital heights (accents included)."""
@@ -40,16 +40,13 @@ def mark_box(mark: Mark, matrix: Matrix | None = None) -> Box:
 
 def _around(corners: list[v.Vec2], matrix: Matrix | None) -> Box:
     if matrix is not None:
-        a, b, c, d, e, f = matrix.a, matrix.b, matrix.c, matrix.d, matrix.e, matrix.f
-        corners = [(a * x + c * y + e, b * x + d * y + f) for x, y in corners]
-    xs, ys = [c[0] for c in corners], [c[1] for c in corners]
-    return (min(xs), min(ys), max(xs), max(ys))
+        corners = [matrix(corner) for corner in corners]
+    return v.box_about(corners)
 
 
 def drawing_box(drawing: Iterable[Mark]) -> Box:
     """The box in mm that holds every mark; a point at the origin for an empty drawing."""
-    boxes = [mark_box(mark) for mark in drawing] or [(0.0, 0.0, 0.0, 0.0)]
-    return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
+    return v.box_of_all([mark_box(mark) for mark in drawing] or [(0.0, 0.0, 0.0, 0.0)])
 
 
 def touches(a: Box, b: Box) -> bool:

@@ -9,6 +9,7 @@ from geometry.curves import Matrix
 from geometry.drawing import Drawing
 from geometry.saying import say
 from geometry.units import LengthUnit
+from geometry.vectors import Box
 
 PAPERS: dict[str, tuple[float, float]] = {
     "A4": (210.0, 297.0),  # ISO 216
@@ -18,13 +19,10 @@ PAPERS: dict[str, tuple[float, float]] = {
 }
 """Width and height upright, mm."""
 
+
 def usual_paper(unit: LengthUnit) -> str:
     """What printers usually hold where lengths are told in that unit (common practice, no source)."""
     return "A4" if unit == "mm" else "Letter"
-
-
-Box = tuple[float, float, float, float]
-"""min x, min y, max x, max y in mm."""
 
 
 def paper_size(name: str, lying: bool = False) -> tuple[float, float]:

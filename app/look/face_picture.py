@@ -13,6 +13,7 @@ from geometry.drawing.opened_out import opened_out_groups
 from geometry.drawing.shapes import straight
 from geometry.layout import Headstock, loop_path
 from geometry.strings.runs import runs
+from geometry.vectors import Box
 
 ROOM = 3.0
 """mm shown about the outline and the buttons"""
@@ -36,7 +37,7 @@ def _on_an_edge(mark: Mark) -> bool:
 class FacePicture:
     """Marks made ready for painting at any size."""
 
-    def __init__(self, marks: Drawing, frame: tuple[float, float, float, float]) -> None:
+    def __init__(self, marks: Drawing, frame: Box) -> None:
         self._frame = QRectF(frame[0], frame[1], frame[2] - frame[0], frame[3] - frame[1])
         paths: dict[str, QPainterPath] = {}
         for mark in marks:
@@ -64,7 +65,7 @@ class FacePicture:
         painter.restore()
 
 
-def face_picture(layout: Headstock) -> tuple[Drawing, tuple[float, float, float, float]]:
+def face_picture(layout: Headstock) -> tuple[Drawing, Box]:
     """(marks, frame in mm) of a layout, as FacePicture takes them; pure, so that it may be made beside the window.
 
     The frame is the outline and the buttons, with ROOM mm about them.

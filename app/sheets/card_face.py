@@ -6,7 +6,7 @@ from msgspec.structs import replace
 
 from app.formats.letters import text_width
 from app.formats.mark_shapes import drawing_box
-from app.formats.paper import Box, Placed
+from app.formats.paper import Placed
 from app.sheets.block_table import two_lengths
 from app.sheets.book_pages import PIECES_IN_WORDS
 from app.sheets.card_rows import hand_op, rows
@@ -34,6 +34,7 @@ from geometry.strings.square_line import base_words, square_line
 from geometry.terms import term
 from geometry.tilt_words import raised_end
 from geometry.units import format_angle
+from geometry.vectors import Box
 
 PAD = 2.5
 """White inside the frame, mm."""

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from msgspec import Struct
 
 from app.formats.letters import complete, printable
-from app.formats.paper import Box, Placed
+from app.formats.paper import Placed
 from app.sheets.furniture import bar_words
 from app.sheets.parts import Part
 from app.sheets.sides import side_words
@@ -25,6 +25,7 @@ from geometry.lengths import spoken
 from geometry.saying import say
 from geometry.strings.square_line import slant_words, square_line
 from geometry.terms import term
+from geometry.vectors import Box, box_of_all
 
 if TYPE_CHECKING:
     from geometry.checks import Snag
@@ -180,9 +181,7 @@ def _maps(laid: list[Laid], room: Box) -> list[Placed]:
 
 
 def _extent(one: Laid) -> Box:
-    windows = _windows(one)
-    return (min(w[0] for w in windows), min(w[1] for w in windows),
-            max(w[2] for w in windows), max(w[3] for w in windows))
+    return box_of_all(_windows(one))
 
 
 def _windows(one: Laid) -> list[Box]:

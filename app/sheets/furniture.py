@@ -5,13 +5,13 @@ from __future__ import annotations
 import math
 
 from app.formats.letters import printable, text_width
-from app.formats.paper import Box
 from app.sheets.words import IN_SHORT, PRINT_AT, block, short
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.heights import LEAST, READ
 from geometry.drawing.shapes import chain, straight
 from geometry.lengths import spoken
 from geometry.saying import say
+from geometry.vectors import Box
 
 PRINTER_MARGIN = 10.0
 """What printers leave white, mm."""

@@ -10,12 +10,13 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from app.formats.letters import text_width
-from app.formats.paper import Box, Placed
+from app.formats.paper import Placed
 from app.sheets.words import block, short
 from geometry.curves import Matrix, shift
 from geometry.drawing import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.heights import READ
 from geometry.drawing.shapes import rectangle, straight
+from geometry.vectors import Box
 
 HEADING = 3.0
 """Capital height of a heading, mm."""

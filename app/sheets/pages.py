@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from msgspec import Struct
 
 from app.formats.errors import FormatError
-from app.formats.paper import Box, Page, Placed, paper_size
+from app.formats.paper import Page, Placed, paper_size
 from app.sheets.block_table import block_table
 from app.sheets.book_pages import book_blocks
 from app.sheets.card_pages import card_blocks
@@ -36,6 +36,7 @@ from geometry.routing import Waste
 from geometry.saying import say
 from geometry.solids.slot_area import slot_area
 from geometry.units import LengthUnit
+from geometry.vectors import Box
 
 if TYPE_CHECKING:
     from geometry.checks import Snag

@@ -9,7 +9,6 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from app.formats.mark_shapes import drawing_box
-from app.formats.paper import Box
 from app.sheets.compensation import compensation
 from geometry.drawing import Disc, Drawing, Label, blank_box
 from geometry.drawing.back import back_drawing
@@ -23,6 +22,7 @@ from geometry.routing import Waste
 from geometry.saying import say
 from geometry.strings.square_line import square_line
 from geometry.terms import term
+from geometry.vectors import Box
 
 PADDING = 1.0
 """White space kept round each drawing, mm."""

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from msgspec.structs import replace
 
 from app.formats.mark_shapes import drawing_box
-from app.formats.paper import Box, Placed
+from app.formats.paper import Placed
 from app.sheets.lay import BAND, TICKED, Block, drawing, of_marks, space, tick, title_band
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import card_number, length
@@ -32,6 +32,7 @@ from geometry.sequence import Operation
 from geometry.sequence.plans import OUTLINE
 from geometry.strings.square_line import base_words, square_line
 from geometry.terms import term
+from geometry.vectors import Box
 
 LYING = turn(-math.pi / 2)
 """Lays a slot along the page, its nut end to the left."""

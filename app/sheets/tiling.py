@@ -8,12 +8,13 @@ from string import ascii_uppercase
 from msgspec import Struct
 
 from app.formats.errors import FormatError
-from app.formats.paper import Box, paper_size
+from app.formats.paper import paper_size
 from geometry.drawing import Cross, Drawing, Label, Mark, Stroke
 from geometry.drawing.heights import LEAST
 from geometry.drawing.shapes import chain, straight
 from geometry.lengths import mm
 from geometry.saying import say
+from geometry.vectors import Box
 
 OVERLAP = 12.0
 """Overlap of neighbouring pages, mm."""
@@ -46,7 +47,7 @@ class Tiling(Struct, frozen=True):
     seams_y: tuple[float, ...]
 
 
-def tile(box: Box, paper: str, frame: tuple[float, float, float, float], name: str = "") -> Tiling:
+def tile(box: Box, paper: str, frame: Box, name: str = "") -> Tiling:
     """The fewest windows that cover the box with 12 mm of overlap, on upright or lying paper.
 
     `frame` is what each page needs left, below, right and above its window (mm). Upright wins a tie.
@@ -76,7 +77,7 @@ class _Grid(Struct, frozen=True):
     seams_y: tuple[float, ...]
 
 
-def _tile(box: Box, paper: str, lying: bool, frame: tuple[float, float, float, float]) -> _Grid:
+def _tile(box: Box, paper: str, lying: bool, frame: Box) -> _Grid:
     page = paper_size(paper, lying)
     width, height = page[0] - frame[0] - frame[2], page[1] - frame[1] - frame[3]
     lefts, bottoms = _starts(box[0], box[2], width), _starts(box[1], box[3], height)

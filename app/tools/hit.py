@@ -225,7 +225,7 @@ def _nut_ends(layout: Headstock, at: Vec2) -> Found:
 
 def _ears(layout: Headstock, at: Vec2) -> Found:
     for ear in layout.ears:
-        x = layout.blank.edge_x(ear.side) + (-ear.width if ear.side == "treble" else ear.width)
+        x = layout.blank.glue_x(ear)
         low, high = sorted((ear.start, ear.end))
         place = (x, min(max(at[1], low), high))
         yield v.distance(place, at), Target("ear", ear.id, None, place)

@@ -8,7 +8,7 @@ _HOMES: dict[str, tuple[str, ...]] = {
               "read_minutes", "remove_price", "remove_reading", "remove_remark", "running", "set_minutes",
               "start", "stop"),
     "money": ("cost", "money_words", "spent_on", "total_cost"),
-    "planned": ("CHANGING", "Line", "Sum", "factors_of", "lines", "rate_of", "task_of", "tasks", "total"),
+    "planned": ("CHANGING", "Line", "Sum", "factors_of", "lines", "task_of", "tasks", "total"),
     "rates": ("Correction", "Learned", "corrected"),
     "remarks": ("open_remarks", "pinned_words"),
 }

@@ -10,26 +10,14 @@ from geometry.layout import Book, Piece, Rates, Task
 from geometry.saying import say
 from geometry.sequence import Changes, Operation
 from geometry.sequence import minutes as estimated
+from geometry.sequence.rates import rate_of
 
 CHANGING = "changes"
 """Stands for all set-ups and changes among the operations, and for their four fields among the rates."""
-
-
-def rate_of(op: Operation) -> str:
-    """The field of Rates behind an operation's estimate."""
-    if op.kind in ("pin hole", "counterbore", "bore", "pilot"):
-        return "hole"
-    if op.kind == "edge pilot":
-        return "hand_pilot" if op.setup.machine == "hand drill" else "side_bore"
-    if op.kind in ("ramp", "flat"):
-        return op.kind
-    if op.kind == "rout outline" and op.setup.machine == "bench":
-        return "hand_100"
-    return {"glue scarf": "glue_scarf", "glue ear": "glue_ear", "glue face veneer": "glue_veneer", "glue back veneer": "glue_veneer",
-            "template": "template", "mark": "mark",
-            "side bore": "side_bore", "side counterbore": "side_bore", "waste holes": "waste_hole", "saw": "saw_100", "rout": "rout_100",
-            "cut outline": "band_saw_100", "rout outline": "rout_outline_100", "clean up": "clean_up",
-            "finish": "finish", "final diameter": "final_diameter"}[op.kind]
+CHANGE_FIELDS = ("machine_change", "bit_change", "table_change", "side_change")
+NO_WORK = ("factor", "glue_dry")
+"""Fields that are no minutes of work: nothing spent corrects how long glue dries."""
+WORK_FIELDS = tuple(name for name in Rates.__struct_fields__ if name not in (*CHANGE_FIELDS, *NO_WORK))
 
 
 def tasks(steps: Iterable[Operation], changes: Changes) -> tuple[Task, ...]:
@@ -47,8 +35,7 @@ def task_of(op: Operation, rates: Rates | None = None) -> Task:
 def factors_of(rates: Rates, changes: Changes) -> dict[str, float]:
     """How much longer each field of some rates makes its work than the default does; all changes under one name."""
     default = Rates()
-    found = {name: getattr(rates, name) / getattr(default, name) * rates.factor for name in Rates.__struct_fields__
-             if name not in ("factor", "glue_dry") and not name.endswith("_change")}
+    found = {name: getattr(rates, name) / getattr(default, name) * rates.factor for name in WORK_FIELDS}
     plain = changes.minutes(default)
     return found | {CHANGING: changes.minutes(rates) / plain if plain else rates.factor}
 

@@ -21,17 +21,13 @@ from collections.abc import Iterable
 from msgspec import Struct
 from msgspec.structs import replace
 
-from geometry.book.planned import CHANGING
+from geometry.book.planned import CHANGE_FIELDS, CHANGING, WORK_FIELDS
 from geometry.layout import Book, Rates, Time
 
 TRUST_ALL = 120.0
 TRUST_EACH = 60.0
 LEAST, MOST = 0.1, 10.0
 
-CHANGE_FIELDS = ("machine_change", "bit_change", "table_change", "side_change")
-NO_WORK = ("factor", "glue_dry")
-"""Fields that are no minutes of work: nothing spent corrects how long glue dries."""
-WORK_FIELDS = tuple(name for name in Rates.__struct_fields__ if name not in (*CHANGE_FIELDS, *NO_WORK))
 MOST_MINUTES = 6000.0
 """What a rate may be at most."""
 

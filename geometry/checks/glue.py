@@ -23,7 +23,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
         crossing = [item.id for item, crosses in zip(scene.items, across, strict=True) if crosses]
         if crossing:
             yield Snag("glue-line-crossed", NOTE, (ear.id, *crossing),
-                       (line_x(ear, blank), (ear.start + ear.end) / 2, blank.thickness / 2), None, None,
+                       (blank.glue_x(ear), (ear.start + ear.end) / 2, blank.thickness / 2), None, None,
                        say("The glue line of {ear} is crossed by the bores of {crossing}.",
                            ear=ear.id, crossing=listed(crossing)),
                        say("Glue on {ear} before these are drilled, and let the glue cure.", ear=ear.id))
@@ -32,15 +32,9 @@ def snags(scene: Scene) -> Iterable[Snag]:
         yield from feather.snags(scene)
 
 
-def line_x(ear: Ear, blank: Blank) -> float:
-    """x of an ear's glue line, mm."""
-    inwards = -1.0 if ear.side == "treble" else 1.0
-    return blank.edge_x(ear.side) + inwards * ear.width
-
-
 def _along(item: Item, ear: Ear, blank: Blank) -> tuple[Snag, ...]:
     """Drillings square to the face that touch the glue line."""
-    x = line_x(ear, blank)
+    x = blank.glue_x(ear)
     low, high = sorted((ear.start, ear.end))
     found = []
     for i in item.upright:
@@ -69,7 +63,7 @@ def _gap(drilling: Drilling, x: float, low: float, high: float) -> float:
 
 def _across(item: Item, ear: Ear, blank: Blank) -> bool:
     """Whether a drilling from the side crosses the glue line."""
-    x = line_x(ear, blank)
+    x = blank.glue_x(ear)
     low, high = sorted((ear.start, ear.end))
     for drilling in item.drillings:
         if drilling.upright:

@@ -12,7 +12,7 @@ from geometry.curves.bearable import bearable
 from geometry.errors import GeometryError
 from geometry.saying import say
 from geometry.tolerance import TOUCH
-from geometry.vectors import Vec2
+from geometry.vectors import Box, Vec2
 
 _MANY = 2000
 """Chords from which an arc's points are worked out all at once, which may differ from `point` in the last bit: those of half
@@ -143,18 +143,19 @@ class Arc(Struct, frozen=True):
         """Inner parameters at which the radius points in one of these directions (rad)."""
         found = []
         for angle in angles:
-            turn = (angle - self.a0) % (2 * math.pi)
-            if self.sweep < 0:
-                turn = (2 * math.pi - turn) % (2 * math.pi)
+            turn = self._turn_to(angle)
             if 0 < turn < abs(self.sweep):
                 found.append(turn / abs(self.sweep))
         return sorted(found)
 
-    def box(self) -> tuple[float, float, float, float]:
+    def _turn_to(self, angle: float) -> float:
+        """How far the arc's own way of turning leads from its start to a direction of the radius, rad, 0 to a full turn."""
+        turn = (angle - self.a0) % (2 * math.pi)
+        return turn if self.sweep >= 0 else (2 * math.pi - turn) % (2 * math.pi)
+
+    def box(self) -> Box:
         """(min x, min y, max x, max y) in mm, exact."""
-        points = [self.p0, self.p1] + [self.point(t) for axis in (0, 1) for t in self.extremes(axis)]
-        xs, ys = [p[0] for p in points], [p[1] for p in points]
-        return (min(xs), min(ys), max(xs), max(ys))
+        return v.box_about([self.p0, self.p1, *(self.point(t) for axis in (0, 1) for t in self.extremes(axis))])
 
     def chords(self, sagitta: float) -> int:
         """How many chords keep within `sagitta` mm of the arc."""
@@ -183,10 +184,7 @@ class Arc(Struct, frozen=True):
         d = v.sub(p, self.centre)
         if d == (0.0, 0.0):
             return 0.0
-        a = math.atan2(d[1], d[0])
-        turn = (a - self.a0) % (2 * math.pi)
-        if self.sweep < 0:
-            turn = (2 * math.pi - turn) % (2 * math.pi)
+        turn = self._turn_to(math.atan2(d[1], d[0]))
         if turn <= abs(self.sweep):
             return turn / abs(self.sweep)
         return 0.0 if v.distance(p, self.p0) <= v.distance(p, self.p1) else 1.0

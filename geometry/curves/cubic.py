@@ -12,7 +12,7 @@ from msgspec import Struct
 from geometry import vectors as v
 from geometry.curves.bearable import bearable
 from geometry.tolerance import TOUCH
-from geometry.vectors import Vec2
+from geometry.vectors import Box, Vec2
 
 _MANY = 64
 """Chords from which a curve's points are worked out all at once."""
@@ -20,9 +20,10 @@ _MANY = 64
 _MARKS = 16
 """Steps of the parameter at which a curve's length is kept."""
 
-# Gauss-Legendre nodes and weights on 0..1 (16 points), from numpy.polynomial.legendre.leggauss(16).
 MOST_HALVINGS, AGREE = 12, 1e-10
-"""how often a stretch is halved for its length, and the share of it to which two rules then agree"""
+"""How often a stretch is halved for its length, and the share of it to which two rules then agree."""
+
+# Gauss-Legendre nodes and weights on 0..1 (16 points), from numpy.polynomial.legendre.leggauss(16).
 GAUSS = (
     (0.005299532504175031, 0.013576229705877047), (0.0277124884633837, 0.031126761969323946),
     (0.06718439880608412, 0.04757925584124639), (0.1222977958224985, 0.06231448562776694),
@@ -144,11 +145,9 @@ class Cubic(Struct, frozen=True):
                 found.append((lo + hi) / 2)
         return sorted(found) if max(abs(p), abs(q), abs(r), abs(s)) > TOUCH else []
 
-    def box(self) -> tuple[float, float, float, float]:
+    def box(self) -> Box:
         """(min x, min y, max x, max y) in mm, exact."""
-        points = [self.p0, self.p1] + [self.point(t) for axis in (0, 1) for t in self.extremes(axis)]
-        xs, ys = [p[0] for p in points], [p[1] for p in points]
-        return (min(xs), min(ys), max(xs), max(ys))
+        return v.box_about([self.p0, self.p1, *(self.point(t) for axis in (0, 1) for t in self.extremes(axis))])
 
     def chords(self, sagitta: float) -> int:
         """How many chords `flatten` makes of the curve.

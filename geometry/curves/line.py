@@ -6,7 +6,7 @@ from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.tolerance import TOUCH
-from geometry.vectors import Vec2
+from geometry.vectors import Box, Vec2
 
 
 class Line(Struct, frozen=True):
@@ -67,7 +67,7 @@ class Line(Struct, frozen=True):
             return [1.0]
         return [a / (a - b)] if a * b < 0 else []
 
-    def box(self) -> tuple[float, float, float, float]:
+    def box(self) -> Box:
         """(min x, min y, max x, max y) in mm, exact."""
         return (min(self.p0[0], self.p1[0]), min(self.p0[1], self.p1[1]),
                 max(self.p0[0], self.p1[0]), max(self.p0[1], self.p1[1]))

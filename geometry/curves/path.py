@@ -20,7 +20,7 @@ from geometry.curves.matrix import Matrix
 from geometry.errors import GeometryError
 from geometry.saying import say
 from geometry.tolerance import FLAT, TOUCH
-from geometry.vectors import Vec2
+from geometry.vectors import Box, Vec2
 
 Segment = Line | Arc | Cubic
 
@@ -104,11 +104,9 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
         return sum(segment.area_term() for segment in self.segments)
 
     @cached_property
-    def box(self) -> tuple[float, float, float, float]:
+    def box(self) -> Box:
         """(min x, min y, max x, max y) in mm, exact."""
-        boxes = [segment.box() for segment in self.segments]
-        return (min(b[0] for b in boxes), min(b[1] for b in boxes),
-                max(b[2] for b in boxes), max(b[3] for b in boxes))
+        return v.box_of_all(segment.box() for segment in self.segments)
 
     # ---- walking --------------------------------------------------------
     def locate(self, along: float) -> tuple[int, float]:
@@ -162,16 +160,15 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
         return math.hypot(max(x0 - p[0], 0.0, p[0] - x1), max(y0 - p[1], 0.0, p[1] - y1))
 
     @cached_property
-    def _boxes(self) -> tuple[tuple[float, float, float, float] | None, ...]:
+    def _boxes(self) -> tuple[Box | None, ...]:
         """(min x, min y, max x, max y) of the control points of each segment, mm; None for an arc."""
         boxes = []
         for segment in self.segments:
             if isinstance(segment, Arc):
                 boxes.append(None)
                 continue
-            points = (segment.p0, segment.p1) if isinstance(segment, Line) else (segment.p0, segment.c0, segment.c1, segment.p1)
-            x, y = zip(*points, strict=True)
-            boxes.append((min(x), min(y), max(x), max(y)))
+            boxes.append(segment.box() if isinstance(segment, Line) else
+                         v.box_about((segment.p0, segment.c0, segment.c1, segment.p1)))
         return tuple(boxes)
 
     def _least(self, p: Vec2) -> list[float]:

@@ -17,7 +17,7 @@ from geometry.saying import say
 from geometry.solids import holes
 from geometry.solids.side import SideBore, side_bore
 from geometry.units import format_length
-from geometry.vectors import Vec2
+from geometry.vectors import Box, Vec2
 
 INSIDE = 3.0
 """Wood shown inside the seat at least, mm."""
@@ -25,8 +25,6 @@ SAME = 0.05
 """Marks nearer than this are the same to a pencil, mm."""
 WORDS = 12.0
 """Room beside the edge for words, in capital heights."""
-
-Box = tuple[float, float, float, float]
 
 
 class Picture(Struct, frozen=True):

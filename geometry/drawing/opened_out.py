@@ -23,6 +23,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Blank, Ear, Headstock, Loop, Nut, Pin, SingleHole, Slot, Tuner, loop_path, slot_path
 from geometry.solids import holes
 from geometry.terms import term
+from geometry.vectors import Box
 
 TITLE = 3.2
 """Capital height of the names over the face and the edges, mm."""
@@ -91,9 +92,17 @@ def feature_marks(layout: Headstock, feature_id: str) -> Drawing:
     return opened_out_groups(layout).get(feature_id, ())
 
 
-def blank_box(blank: Blank) -> tuple[float, float, float, float]:
+def blank_box(blank: Blank) -> Box:
     """(min x, min y, max x, max y) of the face with both edges folded out, mm."""
     return (-blank.bass - blank.thickness, -blank.behind, blank.treble + blank.thickness, blank.tip)
+
+
+def strip_titles(blank: Blank, above: float, height: float) -> list[Label]:
+    """What face and folded edges are called, `above` mm beyond the tip."""
+    x0, _, x1, y1 = blank_box(blank)
+    names = (((x0 - blank.bass) / 2, term("bass edge")), ((blank.treble - blank.bass) / 2, term("face")),
+             ((x1 + blank.treble) / 2, term("treble edge")))
+    return [Label(text, (x, y1 + above), height, "note", "blank", anchor="middle") for x, text in names]
 
 
 @lru_cache(maxsize=16)
@@ -111,10 +120,7 @@ def _blank(blank: Blank, nut: Nut) -> Drawing:
     if blank.veneers or blank.scarf:
         from geometry.drawing.glue_lines import glue_lines  # few heads have any, and a start goes without them
         marks += glue_lines(blank, nut)
-    names = (((x0 - blank.bass) / 2, term("bass edge")), ((blank.treble - blank.bass) / 2, term("face")),
-             ((x1 + blank.treble) / 2, term("treble edge")))
-    marks += [Label(text, (x, high + 2.0), TITLE, "note", "blank", anchor="middle") for x, text in names]
-    return tuple(marks)
+    return (*marks, *strip_titles(blank, 2.0, TITLE))
 
 
 @remembered_by_size(64, of_same)
@@ -143,8 +149,7 @@ def _wall(slot: Slot) -> Path | None:
 
 @lru_cache(maxsize=16)
 def _ear(ear: Ear, blank: Blank) -> Drawing:
-    edge = blank.edge_x(ear.side)
-    glue = edge - ear.width if ear.side == "treble" else edge + ear.width
+    edge, glue = blank.edge_x(ear.side), blank.glue_x(ear)
     ends = [chain((folded(blank, ear.side, y, blank.thickness), (edge, y), (glue, y))) for y in (ear.start, ear.end)]
     line = straight((glue, ear.start), (glue, ear.end))
     return tuple(Stroke(path, "glue line", ear.id) for path in (line, *ends))

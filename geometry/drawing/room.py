@@ -13,7 +13,7 @@ from shapely.geometry import LineString, Point, Polygon, box
 from geometry.curves import Path
 from geometry.drawing.marks import Area, Cross, Disc, Label, Mark, Stroke
 from geometry.drawing.slot_style import SLOT_STYLES
-from geometry.vectors import Vec2
+from geometry.vectors import Box, Vec2
 
 CLEAR, TOUCHING, COARSE = 0.6, 0.15, 0.05
 """mm: from words to what is near, what is as good as on it, and how far a flattened line may stray for that."""
@@ -109,7 +109,7 @@ def beside(lines: Sequence[str], at: Vec2, reach: float, letter: float, pitch: f
     return found
 
 
-def _box(mark: Mark) -> tuple[float, float, float, float]:
+def _box(mark: Mark) -> Box:
     """(min x, min y, max x, max y) in mm about what a mark covers."""
     match mark:
         case Stroke(path=path) | Area(outer=path):
@@ -145,7 +145,7 @@ def _whole(path: Path) -> Polygon:
     return Polygon(path.flatten(COARSE))
 
 
-def _reach(label: Label) -> tuple[float, float, float, float]:
+def _reach(label: Label) -> Box:
     """(min x, min y, max x, max y) in mm of words, level or turned a quarter."""
     wide = words_width(label.text, label.height)
     start = {"left": 0.0, "middle": -wide / 2, "right": -wide}[label.anchor]

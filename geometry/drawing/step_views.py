@@ -16,6 +16,7 @@ from geometry.layout import Headstock
 from geometry.sequence.operation import Operation
 from geometry.sequence.state import WoodState, state_of
 from geometry.units import LengthUnit
+from geometry.vectors import Box
 
 
 class StepViews(Struct, frozen=True):
@@ -25,7 +26,7 @@ class StepViews(Struct, frozen=True):
     """when the step is done"""
     plan: Drawing
     section: Drawing
-    box: tuple[float, float, float, float]
+    box: Box
 
 
 def step_views(layout: Headstock, steps: Sequence[Operation], at: int, ops: Sequence[Operation],

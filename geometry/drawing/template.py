@@ -27,6 +27,7 @@ from geometry.layout import Headstock, loop_path, slot_path
 from geometry.lengths import told
 from geometry.saying import say
 from geometry.solids import Hole, frames, holes
+from geometry.vectors import Box
 
 LETTER = 2.0
 """Capital height of hole names, mm."""
@@ -104,12 +105,12 @@ def _side_seats(layout: Headstock, named: list[Named]) -> list[Mark]:
     return marks
 
 
-def _datum(layout: Headstock, box: tuple[float, float, float, float]) -> list[Mark]:
+def _datum(layout: Headstock, box: Box) -> list[Mark]:
     return [*nut_lines(layout.nut, DATUM), *line_names(layout.nut),
             Stroke(straight((0.0, min(box[1], 0.0) - 4.0), (0.0, box[3] + 4.0)), "centreline", "blank")]
 
 
-def _grains(outline: Path, around: tuple[float, float, float, float]) -> list[list[Mark]]:
+def _grains(outline: Path, around: Box) -> list[list[Mark]]:
     """Where the double arrow along the grain may stand at the nut end: in a corner that the outline leaves free, or beside the head."""
     x0, y0, x1, _ = around
     low = y0 + 2.0

@@ -15,8 +15,8 @@ from shapely.geometry.base import BaseGeometry
 from geometry.curves import circle
 from geometry.curves.polygons import grown, parts, polygon
 from geometry.drawing.glue_lines import glue_lines
-from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
-from geometry.drawing.opened_out import SIDES, TITLE, blank_box
+from geometry.drawing.marks import Area, Cross, Disc, Drawing, Mark, Stroke
+from geometry.drawing.opened_out import SIDES, TITLE, strip_titles
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.ramp_section import flat_plans
 from geometry.drawing.shapes import nut_line, rectangle, ring_path, straight
@@ -27,7 +27,6 @@ from geometry.routing.depth import LIGHT
 from geometry.sequence.state import SlotState, WoodState
 from geometry.solids.drilling import Drilling
 from geometry.solids.slot_area import slot_area
-from geometry.terms import term
 
 SAWN_OUTSIDE = LIGHT
 """How far outside the outline the saw stays, mm (common practice, no source)."""
@@ -117,7 +116,7 @@ def _missing(layout: Headstock, state: WoodState) -> list[Ear]:
 
 def _ear_box(ear: Ear, blank: Blank) -> Polygon:
     edge = blank.edge_x(ear.side)
-    glue = edge - ear.width if ear.side == "treble" else edge + ear.width
+    glue = blank.glue_x(ear)
     return box(min(edge, glue), min(ear.start, ear.end), max(edge, glue), max(ear.start, ear.end))
 
 
@@ -130,14 +129,10 @@ def _edges(layout: Headstock, state: WoodState) -> list[Mark]:
             a, b = folded(blank, side, low, 0.0), folded(blank, side, high, blank.thickness)
             marks.append(Area(rectangle(min(a[0], b[0]), low, max(a[0], b[0]), high), "blank", "blank"))
             marks.append(Stroke(straight(a, (a[0], high)), "fold", "blank"))
-    x0, _, x1, _ = blank_box(blank)
-    names = (((x0 - blank.bass) / 2, term("bass edge")), ((blank.treble - blank.bass) / 2, term("face")),
-             ((x1 + blank.treble) / 2, term("treble edge")))
-    marks += [Label(text, (x, blank.tip + 2.0), TITLE, "note", "blank", anchor="middle") for x, text in names]
+    marks += strip_titles(blank, 2.0, TITLE)
     for ear in layout.ears:
         if ear.id in state.ears:
-            edge = blank.edge_x(ear.side)
-            glue = edge - ear.width if ear.side == "treble" else edge + ear.width
+            glue = blank.glue_x(ear)
             marks.append(Stroke(straight((glue, ear.start), (glue, ear.end)), "glue line", ear.id))
     return marks
 

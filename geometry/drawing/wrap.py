@@ -10,7 +10,7 @@ from geometry.drawing.hole_words import bore_words
 from geometry.drawing.margin_labels import short_lines
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.nut_names import line_names
-from geometry.drawing.opened_out import blank_box, opened_out_groups
+from geometry.drawing.opened_out import blank_box, opened_out_groups, strip_titles
 from geometry.drawing.pocket_words import pocket_labels
 from geometry.drawing.room import CLEAR, Room, beside, words_width
 from geometry.drawing.shapes import rectangle, straight
@@ -156,9 +156,7 @@ def _along_edge(layout: Headstock, side: Side, y: float, z: float, words: str, o
 def _titles(layout: Headstock) -> list[Mark]:
     blank = layout.blank
     x0, y0, x1, y1 = blank_box(blank)
-    words = (((x0 - blank.bass) / 2, term("bass edge")), ((blank.treble - blank.bass) / 2, term("face")),
-             ((x1 + blank.treble) / 2, term("treble edge")))
-    marks: list[Mark] = [Label(text, (x, y1 + 4.0), READ, "note", "blank", anchor="middle") for x, text in words]
+    marks: list[Mark] = [*strip_titles(blank, 4.0, READ)]
     for side, x in (("bass", x0), ("treble", x1)):
         # At the nut end: the words of the bores run up from their marks, to the tip.
         at = (x + (LETTER + 0.9 if side == "bass" else -0.9), y0 + 2.0)

@@ -48,6 +48,10 @@ class Blank(Part, kw_only=True):
         """x of a square edge, mm."""
         return self.treble if side == "treble" else -self.bass
 
+    def glue_x(self, ear: "Ear") -> float:
+        """x of the glue line of an ear, mm."""
+        return self.treble - ear.width if ear.side == "treble" else ear.width - self.bass
+
 
 class Ear(Part, kw_only=True):
     """A piece glued to a side of the blank, already counted in the blank's width.

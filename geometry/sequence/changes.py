@@ -12,8 +12,6 @@ from collections.abc import Iterable, Iterator
 from geometry.sequence.operation import Operation, Setup
 from geometry.sequence.rates import Changes
 
-WHAT = ("machine", "side", "bit", "table")
-
 
 def demands(setup: Setup) -> Iterator[tuple[tuple[str, str], object]]:
     """((what, on which machine), value) for everything that a set-up asks for."""
@@ -29,7 +27,7 @@ def demands(setup: Setup) -> Iterator[tuple[tuple[str, str], object]]:
 def count_changes(setups: Iterable[Setup]) -> Changes:
     """Changes along a sequence of set-ups."""
     held: dict[tuple[str, str], object] = {}
-    count = dict.fromkeys(WHAT, 0)
+    count = dict.fromkeys(Changes.__struct_fields__, 0)
     for setup in setups:
         for key, value in demands(setup):
             if held.get(key) != value:

@@ -9,7 +9,7 @@ from msgspec import Struct
 from geometry.layout import Rates
 from geometry.sequence.changes import demands
 from geometry.sequence.operation import Operation
-from geometry.sequence.rates import minutes
+from geometry.sequence.rates import change_minutes, minutes
 
 
 class Taken(Struct, frozen=True):
@@ -31,8 +31,7 @@ def estimate(steps: Sequence[str], ops: Sequence[Operation], rates: Rates | None
     step that no operation has.
     """
     rates = rates or Rates()
-    cost = {"machine": rates.machine_change, "side": rates.side_change, "bit": rates.bit_change,
-            "table": rates.table_change}
+    cost = change_minutes(rates)
     by_id = {op.id: op for op in ops}
     held: dict[tuple[str, str], object] = {}
     taken: dict[str, Taken] = {}

@@ -10,13 +10,12 @@ from geometry.checks.words import listed
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence.before import Before
-from geometry.sequence.operation import Kind, Operation, Setup
+from geometry.sequence.operation import BENCH, Kind, Operation
 from geometry.sequence.wishes import Wishes
 from geometry.solids.scarf import scarf_of
 from geometry.strings.square_line import square_line
 from geometry.terms import term
 
-BENCH = Setup("bench")
 VENEERS: tuple[Kind, Kind] = ("glue face veneer", "glue back veneer")
 """The kind and id of the step by which a veneer comes onto the face, onto the back."""
 GLUED: tuple[Kind, ...] = ("glue scarf", "glue ear", *VENEERS)

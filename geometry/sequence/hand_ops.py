@@ -8,12 +8,10 @@ from collections.abc import Iterator, Sequence
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence.before import Before
-from geometry.sequence.operation import Operation, Setup
+from geometry.sequence.operation import BENCH, Operation
 from geometry.sequence.wishes import Wishes
 from geometry.solids.ramps import ramp_cut
 from geometry.strings.square_line import square_line
-
-BENCH = Setup("bench")
 
 
 def hand_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
@@ -31,7 +29,7 @@ def hand_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
                 "{depth} deep over {length} ({angle:.1f} degrees).",
                 begins=show(begins), line=square_line(layout.nut), half=show(2 * cut.half), slot=slot.id, depth=wishes.told_down(cut.depth, 2),
                 length=show(cut.length, 2), angle=math.degrees(cut.angle)),
-            BENCH, (slot.id,), amount=2 * cut.half))
+            BENCH, (slot.id,)))
     for tuner in layout.tuners:
         if tuner.flat is None or layout.pattern(tuner.pattern).mount != "side":
             continue
@@ -41,7 +39,7 @@ def hand_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
             f"flat {tuner.id}", "flat", say("Flat for {tuner}", tuner=tuner.id),
             say("Square to the bore of {tuner} cut {what} into the edge about it, {depth} deep, and try the plate on "
                 "it.",
-                tuner=tuner.id, what=what, depth=wishes.told_down(tuner.flat.depth, 2)), BENCH, (tuner.id,), amount=tuner.flat.size))
+                tuner=tuner.id, what=what, depth=wishes.told_down(tuner.flat.depth, 2)), BENCH, (tuner.id,)))
     return made
 
 

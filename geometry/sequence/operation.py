@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Literal
+from typing import Literal, get_args
 
 from msgspec import Struct
 
@@ -16,16 +16,12 @@ from geometry.vectors import Vec2
 
 Kind = Literal[
     "glue scarf", "glue ear", "glue face veneer", "glue back veneer", "template", "mark", "pin hole", "counterbore", "bore",
-    "side counterbore", "side bore", "pilot", "edge pilot", "waste holes", "saw", "rout", "cut outline", "rout outline", "ramp", "flat", "clean up",
+    "side counterbore", "side bore", "pilot", "waste holes", "saw", "rout", "ramp", "cut outline", "rout outline", "flat", "edge pilot", "clean up",
     "finish", "final diameter",
 ]
 """What is done. Locating pin holes are "pin hole"; screws and moulded pins of a tuner are "pilot" or "edge pilot"."""
 
-KINDS: tuple[Kind, ...] = (
-    "glue scarf", "glue ear", "glue face veneer", "glue back veneer", "template", "mark", "pin hole", "counterbore", "bore",
-    "side counterbore", "side bore", "pilot", "waste holes", "saw", "rout", "ramp", "cut outline", "rout outline", "flat", "edge pilot", "clean up", "finish",
-    "final diameter",
-)
+KINDS: tuple[Kind, ...] = get_args(Kind)
 """Kinds in the order of habit: it settles what legality and set-ups leave open (common practice, no source)."""
 
 BASE = 100.0
@@ -77,6 +73,9 @@ class Setup(Struct, frozen=True):
         side = None if self.side is None else say("{side} up", side=term(self.side))
         table = None if self.table is None else self.table.words(unit)
         return ", ".join(part for part in (term(self.machine), self.bit, table, side) if part)
+
+
+BENCH = Setup("bench")
 
 
 class WasteHoles(Struct, frozen=True):

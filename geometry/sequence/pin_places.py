@@ -38,7 +38,7 @@ def obstacles(layout: Headstock) -> BaseGeometry:
     shapes: list[BaseGeometry] = [drilled(d) for hole in holes(layout) for d in hole.drillings if d.role != "locating"]
     shapes += [area for slot in layout.slots if (area := slot_area(slot)) is not None]
     for ear in layout.ears:
-        x = layout.blank.edge_x(ear.side) + (-ear.width if ear.side == "treble" else ear.width)
+        x = layout.blank.glue_x(ear)
         shapes.append(LineString([(x, ear.start), (x, ear.end)]))
     return shapely.union_all(shapes)
 

@@ -7,27 +7,32 @@ from collections.abc import Iterable
 from msgspec import Struct
 
 from geometry.layout import Rates
-from geometry.sequence.operation import Operation
+from geometry.sequence.operation import Kind, Operation
+
+_BY_KIND: dict[Kind, str] = {
+    "glue scarf": "glue_scarf", "glue ear": "glue_ear", "glue face veneer": "glue_veneer", "glue back veneer": "glue_veneer",
+    "template": "template", "mark": "mark", "pin hole": "hole", "counterbore": "hole", "bore": "hole", "pilot": "hole",
+    "side counterbore": "side_bore", "side bore": "side_bore", "edge pilot": "side_bore", "waste holes": "waste_hole", "saw": "saw_100",
+    "rout": "rout_100", "ramp": "ramp", "cut outline": "band_saw_100", "rout outline": "rout_outline_100", "flat": "flat",
+    "clean up": "clean_up", "finish": "finish", "final diameter": "final_diameter",
+}
+
+
+def rate_of(op: Operation) -> str:
+    """The field of Rates behind an operation's estimate; one that ends in 100 is for 100 mm."""
+    by_hand = {("edge pilot", "hand drill"): "hand_pilot", ("rout outline", "bench"): "hand_100"}
+    return by_hand.get((op.kind, op.setup.machine), _BY_KIND[op.kind])
 
 
 def minutes(op: Operation, rates: Rates) -> float:
     """Minutes for the work itself, set-up left out; `factor` counted in."""
-    fixed = {"glue scarf": rates.glue_scarf, "glue ear": rates.glue_ear, "glue face veneer": rates.glue_veneer,
-             "glue back veneer": rates.glue_veneer, "template": rates.template, "mark": rates.mark, "clean up": rates.clean_up,
-             "finish": rates.finish, "final diameter": rates.final_diameter, "waste holes": rates.waste_hole,
-             "side bore": rates.side_bore, "side counterbore": rates.side_bore, "pin hole": rates.hole,
-             "counterbore": rates.hole, "bore": rates.hole, "pilot": rates.hole}
-    by_length = {"saw": rates.saw_100, "rout": rates.rout_100, "cut outline": rates.band_saw_100,
-                 "rout outline": rates.rout_outline_100}
-    if op.kind in ("ramp", "flat"):
-        return (rates.ramp if op.kind == "ramp" else rates.flat) * rates.factor
-    if op.kind == "rout outline" and op.setup.machine == "bench":
-        return rates.hand_100 * op.amount / 100.0 * rates.factor
-    if op.kind in by_length:
-        return by_length[op.kind] * op.amount / 100.0 * rates.factor
-    if op.kind == "edge pilot":
-        return (rates.hand_pilot if op.setup.machine == "hand drill" else rates.side_bore) * op.amount * rates.factor
-    return fixed[op.kind] * op.amount * rates.factor
+    name = rate_of(op)
+    return getattr(rates, name) * op.amount / (100.0 if name.endswith("_100") else 1.0) * rates.factor
+
+
+def change_minutes(rates: Rates) -> dict[str, float]:
+    """Minutes of one change of machine, bit, table or side; `factor` left out."""
+    return {what: getattr(rates, f"{what}_change") for what in Changes.__struct_fields__}
 
 
 class Changes(Struct, frozen=True):
@@ -45,8 +50,7 @@ class Changes(Struct, frozen=True):
 
     def minutes(self, rates: Rates) -> float:
         """What they take; `factor` counted in."""
-        return rates.factor * (self.machine * rates.machine_change + self.bit * rates.bit_change
-                               + self.table * rates.table_change + self.side * rates.side_change)
+        return rates.factor * sum(getattr(self, what) * each for what, each in change_minutes(rates).items())
 
 
 class Hours(Struct, frozen=True):

@@ -54,8 +54,8 @@ def ears_before_what_crosses_them(layout: Headstock, ops: Sequence[Operation]) -
 def _ear_area(layout: Headstock, ear: Ear) -> Polygon:
     """The ear in plan with its glue line, 0.01 mm inside its outer border."""
     edge = layout.blank.edge_x(ear.side)
-    inwards = -1.0 if ear.side == "treble" else 1.0
-    glue = LineString([(edge + inwards * ear.width, ear.start), (edge + inwards * ear.width, ear.end)])
+    x = layout.blank.glue_x(ear)
+    glue = LineString([(x, ear.start), (x, ear.end)])
     corners = [*glue.coords, (edge, ear.end), (edge, ear.start)]
     return Polygon(corners) if ear.end != ear.start else Point(glue.coords[0]).buffer(0.01)
 

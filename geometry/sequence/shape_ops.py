@@ -13,7 +13,7 @@ from geometry.routing.depth import LIGHT
 from geometry.routing.speeds import STOP_AT_NUT
 from geometry.saying import count, say
 from geometry.sequence.drill_ops import same_bore
-from geometry.sequence.operation import LEVEL, Cut, Kind, Operation, Setup, WasteHoles
+from geometry.sequence.operation import BENCH, LEVEL, Cut, Kind, Operation, Setup, WasteHoles
 from geometry.sequence.plans import OUTLINE, Routing
 from geometry.sequence.shadows import outline_pins, pin_circle, slot_pins
 from geometry.sequence.wishes import Wishes
@@ -22,8 +22,6 @@ from geometry.solids.slot_area import slot_area
 from geometry.strings.square_line import slant_words, square_line
 from geometry.terms import term
 from geometry.vectors import Vec2
-
-BENCH = Setup("bench")
 
 
 def preparing(layout: Headstock) -> list[Operation]:

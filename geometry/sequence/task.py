@@ -13,7 +13,7 @@ from dataclasses import dataclass, field
 
 from geometry.sequence.changes import demands
 from geometry.sequence.operation import Operation, Setup
-from geometry.sequence.rates import Rates
+from geometry.sequence.rates import Rates, change_minutes
 
 CHANGE = 1_000_000
 """Cost of one change; the seconds it takes are added, so time settles ties and never outweighs a change."""
@@ -153,12 +153,11 @@ def make_task(ops: Sequence[Operation], before: Mapping[str, set[str]], rates: R
     setup_of = [number[ops[own[0]].setup] for own in members]
     groups = [sum(1 << c for c, s in enumerate(setup_of) if s == i) for i in range(len(setups))]
     slots, pairs = _slots(setups)
-    seconds = {"machine": rates.machine_change, "side": rates.side_change, "bit": rates.bit_change,
-               "table": rates.table_change}
+    each = change_minutes(rates)
     first = [min(own) for own in members]
     twins, own = _twins(setups, waits, setup_of, groups)
     return Task(tuple(ops), tuple(waits_ops), tuple(tuple(m) for m in members), tuple(waits), tuple(setup_of), pairs,
-                tuple(groups), tuple(slots), tuple(CHANGE + round(60 * seconds[what]) for what, _ in slots),
+                tuple(groups), tuple(slots), tuple(CHANGE + round(60 * each[what]) for what, _ in slots),
                 tuple(sum(1 << d for d, other in enumerate(first) if other < mine) for mine in first), twins, own)
 
 

@@ -23,12 +23,10 @@ from geometry.joining.chains import meeting
 from geometry.joining.loops import FAR_REACH
 from geometry.saying import count, say
 from geometry.tolerance import FLAT, JOIN
-from geometry.vectors import Vec2
+from geometry.vectors import Box, Vec2, box_of_all
 
 FAR_AWAY = 1e5
 """Distance from the origin (mm) beyond which the drawing is moved to it before anything is computed."""
-
-Box = tuple[float, float, float, float]
 
 
 class _Closed(Struct, frozen=True):
@@ -227,8 +225,7 @@ def _nothing(haul: Haul) -> str:
 
 
 def _box(paths: Sequence[Path]) -> Box:
-    boxes = [path.box for path in paths]
-    return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
+    return box_of_all(path.box for path in paths)
 
 
 def _longest(box: Box) -> float:

@@ -9,6 +9,7 @@ from app.formats.drawing_in.units import sized
 from app.formats.errors import FormatError
 from geometry.saying import say
 from geometry.tolerance import FLAT
+from geometry.vectors import Box
 
 MOST_COPIES = 5_000
 """Shapes that blocks or clones may repeat beyond those written out in the file, which its size bounds; blocks of a DXF
@@ -23,7 +24,7 @@ MOST_LONG = 25_000
 """Chords of all long curves together: fifty times half a circle of 400 mm radius. Each is followed some ten times."""
 
 
-def hold_to_scale(box: tuple[float, float, float, float], mm: float) -> None:
+def hold_to_scale(box: Box, mm: float) -> None:
     """FormatError when a drawing with that box, in its own units of so many `mm`, reaches farther than FARTHEST_MM."""
     if not max(map(abs, box)) * mm <= FARTHEST_MM:
         raise FormatError(say("With {mm:.1e} mm to one unit the drawing is too large to be worked out: set its unit to the one it was "

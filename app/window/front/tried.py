@@ -13,6 +13,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import speaking
 from geometry.units import LengthUnit
+from geometry.vectors import Box
 
 
 class Tried(Struct, frozen=True):
@@ -24,7 +25,7 @@ class Tried(Struct, frozen=True):
     refusal: str = ""
     cure: Numbers | None = None
     marks: Drawing = ()
-    frame: tuple[float, float, float, float] = (0.0, 0.0, 0.0, 0.0)
+    frame: Box = (0.0, 0.0, 0.0, 0.0)
     grades: tuple[int, int, int] = (0, 0, 0)
     left: tuple[tuple[str, str], ...] = ()
     """what the maker still has to look at: (title of the kind, first sentence and advice), the worst first"""

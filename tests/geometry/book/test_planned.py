@@ -8,11 +8,11 @@ from msgspec.structs import replace
 from app.sheets.work import plan_work
 from app.window.demo import demo
 from geometry.book import CHANGING, corrected, factors_of, lines, set_minutes, tasks, tick_off, total
-from geometry.book.planned import rate_of
-from geometry.book.rates import CHANGE_FIELDS, NO_WORK, WORK_FIELDS
+from geometry.book.planned import CHANGE_FIELDS, NO_WORK, WORK_FIELDS
 from geometry.layout import Book, Rates, Task
 from geometry.sequence import KINDS, Changes, Operation, hours, minutes
 from geometry.sequence.operation import Setup
+from geometry.sequence.rates import rate_of
 
 SAW = Task(operation="saw", title="Saw", rate="saw_100", planned=60.0)
 ROUT = Task(operation="rout", title="Rout", rate="rout_100", planned=30.0)
