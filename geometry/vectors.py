@@ -79,6 +79,11 @@ def right(a: Vec2) -> Vec2:
     return (a[1], -a[0])
 
 
+def mirrored(a: Vec2) -> Vec2:
+    """a mirrored about the centreline of the head, x = 0."""
+    return (-a[0], a[1])
+
+
 def middle(a: Vec2, b: Vec2) -> Vec2:
     """Midpoint."""
     return ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2)

@@ -141,7 +141,7 @@ class Snapper:
             self._spots.append(Spot(p, say("axis of {id}", id=id)))
             self._level_with(id, p)
             if abs(p[0]) > 1e-6 and not shape:
-                self._spots.append(Spot((-p[0], p[1]), say("mirrors {what}", what=id), (p,)))
+                self._spots.append(Spot(v.mirrored(p), say("mirrors {what}", what=id), (p,)))
         if not shape:
             self._neighbours([one for one in face if one[0] not in ignore])
         for slot in layout.slots:
@@ -155,7 +155,7 @@ class Snapper:
                     self._spots.append(Spot(p, name))
                     self._level_with(name, p)
                     if abs(p[0]) > 1e-6:
-                        self._spots.append(Spot((-p[0], p[1]), say("mirrors the {end} of {slot}",
+                        self._spots.append(Spot(v.mirrored(p), say("mirrors the {end} of {slot}",
                                                                    end=term(f"{end} end"), slot=slot.id), (p,)))
 
     def _neighbours(self, face: list[tuple[str, Vec2]]) -> None:
@@ -184,7 +184,7 @@ class Snapper:
                 self._spots.append(Spot(node.at, name))
                 self._level_with(name, node.at)
                 if abs(node.at[0]) > 1e-6:
-                    self._spots.append(Spot((-node.at[0], node.at[1]), say("mirrors {what}", what=name), (node.at,)))
+                    self._spots.append(Spot(v.mirrored(node.at), say("mirrors {what}", what=name), (node.at,)))
 
     def _level_with(self, name: str, p: Vec2) -> None:
         self._across.append(_Level(p[0], in_line_words(name), p))

@@ -14,7 +14,7 @@ from geometry.drawing import Drawing
 from geometry.edits.edge_places import along_of
 from geometry.edits.moving import plan_point
 from geometry.edits.tuners import along_edge
-from geometry.layout import Headstock, Side
+from geometry.layout import OTHER, Headstock, Side
 from geometry.layout.edges import edge
 from geometry.saying import say
 
@@ -57,7 +57,7 @@ class AlongSnapper:
                 face_tuners[near].append((at[1] if at else along_of(layout.outline, near, p), tuner.id))
         self._stops: dict[Side, list[_Stop]] = {}
         for side in ("bass", "treble"):
-            other: Side = "bass" if side == "treble" else "treble"
+            other = OTHER[side]
             stops = [_Stop(along, say("opposite {id}", id=id)) for along, id in side_tuners[other]]
             stops += [_Stop(along, say("beside {id}", id=id)) for along, id in face_tuners[side]]
             for group in (side_tuners[side], face_tuners[side]):

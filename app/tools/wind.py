@@ -8,7 +8,7 @@ from geometry.drawing import Drawing
 from geometry.drawing.string_marks import ghost_strings
 from geometry.edits import set_field
 from geometry.errors import GeometryError
-from geometry.layout import Headstock
+from geometry.layout import OTHER, Headstock
 from geometry.saying import say
 from geometry.strings import runs
 from geometry.terms import term
@@ -26,7 +26,7 @@ def change_over(layout: Headstock, tuner_id: str) -> Headstock:
     if tuner.string is None:
         raise GeometryError(say("No string winds on {tuner}: give it one in the table of strings first.",
                                 tuner=tuner_id))
-    return set_field(layout, ("tuners", tuner_id, "winds"), "bass" if tuner.winds == "treble" else "treble")
+    return set_field(layout, ("tuners", tuner_id, "winds"), OTHER[tuner.winds])
 
 
 def wind(layout: Headstock) -> Gesture:
@@ -65,4 +65,4 @@ def _words(layout: Headstock, tuner_id: str) -> str:
         return (say("String {string}: over the post", string=tuner.string) if tuner.winds == "treble" else
                 say("String {string}: under the post", string=tuner.string))
     return say("String {string}: {side} side", string=tuner.string,
-               side=term("bass" if tuner.winds == "treble" else "treble"))
+               side=term(OTHER[tuner.winds]))

@@ -12,8 +12,7 @@ from geometry.edits.parts import feature, with_feature
 from geometry.edits.strings import set_post
 from geometry.edits.tuners import tuner_of
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, RowPlace, StraightSlot, Tuner
-from geometry.layout.blank import Side
+from geometry.layout import OTHER, Headstock, RowPlace, StraightSlot, Tuner
 from geometry.layout.edges import edge
 from geometry.saying import say
 
@@ -36,7 +35,7 @@ def carried_out(layout: Headstock, move: Move) -> Headstock:
     if isinstance(move, Swap):
         return set_post(layout, _served(layout, move.of), move.other)
     if isinstance(move, Wind):
-        return set_field(layout, ("tuners", move.of, "winds"), _other_side(tuner_of(layout, move.of)))
+        return set_field(layout, ("tuners", move.of, "winds"), OTHER[tuner_of(layout, move.of).winds])
     if isinstance(move, Slide):
         layout = _alone(layout, move.of)
         side, along = along_edge(layout, move.of) or (None, 0.0)  # a tuner on no edge is refused by slide_tuner
@@ -45,11 +44,6 @@ def carried_out(layout: Headstock, move: Move) -> Headstock:
         return slide_tuner(layout, move.of, along + move.by)
     assert isinstance(move, Shift)
     return move_features(_alone(layout, move.of), [move.of], move.by)
-
-
-def _other_side(tuner: Tuner) -> Side:
-    """The side of its post on which the string of a tuner does not wind."""
-    return "bass" if tuner.winds == "treble" else "treble"
 
 
 def _served(layout: Headstock, id: str) -> str:
@@ -76,4 +70,4 @@ def _stretched(layout: Headstock, move: Stretch) -> Headstock:
     axis = v.unit(v.sub(shape.tip_end, shape.nut_end))
     new = (replace(shape, tip_end=v.along(shape.tip_end, axis, move.by)) if move.end == "tip" else
            replace(shape, nut_end=v.along(shape.nut_end, axis, -move.by)))
-    return with_feature(layout, move.of, replace(slot, shape=new))
+    return with_feature(layout, replace(slot, shape=new))

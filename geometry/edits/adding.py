@@ -13,6 +13,7 @@ from geometry.edits.parts import (
     FEATURE_GROUPS,
     OUTLINE,
     appended,
+    feature,
     group_of,
     point,
     settled,
@@ -21,6 +22,7 @@ from geometry.edits.slots import moved_slot
 from geometry.edits.tuners import members, own_place, pattern_of, without_left_rows
 from geometry.errors import GeometryError
 from geometry.layout import (
+    OTHER,
     EdgePlace,
     EdgeRun,
     FreePlace,
@@ -48,8 +50,7 @@ def add_tuner(layout: Headstock, pattern: str, at: Vec2, turn: float | None = No
     side, along = nearest_on_edges(layout.outline, at)
     place = EdgePlace(side=side, along=along) if hardware.mount == "side" else FreePlace(at=at, turn=turn)
     name = feature_names(layout).numbered(f"{side} {hardware.mount}")
-    winds = "bass" if side == "treble" else "treble"
-    return appended(layout, "tuners", Tuner(id=name, pattern=pattern, place=place, winds=winds))
+    return appended(layout, "tuners", Tuner(id=name, pattern=pattern, place=place, winds=OTHER[side]))
 
 
 def add_pin(layout: Headstock, at: Vec2, diameter: float = 6.0) -> Headstock:
@@ -96,8 +97,7 @@ def duplicate(layout: Headstock, ids: Iterable[str], by: Vec2 = (5.0, 5.0)) -> H
     """
     by, names = point(by), feature_names(layout)
     for id in dict.fromkeys(ids):
-        group, i = group_of(layout, id)
-        old = getattr(layout, group)[i]
+        group, old = group_of(layout, id), feature(layout, id)
         name = names.alike(id)
         if isinstance(old, Slot):
             new = replace(moved_slot(old, by), id=name)

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from msgspec.structs import replace
 
+from geometry import vectors as v
 from geometry.edits.adding import remove_features
 from geometry.edits.in_book import renamed_in_book
 from geometry.edits.loops import flipped
@@ -17,6 +18,7 @@ from geometry.edits.slots import flipped_slot, swapped_sides
 from geometry.edits.steps import renamed_steps
 from geometry.errors import GeometryError
 from geometry.layout import (
+    OTHER,
     EdgePlace,
     EdgeRun,
     FreePlace,
@@ -35,7 +37,6 @@ from geometry.layout.names import Names, feature_names
 from geometry.saying import say
 from geometry.terms import term
 from geometry.tolerance import TOUCH
-from geometry.vectors import Vec2
 
 ON_CENTRELINE = 0.5
 """A slot, pin or hole whose middle lies within this many mm of the centreline belongs to no side."""
@@ -72,7 +73,7 @@ def mirror_copies(layout: Headstock, ids: Iterable[str]) -> Headstock:
     """
     wanted, features, lines = set(ids), feature_names(layout), Names(row.id for row in layout.rows)
     for id in wanted:
-        if group_of(layout, id)[0] == "ears":
+        if group_of(layout, id) == "ears":
             raise GeometryError(say("Ear {id} belongs to the blank and is not copied.", id=id))
     chosen = [tuner for tuner in layout.tuners if tuner.id in wanted]
     row_names: dict[str, str] = {}
@@ -101,8 +102,8 @@ def mirror_copies(layout: Headstock, ids: Iterable[str]) -> Headstock:
         tuners.append(replace(copy, id=name(tuner.id), string=string, place=place,
                               pattern=twin.get(tuner.pattern, tuner.pattern)))
     slots = [replace(flipped_slot(slot), id=name(slot.id)) for slot in layout.slots if slot.id in wanted]
-    pins = [replace(pin, id=name(pin.id), at=flip(pin.at)) for pin in layout.pins if pin.id in wanted]
-    holes = [replace(hole, id=name(hole.id), at=flip(hole.at)) for hole in layout.holes if hole.id in wanted]
+    pins = [replace(pin, id=name(pin.id), at=v.mirrored(pin.at)) for pin in layout.pins if pin.id in wanted]
+    holes = [replace(hole, id=name(hole.id), at=v.mirrored(hole.at)) for hole in layout.holes if hole.id in wanted]
     return settled(replace(
         layout, patterns=patterns, rows=(*layout.rows, *rows), tuners=(*layout.tuners, *tuners),
         slots=(*layout.slots, *slots), pins=(*layout.pins, *pins), holes=(*layout.holes, *holes)))
@@ -123,7 +124,7 @@ def mirror_layout(layout: Headstock) -> Headstock:
     names = {id: rename(id) for id in feature_ids(layout)}
     return settled(replace(
         layout, blank=blank, nut=replace(layout.nut, slant=-layout.nut.slant if layout.nut.slant else 0.0),
-        ears=tuple(replace(ear, id=rename(ear.id), side=_other(ear.side)) for ear in layout.ears),
+        ears=tuple(replace(ear, id=rename(ear.id), side=OTHER[ear.side]) for ear in layout.ears),
         outline=Loop(nodes=tuple(flipped(list(layout.outline.nodes)))),
         strings=tuple(replace(one, course=turned - one.course) for one in reversed(layout.strings)),
         slots=tuple(replace(flipped_slot(slot), id=rename(slot.id)) for slot in layout.slots),
@@ -132,21 +133,12 @@ def mirror_layout(layout: Headstock) -> Headstock:
         rows=tuple(replace(flipped_row(row), id=rename(row.id)) for row in layout.rows),
         tuners=tuple(_renamed_row(replace(flipped_tuner(tuner, layout.pattern(tuner.pattern)), id=rename(tuner.id)))
                      for tuner in layout.tuners),
-        pins=tuple(replace(pin, id=rename(pin.id), at=flip(pin.at)) for pin in layout.pins),
-        holes=tuple(replace(hole, id=rename(hole.id), at=flip(hole.at)) for hole in layout.holes),
+        pins=tuple(replace(pin, id=rename(pin.id), at=v.mirrored(pin.at)) for pin in layout.pins),
+        holes=tuple(replace(hole, id=rename(hole.id), at=v.mirrored(hole.at)) for hole in layout.holes),
         picture=mirrored_picture(layout.picture),
         notes=tuple(note if note.on is None else replace(note, on=rename(note.on)) for note in layout.notes),
         order=renamed_steps(layout.order, names),
         book=renamed_in_book(layout.book, swapped_sides)))
-
-
-def _other(side: Side) -> Side:
-    return "bass" if side == "treble" else "treble"
-
-
-def flip(p: Vec2) -> Vec2:
-    """A point mirrored about the centreline."""
-    return (-p[0], p[1])
 
 
 def _flipped_angle(degrees: float) -> float:
@@ -160,19 +152,19 @@ def flipped_row(row: Row) -> Row:
     """A row mirrored about the centreline, nothing checked."""
     run = row.run
     if isinstance(run, EdgeRun):
-        return replace(row, run=replace(run, side=_other(run.side)))
-    return replace(row, run=StraightRun(start=flip(run.start), heading=_flipped_angle(run.heading)))
+        return replace(row, run=replace(run, side=OTHER[run.side]))
+    return replace(row, run=StraightRun(start=v.mirrored(run.start), heading=_flipped_angle(run.heading)))
 
 
 def flipped_tuner(tuner: Tuner, pattern: Pattern) -> Tuner:
     """A tuner mirrored about the centreline; it still names its pattern and its row, nothing is checked."""
     place: Place = tuner.place
     if isinstance(place, FreePlace):
-        place = replace(place, at=flip(place.at), turn=None if place.turn is None else _flipped_angle(place.turn))
+        place = replace(place, at=v.mirrored(place.at), turn=None if place.turn is None else _flipped_angle(place.turn))
     elif isinstance(place, EdgePlace):
-        place = replace(place, side=_other(place.side))
+        place = replace(place, side=OTHER[place.side])
     # Over or under a side post is the same seen in a mirror; left and right of a face post change places.
-    return replace(tuner, place=place, winds=_other(tuner.winds) if pattern.mount == "face" else tuner.winds)
+    return replace(tuner, place=place, winds=OTHER[tuner.winds] if pattern.mount == "face" else tuner.winds)
 
 
 def _renamed_row(tuner: Tuner) -> Tuner:

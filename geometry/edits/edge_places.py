@@ -7,7 +7,7 @@ from msgspec import Struct
 from geometry import vectors as v
 from geometry.by_size import of_loop
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, Loop, Side
+from geometry.layout import OTHER, Headstock, Loop, Side
 from geometry.layout.edges import Edge, edge
 from geometry.saying import say
 from geometry.solids.per_thread import remembered_per_thread
@@ -43,7 +43,7 @@ def nearest_on_edges(loop: Loop, p: Vec2, own: Side | None = None) -> tuple[Side
     """(side, mm along it) of the point of either edge nearest to p; the own side wins a tie."""
     first: Side = own or ("treble" if p[0] >= 0 else "bass")
     one = near_edge(loop, first, p)
-    other: Side = "bass" if first == "treble" else "treble"
+    other = OTHER[first]
     x0, y0, x1, y1 = edge(loop, other).path.box
     if v.norm((max(x0 - p[0], 0.0, p[0] - x1), max(y0 - p[1], 0.0, p[1] - y1))) < one.distance:
         two = near_edge(loop, other, p)

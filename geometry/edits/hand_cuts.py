@@ -20,13 +20,13 @@ def set_ramp(layout: Headstock, id: str, gone: bool = False, **values: float | N
     if not isinstance(slot, Slot):
         raise GeometryError(say("{id} is no slot, so it has no ramp.", id=id))
     if gone:
-        return with_feature(layout, id, replace(slot, ramp=None))
+        return with_feature(layout, replace(slot, ramp=None))
     if slot.there:
         raise GeometryError(say("{id} is there already: nothing is cut for it, so it has no ramp.", id=id))
     if slot.ramp is None and not {"length", "depth"} <= values.keys():
         raise GeometryError(say("{id} has no ramp yet: give its length and its depth.", id=id))
     ramp = replace(slot.ramp, **values) if slot.ramp is not None else Ramp(**values)
-    return settled(with_feature(layout, id, replace(slot, ramp=checked(ramp, say("Ramp of {id}", id=id)))))
+    return settled(with_feature(layout, replace(slot, ramp=checked(ramp, say("Ramp of {id}", id=id)))))
 
 
 def propose_ramp(layout: Headstock, id: str) -> Headstock:
@@ -44,7 +44,7 @@ def propose_ramp(layout: Headstock, id: str) -> Headstock:
                                     "them posts more in line with their places at the nut, or make the slot wider.",
                                     id=id, strings=listed(aside)))
         raise GeometryError(say("The strings of {id} clear its nut end: it needs no ramp.", id=id))
-    return with_feature(layout, id, replace(slot, ramp=ramp))
+    return with_feature(layout, replace(slot, ramp=ramp))
 
 
 def set_flat(layout: Headstock, id: str, gone: bool = False, **values: object) -> Headstock:
@@ -53,11 +53,11 @@ def set_flat(layout: Headstock, id: str, gone: bool = False, **values: object) -
     if not isinstance(tuner, Tuner) or layout.pattern(tuner.pattern).mount != "side":
         raise GeometryError(say("{id} does not sit on the edge, so there is no flat to cut for it.", id=id))
     if gone:
-        return with_feature(layout, id, replace(tuner, flat=None))
+        return with_feature(layout, replace(tuner, flat=None))
     if tuner.flat is None and not {"size", "depth"} <= values.keys():
         raise GeometryError(say("{id} has no flat yet: give its size and its depth.", id=id))
     flat = replace(tuner.flat, **values) if tuner.flat is not None else Flat(**values)
-    return settled(with_feature(layout, id, replace(tuner, flat=checked(flat, say("Flat of {id}", id=id)))))
+    return settled(with_feature(layout, replace(tuner, flat=checked(flat, say("Flat of {id}", id=id)))))
 
 
 def propose_flat(layout: Headstock, id: str) -> Headstock:

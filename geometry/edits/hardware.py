@@ -4,23 +4,24 @@ from __future__ import annotations
 
 from msgspec.structs import replace
 
-from geometry.edits.parts import settled
+from geometry.edits.parts import put, settled
+from geometry.edits.tuners import pattern_of
 from geometry.errors import GeometryError
-from geometry.layout import Bore, Ear, Headstock, Pattern, Side
+from geometry.layout import Bore, Ear, Headstock, Side
 from geometry.layout.names import Names, feature_names
 from geometry.saying import say
 
 
 def copy_pattern(layout: Headstock, id: str) -> Headstock:
     """The layout with a copy of a pattern under a fresh name, last of its patterns."""
-    pattern = _pattern(layout, id)
+    pattern = pattern_of(layout, id)
     name = Names(p.id for p in layout.patterns).alike(id)
     return settled(replace(layout, patterns=(*layout.patterns, replace(pattern, id=name))))
 
 
 def remove_pattern(layout: Headstock, id: str) -> Headstock:
     """The layout without a pattern; GeometryError while a tuner uses it."""
-    _pattern(layout, id)
+    pattern_of(layout, id)
     users = [t.id for t in layout.tuners if t.pattern == id]
     if users:
         raise GeometryError(say("{user} uses the hardware {id}: give its tuners other hardware first.",
@@ -30,18 +31,18 @@ def remove_pattern(layout: Headstock, id: str) -> Headstock:
 
 def add_bore(layout: Headstock, id: str) -> Headstock:
     """The layout with one more screw pilot in a pattern, 10 mm from the post axis, to be changed."""
-    pattern = _pattern(layout, id)
+    pattern = pattern_of(layout, id)
     surface = "seat" if pattern.mount == "side" else "back"
     bore = Bore(role="screw", diameter=1.6, surface=surface, at=(10.0, 0.0), depth=8.0, drill="twist")
-    return _with(layout, replace(pattern, bores=(*pattern.bores, bore)))
+    return settled(put(layout, "patterns", replace(pattern, bores=(*pattern.bores, bore))))
 
 
 def remove_bore(layout: Headstock, id: str, index: int) -> Headstock:
     """The layout without bore number `index` (0 first) of a pattern; a pattern keeps at least one."""
-    pattern = _pattern(layout, id)
+    pattern = pattern_of(layout, id)
     if len(pattern.bores) < 2:
         raise GeometryError(say("The hardware {id} needs at least one bore.", id=id))
-    return _with(layout, replace(pattern, bores=(*pattern.bores[:index], *pattern.bores[index + 1:])))
+    return settled(put(layout, "patterns", replace(pattern, bores=(*pattern.bores[:index], *pattern.bores[index + 1:]))))
 
 
 def add_ear(layout: Headstock, side: Side) -> Headstock:
@@ -53,14 +54,3 @@ def add_ear(layout: Headstock, side: Side) -> Headstock:
     width = min(15.0, (blank.treble if side == "treble" else blank.bass) / 3)
     ear = Ear(id=feature_names(layout).alike(f"{side} ear"), side=side, width=width, start=0.0, end=blank.tip)
     return settled(replace(layout, ears=(*layout.ears, ear)))
-
-
-def _pattern(layout: Headstock, id: str) -> Pattern:
-    for pattern in layout.patterns:
-        if pattern.id == id:
-            return pattern
-    raise GeometryError(say("The layout has no hardware named {id}.", id=id))
-
-
-def _with(layout: Headstock, pattern: Pattern) -> Headstock:
-    return settled(replace(layout, patterns=tuple(pattern if p.id == pattern.id else p for p in layout.patterns)))

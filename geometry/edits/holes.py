@@ -51,7 +51,7 @@ def set_there(layout: Headstock, ids: Iterable[str], there: bool) -> Headstock:
         hole = feature(layout, id)
         if not isinstance(hole, SingleHole):
             raise GeometryError(say("{id} is no single hole.", id=hole.id))
-        layout = with_feature(layout, id, replace(hole, there=there))
+        layout = with_feature(layout, replace(hole, there=there))
     return layout
 
 
@@ -65,5 +65,5 @@ def set_retainer(layout: Headstock, ids: Iterable[str], carries: bool) -> Headst
             raise GeometryError(say("A retainer is screwed to the face, and {id} is drilled from the back and does not come through: drill it from "
                                     "the face.", id=id))
         retainer = (hole.retainer or Retainer(height=max(1.0, layout.nut.height / 2))) if carries else None
-        layout = with_feature(layout, id, replace(hole, retainer=retainer))
+        layout = with_feature(layout, replace(hole, retainer=retainer))
     return layout

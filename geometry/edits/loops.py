@@ -149,9 +149,9 @@ def turned_back(nodes: Nodes) -> Nodes:
 
 def flipped(nodes: Nodes) -> Nodes:
     """The loop mirrored about the centreline and walked backwards, so that its direction stays; twice is the same."""
-    return turned_back([Node(at=_mirror(node.at), bulge=-node.bulge, smooth=node.smooth,
+    return turned_back([Node(at=v.mirrored(node.at), bulge=-node.bulge, smooth=node.smooth,
                              handles=None if node.handles is None else
-                             (_mirror(node.handles[0]), _mirror(node.handles[1]))) for node in nodes])
+                             (v.mirrored(node.handles[0]), v.mirrored(node.handles[1]))) for node in nodes])
 
 
 def meets_smoothly(nodes: Nodes, index: int) -> bool:
@@ -168,7 +168,3 @@ def with_smooth(loop: Loop) -> Loop:
     nodes = list(loop.nodes)
     return Loop(nodes=tuple(replace(node, smooth=True) if not node.smooth and meets_smoothly(nodes, i) else node
                             for i, node in enumerate(nodes)))
-
-
-def _mirror(p: Vec2) -> Vec2:
-    return (-p[0], p[1])

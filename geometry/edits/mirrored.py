@@ -8,7 +8,7 @@ from msgspec.structs import replace
 
 from geometry.edits.adding import remove_features
 from geometry.edits.loops import Nodes, shifted
-from geometry.edits.parts import OUTLINE, feature, group_of, loop_at, put, settled, with_loop
+from geometry.edits.parts import feature, group_of, loop_at, put, settled, shaped_loop, with_loop
 from geometry.edits.shape import without_pair
 from geometry.edits.twin_features import echo_features, twin_feature
 from geometry.edits.twins import echo_edge, echo_nodes, stays, twin_edge, twin_of
@@ -32,7 +32,7 @@ def echo_edit(before: Headstock, after: Headstock, held: Iterable[str], node: in
 
 
 def _echoed(before: Headstock, after: Headstock, ids: tuple[str, ...], node: int | None) -> Headstock:
-    if node is not None and len(ids) == 1 and _is_loop(before, ids[0]):
+    if node is not None and len(ids) == 1 and shaped_loop(before, ids[0]) is not None:
         return _node_echoed(before, after, ids[0], node)
     known, left = set(feature_ids(before)), set(feature_ids(after))
     if len(known) > len(left):
@@ -40,10 +40,6 @@ def _echoed(before: Headstock, after: Headstock, ids: tuple[str, ...], node: int
         gone = [id for id in twins if id is not None and id in left]
         return remove_features(after, gone) if gone else after
     return settled(_alike(before, echo_features(before, after, (id for id in ids if id in known and id in left)), ids))
-
-
-def _is_loop(layout: Headstock, ref: str) -> bool:
-    return ref == OUTLINE or any(slot.id == ref and hasattr(slot.shape, "loop") for slot in layout.slots)
 
 
 def _node_echoed(before: Headstock, after: Headstock, ref: str, index: int) -> Headstock:
@@ -75,13 +71,12 @@ def _alike(before: Headstock, after: Headstock, ids: tuple[str, ...]) -> Headsto
     """Give twins the fields that changed besides the place."""
     left = set(feature_ids(after))
     for id in (one for one in ids if one in left):
-        group, _ = group_of(after, id)
+        group = group_of(after, id)
         twin = twin_feature(before, id) if group in ALIKE and id in set(feature_ids(before)) else None
         if twin is None or twin in ids or twin not in left:
             continue
         old, new = feature(before, id), feature(after, id)
         changed = {name: getattr(new, name) for name in ALIKE[group] if getattr(old, name) != getattr(new, name)}
         if changed:
-            at, i = group_of(after, twin)
-            after = put(after, at, i, replace(feature(after, twin), **changed))
+            after = put(after, group, replace(feature(after, twin), **changed))
     return after

@@ -55,8 +55,7 @@ def move_features(layout: Headstock, ids: Iterable[str], by: Vec2) -> Headstock:
         elif isinstance(part, Tuner) and not isinstance(part.place, FreePlace):
             layout = _slid(layout, part, by)
         else:
-            group, i = group_of(layout, id)
-            layout = put(layout, group, i, checked(_moved(part, by), id))
+            layout = put(layout, group_of(layout, id), checked(_moved(part, by), id))
     return settled(layout)
 
 

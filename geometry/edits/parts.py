@@ -55,32 +55,32 @@ def point(p: Vec2) -> Vec2:
     return (x, y)
 
 
-def group_of(layout: Headstock, id: str) -> tuple[str, int]:
-    """(field, index) of a feature by its id; GeometryError when there is none."""
-    for group in FEATURE_GROUPS:
-        for i, feature in enumerate(getattr(layout, group)):
-            if feature.id == id:
-                return group, i
-    raise GeometryError(say("The layout has no feature named {id}.", id=id))
+def group_of(layout: Headstock, id: str) -> str:
+    """The field that holds the feature of that id; GeometryError when there is none."""
+    return _found(layout, id)[0]
 
 
 def feature(layout: Headstock, id: str) -> Part:
-    """The ear, slot, tuner, pin or single hole of that id."""
-    group, i = group_of(layout, id)
-    return getattr(layout, group)[i]
+    """The ear, slot, tuner, pin or single hole of that id; GeometryError when there is none."""
+    return _found(layout, id)[1]
 
 
-def with_feature(layout: Headstock, id: str, new: Part) -> Headstock:
-    """The layout with the feature of that id replaced, checked and validated."""
-    group, i = group_of(layout, id)
-    checked(new, id)
-    return settled(put(layout, group, i, new))
+def _found(layout: Headstock, id: str) -> tuple[str, Part]:
+    for group in FEATURE_GROUPS:
+        for one in getattr(layout, group):
+            if one.id == id:
+                return group, one
+    raise GeometryError(say("The layout has no feature named {id}.", id=id))
 
 
-def put(layout: Headstock, group: str, index: int, new: Part) -> Headstock:
-    """The layout with one member of a tuple field replaced, nothing checked."""
-    old = getattr(layout, group)
-    return msgspec.structs.replace(layout, **{group: (*old[:index], new, *old[index + 1:])})
+def with_feature(layout: Headstock, new: Part) -> Headstock:
+    """The layout with the feature of that name replaced, checked and validated."""
+    return settled(put(layout, group_of(layout, new.id), checked(new, new.id)))
+
+
+def put(layout: Headstock, group: str, new: Part) -> Headstock:
+    """The layout with the member of that name of a tuple field replaced, nothing checked."""
+    return msgspec.structs.replace(layout, **{group: tuple(new if one.id == new.id else one for one in getattr(layout, group))})
 
 
 def appended(layout: Headstock, group: str, *new: Part) -> Headstock:
@@ -115,9 +115,7 @@ def with_loop(layout: Headstock, ref: str, nodes: list[Node] | tuple[Node, ...])
     loop = checked(Loop(nodes=tuple(nodes)), say("The outline") if ref == OUTLINE else say("Slot {ref}", ref=ref))
     if ref == OUTLINE:
         return settled(msgspec.structs.replace(layout, outline=loop))
-    group, i = group_of(layout, ref)
-    slot = msgspec.structs.replace(layout.slots[i], shape=DrawnSlot(loop=loop))
-    return settled(put(layout, group, i, slot))
+    return settled(put(layout, "slots", msgspec.structs.replace(feature(layout, ref), shape=DrawnSlot(loop=loop))))
 
 
 def new_ids(before: Headstock, after: Headstock) -> tuple[str, ...]:

@@ -61,5 +61,5 @@ def set_slots_there(layout: Headstock, ids: Iterable[str], there: bool) -> Heads
             raise GeometryError(say("{id} is no slot.", id=id))
         if there and slot.ramp is not None:
             raise GeometryError(say("{id} has a ramp, and nothing is cut for a pocket that is there: leave the ramp out first.", id=id))
-        layout = with_feature(layout, id, replace(slot, there=there))
+        layout = with_feature(layout, replace(slot, there=there))
     return layout

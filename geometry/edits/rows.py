@@ -59,10 +59,10 @@ def make_row(layout: Headstock, ids: Iterable[str], run: Literal["straight", "ed
 
 def set_row_spacing(layout: Headstock, row: str, spacing: float) -> Headstock:
     """Another spacing in mm for a row; its first place stays where it is."""
-    i = next((i for i, one in enumerate(layout.rows) if one.id == row), None)
-    if i is None:
+    found = next((one for one in layout.rows if one.id == row), None)
+    if found is None:
         raise GeometryError(say("The layout has no row named {row}.", row=row))
-    return settled(put(layout, "rows", i, checked(replace(layout.rows[i], spacing=spacing), row)))
+    return settled(put(layout, "rows", checked(replace(found, spacing=spacing), row)))
 
 
 def spread(layout: Headstock, ids: Iterable[str], along: Literal["edge", "line"] = "edge") -> Headstock:
@@ -144,6 +144,4 @@ def _mean_x(layout: Headstock, tuners: list[Tuner]) -> float:
 
 
 def _put_place(layout: Headstock, tuner: Tuner, place: FreePlace) -> Headstock:
-    checked(place, tuner.id)
-    i = next(i for i, one in enumerate(layout.tuners) if one.id == tuner.id)
-    return put(layout, "tuners", i, replace(tuner, place=place))
+    return put(layout, "tuners", replace(tuner, place=checked(place, tuner.id)))

@@ -23,7 +23,7 @@ from geometry.edits.loops import (
 )
 from geometry.edits.nodes import move_node
 from geometry.edits.parts import loop_at, with_loop
-from geometry.edits.twins import echo_edge, mirror, twin_edge
+from geometry.edits.twins import echo_edge, twin_edge
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Node, loop_path
 from geometry.lengths import at_least, mm
@@ -81,8 +81,8 @@ def without_pair(nodes: Nodes, index: int, twin: int | None) -> Nodes:
         across = (min(index, twin) - 1 if abs(index - twin) == 1 else -1) % len(nodes)
         handles = nodes[across].handles
         if handles is not None:
-            one = v.middle(handles[0], mirror(handles[1]))
-            nodes[across] = replace(nodes[across], handles=(one, mirror(one)))
+            one = v.middle(handles[0], v.mirrored(handles[1]))
+            nodes[across] = replace(nodes[across], handles=(one, v.mirrored(one)))
     return _with_area(nodes)
 
 

@@ -11,7 +11,7 @@ from geometry import vectors as v
 from geometry.curves import Path, shift
 from geometry.edits.loops import flipped, with_smooth
 from geometry.edits.parts import appended, feature, point, with_feature
-from geometry.edits.twins import NEAR, mirror
+from geometry.edits.twins import NEAR
 from geometry.edits.whole import mapped_loop
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, Loop, Slot, StraightSlot, loop_of, slot_path
@@ -26,7 +26,7 @@ SlotEnd = Literal["nut", "tip"]
 def move_slot_end(layout: Headstock, id: str, end: SlotEnd, to: Vec2) -> Headstock:
     """The centre of a straight slot's round end put at a point in mm; the other end stays."""
     slot = _straight(layout, id)
-    return with_feature(layout, id, replace(slot, shape=replace(slot.shape, **{f"{end}_end": point(to)})))
+    return with_feature(layout, replace(slot, shape=replace(slot.shape, **{f"{end}_end": point(to)})))
 
 
 def set_slot_length(layout: Headstock, id: str, length: float, fixed: SlotEnd = "nut") -> Headstock:
@@ -44,7 +44,7 @@ def set_slot_length(layout: Headstock, id: str, length: float, fixed: SlotEnd = 
         way = (0.0, 1.0) if fixed == "nut" else (0.0, -1.0)
     elif lies_across(shape):
         far = math.copysign((length - shape.width) / 2, shape.nut_end[0])
-        return with_feature(layout, id, replace(slot, shape=replace(shape, nut_end=(far, kept[1]), tip_end=(-far, other[1]))))
+        return with_feature(layout, replace(slot, shape=replace(shape, nut_end=(far, kept[1]), tip_end=(-far, other[1]))))
     else:
         way = v.unit(v.sub(other, kept))
     return move_slot_end(layout, id, "tip" if fixed == "nut" else "nut", v.along(kept, way, length - shape.width))
@@ -53,7 +53,7 @@ def set_slot_length(layout: Headstock, id: str, length: float, fixed: SlotEnd = 
 def set_slot_width(layout: Headstock, id: str, width: float) -> Headstock:
     """A straight slot made `width` mm wide about its middle line."""
     slot = _straight(layout, id)
-    return with_feature(layout, id, replace(slot, shape=replace(slot.shape, width=width)))
+    return with_feature(layout, replace(slot, shape=replace(slot.shape, width=width)))
 
 
 def add_straight_slot(layout: Headstock, one: Vec2, two: Vec2, width: float, depth: float | None = None) -> Headstock:
@@ -77,12 +77,12 @@ def to_drawn(layout: Headstock, id: str) -> Headstock:
     """A straight slot turned into a drawn one of exactly the same shape, so that its nodes can be edited."""
     slot = _straight(layout, id)
     loop = with_smooth(loop_of(slot_path(slot)))
-    return with_feature(layout, id, replace(slot, shape=DrawnSlot(loop=loop)))
+    return with_feature(layout, replace(slot, shape=DrawnSlot(loop=loop)))
 
 
 def lies_across(shape: StraightSlot) -> bool:
     """Whether its ends are each other's mirror images, to within NEAR."""
-    return v.distance(mirror(shape.nut_end), shape.tip_end) <= NEAR < abs(shape.nut_end[0])
+    return v.distance(v.mirrored(shape.nut_end), shape.tip_end) <= NEAR < abs(shape.nut_end[0])
 
 
 def moved_slot(slot: Slot, by: Vec2) -> Slot:
@@ -97,8 +97,7 @@ def flipped_slot(slot: Slot) -> Slot:
     """A slot mirrored about the centreline, nothing checked; twice gives the same slot."""
     shape = slot.shape
     if isinstance(shape, StraightSlot):
-        a, b = shape.nut_end, shape.tip_end
-        return replace(slot, shape=replace(shape, nut_end=(-a[0], a[1]), tip_end=(-b[0], b[1])))
+        return replace(slot, shape=replace(shape, nut_end=v.mirrored(shape.nut_end), tip_end=v.mirrored(shape.tip_end)))
     return replace(slot, shape=DrawnSlot(loop=Loop(nodes=tuple(flipped(list(shape.loop.nodes))))))
 
 

@@ -61,7 +61,7 @@ def ramps_tried(layout: Headstock, slot: Slot) -> Iterator[tuple[Ramp | None, tu
 def _snags(layout: Headstock, slot: Slot) -> tuple[Snag, ...]:
     """What the checks find between a slot's ramp and the wood, the nut and the holes."""
     others = replace(layout, slots=tuple(replace(other, ramp=None) for other in layout.slots))
-    scene = scene_of(with_feature(others, slot.id, slot), Memo())
+    scene = scene_of(with_feature(others, slot), Memo())
     return tuple(snag for family in (ramp_edges, ramp_walls) for snag in family.snags(scene))
 
 

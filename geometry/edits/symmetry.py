@@ -9,7 +9,7 @@ from geometry.curves import Arc, Line
 from geometry.edits.loops import Nodes, edge_of, flipped, meets_smoothly, turned_back, with_edge
 from geometry.edits.parts import loop_at, with_loop
 from geometry.edits.shape import joined_edges
-from geometry.edits.twins import NEAR, mirror, twin_edge, twin_of
+from geometry.edits.twins import NEAR, twin_edge, twin_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Node, loop_path
 from geometry.layout.blank import Side
@@ -43,8 +43,8 @@ def is_symmetric(loop: Loop, within: float = NEAR) -> bool:
         other = nodes[edge]
         if (node.handles is None) != (other.handles is None) or abs(node.bulge - other.bulge) > 1e-6:
             return False
-        if node.handles is not None and max(v.distance(node.handles[0], mirror(other.handles[1])),
-                                            v.distance(node.handles[1], mirror(other.handles[0]))) > within:
+        if node.handles is not None and max(v.distance(node.handles[0], v.mirrored(other.handles[1])),
+                                            v.distance(node.handles[1], v.mirrored(other.handles[0]))) > within:
             return False
     return True
 
@@ -69,8 +69,8 @@ def mirrored_loop(half: Nodes) -> Nodes:
         edge = outward[k - 1] if k else None
         handles = None
         if edge is not None and edge.handles is not None:
-            handles = (mirror(edge.handles[1]), mirror(edge.handles[0]))
-        back.append(Node(at=mirror(node.at), bulge=edge.bulge if edge else 0.0, handles=handles, smooth=node.smooth))
+            handles = (v.mirrored(edge.handles[1]), v.mirrored(edge.handles[0]))
+        back.append(Node(at=v.mirrored(node.at), bulge=edge.bulge if edge else 0.0, handles=handles, smooth=node.smooth))
     if last_on:
         outward[-1] = replace(back[0], at=outward[-1].at)
         back = back[1:]

@@ -99,7 +99,7 @@ def free_from_row(layout: Headstock, id: str) -> Headstock:
     tuner = tuner_of(layout, id)
     if not isinstance(tuner.place, RowPlace):
         raise GeometryError(say("Tuner {id} is in no row.", id=id))
-    return with_tuner(layout, id, replace(tuner, place=own_place(layout, tuner)))
+    return _with_tuner(layout, replace(tuner, place=own_place(layout, tuner)))
 
 
 def own_place(layout: Headstock, tuner: Tuner) -> FreePlace | EdgePlace:
@@ -116,9 +116,7 @@ def own_place(layout: Headstock, tuner: Tuner) -> FreePlace | EdgePlace:
 
 def set_place(layout: Headstock, id: str, place: Place) -> Headstock:
     """A tuner given a whole new place; it must suit the mount."""
-    tuner = tuner_of(layout, id)
-    checked(place, id)
-    return with_tuner(layout, id, replace(tuner, place=place))
+    return _with_tuner(layout, replace(tuner_of(layout, id), place=checked(place, id)))
 
 
 def set_turn(layout: Headstock, id: str, turn: float | None) -> Headstock:
@@ -146,7 +144,7 @@ def set_pattern(layout: Headstock, id: str, pattern: str) -> Headstock:
             place = EdgePlace(side=side, along=along)
         else:
             place = FreePlace(at=where.at(0.0, 0.0, inset_for(layout, new))[:2])
-    return with_tuner(layout, id, replace(tuner, pattern=pattern, place=place))
+    return _with_tuner(layout, replace(tuner, pattern=pattern, place=place))
 
 
 def inset_for(layout: Headstock, pattern: Pattern) -> float:
@@ -185,15 +183,13 @@ def without_left_rows(before: Headstock, after: Headstock) -> Headstock:
     return replace(after, rows=tuple(row for row in after.rows if row.id not in left)) if left else after
 
 
-def with_tuner(layout: Headstock, id: str, tuner: Tuner) -> Headstock:
+def _with_tuner(layout: Headstock, tuner: Tuner) -> Headstock:
     """The layout with a tuner replaced, and the row gone that it was the last to leave; validated."""
-    i = next(i for i, one in enumerate(layout.tuners) if one.id == id)
-    return settled(without_left_rows(layout, put(layout, "tuners", i, tuner)))
+    return settled(without_left_rows(layout, put(layout, "tuners", tuner)))
 
 
 def _placed(layout: Headstock, tuner: Tuner, place: Place) -> Headstock:
-    checked(place, tuner.id)
-    return with_feature(layout, tuner.id, replace(tuner, place=place))
+    return with_feature(layout, replace(tuner, place=checked(place, tuner.id)))
 
 
 def _first(layout: Headstock, row: Row, first: float) -> float:
@@ -205,5 +201,4 @@ def _first(layout: Headstock, row: Row, first: float) -> float:
 
 def _with_row(layout: Headstock, row: Row) -> Headstock:
     checked(row.run, row.id)
-    i = next(i for i, one in enumerate(layout.rows) if one.id == row.id)
-    return settled(put(layout, "rows", i, row))
+    return settled(put(layout, "rows", row))

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from msgspec.structs import replace
 
 from geometry import vectors as v
-from geometry.edits.copying import flip, flipped_row, flipped_tuner
+from geometry.edits.copying import flipped_row, flipped_tuner
 from geometry.edits.moving import plan_point
 from geometry.edits.other_hand import with_mirrored_patterns
 from geometry.edits.parts import checked, feature, group_of, put, settled
@@ -22,12 +22,11 @@ from geometry.saying import say
 
 def twin_feature(layout: Headstock, id: str) -> str | None:
     """The feature of the same kind at the mirrored place, the feature itself on the centreline, None without one."""
-    group, i = group_of(layout, id)
-    own, at = getattr(layout, group)[i], plan_point(layout, id)
+    own, at = feature(layout, id), plan_point(layout, id)
     if abs(at[0]) <= NEAR:
         return id if _is_its_own_image(own) else None
-    for other in getattr(layout, group):
-        if other.id != id and v.distance(plan_point(layout, other.id), flip(at)) <= NEAR and _alike(layout, own, other):
+    for other in getattr(layout, group_of(layout, id)):
+        if other.id != id and v.distance(plan_point(layout, other.id), v.mirrored(at)) <= NEAR and _alike(layout, own, other):
             return other.id
     return None
 
@@ -71,8 +70,7 @@ def _with_hardware_echoed(before: Headstock, after: Headstock, id: str, twin: st
     if not isinstance(own, Tuner) or own.pattern == feature(before, id).pattern:
         return after
     patterns, images = with_mirrored_patterns(after, [own])
-    group, i = group_of(after, twin)
-    return put(replace(after, patterns=patterns), group, i, replace(other, pattern=images.get(own.pattern, own.pattern)))
+    return put(replace(after, patterns=patterns), "tuners", replace(other, pattern=images.get(own.pattern, own.pattern)))
 
 
 def _echoed(layout: Headstock, id: str, twin: str) -> Headstock:
@@ -84,19 +82,17 @@ def _echoed(layout: Headstock, id: str, twin: str) -> Headstock:
             return _row_echoed(layout, own.place, other.place)
         new = replace(other, place=flipped_tuner(own, layout.pattern(own.pattern)).place)
     elif hasattr(own, "at"):
-        new = replace(other, at=flip(own.at))
+        new = replace(other, at=v.mirrored(own.at))
     else:
         new = replace(other, start=own.start, end=own.end)
-    group, i = group_of(layout, twin)
-    return put(layout, group, i, checked(new, twin))
+    return put(layout, group_of(layout, twin), checked(new, twin))
 
 
 def _row_echoed(layout: Headstock, own: RowPlace, other: RowPlace) -> Headstock:
     if own.row == other.row:
         raise GeometryError(say("A row that runs across the centreline cannot be edited symmetrically."))
     row = replace(flipped_row(layout.row(own.row)), id=other.row)
-    i = next(i for i, one in enumerate(layout.rows) if one.id == other.row)
-    return put(layout, "rows", i, row)
+    return put(layout, "rows", row)
 
 
 def _kept_on_centreline(layout: Headstock, id: str, before: Part) -> Headstock:
@@ -112,8 +108,7 @@ def _kept_on_centreline(layout: Headstock, id: str, before: Part) -> Headstock:
         new = moved_slot(own, (-plan_point(layout, id)[0], 0.0))
     elif not isinstance(own, Tuner | Slot) and hasattr(own, "at"):
         new = replace(own, at=(0.0, own.at[1]))
-    group, i = group_of(layout, id)
-    return put(layout, group, i, new)
+    return put(layout, group_of(layout, id), new)
 
 
 def _centred(own: StraightSlot, before: StraightSlot) -> StraightSlot:
@@ -121,9 +116,9 @@ def _centred(own: StraightSlot, before: StraightSlot) -> StraightSlot:
     if not lies_across(before):
         nut, tip = (0.0, nut[1]), (0.0, tip[1])
     elif nut == before.nut_end:
-        nut = flip(tip)
+        nut = v.mirrored(tip)
     elif tip == before.tip_end:
-        tip = flip(nut)
+        tip = v.mirrored(nut)
     else:
         far = (nut[0] - tip[0]) / 2
         nut, tip = (far, nut[1]), (-far, tip[1])

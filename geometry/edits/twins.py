@@ -10,15 +10,9 @@ from geometry import vectors as v
 from geometry.edits.loops import Nodes, set_handle, shifted
 from geometry.errors import GeometryError
 from geometry.saying import say
-from geometry.vectors import Vec2
 
 NEAR = 1e-3
 """A node within this many mm of the mirrored place is the twin."""
-
-
-def mirror(p: Vec2) -> Vec2:
-    """The point mirrored about the centreline."""
-    return (-p[0], p[1])
 
 
 def stays() -> GeometryError:
@@ -29,7 +23,7 @@ def stays() -> GeometryError:
 
 def twin_of(nodes: Nodes, index: int) -> int | None:
     """The node at the mirrored place, the node itself on the centreline, None when there is none."""
-    target = mirror(nodes[index].at)
+    target = v.mirrored(nodes[index].at)
     if v.distance(target, nodes[index].at) <= NEAR:
         return index
     best, found = NEAR, None
@@ -53,9 +47,9 @@ def echo_edge(before: Nodes, nodes: Nodes, index: int) -> None:
     if twin is None:
         return
     edge = nodes[index]
-    handles = None if edge.handles is None else (mirror(edge.handles[1]), mirror(edge.handles[0]))
+    handles = None if edge.handles is None else (v.mirrored(edge.handles[1]), v.mirrored(edge.handles[0]))
     if twin == index and handles is not None:
-        handles = (edge.handles[0], mirror(edge.handles[0]))
+        handles = (edge.handles[0], v.mirrored(edge.handles[0]))
     nodes[twin] = replace(nodes[twin], bulge=edge.bulge, handles=handles)
 
 
@@ -78,7 +72,7 @@ def echo_nodes(before: Nodes, nodes: Nodes, lead: Iterable[int],
         if twin == i:
             out = shifted(out, i, (-out[i].at[0], 0.0))
         else:
-            out[twin] = replace(out[twin], at=mirror(out[i].at))
+            out[twin] = replace(out[twin], at=v.mirrored(out[i].at))
         written |= {i, twin}
     changed = [(k, which) for k in range(n) if out[k].handles is not None and out[k].handles != before[k].handles
                for which in (0, 1)]
@@ -89,6 +83,6 @@ def echo_nodes(before: Nodes, nodes: Nodes, lead: Iterable[int],
         other = (twin, 1 - which)
         if twin is None or (k, which) in done or out[twin].handles is None:
             continue
-        set_handle(out, *other, mirror(out[k].handles[which]))
+        set_handle(out, *other, v.mirrored(out[k].handles[which]))
         done |= {(k, which), other}
     return out

@@ -1,6 +1,6 @@
 """The layout model: what a headstock is before anything is computed from it."""
 
-from geometry.layout.blank import Blank, Ear, Side
+from geometry.layout.blank import OTHER, Blank, Ear, Side
 from geometry.layout.book import PIECES, Book, Bored, Clock, Done, Piece, Price, Reading, Remark, Task, Time
 from geometry.layout.drilled import drilled, drilling_of, staying, staying_rows
 from geometry.layout.hardware import Bore, Button, Footprint, Pattern, Post
@@ -27,8 +27,8 @@ from geometry.layout.tuners import EdgePlace, EdgeRun, Flat, FreePlace, Place, R
 from geometry.layout.validate import feature_ids, validate
 
 __all__ = [
-    "FORMAT", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Bored", "Button", "Clock", "Done", "DrawnSlot", "Drill", "DrillPress",
-    "Ear", "EdgePlace", "EdgeRun", "Flat", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins",
+    "FORMAT", "OTHER", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Bored", "Button", "Clock", "Done", "DrawnSlot", "Drill",
+    "DrillPress", "Ear", "EdgePlace", "EdgeRun", "Flat", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins",
     "Node", "Note", "Nut", "Pattern", "Picture", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates",
     "Reading", "Remark", "Retainer", "Route", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot",
     "StraightRun", "StraightSlot", "String", "Task", "Template", "Time", "Tool", "Tuner", "drilled", "drilling_of",

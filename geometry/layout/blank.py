@@ -5,6 +5,7 @@ from typing import Literal
 from geometry.layout.parts import Amount, Coord, Id, Part, Size
 
 Side = Literal["bass", "treble"]
+OTHER: dict[Side, Side] = {"bass": "treble", "treble": "bass"}
 
 
 class Blank(Part, kw_only=True):

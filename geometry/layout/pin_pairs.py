@@ -44,7 +44,7 @@ def missed(pins: Sequence[Pin]) -> tuple[tuple[Pin, float], ...]:
     found = []
     for pin in pins:
         alike = [other for other in pins if abs(pin.diameter - other.diameter) <= SAME]
-        apart = min(v.distance(_image(pin.at), other.at) for other in alike)
+        apart = min(v.distance(v.mirrored(pin.at), other.at) for other in alike)
         if apart > SAME:
             found.append((pin, apart))
     return tuple(sorted(found, key=lambda pair: (-pair[1], pair[0].id)))
@@ -67,9 +67,5 @@ def mirroring_moves(pins: Sequence[Pin]) -> tuple[tuple[Pin, Vec2], ...]:
         if not alone:
             found.append((pin, (-pin.at[0], 0.0)))
         elif len(alone) == 1 and abs(alone[0].diameter - pin.diameter) <= SAME:
-            found.append((pin, v.sub(_image(alone[0].at), pin.at)))
+            found.append((pin, v.sub(v.mirrored(alone[0].at), pin.at)))
     return tuple(sorted(found, key=lambda move: (v.norm(move[1]), move[0].id)))
-
-
-def _image(p: Vec2) -> Vec2:
-    return (-p[0], p[1])

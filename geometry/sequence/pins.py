@@ -73,7 +73,7 @@ def _mirrored(waste: BaseGeometry, holes: Iterable, diameter: float) -> Iterator
             yield _Spot((-x, y), diameter, 0), _Spot((x, y), diameter, 0)
     ordered = sorted(holes, key=lambda hole: (hole.at[1], hole.at[0]))
     for one, two in combinations(ordered, 2):
-        level = v.distance(one.at, (-two.at[0], two.at[1])) <= AXIS and abs(one.at[0]) > AXIS
+        level = v.distance(one.at, v.mirrored(two.at)) <= AXIS and abs(one.at[0]) > AXIS
         if level and abs(one.diameter - two.diameter) <= AXIS:
             yield _Spot(one.at, one.diameter, 1), _Spot(two.at, two.diameter, 1)
 
@@ -105,7 +105,7 @@ def _best(layout: Headstock, pairs: Iterable[tuple[_Spot, _Spot]], waste: BaseGe
     low, high = sorted(ranked[0], key=lambda spot: (spot.at[1], spot.at[0]))
     level = flip and abs(low.at[0]) > AXIS
     first = _even(low, waste, wood, layout)
-    second = (-first[0], first[1]) if level else _even(high, waste, wood, layout)
+    second = v.mirrored(first) if level else _even(high, waste, wood, layout)
     return (Pin(id="nut pin", at=first, diameter=low.diameter), Pin(id="tip pin", at=second, diameter=high.diameter))
 
 
