@@ -7,10 +7,10 @@ from functools import lru_cache
 from html import escape
 
 from PySide6.QtCore import QBuffer, QIODevice, QRectF
-from PySide6.QtGui import QColor, QPainter, QPalette, QPixmap, QTransform
+from PySide6.QtGui import QColor, QPainter, QPalette, QPixmap
 
 from app.help.pictures import picture
-from app.look.painting import Painting
+from app.look.painting import Painting, fitted
 from app.look.sizes import sizes
 from app.look.theme import DAY, LAMP, Theme
 from geometry.drawing import Drawing, Label
@@ -52,12 +52,7 @@ def drawn(marks: Drawing, theme: Theme, factor: float = 1.0) -> QPixmap:
     pixmap = QPixmap(width * GRAIN, height * GRAIN)
     pixmap.setDevicePixelRatio(GRAIN)
     pixmap.fill(QColor(theme.paper))
-    scale = min((width - 24) / box.width(), (height - 20) / box.height())
-    view = QTransform()
-    view.translate(width / 2, height / 2)
-    view.scale(scale, -scale)
-    view.translate(-box.center().x(), -box.center().y())
     painter = QPainter(pixmap)
-    painting.paint(painter, view, theme, width)
+    painting.paint(painter, fitted(box, QRectF(12, 10, width - 24, height - 20)), theme, width)
     painter.end()
     return pixmap

@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QRectF
-from PySide6.QtGui import QPainter, QPainterPath, QTransform
+from PySide6.QtGui import QPainter, QPainterPath
 
+from app.look.painting import fitted, paint_paths
 from app.look.paths import add_mark
-from app.look.styles import HIDDEN, LOOKS, pen_and_brush, style_key
+from app.look.styles import HIDDEN, LOOKS, style_key
 from app.look.theme import Theme
 from geometry.drawing import Area, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import opened_out_groups
 from geometry.drawing.shapes import straight
 from geometry.layout import Headstock, loop_path
 from geometry.strings.runs import runs
-from geometry.vectors import Box
+from geometry.vectors import Box, box_of_all
 
 ROOM = 3.0
 """mm shown about the outline and the buttons"""
@@ -42,26 +43,17 @@ class FacePicture:
         paths: dict[str, QPainterPath] = {}
         for mark in marks:
             add_mark(paths.setdefault(style_key(mark), QPainterPath()), mark)
-        self._paths = sorted(paths.items(), key=lambda item: LOOKS[item[0].removesuffix(HIDDEN)].z)
+        self._paths = sorted(((path, style) for style, path in paths.items()), key=lambda item: LOOKS[item[1].removesuffix(HIDDEN)].z)
 
     def paint(self, painter: QPainter, area: QRectF, theme: Theme) -> None:
         """Paint into `area` (pixels), the tip up, at the largest scale that fits."""
         frame = self._frame
         if frame.isEmpty() or area.isEmpty():
             return
-        scale = min(area.width() / frame.width(), area.height() / frame.height())
-        place = QTransform()
-        place.translate(area.center().x(), area.center().y())
-        place.scale(scale, -scale)
-        place.translate(-frame.center().x(), -frame.center().y())
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setClipRect(area)
-        for style, path in self._paths:
-            pen, brush = pen_and_brush(style, theme, "")
-            painter.setPen(pen)
-            painter.setBrush(brush)
-            painter.drawPath(place.map(path))
+        paint_paths(painter, self._paths, fitted(frame, area), theme)
         painter.restore()
 
 
@@ -72,6 +64,5 @@ def face_picture(layout: Headstock) -> tuple[Drawing, Box]:
     """
     marks = face_marks(layout)
     boxes = [loop_path(layout.outline).box, *(m.outer.box for m in marks if isinstance(m, Area) and m.style == "button")]
-    x0, y0 = (min(box[i] for box in boxes) for i in (0, 1))
-    x1, y1 = (max(box[i] for box in boxes) for i in (2, 3))
+    x0, y0, x1, y1 = box_of_all(boxes)
     return marks, (x0 - ROOM, y0 - ROOM, x1 + ROOM, y1 + ROOM)

@@ -1,9 +1,11 @@
-"""A display list painted by a plain widget: lines and areas scaled, labels at the size of the screen."""
+"""A display list painted by a plain widget, or into a box of one: lines and areas scaled, labels at the size of the screen."""
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen, QTransform
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QTransform
 
 from app.look.paths import add_mark
 from app.look.sizes import lettered
@@ -15,30 +17,41 @@ LETTERS = 11
 """Size of the letters at 100 %, pixels."""
 
 
+def styled_paths(drawing: Drawing) -> list[tuple[QPainterPath, str]]:
+    """Lines and areas of a display list with their styles, what others lie over first; labels are neither."""
+    made = []
+    for mark in sorted((m for m in drawing if not isinstance(m, Label)), key=lambda m: LOOKS[m.style].z):
+        path = QPainterPath()
+        add_mark(path, mark)
+        made.append((path, style_key(mark)))
+    return made
+
+
+def paint_paths(painter: QPainter, paths: Iterable[tuple[QPainterPath, str]], move: QTransform, theme: Theme) -> None:
+    """Paint paths with their styles through `move` (mm to pixels)."""
+    for path, style in paths:
+        pen, brush = pen_and_brush(style, theme, "")
+        painter.setPen(pen)
+        painter.setBrush(brush)
+        painter.drawPath(move.map(path))
+
+
 class Painting:
     """A display list made ready to be painted, mm with y up."""
 
     def __init__(self, drawing: Drawing = ()) -> None:
         self.drawing = drawing
         self._labels = [mark for mark in drawing if isinstance(mark, Label)]
-        self._paths: list[tuple[QPainterPath, str]] = []
+        self._paths = styled_paths(drawing)
         whole = QPainterPath()
-        lines = [mark for mark in drawing if not isinstance(mark, Label)]
-        for mark in sorted(lines, key=lambda m: LOOKS[m.style].z):
-            path = QPainterPath()
-            add_mark(path, mark)
+        for path, _ in self._paths:
             whole.addPath(path)
-            self._paths.append((path, style_key(mark)))
         self.box = whole.boundingRect()
 
     def paint(self, painter: QPainter, move: QTransform, theme: Theme, width: float) -> None:
         """Paint through `move` (mm to pixels); labels are kept within `width` pixels and apart from each other."""
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        for path, style in self._paths:
-            pen, brush = pen_and_brush(style, theme, "")
-            painter.setPen(pen)
-            painter.setBrush(brush)
-            painter.drawPath(move.map(path))
+        paint_paths(painter, self._paths, move, theme)
         font = lettered(painter.font(), LETTERS)
         painter.setFont(font)
         metrics = QFontMetricsF(font)
@@ -57,6 +70,24 @@ class Painting:
                 box.translate(0, size.height())
             taken.append(box)
             painter.drawText(box, int(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextDontClip), label.text)
+
+
+def paint_picture(painter: QPainter, drawing: Drawing, size: tuple[float, float], box: QRectF, theme: Theme,
+                  font: QFont) -> None:
+    """Paint a drawing of `size` (mm, lower left corner at the origin, y up) so that it fills `box` (pixels)."""
+    move = QTransform()
+    move.translate(box.left(), box.bottom())
+    move.scale(box.width() / size[0], -box.height() / size[1])
+    paint_paths(painter, styled_paths(drawing), move, theme)
+    painter.setFont(font)
+    metrics = QFontMetricsF(font)
+    for label in (m for m in drawing if isinstance(m, Label)):
+        at, width = move.map(QPointF(*label.at)), metrics.horizontalAdvance(label.text)
+        left = at.x() - {"left": 0.0, "middle": width / 2, "right": width}[label.anchor]
+        left = min(max(left, box.left()), box.right() - width)
+        painter.setPen(QPen(QColor(theme.dim)))
+        painter.drawText(QRectF(left, at.y() - metrics.height() / 2, width, metrics.height()),
+                         int(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextDontClip), label.text)
 
 
 def focus_ring(painter: QPainter, area: QRect, theme: Theme) -> None:

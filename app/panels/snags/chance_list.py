@@ -8,7 +8,7 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QRectF, QSize, Qt, S
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
-from app.look.paint import paint_picture
+from app.look.painting import paint_picture
 from app.look.signs import sign_path
 from app.look.sizes import lettered, px
 from app.look.theme import Theme

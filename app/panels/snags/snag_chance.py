@@ -8,7 +8,7 @@ from msgspec import Struct
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPen
 
-from app.look.paint import paint_picture
+from app.look.painting import paint_picture
 from app.look.sizes import lettered
 from app.look.theme import Theme
 from app.panels.snags.chance_words import Chances, card_words
