@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections import Counter
+from collections.abc import Callable
 from functools import partial
 
 from msgspec import Struct
@@ -36,14 +37,18 @@ from geometry.edits import (
     set_turn,
     to_drawn,
 )
-from geometry.edits.parts import shaped_loop
+from geometry.edits.parts import FEATURE_GROUPS, shaped_loop
 from geometry.errors import GeometryError
 from geometry.layout import (
+    Ear,
     EdgePlace,
     EdgeRun,
     Headstock,
+    Pin,
     RowPlace,
     Side,
+    SingleHole,
+    Slot,
     StraightSlot,
     Tuner,
     drilled,
@@ -61,6 +66,7 @@ from geometry.terms import term
 from geometry.tilt_words import raised_end, tilt_words
 from geometry.tolerance import ALONG_NUT, TOUCH
 from geometry.units import LengthUnit, format_close, format_down, format_size
+from geometry.vectors import Vec2
 
 SIDES = (("bass", term("bass")), ("treble", term("treble")))
 SHAPING = say("Double-click the edge to add a node, a node to make it smooth or a corner. Hold a node to type its place.")
@@ -97,12 +103,18 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
 
 
 def _feature(layout: Headstock, id: str, unit: LengthUnit) -> Page:
-    for tuner in layout.tuners:
-        if tuner.id == id:
-            return _tuner(layout, tuner, unit)
-    for group, describe_one in (("slots", _slot), ("pins", _pin), ("holes", _hole), ("ears", _ear)):
-        if any(feature.id == id for feature in getattr(layout, group)):
-            return describe_one(layout, id, unit)
+    part = next((one for group in FEATURE_GROUPS for one in getattr(layout, group) if one.id == id), None)
+    match part:
+        case Tuner():
+            return _tuner(layout, part, unit)
+        case Slot():
+            return _slot(layout, part, unit)
+        case Pin():
+            return _pin(layout, part)
+        case SingleHole():
+            return _hole(layout, part)
+        case Ear():
+            return Page(say("Ear, {id}", id=id), [], [_name(layout, "ears", id), *ear_rows(layout, part)])
     return Page("", [], [])
 
 
@@ -116,11 +128,16 @@ def _name(layout: Headstock, group: str, id: str) -> FieldRow:
     return FieldRow(say("Name"), "text", id, partial(rename, layout, group, id))
 
 
-def _point(layout: Headstock, path: tuple, at: tuple[float, float], words: tuple[str, str]) -> list[FieldRow]:
-    return [FieldRow(words[0], "length", at[0], lambda x: set_field(layout, path, (x, at[1])),
-                     help=say("From the centreline, positive to the treble side.")),
-            FieldRow(words[1], "length", at[1], lambda y: set_field(layout, path, (at[0], y)),
+def _point(layout: Headstock, at: Vec2, words: tuple[str, str], put: Callable[[Vec2], Headstock]) -> list[FieldRow]:
+    """Both numbers of a point; `put` takes it to another place."""
+    return [FieldRow(words[0], "length", at[0], lambda x: put((x, at[1])), help=say("From the centreline, positive to the treble side.")),
+            FieldRow(words[1], "length", at[1], lambda y: put((at[0], y)),
                      help=say("From the {line}, positive to the tip.", line=square_line(layout.nut)))]
+
+
+def _point_at(layout: Headstock, path: tuple, at: Vec2, words: tuple[str, str]) -> list[FieldRow]:
+    """Both numbers of a point that is a field of the layout."""
+    return _point(layout, at, words, partial(set_field, layout, path))
 
 
 def _across(layout: Headstock) -> tuple[str, str]:
@@ -157,7 +174,7 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
                 rows.append(field(layout, say("Row stands in from the edge"), "length", ("rows", row.id, "run", "inset"),
                                   row.run.inset))
         else:
-            rows += _point(layout, ("rows", row.id, "run", "start"), row.run.start,
+            rows += _point_at(layout, ("rows", row.id, "run", "start"), row.run.start,
                            (say("Row begins, across"), say("Row begins, along")))
             rows.append(field(layout, say("Row heads"), "angle", ("rows", row.id, "run", "heading"), row.run.heading,
                               help=say("Counter-clockwise from straight across to the treble side.")))
@@ -169,7 +186,7 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
         rows.append(field(layout, say("Axis below the face"), "length", (*path, "place", "depth"), place.depth,
                           optional=True, empty=say("half the thickness")))
     else:
-        rows += _point(layout, (*path, "place", "at"), place.at, _across(layout))
+        rows += _point_at(layout, (*path, "place", "at"), place.at, _across(layout))
         rows.append(FieldRow(say("Button points"), "angle", place.turn, partial(set_turn, layout, tuner.id),
                              optional=True, empty=say("to the edge"),
                              help=say("Counter-clockwise from straight across to the treble side.")))
@@ -264,15 +281,14 @@ def _face_numbers(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[Fie
     return rows
 
 
-def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
-    slot = next(s for s in layout.slots if s.id == id)
-    path = ("slots", id)
+def _slot(layout: Headstock, slot: Slot, unit: LengthUnit) -> Page:
+    id, path = slot.id, ("slots", slot.id)
     rows = [_name(layout, "slots", id)]
     if isinstance(slot.shape, StraightSlot):
         shape = slot.shape
         rows.append(field(layout, say("Width"), "length", (*path, "shape", "width"), shape.width))
-        rows += _point(layout, (*path, "shape", "nut_end"), shape.nut_end, (say("Nut end, across"), say("Nut end, along")))
-        rows += _point(layout, (*path, "shape", "tip_end"), shape.tip_end, (say("Tip end, across"), say("Tip end, along")))
+        rows += _point_at(layout, (*path, "shape", "nut_end"), shape.nut_end, (say("Nut end, across"), say("Nut end, along")))
+        rows += _point_at(layout, (*path, "shape", "tip_end"), shape.tip_end, (say("Tip end, across"), say("Tip end, along")))
         over_all = math.dist(shape.nut_end, shape.tip_end) + shape.width
         if slot.there:  # so it is measured in the wood; the end at the nut stays
             rows.insert(2, FieldRow(say("Length over all"), "length", over_all, lambda value: set_slot_length(layout, id, value)))
@@ -291,12 +307,12 @@ def _slot(layout: Headstock, id: str, unit: LengthUnit) -> Page:
     return Page(say("Slot, {id}", id=id), fit_rows(layout, id, unit), rows)
 
 
-def _pin(layout: Headstock, id: str, unit: LengthUnit) -> Page:
-    pin = next(p for p in layout.pins if p.id == id)
-    return Page(say("Locating pin, {id}", id=id), [], [
-        _name(layout, "pins", id), *_point(layout, ("pins", id, "at"), pin.at, _across(layout)),
-        field(layout, say("Diameter"), "length", ("pins", id, "diameter"), pin.diameter),
-        FieldRow(say("Its hole"), "fact", _what_becomes(layout, id))])
+def _pin(layout: Headstock, pin: Pin) -> Page:
+    path = ("pins", pin.id)
+    return Page(say("Locating pin, {id}", id=pin.id), [], [
+        _name(layout, *path), *_point_at(layout, (*path, "at"), pin.at, _across(layout)),
+        field(layout, say("Diameter"), "length", (*path, "diameter"), pin.diameter),
+        FieldRow(say("Its hole"), "fact", _what_becomes(layout, pin.id))])
 
 
 def _what_becomes(layout: Headstock, pin: str) -> str:
@@ -311,11 +327,10 @@ def _what_becomes(layout: Headstock, pin: str) -> str:
             say("goes with the waste, a slot or a later hole"))
 
 
-def _hole(layout: Headstock, id: str, unit: LengthUnit) -> Page:
-    hole = next(h for h in layout.holes if h.id == id)
-    path = ("holes", id)
+def _hole(layout: Headstock, hole: SingleHole) -> Page:
+    id, path = hole.id, ("holes", hole.id)
     return Page(say("Hole, {id}", id=id), [], [
-        _name(layout, "holes", id), *_point(layout, (*path, "at"), hole.at, _across(layout)),
+        _name(layout, *path), *_point_at(layout, (*path, "at"), hole.at, _across(layout)),
         field(layout, say("Diameter"), "length", (*path, "diameter"), hole.diameter),
         field(layout, say("Depth"), "length", (*path, "depth"), hole.depth, optional=True, empty=say("through")),
         field(layout, say("Drilled from the"), "choice", (*path, "surface"), hole.surface,
@@ -323,14 +338,9 @@ def _hole(layout: Headstock, id: str, unit: LengthUnit) -> Page:
         *(() if hole.retainer else tuner_rows(layout, (id,)))])
 
 
-def _ear(layout: Headstock, id: str, unit: LengthUnit) -> Page:
-    return Page(say("Ear, {id}", id=id), [], [_name(layout, "ears", id), *ear_rows(layout, id)])
-
-
-def ear_rows(layout: Headstock, id: str) -> list[FieldRow]:
+def ear_rows(layout: Headstock, ear: Ear) -> list[FieldRow]:
     """The dimensions of an ear."""
-    ear = next(e for e in layout.ears if e.id == id)
-    path, line = ("ears", id), square_line(layout.nut)
+    path, line = ("ears", ear.id), square_line(layout.nut)
     return [field(layout, say("Side"), "choice", (*path, "side"), ear.side, choices=SIDES),
             field(layout, say("Width"), "length", (*path, "width"), ear.width),
             field(layout, say("Begins, from the {line}", line=line), "length", (*path, "start"), ear.start),
@@ -355,11 +365,7 @@ def _node(layout: Headstock, ref: str, node: int) -> Page:
     """A node of the outline or of a drawn slot, and the edge that leaves it."""
     nodes = loop_at(layout, ref).nodes
     this, following = nodes[node], nodes[(node + 1) % len(nodes)].at
-    across, along = _across(layout)
-    rows = [FieldRow(across, "length", this.at[0], lambda x: move_node(layout, ref, node, (x, this.at[1])),
-                     help=say("From the centreline, positive to the treble side.")),
-            FieldRow(along, "length", this.at[1], lambda y: move_node(layout, ref, node, (this.at[0], y)),
-                     help=say("From the {line}, positive to the tip.", line=square_line(layout.nut)))]
+    rows = _point(layout, this.at, _across(layout), partial(move_node, layout, ref, node))
     kind = "curve" if this.handles is not None else ("arc" if this.bulge else "straight")
     rows.append(FieldRow(say("Node"), "choice", this.smooth, partial(set_smooth, layout, ref, node),
                          choices=((False, say("corner")), (True, say("smooth")))))

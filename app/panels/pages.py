@@ -6,7 +6,7 @@ from functools import partial
 
 from app.panels.accuracy_rows import accuracy_rows
 from app.panels.blank_rows import blank_rows
-from app.panels.describe import ear_rows, field, outline_size
+from app.panels.describe import ear_rows, field
 from app.panels.forms.rows import FieldRow
 from app.panels.pocket_rows import pocket_facts
 from app.panels.router.fit_rows import fit_rows
@@ -34,7 +34,7 @@ def blank_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     """The blank, its ears, the margins wanted, and how far the shop strays."""
     rows = [field(layout, say("Name of the layout"), "text", ("name",), layout.name), *blank_rows(layout, unit)]
     for ear in layout.ears:
-        rows += [FieldRow(say("Ear: {ear}", ear=ear.id), "heading"), *ear_rows(layout, ear.id),
+        rows += [FieldRow(say("Ear: {ear}", ear=ear.id), "heading"), *ear_rows(layout, ear),
                  FieldRow(say("Remove this ear"), "button", None, lambda _, id=ear.id: remove_features(layout, (id,)))]
     rows += [FieldRow(say("Add an ear on the bass side"), "button", None, lambda _: add_ear(layout, "bass")),
              FieldRow(say("Add an ear on the treble side"), "button", None, lambda _: add_ear(layout, "treble")),
@@ -42,11 +42,6 @@ def blank_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     rows += [field(layout, label, "length", ("margins", key), getattr(layout.margins, key),
                    help=say("Common practice, no source: set what you trust.")) for key, label in MARGINS]
     return rows + accuracy_rows(layout, unit)
-
-
-def outline_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
-    """Size of the outline."""
-    return outline_size(layout, unit)
 
 
 def slots_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:

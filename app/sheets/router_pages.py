@@ -24,12 +24,12 @@ from geometry.drawing.router_marks import plan_marks
 from geometry.drawing.router_picture import pass_picture
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Nut, loop_path, slot_path
+from geometry.layout.names import OUTLINE
 from geometry.routing import RoutPlan, SlotPlan, Waste
 from geometry.routing.grain import grain_risks
 from geometry.routing.words import with_bush
 from geometry.saying import number_list, say
 from geometry.sequence import Operation
-from geometry.sequence.plans import OUTLINE
 from geometry.strings.square_line import base_words, square_line
 from geometry.terms import term
 from geometry.vectors import Box

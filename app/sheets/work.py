@@ -15,6 +15,7 @@ from geometry.cancellation import Ask, go_on
 from geometry.checks.said import read
 from geometry.errors import GeometryError
 from geometry.layout import Book, Headstock
+from geometry.layout.names import OUTLINE
 from geometry.lengths import speaking, spoken
 from geometry.routing import RoutingPlan, SlotPlan, plan_routing
 from geometry.saying import say
@@ -38,7 +39,6 @@ from geometry.sequence import (
     precedence,
     runs,
 )
-from geometry.sequence.plans import OUTLINE
 from geometry.units import LengthUnit
 
 SAME_OFFSET = 0.01

@@ -17,11 +17,12 @@ from geometry import vectors as v
 from geometry.curves import MIRROR, Arc, Path, Segment
 from geometry.drawing import Drawing
 from geometry.edits.copying import ON_CENTRELINE, mirror_copies
-from geometry.edits.parts import OUTLINE, new_ids
+from geometry.edits.parts import new_ids
 from geometry.edits.slots import add_drawn_slot
 from geometry.edits.whole import replace_loop, replace_outline
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Nut
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
 from geometry.terms import term
 from geometry.tolerance import TOUCH

@@ -13,9 +13,9 @@ from geometry import vectors as v
 from geometry.by_size import of_loop, remembered_by_size
 from geometry.drawing.tuner_plan import folded
 from geometry.edits.loops import edge_of
-from geometry.edits.parts import OUTLINE
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, Loop, Side, StraightSlot, loop_path, slot_path
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
 from geometry.solids import Drilling, holes
 from geometry.terms import term

@@ -14,10 +14,11 @@ from geometry import vectors as v
 from geometry.drawing.tuner_plan import folded
 from geometry.edits.moving import plan_point
 from geometry.edits.nodes import node_at, set_smooth
-from geometry.edits.parts import OUTLINE, loop_at
+from geometry.edits.parts import loop_at
 from geometry.edits.shape import add_node
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, StraightSlot, feature_ids
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
 from geometry.vectors import Vec2
 

@@ -16,9 +16,9 @@ from app.tools.words import length
 from geometry import vectors as v
 from geometry.drawing import Drawing
 from geometry.edits.moving import plan_point
-from geometry.edits.parts import OUTLINE
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, StraightSlot, loop_path, slot_path
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
 from geometry.strings.square_line import square_line
 from geometry.terms import term

@@ -12,8 +12,8 @@ from geometry import vectors as v
 from geometry.curves import Path, circle
 from geometry.drawing.shapes import straight
 from geometry.drawing.tuner_plan import folded, strip
-from geometry.edits.parts import OUTLINE
 from geometry.layout import Headstock, Side, loop_path, slot_path
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
 from geometry.solids import Drilling
 from geometry.solids.cylinders import Cylinders

@@ -5,7 +5,7 @@ from __future__ import annotations
 from msgspec.structs import replace
 
 from app.panels import pages
-from app.panels.describe import SHAPING, Page
+from app.panels.describe import SHAPING, Page, outline_size
 from app.panels.forms.rows import FieldRow
 from app.panels.pocket_rows import new_pocket_row
 from app.window.tool_bar import ONCE, ToolBar
@@ -37,7 +37,7 @@ def _page(stage: str, layout: Headstock, unit: LengthUnit, tools: ToolBar) -> Pa
     if stage == "blank":
         return Page(say("Blank"), [], pages.blank_page(layout, unit))
     if stage == "outline":
-        return Page(say("Outline"), pages.outline_page(layout, unit), [])
+        return Page(say("Outline"), outline_size(layout, unit), [])
     if stage == "slots":
         return Page(say("Slots"), pages.slots_page(layout, unit), [new_pocket_row(layout, unit)])
     if stage == "tuners":

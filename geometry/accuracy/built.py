@@ -38,12 +38,12 @@ from geometry.accuracy.rods import Array, Rod
 from geometry.accuracy.sources import BACK, RAMP, TEMPLATE, WRAP, ErrorList, Source
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening, Scene
+from geometry.layout.names import OUTLINE
 from geometry.solids.drilling import Drilling
 from geometry.solids.ramps import RampCut, ramp_cut
 from geometry.vectors import Vec3
 
 _BY_HAND = ("screw", "pin")
-_OUTLINE = "outline"
 
 
 class Recipe(Struct, frozen=True):
@@ -115,7 +115,7 @@ def model_of(scene: Scene) -> Model:
     """The errors of a layout, in an order that depends on its features alone and not on where they lie."""
     errors = ErrorList()
     wrap, back, sheet = (errors.add("paper", where, 2) for where in (WRAP, BACK, TEMPLATE))
-    template = TemplateErrors(sheet, errors.add("template", TEMPLATE, 2), errors.add("template", _OUTLINE)[0],
+    template = TemplateErrors(sheet, errors.add("template", TEMPLATE, 2), errors.add("template", OUTLINE)[0],
                               {o.id: errors.add("template", o.id)[0] for o in scene.openings},
                               {o.id: errors.add("stop", o.id)[0] for o in scene.openings if o.slot.depth is not None})
     recipes: list[Recipe] = []

@@ -15,7 +15,7 @@ _HOMES: dict[str, tuple[str, ...]] = {
     "moving": ("align", "move_features", "nudge", "plan_point"),
     "nodes": ("bend_edge", "move_handle", "move_node", "move_nodes", "node_at", "set_smooth"),
     "other_hand": ("hand_for_edge", "is_handed", "set_hand_by_side", "take_other_hand"),
-    "parts": ("OUTLINE", "loop_at", "new_ids"),
+    "parts": ("loop_at", "new_ids"),
     "pockets": ("add_truss_rod_pocket", "set_slots_there"),
     "rows": ("make_row", "set_row_spacing", "spread"),
     "several_nodes": ("align_nodes", "remove_nodes"),

@@ -11,7 +11,6 @@ from geometry import vectors as v
 from geometry.edits.edge_places import nearest_on_edges
 from geometry.edits.parts import (
     FEATURE_GROUPS,
-    OUTLINE,
     appended,
     feature,
     group_of,
@@ -34,7 +33,7 @@ from geometry.layout import (
     Tuner,
 )
 from geometry.layout.edges import edge
-from geometry.layout.names import RESERVED, feature_names
+from geometry.layout.names import OUTLINE, RESERVED, feature_names
 from geometry.saying import say
 from geometry.vectors import Vec2
 

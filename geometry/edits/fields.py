@@ -11,7 +11,7 @@ from geometry.edits.in_book import exchanged, renamed_in_book
 from geometry.edits.parts import FEATURE_GROUPS, checked, sentence, settled
 from geometry.edits.steps import renamed_steps
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, Route, RowPlace, feature_ids
+from geometry.layout import Headstock, Route, RowPlace, Template, Tool, feature_ids
 from geometry.layout.names import RESERVED, mistaken_for, told_of
 from geometry.layout.parts import Part
 from geometry.saying import say
@@ -90,19 +90,20 @@ def rename(layout: Headstock, group: str, old: str, new: str) -> Headstock:
     elif group == "strings":
         changes["tuners"] = tuple(replace(t, string=new) if t.string == old else t for t in tuners)
     elif group in ("bits", "bushes"):
-        key = "bit" if group == "bits" else "bush"
-        if getattr(layout.template, key) == old:
-            changes["template"] = replace(layout.template, **{key: new})
-        changes["routes"] = renamed_tools(layout.routes, key, old, new)
+        changes["template"], changes["routes"] = renamed_tools(layout.template, layout.routes, group, old, new)
     if group == "slots":
         changes["routes"] = tuple(replace(r, of=new) if r.of == old else r for r in layout.routes)
     return settled(replace(layout, **changes))
 
 
-def renamed_tools(routes: tuple[Route, ...], key: str, old: str, new: str) -> tuple[Route, ...]:
-    """Choices after a bit or bush (`key`) got another name."""
-    return tuple(replace(route, tools=tuple(replace(tool, **{key: new}) if getattr(tool, key) == old else tool
-                                            for tool in route.tools)) for route in routes)
+def renamed_tools(template: Template, routes: tuple[Route, ...], shelf: str, old: str, new: str) -> tuple[Template, tuple[Route, ...]]:
+    """What the template is made for, and the choices, after one of the `bits` or `bushes` got another name."""
+    key = {"bits": "bit", "bushes": "bush"}[shelf]
+
+    def renamed(one: Template | Tool) -> Template | Tool:
+        return replace(one, **{key: new}) if getattr(one, key) == old else one
+
+    return renamed(template), tuple(replace(route, tools=tuple(map(renamed, route.tools))) for route in routes)
 
 
 def set_part(part: Part, path: tuple[Key, ...], value: object) -> Part:

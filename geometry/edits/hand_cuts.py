@@ -5,7 +5,7 @@ from __future__ import annotations
 from msgspec.structs import replace
 
 from geometry.checks.words import listed
-from geometry.edits.parts import checked, feature, settled, with_feature
+from geometry.edits.parts import checked, feature, slot_of, with_feature
 from geometry.edits.sound_ramp import sound_ramp
 from geometry.errors import GeometryError
 from geometry.layout import Flat, Headstock, Ramp, Slot, Tuner
@@ -16,26 +16,25 @@ from geometry.strings import dives
 
 def set_ramp(layout: Headstock, id: str, gone: bool = False, **values: float | None) -> Headstock:
     """Some measures of a slot's ramp (length, depth, width in mm) set, or the ramp left out."""
-    slot = feature(layout, id)
-    if not isinstance(slot, Slot):
-        raise GeometryError(say("{id} is no slot, so it has no ramp.", id=id))
     if gone:
-        return with_feature(layout, replace(slot, ramp=None))
-    if slot.there:
-        raise GeometryError(say("{id} is there already: nothing is cut for it, so it has no ramp.", id=id))
+        return with_feature(layout, replace(slot_of(layout, id), ramp=None))
+    slot = _to_cut(layout, id)
     if slot.ramp is None and not {"length", "depth"} <= values.keys():
         raise GeometryError(say("{id} has no ramp yet: give its length and its depth.", id=id))
     ramp = replace(slot.ramp, **values) if slot.ramp is not None else Ramp(**values)
-    return settled(with_feature(layout, replace(slot, ramp=checked(ramp, say("Ramp of {id}", id=id)))))
+    return with_feature(layout, replace(slot, ramp=checked(ramp, say("Ramp of {id}", id=id))))
+
+
+def _to_cut(layout: Headstock, id: str) -> Slot:
+    slot = slot_of(layout, id)
+    if slot.there:
+        raise GeometryError(say("{id} is there already: nothing is cut for it, so it has no ramp.", id=id))
+    return slot
 
 
 def propose_ramp(layout: Headstock, id: str) -> Headstock:
     """The slot with a sound ramp that frees all its strings; GeometryError when they need none or none does it."""
-    slot = feature(layout, id)
-    if not isinstance(slot, Slot):
-        raise GeometryError(say("{id} is no slot, so it has no ramp.", id=id))
-    if slot.there:
-        raise GeometryError(say("{id} is there already: nothing is cut for it, so it has no ramp.", id=id))
+    slot = _to_cut(layout, id)
     ramp = sound_ramp(layout, slot)
     if ramp is None:
         aside = [one.run.string for one in dives(layout, replace(slot, ramp=None)) if one.into_a_side]
@@ -57,7 +56,7 @@ def set_flat(layout: Headstock, id: str, gone: bool = False, **values: object) -
     if tuner.flat is None and not {"size", "depth"} <= values.keys():
         raise GeometryError(say("{id} has no flat yet: give its size and its depth.", id=id))
     flat = replace(tuner.flat, **values) if tuner.flat is not None else Flat(**values)
-    return settled(with_feature(layout, replace(tuner, flat=checked(flat, say("Flat of {id}", id=id)))))
+    return with_feature(layout, replace(tuner, flat=checked(flat, say("Flat of {id}", id=id))))
 
 
 def propose_flat(layout: Headstock, id: str) -> Headstock:

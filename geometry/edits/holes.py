@@ -8,10 +8,10 @@ from msgspec.structs import replace
 
 from geometry.edits.adding import add_tuner, remove_features
 from geometry.edits.other_hand import hand_for_edge
-from geometry.edits.parts import feature, with_feature
+from geometry.edits.parts import hole_of, with_feature
 from geometry.edits.tuners import pattern_of
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, Retainer, SingleHole
+from geometry.layout import Headstock, Retainer
 from geometry.saying import say
 
 
@@ -23,10 +23,7 @@ def tuners_for_holes(layout: Headstock, ids: Iterable[str], pattern: str) -> Hea
     """
     if pattern_of(layout, pattern).mount != "face":
         raise GeometryError(say("{hardware} goes through the side, so it has no place in a hole through the face.", hardware=pattern))
-    holes = [feature(layout, id) for id in dict.fromkeys(ids)]
-    for hole in holes:
-        if not isinstance(hole, SingleHole):
-            raise GeometryError(say("{id} is no single hole.", id=hole.id))
+    holes = [hole_of(layout, id) for id in dict.fromkeys(ids)]
     layout = remove_features(layout, [hole.id for hole in holes])
     for hole in sorted(holes, key=lambda one: one.at[1]):
         layout, own = hand_for_edge(layout, pattern, hole.at)
@@ -48,19 +45,14 @@ def set_there(layout: Headstock, ids: Iterable[str], there: bool) -> Headstock:
     GeometryError when one of them is no single hole.
     """
     for id in dict.fromkeys(ids):
-        hole = feature(layout, id)
-        if not isinstance(hole, SingleHole):
-            raise GeometryError(say("{id} is no single hole.", id=hole.id))
-        layout = with_feature(layout, replace(hole, there=there))
+        layout = with_feature(layout, replace(hole_of(layout, id), there=there))
     return layout
 
 
 def set_retainer(layout: Headstock, ids: Iterable[str], carries: bool) -> Headstock:
     """The layout with single holes that carry a retainer, or none. GeometryError when one of them is no single hole, or not open at the face."""
     for id in dict.fromkeys(ids):
-        hole = feature(layout, id)
-        if not isinstance(hole, SingleHole):
-            raise GeometryError(say("{id} is no single hole.", id=id))
+        hole = hole_of(layout, id)
         if carries and not hole.opens(layout.blank.thickness):
             raise GeometryError(say("A retainer is screwed to the face, and {id} is drilled from the back and does not come through: drill it from "
                                     "the face.", id=id))

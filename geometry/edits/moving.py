@@ -8,7 +8,7 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.edits.edge_places import along_at_level
-from geometry.edits.parts import OUTLINE, checked, feature, group_of, point, put, settled
+from geometry.edits.parts import checked, feature, group_of, point, put, settled
 from geometry.edits.slots import moved_slot
 from geometry.edits.tuners import along_edge, move_tuner, slide_tuner
 from geometry.edits.whole import move_loop
@@ -27,6 +27,7 @@ from geometry.layout import (
     slot_path,
 )
 from geometry.layout.edges import edge
+from geometry.layout.names import OUTLINE
 from geometry.lengths import mm
 from geometry.saying import say
 from geometry.solids.frames import frame, row_point

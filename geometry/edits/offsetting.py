@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from geometry.curves import Path
 from geometry.curves.offset_line import offset_line
-from geometry.edits.parts import OUTLINE, loop_at
+from geometry.edits.parts import loop_at
 from geometry.edits.slots import add_drawn_slot, add_straight_slot, set_slot_width
 from geometry.edits.whole import replace_loop
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, StraightSlot, loop_path
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
 
 

@@ -9,16 +9,14 @@ from typing import TypeVar
 import msgspec
 
 from geometry.errors import GeometryError
-from geometry.layout import DrawnSlot, Headstock, Loop, Node, feature_ids, validate
+from geometry.layout import DrawnSlot, Headstock, Loop, Node, SingleHole, Slot, feature_ids, validate
 from geometry.layout.edges import edges
+from geometry.layout.names import OUTLINE
 from geometry.layout.parts import Part
 from geometry.lengths import mm
 from geometry.saying import number, say
 from geometry.terms import term
 from geometry.vectors import Vec2
-
-OUTLINE = "outline"
-"""The reference of the outline's loop; the loop of a drawn slot goes by the slot's id."""
 
 FEATURE_GROUPS = ("ears", "slots", "tuners", "pins", "holes")
 """Fields of a layout that hold features: one id names one feature among all of them."""
@@ -73,6 +71,22 @@ def _found(layout: Headstock, id: str) -> tuple[str, Part]:
     raise GeometryError(say("The layout has no feature named {id}.", id=id))
 
 
+def slot_of(layout: Headstock, id: str) -> Slot:
+    """The slot of that id; GeometryError when there is none."""
+    found = feature(layout, id)
+    if not isinstance(found, Slot):
+        raise GeometryError(say("{id} is no slot.", id=id))
+    return found
+
+
+def hole_of(layout: Headstock, id: str) -> SingleHole:
+    """The single hole of that id; GeometryError when there is none."""
+    found = feature(layout, id)
+    if not isinstance(found, SingleHole):
+        raise GeometryError(say("{id} is no single hole.", id=id))
+    return found
+
+
 def with_feature(layout: Headstock, new: Part) -> Headstock:
     """The layout with the feature of that name replaced, checked and validated."""
     return settled(put(layout, group_of(layout, new.id), checked(new, new.id)))
@@ -105,7 +119,7 @@ def loop_at(layout: Headstock, ref: str) -> Loop:
 
 def shaped_loop(layout: Headstock, id: str) -> Loop | None:
     """The loop of nodes of the outline or of a drawn slot, None for anything else."""
-    if id == "outline":
+    if id == OUTLINE:
         return layout.outline
     return next((s.shape.loop for s in layout.slots if s.id == id and isinstance(s.shape, DrawnSlot)), None)
 

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 
 from msgspec.structs import replace
 
-from geometry.edits.parts import appended, feature, with_feature
+from geometry.edits.parts import appended, slot_of, with_feature
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Slot, StraightSlot
 from geometry.layout.names import feature_names
@@ -56,9 +56,7 @@ def set_slots_there(layout: Headstock, ids: Iterable[str], there: bool) -> Heads
     GeometryError when one of them is no slot, or has a ramp, which is still to be cut.
     """
     for id in dict.fromkeys(ids):
-        slot = feature(layout, id)
-        if not isinstance(slot, Slot):
-            raise GeometryError(say("{id} is no slot.", id=id))
+        slot = slot_of(layout, id)
         if there and slot.ramp is not None:
             raise GeometryError(say("{id} has a ramp, and nothing is cut for a pocket that is there: leave the ramp out first.", id=id))
         layout = with_feature(layout, replace(slot, there=there))

@@ -80,10 +80,7 @@ def set_rack(layout: Headstock, rack: Rack, renamed: tuple[str, str, str] | None
     if renamed is not None:
         shelf, old, new = renamed
         if shelf in ("bits", "bushes"):
-            key = "bit" if shelf == "bits" else "bush"
-            if getattr(template, key) == old:
-                template = replace(template, **{key: new})
-            routes = renamed_tools(routes, key, old, new)
+            template, routes = renamed_tools(template, routes, shelf, old, new)
     bits, bushes = {bit.id for bit in rack.bits}, {None, *(bush.id for bush in rack.bushes)}
     if template.bit not in bits:
         template = replace(template, bit=None, bush=None)

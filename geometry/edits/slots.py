@@ -10,7 +10,7 @@ from msgspec.structs import replace
 from geometry import vectors as v
 from geometry.curves import Path, shift
 from geometry.edits.loops import flipped, with_smooth
-from geometry.edits.parts import appended, feature, point, with_feature
+from geometry.edits.parts import appended, point, slot_of, with_feature
 from geometry.edits.twins import NEAR
 from geometry.edits.whole import mapped_loop
 from geometry.errors import GeometryError
@@ -108,15 +108,8 @@ def swapped_sides(name: str) -> str:
     return swapped if len(swapped) <= 60 else name
 
 
-def _slot(layout: Headstock, id: str) -> Slot:
-    slot = feature(layout, id)
-    if not isinstance(slot, Slot):
-        raise GeometryError(say("{id} is no slot.", id=id))
-    return slot
-
-
 def _straight(layout: Headstock, id: str) -> Slot:
-    slot = _slot(layout, id)
+    slot = slot_of(layout, id)
     if not isinstance(slot.shape, StraightSlot):
         raise GeometryError(say("Slot {id} is drawn freely: it has no ends and no width, only nodes.", id=id))
     return slot

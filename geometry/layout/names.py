@@ -9,7 +9,9 @@ from geometry.layout.book import Book
 from geometry.layout.headstock import Headstock
 from geometry.layout.validate import feature_ids
 
-RESERVED = ("outline", "blank", "nut")
+OUTLINE = "outline"
+"""What the outline goes by wherever features, plans and operations go by their names."""
+RESERVED = (OUTLINE, "blank", "nut")
 """Names that drawings use for themselves; no feature gets one."""
 
 LONGEST_STEM = 54

@@ -19,6 +19,7 @@ from functools import partial
 from geometry.cancellation import Ask, go_on
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Route, Slot
+from geometry.layout.names import OUTLINE
 from geometry.routing.alone import Alone, Judge, alone, enters, fits, held
 from geometry.routing.corners import with_corner_bit
 from geometry.routing.depth import Job, reach_of
@@ -38,7 +39,6 @@ from geometry.routing.would import would
 from geometry.saying import say
 from geometry.tolerance import TOUCH
 
-OUTLINE = "outline"
 MOST_PLANS = 6
 """Plans kept, best first."""
 

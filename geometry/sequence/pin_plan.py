@@ -11,12 +11,12 @@ from shapely.geometry.base import BaseGeometry
 from geometry import vectors as v
 from geometry.cancellation import Ask, go_on
 from geometry.layout import Headstock, Pin
-from geometry.layout.names import feature_names
+from geometry.layout.names import OUTLINE, feature_names
 from geometry.routing import plan_routing
 from geometry.saying import say
 from geometry.sequence.pin_places import AXIS, later_holes, places
 from geometry.sequence.pins import NoPins, propose_pins
-from geometry.sequence.plans import OUTLINE, Routing, routings
+from geometry.sequence.plans import Routing, routings
 from geometry.units import LengthUnit, format_close, usual_pin
 
 

@@ -8,10 +8,8 @@ from typing import Literal
 from msgspec import Struct
 
 from geometry.layout import Headstock
+from geometry.layout.names import OUTLINE
 from geometry.routing import RoutingPlan, SlotPlan, Waste, plan_routing
-
-OUTLINE = "outline"
-"""Under this name the plan of the outline is kept."""
 
 
 class Trip(Struct, frozen=True):

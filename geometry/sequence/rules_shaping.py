@@ -6,10 +6,10 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from geometry.layout import Headstock
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
 from geometry.sequence.before import Before
 from geometry.sequence.operation import Operation
-from geometry.sequence.plans import OUTLINE
 from geometry.sequence.rules_marking import of_kind
 
 

@@ -8,13 +8,14 @@ from itertools import groupby
 from geometry.checks.words import listed
 from geometry.curves.polygons import polygon
 from geometry.layout import Headstock, Slot, loop_path, slot_path
+from geometry.layout.names import OUTLINE
 from geometry.layout.pin_pairs import mirrored
 from geometry.routing.depth import LIGHT
 from geometry.routing.speeds import STOP_AT_NUT
 from geometry.saying import count, say
 from geometry.sequence.drill_ops import same_bore
 from geometry.sequence.operation import BENCH, LEVEL, Cut, Kind, Operation, Setup, WasteHoles
-from geometry.sequence.plans import OUTLINE, Routing
+from geometry.sequence.plans import Routing
 from geometry.sequence.shadows import outline_pins, pin_circle, slot_pins
 from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, holes, point_length, to_drill

@@ -9,7 +9,8 @@ could only add changes; done now it adds none and frees others.)
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+
+from msgspec import Struct, field
 
 from geometry.sequence.changes import demands
 from geometry.sequence.operation import Operation, Setup
@@ -22,8 +23,7 @@ Held = tuple[int, ...]
 """What each slot holds now, -1 for nothing yet."""
 
 
-@dataclass(frozen=True)
-class Task:
+class Task(Struct, frozen=True, eq=False):
     """`slots` are the things that can be changed (machine, side, and bit and table of each machine)."""
 
     ops: tuple[Operation, ...]
@@ -49,9 +49,9 @@ class Task:
     table setting: settings that are alike in everything are begun in one order only"""
     own: tuple[int, ...]
     """for each set-up the mask of classes with its table setting; 0 where it has no twins"""
-    _free: dict[int, list[int]] = field(default_factory=dict, compare=False, repr=False)
-    _worked: dict[tuple[int, int], tuple[int, int]] = field(default_factory=dict, compare=False, repr=False)
-    _steps: dict[tuple[Held, int], tuple[int, Held]] = field(default_factory=dict, compare=False, repr=False)
+    _free: dict[int, list[int]] = field(default_factory=dict)
+    _worked: dict[tuple[int, int], tuple[int, int]] = field(default_factory=dict)
+    _steps: dict[tuple[Held, int], tuple[int, Held]] = field(default_factory=dict)
 
     @property
     def all(self) -> int:

@@ -20,6 +20,7 @@ from geometry.edits import rack as rack_edits
 from geometry.edits.nut_end import end_along_nut
 from geometry.edits.retainers import add_retainer
 from geometry.layout import EdgePlace, FreePlace, Headstock, Picture, RowPlace, StraightSlot, feature_ids
+from geometry.layout.names import OUTLINE
 from geometry.layout.outline import loop_path
 from geometry.layout.slots import slot_path, straight_path
 from geometry.strings import runs
@@ -84,7 +85,7 @@ def slot(layout: Headstock, chance: random.Random) -> str:
 def loop(layout: Headstock, chance: random.Random) -> tuple[str, int]:
     """A loop and a number of one of its nodes; now and then neither is there."""
     drawn = [one.id for one in layout.slots if not isinstance(one.shape, StraightSlot)]
-    named = chance.choice([edits.OUTLINE, edits.OUTLINE, *drawn])
+    named = chance.choice([OUTLINE, OUTLINE, *drawn])
     ref = named if chance.random() < 0.92 else chance.choice((*WORDS, slot(layout, chance)))  # of a straight slot it is refused
     nodes = next((s.shape.loop.nodes for s in layout.slots if s.id == ref and s.id in drawn), layout.outline.nodes)
     return ref, chance.randrange(len(nodes)) if chance.random() < 0.95 else chance.choice((-1, -99, 99, len(nodes)))
@@ -158,7 +159,7 @@ def route(layout: Headstock, chance: random.Random) -> Headstock:
     bits = [bit.id for bit in layout.rack.bits]
     bushes = [None, *(bush.id for bush in layout.rack.bushes)]
     tools = tuple((any_of(chance, bits), chance.choice(bushes)) for _ in range(chance.randrange(0, 4)))
-    return rack_edits.choose_route(layout, chance.choice((slot(layout, chance), edits.OUTLINE)), tools)
+    return rack_edits.choose_route(layout, chance.choice((slot(layout, chance), OUTLINE)), tools)
 
 
 def template(layout: Headstock, chance: random.Random) -> Headstock:

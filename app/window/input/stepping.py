@@ -5,9 +5,10 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from geometry import edits  # for what is loaded when it is first used
-from geometry.edits.parts import OUTLINE, shaped_loop
+from geometry.edits.parts import shaped_loop
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, loop_path
+from geometry.layout.names import OUTLINE
 from geometry.vectors import Vec2
 
 if TYPE_CHECKING:
