@@ -6,7 +6,8 @@ from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import QWidget
 
-from app.look.painting import Painting, fitted, focus_ring
+from app.look.painting import Painting, focus_ring
+from app.look.paths import fitted
 from app.look.sizes import px
 from app.look.theme import Theme
 from geometry.drawing import Drawing

@@ -10,7 +10,8 @@ from PySide6.QtCore import QBuffer, QIODevice, QRectF
 from PySide6.QtGui import QColor, QPainter, QPalette, QPixmap
 
 from app.help.pictures import picture
-from app.look.painting import Painting, fitted
+from app.look.painting import Painting
+from app.look.paths import fitted
 from app.look.sizes import sizes
 from app.look.theme import DAY, LAMP, Theme
 from geometry.drawing import Drawing, Label

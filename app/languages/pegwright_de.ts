@@ -8536,10 +8536,6 @@
         <translation>Der Entwurf hat kein Feld {words}.</translation>
     </message>
     <message>
-        <source>The layout has no hardware named {id}.</source>
-        <translation>Der Entwurf hat keine Mechanik namens {id}.</translation>
-    </message>
-    <message>
         <source>The layout has no hardware pattern named {id}.</source>
         <translation>Der Entwurf hat kein Bohrbild namens {id}.</translation>
     </message>
@@ -14807,10 +14803,6 @@
     <message>
         <source>{id} is no single hole.</source>
         <translation>{id} ist keine einzelne Bohrung.</translation>
-    </message>
-    <message>
-        <source>{id} is no slot, so it has no ramp.</source>
-        <translation>{id} ist kein Schlitz und hat keine Rampe.</translation>
     </message>
     <message>
         <source>{id} is no slot.</source>

@@ -5,9 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter, QPainterPath
 
-from app.look.painting import fitted, paint_paths
-from app.look.paths import add_mark
-from app.look.styles import HIDDEN, LOOKS, style_key
+from app.look.paths import add_mark, fitted
+from app.look.styles import HIDDEN, LOOKS, paint_paths, style_key
 from app.look.theme import Theme
 from geometry.drawing import Area, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import opened_out_groups

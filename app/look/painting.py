@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QTransform
 
 from app.look.paths import add_mark
 from app.look.sizes import lettered
-from app.look.styles import LOOKS, pen_and_brush, style_key
+from app.look.styles import LOOKS, paint_paths, style_key
 from app.look.theme import Theme
 from geometry.drawing import Drawing, Label
 
@@ -25,15 +23,6 @@ def styled_paths(drawing: Drawing) -> list[tuple[QPainterPath, str]]:
         add_mark(path, mark)
         made.append((path, style_key(mark)))
     return made
-
-
-def paint_paths(painter: QPainter, paths: Iterable[tuple[QPainterPath, str]], move: QTransform, theme: Theme) -> None:
-    """Paint paths with their styles through `move` (mm to pixels)."""
-    for path, style in paths:
-        pen, brush = pen_and_brush(style, theme, "")
-        painter.setPen(pen)
-        painter.setBrush(brush)
-        painter.drawPath(move.map(path))
 
 
 class Painting:
@@ -95,13 +84,3 @@ def focus_ring(painter: QPainter, area: QRect, theme: Theme) -> None:
     painter.setPen(QPen(QColor(theme.ring), 2))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawRect(area.adjusted(1, 1, -1, -1))
-
-
-def fitted(box: QRectF, room: QRectF) -> QTransform:
-    """From mm with y up to pixels, `box` as large as it goes into the middle of `room`."""
-    scale = min(room.width() / max(box.width(), 1e-6), room.height() / max(box.height(), 1e-6))
-    move = QTransform()
-    move.translate(room.center().x(), room.center().y())
-    move.scale(scale, -scale)
-    move.translate(-box.center().x(), -box.center().y())
-    return move

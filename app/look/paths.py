@@ -1,4 +1,4 @@
-"""From exact curves to the paths that Qt paints. Coordinates stay in mm with y up."""
+"""From exact curves to the paths that Qt paints, in mm with y up, and on to where they stand on the screen."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import math
 from itertools import pairwise
 
 from PySide6.QtCore import QRectF
-from PySide6.QtGui import QPainterPath
+from PySide6.QtGui import QPainterPath, QTransform
 
 from geometry.curves import Arc, Cubic, Path
 from geometry.drawing import Area, Cross, Disc, Mark, Stroke
@@ -74,3 +74,13 @@ def boxes_of(paths: list[QPainterPath]) -> tuple[Box, ...]:
             found += [(min(x, x + across), max(x, x + across), min(y, y + up), max(y, y + up))
                       for x, y in ((x0 + i * across, y0 + i * up) for i in range(n))]
     return tuple(found)
+
+
+def fitted(box: QRectF, room: QRectF) -> QTransform:
+    """From mm with y up to pixels, `box` as large as it goes into the middle of `room`."""
+    scale = min(room.width() / max(box.width(), 1e-6), room.height() / max(box.height(), 1e-6))
+    move = QTransform()
+    move.translate(room.center().x(), room.center().y())
+    move.scale(scale, -scale)
+    move.translate(-box.center().x(), -box.center().y())
+    return move

@@ -5,7 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPixmap
 
-from app.look.painting import Painting, fitted
+from app.look.painting import Painting
+from app.look.paths import fitted
 from app.look.theme import Theme
 from geometry.drawing import Drawing, Label
 

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from functools import lru_cache
 
 from msgspec import Struct
 from msgspec.structs import replace
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QBrush, QColor, QPen
+from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QTransform
 
 from app.look.theme import Theme
 from geometry.drawing import Disc, Mark
@@ -119,3 +120,12 @@ def pen_and_brush(style: str, theme: Theme, state: str) -> tuple[QPen, QBrush]:
         tint.setAlphaF(look.opacity)
         brush = QBrush(tint, Qt.BrushStyle.BDiagPattern if look.hatch else Qt.BrushStyle.SolidPattern)
     return pen, brush
+
+
+def paint_paths(painter: QPainter, paths: Iterable[tuple[QPainterPath, str]], move: QTransform, theme: Theme) -> None:
+    """Paint paths with their styles through `move` (mm to pixels)."""
+    for path, style in paths:
+        pen, brush = pen_and_brush(style, theme, "")
+        painter.setPen(pen)
+        painter.setBrush(brush)
+        painter.drawPath(move.map(path))

@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QPixmap
 
 from app.document.leftovers import Leftover, Look
-from app.look.picture import picture
 from app.window import ask
 from geometry.drawing import opened_out
 from geometry.saying import count, say
@@ -87,6 +86,7 @@ def _asked(window: MainWindow, found: Leftover, look: Look) -> str:
         words.append(say("Opened from: {path}", path=found.path) if look.there else
                      say("Opened from: {path} – not there now", path=found.path))
     try:
+        from app.look.picture import picture  # here: most starts find nothing
         seen = picture(opened_out(layout), window.theme, *PICTURE, window.devicePixelRatioF())
     except Exception as error:
         # It may be what the program died of.
