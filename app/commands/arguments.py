@@ -152,6 +152,10 @@ def _outline() -> _Parser:
         help="the unit of the drawing, if it does not say or says it wrongly",
     )
     parser.add_argument(
+        "--nut-to-tip", type=float, metavar="MM", help="of a drawing of a whole neck: how far behind the tip the headstock is cut off, in mm "
+        "(default where a line lies across the neck, or its straight sides end)"
+    )
+    parser.add_argument(
         "--slanted", action="store_true", help="the nut is slanted, for fanned frets: the drawing stays upright, and its slanted edge becomes the nut line"
     )
     parser.add_argument(

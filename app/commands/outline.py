@@ -12,6 +12,7 @@ from app.formats import headstock
 from app.formats.drawing_in import DrawingRead, read_drawing_safely
 from app.formats.drawing_in.command import outline_report, require_outline
 from app.formats.drawing_in.units import unit_named
+from app.formats.drawing_in.whole_neck import headed
 from app.formats.errors import FormatError
 from app.formats.layer_names import depth_on
 from geometry.edits.imported import layout_from
@@ -33,9 +34,9 @@ def run(request: argparse.Namespace) -> int:
     """
     if request.out.exists() and request.drawing.exists() and os.path.samefile(request.out, request.drawing):
         raise FormatError(say("{out} is the drawing itself: name another file for the layout.", out=request.out))
-    read = read_drawing_safely(request.drawing, request.unit)
+    read = _head(read_drawing_safely(request.drawing, request.unit), request.nut_to_tip)
     require_outline(read)
-    placed = place(read.outline.path, slanted=request.slanted)
+    placed = place(read.outline.path, slanted=request.slanted, nut=read.nut)
     roles = [(loop.path, loop.role, depth_on(loop.layer)) for loop in read.loops]
     name = without_ending(request.out)
     headstock.write(layout_from(roles, placed.matrix, name, placed.nut_width, placed.slant), request.out)
@@ -45,6 +46,15 @@ def run(request: argparse.Namespace) -> int:
         for line in outline_lines(read, _nut_lines(placed, request.slanted), there_told(roles, placed.matrix), request.out):
             print(shown(line))
     return 0
+
+
+def _head(read: DrawingRead, length: float | None) -> DrawingRead:
+    """The head of a drawing of a whole neck, cut off `length` mm behind the tip where that is given; other drawings as they are."""
+    if length is None:
+        return read.head or read
+    if read.neck is None:
+        raise FormatError(say("No neck was found behind the headstock of the drawing: leave --nut-to-tip away."))
+    return headed(read, length)
 
 
 def _nut_lines(placed: Placing, slanted: bool) -> Iterator[str]:

@@ -544,6 +544,10 @@
         <translation>Eine Stückzahl liegt zwischen 0 und {most:,}.</translation>
     </message>
     <message>
+        <source>A nut line {length} from the tip does not cross the neck.</source>
+        <translation>Eine Sattellinie {length} hinter der Spitze kreuzt den Hals nicht.</translation>
+    </message>
+    <message>
         <source>A nut {nut_width} wide is more than a hand spans: {most} is the most.</source>
         <translation>Ein Sattel von {nut_width} ist breiter, als eine Hand greift: höchstens {most}.</translation>
     </message>
@@ -3384,6 +3388,10 @@
         <translation>Wie weit vor dem Schlitz die Rampe beginnt.</translation>
     </message>
     <message>
+        <source>How far behind the tip the neck is cut off: there the nut line comes to lie.</source>
+        <translation>Wie weit hinter der Spitze der Hals abgeschnitten wird: Dort kommt die Sattellinie zu liegen.</translation>
+    </message>
+    <message>
         <source>How far from the nut line, on the centreline, the joint of head and neck comes out on the face, under a veneer or not: parallel to the nut, and as steep into the wood as the head leans. 0 for one that lies behind the nut line.</source>
         <translation>Wie weit von der Sattellinie, auf der Mittellinie, die Fuge von Kopfplatte und Hals auf der Vorderseite austritt, ob unter einem Furnier oder nicht: parallel zum Sattel, und so steil ins Holz, wie die Kopfplatte geneigt ist. 0 für eine, die hinter der Sattellinie liegt.</translation>
     </message>
@@ -4816,6 +4824,10 @@
         <translation>Ein Schritt, der es behebt, wurde nicht zu Ende gesucht: diese Karte wählen, dann wird er gesucht.</translation>
     </message>
     <message>
+        <source>No neck was found behind the headstock of the drawing: leave --nut-to-tip away.</source>
+        <translation>Hinter der Kopfplatte der Zeichnung wurde kein Hals gefunden: --nut-to-tip weglassen.</translation>
+    </message>
+    <message>
         <source>No order can do with fewer than {bound} changes.</source>
         <translation>Keine Folge kommt mit weniger als {bound} Wechseln aus.</translation>
     </message>
@@ -5120,6 +5132,10 @@
         <translation>Sattellinie</translation>
     </message>
     <message>
+        <source>Nut line to tip</source>
+        <translation>Sattellinie bis Spitze</translation>
+    </message>
+    <message>
         <source>Octave mandolin</source>
         <translation>Oktavmandoline</translation>
     </message>
@@ -5282,6 +5298,10 @@
     <message>
         <source>Only after</source>
         <translation>Erst nach</translation>
+    </message>
+    <message>
+        <source>Only the &amp;headstock of this neck</source>
+        <translation>Nur die &amp;Kopfplatte dieses Halses</translation>
     </message>
     <message>
         <source>Only {length} of {bush} stands out of the base, and {contact} have to rub on the template: take a longer bush.</source>
@@ -8808,6 +8828,18 @@
         <translation>Der Umriss ist gesägt.</translation>
     </message>
     <message>
+        <source>The outline is that of a whole neck: its headstock was cut off {length:.1f} mm behind the tip, as you said.</source>
+        <translation>Der Umriss ist der eines ganzen Halses: Seine Kopfplatte wurde {length:.1f} mm hinter der Spitze abgeschnitten, wie gesagt.</translation>
+    </message>
+    <message>
+        <source>The outline is that of a whole neck: its headstock was cut off {length:.1f} mm behind the tip, where a line lies across the neck. See whether that is the nut line.</source>
+        <translation>Der Umriss ist der eines ganzen Halses: Seine Kopfplatte wurde {length:.1f} mm hinter der Spitze abgeschnitten, wo eine Linie quer über den Hals liegt. Ansehen, ob das die Sattellinie ist.</translation>
+    </message>
+    <message>
+        <source>The outline is that of a whole neck: its headstock was cut off {length:.1f} mm behind the tip, where the straight sides of the neck end. See whether the nut line lies there.</source>
+        <translation>Der Umriss ist der eines ganzen Halses: Seine Kopfplatte wurde {length:.1f} mm hinter der Spitze abgeschnitten, wo die geraden Seiten des Halses enden. Ansehen, ob die Sattellinie dort liegt.</translation>
+    </message>
+    <message>
         <source>The outline leaves the blank by {measured} mm at the {side}.</source>
         <translation>Der Umriss ragt {measured} mm über den Rohling hinaus ({side}).</translation>
     </message>
@@ -10610,6 +10642,10 @@
     <message>
         <source>What is wanted</source>
         <translation>Was gewünscht ist</translation>
+    </message>
+    <message>
+        <source>What lies behind the nut line is left out.</source>
+        <translation>Was hinter der Sattellinie liegt, wird ausgelassen.</translation>
     </message>
     <message>
         <source>What must I &amp;hold?…</source>
@@ -15273,6 +15309,14 @@
         <translation>{n} Passstifte</translation>
     </message>
     <message>
+        <source>{n} loop behind it was left out.</source>
+        <translation>{n} Linienzug dahinter wurde ausgelassen.</translation>
+    </message>
+    <message>
+        <source>{n} loops behind it were left out.</source>
+        <translation>{n} Linienzüge dahinter wurden ausgelassen.</translation>
+    </message>
+    <message>
         <source>{n} more</source>
         <translation>{n} weitere</translation>
     </message>
@@ -15315,6 +15359,14 @@
     <message>
         <source>{n} older notes stand in the job book.</source>
         <translation>{n} ältere Notizen stehen im Werkbuch.</translation>
+    </message>
+    <message>
+        <source>{n} open line behind it was left out.</source>
+        <translation>{n} offene Linie dahinter wurde ausgelassen.</translation>
+    </message>
+    <message>
+        <source>{n} open lines behind it were left out.</source>
+        <translation>{n} offene Linien dahinter wurden ausgelassen.</translation>
     </message>
     <message>
         <source>{n} page of {paper} sent to {name}, at 100 %, not corrected: measure the bars.</source>

@@ -59,10 +59,12 @@ class _Edge(Struct, frozen=True):
         return v.distance(self.start, self.end)
 
 
-def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False, slanted: bool = False) -> Placing:
+def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False, slanted: bool = False,
+          nut: tuple[Vec2, Vec2] | None = None) -> Placing:
     """A placing of a closed outline (mm).
 
-    The nut end is the straight edge at an end of the outline that is as wide
+    The nut end is the edge between the ends of `nut` (mm), where that is known: they are passed counter-clockwise about the
+    outline. Else it is the straight edge at an end of the outline that is as wide
     as a nut and best halves the outline. `turn_quarter` turns the proposal by
     that many quarter turns counter-clockwise, so that another end becomes the
     nut's; `mirrored` swaps bass and treble. With `slanted` the nut edge is not made level where it is askew: the drawing
@@ -72,17 +74,17 @@ def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False, slanted:
         raise GeometryError(say("An open path cannot be placed: close the outline first."))
     path = outline.counter_clockwise()
     edges = _end_edges(path)
-    best = max(edges, key=lambda edge: _score(edge, path, edges), default=None)
+    best = _Edge(*nut) if nut is not None else max(edges, key=lambda edge: _score(edge, path, edges), default=None)
     upright = _snapped(-_heading(best)) if best is not None else _snapped(_long_way(path))
     askew = _askew(upright) if best is not None and turn_quarter % 4 == 0 else 0.0
     slanted = slanted and askew != 0
     angle = _snapped(upright + askew if slanted else upright + turn_quarter % 4 * math.pi / 2)
     turned = path.mapped(turn(angle))
-    nut = best if best is not None and turn_quarter % 4 == 0 else _lowest_edge(edges, turned, turn(angle))
+    edge = best if best is not None and turn_quarter % 4 == 0 else _lowest_edge(edges, turned, turn(angle))
     x0, y0, x1, _ = turned.box
-    if nut is not None:
-        a, b = turn(angle)(nut.start), turn(angle)(nut.end)
-        x, y, width = (a[0] + b[0]) / 2, (a[1] + b[1]) / 2, nut.width
+    if edge is not None:
+        a, b = turn(angle)(edge.start), turn(angle)(edge.end)
+        x, y, width = (a[0] + b[0]) / 2, (a[1] + b[1]) / 2, edge.width
         ground = (say("The straight edge of {width} at one end was taken for a nut slanted by {slant:.1f} degrees and its middle for "
                       "the centreline{turned}.",
                       width=mm(width), slant=abs(math.degrees(askew)), turned=_turned(angle, mirrored)) if slanted else
@@ -136,7 +138,7 @@ def _end_edges(path: Path) -> tuple[_Edge, ...]:
     """Straight edges long enough for a nut with the whole outline on one side of each."""
     points = path.flatten(0.05)
     found = []
-    for edge in _straight_runs(path.segments):
+    for edge in straight_runs(path.segments):
         if edge.width < SHORTEST_NUT:
             continue
         d = v.unit(v.sub(edge.end, edge.start))
@@ -146,7 +148,7 @@ def _end_edges(path: Path) -> tuple[_Edge, ...]:
     return tuple(found)
 
 
-def _straight_runs(segments: Sequence[Segment]) -> list[_Edge]:
+def straight_runs(segments: Sequence[Segment]) -> list[_Edge]:
     """Neighbouring pieces that go straight on, joined; the closing point may lie inside a run."""
     pieces = [s for s in segments if s.length() > 1e-6]
     runs: list[_Run | None] = []

@@ -12,15 +12,17 @@ from app.formats.drawing_in.bounds import hold_to_length, hold_to_scale
 from app.formats.drawing_in.haul import Haul, Strand
 from app.formats.drawing_in.open_head import open_head
 from app.formats.drawing_in.result import DrawingRead
-from app.formats.drawing_in.roles import frames, is_ours, is_work, with_roles
+from app.formats.drawing_in.roles import frames, is_ours, is_work, outline_sides, with_roles
 from app.formats.drawing_in.skipped import listed
-from app.formats.drawing_in.units import MM, PLAUSIBLE, Unit, fits, sized
+from app.formats.drawing_in.units import MM, Sides, Unit, is_certain, sized
+from app.formats.drawing_in.whole_neck import with_head
 from app.formats.errors import FormatError
-from geometry.curves import Matrix, Path
+from geometry.curves import Line, Matrix, Path
 from geometry.errors import GeometryError
 from geometry.joining import Chain, Gap, Joined, join
 from geometry.joining.chains import meeting
 from geometry.joining.loops import FAR_REACH
+from geometry.joining.neck import neck_of
 from geometry.saying import count, say
 from geometry.tolerance import FLAT, JOIN
 from geometry.vectors import Box, Vec2, box_of_all
@@ -36,12 +38,16 @@ class _Closed(Struct, frozen=True):
     open: list[Path]
     gaps: tuple[Gap, ...]
     notes: list[str]
+    nut: Line | None
+    """the piece by which a loop was closed straight across where it runs into a neck, counter-clockwise about it"""
+    lines: tuple[Line, ...]
+    """all straight lines of the drawing"""
 
 
-def assemble(haul: Haul, settle: Callable[[float], Unit], reach: float) -> DrawingRead:
+def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> DrawingRead:
     """The drawing read, in mm.
 
-    `settle` names the unit for a longest side in drawing units; `reach` (mm)
+    `settle` names the unit by the sizes that what was drawn would have; `reach` (mm)
     closes gaps silently. Raises FormatError when there is nothing to work on.
     """
     if not haul.strands:
@@ -51,16 +57,14 @@ def assemble(haul: Haul, settle: Callable[[float], Unit], reach: float) -> Drawi
     # Template lines, marks and axes of an export lie on its outline and slots: nobody means to cut them, and they tell of gaps.
     strands = [strand for strand in haul.strands if is_work(strand.layer)] if ours else haul.strands
     whole = _box([s.path for s in strands])
-    unit = settle(_longest(whole))
+    unit = settle(lambda mm: ((whole[2] - whole[0]) * mm, (whole[3] - whole[1]) * mm))
     closed, moved = _closed(strands, whole, unit.mm, reach)
     if closed.loops:
-        largest = max((path for path, _ in closed.loops), key=lambda path: path.area)
-        again = settle(_longest(largest.box) / unit.mm)
+        paths, read_with = [path for path, _ in closed.loops], unit.mm
+        again = settle(lambda mm: outline_sides(paths, mm / read_with))
         if again.mm != unit.mm:
-            unit = again
-            closed, moved = _closed(strands, whole, unit.mm, reach)
-        else:
-            unit = again
+            closed, moved = _closed(strands, whole, again.mm, reach)
+        unit = again
     loops = with_roles(closed.loops, layers)
     if not loops and not closed.open:
         why = " ".join([*haul.warnings, *closed.notes])
@@ -69,7 +73,8 @@ def assemble(haul: Haul, settle: Callable[[float], Unit], reach: float) -> Drawi
     outline = next((loop for loop in loops if loop.role == "outline"), None)
     about = outline.path.box if outline is not None else _box([loop.path for loop in loops] or closed.open)
     size = (about[2] - about[0], about[3] - about[1])
-    certain = unit.source == "option" or (unit.source == "file" and fits(max(size), PLAUSIBLE))
+    neck = neck_of(outline.path, closed.lines) if outline is not None else None
+    certain = is_certain(unit.source, size, neck is not None)
     warnings = [*haul.warnings, *_about_unit(unit, size, certain), *moved, *closed.notes]
     for frame in frames(loops):
         x0, y0, x1, y1 = frame.box
@@ -79,8 +84,9 @@ def assemble(haul: Haul, settle: Callable[[float], Unit], reach: float) -> Drawi
                             "and no other line."))
     elif haul.skipped:
         warnings.append(say("Left out: {skipped}.", skipped=listed(haul.skipped)))
-    return DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps,
-                       layers)
+    nut = (closed.nut.start, closed.nut.end) if outline is not None and closed.nut in outline.path.segments else None
+    return with_head(DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps,
+                                 layers, nut, neck))
 
 
 def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> tuple[_Closed, list[str]]:
@@ -137,7 +143,9 @@ def _joined(strands: Sequence[Strand], reach: float) -> _Closed:
         shut.append(Strand(_shut(one.path), one.layer))
     gaps = reports[-1].gaps if still_open else ()
     loops = [(s.path.counter_clockwise(), s.layer) for s in [*made, *shut]]
-    return _Closed(loops, still_open, gaps, notes)
+    nut = loops[-1][0].segments[-1 if shut[-1].path.area >= 0 else 0] if headed else None
+    lines = tuple([segment for strand in strands for segment in strand.path.segments if isinstance(segment, Line)])
+    return _Closed(loops, still_open, gaps, notes, nut, lines)
 
 
 def _pooled(chain: Chain, pool: Sequence[Strand]) -> Strand:

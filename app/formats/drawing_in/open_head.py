@@ -12,14 +12,15 @@ from geometry import vectors as v
 from geometry.curves import Path
 from geometry.tolerance import FLAT, JOIN
 
-OPEN = (0.1, 0.75)
-"""How wide the open end may be, in the longest side of what the line encloses: a nut is a quarter to a half of a head's length."""
+OPEN = (0.05, 0.75)
+"""How wide the open end may be, in the longest side of what the line encloses: a nut is a quarter to a half of a head's length,
+the heel of a neck less than a tenth of the neck's."""
 LARGER = 4.0
 """How many times the area of any closed loop it has to enclose: what is drawn on a head is small beside it."""
 
 
 def open_head(open_lines: Sequence[Path], loops: Sequence[Path]) -> Path | None:
-    """The one open line that is a head's outline without its straight end at the neck; None where there is none, or several.
+    """The one open line that is the outline of a head, or of a neck, without its straight end at neck or heel; None where there is none, or several.
 
     It lies on one side of the straight line between its ends, does not cross itself, and encloses one closed loop at least,
     all of which are far smaller. In a drawing without any it has to be the only line.

@@ -43,16 +43,16 @@ def read_drawing(path: str | os.PathLike[str], unit: str | None = None, join: fl
         haul, own = read_svg(data)
         tell(LOADED)
         if given is not None:
-            return assemble(haul, lambda longest: given, join)
+            return assemble(haul, lambda sides: given, join)
         if own is not None:
-            return assemble(haul, lambda longest: own, join)
+            return assemble(haul, lambda sides: own, join)
         return assemble(haul, partial(guessed, metric=None, first=("px",)), join)
     haul, code, measurement = read_dxf(data, kind == "binary dxf", lambda part: tell(0.02 + part * (LOADED - 0.02)))
     if given is not None:
-        return assemble(haul, lambda longest: given, join)
+        return assemble(haul, lambda sides: given, join)
     if code in INSUNITS:
         stated = Unit(INSUNITS[code], "file", MM[INSUNITS[code]])
-        return assemble(haul, lambda longest: stated, join)
+        return assemble(haul, lambda sides: stated, join)
     metric = None if measurement not in (0, 1) else measurement == 1
     return assemble(haul, partial(guessed, metric=metric), join)
 

@@ -6,6 +6,8 @@ from msgspec import Struct
 
 from geometry.curves import Path
 from geometry.joining import Gap
+from geometry.joining.neck import Neck
+from geometry.vectors import Vec2
 
 
 class Loop(Struct, frozen=True):
@@ -41,6 +43,12 @@ class DrawingRead(Struct, frozen=True):
     """loose ends of the open chains, nearest first"""
     layers: tuple[str, ...] = ()
     """names of all layers with something on them that could be read"""
+    nut: tuple[Vec2, Vec2] | None = None
+    """ends (mm) of the edge of the outline where it was cut or closed at the neck, counter-clockwise about it; None: nobody knows"""
+    neck: Neck | None = None
+    """where the head begins, of an outline that is a whole neck"""
+    head: DrawingRead | None = None
+    """the same drawing with the head alone of such an outline, and without what lies behind its nut line"""
 
     @property
     def outline(self) -> Loop | None:

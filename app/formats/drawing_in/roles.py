@@ -10,8 +10,8 @@ from msgspec.structs import replace
 from shapely.geometry import LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
-from app.formats.drawing_in.result import DrawingRead, Loop
-from app.formats.drawing_in.units import HEADSTOCK, PLAUSIBLE, fits
+from app.formats.drawing_in.result import Loop
+from app.formats.drawing_in.units import may_be_cut
 from app.formats.layer_names import style_on
 from geometry.curves import Path
 from geometry.terms import HOLE_THERE, POCKET
@@ -101,15 +101,30 @@ def frames(loops: Sequence[Loop]) -> tuple[Path, ...]:
     return tuple([loop.path for loop in loops if loop.role == "other" and _is_frame(loop.path) and _area(loop.path).covers(inner)])
 
 
-def _inside_frames(candidates: Sequence[int], paths: Sequence[Path], areas: Sequence[BaseGeometry]) -> list[int]:
-    """Candidates for the outline, the likeliest first: the largest, unless that is a sheet's frame about something that may be a head."""
+def outline_sides(paths: Sequence[Path], scale: float) -> tuple[float, float]:
+    """Width and height (mm) of what would be the outline among closed paths, were they `scale` times as large as they are in mm."""
+    ordered = sorted(paths, key=lambda path: -abs(path.area))
+    found = _inside_frames(range(len(ordered)), ordered, [_area(path) for path in ordered], scale) if _is_box(ordered[0]) else (0,)
+    return _scaled(ordered[found[0]], scale)
+
+
+def _inside_frames(candidates: Sequence[int], paths: Sequence[Path], areas: Sequence[BaseGeometry], scale: float = 1.0) -> Sequence[int]:
+    """Candidates for the outline, the likeliest first: the largest, unless that is a sheet's frame about something that may be a head.
+
+    `scale`: mm for each that the paths measure.
+    """
     for i in candidates:
-        if not _is_frame(paths[i]):
+        if not _is_frame(paths[i], scale):
             break
-        heads = [j for j in candidates if j != i and not _is_box(paths[j]) and fits(max(_sides(paths[j])), HEADSTOCK) and areas[i].covers(areas[j])]
+        heads = [j for j in candidates if j != i and not _is_box(paths[j]) and may_be_cut(_scaled(paths[j], scale)) and areas[i].covers(areas[j])]
         if heads:
             return heads
-    return list(candidates)
+    return candidates
+
+
+def _scaled(path: Path, scale: float) -> tuple[float, float]:
+    wide, high = _sides(path)
+    return wide * scale, high * scale
 
 
 def _sides(path: Path) -> tuple[float, float]:
@@ -129,19 +144,9 @@ def _is_plate(path: Path) -> bool:
     return long <= LONGEST_PLATE and long < 2 * short
 
 
-def _is_frame(path: Path) -> bool:
-    """Whether a closed path is an upright rectangle too wide for a head."""
-    return min(_sides(path)) >= WIDEST and _is_box(path)
-
-
-def with_outline(read: DrawingRead, number: int) -> DrawingRead:
-    """The drawing with another of its loops as the outline: what lies inside that one has its role, and sizes are told of it."""
-    outline = read.loops[number].path
-    x0, y0, x1, y1 = outline.box
-    size = (x1 - x0, y1 - y0)
-    certain = read.unit_source == "option" or (read.unit_source == "file" and fits(max(size), PLAUSIBLE))
-    loops = with_roles([(loop.path, loop.layer) for loop in read.loops], read.layers, outline)
-    return replace(read, loops=loops, size_mm=size, unit_certain=certain)
+def _is_frame(path: Path, scale: float = 1.0) -> bool:
+    """Whether a closed path is an upright rectangle too wide for a head; `scale` as of `_inside_frames`."""
+    return min(_scaled(path, scale)) >= WIDEST and _is_box(path)
 
 
 def _given(path: Path, layer: str, ours: bool) -> str | None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
 from msgspec import Struct
 
@@ -46,11 +47,18 @@ HEADSTOCK = (60.0, 350.0)
 PLAUSIBLE = (30.0, 600.0)
 """Longest side in mm outside of which a stated unit is doubted (common practice, no source)."""
 
-NECK = (450.0, 1400.0)
+NECK = (280.0, 1400.0)
 """Longest side in mm of a neck with its head (common practice, no source)."""
 
+SLIM = 4.0
+"""times its width beyond which nothing that long is a headstock (common practice, no source)."""
+
 _TYPICAL = 190.0
-"""Longest side in mm of a usual headstock (common practice, no source): breaks ties between guesses."""
+_TYPICAL_NECK = 680.0
+"""Longest side in mm of a usual headstock and of a usual neck with one (common practice, no source): they break ties between guesses."""
+
+Sides = Callable[[float], tuple[float, float]]
+"""Width and height in mm of what a drawing is of, when one of its units is so many mm."""
 
 
 HINT = 2.0
@@ -75,29 +83,46 @@ def unit_named(name: str) -> float:
     return found
 
 
-def guessed(longest: float, metric: bool | None, first: tuple[str, ...] = ()) -> Unit:
-    """The unit in which `longest` drawing units make a headstock.
+def guessed(sides: Sides, metric: bool | None, first: tuple[str, ...] = ()) -> Unit:
+    """The unit in which a drawing makes a headstock, or a neck where it is as slim as one.
 
     `metric` is the file's own hint, None without one: programs write it unasked, so it counts as much as a size that is
     HINT times nearer to a usual one. Units named in `first` win whenever they fit. Millimetres when nothing fits.
     """
     for name in first:
-        if fits(longest * MM[name], HEADSTOCK):
+        if may_be_cut(sides(MM[name])):
             return Unit(name, "guess", MM[name])
-    fitting = [name for name in ("mm", "inch", "cm", "m", "foot") if fits(longest * MM[name], HEADSTOCK)]
+    fitting = [name for name in ("mm", "inch", "cm", "m", "foot") if may_be_cut(sides(MM[name]))]
     if not fitting:
         fitting = [*first, "mm"][:1]
 
     def unlikely(name: str) -> float:
         against = metric is not None and (name in ("mm", "cm", "m")) != metric
-        return abs(math.log(max(longest, 1e-300) * MM[name] / _TYPICAL)) + math.log(HINT) * against
+        size = sides(MM[name])
+        usual = _TYPICAL_NECK if is_slim(size) else _TYPICAL
+        return abs(math.log(max(*size, 1e-300) / usual)) + math.log(HINT) * against
     best = min(fitting, key=unlikely)
     return Unit(best, "guess", MM[best])
+
+
+def is_slim(size: tuple[float, float]) -> bool:
+    """Whether something of that size is too slim for a headstock: as a neck is, with its head or without."""
+    return max(size) > SLIM * min(size)
+
+
+def may_be_cut(size: tuple[float, float]) -> bool:
+    """Whether something of that size (mm) may be a headstock, or the neck that it is cut from."""
+    return fits(max(size), (HEADSTOCK[0], NECK[1] if is_slim(size) else HEADSTOCK[1]))
 
 
 def fits(mm: float, window: tuple[float, float]) -> bool:
     """Whether a length lies within a window, both ends included."""
     return window[0] <= mm <= window[1]
+
+
+def is_certain(source: str, size: tuple[float, float], neck: bool = False) -> bool:
+    """Whether nobody needs to be asked about a unit from there: the maker named it, or it makes a headstock, or the neck of one."""
+    return source == "option" or (source == "file" and (neck or fits(max(size), PLAUSIBLE)))
 
 
 class UnitQuestion(Struct, frozen=True):
@@ -120,7 +145,7 @@ def unit_question(read: DrawingRead) -> UnitQuestion | None:
     else:
         text = say("The drawing says that its unit is {unit}, which makes it {sized}: no headstock is that size.",
                    unit=read.unit, sized=sized(*read.size_mm))
-    if fits(max(read.size_mm), NECK) and max(read.size_mm) > 4 * min(read.size_mm):
+    if is_slim(read.size_mm) and fits(max(read.size_mm), NECK):
         text = say("{question} If it is a whole neck, cut the outline off at the nut line in the drawing first.", question=text)
     return UnitQuestion(text, choices)
 

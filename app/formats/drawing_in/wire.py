@@ -10,6 +10,8 @@ from app.formats.drawing_in.result import DrawingRead, Loop
 from app.formats.errors import FormatError
 from geometry.curves import Arc, Cubic, Line, Path, Segment
 from geometry.joining import Gap
+from geometry.joining.neck import Neck
+from geometry.vectors import Vec2
 
 MARK = b"%"
 """Before a line that tells how much is done, 0..1; no answer begins with it."""
@@ -44,6 +46,9 @@ class _WireRead(msgspec.Struct):
     unit_mm: float
     gaps: list[_WireGap]
     layers: list[str]
+    nut: tuple[Vec2, Vec2] | None
+    neck: Neck | None
+    head: _WireRead | None
 
 
 class _Answer(msgspec.Struct):
@@ -55,11 +60,7 @@ class _Answer(msgspec.Struct):
 
 def encode(read: DrawingRead) -> bytes:
     """The drawing as JSON."""
-    return msgspec.json.encode(_Answer(read=_WireRead(
-        [_WireLoop(_path_out(loop.path), loop.role, loop.layer) for loop in read.loops],
-        [_path_out(path) for path in read.open_chains], read.unit, read.unit_source, read.unit_certain,
-        list(read.warnings), read.size_mm, read.unit_mm, [_WireGap(*gap.place, gap.size) for gap in read.gaps],
-        list(read.layers))))
+    return msgspec.json.encode(_Answer(read=_read_out(read)))
 
 
 def encode_refusal(sentence: str) -> bytes:
@@ -77,11 +78,22 @@ def decode(data: bytes) -> DrawingRead:
         raise FormatError(answer.refusal)
     if answer.read is None:
         raise ValueError("an empty answer of the import worker")
-    r = answer.read
+    return _read_in(answer.read)
+
+
+def _read_out(read: DrawingRead) -> _WireRead:
+    return _WireRead(
+        [_WireLoop(_path_out(loop.path), loop.role, loop.layer) for loop in read.loops],
+        [_path_out(path) for path in read.open_chains], read.unit, read.unit_source, read.unit_certain,
+        list(read.warnings), read.size_mm, read.unit_mm, [_WireGap(*gap.place, gap.size) for gap in read.gaps],
+        list(read.layers), read.nut, read.neck, _read_out(read.head) if read.head is not None else None)
+
+
+def _read_in(r: _WireRead) -> DrawingRead:
     return DrawingRead(tuple(Loop(_path_in(loop.path), loop.role, loop.layer) for loop in r.loops),
                        tuple(_path_in(path) for path in r.open_chains), r.unit, r.unit_source, r.unit_certain,
                        tuple(r.warnings), r.size_mm, r.unit_mm, tuple(Gap((g.x, g.y), g.size) for g in r.gaps),
-                       tuple(r.layers))
+                       tuple(r.layers), r.nut, r.neck, _read_in(r.head) if r.head is not None else None)
 
 
 def _path_out(path: Path) -> _WirePath:

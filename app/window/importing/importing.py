@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from msgspec.structs import replace
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import (
     QButtonGroup,
     QDialog,
@@ -19,8 +20,8 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from app.formats.drawing_in import DrawingRead
-from app.formats.drawing_in.roles import with_outline
 from app.formats.drawing_in.units import PLAUSIBLE, fits, sized, unit_question
+from app.formats.drawing_in.whole_neck import with_outline
 from app.formats.layer_names import depth_on
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
@@ -34,6 +35,7 @@ from app.panels.forms.fields import LengthField
 from app.window import ask
 from app.window.background.waiting import Cancelled, done_beside
 from app.window.importing.loop_table import LoopTable
+from app.window.importing.neck_rows import NeckRows
 from app.window.importing.preview import ImportPreview
 from app.window.importing.reading import JOINS, read_closing, read_with_progress
 from app.window.importing.roles import Roles
@@ -82,13 +84,15 @@ class ImportDialog(ReadInOrder, QDialog):
     """Which loop is what, how big it is, and where the nut line and the centreline lie."""
 
     def __init__(self, window: Frame, path: Path, read: DrawingRead, join: float = JOINS[0]) -> None:
-        """`join`: up to how many mm gaps were closed as it was read."""
+        """`read`: the drawing, of a whole neck if need be; `join`: up to how many mm gaps were closed as it was read."""
         super().__init__(window)
         self.setWindowTitle(say("Import {path}", path=path.name))
         self._window = window
         self._path = path
-        self._read = self._first_read = read
-        self._made_of = Roles(read)
+        self._drawn = self._first_read = read
+        self._read = read.head or read
+        """what is imported of it"""
+        self._made_of = Roles(self._read)
         self._made_of.know(window.document.layout)
         self._turns = 0
         self._mirrored = False
@@ -129,6 +133,9 @@ class ImportDialog(ReadInOrder, QDialog):
         self._whole.setChecked(True)
         for field in (self._across, self._along):
             field.sent.connect(self._nudged)
+            field.sent.connect(self._took)
+        self._taken: QObject | None = None
+        """the field that sent a number last"""
         self._build()
         self._fill()
 
@@ -157,6 +164,9 @@ class ImportDialog(ReadInOrder, QDialog):
             button.clicked.connect(slot)
             turns.addWidget(button)
         form.addRow(say("Position"), turns)
+        self._neck = NeckRows(form, self._window.unit, self)
+        self._neck.length.sent.connect(self._took)
+        self._neck.changed.connect(self._cut)
         form.addRow(self._slanted)
         form.addRow(Lead(say("Shift across"), self._across), self._across)
         form.addRow(Lead(say("Shift along"), self._along), self._along)
@@ -182,6 +192,7 @@ class ImportDialog(ReadInOrder, QDialog):
     def _fill(self) -> None:
         self._tell()
         self._all.setEnabled(False)
+        self._neck.show(self._drawn)
         self._table.show_loops(self._read.loops)
         self._lay()
 
@@ -224,14 +235,15 @@ class ImportDialog(ReadInOrder, QDialog):
         if outline is None:
             return Placing(Matrix(), say("No loop is the outline yet."), None)
         with speaking(self._window.unit):
-            found = place(outline, self._turns, self._mirrored, self._slanted.isChecked())
+            found = place(outline, self._turns, self._mirrored, self._slanted.isChecked(), self._read.nut)
         return replace(found, matrix=shift(*self._nudge).after(found.matrix))
 
     def _lay(self) -> None:
         placing = self._tell_place()
         self._across.show_value(self._nudge[0])
         self._along.show_value(self._nudge[1])
-        self._preview.show_loops(self._roles(), self._read.open_chains, placing.matrix, placing.slant)
+        neck = self._drawn.outline.path if self._read is not self._drawn else None
+        self._preview.show_loops(self._roles(), self._read.open_chains, placing.matrix, placing.slant, neck)
 
     def _tell_place(self) -> Placing:
         """What was guessed, and what becomes of the pockets that are there; gives the place back."""
@@ -246,15 +258,27 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _role(self, number: int, role: str) -> None:
         if role == "outline" and self._made_of.of[number] != role:
-            self._read = self._around(self._read, number)
-            if not isValid(self):
-                return
-            self._made_of.choose(number, role)
-            self._made_of.take(self._read)
-            self._tell()
-        else:
-            self._made_of.choose(number, role)
+            chosen = self._read.loops[number].path
+            drawn = self._around(self._drawn, next(i for i, loop in enumerate(self._drawn.loops) if loop.path == chosen))
+            if isValid(self):
+                self._made_of.choose(number, role)
+                self._neck.forget()
+                self._take(drawn)
+            return
+        self._made_of.choose(number, role)
         self._show_roles()
+
+    def _take(self, drawn: DrawingRead) -> None:
+        """The drawing has been read anew, or is seen otherwise: show it, or the head of its neck."""
+        part = self._neck.taken(drawn, self._beside)
+        if part is not None and isValid(self):
+            self._drawn, self._read = drawn, part
+            self._made_of.take(part)
+            self._fill()
+
+    def _cut(self) -> None:
+        """The head is to be cut off its neck elsewhere, or not at all."""
+        self._take(self._drawn)
 
     def _as_this(self) -> None:
         """All loops that are alike become what the one in hand becomes."""
@@ -272,7 +296,10 @@ class ImportDialog(ReadInOrder, QDialog):
         """The drawing with another outline; what lies inside that is found out beside the window. None: as it is."""
         if number is None:
             return read
-        return done_beside(self, say("Looking at what lies inside the outline…"), partial(with_outline, read, number)) or read
+        return self._beside(partial(with_outline, read, number)) or read
+
+    def _beside(self, work: Callable[[], DrawingRead]) -> DrawingRead | None:
+        return done_beside(self, say("Looking at what lies inside the outline…"), work)
 
     def _pick(self, number: int) -> None:
         self._table.setCurrentCell(number, 0)
@@ -294,10 +321,9 @@ class ImportDialog(ReadInOrder, QDialog):
         if not isValid(self):
             return
         if again is not None:
-            self._read, self._closed = again, join
-            self._made_of.take(again)
+            self._closed = join
         self._join.setCurrentIndex(JOINS.index(self._closed))
-        self._fill()
+        self._take(again or self._drawn)
 
     def _left(self) -> None:
         self._turns = (self._turns + 1) % 4
@@ -315,8 +341,17 @@ class ImportDialog(ReadInOrder, QDialog):
         self._nudge[0 if self.sender() is self._across else 1] = value
         self._lay()
 
+    def _took(self) -> None:
+        self._taken = self.sender()
+
+    def keyPressEvent(self, event) -> None:
+        """Enter in a field takes what was typed and shows what it makes; the next one imports."""
+        taken, self._taken = self._taken, None
+        if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter) or taken is None or self.focusWidget() is not taken:
+            super().keyPressEvent(event)
+
     def _accept(self) -> None:
-        refused = next((field for field in (self._across, self._along) if field.bad), None)
+        refused = next((field for field in (self._across, self._along, self._neck.length) if field.bad), None)
         if refused is not None:
             self._say(refused.refusal, "warning")
             refused.setFocus()

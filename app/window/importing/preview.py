@@ -21,6 +21,8 @@ SLICE = 0.02
 """Seconds that the making of paths may take in one go."""
 MOST_SMOOTH = 2000
 """Loops beyond which their edges are no longer smoothed."""
+NECK = 45.0
+"""mm of a neck that are shown behind the head that is cut off it."""
 MOST_CHAINS = 5000
 """Loose chains that are shown."""
 
@@ -44,6 +46,7 @@ class ImportPreview(QWidget):
         self._by_role: dict[str, QPainterPath] | None = None
         self._current = -1
         self._nut = Nut()
+        self._neck: QPainterPath | None = None
         self._place = QTransform()
         self._move = QTransform()
         self._making = QTimer(self)
@@ -60,9 +63,12 @@ class ImportPreview(QWidget):
         self._theme = theme
         self.update()
 
-    def show_loops(self, loops: Sequence[Role], open_chains: Sequence[Path], place: Matrix, slant: float = 0.0) -> None:
-        """Show closed loops with their roles and loose chains, mapped by `place`, and a nut line slanted by so many degrees."""
+    def show_loops(self, loops: Sequence[Role], open_chains: Sequence[Path], place: Matrix, slant: float = 0.0,
+                   neck: Path | None = None) -> None:
+        """Show closed loops with their roles and loose chains, mapped by `place`, and a nut line slanted by so many degrees; also
+        the beginning of the neck that the outline was cut from."""
         self._nut = Nut(slant=slant)
+        self._neck = painter_path(neck) if neck is not None else None
         m = place
         self._place = QTransform(m.a, m.b, m.c, m.d, m.e, m.f)
         self._roles = [loop[1] for loop in loops]
@@ -118,7 +124,7 @@ class ImportPreview(QWidget):
         box = self._place.map(self._whole).boundingRect()
         if box.isEmpty():
             return
-        box = box.united(QRectF(0, 0, 0.01, 0.01)).adjusted(-8, -8, 8, 8)
+        box = box.united(QRectF(0, 0, 0.01, 0.01)).adjusted(-8, -8 if self._neck is None else -NECK, 8, 8)
         scale = min(self.width() / box.width(), self.height() / box.height())
         self._move = QTransform()
         self._move.translate(self.width() / 2, self.height() / 2)
@@ -127,6 +133,9 @@ class ImportPreview(QWidget):
         fills = {"outline": t.wood, "slot": t.slot, "hole": t.slot}
         to_view = self._place * self._move
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, len(self._paths) < MOST_SMOOTH)
+        if self._neck is not None:
+            painter.setPen(QPen(QColor(t.dim), 1.2, Qt.PenStyle.DashLine))
+            painter.drawPath(to_view.map(self._neck))
         for role, path in by_role.items():
             pen = QPen(QColor(t.dim if role == "other" else t.edge), 1.2)
             if role not in fills:

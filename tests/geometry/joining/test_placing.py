@@ -11,7 +11,7 @@ from geometry.curves import Arc, Cubic, Line, Path, circle, shift, turn
 from geometry.edits.imported import layout_from
 from geometry.errors import GeometryError
 from geometry.joining import place
-from geometry.joining.placing import SAME_WAY, STRAIGHT, _end_edges, _straight_runs
+from geometry.joining.placing import SAME_WAY, STRAIGHT, _end_edges, straight_runs
 from tests.spent import times_as_long
 
 NUT = 44.0
@@ -140,7 +140,7 @@ def heading(piece: Line) -> float:
 
 @given(st.floats(-math.pi, math.pi), st.lists(st.tuples(st.floats(0.05, 9.0), st.floats(-0.019, 0.019)), min_size=2, max_size=60),
        st.integers(0, 60))
-def test_straight_runs_are_those_of_the_definition(way, steps, first):
+def teststraight_runs_are_those_of_the_definition(way, steps, first):
     at, pieces = (0.0, 0.0), []
     for length, turned in steps:
         way += turned
@@ -151,7 +151,7 @@ def test_straight_runs_are_those_of_the_definition(way, steps, first):
     pieces += [Line(at, apex), Line(apex, (0.0, 0.0))]
     first %= len(pieces)
     loop = [*pieces[first:], *pieces[:first]]
-    assert [(edge.start, edge.end) for edge in _straight_runs(loop)] == runs_by_definition(loop)
+    assert [(edge.start, edge.end) for edge in straight_runs(loop)] == runs_by_definition(loop)
 
 
 def test_a_straight_edge_that_was_cut_into_thousands_of_pieces_takes_no_longer_for_each():

@@ -3,7 +3,7 @@
 import pytest
 
 from app.formats.drawing_in.command import outline_report, require_outline
-from app.formats.drawing_in.units import INSUNITS, MM, guessed, refuse_doubtful_unit, unit_named, unit_question
+from app.formats.drawing_in.units import INSUNITS, MM, Sides, guessed, refuse_doubtful_unit, unit_named, unit_question
 from app.formats.errors import FormatError
 from geometry.joining.placing import place
 from tests.app.formats.drawing_in import dxf_text as dxf
@@ -29,16 +29,26 @@ def test_the_unit_of_the_file_is_applied(code):
     assert found.size_mm == pytest.approx((95, 190))
 
 
+def half_as_wide(longest: float) -> Sides:
+    return lambda mm: (longest * mm, longest * mm / 2)
+
+
 @pytest.mark.parametrize("longest,unit", [(60, "mm"), (190, "mm"), (350, "mm"), (7.5, "inch"), (8, "inch"), (13, "cm"), (19, "cm"), (35, "cm"), (0.19, "m"),
                                           (0.6, "foot"), (2000, "mm"), (1e-9, "mm"), (45, "mm")])
 def test_guesses_make_a_headstock_when_any_unit_does(longest, unit):
-    assert guessed(longest, None).name == unit
+    assert guessed(half_as_wide(longest), None).name == unit
 
 
 def test_the_files_own_hint_settles_a_draw():
-    assert (guessed(9, True).name, guessed(9, False).name) == ("cm", "inch")
+    nine, seven = half_as_wide(9), half_as_wide(7)
+    assert (guessed(nine, True).name, guessed(nine, False).name) == ("cm", "inch")
     # 7 is a head of 178 mm in inches and one of 70 mm in cm, whatever an idle "metric" in the file says.
-    assert (guessed(7, True).name, guessed(7, False).name, guessed(18, True).name) == ("inch", "inch", "cm")
+    assert (guessed(seven, True).name, guessed(seven, False).name, guessed(half_as_wide(18), True).name) == ("inch", "inch", "cm")
+
+
+@pytest.mark.parametrize("longest,unit", [(650, "mm"), (25.6, "inch"), (34, "inch"), (65, "cm"), (300, "mm"), (12, "inch"), (0.65, "m")])
+def test_what_is_as_slim_as_a_neck_is_guessed_to_be_one(longest, unit):
+    assert guessed(lambda mm: (longest * mm, longest * mm / 7), None).name == unit
 
 
 @pytest.mark.parametrize("units", [None, 0, 99, -1])
@@ -120,3 +130,16 @@ def test_an_open_drawing_is_refused_with_the_gap():
 def test_a_drawing_as_long_as_a_neck_is_told_what_to_do(size, neck):
     found = read(dxf.drawing(dxf.polyline([(0, 0, 0), (size[0], 0, 0), (*size, 0), (0, size[1], 0)]), units=4))
     assert ("cut the outline off at the nut line" in unit_question(found).text) == neck
+
+
+@pytest.mark.parametrize("unit", ["mm", "inch", "cm"])
+@pytest.mark.parametrize("sheet", [(400, 277), (574, 400), (287, 200)])
+def test_the_frame_of_a_sheet_does_not_mislead_the_guess(unit, sheet):
+    """A head of 190 x 88 mm within the frame of a sheet; without it every one of these is guessed right."""
+    k = 1 / MM[unit]
+    head = [(x * k, y * k, 0) for x, y in ((60, 5), (104, 5), (126, 60), (120, 195), (44, 195), (38, 60))]
+    found = read(dxf.drawing(dxf.polyline([(0, 0, 0), (sheet[0] * k, 0, 0), (sheet[0] * k, sheet[1] * k, 0), (0, sheet[1] * k, 0)])
+                             + dxf.polyline(head) + dxf.circle((82 * k, 100 * k), 4 * k), units=0))
+    assert (found.unit, found.unit_source) == (unit, "guess")
+    assert found.size_mm == pytest.approx((88, 190))
+    assert [loop.role for loop in found.loops] == ["other", "outline", "hole"]

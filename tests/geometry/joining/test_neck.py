@@ -1,0 +1,96 @@
+"""The head of a whole neck: where its nut line is proposed, and what is left when it is cut there."""
+
+import math
+
+import pytest
+
+from geometry.curves import Line, Path, shift, turn
+from geometry.errors import GeometryError
+from geometry.joining.neck import beyond, head_of, neck_of, nut_at
+from geometry.joining.placing import place
+
+SIDE = [(28.0, -420.0), (21.5, 0.0), (30.0, 20.0), (43.0, 45.0), (38.0, 150.0), (20.0, 180.0)]
+"""The treble side from heel to tip, nut line at y 0: 43 wide there, 56 at the heel."""
+HEEL = [(-24.0, -450.0), (0.0, -465.0), (24.0, -450.0)]
+
+
+def loop(corners) -> Path:
+    return Path(tuple(Line(a, b) for a, b in zip(corners, [*corners[1:], corners[0]], strict=True)), closed=True)
+
+
+def both(side=SIDE, heel=HEEL) -> Path:
+    return loop([*side, *((-x, y) for x, y in reversed(side)), *heel])
+
+
+@pytest.mark.parametrize("degrees", [0, 90, 180, 270, 33])
+@pytest.mark.parametrize("reversed_", [False, True])
+def test_the_nut_line_lies_where_the_sides_turn_however_the_neck_lies(degrees, reversed_):
+    lies = turn(math.radians(degrees)).after(shift(50, 70))
+    outline = both().mapped(lies)
+    outline = outline.reversed() if reversed_ else outline
+    neck = neck_of(outline)
+    assert neck.nut == pytest.approx(lies((0, 0)), abs=1e-6)
+    assert neck.length == pytest.approx(180) and not neck.drawn and neck.slope == pytest.approx(0, abs=1e-9)
+    head = head_of(outline, neck, neck.length)
+    edge = head.segments[-1]
+    laid = place(head, nut=(edge.start, edge.end))
+    # Its flat tip of 40 mm would do for a nut as well.
+    assert laid.nut_width == pytest.approx(43, abs=1e-4)
+    assert head.mapped(laid.matrix).box == pytest.approx((-43, 0, 43, 180), abs=1e-4)
+
+
+def test_a_side_that_runs_straight_on_into_the_head_does_not_hide_the_nut_line():
+    """All posts on one side: the bass side goes on at the taper of the neck, the treble side turns at the nut."""
+    taper = 6.5 / 420
+    outline = loop([(28, -420), (21.5, 0), (35, 30), (48, 60), (30, 210), (0, 215), (-21.5 + 180 * taper, 180), (-28, -420)])
+    neck = neck_of(outline)
+    assert neck.nut == pytest.approx((0, 0), abs=1e-6) and neck.length == pytest.approx(215)
+
+
+def test_a_line_across_the_neck_tells_the_place_and_the_slant():
+    """Drawn 4 mm behind where the sides turn, from edge to edge and beyond; 5 degrees; the first fret is none."""
+    rise = math.tan(math.radians(5))
+    nut, fret = Line((-25, -4 - 25 * rise), (25, -4 + 25 * rise)), Line((22, -38), (-22, -38))
+    neck = neck_of(both(), [fret, nut, Line((0, -30), (0, 30)), Line((-40, -1), (-10, -1))])
+    assert neck.drawn and neck.nut == pytest.approx((0, -4), abs=1e-6) and neck.length == pytest.approx(184)
+    assert math.degrees(neck.slope) == pytest.approx(5)
+    head = head_of(both(), neck, neck.length)
+    edge = head.segments[-1]
+    laid = place(head, slanted=True, nut=(edge.start, edge.end))
+    assert laid.slant == pytest.approx(-5, abs=1e-6)
+    assert all(p[1] == pytest.approx(-4 + p[0] * rise, abs=1e-4) for p in (edge.start, edge.end))
+
+
+def test_a_square_shoulder_at_the_nut_does_not_widen_it():
+    """One step of 7 mm on the treble side: the centreline stays that of the neck."""
+    outline = loop([(28, -420), (21.5, 0), (28.5, 0), (40, 60), (38, 150), (-38, 150), (-43, 45), (-21.5, 0), (-28, -420)])
+    neck = neck_of(outline)
+    edge = head_of(outline, neck, neck.length).segments[-1]
+    assert (edge.start, edge.end) == (pytest.approx((-21.5, 0), abs=1e-4), pytest.approx((21.5, 0), abs=1e-4))
+
+
+def test_the_maker_may_want_it_elsewhere_but_on_the_neck():
+    neck = neck_of(both())
+    head = head_of(both(), neck, 200)
+    assert head.box == pytest.approx((-43, -20, 43, 180), abs=1e-4)
+    assert nut_at(neck, 200) == pytest.approx((0, -20), abs=1e-9)
+    for length in (900, -5, math.nan):
+        with pytest.raises(GeometryError, match="does not cross the neck"):
+            head_of(both(), neck, length)
+
+
+def test_what_lies_behind_the_nut_line_is_known():
+    neck = neck_of(both())
+    behind, ahead, over = (loop([(-5, y), (5, y), (5, y + 20), (-5, y + 20)]) for y in (-20, 5, -10))
+    assert beyond(behind, neck, 180) and not beyond(ahead, neck, 180) and not beyond(over, neck, 180)
+
+
+@pytest.mark.parametrize("outline", [
+    loop([(28, 0), (21, 460), (-21, 460), (-28, 0)]),  # a fretboard
+    loop([(22, 0), (40, 40), (40, 190), (-40, 190), (-40, 40), (-22, 0)]),
+    loop([(22, 0), (35, 40), (37, 190), (-37, 190), (-35, 40), (-22, 0)]),  # heads that are as narrow as necks for most of their length
+    loop([(22, 0), (35, 60), (34, 210), (-34, 210), (-35, 60), (-22, 0)]),
+    loop([(6, 0), (6, 400), (-6, 400), (-6, 0)]),
+])
+def test_what_has_no_head_behind_two_long_sides_is_no_neck(outline):
+    assert neck_of(outline) is None
