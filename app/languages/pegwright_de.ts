@@ -11870,6 +11870,10 @@
         <translation>Verlaufen des Bohrers</translation>
     </message>
     <message>
+        <source>drilled otherwise than it is drawn</source>
+        <translation>anders gebohrt, als es gezeichnet ist</translation>
+    </message>
+    <message>
         <source>drilled: a move here moves the plan alone</source>
         <translation>gebohrt: Verschieben ändert nur den Plan</translation>
     </message>
@@ -12030,8 +12034,8 @@
         <translation>von der Rückseite bei x {x} mm, y {y} mm</translation>
     </message>
     <message>
-        <source>from the bass edge at y {y} mm, {z} mm below the face, tilted {tilt}</source>
-        <translation>von der Basskante bei y {y} mm, {z} mm unter der Vorderseite, Neigung {tilt}</translation>
+        <source>from the bass edge at y {y} mm</source>
+        <translation>von der Basskante bei y {y} mm</translation>
     </message>
     <message>
         <source>from the face at x {x} mm, y {y} mm</source>
@@ -12046,8 +12050,8 @@
         <translation>von der Seite</translation>
     </message>
     <message>
-        <source>from the treble edge at y {y} mm, {z} mm below the face, tilted {tilt}</source>
-        <translation>von der Diskantkante bei y {y} mm, {z} mm unter der Vorderseite, Neigung {tilt}</translation>
+        <source>from the treble edge at y {y} mm</source>
+        <translation>von der Diskantkante bei y {y} mm</translation>
     </message>
     <message>
         <source>from the {line}</source>
@@ -16221,6 +16225,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{x} across, {y} along</source>
         <translation>{x} quer, {y} längs</translation>
+    </message>
+    <message>
+        <source>{z} mm below the face</source>
+        <translation>{z} mm unter der Vorderseite</translation>
     </message>
     <message>
         <source>±{far} in {length}</source>

@@ -18,8 +18,7 @@ from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import pocket_facts, slot_there_row
 from app.panels.router.fit_rows import fit_rows
 from app.panels.strings.string_way_rows import flat_rows, ramp_rows
-from geometry.checks.in_wood import of_feature
-from geometry.checks.said import read
+from geometry.checks.in_wood import strays
 from geometry.edits import (
     free_from_row,
     loop_at,
@@ -98,8 +97,8 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
     page = _feature(layout, id, unit)
     if id not in drilled(layout):
         return page
-    told = [read(text, unit) for text in of_feature(layout, id)] or [say("drilled: a move here moves the plan alone")]
-    return replace(page, facts=[*(FieldRow(say("In the real piece"), "fact", text, warn=True) for text in told), *page.facts])
+    told = say("drilled otherwise than it is drawn") if strays(layout, id) else say("drilled: a move here moves the plan alone")
+    return replace(page, facts=[FieldRow(say("In the real piece"), "fact", told, warn=True), *page.facts])
 
 
 def _feature(layout: Headstock, id: str, unit: LengthUnit) -> Page:

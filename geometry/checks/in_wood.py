@@ -6,7 +6,7 @@ import math
 from collections.abc import Container, Iterable, Iterator, Sized
 
 from geometry.checks.items import Item
-from geometry.checks.said import length
+from geometry.checks.said import length, read
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, SPOILS, TIGHT, Snag
 from geometry.checks.words import first, name
@@ -16,8 +16,8 @@ from geometry.layout.headstock import Headstock
 from geometry.saying import count, say
 from geometry.solids.drilling import Drilling, Hole, holes
 from geometry.solids.in_wood import bored, deeper, on_axis, same_hole
+from geometry.tilt_words import tilt_words
 from geometry.tolerance import SAME_HOLE
-from geometry.units import format_angle
 
 Ticks = dict[str, Bored]
 """By drilling, what the real piece has of it."""
@@ -59,7 +59,7 @@ def _gone(done: tuple[Done, ...], known: Container[str]) -> Iterable[Snag]:
     for ones in found.values():
         yield Snag("drilled-and-gone", SPOILS, (BLANK,), ones[0].hole.at, None, None,
                    _with_others(say("The drawing has no hole any more for “{title}”, which is drilled {was} (job book).",
-                                    title=ones[0].task.title or ones[0].task.operation, was=_place(ones[0].hole)), ones),
+                                    title=ones[0].task.title or ones[0].task.operation, was=", ".join(_place(ones[0].hole))), ones),
                    say("Take back what took it out of the drawing; or plug the hole and strike its tick out in the job book."))
 
 
@@ -69,10 +69,10 @@ def _with_others(text: str, all_of_them: Sized) -> str:
     return text if not more else f"{text} {count(more, 'So it is with {n} more hole there.', 'So it is with {n} more holes there.')}"
 
 
-def of_feature(layout: Headstock, id: str) -> list[str]:
-    """The sentences of these snags about one feature."""
-    return [told(name(drilling), was, now)
-            for drilling, was, now in _strayed([hole for hole in holes(layout) if hole.of == id], _ticks(layout.book.done))]
+def strays(layout: Headstock, id: str) -> bool:
+    """Whether one of these snags is about a feature that the layout has."""
+    ticks = _ticks(layout.book.done)
+    return any(_strayed([hole for hole in holes(layout) if hole.of == id], ticks))
 
 
 def _strayed(asked: Iterable[Hole], ticks: Ticks) -> Iterator[tuple[Drilling, Bored, Bored]]:
@@ -90,18 +90,18 @@ def can_go_on(was: Bored, now: Bored) -> bool:
 
 def told(what: str, was: Bored, now: Bored) -> str:
     """What is drilled and what the drawing says now of `what` they differ in, in a sentence that keeps its lengths (see said.py)."""
+    both = _aspects(was, now), _aspects(now, was)
+    differ = [pair for pair in zip(*both, strict=True) if read(pair[0]) != read(pair[1])] or list(zip(*both, strict=True))
     return say("{what} is drilled {was} (job book); the drawing now says {now}.", what=first(what),
-               was=", ".join(_differing(was, now)), now=", ".join(_differing(now, was)))
+               was=", ".join(one for one, _ in differ), now=", ".join(other for _, other in differ))
 
 
-def _differing(hole: Bored, other: Bored) -> list[str]:
-    """In words, what is otherwise with one hole than with another: its place, or how deep it is, and how wide."""
-    wide = [say("{diameter} mm wide", diameter=length(hole.diameter, 2))] if abs(hole.diameter - other.diameter) > SAME_HOLE else []
-    if not on_axis(hole, other):
-        return [_place(hole), *wide]
-    if hole.through != other.through or abs(deeper(hole, other)) > SAME_HOLE:
-        wide.append(_how_deep(hole, math.dist(hole.at, other.at) <= SAME_HOLE))
-    return wide
+def _aspects(hole: Bored, other: Bored) -> list[str]:
+    """In words, where a hole is, how wide and how deep, as far as that may tell it from another one."""
+    wide = say("{diameter} mm wide", diameter=length(hole.diameter, 2))
+    if on_axis(hole, other):
+        return [wide, _how_deep(hole, math.dist(hole.at, other.at) <= SAME_HOLE)]
+    return [*_place(hole), wide] if _upright(hole) == _upright(other) else [", ".join(_place(hole)), wide]
 
 
 def _how_deep(hole: Bored, as_depth: bool) -> str:
@@ -114,14 +114,14 @@ def _how_deep(hole: Bored, as_depth: bool) -> str:
             say("to x {x} mm", x=length(hole.end[0], 2)))
 
 
-def _place(hole: Bored) -> str:
+def _place(hole: Bored) -> list[str]:
+    """Where the drill goes in; of a bore from the side also how far below the face and with which tilt of the table."""
     x, y, z = hole.at
     if _upright(hole):
-        return (say("from the face at x {x} mm, y {y} mm", x=length(x, 2), y=length(y, 2)) if hole.end[2] > z else
-                say("from the back at x {x} mm, y {y} mm", x=length(x, 2), y=length(y, 2)))
-    where = {"y": length(y, 2), "z": length(z, 2), "tilt": format_angle(math.asin((hole.end[1] - y) / _depth(hole)))}
-    return (say("from the treble edge at y {y} mm, {z} mm below the face, tilted {tilt}", **where) if x > hole.end[0] else
-            say("from the bass edge at y {y} mm, {z} mm below the face, tilted {tilt}", **where))
+        return [say("from the face at x {x} mm, y {y} mm", x=length(x, 2), y=length(y, 2)) if hole.end[2] > z else
+                say("from the back at x {x} mm, y {y} mm", x=length(x, 2), y=length(y, 2))]
+    return [say("from the treble edge at y {y} mm", y=length(y, 2)) if x > hole.end[0] else say("from the bass edge at y {y} mm", y=length(y, 2)),
+            say("{z} mm below the face", z=length(z, 2)), tilt_words(math.asin((y - hole.end[1]) / _depth(hole)))]
 
 
 def _upright(hole: Bored) -> bool:

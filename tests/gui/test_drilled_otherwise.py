@@ -37,7 +37,7 @@ def test_a_tuner_is_moved_after_it_is_drilled(bench, order):  # noqa: F811
     assert row(order, post).grade == "loud" and "(job book); the drawing now says from the face at x" in row(order, post).text
     assert row(order, post).text in order.panel.loud
     facts = describe(bench.layout, TUNER, "mm").facts
-    assert any(fact.warn and "the drawing now says" in fact.value for fact in facts)
+    assert any(fact.warn and fact.value == "drilled otherwise than it is drawn" for fact in facts)
     bench.window.set_stage("book")
     bench.planned("book")
     book = bench.window.room

@@ -5,7 +5,7 @@ from msgspec.structs import replace
 
 from geometry.book import hole_of, task_of, tick_off
 from geometry.checks import check
-from geometry.checks.in_wood import of_feature
+from geometry.checks.in_wood import strays
 from geometry.edits import mirror_layout, nudge, remove_features, rename
 from geometry.layout import Bored
 from geometry.sequence import operations
@@ -90,9 +90,19 @@ def test_the_depth_of_a_hole_from_the_back_is_told_by_where_it_ends_when_the_bac
     assert snag.grade == "tight" and "is drilled to 7.00 mm below the face (job book); the drawing now says to 6.00 mm below the face." in snag.text
 
 
-def test_the_page_of_a_feature_tells_every_hole_of_it():
+def test_only_what_differs_is_told_and_the_tilt_as_it_is_set():
+    job = drilled(demo(), "bass side 2")
+    snag, = told(nudge(job, ["bass side 2"], 0.0, 4.0))
+    assert snag.text == ("Side bore of bass side 2 is drilled from the bass edge at y 113.80 mm, 1.0° tip raised (job book); "
+                         "the drawing now says from the bass edge at y 117.83 mm, 1.3° tip raised. So it is with 2 more holes there.")
+    snag, = told(replace(job, blank=replace(job.blank, thickness=15.0)))
+    assert snag.text == ("Side bore of bass side 2 is drilled 8.00 mm below the face (job book); the drawing now says 7.50 mm below the face. "
+                         "So it is with 2 more holes there.")
+
+
+def test_a_feature_strays_as_long_as_one_of_its_holes_does():
     job = nudge(drilled(demo(), "treble face 2"), ["treble face 2"], 0.5, 1.0)
-    assert len(of_feature(job, "treble face 2")) == 4 and of_feature(job, "treble face 1") == []
+    assert strays(job, "treble face 2") and not strays(job, "treble face 1")
 
 
 def test_holes_that_have_no_depth_or_turn_about_are_told_apart():
