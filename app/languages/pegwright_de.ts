@@ -3584,6 +3584,10 @@
         <translation>Im Schraubstock, {surface} oben, {lies} am Anschlag: {what} bohren, {diameter} weit, am Anriss {along} und {below} unter der Vorderseite; Tiefenanschlag bei {stop}, bis zur Spitze {point}.</translation>
     </message>
     <message>
+        <source>In the waste, too, a drill that meets a pin's hole wanders, and a pin whose hole is cut stands loose.</source>
+        <translation>Auch im Abfall verläuft ein Bohrer, der auf die Bohrung eines Passstifts trifft, und ein Stift in einer angeschnittenen Bohrung sitzt lose.</translation>
+    </message>
+    <message>
         <source>In the way: {names}.</source>
         <translation>Im Weg: {names}.</translation>
     </message>
@@ -4186,6 +4190,10 @@
     <message>
         <source>Locating pin holes</source>
         <translation>Passstiftbohrungen</translation>
+    </message>
+    <message>
+        <source>Locating pin in the way of a side bore</source>
+        <translation>Passstift im Weg einer Seitenbohrung</translation>
     </message>
     <message>
         <source>Locating pin near the blank's edge</source>
@@ -5246,6 +5254,14 @@
     <message>
         <source>Offset of {slot}</source>
         <translation>Versatz von {slot}</translation>
+    </message>
+    <message>
+        <source>On its way through the waste the {bore} cuts {measured} mm into the hole of {pin}.</source>
+        <translation>Auf dem Weg durch den Abfall schneidet {bore} {measured} mm in die Bohrung von {pin}.</translation>
+    </message>
+    <message>
+        <source>On its way through the waste the {bore} passes {a} mm from the hole of {pin}; {b} mm wanted.</source>
+        <translation>Auf dem Weg durch den Abfall führt {bore} in {a} mm Abstand an der Bohrung von {pin} vorbei; gewünscht sind {b} mm.</translation>
     </message>
     <message>
         <source>On macOS the bundled program brings its launcher and opens layouts itself; see DEVELOPERS.md for how it is made.</source>
@@ -6626,6 +6642,10 @@
     <message>
         <source>Set the guard just above the wood, keep your fingers out of the line of the blade, and take a tight curve in several cuts.</source>
         <translation>Die Blattführung bis knapp über das Holz senken, die Finger nie in die Linie des Sägeblatts, enge Bögen in mehreren Schnitten.</translation>
+    </message>
+    <message>
+        <source>Set the pin elsewhere: beside the ways of the side bores, or in wood that stays.</source>
+        <translation>Den Stift woanders setzen: neben die Wege der Seitenbohrungen oder in Holz, das bleibt.</translation>
     </message>
     <message>
         <source>Set the retainer higher.</source>

@@ -1,24 +1,31 @@
-"""Locating pins: enough of them, in the wood of the blank, and mirrored where the template turns over."""
+"""Locating pins: enough of them, in the wood of the blank, out of the way of side bores, and mirrored where the template turns over."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 
+from geometry import vectors as v
 from geometry.checks import router
 from geometry.checks.around import Around
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, TEMPLATE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, into
+from geometry.checks.words import both, into, name
 from geometry.layout.pin_pairs import SAME, missed, standing_in
+from geometry.layout.shop import Margins
 from geometry.layout.slots import Pin
 from geometry.saying import say
 from geometry.solids.walls import Wall
+from geometry.tolerance import TOUCH
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """A note when there are fewer than two locating pins and a slot to rout; a snag where they are not mirrored and have to be."""
+    """A note when there are fewer than two locating pins and a slot to rout; a snag where they are not mirrored and have to be, and for
+    each that stands in the waste in the way of a side bore."""
     layout = scene.layout
+    for item in scene.items:
+        if item.what == "pin":
+            yield from scene.memo.snags(_in_the_way, scene.items, item, layout.margins)
     if layout.to_rout and len(layout.pins) < 2:
         said = say("There is only one locating pin.") if layout.pins else say("There are no locating pins.")
         yield Snag("few-pins", NOTE, tuple(pin.id for pin in layout.pins) or (TEMPLATE,),
@@ -55,6 +62,30 @@ def _missed(outline: Wall, pins: tuple[Pin, ...], board: str) -> tuple[tuple[Pin
     if outline.crossing is not None:
         return ()  # the outline has no inside: it has its own snag
     return missed(standing_in(pins, outline.area))
+
+
+def _in_the_way(item: Item, pin: Item, margins: Margins) -> tuple[Snag, ...]:
+    """A pin that a bore comes near on its way from the square edge to the seat; what is nearer beyond the seat is told of the bore itself."""
+    bore = item.post
+    if item.mount != "side" or bore is None or bore.mark is None:
+        return ()
+    radius = max(d.radius for d in item.drillings if d.hole == bore.hole)
+    hole, seat = pin.drillings[0], plan(bore.start)
+    at = plan(hole.start)
+    near = v.nearest_between(plan(bore.mark), seat, at)
+    measured, needed = v.distance(near, at) - radius - hole.radius, margins.pin_any
+    if near == seat or not short(measured, needed):
+        return ()
+    words = {"bore": name(bore), "pin": pin.id}
+    a, b = both(measured, needed)
+    text = (say("On its way through the waste the {bore} cuts {measured} mm into the hole of {pin}.", measured=into(measured), **words)
+            if measured < 0 else
+            say("On its way through the waste the {bore} passes {a} mm from the hole of {pin}; {b} mm wanted.", a=a, b=b, **words))
+    away = v.sub(at, near)
+    way = v.unit(away) if v.norm(away) > TOUCH else plan(item.frame.u)
+    return (Snag("pin-in-the-way", TIGHT, (pin.id, item.id), (*near, bore.start[2]), measured, needed, text,
+                 say("Set the pin elsewhere: beside the ways of the side bores, or in wood that stays."),
+                 push=v.scale(way, needed - measured)),)
 
 
 def alone(item: Item, around: Around) -> tuple[Snag, ...]:

@@ -109,6 +109,11 @@ _PINS = (
          head(pins=(*PINS, Pin(id="p", at=(0.0, 184.0), diameter=6.0)))),
     Case("pin-to-blank", head(pins=(*PINS, Pin(id="p", at=(48.0, 90.0), diameter=6.0))), -1.0, SPOILS,
          head(pins=(*PINS, Pin(id="p", at=(44.0, 90.0), diameter=6.0)))),
+    # The bore of 6 at y = 90 comes in from the square edge x = 50 to its seat at x = 40; below that a pin in the wood is told otherwise.
+    Case("pin-in-the-way", head(tuners=(side("a", 90.0),), patterns=(SIDE,), pins=(*PINS, Pin(id="p", at=(44.5, 85.0), diameter=2.0))), 1.0,
+         TIGHT, head(tuners=(side("a", 90.0),), patterns=(SIDE,), pins=(*PINS, Pin(id="p", at=(44.5, 83.0), diameter=2.0)))),
+    Case("pin-in-the-way", head(tuners=(side("a", 90.0),), patterns=(SIDE,), pins=(*PINS, Pin(id="p", at=(45.0, 90.0), diameter=2.0))), -4.0,
+         TIGHT, head(tuners=(side("a", 90.0),), patterns=(SIDE,), pins=(*PINS, Pin(id="p", at=(45.0, 97.0), diameter=2.0)))),
     # A stick-out of 15 in a template of 6: 9 into 16 of wood, so it turns over. The image of
     # (1.5, 172) is 3 away from it; 0.025 off the centreline misses by 0.05, which is let pass.
     Case("pins-askew", head(slots=(slot(),), pins=_OFF, rack=_TURNS), 3.0, TIGHT,

@@ -24,7 +24,7 @@
 | string hole inside the slot | `string-hole`, `slot-not-reached`, `slot-too-shallow` |
 | glue line through a hole | `glue-line`, `glue-line-crossed` |
 | feather edge of a scarf joint and screw, bore, slot | `feather-screw`, `feather-edge` |
-| pin and anything | `…-to-locating-pin` with every other sort, slot and outline; `pin-to-blank` |
+| pin and anything | `…-to-locating-pin` with every other sort, slot and outline; `pin-to-blank`, `pin-in-the-way` |
 | string and post | `string-to-post` |
 | string and face | `string-to-face` |
 | string and the screw of a retainer | `string-to-screw` |
