@@ -1260,6 +1260,10 @@
         <translation>An einer Ecke treffen sich die Kanten in beliebigem Winkel; an einem glatten Knoten gehen sie in einer Richtung weiter.</translation>
     </message>
     <message>
+        <source>At full size, seen from above, the head away from you: lay it on the nut, end on end, and mark each string, or step every place off from the bass end, so that no error adds up. In {unit}.</source>
+        <translation>In voller Größe, von oben gesehen, die Kopfplatte von Ihnen weg: Ende auf Ende an den Sattel legen und jede Saite anzeichnen, oder jeden Ort vom Bassende aus abtragen, damit sich kein Fehler aufsummiert. In {unit}.</translation>
+    </message>
+    <message>
         <source>At the nut the line runs too flat to be offset.</source>
         <translation>Am Sattel verläuft die Linie zu flach, um sie zu versetzen.</translation>
     </message>
@@ -5660,6 +5664,10 @@
         <translation>Mechaniken setzen; jede Bohrung ergibt sich daraus.</translation>
     </message>
     <message>
+        <source>Places are along the slanted nut, the air is square to the strings.</source>
+        <translation>Die Orte sind entlang des schrägen Sattels gemessen, die Luft rechtwinklig zu den Saiten.</translation>
+    </message>
+    <message>
         <source>Places for pins are found, but you went on to something else: ask again.</source>
         <translation>Stellen für Stifte sind gefunden, aber inzwischen ist etwas anderes begonnen: noch einmal fragen.</translation>
     </message>
@@ -7590,6 +7598,10 @@
     <message>
         <source>Strings in pairs</source>
         <translation>Saiten paarweise</translation>
+    </message>
+    <message>
+        <source>Strings in the nut</source>
+        <translation>Saiten im Sattel</translation>
     </message>
     <message>
         <source>Strings left-handed: the sides keep their names all the same. Seen on the face with the nut below, the left edge is called bass and the right one treble, and the thick strings run on the treble side.</source>
@@ -10792,6 +10804,10 @@
         <translation>Wo jeder Schlitz am schmalsten ist.</translation>
     </message>
     <message>
+        <source>Where each string crosses the nut, at full size to lay on it, and as a table.</source>
+        <translation>Wo jede Saite den Sattel kreuzt, in voller Größe zum Auflegen, und als Tabelle.</translation>
+    </message>
+    <message>
         <source>Where face and side take turns these tuners through the face would reach into the slot beside them: choose smaller ones, or those that fit.</source>
         <translation>Wo Vorderseite und Kante sich abwechseln, ragten diese Mechaniken in den Schlitz daneben: kleinere wählen oder die, die passen.</translation>
     </message>
@@ -11315,6 +11331,10 @@
         <translation>gegen die Faser</translation>
     </message>
     <message>
+        <source>air between</source>
+        <translation>Luft dazwischen</translation>
+    </message>
+    <message>
         <source>all keeps clear of it, nothing cuts it</source>
         <translation>alles hält Abstand, nichts schneidet daran</translation>
     </message>
@@ -11490,6 +11510,10 @@
     <message>
         <source>bass edge up</source>
         <translation>Bass oben</translation>
+    </message>
+    <message>
+        <source>bass end</source>
+        <translation>Bassende</translation>
     </message>
     <message>
         <source>bass end of the nut</source>
@@ -11741,6 +11765,10 @@
         <source>counterbores</source>
         <comment>term</comment>
         <translation>Senkungen</translation>
+    </message>
+    <message>
+        <source>course</source>
+        <translation>Chor</translation>
     </message>
     <message>
         <source>curve</source>
@@ -12056,6 +12084,10 @@
     <message>
         <source>from the bass edge at y {y} mm</source>
         <translation>von der Basskante bei y {y} mm</translation>
+    </message>
+    <message>
+        <source>from the bass end</source>
+        <translation>vom Bassende</translation>
     </message>
     <message>
         <source>from the face at x {x} mm, y {y} mm</source>
@@ -13973,6 +14005,10 @@
         <translation>zur Kante</translation>
     </message>
     <message>
+        <source>to the one before</source>
+        <translation>zur vorigen</translation>
+    </message>
+    <message>
         <source>to the point</source>
         <translation>bis zur Spitze</translation>
     </message>
@@ -14040,12 +14076,20 @@
         <translation>Disk. oben</translation>
     </message>
     <message>
+        <source>treble end</source>
+        <translation>Diskantende</translation>
+    </message>
+    <message>
         <source>treble end of the nut</source>
         <translation>Diskantende des Sattels</translation>
     </message>
     <message>
         <source>treble side</source>
         <translation>Diskantseite</translation>
+    </message>
+    <message>
+        <source>tuned to</source>
+        <translation>gestimmt auf</translation>
     </message>
     <message>
         <source>tuner: {pattern}</source>

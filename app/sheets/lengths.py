@@ -33,16 +33,16 @@ def _lined_up(value: float, decimals: int) -> str:
     return number(round(value, decimals) + 0.0, f".{decimals}f") if spoken() == "mm" else length(value)
 
 
-def deep(value: float) -> str:
-    """As `tenths`, but never more than the length is: how deep a hole is drilled."""
+def deep(value: float, decimals: int = 1) -> str:
+    """As `tenths`, or to so many decimals, but never more than the length is: how deep a hole is drilled, what is left."""
     if spoken() != "mm":
         return told_down(value)
-    return tenths(math.floor((value + TOUCH) * 10) / 10)
+    return _lined_up(math.floor((value + TOUCH) * 10 ** decimals) / 10 ** decimals, decimals)
 
 
-def thousandths(value: float) -> str:
-    """As `tenths`, but never a fraction of an inch: what is set with shims or worked out."""
-    return tenths(value) if spoken() == "mm" else format_length(value, "in", mark=True)
+def thousandths(value: float, decimals: int = 1) -> str:
+    """As `tenths`, or to so many decimals of a mm, but never a fraction of an inch: what is set with shims or worked out."""
+    return _lined_up(value, decimals) if spoken() == "mm" else format_length(value, "in", mark=True)
 
 
 def marked(value: float, decimals: int = 2) -> str:

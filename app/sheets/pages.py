@@ -19,6 +19,7 @@ from app.sheets.furniture import FRAME, furniture, window_corners, window_of
 from app.sheets.hole_pages import hole_blocks
 from app.sheets.lay import Block, flow
 from app.sheets.list_pages import list_blocks
+from app.sheets.nut_blocks import nut_blocks
 from app.sheets.order_pages import order_blocks, order_warning
 from app.sheets.parts import Part, parts
 from app.sheets.reading_pages import reading_blocks
@@ -163,7 +164,9 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
                                       "tilts."),
                  lay(order)),
         _Section(say("Stages"), say("What the piece looks like after each stretch of steps."),
-                 lay(stage_blocks(layout, work, wide, ask)))]
+                 lay(stage_blocks(layout, work, wide, ask))),
+        _Section(say("Strings in the nut"), say("Where each string crosses the nut, at full size to lay on it, and as a table."),
+                 lay(nut_blocks(layout, wide)))]
     after = [
         _Section(say("Cards"), say("For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to "
                               "scale. For the router one a slot and one for the outline: bit, template, passes, waste "

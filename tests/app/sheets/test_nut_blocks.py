@@ -1,0 +1,77 @@
+"""The strings in the nut on paper: where each is marked, by hand, and re-measured in the PDF."""
+
+import math
+
+import pytest
+from msgspec.structs import replace
+
+from app.sheets.nut_blocks import BODY, nut_blocks
+from geometry.beginning.begin import begin
+from geometry.beginning.instruments import usual
+from geometry.drawing import Label, Stroke
+from geometry.lengths import speaking
+from tests.app.formats.out.pdf_reading import drawn
+from tests.app.sheets.printed import layout, made, opened
+
+WIDE = 180.0
+MANDOLIN = begin(usual("mandolin"))
+
+
+def marks(blocks):
+    return [mark for block in blocks for placed in block.placed for mark in placed.drawing]
+
+
+def rows(blocks):
+    """The words of each row of the table, from left to right."""
+    return [[mark.text for placed in block.placed for mark in placed.drawing if isinstance(mark, Label)] for block in blocks[3:]]
+
+
+def ticks(blocks):
+    """How far each string's line stands from the bass end, in order, mm."""
+    strokes = [mark.path for mark in marks(blocks[1:2]) if isinstance(mark, Stroke)]
+    end = strokes[0].box[0]
+    return [path.start[0] - end for path in strokes[1:] if path.start[0] == path.end[0]]
+
+
+def test_a_mandolins_strings_by_hand():
+    """29 wide, 21.6 from the first to the last, pairs of 2.2: the middles of the courses stand (21.6 - 2.2) / 3 = 6.467 apart, the first
+    string 3.7 from the end. Skins of 1.016 take 1.016 from the air of 2.2, those of 1.016 and 0.66 take 0.838 from 4.267."""
+    blocks = nut_blocks(MANDOLIN, WIDE)
+    by_hand = [3.7 + 19.4 / 3 * course + 2.2 * second for course in range(4) for second in range(2)]
+    assert ticks(blocks) == pytest.approx(by_hand, abs=1e-9)
+    found = rows(blocks)
+    assert found[0] == ["1", "G3", "1", "1.016", "3.70"]
+    assert found[1] == ["2", "G3", "1", "1.016", "5.90", "2.20", "1.18"]
+    assert found[2] == ["3", "D4", "2", "0.66", "10.17", "4.27", "3.42"]
+
+
+def test_on_a_slanted_nut_places_are_along_it_and_the_air_is_square_to_the_strings():
+    """Along a line that is 30 degrees off, everything is 1 / cos 30 = 1.1547 as far apart."""
+    slanted = replace(MANDOLIN, nut=replace(MANDOLIN.nut, slant=30.0))
+    assert ticks(nut_blocks(slanted, WIDE)) == pytest.approx([x / math.cos(math.radians(30)) for x in ticks(nut_blocks(MANDOLIN, WIDE))])
+    assert rows(nut_blocks(slanted, WIDE))[1][-2:] == ["2.54", "1.18"]
+    assert "along the slanted nut" in " ".join(m.text for m in marks(nut_blocks(slanted, WIDE)[:1]) if isinstance(m, Label))
+
+
+def test_names_of_near_strings_stand_on_several_lines():
+    blocks = nut_blocks(replace(MANDOLIN, strings=tuple(replace(s, id=f"string {s.id}") for s in MANDOLIN.strings)), WIDE)
+    names = [mark for mark in marks(blocks[1:2]) if isinstance(mark, Label) and mark.text.startswith("string")]
+    assert len({mark.at[1] for mark in names}) >= 4 and len(names) == 8
+
+
+def test_without_strings_there_is_nothing_and_single_ones_are_no_course():
+    assert nut_blocks(replace(MANDOLIN, strings=(), tuners=()), WIDE) == []
+    guitar = begin(usual("guitar"))
+    assert "course" not in {mark.text for mark in marks(nut_blocks(guitar, WIDE)) if isinstance(mark, Label)}
+    with speaking("in"):
+        assert rows(nut_blocks(guitar, WIDE))[0][-1].endswith('"')
+
+
+def test_the_nut_is_printed_at_full_size():
+    """Measured in the PDF: the rectangle of the demo's nut is as wide as the nut."""
+    head = layout("demo")
+    number = next(i for i, page in enumerate(made("demo")) if any(
+        isinstance(mark, Label) and mark.text == "Strings in the nut" for placed in page.content for mark in placed.drawing))
+    boxes = [[[p[axis] for p in path.points] for axis in (0, 1)] for path in drawn(opened("demo")[number])]
+    wide = [max(xs) - min(xs) for xs, ys in boxes if max(ys) - min(ys) == pytest.approx(BODY, abs=0.01)]
+    assert wide == [pytest.approx(head.nut.width, abs=0.01)]
