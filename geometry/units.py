@@ -27,6 +27,15 @@ def usual_slot(unit: LengthUnit) -> float:
     return 13.0 if unit == "mm" else MM_PER_INCH / 2
 
 
+UNPARTED = "\0"
+"""Stands for a space at which no line ends: no character of any words."""
+
+
+def unparted(words: str) -> str:
+    """The words with UNPARTED for the spaces within a number: before its fraction, its thousands and mm."""
+    return re.sub(r"(?<=\d) (?=\d+/\d|\d{3}\b|mm\b)", UNPARTED, words)
+
+
 _UNITS = {"mm": 1.0, "cm": 10.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "inch": MM_PER_INCH, "inches": MM_PER_INCH, "zoll": MM_PER_INCH,
           "″": MM_PER_INCH, "”": MM_PER_INCH, "''": MM_PER_INCH}
 _TERM = (

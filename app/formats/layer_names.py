@@ -1,7 +1,8 @@
 """Layers of an exported drawing by the style of what lies on them; the names are those of the trade, in English in every language.
 
 What is cut has its depth in the name, in mm from the surface that it is cut from: `slots - through`, `counterbores - 8 mm deep`,
-`screw pilots - 9 mm deep from the back`; in SVG, where a name has no spaces, `slot--through` and `screw-pilot--9-mm-deep-from-the-back`.
+`screw pilots - 9 mm deep from the back`, and of a bore that is reamed to a taper how wide at that surface: `post bores - through from
+the back - reamed 1 in 30 to 7.5 mm`; in SVG, where a name has no spaces, `slot--through` and `screw-pilot--9-mm-deep-from-the-back`.
 """
 
 from __future__ import annotations
@@ -54,14 +55,19 @@ def _depth_words(depth: Depth | None) -> list[str]:
     if depth is None:
         return []
     deep = "through" if depth.deep is None else f"{math.floor(depth.deep * 1000 + 1e-6) / 1000:g} mm deep"
-    return [f"{deep}{' from the back' if depth.back else ''}"]
+    said = [f"{deep}{' from the back' if depth.back else ''}"]
+    if depth.reamed is not None:
+        wide, taper = depth.reamed
+        said.append(f"reamed 1 in {taper:g} to {round(wide, 3):g} mm")
+    return said
 
 
-_DEPTH = re.compile(r"(?: - |--)(?:through|(?P<deep>\d{1,3}(?:\.\d{1,3})?)[ -]mm[ -]deep)(?P<back>[ -]from[ -]the[ -]back)?$", re.IGNORECASE)
+_DEPTH = re.compile(r"(?: - |--)(?:through|(?P<deep>\d{1,3}(?:\.\d{1,3})?)[ -]mm[ -]deep)(?P<back>[ -]from[ -]the[ -]back)?"
+                    r"(?:(?: - |--)reamed[ -]1[ -]in[ -][\d.]{1,9}[ -]to[ -][\d.]{1,9}[ -]mm)?$", re.IGNORECASE)
 
 
 def depth_on(layer: str) -> Depth | None:
-    """The depth that an export has put into the name of a layer or group; None for any other name."""
+    """The depth that an export has put into the name of a layer or group; None for any other name. What is reamed is read as drilled."""
     found = _DEPTH.search(layer)
     if found is None or found["deep"] is not None and not float(found["deep"]):
         return None

@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-import re
 import unicodedata
 from functools import cache, lru_cache
 from pathlib import Path
+
+from geometry.units import UNPARTED, unparted
 
 FACE = "Bitstream Vera Sans"
 """A free font that comes with the PDF library and is embedded, so that every printer sets the same lines."""
 CAPITAL = 1493 / 2048
 """Height of its capitals in parts of the size (read from the H of the font file)."""
-_HELD, _HOLD = re.compile(r"(?<=\d) (?=\d+/\d|\d{3}\b|mm\b)"), "\0"
-"""Where no line ends, and what stands there meanwhile: no printable character."""
 MISSING = "?"
 """Stands for a character that the font does not have."""
 
@@ -73,8 +72,7 @@ def _wrapped(text: str, height: float, width: float) -> tuple[str, ...]:
     room, gap = width / height, _width(" ")
     lines: list[str] = []
     line, used = "", 0.0
-    for held in _HELD.sub(_HOLD, printable(text)).split(" "):
-        word = held.replace(_HOLD, " ")
+    for word in whole_words(text):
         wide = _width(word)
         if line and used + gap + wide <= room:
             line, used = f"{line} {word}", used + gap + wide
@@ -88,6 +86,11 @@ def _wrapped(text: str, height: float, width: float) -> tuple[str, ...]:
             wide = _width(word)
         line, used = word, wide
     return (*lines, line) if line else tuple(lines)
+
+
+def whole_words(text: str) -> list[str]:
+    """The words between which a line may end; a number with its fraction, thousands or unit is one."""
+    return [word.replace(UNPARTED, " ") for word in unparted(printable(text)).split(" ")]
 
 
 def font_file() -> Path:

@@ -6572,16 +6572,16 @@
         <translation>Schnitt entlang der Linie</translation>
     </message>
     <message>
+        <source>Section at the post, square to its edge</source>
+        <translation>Schnitt an der Welle, quer zur Kante</translation>
+    </message>
+    <message>
         <source>Section through the cut</source>
         <translation>Schnitt durch die Fräsung</translation>
     </message>
     <message>
         <source>Section through the piece at this step</source>
         <translation>Schnitt durch das Stück bei diesem Schritt</translation>
-    </message>
-    <message>
-        <source>Section through the post, square to its edge</source>
-        <translation>Schnitt durch die Welle, rechtwinklig zu ihrer Kante</translation>
     </message>
     <message>
         <source>Section through {name}</source>
@@ -12072,6 +12072,10 @@
     <message>
         <source>from</source>
         <translation>von</translation>
+    </message>
+    <message>
+        <source>from base line</source>
+        <translation>ab Grundlinie</translation>
     </message>
     <message>
         <source>from nut</source>

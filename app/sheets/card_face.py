@@ -13,7 +13,7 @@ from app.sheets.card_rows import hand_op, rows
 from app.sheets.cards import Card
 from app.sheets.lay import BAND, TICKED, drawing, moved, tick, title_band
 from app.sheets.lengths import card_number, deep, length, tenths, thousandths
-from app.sheets.words import block, numbers
+from app.sheets.words import LEADING, block, numbers
 from app.sheets.work import Work
 from geometry.book import open_remarks
 from geometry.drawing import Drawing, Label, Mark, Stroke
@@ -38,7 +38,7 @@ from geometry.vectors import Box
 
 PAD = 2.5
 """White inside the frame, mm."""
-BESIDE = 4.0
+BESIDE = 3.0
 """White between what stands beside each other, mm."""
 MARK_PICTURE = (42.0, 34.0)
 """Room for the picture of the mark, mm."""
@@ -184,12 +184,12 @@ class Maker:
             x, value = x + text_width(figure, FIGURE), value.removeprefix(figure)
             x, value = (x + 1.0, value[1:]) if value.startswith(" ") else (x, value)
         self.marks.append(Label(value, (x, base), READ, "note"))
-        self.y -= 5.2
+        self.y -= 5.0
 
     def _more(self, value: str) -> None:
         """A further line of a setting."""
         self.marks.append(Label(value, (PAD + self._values, self.y - READ), READ, "note"))
-        self.y -= 3.8
+        self.y -= LEADING * READ
 
     @property
     def _values(self) -> float:
@@ -240,7 +240,7 @@ class Maker:
         if scale < 1.0:
             marks = _legible(marks, scale)
             box = clip or drawing_box(marks)
-        what = {"side": say("Section along the bore"), "face": say("Section through the post, square to its edge")}.get(
+        what = {"side": say("Section along the bore"), "face": say("Section at the post, square to its edge")}.get(
             self.card.kind, say("Section across, through {ids}", ids=self.card.ids[0]))
         wide, high = (box[2] - box[0]) * scale, (box[3] - box[1]) * scale
         start, top = self.right + BESIDE, self.top

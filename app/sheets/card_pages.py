@@ -6,13 +6,13 @@ from functools import partial
 
 from app.sheets.card_face import Maker, section
 from app.sheets.cards import Card
-from app.sheets.lay import Block
+from app.sheets.lay import Block, space
 from app.sheets.work import Work
 from geometry.cancellation import Ask, go_on
 from geometry.layout import Headstock
 from geometry.saying import say
 
-GAP = 3.0
+GAP = 2.0
 """Between cards, mm."""
 
 
@@ -22,7 +22,7 @@ def card_blocks(layout: Headstock, work: Work, made: list[Card], width: float, a
     for number, card in enumerate(made, 1):
         ask(partial(_at_cards, number, len(made)))
         placed, height = Maker(layout, work, card, width, section(layout, work, card)).made()
-        blocks.append(Block(placed, height + GAP))
+        blocks += [Block(placed, height), space(GAP)]
     return blocks
 
 

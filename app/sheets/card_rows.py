@@ -15,7 +15,7 @@ from geometry.solids import Drilling
 from geometry.solids.drilling import drill_for, point_ahead
 from geometry.terms import term
 
-GAP = 2.5
+GAP = 2.0
 """White between columns, mm."""
 SHORT = {"post": say("post bore", about="in a narrow column"), "screw": say("pilot"), "pin": say("pin"), "clearance": say("clear")}
 """Names of operations that would not fit their column."""
@@ -41,7 +41,8 @@ def drill_words(layout: Headstock, d: Drilling) -> str:
 def rows(layout: Headstock, work: Work, card: Card, width: float) -> tuple[list[Laid], float]:
     """A table with a box to tick for each drilling, each column as wide as its words where `width` mm allow it; and how wide it is."""
     upright = card.kind != "side"
-    titles = (say("what"), say("drill"), say("from nut"), say("across") if upright else say("below face"), say("deep"),
+    along = say("from base line") if layout.nut.slant else say("from nut")
+    titles = (say("what"), say("drill"), along, say("across") if upright else say("below face"), say("deep"),
               say("to point"))
     cells = [_row(layout, card, d, upright) for d in card.drillings]
     widths = natural([titles, *cells], READ, width - TICKED, GAP)

@@ -9,7 +9,7 @@ from itertools import pairwise
 from msgspec import Struct
 from msgspec.structs import replace
 
-from app.formats.letters import text_width
+from app.formats.letters import text_width, whole_words
 from app.formats.paper import Placed
 from app.sheets.words import block, short
 from geometry.curves import Matrix, shift
@@ -187,16 +187,31 @@ def fitting(wanted: Sequence[float], width: float, gap: float = 2.5) -> list[flo
 
 def natural(lines: Sequence[Sequence[str]], height: float, room: float | None = None, gap: float = 2.5) -> list[float]:
     """Widths (mm) of the columns of a table, as wide as their widest words; where `room` is less the widest ones give way, all to one
-    width, and their words wrap."""
+    width, and their words wrap. No column gives way so far that a word would be broken, unless all of them would still be too wide."""
     widths = [max(text_width(line[i], height) for line in lines) + 0.1 for i in range(len(lines[0]))]
     left = math.inf if room is None else room - gap * (len(widths) - 1)
-    most = math.inf
-    for i, wide in enumerate(sorted(widths)):  # narrow ones keep theirs, the others share what is left
+    if sum(widths) <= left:
+        return widths
+    least = [max(text_width(word, height) for line in lines for word in whole_words(line[i])) + 0.1 for i in range(len(widths))]
+    if sum(least) > left:
+        least = [0.0] * len(widths)
+    kept: dict[int, float] = {}
+    while True:
+        free = [i for i in range(len(widths)) if i not in kept]
+        most = _share([widths[i] for i in free], left - sum(kept.values()))
+        broken = [i for i in free if least[i] > most]
+        if not broken:
+            return [kept.get(i, min(wide, most)) for i, wide in enumerate(widths)]
+        kept.update((i, least[i]) for i in broken)
+
+
+def _share(widths: Sequence[float], left: float) -> float:
+    """The width to which the widest of those give way so that all together are no wider than `left` (mm): narrow ones keep theirs."""
+    for i, wide in enumerate(sorted(widths)):
         if wide * (len(widths) - i) > left:
-            most = left / (len(widths) - i)
-            break
+            return left / (len(widths) - i)
         left -= wide
-    return [min(wide, most) for wide in widths]
+    return math.inf
 
 
 def drawing(marks: Drawing, x: float, y: float, scale: float = 1.0, clip: Box | None = None) -> Placed:

@@ -30,6 +30,7 @@ from app.sheets.tiling import Tile, Tiling, joining_marks, tile
 from app.sheets.work import Work, plan_work
 from geometry.cancellation import Ask, go_on
 from geometry.curves import shift
+from geometry.drawing import Drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import speaking
@@ -49,6 +50,20 @@ class _Section(Struct, frozen=True):
     title: str
     purpose: str
     pages: list[list[Placed]]
+
+
+class _Stack(Struct, frozen=True):
+    """What all pages of a print have in common."""
+
+    work: Work
+    paper: str
+    count: int
+
+    def page(self, title: str, number: int, content: Sequence[Placed], note: str = "", lying: bool = False) -> Page:
+        """One of them, with what is printed round its content."""
+        width, height = paper_size(self.paper, lying)
+        around = furniture(width, height, self.work.layout.name, title, number, self.count, note, self.work.plan_words)
+        return Page(self.paper, width, height, title, (Placed(around), *content))
 
 
 def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = None, work: Work | None = None,
@@ -83,8 +98,7 @@ def _ask_for_walls(layout: Headstock) -> None:
 
 
 def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Work | None, ask: Ask, drawn: Sequence[Part] | None) -> list[Page]:
-    width, height = paper_size(paper)
-    window = window_of(width, height)
+    window = window_of(*paper_size(paper))
     _ask_for_walls(layout)
     try:
         work = plan_work(layout, ask=ask) if work is None else work
@@ -107,13 +121,15 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
     front = cover(layout, laid, entries, window, _found(layout) if snags is None else snags, order_warning(work), work.letters)
     ask()
     first = {entry.title: entry.first for entry in entries}
-    bench = [[_page(paper, width, height, work, section.title, first[section.title] + i, count, content)
-              for i, content in enumerate(section.pages)] for section in (*before, *after)]
-    out = [_page(paper, width, height, work, say("Cover"), 1, count, front)]
+    stack = _Stack(work, paper, count)
+    bench = [[stack.page(section.title, first[section.title] + i, content) for i, content in enumerate(section.pages)]
+             for section in (*before, *after)]
+    out = [stack.page(say("Cover"), 1, front)]
     out += [page for section in bench[:len(before)] for page in section]
     for one in laid:
         ask(partial(_at_page, len(out) + 1, count))
-        out += [_tile_page(one, tile, work, count) for tile in one.tiling.tiles]
+        joins = joining_marks(one.tiling, one.part.drawing)
+        out += [_tile_page(one, tile, joins, stack) for tile in one.tiling.tiles]
     return out + [page for section in bench[len(before):] for page in section]
 
 
@@ -131,10 +147,10 @@ def _at_page(number: int, pages: int) -> str:
 
 def _tiled(part: Part, paper: str) -> tuple[Part, Tiling]:
     """The part and its pages; drawn tighter where that saves paper."""
-    whole = tile(part.box, paper, FRAME, part.title.lower())
+    whole = tile(part.box, paper, FRAME, part.title.lower(), part.drawing)
     if part.tight is None:
         return part, whole
-    tight = tile(part.tight.box, paper, FRAME, part.title.lower())
+    tight = tile(part.tight.box, paper, FRAME, part.title.lower(), part.tight.drawing)
     return (part.tight, tight) if len(tight.tiles) < len(whole.tiles) else (part, whole)
 
 
@@ -186,25 +202,17 @@ def _found(layout: Headstock) -> Sequence[Snag]:
     return check(layout).snags
 
 
-def _page(paper: str, width: float, height: float, work: Work, title: str, number: int, count: int,
-          content: list[Placed], note: str = "") -> Page:
-    around = Placed(furniture(width, height, work.layout.name, title, number, count, note, work.plan_words))
-    return Page(paper, width, height, title, (around, *content))
-
-
-def _tile_page(one: Laid, tile: Tile, work: Work, count: int) -> Page:
-    """One window on a part; what is printed round it says which."""
+def _tile_page(one: Laid, tile: Tile, joins: Drawing, stack: _Stack) -> Page:
+    """One window on a part, with what joins it to its neighbours; what is printed round it says which."""
     tiling = one.tiling
-    width, height = paper_size(tiling.paper, tiling.lying)
-    window = window_of(width, height)
-    matrix = shift(window[0] - tile.window[0], window[1] - tile.window[1])
+    left, low = window_of(*paper_size(tiling.paper, tiling.lying))[:2]
+    x0, y0, x1, y1 = tile.window
+    window = (left, low, left + x1 - x0, low + y1 - y0)
+    matrix = shift(left - x0, low - y0)
     title = _title(one.part, tile, tiling.rows, tiling.columns)
     number = one.first + tiling.tiles.index(tile)
-    content = [Placed(one.part.drawing, matrix, window)]
-    if len(tiling.tiles) > 1:
-        content.append(Placed(joining_marks(tiling), matrix, window))
-    content.append(Placed(tuple(window_corners(window))))
-    return _page(tiling.paper, width, height, work, title, number, count, content, one.part.note)
+    content = [Placed(one.part.drawing, matrix, window), Placed(joins, matrix, window), Placed(tuple(window_corners(window)))]
+    return stack.page(title, number, content, one.part.note, tiling.lying)
 
 
 def _title(part: Part, tile: Tile, rows: int, columns: int) -> str:

@@ -39,9 +39,9 @@ class Part(Struct, frozen=True):
     """what must be known at the page itself"""
     drawing: Drawing
     box: Box
-    """holds every mark, mm in drawing coordinates"""
+    """what has to be printed of it, mm in drawing coordinates"""
     tight: Part | None = None
-    """the same with its names inside, for a paper on which that saves a page"""
+    """the same with its names inside or left out, for a paper on which that saves a page"""
 
 
 def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
@@ -61,7 +61,7 @@ def _template_part(layout: Headstock) -> Part:
     comp = compensation(layout)
     made = Part(say("Template"), say("Glue it on the template sheet, prick every cross, cut. {words}", words=comp.words),
                 say("Seen from the face: the bass side is on the left.") + " " + comp.words + _stop_at_nut(layout),
-                *_boxed(template_drawing(layout, comp.offset)))
+                *_tightly(template_drawing(layout, comp.offset)))
     drawing, box = _boxed((*made.drawing, *face_titles(layout)))
     return replace(made, drawing=drawing, box=box, tight=made)
 
@@ -71,7 +71,7 @@ def _back_part(back: Drawing, line: str) -> Part:
     made = Part(say("Back paper"), say("Glue it on the back, {line} and centreline on their marks: prick what is drilled from "
                                        "behind (full circles).", line=line),
                 say("Seen from behind: the treble side is on the left."), *_boxed(back))
-    drawing, box = _boxed(tuple(mark for mark in back if not isinstance(mark, Label) or mark.owner))
+    drawing, box = _tightly(tuple(mark for mark in back if not isinstance(mark, Label) or mark.owner))
     return replace(made, tight=replace(made, drawing=drawing, box=box))
 
 
@@ -104,6 +104,11 @@ def _waste(waste: Sequence[Waste]) -> Drawing:
 def _boxed(drawing: Drawing) -> tuple[Drawing, Box]:
     x0, y0, x1, y1 = drawing_box(drawing)
     return drawing, (x0 - PADDING, y0 - PADDING, x1 + PADDING, y1 + PADDING)
+
+
+def _tightly(drawing: Drawing) -> tuple[Drawing, Box]:
+    """As `_boxed`, with no paper for the ends of the centreline that run out of the head."""
+    return drawing, _boxed(tuple(mark for mark in drawing if mark.style != "centreline"))[1]
 
 
 def _wrap_box(layout: Headstock) -> Box:

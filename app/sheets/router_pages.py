@@ -36,6 +36,8 @@ from geometry.vectors import Box
 
 LYING = turn(-math.pi / 2)
 """Lays a slot along the page, its nut end to the left."""
+GRAIN = 120.0
+"""Room for the picture of the head with its grain, mm; words stand beside it."""
 BETWEEN = 5.0
 """White between two pictures, mm."""
 
@@ -239,10 +241,11 @@ def _grain(layout: Headstock, best: RoutPlan, width: float) -> list[Block]:
             continue
         path = loop_path(layout.outline)
         x0, y0, x1, y1 = path.box
-        scale = next((s for s in (0.5, 0.2) if max(x1 - x0, y1 - y0) * s <= 110.0), 0.1)
+        scale = next((s for s in (0.5, 0.2) if max(x1 - x0, y1 - y0) * s <= GRAIN), 0.1)
         shown = (Stroke(path, "blank", "outline"), *(m for m in marks if not isinstance(m, Label)))
         wide, high = (y1 - y0) * scale, (x1 - x0) * scale
-        place = Matrix(a=0.0, b=-scale, c=scale, d=0.0, e=2.0 - y0 * scale, f=x0 * scale)
+        down, top = (-scale, x0) if side == "face" else (scale, -x1)  # turned over, the bass side comes to lie below
+        place = Matrix(a=0.0, b=down, c=scale, d=0.0, e=2.0 - y0 * scale, f=top * scale)
         words: list[Mark] = []
         y = 0.0
         for text in dict.fromkeys(risk.words for risk in risks):

@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable, Iterator
 from string import ascii_uppercase
 
 from msgspec import Struct
 
 from app.formats.errors import FormatError
+from app.formats.mark_shapes import mark_box
 from app.formats.paper import paper_size
-from geometry.drawing import Cross, Drawing, Label, Mark, Stroke
+from geometry.drawing import Area, Cross, Drawing, Label, Mark, Stroke
 from geometry.drawing.heights import LEAST
+from geometry.drawing.room import Room
 from geometry.drawing.shapes import chain, straight
 from geometry.lengths import mm
 from geometry.saying import say
@@ -24,6 +27,10 @@ CUT = 1.0
 """Length of the short strokes of a cut line, mm; three times as much is left white between them."""
 ARM = 5.0
 """Half size of a joining mark, mm; it lies whole inside every overlap."""
+LONG = 60.0
+"""A line that reaches farther across a seam (mm) is parted wherever that runs: an outline, a slot, a fold."""
+STRETCH = (0.125, 0.09, 0.16, 0.2, 0.25, 0.3, 0.35, 0.4, 0.45)
+"""Where on a stretch between crossing seams a joining mark may stand, as a part of it from either end; the first where all are free."""
 
 
 class Tile(Struct, frozen=True):
@@ -43,17 +50,19 @@ class Tiling(Struct, frozen=True):
     columns: int
     tiles: tuple[Tile, ...]
     seams_x: tuple[float, ...]
-    """x of the middle of every overlap of columns, mm"""
+    """x of the line along which neighbouring columns are cut and joined, mm"""
     seams_y: tuple[float, ...]
 
 
-def tile(box: Box, paper: str, frame: Box, name: str = "") -> Tiling:
+def tile(box: Box, paper: str, frame: Box, name: str = "", drawing: Drawing = ()) -> Tiling:
     """The fewest windows that cover the box with 12 mm of overlap, on upright or lying paper.
 
-    `frame` is what each page needs left, below, right and above its window (mm). Upright wins a tie.
+    `frame` is what each page needs left, below, right and above its window (mm). Upright wins a tie. Seams part no words, no holes and
+    none of the lines that run along them of the `drawing` where the windows leave a choice.
     FormatError with the size when it would take more than 60 pages.
     """
-    choices = [_tile(box, paper, lying, frame) for lying in (False, True)]
+    whole = [(mark_box(mark), isinstance(mark, Stroke | Area)) for mark in drawing]
+    choices = [_tile(box, paper, lying, frame, whole) for lying in (False, True)]
     best = min(choices, key=lambda choice: choice.rows * choice.columns)
     if best.rows * best.columns > MOST_TILES:
         raise FormatError(say("The {name} is {width} x {height} and would take {rows} pages of {paper}: bring "
@@ -61,7 +70,7 @@ def tile(box: Box, paper: str, frame: Box, name: str = "") -> Tiling:
                               name=name or say("drawing"), width=mm(box[2] - box[0]), height=mm(box[3] - box[1]), rows=best.rows * best.columns,
                               paper=paper))
     return Tiling(best.paper, best.lying, best.rows, best.columns,
-                  tuple(_windows(box, best)), best.seams_x, best.seams_y)
+                  tuple(_windows(best)), best.seams_x, best.seams_y)
 
 
 class _Grid(Struct, frozen=True):
@@ -77,50 +86,67 @@ class _Grid(Struct, frozen=True):
     seams_y: tuple[float, ...]
 
 
-def _tile(box: Box, paper: str, lying: bool, frame: Box) -> _Grid:
+def _tile(box: Box, paper: str, lying: bool, frame: Box, whole: list[tuple[Box, bool]]) -> _Grid:
     page = paper_size(paper, lying)
     width, height = page[0] - frame[0] - frame[2], page[1] - frame[1] - frame[3]
-    lefts, bottoms = _starts(box[0], box[2], width), _starts(box[1], box[3], height)
-    return _Grid(paper, lying, len(lefts), len(bottoms), width, height, lefts, bottoms,
-                 _seams(lefts, width), _seams(bottoms, height))
+    across, along = ([(one[axis], one[axis + 2]) for one, line in whole if not line or one[axis + 2] - one[axis] < LONG] for axis in (0, 1))
+    lefts, bottoms = _starts(box[0], box[2], width, across), _starts(box[1], box[3], height, along)
+    return _Grid(paper, lying, len(lefts), len(bottoms), width, height, lefts, bottoms, _seams(lefts), _seams(bottoms))
 
 
-def _starts(low: float, high: float, window: float) -> tuple[float, ...]:
-    """Where the windows begin: one in the middle when it fits, else from the low end on, so that the
-    first page is as full as it can be and the seams keep away from the middle."""
+def _starts(low: float, high: float, window: float, whole: list[tuple[float, float]]) -> tuple[float, ...]:
+    """Where the windows begin: one in the middle when it fits, else from the low end on, each as full as it can be without a seam
+    through one of the spans that should stay `whole`."""
     size = high - low
     if size <= window + 1e-9:
         return (low - (window - size) / 2,)
-    count = math.ceil((size - OVERLAP) / (window - OVERLAP) - 1e-9)
-    return tuple(low + i * (window - OVERLAP) for i in range(count))
+    step = window - OVERLAP
+    count = math.ceil((size - OVERLAP) / step - 1e-9)
+    starts = [low]
+    for left in range(count - 1, 0, -1):
+        starts.append(_start(max(high - OVERLAP - left * step, starts[-1] + OVERLAP), starts[-1] + step, whole))
+    return tuple(starts)
 
 
-def _seams(starts: tuple[float, ...], window: float) -> tuple[float, ...]:
-    return tuple((start + before + window) / 2 for before, start in zip(starts, starts[1:], strict=False))
+def _start(least: float, most: float, whole: list[tuple[float, float]]) -> float:
+    """Of the starts of a window between the two the highest whose cut parts the fewest spans, and whose overlap holds the fewest."""
+    near = [(a, b) for a, b in whole if a < most + OVERLAP and b > least]
+    places = [most - i for i in range(int(most - least) + 1)]
+    return min(places, key=lambda at: tuple(sum(a < at + OVERLAP / 2 + reach and b > at + OVERLAP / 2 - reach for a, b in near)
+                                            for reach in (CUT, OVERLAP / 2)))
 
 
-def _windows(box: Box, grid: _Grid) -> list[Tile]:
-    return [Tile(r + 1, c + 1, (x, y, x + grid.width, y + grid.height))
-            for r, y in enumerate(grid.bottoms) for c, x in enumerate(grid.lefts)]
+def _seams(starts: tuple[float, ...]) -> tuple[float, ...]:
+    return tuple(start + OVERLAP / 2 for start in starts[1:])
 
 
-def joining_marks(tiling: Tiling) -> Drawing:
+def _windows(grid: _Grid) -> list[Tile]:
+    """Each as large as its page, or as far as it overlaps the next."""
+    tops = [*(y + OVERLAP for y in grid.bottoms[1:]), grid.bottoms[-1] + grid.height]
+    rights = [*(x + OVERLAP for x in grid.lefts[1:]), grid.lefts[-1] + grid.width]
+    return [Tile(r + 1, c + 1, (x, y, right, top))
+            for r, (y, top) in enumerate(zip(grid.bottoms, tops, strict=True)) for c, (x, right) in enumerate(zip(grid.lefts, rights, strict=True))]
+
+
+def joining_marks(tiling: Tiling, drawing: Drawing = ()) -> Drawing:
     """What is printed on both neighbours of each seam, in drawing coordinates.
 
-    A row of short strokes to cut along, and lozenges with a cross and a letter that must come to lie on each other.
+    A row of short strokes to cut along, and lozenges with a cross and a letter that must come to lie on each other; they stand
+    where they cover no words and holes of the `drawing`, as far as there is such a place.
     """
+    if len(tiling.tiles) == 1:
+        return ()
     marks: list[Mark] = []
     letters = _letters()
+    room = Room(drawing)
     low_x, low_y = tiling.tiles[0].window[:2]
     high_x, high_y = tiling.tiles[-1].window[2:]
     for x in tiling.seams_x:
         marks += [Stroke(straight((x, y), (x, y + CUT)), "tile") for y in _steps(low_y, high_y)]
-        for y in _along(low_y, high_y, tiling.seams_y):
-            marks += _lozenge(x, y, next(letters))
+        marks += _lozenges([[(x, y) for y in places] for places in _along(low_y, high_y, tiling.seams_y)], room, letters)
     for y in tiling.seams_y:
         marks += [Stroke(straight((x, y), (x + CUT, y)), "tile") for x in _steps(low_x, high_x)]
-        for x in _along(low_x, high_x, tiling.seams_x):
-            marks += _lozenge(x, y, next(letters))
+        marks += _lozenges([[(x, y) for x in places] for places in _along(low_x, high_x, tiling.seams_x)], room, letters)
     return tuple(marks)
 
 
@@ -128,10 +154,20 @@ def _steps(low: float, high: float) -> list[float]:
     return [low + i * 4 * CUT for i in range(int((high - low) / (4 * CUT)))]
 
 
-def _along(low: float, high: float, seams: tuple[float, ...]) -> list[float]:
-    """Two places on every stretch between the crossing seams, an eighth in from its ends."""
+def _along(low: float, high: float, seams: tuple[float, ...]) -> list[list[float]]:
+    """For two marks on every stretch between the crossing seams where each may stand, the best place first."""
     ends = [low, *seams, high]
-    return [a + (b - a) * part for a, b in zip(ends, ends[1:], strict=False) for part in (0.125, 0.875)]
+    return [[a + (b - a) * (part if first else 1 - part) for part in STRETCH]
+            for a, b in zip(ends, ends[1:], strict=False) for first in (True, False)]
+
+
+def _lozenges(places: Iterable[list[tuple[float, float]]], room: Room, letters: Iterator[str]) -> list[Mark]:
+    marks: list[Mark] = []
+    for choices in places:
+        letter = next(letters)
+        lozenges = [_lozenge(x, y, letter) for x, y in choices]
+        marks += room.put(lozenges) or lozenges[0]
+    return marks
 
 
 def _lozenge(x: float, y: float, letter: str) -> list[Mark]:
@@ -139,7 +175,7 @@ def _lozenge(x: float, y: float, letter: str) -> list[Mark]:
     return [Stroke(path, "tile"), Cross((x, y), ARM, "cross"), Label(letter, (x + 0.6, y + 0.6), LEAST, "tile")]
 
 
-def _letters():
+def _letters() -> Iterator[str]:
     """A, B, ... Z, A1, B1, ..."""
     round_ = 0
     while True:

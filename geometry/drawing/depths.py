@@ -1,4 +1,4 @@
-"""How deep each slot, pocket and bore of a drawing goes, for drawings that leave the program."""
+"""How deep each slot, pocket and bore of a drawing goes and how it is reamed, for drawings that leave the program."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ def depths_of(layout: Headstock) -> Callable[[Mark], Depth | None]:
     thick = layout.blank.thickness
     slots = {slot.id: Depth(None if slot.through(thick) else slot.floor(thick)) for slot in layout.slots}
     bores: Mapping[tuple, Depth] = {
-        _key(d.of, d.operation, d.start[0], d.start[1], d.radius): Depth(None if d.through else d.depth, d.surface == "back")
+        _key(d.of, d.operation, d.start[0], d.start[1], d.radius): Depth(None if d.through else d.depth, d.surface == "back", (d.reamed, d.taper) if d.reamed else None)
         for hole in holes(layout) for d in hole.drillings if d.upright}
 
     def told(mark: Mark) -> Depth | None:

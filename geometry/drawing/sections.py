@@ -28,6 +28,8 @@ from geometry.units import LengthUnit, format_close, format_down
 
 LETTER = 1.9
 """Capital height of the words in a section, mm."""
+LEADING = 1.6 * LETTER
+"""From one line of words to the next, mm."""
 LETTER_WIDTH = 0.78
 """Width of an average letter in capital heights, for keeping words apart."""
 _SLIVER = 1.0
@@ -148,13 +150,12 @@ def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling,
         middle = line.along(d.start[:2])
         if line.chord(d) is None and abs(middle - reach) > widest + d.radius:  # beside the bore, not before it
             marks.append(Stroke(_upright_box(d, (middle - d.radius, middle + d.radius)), d.operation, scene.owner))
-    marks.append(Stroke(straight((reach, 3.0), (reach, -scene.thick - 3.0)), "axis", scene.owner))
+    marks.append(Stroke(straight((reach, 3.0), (reach, -scene.thick - 1.5)), "axis", scene.owner))
     stack = [d for d in own if d.hole == post.hole]
-    words = ", ".join(say("{operation} {diameter} through", operation=term(d.operation), diameter=scene.say(d.diameter))
-                      if d.through else
-                      say("{operation} {diameter} to {depth}", operation=term(d.operation), diameter=scene.say(d.diameter),
-                          depth=scene.deep(d.depth)) for d in stack)
-    marks.append(Label(words, (0.0, 4.5), LETTER, "dimension", scene.owner))
+    words = [say("{operation} {diameter} through", operation=term(d.operation), diameter=scene.say(d.diameter)) if d.through else
+             say("{operation} {diameter} to {depth}", operation=term(d.operation), diameter=scene.say(d.diameter), depth=scene.deep(d.depth))
+             for d in stack]
+    marks += [Label(line, (0.0, 4.5 + LEADING * (len(words) - 1 - i)), LETTER, "dimension", scene.owner) for i, line in enumerate(words)]
     return tuple(marks + _named_spans(scene, 0.0))
 
 
@@ -227,7 +228,8 @@ def _named_spans(scene: _Scene, waste: float) -> list[Mark]:
             last = "web" if name == "web" else last
             break
         named.append((at, a, f"{term(name)} {scene.deep(a - at)}"))
-        named.append((a, min(b, scene.end), f"{term(called)} {scene.say(b - a)}"))
+        if a < scene.end - _SLIVER:
+            named.append((a, min(b, scene.end), f"{term(called)} {scene.say(b - a)}"))
         at, name = b, "web"
     if at < scene.end - _SLIVER:
         named.append((at, scene.end, term(last)))

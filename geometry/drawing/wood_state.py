@@ -9,12 +9,13 @@ from __future__ import annotations
 from typing import Literal
 
 import shapely
-from shapely.geometry import Polygon, box
+from msgspec.structs import replace
+from shapely.geometry import LineString, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from geometry.curves import circle
 from geometry.curves.polygons import grown, parts, polygon
-from geometry.drawing.glue_lines import glue_lines
+from geometry.drawing.glue_lines import glue_lines, joint_line
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Mark, Stroke
 from geometry.drawing.opened_out import SIDES, TITLE, strip_titles
 from geometry.drawing.ramp_marks import ramp_marks
@@ -45,8 +46,7 @@ def wood_drawing(layout: Headstock, state: WoodState, stray: float = 0.0) -> Dra
     if state.outline == "square":
         marks += _edges(layout, state)
     marks += _face(layout, state, stray)
-    if state.outline == "square":
-        marks += glue_lines(blank, layout.nut, state.veneers)
+    marks += _glued(layout, state)
     marks += [Stroke(straight((0.0, -blank.behind), (0.0, blank.tip)), "centreline", "blank")]
     if "face" in state.papers or state.outline != "square":
         marks.append(Stroke(nut_line(layout.nut), "nut line", "nut"))
@@ -108,6 +108,25 @@ def opening(slot: Slot, own: SlotState) -> BaseGeometry | None:
     if own.waste_holes is not None:
         found += [shapely.Point(c).buffer(own.waste_holes.diameter / 2) for c in own.waste_holes.centres]
     return shapely.union_all(found) if found else None
+
+
+def _glued(layout: Headstock, state: WoodState) -> list[Mark]:
+    """Glue lines of veneers and of a scarf joint as far as there is wood; of what is sawn only what comes out on the face."""
+    square = state.outline == "square"
+    blank = layout.blank
+    lines = glue_lines(blank, layout.nut, state.veneers) if square else joint_line(blank, layout.nut, False, -blank.bass, blank.treble)
+    if not lines:
+        return []
+    wood = face_area(layout, state)
+    for side in SIDES if square else ():
+        for low, high in _stretches(layout, side, state):
+            (a, _), (b, _) = folded(blank, side, low, 0.0), folded(blank, side, high, blank.thickness)
+            wood = wood | box(min(a, b), low, max(a, b), high)
+    found: list[Mark] = []
+    for line in lines:
+        seen = LineString([line.path.start, line.path.end]) & wood
+        found += [replace(line, path=straight(*piece.coords)) for piece in shapely.get_parts(seen) if piece.length > 0]
+    return found
 
 
 def _missing(layout: Headstock, state: WoodState) -> list[Ear]:

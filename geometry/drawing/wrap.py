@@ -64,7 +64,10 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     room = Room(marks)
     marks += room.put([line_names(layout.nut, 0.0, turn, narrow) for narrow in (False, True) for turn in (1, -1)])
     for hole in sorted(from_face, key=lambda hole: hole.drillings[0].role == "locating"):
-        marks += room.put(pin_labels(hole) if hole.drillings[0].role == "locating" else _face_labels(hole))
+        for choices in (pin_labels(hole),) if hole.drillings[0].role == "locating" else _face_labels(hole):
+            if found := room.put(choices):
+                marks += found
+                break
     return tuple(marks)
 
 
@@ -85,16 +88,17 @@ def _sides_of(all_holes: tuple[Hole, ...]) -> tuple[list[Hole], list[Hole]]:
     return front, [hole for hole in upright if hole not in front]
 
 
-def _face_labels(hole: Hole) -> list[list[Label]]:
-    """Where the tuner's name and each bore on a line of its own may stand: the name over the bore and the others under it, all of
-    them beside it, or the name alone or the bores alone where there is little room."""
+def _face_labels(hole: Hole) -> list[list[list[Label]]]:
+    """Where the tuner's name and each bore on a line of its own may stand: the name over the bore and the others under it, or all of
+    them beside it; where there is no room for all the name alone, then the bores alone."""
     widest = hole.drillings[0]
     x, y = widest.start[:2]
     reach = widest.radius + OVERRUN
     name, bores = short_lines(hole.of), [bore_words(d) for d in hole.drillings if d.surface == "face"]
     levels = [y + reach + 1.2 + LINE * i for i in reversed(range(len(name)))] + [y - reach - 1.0 - LETTER - LINE * i for i in range(len(bores))]
     about = [Label(words, (x, level), LETTER, "dimension", hole.of, anchor="middle") for words, level in zip([*name, *bores], levels, strict=True)]
-    return [about, *(choice for lines in ([*name, *bores], name, bores) for choice in beside(lines, (x, y), reach, LETTER, LINE, "dimension", hole.of))]
+    all_of_it, alone, sizes = (beside(lines, (x, y), reach, LETTER, LINE, "dimension", hole.of) for lines in ([*name, *bores], name, bores))
+    return [[about, *all_of_it], alone, sizes]
 
 
 def _edge_words(layout: Headstock) -> list[Mark]:

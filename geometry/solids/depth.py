@@ -11,3 +11,5 @@ class Depth(Struct, frozen=True):
     deep: float | None
     back: bool = False
     """whether it is cut from the back"""
+    reamed: tuple[float, float] | None = None
+    """how wide (mm) it is reamed at that surface, and over how many mm that narrows by one"""

@@ -151,3 +151,12 @@ def test_columns_are_as_wide_as_their_words_and_the_widest_gives_way():
     assert held[:2] == free[:2] and sum(held) + 2 * 2.5 == pytest.approx(60.0)
     assert natural(lines, 2.2, 1000.0, 2.5) == free
     assert natural(lines, 2.2, 20.0, 2.5)[1:] == pytest.approx([(15.0 - free[0]) / 2] * 2)
+
+
+def test_no_column_gives_way_so_far_that_a_word_is_broken():
+    """A name of many words gives way to one long word, and to a number that no line parts."""
+    for long in ("Schraubenvorbohrung", '1234567890123 45/64"'):
+        lines = [("a name of many short words indeed", long, "x"), ("b", "c", "9")]
+        word = text_width(long, 2.2) + 0.1
+        found = natural(lines, 2.2, word + 30.0, 2.5)
+        assert found[1] == pytest.approx(word) and sum(found) + 5.0 == pytest.approx(word + 30.0)

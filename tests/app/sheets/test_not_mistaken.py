@@ -90,12 +90,15 @@ def test_german_outline_steps_are_sentences():
 
 @pytest.mark.parametrize("title", ["Template", "Back paper"])
 def test_words_over_a_head_cost_no_page(title):
-    """A sheet of two pages has to be joined, and is less true: on a tight paper only the names of the sides are left out."""
+    """A sheet of two pages has to be joined, and is less true: on a tight paper only the names of the sides are left out, and the
+    centreline ends where the paper does."""
     part = next(one for one in parts(layout("demo")) if one.title == title)
     gone = {mark.text for mark in part.drawing if isinstance(mark, Label)} - {mark.text for mark in part.tight.drawing if isinstance(mark, Label)}
     assert gone in ({"bass side", "seen from the face", "treble side"}, {"bass side", "seen from the back", "treble side"})
     assert len(part.drawing) - len(part.tight.drawing) == 3 and part.box[3] - part.tight.box[3] > 3.0
-    assert part.box[:3] == part.tight.box[:3] and part.note == part.tight.note
+    assert part.box[::2] == part.tight.box[::2] and part.note == part.tight.note
+    head = loop_path(layout("demo").outline).box
+    assert (part.box[1], part.tight.box[1]) == pytest.approx((-5.0, -1.0 + min(head[1], 0.0))) and part.tight.box[3] < head[3] + 3.0
 
 
 def test_what_to_heed_at_the_router_is_read_before_the_first_step():

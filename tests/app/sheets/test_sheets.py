@@ -12,7 +12,7 @@ import shapely
 from app.formats.errors import FormatError
 from app.formats.letters import text_width
 from app.formats.mark_shapes import mark_box
-from app.sheets import pages, write_sheets
+from app.sheets import pages, router_pages, write_sheets
 from app.sheets.compensation import compensation
 from app.sheets.furniture import window_of
 from app.sheets.needs import pieces
@@ -25,6 +25,7 @@ from geometry.curves import Matrix
 from geometry.drawing import Label
 from geometry.layout import EdgePlace, FreePlace, GuideBush, Loop, Node, Template, loop_path
 from geometry.layout.generic import RACK
+from geometry.sequence.plans import OUTLINE
 from geometry.solids import holes
 from tests.app.sheets.printed import made as printed_pages
 from tests.app.sheets.printed import words
@@ -268,6 +269,20 @@ def test_where_the_grain_is_not_known_the_card_says_so():
     head = msgspec.structs.replace(plain_head(), outline=tip_at_the_nut, slots=(), tuners=(), rows=(), rack=RACK)
     cards = " ".join(words(page) for page in pages(head, "A4") if page.title == "Cards")
     assert "against the grain, face up, is not known: The outline touches the nut line in one point only" in " ".join(cards.split())
+
+
+@pytest.mark.parametrize(("side", "lower"), [("face", "treble"), ("back", "bass")])
+def test_the_head_with_its_grain_lies_as_it_lies_on_the_bench(side, lower):
+    """Nut to the left: face up the treble side is nearer to whoever stands before it, turned over the bass side."""
+    head = demo()
+    work = plan_work(head)
+    best = next(plan for plan in work.plans if plan.of == OUTLINE).best
+    one = msgspec.structs.replace(best, passes=tuple(msgspec.structs.replace(each, side=side) for each in best.passes[:1]))
+    picture = router_pages._grain(head, one, 180.0)[0].placed[0]
+    far, near = (picture.matrix(p) for p in ((-30.0, 100.0), (30.0, 100.0)))
+    assert (near[1] < far[1]) == (lower == "treble") and picture.matrix((0.0, 190.0))[0] > picture.matrix((0.0, 0.0))[0] >= 0.0
+    x0, _, x1, _ = loop_path(head.outline).box
+    assert max(picture.matrix((x, 100.0))[1] for x in (x0, x1)) == pytest.approx(0.0)
 
 
 def test_a_board_as_large_as_the_blank_is_not_cut_out_along_the_outline():

@@ -10,7 +10,8 @@ from app.formats.errors import FormatError
 from app.formats.paper import PAPERS, paper_size
 from app.sheets.furniture import FRAME
 from app.sheets.tiling import ARM, OVERLAP, joining_marks, tile
-from geometry.drawing import Cross, Label
+from geometry.drawing import Cross, Label, Stroke
+from geometry.drawing.shapes import rectangle, straight
 
 boxes = st.tuples(st.floats(-400, 400), st.floats(-400, 400), st.floats(1, 900), st.floats(1, 900)).map(
     lambda b: (b[0], b[1], b[0] + b[2], b[1] + b[3]))
@@ -94,3 +95,38 @@ def test_row_one_is_the_nut_end_and_column_one_the_left():
 def test_far_too_many_pages_are_refused_in_a_sentence():
     with pytest.raises(FormatError, match=r"4000 mm x 4000 mm and would take \d+ pages of A4"):
         tile((0.0, 0.0, 4000.0, 4000.0), "A4", FRAME, "wrap paper")
+
+
+def test_a_seam_parts_no_words_and_holes_where_the_pages_leave_a_choice():
+    """A drawing of 300 mm on pages of 246: the cut may lie from 60 to 240 mm, and at 240 it would part this name."""
+    words = Label("bass side 3", (50.0, 220.0), 2.0, "dimension", angle=math.pi / 2)
+    hole = Cross((80.0, 205.0), 6.0, "cross")
+    high = 220.0 + 2.0 * 0.78 * len(words.text)
+    (cut,) = tile((0.0, 0.0, 180.0, 300.0), "A4", FRAME, drawing=(words, hole)).seams_y
+    assert high + OVERLAP / 2 < cut <= 240.0 or cut < 220.0 - OVERLAP / 2
+    tall = Label("x" * 40, (50.0, 211.0), 2.0, "dimension", angle=math.pi / 2)
+    (cut,) = tile((0.0, 0.0, 180.0, 300.0), "A4", FRAME, drawing=(tall, hole)).seams_y
+    assert 190.0 < cut <= 199.0 - OVERLAP / 2, "the highest place that parts neither words nor hole"
+
+
+def test_a_joining_mark_covers_no_words():
+    """The usual place of the first one, an eighth along the seam, is taken by a name."""
+    box = (0.0, 0.0, 180.0, 300.0)
+    free = tile(box, "A4", FRAME)
+    usual = [m.centre for m in joining_marks(free) if isinstance(m, Cross)]
+    name = Label("bass", (usual[0][0] - 3.0, usual[0][1] - 1.0), 2.0, "dimension")
+    border = Stroke(rectangle(-500.0, -500.0, 500.0, 500.0), "blank")
+    found = [m.centre for m in joining_marks(free, (name, border)) if isinstance(m, Cross)]
+    assert found[1] == usual[1] and abs(found[0][0] - usual[0][0]) > ARM and found[0][1] == usual[0][1]
+
+
+def test_of_each_page_only_what_overlaps_the_next_is_printed():
+    tiling = tile((0.0, 0.0, 180.0, 300.0), "A4", FRAME, drawing=(Label("x" * 60, (50.0, 200.0), 2.0, "note", angle=math.pi / 2),))
+    below, above = (t.window for t in tiling.tiles)
+    assert below[3] - above[1] == pytest.approx(OVERLAP) and tiling.seams_y[0] == pytest.approx(above[1] + OVERLAP / 2)
+
+
+def test_a_seam_keeps_off_a_line_that_runs_along_it():
+    nut = Stroke(straight((-50.0, 238.0), (50.0, 238.0)), "nut line")
+    (cut,) = tile((0.0, 0.0, 180.0, 300.0), "A4", FRAME, drawing=(nut,)).seams_y
+    assert 225.0 < cut <= 238.0 - OVERLAP / 2

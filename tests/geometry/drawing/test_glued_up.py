@@ -17,9 +17,11 @@ from geometry.drawing.solid import solid
 from geometry.drawing.step_views import step_views
 from geometry.drawing.template import template_drawing
 from geometry.drawing.turning import BACK, FACE, View, turned
+from geometry.drawing.wood_state import wood_drawing
 from geometry.drawing.wrap import wrap_drawing
-from geometry.layout import Headstock, Loop, Node, Nut, validate
+from geometry.layout import Ear, Headstock, Loop, Node, Nut, loop_path, validate
 from geometry.sequence import operations
+from geometry.sequence.state import state_of
 
 
 def glued(**blank: object) -> Headstock:
@@ -138,6 +140,20 @@ def test_before_its_step_a_veneer_is_not_on_the_piece():
     wood = next(mark for mark in first.section if mark.style == "waste")
     assert wood.outer.box[1::2] == pytest.approx((-15.4, 0.0))
     assert len(lines(first.plan)) == 2 and len(lines(second.plan)) == 4
+
+
+def test_where_an_ear_is_missing_there_is_nothing_of_the_joint_and_the_head_shows_it_once_it_is_sawn():
+    """The ear takes 20 of the treble side from y = 30 to 150; the joint comes out at y = 100 and falls by 0.25, so that it reaches the back at y = 36."""
+    ear = Ear(id="ear", side="treble", width=20.0, start=30.0, end=150.0)
+    layout = replace(glued(scarf=100.0), ears=(ear,))
+    bass, treble, thick = layout.blank.bass, layout.blank.treble, layout.blank.thickness
+    state = replace(state_of(layout, (), operations(layout)), ears=())
+    assert set(lines(wood_drawing(layout, state))) == {
+        (-bass, 100.0, treble - 20.0, 100.0), (-bass - thick, 36.0, -bass, 100.0)} and thick == 16.0
+    head = loop_path(layout.outline)
+    for outline in ("sawn", "routed"):
+        ((x0, y0, x1, y1),) = lines(wood_drawing(layout, replace(state, outline=outline)))
+        assert y0 == y1 == 100.0 and head.box[0] - 3.0 < x0 < -20.0 and 20.0 < x1 < head.box[2] + 3.0
 
 
 def test_until_the_face_has_its_veneer_the_wood_begins_below_it():

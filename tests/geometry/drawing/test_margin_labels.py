@@ -1,11 +1,14 @@
 """Words beside a drawing never lie on each other and keep their order."""
 
+from itertools import combinations, pairwise
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from shapely.geometry import LineString
 
 from geometry.drawing import Label, Stroke
-from geometry.drawing.margin_labels import Named, margin_labels, spread
+from geometry.drawing.margin_labels import LONGEST, Named, margin_labels, short_lines, spread
 
 
 def test_levels_that_have_room_stay_where_they_are():
@@ -30,7 +33,7 @@ def test_spread_levels_keep_order_and_distance_and_centre(wanted, sizes):
 
 def test_each_thing_is_named_on_its_nearer_side_with_a_leader_that_stops_at_its_rim():
     things = [Named((-10.0, 5.0), 3.0, ("left one",), "a"), Named((12.0, 8.0), 2.0, ("right", "one"), "b")]
-    marks = margin_labels(things, -30.0, 30.0, 1.6, 90.0)
+    marks = margin_labels(things, -30.0, 30.0, 1.6, 0.0, 90.0)
     labels = {mark.text: mark for mark in marks if isinstance(mark, Label)}
     assert labels["left one"].anchor == "right" and labels["left one"].at[0] == -30.0
     assert labels["right"].anchor == "left" and labels["right"].at[1] > labels["one"].at[1]
@@ -43,5 +46,26 @@ def test_each_thing_is_named_on_its_nearer_side_with_a_leader_that_stops_at_its_
 def test_of_a_column_higher_than_the_drawing_what_is_needed_goes_to_the_other_side(n, on_left):
     """Labels of one line take 4 mm: 25 of them make 100 mm. Those farthest left go."""
     things = [Named((20.0 + i, 50.0), 1.0, (f"dot {i}",), "a") for i in range(n)]
-    labels = [mark for mark in margin_labels(things, -50.0, 90.0, 2.0, 100.0) if isinstance(mark, Label)]
+    labels = [mark for mark in margin_labels(things, -50.0, 90.0, 2.0, 0.0, 100.0) if isinstance(mark, Label)]
     assert {mark.text for mark in labels if mark.anchor == "right"} == {f"dot {i}" for i in range(on_left)} and len(labels) == n
+
+
+def test_labels_stay_between_the_ends_of_the_drawing_where_they_fit():
+    """Six lines of 4 mm about y = 5 would reach from -7 to 17."""
+    assert spread([5.0] * 6, [4.0] * 6, 0.0, 90.0) == pytest.approx([2.0, 6.0, 10.0, 14.0, 18.0, 22.0])
+    assert spread([85.0] * 6, [4.0] * 6, 0.0, 90.0) == pytest.approx([68.0, 72.0, 76.0, 80.0, 84.0, 88.0])
+    assert spread([5.0] * 6, [4.0] * 6, 0.0, 20.0) == pytest.approx([-5.0, -1.0, 3.0, 7.0, 11.0, 15.0]), "more than fits stays at its mean"
+
+
+def test_leaders_of_neighbours_do_not_cross():
+    """Eight holes in two columns: the farther one of each row lies a little higher, its label is pushed past that of the nearer."""
+    things = [Named((x, 40.0 + 3.0 * row + up), 1.0, (f"{row} {x}",), "a") for row in range(4) for x, up in ((-30.0, 0.0), (-5.0, 0.5))]
+    leaders = [LineString([mark.path.start, mark.path.end]) for mark in margin_labels(things, -50.0, 90.0, 2.0, 0.0, 100.0) if isinstance(mark, Stroke)]
+    assert len(leaders) == 8 and not any(a.crosses(b) for a, b in combinations(leaders, 2))
+
+
+@pytest.mark.parametrize("words", ["abcdefghij klmnop 12 1 1/2\" through", 'abcdefghijklmnop qrstuv 8 mm', "abcdefghijklmnopqrs 24 000 x"])
+def test_no_line_ends_within_a_number(words):
+    lines = short_lines(words)
+    assert " ".join(lines) == words and max(map(len, lines)) <= LONGEST and len(lines) > 1
+    assert not any(line[-1].isdigit() and after.split()[0] in ('1/2"', "mm", "000") for line, after in pairwise(lines))

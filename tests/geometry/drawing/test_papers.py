@@ -289,6 +289,24 @@ def test_the_titles_of_a_narrow_back_lie_one_over_the_other():
         assert len({label.at[1] for label in labels}) == lines and labels[1].at[1] >= labels[0].at[1]
 
 
+def test_a_hole_is_told_whole_across_a_line_rather_than_without_its_size():
+    """A small hole in the web of a slotted sample: beside it there is room for two lines of words only across its own hairlines."""
+    layout = read(Path("samples/slotted-snags-to-find.headstock.json"))
+    said = [m.text for m in wrap_drawing(layout) if isinstance(m, Label) and m.owner == "hole 1"]
+    assert said == ["hole 1", "3 to 9"]
+
+
+def test_where_there_is_no_room_for_all_a_hole_has_its_name_if_that_fits():
+    """Twenty-four holes as close as beads: the name leads to the hole table, a size alone does not."""
+    beads = tuple(SingleHole(id=f"inlay {i}", at=(-11.5 + i % 3 * 11.5, 40.0 + i // 3 * 9.0), diameter=5.0, depth=3.0) for i in range(24))
+    named = {}
+    for m in wrap_drawing(replace(plain_head(), slots=(), tuners=(), rows=(), pins=(), holes=beads)):
+        if isinstance(m, Label) and m.owner.startswith("inlay"):
+            named.setdefault(m.owner, []).append(m.text)
+    assert sum(words == [id, "5 to 3"] for id, words in named.items()) >= 16 and len(named) == 24
+    assert named["inlay 4"] == ["inlay 4"] and named["inlay 7"] == ["inlay 7"] and named["inlay 13"] == ["5 to 3"]
+
+
 def test_a_pin_where_a_bore_from_the_back_comes_later_is_pricked_on_the_wrap():
     """The bore is marked from behind; the pin, which goes in first, from the face."""
     at = (0.0, 160.0)

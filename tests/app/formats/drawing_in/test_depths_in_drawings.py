@@ -15,11 +15,13 @@ from app.sheets import pages, write_sheets
 from app.sheets.parts import parts
 from app.sheets.write import full_template
 from app.window.demo import demo
+from geometry.beginning import Numbers, begin
 from geometry.drawing.depths import depths_of
 from geometry.edits import add_hole, add_truss_rod_pocket
 from geometry.edits.imported import layout_from
 from geometry.edits.imported_openings import there_told
 from geometry.layout import Headstock
+from geometry.layout.generic import TAPERED
 from geometry.solids.depth import Depth
 from geometry.terms import HOLE_THERE, POCKET
 
@@ -87,13 +89,25 @@ def test_the_sheets_write_them(layout, tmp_path):
 @pytest.mark.parametrize(("depth", "layer"), [
     (None, "counterbores"), (Depth(None), "counterbores - through"), (Depth(8.0), "counterbores - 8 mm deep"),
     (Depth(8.1239999), "counterbores - 8.123 mm deep"), (Depth(12.5, True), "counterbores - 12.5 mm deep from the back"),
-    (Depth(None, True), "counterbores - through from the back")])
+    (Depth(None, True), "counterbores - through from the back"),
+    (Depth(None, True, (7.5, 30.0)), "counterbores - through from the back - reamed 1 in 30 to 7.5 mm"),
+    (Depth(12.0, False, (7.9375, 20.0)), "counterbores - 12 mm deep - reamed 1 in 20 to 7.938 mm")])
 def test_names_of_layers(depth, layer):
     assert layer_name("counterbore", depth) == layer
     assert style_on(layer) == style_on(layer.upper()) == "counterbore"
     assert style_on(group_name("counterbore", depth)) == "counterbore" and depth_on(group_name("counterbore", depth)) == depth_on(layer)
     again = depth_on(layer)
     assert again is None if depth is None else again.back == depth.back and (again.deep == pytest.approx(depth.deep, abs=1e-3) if depth.deep else again.deep is None)
+
+
+def test_a_bore_for_a_tapered_peg_says_so(tmp_path):
+    """Who has only the drawing would leave the hole as drilled."""
+    head = begin(Numbers(face=TAPERED))
+    layer = "post bores - through from the back - reamed 1 in 30 to 7.5 mm"
+    found = ezdxf.readfile(written(head, tmp_path / "t.dxf")).modelspace().query("CIRCLE")
+    assert sorted(circle.dxf.layer for circle in found) == ["locating pin holes - through"] * 2 + [layer] * 6
+    assert f'"{group_name("post bore", Depth(None, True, (7.5, 30.0)))}"' in written(head, tmp_path / "t.svg").read_text()
+    assert depth_on(layer) == Depth(None, True) and style_on(layer) == "post bore"
 
 
 @pytest.mark.parametrize("layer", ["slots - 0 mm deep", "slots - 1e5 mm deep", "slots - 99999 mm deep", "slots - deep", "", "through", "walk-through", "slots-8-mm-deep"])
