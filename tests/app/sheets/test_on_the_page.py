@@ -53,7 +53,7 @@ def test_what_is_wrong_with_a_bore_without_a_mark_stands_clear_of_its_section():
     plan = plan_work(head)
     card = next(card for card in cards(head, plan) if card.ids == ("bass side 1",))
     assert card.drillings[0].mark is None
-    block, = card_blocks(head, plan, [card], 180.0)
+    block = card_blocks(head, plan, [card], 180.0)[0]
     shown = [(mark, placed.matrix) for placed in block.placed for mark in placed.drawing]
     section = [shapely.box(*mark_box(mark, matrix)) for mark, matrix in shown if isinstance(mark, Area) and mark.style == "wood" and matrix.e]
     said = [(mark.text, shapely.box(*mark_box(mark, matrix))) for mark, matrix in shown if isinstance(mark, Label) and not matrix.e]
