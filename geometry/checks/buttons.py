@@ -7,7 +7,6 @@ from collections.abc import Sequence
 from functools import partial
 
 import numpy as np
-import shapely
 
 from geometry import vectors as v
 from geometry.checks.around import Around
@@ -23,13 +22,8 @@ from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import Gaps
 from geometry.solids.nearby import Rows
 from geometry.solids.walls import Wall, oblong_corners, ring
-from geometry.tolerance import FLAT, QUAD_SEGS
+from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
-
-_FAR = 1000.0
-"""mm: longer than any head"""
-_ROUND = 1 / math.cos(math.pi / 4 / QUAD_SEGS)
-"""times as far has to be offset in chords, so that they keep out of the round corners"""
 
 
 def pairs(scene: Scene) -> Pairs:
@@ -100,13 +94,24 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
 
 def _lacks(item: Item, outline: Wall, measured: float, needed: float) -> float:
     """How far a button has to go the way it points until all of the head before it lies `needed` mm behind it, mm; never too little."""
-    (x, y, _), axis, length, radius = item.button
-    way, around = plan(axis), (needed + FLAT) * _ROUND
-    before = [shapely.Polygon(oblong_corners(v.along((x, y), way, -more), way, length + _FAR + 2 * more, radius + more))
-              for more in (0.0, around)]
-    met = shapely.intersection(shapely.buffer(shapely.intersection(outline.area, before[1]), around, quad_segs=QUAD_SEGS), before[0])
-    corners = shapely.get_coordinates(met)
-    return float((corners @ np.array(way)).max()) - v.dot((x, y), way) if len(corners) else needed - measured
+    (x, y, _), axis, _, radius = item.button
+    way, far = plan(axis), needed + FLAT
+    off, reach = outline.points - (x, y), radius + far
+    along, aside = off @ way, off @ v.left(way)
+    # Each chord beside or before the button, from the lower to the higher of its ends aside.
+    low, high = np.minimum(aside[:-1], aside[1:]), np.maximum(aside[:-1], aside[1:])
+    near = np.flatnonzero((low <= reach) & (high >= -reach))
+    if not near.size:
+        return needed - measured
+    rise, across = along[near + 1] - along[near], aside[near + 1] - aside[near]
+    slope = np.divide(rise, across, out=np.zeros(len(near)), where=across != 0)
+    # What lies before the button counts by `far`, what lies beside it by the rest of that: most at an end, or where a round corner would touch.
+    touch = far * slope / np.hypot(1.0, slope)
+    spots = np.clip([low[near], high[near], touch + radius, touch - radius],
+                    np.maximum(low[near], -reach), np.minimum(high[near], reach))
+    beside = np.maximum(np.abs(spots) - radius, 0.0)
+    most = (along[near] + (spots - aside[near]) * slope + np.sqrt(np.maximum(far * far - beside * beside, 0.0))).max()
+    return float(most) if most >= 0 else needed - measured
 
 
 def behind(item: Item, meets: bool, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
