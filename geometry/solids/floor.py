@@ -44,35 +44,60 @@ def floor_gap(drilling: Drilling, slot: Wall, height: float, ahead: float = 0.0)
 
     points = slot.points - origin
     rim = np.stack([points @ into, points @ across], axis=1)
-    a, b = rim[:-1], rim[1:]
-
-    def value(share: np.ndarray, slack: float = 0.0) -> np.ndarray:
-        u, w = (a + (b - a) * share[:, None]).T
-        beyond = np.maximum(np.maximum(-u, u - length) - slack, 0.0)
-        deep = np.hypot(w, height) - radius
-        far = np.where(beyond > 0, np.hypot(beyond, np.maximum(deep, 0.0)), deep)
-        return np.where(u > length, _beside_cone(u - length, deep, radius, ahead), far) if ahead else far
-
-    low, high = np.zeros(len(a)), np.ones(len(a))
-    for _ in range(_ROUNDS):
-        one, two = high - (high - low) * _INNER, low + (high - low) * _INNER
-        left = value(one) <= value(two)
-        low, high = np.where(left, low, one), np.where(left, two, high)
-    shares = (low + high) / 2
-    # An end of a chord may lie an ulp lower than the search came to.
-    options = np.stack([value(share, _AT_END) for share in (shares, np.zeros(len(a)), np.ones(len(a)))])
-    least = options.min(axis=0)
-    k = int(np.argmin(least))
-    share = (float(shares[k]), 0.0, 1.0)[int(np.argmin(options[:, k]))]
-    rivals = np.flatnonzero(least <= least[k] + slot.sagitta).tolist()
+    ends = np.array([_gap(u, w, height, radius, length, ahead, _AT_END) for u, w in rim.tolist()])
+    lower, chord = np.minimum(ends[:-1], ends[1:]), np.diff(rim, axis=0)
+    # Along a chord the gap falls by no more than the way along it, and where the drilling rises through the floor by as much as it does.
+    steep = max(1.0, ahead / radius)
+    deepest = lower - steep * (np.hypot(chord[:, 0], chord[:, 1]) + max(0.0, radius - height))
+    least: dict[int, tuple[float, float]] = {}
+    best = float(lower.min())
+    for k in np.argsort(deepest, kind="stable").tolist():
+        if deepest[k] > best + slot.sagitta:
+            break
+        least[k] = _least(rim[k], rim[k + 1], height, radius, length, ahead)
+        best = min(best, least[k][0])
+    k = min(least, key=lambda k: least[k][0])
+    rivals = [i for i, (gap, _) in least.items() if gap <= least[k][0] + slot.sagitta]
     curved = any(not isinstance(slot.path.segments[slot.segment_of(i)], Line) for i in rivals)
-    u, w = a[k] + (b[k] - a[k]) * share
+    u, w = rim[k] + chord[k] * least[k][1]
     x, y = origin + into * u + across * w
-    return float(least[k]) - (slot.sagitta if curved else 0.0), (float(x), float(y))
+    return least[k][0] - (slot.sagitta if curved else 0.0), (float(x), float(y))
 
 
-def _beside_cone(beyond: np.ndarray, deep: np.ndarray, radius: float, ahead: float) -> np.ndarray:
+def _least(a: np.ndarray, b: np.ndarray, height: float, radius: float, length: float, ahead: float) -> tuple[float, float]:
+    """(the least gap in mm of a chord of the rim, from (u, w) to (u, w), its share of the chord there), by golden sections."""
+    (au, aw), (bu, bw) = a.tolist(), b.tolist()
+
+    def value(share: float, slack: float = 0.0) -> float:
+        return _gap(au + (bu - au) * share, aw + (bw - aw) * share, height, radius, length, ahead, slack)
+    low, high = 0.0, 1.0
+    one, two = 1.0 - _INNER, _INNER
+    left, right = value(one), value(two)
+    for _ in range(_ROUNDS):
+        if left <= right:
+            high, two, right = two, one, left
+            one = high - (high - low) * _INNER
+            left = value(one)
+        else:
+            low, one, left = one, two, right
+            two = low + (high - low) * _INNER
+            right = value(two)
+    # An end of a chord may lie an ulp lower than the search came to.
+    return min((value(share, _AT_END), at, share) for at, share in enumerate(((low + high) / 2, 0.0, 1.0)))[::2]
+
+
+def _gap(u: float, w: float, height: float, radius: float, length: float, ahead: float, slack: float) -> float:
+    """Of a point of the floor, mm; no farther than `slack` beyond an end of the drilling it counts as above it."""
+    deep = math.hypot(w, height) - radius
+    beyond = max(-u, u - length) - slack
+    if ahead and u > length:
+        return _beside_cone(u - length, deep, radius, ahead)
+    return math.hypot(beyond, max(deep, 0.0)) if beyond > 0 else deep
+
+
+def _beside_cone(beyond: float, deep: float, radius: float, ahead: float) -> float:
     """Gap of a cone `ahead` mm long to what lies `beyond` mm after its base and `deep` mm outside its rim; negative by how far it is too long."""
-    share = np.clip((beyond * ahead - deep * radius) / (ahead * ahead + radius * radius), 0.0, 1.0)
-    far = np.hypot(beyond - share * ahead, deep + radius * share)
-    return np.where(-deep * ahead > beyond * radius, beyond + deep * ahead / radius, far)
+    if -deep * ahead > beyond * radius:
+        return beyond + deep * ahead / radius
+    share = min(max((beyond * ahead - deep * radius) / (ahead * ahead + radius * radius), 0.0), 1.0)
+    return math.hypot(beyond - share * ahead, deep + radius * share)

@@ -1,6 +1,7 @@
 """A level drilling below the floor of a blind slot: by hand, and against cylinders standing in the slot."""
 
 import math
+import random
 
 import numpy as np
 import pytest
@@ -8,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from geometry.layout.slots import straight_path
+from geometry.solids import floor
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
 from geometry.solids.drilling import Drilling
@@ -67,3 +69,23 @@ def test_one_side_of_a_bores_end_that_rises_through_the_floor_counts_in_full(tur
     drilling = level(-6.5 - 20.0 * math.cos(turn), 50.0 - 20.0 * math.sin(turn), turn, 20.0, 4.0)
     gap, _ = floor_gap(drilling, SLOT, 1.0)
     assert gap == pytest.approx(math.hypot(0.5 / math.sin(turn), 1.0) - 4.0, abs=1e-9)
+
+
+@pytest.mark.parametrize("ahead", [0.0, 3.0])
+def test_few_chords_of_the_rim_are_searched_and_none_of_the_others_is_nearer(monkeypatch, ahead):
+    """What a chord's ends tell rules out most; where the search is let loose on every chord it finds nothing less."""
+    asked, least = [], floor._least
+    monkeypatch.setattr(floor, "_least", lambda a, b, *others: asked.append((a, b)) or least(a, b, *others))
+    chances, searched = random.Random(4), []
+    for _ in range(60):
+        drilling = level(chances.uniform(-30, 30), chances.uniform(-30, 130), chances.uniform(0, 6.28), chances.uniform(1, 40))
+        height = chances.uniform(0.1, 8)
+        asked.clear()
+        gap, _ = floor_gap(drilling, SLOT, height, ahead)
+        searched.append(len(asked))
+        if asked:
+            into = np.array(drilling.direction[:2])
+            rim = (SLOT.points - drilling.start[:2]) @ np.array([into, (-into[1], into[0])]).T
+            whole = min(least(a, b, height, drilling.radius, drilling.depth, ahead)[0] for a, b in zip(rim, rim[1:], strict=False))
+            assert gap - 1e-12 <= whole <= gap + SLOT.sagitta + 1e-12
+    assert 1 <= sum(searched) / len(searched) <= len(SLOT.points) / 12
