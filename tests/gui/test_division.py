@@ -16,6 +16,10 @@ def test_in_a_narrow_window_with_letters_of_twice_the_size_the_drawing_has_half(
     window.resize(1024, 700)
     drawing, panel = drawing_and_panel(bench)
     assert abs(drawing - panel) <= window.splitter.handleWidth()
+    window.resize(1360, 880)
+    assert drawing_and_panel(bench)[1] == window.side.sizeHint().width(), "it has its width again with the window"
+    window.resize(1024, 700)
+    assert drawing_and_panel(bench) == (drawing, panel)
     window.looks.choose_letters(100)
     assert drawing_and_panel(bench)[1] == window.side.sizeHint().width() == 420
     window.looks.choose_letters(200)
