@@ -7,8 +7,13 @@ without end, for some sizes of the window.
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractScrollArea, QScrollArea, QScrollBar, QWidget
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtWidgets import QAbstractScrollArea, QScrollArea, QScrollBar, QVBoxLayout, QWidget
+
+from app.look.sizes import px
+
+LEAST = 130
+"""Height of a list in a page that scrolls around it, at 100 %, pixels."""
 
 
 class SteadyBar(QScrollBar):
@@ -40,3 +45,20 @@ class Scroll(QScrollArea):
         steady(self)
         if page is not None:
             self.setWidget(page)
+
+
+class Yielding(QWidget):
+    """Holds a list or a table that scrolls itself: it takes what height its page leaves it, a few rows at least. Below that the
+    page scrolls, and what stands around the list is never squeezed."""
+
+    def __init__(self, inside: QWidget, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._whole = QVBoxLayout(self)
+        self._whole.setContentsMargins(0, 0, 0, 0)
+        self._whole.addWidget(inside)
+
+    def sizeHint(self) -> QSize:
+        return QSize(self._whole.sizeHint().width(), px(LEAST))
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(self._whole.minimumSize().width(), px(LEAST))

@@ -32,7 +32,7 @@ MARGINS = (
 
 def blank_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     """The blank, its ears, the margins wanted, and how far the shop strays."""
-    rows = [field(layout, say("Name of the layout"), "text", ("name",), layout.name), *blank_rows(layout, unit)]
+    rows = [field(layout, say("Name of the layout"), "words", ("name",), layout.name), *blank_rows(layout, unit)]
     for ear in layout.ears:
         rows += [FieldRow(say("Ear: {ear}", ear=ear.id), "heading"), *ear_rows(layout, ear),
                  FieldRow(say("Remove this ear"), "button", None, lambda _, id=ear.id: remove_features(layout, (id,)))]

@@ -5,6 +5,7 @@ from PySide6.QtCore import QPoint, QRect, QSettings, Qt
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QAbstractButton, QApplication
 
+from app.languages.catalogue import speak
 from app.look import sizes
 from app.look.descendants import below
 from app.look.theme import DAY
@@ -12,6 +13,7 @@ from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.stages import STAGES
 from app.window.windows import Windows
+from geometry import saying
 from tests.gui.bench import _forget, at_rest
 from tests.gui.cut import cut
 from tests.waiting import on_screen
@@ -153,6 +155,20 @@ def test_the_rack_and_the_readings_stay_readable_in_a_small_window_with_large_le
     window.resize(1360, 880)
     at_rest(window)
     assert page.table.width() < page.width() - 300, "with room, the words stand beside the table again"
+
+
+def test_long_words_in_the_largest_letters_are_squeezed_on_no_stage_of_a_small_window(bench):
+    window = bench.window
+    speak("de")
+    try:
+        window.resize(1024, 700)
+        window.looks.choose_letters(200)
+        for stage in ("blank", "router", "order", "book"):
+            window.set_stage(stage)
+            at_rest(window)
+            assert cut(window) == [], stage
+    finally:
+        saying.use(None)
 
 
 def test_steps_that_begin_alike_are_told_apart_where_they_are_shortened(bench):

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
 from app.look.flow import Flow
 from app.look.paragraph import paragraph
+from app.look.scroll import Scroll, Yielding
 from app.look.theme import Theme
 from app.panels.book.reading_page import ReadingPage
 from app.panels.forms.entry_table import PRESSED, TYPED, EntryTable, Head
@@ -59,7 +60,7 @@ class BookView(QWidget):
         self.add_page(readings, (), "")
         self.tabs.chosen.connect(self._pages.setCurrentIndex)
         column = QVBoxLayout(self)
-        column.setContentsMargins(18, 12, 18, 12)
+        column.setContentsMargins(18, 12, 0, 12)
         column.setSpacing(8)
         column.addWidget(self._pages, 1)
         self.set_theme(theme)
@@ -67,8 +68,9 @@ class BookView(QWidget):
     def add_page(self, main: QWidget, buttons: tuple[tuple[str, str, str], ...], says: str) -> None:
         """A page with buttons (key, word, tip) above and a sentence below, if there are any."""
         page = QWidget(self)
+        page.setObjectName("page")
         column = QVBoxLayout(page)
-        column.setContentsMargins(0, 0, 0, 0)
+        column.setContentsMargins(0, 0, 6, 0)
         row = Flow(gap=6)
         for key, word, tip in buttons:
             button = QPushButton(word, page)
@@ -79,11 +81,11 @@ class BookView(QWidget):
             row.addWidget(button)
         if buttons:
             column.addLayout(row)
-        column.addWidget(main, 1)
+        column.addWidget(Yielding(main, page) if says else main, 1)
         if says:
             words = paragraph(page, says, "dim")
             column.addWidget(words)
-        self._pages.addWidget(page)
+        self._pages.addWidget(Scroll(main.accessibleName(), self, page))
 
     def button(self, key: str) -> QPushButton:
         """The button of that key."""

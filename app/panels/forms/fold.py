@@ -3,9 +3,14 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from app.look.plain import plain
+from app.look.sizes import px
+
+BESIDE = 34
+"""Room for the triangle and the margins of the heading at 100 %, pixels."""
 
 
 class Fold(QWidget):
@@ -31,9 +36,22 @@ class Fold(QWidget):
 
     def set_title(self, text: str) -> None:
         """Another heading."""
-        self._button.setText(text)
         self._button.setToolTip(plain(text))
         self._button.setAccessibleName(text)
+        self._shorten()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._shorten()
+
+    def _shorten(self) -> None:
+        """Shorten the heading where there is no room for it; its tip has it whole."""
+        self._button.ensurePolished()
+        words = self._button.accessibleName()
+        room = self.width() - px(BESIDE)
+        shown = self._button.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, room)
+        if shown != self._button.text():
+            self._button.setText(shown)
 
     @property
     def opened(self) -> bool:

@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
 from app.look.flow import Flow
-from app.look.scroll import Scroll
+from app.look.scroll import Scroll, Yielding
 from app.look.sizes import keep
 from app.look.theme import Theme
 from app.panels.forms.form import Form, rule
@@ -91,14 +91,19 @@ class OrderPanel(QWidget):
         foot = QVBoxLayout()
         foot.setContentsMargins(14, 2, 12, 4)
         foot.addWidget(self._says)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(8, 16, 6, 6)
+        page = QWidget(self)
+        page.setObjectName("page")
+        whole = QVBoxLayout(page)
+        whole.setContentsMargins(8, 16, 0, 6)
         whole.setSpacing(6)
         whole.addLayout(top)
         whole.addWidget(rule(self))
-        whole.addWidget(self._pages, 1)
+        whole.addWidget(Yielding(self._pages, self), 1)
         whole.addWidget(rule(self))
         whole.addLayout(foot)
+        around = QVBoxLayout(self)
+        around.setContentsMargins(0, 0, 0, 0)
+        around.addWidget(Scroll(say("Running order"), self, page))
 
     # ---- what is shown ------------------------------------------------------
     def show_order(self, rows: list[Row], current: str, own: bool) -> None:
