@@ -141,6 +141,7 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     QHeaderView::section {{ background: {t.card}; color: {t.dim}; border: none; border-bottom: 1px solid {t.line};
         padding: 4px; }}
     QMenuBar {{ background: {t.bar}; }}
+    QMenuBar QToolButton {{ background: transparent; border: none; padding: 0; }}
     QMenuBar::item {{ {pad(4, 10)} background: transparent; }}
     QMenuBar::item:selected {{ background: {t.accent}; color: {t.accent_ink}; border-radius: 4px; }}
     QMenu {{ background: {t.panel}; border: 1px solid {t.rim}; padding: 4px; }}
