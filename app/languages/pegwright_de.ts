@@ -8004,6 +8004,10 @@
         <translation>Die Wahl</translation>
     </message>
     <message>
+        <source>The clock of this computer was set back while the timer ran: nothing is counted. Type the minutes.</source>
+        <translation>Die Uhr des Rechners wurde inzwischen zurückgestellt: Es ist nichts gezählt. Die Minuten eintippen.</translation>
+    </message>
+    <message>
         <source>The clones of the SVG file repeat to more than {most_copies:,} shapes that it does not write out: export only the outline, the slots and the holes.</source>
         <translation>Die Klone der SVG-Datei wiederholen sich zu mehr als {most_copies:,} Formen, die nicht in ihr stehen: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
@@ -14971,6 +14975,10 @@
     <message>
         <source>{measured} of {needed}</source>
         <translation>{measured} von {needed}</translation>
+    </message>
+    <message>
+        <source>{minutes} counted: {title}</source>
+        <translation>{minutes} gezählt: {title}</translation>
     </message>
     <message>
         <source>{move}, out of its row</source>

@@ -55,13 +55,16 @@ def running(book: Book, now: float) -> float:
 
 
 def stop(book: Book, now: float) -> Book:
-    """Stop the timer and add its minutes to those of its operation. GeometryError when none runs."""
+    """Stop the timer and add its minutes to those of its operation. Of one that has not run nothing is written down: no minutes would
+    stand there as what the work took. GeometryError when none runs."""
     clock = book.clock
     if clock is None:
         raise GeometryError(say("No timer runs."))
+    ran = round(running(book, now), 2)
+    if not ran:
+        return drop_timer(book)
     before = minutes_of(book, clock.piece, clock.task.operation) or 0.0
-    total = min(LONGEST, before + running(book, now))
-    return set_minutes(replace(book, clock=None), clock.piece, clock.task, round(total, 2))
+    return set_minutes(drop_timer(book), clock.piece, clock.task, round(min(LONGEST, before + ran), 2))
 
 
 def drop_timer(book: Book) -> Book:

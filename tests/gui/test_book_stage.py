@@ -93,6 +93,18 @@ def test_the_timer_runs_over_a_restart(bench, room, monkeypatch):
     QTest.keyClick(table, Qt.Key.Key_Space)
     assert minutes_of(bench.layout.book, "practice", room.rows[2].task.operation) == 12.5
     assert not bench.window.foot._timer.isVisible() and bench.window.document.unsaved
+    assert bench.window.foot.said == "12 min counted: Side bore bass side 1"
+
+
+def test_a_timer_over_which_the_clock_was_set_back_counts_nothing_and_says_so(bench, room, monkeypatch):
+    now = [1_000_000.0]
+    monkeypatch.setattr(book_room.time, "time", lambda: now[0])
+    room.view.hours.stand_at(2, 6)
+    room.view.wanted.emit("start")
+    now[0] -= 3600
+    room.view.wanted.emit("stop")
+    assert bench.layout.book.clock is None and bench.layout.book.times == ()
+    assert "was set back while the timer ran: nothing is counted" in bench.window.foot.said
 
 
 def test_money_notes_and_the_table_they_make(bench, room, monkeypatch, tmp_path):

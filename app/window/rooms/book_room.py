@@ -41,6 +41,7 @@ from geometry.book import (
     read_minutes,
     remove_price,
     remove_remark,
+    running,
     set_minutes,
     start,
     stop,
@@ -48,7 +49,7 @@ from geometry.book import (
     tick_off,
 )
 from geometry.errors import GeometryError, quoted
-from geometry.layout import Book, Piece, Price, Remark, Task
+from geometry.layout import Book, Clock, Piece, Price, Remark, Task
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -256,7 +257,15 @@ class BookRoom(PlanningRoom):
         if self.book.clock is None:
             self._start(row)
         else:
-            self._record(say("Stop the timer"), lambda book: stop(book, time.time()))
+            self._stop(self.book.clock, time.time())
+
+    def _stop(self, clock: Clock, now: float) -> None:
+        """Stop the timer and tell what it counted: it may have run all night, or the clock may have been set."""
+        ran = running(self.book, now)
+        if self._record(say("Stop the timer"), lambda book: stop(book, now)):
+            self.window.say(say("The clock of this computer was set back while the timer ran: nothing is counted. Type the minutes.")
+                            if now < clock.since else
+                            say("{minutes} counted: {title}", minutes=minutes_words(ran), title=clock.task.title))
 
     def _start(self, row: int) -> None:
         task = self._task(row)

@@ -64,7 +64,8 @@ def test_the_timer_adds_to_what_is_there_and_only_one_runs():
 
 def test_a_clock_set_back_counts_nothing_and_a_timer_can_be_dropped():
     book = start(Book(), "practice", SAW, 1000.0)
-    assert minutes_of(stop(book, 10.0), "practice", "saw slot") == 0.0
+    assert minutes_of(stop(book, 10.0), "practice", "saw slot") is None and stop(book, 10.0).clock is None
+    assert minutes_of(stop(book, 100.2), "practice", "saw slot") is None, "a press too many is no work"
     assert drop_timer(book) == Book()
 
 
