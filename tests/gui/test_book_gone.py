@@ -47,13 +47,3 @@ def test_a_reading_of_a_hole_that_is_gone_is_shown_and_struck_out(bench):
         bench.pump()
         assert not bench.layout.book.readings and "post 9.1  old" not in {words[0] for words in page.table.words.rows}
         assert "post 9" not in feature_names(bench.layout).taken
-
-
-def test_no_timer_starts_for_a_step_that_has_left_the_order(bench):
-    room = bench.enter("book")
-    gone = Task(operation="bore post 9.1.1", title="Bore post 9", features=("post 9",))
-    bench.window.document.record("done", lambda book: tick_off(book, gone, 3))
-    room.view.hours.stand_at(len(room.rows) - 1, 0)
-    room.view.wanted.emit("start")
-    assert bench.layout.book.clock is None
-    assert bench.window.foot.said == "“Bore post 9” has left the running order: there is nothing to time."

@@ -14,7 +14,6 @@ from app.document.journal import Journal
 from app.formats import headstock
 from app.look.descendants import below
 from app.window import ask
-from app.window.rooms import book_room
 from app.window.stages import STAGES
 from geometry.book import add_remark, minutes_of
 from geometry.layout import Remark
@@ -76,35 +75,6 @@ def test_planned_minutes_are_those_of_the_running_order(room):
     for row in room.rows[:-1]:
         op = next(op for op in room.work.ops if op.id == row.task.operation)
         assert row.planned == pytest.approx(estimated(op, room.work.rates))
-
-
-def test_the_timer_runs_over_a_restart(bench, room, monkeypatch):
-    now = [1_000_000.0]
-    monkeypatch.setattr(book_room.time, "time", lambda: now[0])
-    table = room.view.hours
-    table.setFocus()
-    table.stand_at(2, 6)
-    QTest.keyClick(table, Qt.Key.Key_Space)
-    assert bench.window.foot._timer.isVisible() and "0:00:00" in bench.window.foot._timer.text()
-    now[0] += 750
-    again = headstock.decode(headstock.encode(bench.layout))
-    bench.window.document.replace(again, None)
-    assert "0:12:30" in bench.window.foot._timer.text()
-    QTest.keyClick(table, Qt.Key.Key_Space)
-    assert minutes_of(bench.layout.book, "practice", room.rows[2].task.operation) == 12.5
-    assert not bench.window.foot._timer.isVisible() and bench.window.document.unsaved
-    assert bench.window.foot.said == "12 min counted: Side bore bass side 1"
-
-
-def test_a_timer_over_which_the_clock_was_set_back_counts_nothing_and_says_so(bench, room, monkeypatch):
-    now = [1_000_000.0]
-    monkeypatch.setattr(book_room.time, "time", lambda: now[0])
-    room.view.hours.stand_at(2, 6)
-    room.view.wanted.emit("start")
-    now[0] -= 3600
-    room.view.wanted.emit("stop")
-    assert bench.layout.book.clock is None and bench.layout.book.times == ()
-    assert "was set back while the timer ran: nothing is counted" in bench.window.foot.said
 
 
 def test_money_notes_and_the_table_they_make(bench, room, monkeypatch, tmp_path):
