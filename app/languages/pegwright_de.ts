@@ -15517,8 +15517,16 @@
         <translation>{n} Punkt</translation>
     </message>
     <message>
+        <source>{n} point or small cross was taken for the middle of a hole, {size:g} mm wide: give it its size, or hardware, when it is imported.</source>
+        <translation>{n} Punkt oder kleines Kreuz wurde als Mitte einer Bohrung von {size:g} mm genommen: nach dem Einlesen Größe oder Mechanik dazu angeben.</translation>
+    </message>
+    <message>
         <source>{n} points</source>
         <translation>{n} Punkte</translation>
+    </message>
+    <message>
+        <source>{n} points or small crosses were taken for the middles of holes, {size:g} mm wide: give them their size, or hardware, when they are imported.</source>
+        <translation>{n} Punkte oder kleine Kreuze wurden als Mitten von Bohrungen von {size:g} mm genommen: nach dem Einlesen Größe oder Mechanik dazu angeben.</translation>
     </message>
     <message>
         <source>{n} reading</source>

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections import Counter
 from collections.abc import Callable, Sequence
 
 import shapely
@@ -10,8 +11,9 @@ from msgspec import Struct
 
 from app.formats.drawing_in.bounds import hold_to_length, hold_to_scale
 from app.formats.drawing_in.haul import Haul, Strand
+from app.formats.drawing_in.marks import DIAMETER, crosses, hole_at, marked
 from app.formats.drawing_in.open_head import open_head
-from app.formats.drawing_in.result import DrawingRead
+from app.formats.drawing_in.result import DrawingRead, Loop
 from app.formats.drawing_in.roles import frames, is_ours, is_work, outline_sides, with_roles
 from app.formats.drawing_in.skipped import listed
 from app.formats.drawing_in.units import MM, Sides, Unit, is_certain, sized
@@ -42,6 +44,8 @@ class _Closed(Struct, frozen=True):
     """the piece by which a loop was closed straight across where it runs into a neck, counter-clockwise about it"""
     lines: tuple[Line, ...]
     """all straight lines of the drawing"""
+    crosses: list[Vec2]
+    """middles of small crosses, which are none of the open chains"""
 
 
 def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> DrawingRead:
@@ -51,6 +55,7 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
     closes gaps silently. Raises FormatError when there is nothing to work on.
     """
     if not haul.strands:
+        haul.skipped += Counter(points=len(haul.points))
         raise FormatError(_nothing(haul))
     layers = tuple(dict.fromkeys(strand.layer for strand in haul.strands))
     ours = is_ours(layers)
@@ -58,14 +63,18 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
     strands = [strand for strand in haul.strands if is_work(strand.layer)] if ours else haul.strands
     whole = _box([s.path for s in strands])
     unit = settle(lambda mm: ((whole[2] - whole[0]) * mm, (whole[3] - whole[1]) * mm))
-    closed, moved = _closed(strands, whole, unit.mm, reach)
+    closed, moved, to_mm = _closed(strands, whole, unit.mm, reach)
     if closed.loops:
         paths, read_with = [path for path, _ in closed.loops], unit.mm
         again = settle(lambda mm: outline_sides(paths, mm / read_with))
         if again.mm != unit.mm:
-            closed, moved = _closed(strands, whole, again.mm, reach)
+            closed, moved, to_mm = _closed(strands, whole, again.mm, reach)
         unit = again
     loops = with_roles(closed.loops, layers)
+    points = [] if ours else [to_mm(at) for at in haul.points]
+    marks = marked([*points, *closed.crosses], loops)
+    loops = tuple(sorted([*loops, *(Loop(hole_at(at), "hole") for at in marks)], key=lambda loop: -abs(loop.path.area)))
+    haul.skipped += Counter(points=len(points) - len(set(points) & set(marks)))
     if not loops and not closed.open:
         why = " ".join([*haul.warnings, *closed.notes])
         raise FormatError(say("No line of the drawing can be used: draw or export the outline anew. {why}",
@@ -79,6 +88,11 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
     for frame in frames(loops):
         x0, y0, x1, y1 = frame.box
         warnings.append(say("A rectangle of {sized} round the outline was taken for the frame of the sheet.", sized=sized(x1 - x0, y1 - y0)))
+    if marks:
+        warnings.append(count(len(marks), "{n} point or small cross was taken for the middle of a hole, {size:g} mm wide: give it its size, or "
+                              "hardware, when it is imported.",
+                              "{n} points or small crosses were taken for the middles of holes, {size:g} mm wide: give them their size, or "
+                              "hardware, when they are imported.", size=DIAMETER))
     if ours:
         warnings.append(say("Pegwright has written this drawing: outline, slots, holes and what is there already are taken from it, "
                             "and no other line."))
@@ -89,8 +103,9 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
                                  layers, nut, neck))
 
 
-def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> tuple[_Closed, list[str]]:
-    """Everything joined at a scale of `mm` per drawing unit, moved near the origin if it lies far away."""
+def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> tuple[_Closed, list[str], Matrix]:
+    """Everything joined at a scale of `mm` per drawing unit, moved near the origin if it lies far away; what is told of that, and
+    the map to mm."""
     hold_to_scale(whole, mm)
     x, y = max(whole[0], -whole[2], 0.0) * mm, max(whole[1], -whole[3], 0.0) * mm
     moved: list[str] = []
@@ -103,7 +118,7 @@ def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> t
     scaled = [Strand(s.path.mapped(to_mm), s.layer, s.filled) for s in strands]
     hold_to_length(scaled, ((whole[2] - whole[0]) * mm, (whole[3] - whole[1]) * mm))
     try:
-        return _joined(scaled, reach), moved
+        return _joined(scaled, reach), moved, to_mm
     except GeometryError as error:
         raise FormatError(str(error)) from error
 
@@ -135,7 +150,7 @@ def _joined(strands: Sequence[Strand], reach: float) -> _Closed:
     shut = [s for s in shut if abs(s.path.area) > 0 and shapely.is_simple(shapely.linestrings(s.path.flatten(FLAT)))]
     head = open_head([s.path for s in left if s not in filled], [s.path for s in [*made, *shut]])
     headed = [s for s in left if s.path is head]
-    still_open = [s.path for s in left if s not in headed and not (shut and s in filled)]
+    crossing, still_open = crosses([s.path for s in left if s not in headed and not (shut and s in filled)])
     notes = _notes(reports, len(shut), still_open)
     for one in headed:
         notes.append(say("The outline is open over {wide:.1f} mm, as where it runs into a neck, and was closed straight across there: see "
@@ -145,7 +160,7 @@ def _joined(strands: Sequence[Strand], reach: float) -> _Closed:
     loops = [(s.path.counter_clockwise(), s.layer) for s in [*made, *shut]]
     nut = loops[-1][0].segments[-1 if shut[-1].path.area >= 0 else 0] if headed else None
     lines = tuple([segment for strand in strands for segment in strand.path.segments if isinstance(segment, Line)])
-    return _Closed(loops, still_open, gaps, notes, nut, lines)
+    return _Closed(loops, still_open, gaps, notes, nut, lines, crossing)
 
 
 def _pooled(chain: Chain, pool: Sequence[Strand]) -> Strand:

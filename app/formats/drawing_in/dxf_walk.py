@@ -101,6 +101,10 @@ def _points(entity: DXFEntity) -> int:
     return len(entity.control_points) if kind == "SPLINE" else 2
 
 
+DIMENSIONS_POINTS = "defpoints"
+"""The layer of the points that dimensions hang on."""
+
+
 class _Walk:
     def __init__(self, document: Drawing, haul: Haul) -> None:
         self.document = document
@@ -132,6 +136,10 @@ class _Walk:
     def take(self, entity: DXFEntity, layer: str, place: _Place) -> None:
         """One shape into the haul, or into the count of what was skipped."""
         kind = entity.dxftype()
+        if kind == "POINT" and layer.lower() != DIMENSIONS_POINTS:
+            at = place.to_world.transform(entity.dxf.location)
+            self.haul.point((at.x, at.y))
+            return
         if kind not in READABLE or (kind == "POLYLINE" and (entity.is_polygon_mesh or entity.is_poly_face_mesh)):
             self.haul.skipped[_WORDS.get(kind, "3-D faces" if kind == "POLYLINE" else kind.lower())] += 1
             return

@@ -30,6 +30,8 @@ class Haul(Struct):
     """Strands, and everything that the maker should know about what was left behind."""
 
     strands: list[Strand] = field(default_factory=list)
+    points: list[Vec2] = field(default_factory=list)
+    """single points, which mark the middles of holes"""
     skipped: Counter[str] = field(default_factory=Counter)
     """what was skipped, by a key of skipped.WORDS or the format's own name of its kind, with its number"""
     warnings: list[str] = field(default_factory=list)
@@ -44,6 +46,13 @@ class Haul(Struct):
             self.skipped["shapes with impossible coordinates"] += 1
         else:
             self.strands.append(Strand(Path(tuple(welded(kept, closed)), closed), clean(layer), filled))
+
+    def point(self, at: Vec2) -> None:
+        """Take a single point; one with impossible coordinates is counted."""
+        if all(abs(c) <= FARTHEST for c in at):
+            self.points.append(at)
+        else:
+            self.skipped["points"] += 1
 
     def warn(self, sentence: str) -> None:
         """Keep a sentence for the maker, once."""

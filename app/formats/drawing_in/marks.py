@@ -1,0 +1,62 @@
+"""Middles of holes that are only marked: points, and small crosses of two lines."""
+
+from __future__ import annotations
+
+import math
+from collections import defaultdict
+from collections.abc import Sequence
+
+import shapely
+
+from app.formats.drawing_in.result import Loop
+from geometry import vectors as v
+from geometry.curves import Line, Path, circle
+from geometry.curves.polygons import polygon
+from geometry.vectors import Vec2
+
+DIAMETER = 3.0
+"""mm of the hole that a mark becomes: a start for any drill (common practice, no source)."""
+INSIDE = 2.0
+"""mm from the edge that a mark lies at the least: nearer ones belong to the line of the outline (common practice, no source)."""
+MOST = 60
+"""Marks beyond which they are points of something measured, and no holes."""
+LONGEST_ARM = 20.0
+"""mm from end to end of a line of a cross (common practice, no source)."""
+SQUARE = math.sin(math.radians(1.0))
+ALIKE = 0.02
+"""mm between the middles of the two lines of a cross, and between their lengths"""
+
+
+def crosses(open_lines: Sequence[Path]) -> tuple[list[Vec2], list[Path]]:
+    """Where two short lines of the same length cross square in their middles, and the lines that are no such cross."""
+    places: dict[tuple[int, int], list[Path]] = defaultdict(list)
+    for path in open_lines:
+        if len(path.segments) == 1 and isinstance(path.segments[0], Line) and path.length <= LONGEST_ARM:
+            x, y = v.middle(path.start, path.end)
+            places[round(x / ALIKE), round(y / ALIKE)].append(path)
+    found = [pair for pair in places.values() if len(pair) == 2 and _is_cross(*pair)]
+    taken = {id(path) for pair in found for path in pair}
+    return [v.middle(pair[0].start, pair[0].end) for pair in found], [path for path in open_lines if id(path) not in taken]
+
+
+def _is_cross(one: Path, two: Path) -> bool:
+    a, b = v.sub(one.end, one.start), v.sub(two.end, two.start)
+    return abs(one.length - two.length) <= ALIKE and abs(v.dot(v.unit(a), v.unit(b))) <= SQUARE
+
+
+def marked(points: Sequence[Vec2], loops: Sequence[Loop]) -> list[Vec2]:
+    """The points (mm) that lie in the wood of the outline, clear of its edge and of all holes and slots, each once; none of more than MOST."""
+    outline = next((loop.path for loop in loops if loop.role == "outline"), None)
+    if outline is None or not points:
+        return []
+    wood = polygon(outline).buffer(-INSIDE)
+    cut = [polygon(loop.path) for loop in loops if loop.role not in ("outline", "other")]
+    free = shapely.difference(wood, shapely.union_all(cut))
+    shapely.prepare(free)
+    found = [at for at in dict.fromkeys(points) if free.covers(shapely.Point(at))]
+    return found if len(found) <= MOST else []
+
+
+def hole_at(at: Vec2) -> Path:
+    """The hole that a mark (mm) becomes."""
+    return circle(at, DIAMETER / 2)

@@ -1,0 +1,92 @@
+"""Holes that are only marked by a point or a small cross."""
+
+import io
+
+import ezdxf
+import pytest
+
+from tests.app.formats.drawing_in.reading import read, read_svg
+
+HEAD = [(22, 0), (40, 40), (40, 180), (-40, 180), (-40, 40), (-22, 0)]
+PLACES = [(28.0, 60.0), (-28.0, 60.0), (28.0, 110.0)]
+
+
+def found(draw, units: int = 4, scale: float = 1.0):
+    drawing = ezdxf.new("R2010", units=units)
+    space = drawing.modelspace()
+    space.add_lwpolyline([(x * scale, y * scale) for x, y in HEAD], close=True)
+    draw(space)
+    out = io.StringIO()
+    drawing.write(out)
+    return read(out.getvalue())
+
+
+def middles(drawing) -> list[tuple[float, float]]:
+    boxes = [loop.path.box for loop in drawing.loops if loop.role == "hole"]
+    return sorted((round((x0 + x1) / 2, 6), round((y0 + y1) / 2, 6)) for x0, y0, x1, y1 in boxes)
+
+
+def test_points_in_the_wood_become_holes_and_the_others_are_left_out():
+    def draw(space):
+        for at in [*PLACES, PLACES[0], (200, 0), (22, 0), (39, 100), (0, 120)]:  # twice, beside, on a corner, at the edge, in a hole
+            space.add_point(at)
+        space.add_point((0, 60), dxfattribs={"layer": "Defpoints"})
+        space.add_circle((0, 120), 5)
+    drawing = found(draw)
+    assert middles(drawing) == sorted([*PLACES, (0.0, 120.0)])
+    assert [round(loop.path.box[2] - loop.path.box[0], 6) for loop in drawing.loops if loop.role == "hole"] == [10, 3, 3, 3]
+    told = " ".join(drawing.warnings)
+    assert "3 points or small crosses were taken for the middles of holes, 3 mm wide" in told and "Left out: 6 points." in told
+
+
+def test_points_in_blocks_and_inches_are_where_they_are_drawn():
+    def draw(space):
+        block = space.doc.blocks.new("HALF")
+        block.add_point((28 / 25.4, 60 / 25.4))
+        space.add_blockref("HALF", (0, 0))
+        space.add_blockref("HALF", (0, 0), dxfattribs={"xscale": -1})
+    assert middles(found(draw, units=1, scale=1 / 25.4)) == [(-28, 60), (28, 60)]
+
+
+def test_small_crosses_become_holes_and_other_lines_do_not():
+    def draw(space):
+        for x, y in PLACES:
+            space.add_line((x - 3, y - 3), (x + 3, y + 3))
+            space.add_line((x - 3, y + 3), (x + 3, y - 3))
+        space.add_line((0, 100), (0, 130))  # longer than a mark
+        space.add_line((-15, 115), (15, 115))
+        space.add_line((-30, 150), (-24, 150))  # not in its middle
+        space.add_line((-24, 147), (-24, 153))
+    drawing = found(draw)
+    assert middles(drawing) == sorted(PLACES)
+    assert len(drawing.open_chains) == 4
+
+
+def test_a_cross_in_a_hole_is_its_middle_and_no_hole_of_its_own():
+    def draw(space):
+        space.add_circle(PLACES[0], 5)
+        x, y = PLACES[0]
+        space.add_line((x - 3, y), (x + 3, y))
+        space.add_line((x, y - 3), (x, y + 3))
+    drawing = found(draw)
+    assert middles(drawing) == PLACES[:1] and not drawing.open_chains
+
+
+def test_a_cross_of_one_path_in_an_svg_is_a_mark():
+    drawing = read_svg('<path d="M10 90 L90 90 L85 10 L15 10 Z"/><path d="M27 50 H33 M30 47 V53"/>')
+    assert middles(drawing) == [(30, 50)]
+
+
+def test_points_by_the_hundred_are_no_holes():
+    drawing = found(lambda space: [space.add_point((x / 2, 50 + y)) for x in range(-9, 9) for y in range(9)])
+    assert middles(drawing) == [] and "Left out: 162 points." in drawing.warnings
+
+
+def test_points_alone_are_told():
+    from app.formats.errors import FormatError
+    drawing = ezdxf.new("R2010")
+    drawing.modelspace().add_point((1, 2))
+    out = io.StringIO()
+    drawing.write(out)
+    with pytest.raises(FormatError, match="only 1 point"):
+        read(out.getvalue())
