@@ -4312,6 +4312,10 @@
         <translation>Den Rohling um {by} mm größer machen ({side}).</translation>
     </message>
     <message>
+        <source>Make the flat for {other} shorter, or move one of the two.</source>
+        <translation>Die Fläche für {other} kürzer machen oder eines der beiden versetzen.</translation>
+    </message>
+    <message>
         <source>Make the flat shorter or shallower there, or move one of the two.</source>
         <translation>Die Fläche dort kürzer oder flacher machen oder eines von beiden versetzen.</translation>
     </message>
@@ -4346,6 +4350,10 @@
     <message>
         <source>Make the ramp {amount} mm shorter.</source>
         <translation>Die Rampe {amount} mm kürzer machen.</translation>
+    </message>
+    <message>
+        <source>Make the retainer narrower, or move its screw away from the post.</source>
+        <translation>Den Niederhalter schmaler machen oder seine Schraube von der Welle weg versetzen.</translation>
     </message>
     <message>
         <source>Make the template</source>
@@ -5724,6 +5732,10 @@
         <translation>Platte auf der Kurve</translation>
     </message>
     <message>
+        <source>Plate over a neighbour's flat</source>
+        <translation>Platte über der Fläche daneben</translation>
+    </message>
+    <message>
         <source>Plate over a slot</source>
         <translation>Platte über einem Schlitz</translation>
     </message>
@@ -6676,6 +6688,10 @@
         <translation>Den Tisch einstellen</translation>
     </message>
     <message>
+        <source>Set them apart, or both at one level and equally high: then they are one bar on two screws.</source>
+        <translation>Auseinander setzen, oder beide auf eine Linie und gleich hoch: Dann sind sie ein Niederhalter auf zwei Schrauben.</translation>
+    </message>
+    <message>
         <source>Set these two farther apart in the pattern {pattern}, or choose hardware with room between them.</source>
         <translation>Die beiden im Bohrbild {pattern} weiter auseinandersetzen oder Mechaniken mit mehr Platz dazwischen wählen.</translation>
     </message>
@@ -7464,6 +7480,10 @@
         <translation>Saitenniederhalter hält nichts</translation>
     </message>
     <message>
+        <source>String retainer in the way</source>
+        <translation>Saitenniederhalter im Weg</translation>
+    </message>
+    <message>
         <source>String rubs on another post</source>
         <translation>Saite scheuert an anderer Welle</translation>
     </message>
@@ -7898,6 +7918,10 @@
     <message>
         <source>The axis of {item} never meets the {side} square edge.</source>
         <translation>Die Achse von {item} trifft die gerade Kante nie ({side}).</translation>
+    </message>
+    <message>
+        <source>The bar of a retainer needs its place on the face beside posts and other bars.</source>
+        <translation>Ein Saitenniederhalter braucht seinen Platz auf der Vorderseite neben Wellen und anderen Niederhaltern.</translation>
     </message>
     <message>
         <source>The bass side follows the treble side.</source>
@@ -9092,6 +9116,10 @@
         <translation>Die Platte von {item} ragt {depth} mm über {opening}.</translation>
     </message>
     <message>
+        <source>The plate of {item} reaches {measured} mm over the flat for {other}, which lies {deep} mm deeper: nothing carries it there.</source>
+        <translation>Die Platte von {item} reicht {measured} mm über die Fläche für {other}, die {deep} mm tiefer liegt: Dort trägt sie nichts.</translation>
+    </message>
+    <message>
         <source>The plate of {item} rocks on the curved edge by {rock} mm.</source>
         <translation>Die Platte von {item} kippelt auf der gebogenen Kante um {rock} mm.</translation>
     </message>
@@ -9338,6 +9366,18 @@
     <message>
         <source>The retainer on {hole} is screwed to the face, where there is no hole: it is drilled from the back and does not come through.</source>
         <translation>Der Niederhalter auf {hole} wird auf die Vorderseite geschraubt, doch dort ist keine Bohrung: Sie wird von der Rückseite gebohrt und kommt nicht durch.</translation>
+    </message>
+    <message>
+        <source>The retainer on {hole} lies {a} mm from the post of {item}; {b} mm wanted.</source>
+        <translation>Der Niederhalter auf {hole} liegt {a} mm von der Welle von {item}; gewünscht sind {b} mm.</translation>
+    </message>
+    <message>
+        <source>The retainer on {hole} runs {measured} mm into the post of {item}.</source>
+        <translation>Der Niederhalter auf {hole} läuft {measured} mm in die Welle von {item}.</translation>
+    </message>
+    <message>
+        <source>The retainers on {one} and {two} lie {measured} mm over each other.</source>
+        <translation>Die Niederhalter auf {one} und {two} liegen {measured} mm übereinander.</translation>
     </message>
     <message>
         <source>The router has no collet for its {shank} shank (it has {sizes}).</source>

@@ -1,4 +1,4 @@
-"""Flats cut for plates: large enough for the plate, and with rail enough left behind them and wood beside bores.
+"""Flats cut for plates: large enough for the plate, under no neighbour's, and with rail enough left behind them and wood beside bores.
 
 A round spot takes no more wood than a flat of its size, as which it counts.
 """
@@ -17,7 +17,8 @@ from geometry.checks.hole_walls import wanted_to_outline
 from geometry.checks.items import Item, plan
 from geometry.checks.memo import together
 from geometry.checks.scene import Opening, Scene, slots_tree
-from geometry.checks.snags import TIGHT, Snag, grade, short
+from geometry.checks.seats import LOOSE, ROCK
+from geometry.checks.snags import NOTE, TIGHT, Snag, grade, short
 from geometry.checks.words import aslant, both, first, into, name, tenths
 from geometry.curves import Line, Path
 from geometry.layout.shop import Margins
@@ -33,7 +34,7 @@ from geometry.vectors import Vec2
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of every flat with the drillings of other features."""
+    """Snags of every flat with the drillings of other features, and with the plates beside it."""
     memo, margins = scene.memo, scene.layout.margins
     flats = memo.of(together, *[item for item in scene.items if item.mount == "side" and item.tuner.flat is not None])
     return memo.snags_together(_beside_flats, scene.items, flats, memo.of(_tree, flats, margins), scene.outline, margins) if flats else ()
@@ -143,12 +144,14 @@ def _beside_flats(items: Sequence[Item], flats: tuple[Item, ...], tree: shapely.
 
 
 def _beside(item: Item, flat: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
-    """The drilling of each hole that a flat leaves least of its wood; nothing where the bare edge is nearer to it, or outside the head.
+    """The drilling of each hole that a flat leaves least of its wood, or the plate on the same edge that a flat takes wood from; nothing where the bare edge is nearer to it, or outside the head.
 
     A drilling from the flat's own edge goes in through what the flat takes away; a locating pin has done its work when a flat is cut.
     """
-    if item is flat or item.what == "pin" or item.mount == "side" and item.frame.side == flat.frame.side:
+    if item is flat or item.what == "pin":
         return ()
+    if item.mount == "side" and item.frame.side == flat.frame.side:
+        return _under_plate(item, flat)
     frame, half = flat.frame, flat.tuner.flat.size / 2
     if _clear(item.box, frame, half, _wanted(margins)):
         return ()
@@ -165,6 +168,27 @@ def _beside(item: Item, flat: Item, outline: Wall, margins: Margins) -> tuple[Sn
             continue
         worst[hole] = _too_near(item, drilling, flat, measured, needed, way)
     return tuple(worst.values())
+
+
+def _under_plate(item: Item, flat: Item) -> tuple[Snag, ...]:
+    """A plate that reaches over a neighbour's flat where that lies deeper than it sits itself: nothing carries it there."""
+    (ux, uy), (wx, wy) = item.frame.u[:2], plan(item.frame.w)
+    middle, half = v.sub(flat.frame.origin[:2], item.frame.origin[:2]), flat.tuner.flat.size / 2
+    ends = [v.along(middle, flat.frame.u[:2], way * half) for way in (-1.0, 1.0)]
+    (a, deep_a), (b, deep_b) = sorted((x * ux + y * uy, x * wx + y * wy) for x, y in ends)
+    low, high = max(a, -item.pattern.seat.behind), min(b, item.pattern.seat.before)
+    if high - low <= TOUCH:
+        return ()
+    slope = (deep_b - deep_a) / (b - a)
+    deepest = max(deep_a + slope * (at - a) for at in (low, high))
+    if deepest <= ROCK:
+        return ()
+    at = (low + high) / 2
+    return (Snag("plate-over-flat", TIGHT if deepest > LOOSE else NOTE, (item.id, flat.id),
+                 (*v.along(item.frame.origin[:2], item.frame.u[:2], at), item.frame.origin[2]), low - high, 0.0,
+                 say("The plate of {item} reaches {measured} mm over the flat for {other}, which lies {deep} mm deeper: nothing carries it there.",
+                     item=item.id, measured=into(low - high), other=flat.id, deep=into(-deepest)),
+                 say("Make the flat for {other} shorter, or move one of the two.", other=flat.id)),)
 
 
 def _clear(box: Box, frame: Frame, half: float, needed: float) -> bool:

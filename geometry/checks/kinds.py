@@ -105,6 +105,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "flat-too-small": Kind(say("Flat too small for its plate"),
                            say("Wood left standing under a plate keeps it from sitting.")),
     "flat-rail": Kind(say("Rail is thin behind a flat"), say("A flat takes wood from the rail that carries the tuner.")),
+    "plate-over-flat": Kind(say("Plate over a neighbour's flat"), say("A plate wants wood under all of it.")),
     "hole-to-flat": Kind(say("Hole close to a flat"), say("Least wood between a drilling and the flat cut for a side tuner's plate.")),
     "buttons": Kind(say("Buttons close together"), say("Fingers need room between the buttons as they turn.")),
     "button-to-wood": Kind(say("Button close to the wood"), say("A button behind the head needs room beyond its edge.")),
@@ -132,6 +133,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
                               say("A string that bends far over the nut wears it, and sticks in it as it is tuned.")),
     "retainer-no-hole": Kind(say("No hole for a retainer's screw"), say("A retainer is screwed to the face.")),
     "retainer-idle": Kind(say("String retainer holds nothing"), say("A retainer presses on the strings that pass under it.")),
+    "retainer-bar": Kind(say("String retainer in the way"), say("The bar of a retainer needs its place on the face beside posts and other bars.")),
     "string-to-face": Kind(say("String on the face"), say("A string needs air above the wood wherever it is held down.")),
     "string-to-screw": Kind(say("String at a retainer's screw"), say("The strings pass beside the screw that holds the retainer.")),
     "string-to-post": Kind(say("String rubs on another post"), say("A string on its way to its post needs air past the "

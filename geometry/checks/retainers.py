@@ -1,8 +1,10 @@
-"""String retainers: whether each is screwed to the face, holds a string down, and has its screw beside the strings."""
+"""String retainers: whether each is screwed to the face, holds a string down, and has its screw beside the strings and its bar beside posts
+and other bars."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
+from itertools import combinations
 
 from geometry import vectors as v
 from geometry.checks.items import Item
@@ -13,9 +15,11 @@ from geometry.checks.words import both, into
 from geometry.layout.shop import Margins
 from geometry.layout.slots import SingleHole
 from geometry.saying import say
-from geometry.strings.retainers import over, pressed
+from geometry.strings.retainers import BAR, over, pressed
 from geometry.strings.rubs import screw_air
 from geometry.strings.runs import Run, carriers
+from geometry.tolerance import TOUCH
+from geometry.vectors import Vec2
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -37,6 +41,8 @@ def snags(scene: Scene) -> Iterable[Snag]:
                        say("Set it lower, make it wider, or move it under the strings."))
     for _, beside in strings:
         yield from beside
+    yield from scene.memo.snags(_at_post, scene.items, open_ones, scene.layout.margins)
+    yield from scene.memo.of(_over_each_other, open_ones)
 
 
 def _under(own: tuple[Run, Item], retainers: tuple[SingleHole, ...], margins: Margins) -> tuple[tuple[str, ...], tuple[Snag, ...]]:
@@ -44,6 +50,46 @@ def _under(own: tuple[Run, Item], retainers: tuple[SingleHole, ...], margins: Ma
     run, _ = own
     held = [one.hole for one in over(run.nut, run.post, retainers) if pressed(run.nut_height, run.length, run.height, (one,))]
     return tuple(held), tuple([snag for hole in retainers for snag in _beside(hole, run, margins.string_air)])
+
+
+def _at_post(item: Item, retainers: tuple[SingleHole, ...], margins: Margins) -> tuple[Snag, ...]:
+    """Snags of a post that comes out of the face with the bars of retainers."""
+    if item.mount != "face" or item.pattern.post.above(item.pattern.post.length, item.frame.wood) <= TOUCH:
+        return ()
+    centre, found, needed = item.frame.origin[:2], [], margins.seat_gap
+    for hole in retainers:
+        near = tuple(min(max(c, at - half), at + half) for c, at, half in zip(centre, hole.at, _half(hole), strict=True))
+        inside = min(half - abs(c - at) for c, at, half in zip(centre, hole.at, _half(hole), strict=True))
+        measured = (-inside if inside > 0 else v.distance(centre, near)) - item.pattern.post.diameter / 2
+        if not short(measured, needed):
+            continue
+        a, b = both(measured, needed)
+        words = {"hole": hole.id, "item": item.id}
+        text = (say("The retainer on {hole} runs {measured} mm into the post of {item}.", measured=into(measured), **words) if measured < 0 else
+                say("The retainer on {hole} lies {a} mm from the post of {item}; {b} mm wanted.", a=a, b=b, **words))
+        found.append(Snag("retainer-bar", TIGHT if measured < 0 else NOTE, (hole.id, item.id), (*near, -hole.retainer.height), measured, needed,
+                          text, say("Make the retainer narrower, or move its screw away from the post."),
+                          push=None if inside > 0 else v.scale(v.unit(v.sub(near, centre)), needed - measured)))
+    return tuple(found)
+
+
+def _over_each_other(retainers: tuple[SingleHole, ...]) -> tuple[Snag, ...]:
+    """Snags of bars that lie over each other. Two at one level that hold strings equally high are one bar on two screws."""
+    found = []
+    for one, two in combinations(retainers, 2):
+        measured = max(abs(a - b) - (h + k) for a, b, h, k in zip(one.at, two.at, _half(one), _half(two), strict=True))
+        alike = abs(one.at[1] - two.at[1]) <= TOUCH and abs(one.retainer.height - two.retainer.height) <= TOUCH
+        if short(measured, 0.0) and not alike:
+            found.append(Snag("retainer-bar", TIGHT, (one.id, two.id), (*v.middle(one.at, two.at), -one.retainer.height), measured, 0.0,
+                              say("The retainers on {one} and {two} lie {measured} mm over each other.", one=one.id, two=two.id,
+                                  measured=into(measured)),
+                              say("Set them apart, or both at one level and equally high: then they are one bar on two screws.")))
+    return tuple(found)
+
+
+def _half(hole: SingleHole) -> Vec2:
+    """Half of the bar of a retainer, across the head and along it."""
+    return hole.retainer.width / 2, BAR / 2
 
 
 def _beside(hole: SingleHole, run: Run, needed: float) -> Iterable[Snag]:

@@ -22,6 +22,7 @@ from geometry.drawing.tuner_plan import folded, tuner_marks, upright_marks
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Ear, Headstock, Loop, Nut, Pin, SingleHole, Slot, Tuner, loop_path, slot_path
 from geometry.solids import holes
+from geometry.strings.retainers import BAR
 from geometry.terms import term
 from geometry.vectors import Box
 
@@ -30,8 +31,6 @@ TITLE = 3.2
 SIDES = ("bass", "treble")
 _LEVEL = Nut()
 """Stands for any nut where nothing of the blank goes by it."""
-RETAINER = 5.0
-"""How broad the bar of a string retainer is drawn along the strings, mm."""
 
 
 def opened_out(layout: Headstock) -> Drawing:
@@ -172,4 +171,4 @@ def _retainer(single: SingleHole | Pin) -> Drawing:
     if isinstance(single, Pin) or single.retainer is None:
         return ()
     (x, y), half = single.at, single.retainer.width / 2
-    return (Area(rectangle(x - half, y - RETAINER / 2, x + half, y + RETAINER / 2), "button", single.id),)
+    return (Area(rectangle(x - half, y - BAR / 2, x + half, y + BAR / 2), "button", single.id),)

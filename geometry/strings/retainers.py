@@ -15,6 +15,9 @@ from geometry.layout.slots import SingleHole
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
+BAR = 5.0
+"""How broad the bar of a retainer is along the strings, mm (common practice, no source)."""
+
 
 class Held(Struct, frozen=True):
     """A string under a retainer: how far from the nut as seen on the face, and how high above it (mm)."""

@@ -37,6 +37,11 @@ def _holding(x, height=15.0, id="r"):
     return SingleHole(id=id, at=(x, 50.0), diameter=2.0, depth=9.0, retainer=Retainer(height=height, width=12.0))
 
 
+def _at(y, id="r"):
+    """The same in the middle of the head, so far from the nut."""
+    return replace(_holding(0.0, id=id), at=(0.0, y))
+
+
 def past_a_post(apart):
     """A string straight up the centreline that passes a post whose middle is `apart` mm beside it."""
     return head(tuners=(face("a", 3.5, 150.0, string="1", winds="bass"), face("b", -apart, 75.0)), patterns=(FACE,),
@@ -126,11 +131,21 @@ def _beside_flat(x, depth=0.5):
     return replace(layout, tuners=(*layout.tuners, face("b", x, 100.0)), patterns=(*layout.patterns, FACE))
 
 
+def _neighbours(along, depth=0.5, flat=None):
+    """A flat of 30, and a neighbour's plate beside it."""
+    layout = _flat(size=30.0, depth=depth)
+    return replace(layout, tuners=(*layout.tuners, side("b", along, _SEAT, flat=flat)))
+
+
 _FLATS = (
     Case("flat-too-small", _flat(size=23.0), 23.0, TIGHT, _flat(size=24.0)),
     Case("flat-rail", _flat(inner=8.0), 7.5, TIGHT, _flat(inner=8.5), between=("a", "slot")),
     # Its bottom lies at x = 39.5; a bore of 6 beside it, 4 mm from the bare edge.
     Case("hole-to-flat", _beside_flat(33.0), 3.5, TIGHT, _beside_flat(32.5), between=("a", "b")),
+    # Flat of 30 about 90, plates that reach 12 to either side: the neighbour's begins at 103.
+    Case("plate-over-flat", _neighbours(115.0), -2.0, NOTE, _neighbours(117.0), between=("b", "a")),
+    Case("plate-over-flat", _neighbours(115.0, 1.5), -2.0, TIGHT, _neighbours(115.0, 0.3), between=("b", "a")),
+    Case("plate-over-flat", _neighbours(65.0, 1.5), -2.0, TIGHT, _neighbours(65.0, 1.5, Flat(size=24.0, depth=1.5)), between=("b", "a")),
     Case("hole-to-flat", _beside_flat(33.0, depth=8.0), -4.0, SPOILS, _beside_flat(25.0, depth=8.0), between=("a", "b")),
 )
 
@@ -155,6 +170,15 @@ CASES = (
     # The screw's pilot is 2 wide, the string 1.
     Case("string-to-screw", _over_nut(16.0, 13.0, _holding(1.7)), 0.2, TIGHT, _over_nut(16.0, 13.0, _holding(2.0)), between=("r", "a")),
     Case("string-to-screw", _over_nut(16.0, 13.0, _holding(-1.0)), -0.5, SPOILS, _over_nut(16.0, 13.0, _holding(-2.0)), between=("r", "a")),
+    # Its bar reaches 2.5 to the tip; the post, 6 wide, stands at y = 100.
+    Case("retainer-bar", _over_nut(16.0, 13.0, _at(94.3)), 0.2, NOTE, _over_nut(16.0, 13.0, _at(94.0)), between=("r", "a")),
+    Case("retainer-bar", _over_nut(16.0, 13.0, _at(95.5)), -1.0, TIGHT, _over_nut(16.0, 13.0, _at(94.0)), between=("r", "a")),
+    Case("retainer-bar", _over_nut(16.0, 13.0, _at(98.0)), -3.5, TIGHT, _over_nut(16.0, 13.0, _at(94.0)), between=("r", "a")),
+    # Bars of 12 whose screws stand 10 apart, one higher than the other; equally high they are one.
+    Case("retainer-bar", _over_nut(16.0, 13.0, _holding(0.0), _holding(10.0, 14.0, "r2")), -2.0, TIGHT,
+         _over_nut(16.0, 13.0, _holding(0.0), _holding(10.0, 15.0, "r2")), between=("r", "r2")),
+    Case("retainer-bar", _over_nut(16.0, 13.0, _holding(0.0), _at(54.0, "r2")), -1.0, TIGHT,
+         _over_nut(16.0, 13.0, _holding(0.0), _at(55.0, "r2")), between=("r", "r2")),
     Case("retainer-no-hole", _over_nut(16.0, 13.0, replace(_holding(0.0), surface="back")), None, TIGHT, _over_nut(16.0, 13.0, _holding(0.0)),
          between=("r", "face")),
     # Two strings 20 apart, the thicker one 1 mm: its skin lies at x = -10.5.

@@ -17,7 +17,7 @@
 | screw and anything | `…-to-screw` with every other sort, slot and outline |
 | plate and plate | `seats-overlap` |
 | plate and outline, plate and slot, plate and a curved edge | `seat-overhang`, `seat-over-slot`, `plate-rocks` |
-| flat and rail, flat and hole | `flat-rail`, `hole-to-flat` |
+| flat and rail, flat and hole, flat and a neighbour's plate | `flat-rail`, `hole-to-flat`, `plate-over-flat` |
 | button and button, button and wood | `buttons`, `button-to-wood` |
 | post end and inner wall, drill point and inner wall | `post-to-wall`, `point-to-wall`, `post-to-slot-end` |
 | ramp of a slot and hole, outline, pocket that is there, another slot or its ramp, nut, back or floor | `hole-to-ramp`, `ramp-to-outline`, `ramp-to-pocket`, `ramp-to-slot`, `ramp-to-nut`, `ramp-too-deep` |
@@ -28,6 +28,7 @@
 | string and post | `string-to-post` |
 | string and face | `string-to-face` |
 | string and the screw of a retainer | `string-to-screw` |
+| bar of a retainer and post, or another bar | `retainer-bar` |
 | string and string | `string-to-string` |
 | string and the wood at the nut line | `string-off-wood` |
 | string and the end of the nut, string and string in it | `string-off-nut`, `strings-in-nut` |
