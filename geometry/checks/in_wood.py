@@ -8,7 +8,7 @@ from collections.abc import Container, Iterable, Iterator, Sized
 from geometry.checks.items import Item
 from geometry.checks.said import length, read
 from geometry.checks.scene import Scene
-from geometry.checks.snags import BLANK, SPOILS, TIGHT, Snag
+from geometry.checks.snags import FACE, SPOILS, TIGHT, Snag
 from geometry.checks.words import first, name
 from geometry.layout.book import Bored, Done
 from geometry.layout.drilled import drilling_of
@@ -57,7 +57,7 @@ def _gone(done: tuple[Done, ...], known: Container[str]) -> Iterable[Snag]:
         if one.piece == "real" and one.hole is not None and drilling_of(one.task) not in known:
             found.setdefault(one.task.features[0], []).append(one)
     for ones in found.values():
-        yield Snag("drilled-and-gone", SPOILS, (BLANK,), ones[0].hole.at, None, None,
+        yield Snag("drilled-and-gone", SPOILS, (FACE,), ones[0].hole.at, None, None,
                    _with_others(say("The drawing has no hole any more for “{title}”, which is drilled {was} (job book).",
                                     title=ones[0].task.title or ones[0].task.operation, was=", ".join(_place(ones[0].hole))), ones),
                    say("Take back what took it out of the drawing; or plug the hole and strike its tick out in the job book."))

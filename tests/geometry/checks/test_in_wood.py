@@ -6,6 +6,7 @@ from msgspec.structs import replace
 from geometry.book import hole_of, task_of, tick_off
 from geometry.checks import check
 from geometry.checks.in_wood import strays
+from geometry.cures.tracks import tracks
 from geometry.edits import mirror_layout, nudge, remove_features, rename
 from geometry.layout import Bored
 from geometry.sequence import operations
@@ -57,6 +58,12 @@ def test_what_is_taken_out_is_still_in_the_wood():
     snag, = told(remove_features(drilled(demo(), "treble face 2"), ("treble face 2",)))
     assert snag.kind == "drilled-and-gone" and snag.text.startswith("The drawing has no hole any more for “Counterbore treble face 2”, which is drilled from the face at x ")
     assert snag.text.endswith(" mm (job book). So it is with 3 more holes there.")
+
+
+def test_no_move_is_sought_that_would_put_a_drilled_hole_elsewhere():
+    job = drilled(demo(), "treble face 2", "bass side 2", "nut pin")
+    for layout in (nudge(job, ["treble face 2", "bass side 2", "nut pin"], 0.5, 1.0), remove_features(job, ("treble face 2", "nut pin"))):
+        assert len(told(layout)) > 1 and all(tracks(layout, snag) == [] for snag in told(layout))
 
 
 def test_a_renamed_feature_is_the_same_hole():
