@@ -20,6 +20,7 @@ from geometry.drawing.wrap import LETTER, drilled_later, wrap_drawing
 from geometry.layout import Headstock
 from geometry.routing import Waste
 from geometry.saying import say
+from geometry.solids import holes
 from geometry.strings.square_line import square_line
 from geometry.terms import term
 from geometry.vectors import Box
@@ -78,11 +79,7 @@ def _back_part(back: Drawing, line: str) -> Part:
 def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
     """The wrap paper with its names outside, and inside for a tight paper."""
     made = Part(say("Wrap paper"), say("Cut it out, fold it back along both fold lines and glue it on the square blank, "
-                                  "{line} on {line}: it marks the face and both edges.", line=square_line(layout.nut)), say("Edges: diameter, tilt of the table and the end that is raised for it, "
-                                                                      "stop from the square edge to full diameter.")
-                + (" " + say("Thin circles in the slots: waste holes.") if waste else "")
-                + (" " + say("Screws beside side bores have no mark: drill them by hand through the plate, on the finished edge.")
-                   if drilled_later(layout) else ""),
+                                  "{line} on {line}: it marks the face and both edges.", line=square_line(layout.nut)), _wrap_note(layout, bool(waste)),
                 (*wrap_drawing(layout), *_waste(waste)), _wrap_box(layout))
     blank = layout.blank
     x0, y0, x1, y1 = blank_box(blank)
@@ -94,6 +91,18 @@ def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
                    Label(say("fold"), (x, y0 + 2.0), LETTER, "note", "blank", angle=math.pi / 2)]
     box = (x0 - PADDING, y0 - PADDING, x1 + PADDING, y1 + PADDING)
     return replace(made, tight=replace(made, drawing=(*inside, *titles), box=box))
+
+
+def _wrap_note(layout: Headstock, waste: bool) -> str:
+    """What there is to be known of the marks on it."""
+    said = []
+    if any(not d.upright for hole in holes(layout) for d in hole.drillings):
+        said.append(say("Edges: diameter, tilt of the table and the end that is raised for it, stop from the square edge to full diameter."))
+    if waste:
+        said.append(say("Thin circles in the slots: waste holes."))
+    if drilled_later(layout):
+        said.append(say("Screws beside side bores have no mark: drill them by hand through the plate, on the finished edge."))
+    return " ".join(said)
 
 
 def _waste(waste: Sequence[Waste]) -> Drawing:

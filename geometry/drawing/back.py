@@ -49,7 +49,7 @@ def back_drawing(layout: Headstock) -> Drawing:
     named: list[Named] = []
     for hole in drilled:
         marks += _hole(hole, named)
-    marks += margin_labels(named, x0 - BESIDE, x1 + BESIDE, LETTER, y0, y1)
+    marks += margin_labels(named, x0 - BESIDE, x1 + BESIDE, LETTER, y0, y1, marks)
     return (*marks, *side_titles(x0, x1, y1, say("treble side"), say("seen from the back"), say("bass side")))
 
 

@@ -9,9 +9,10 @@ from textwrap import wrap
 
 from msgspec import Struct
 from msgspec.structs import replace
+from shapely import LineString, Point, get_parts
 
 from geometry import vectors as v
-from geometry.drawing.marks import Label, Mark, Stroke
+from geometry.drawing.marks import Cross, Label, Mark, Stroke
 from geometry.drawing.shapes import straight
 from geometry.units import UNPARTED, unparted
 from geometry.vectors import Vec2
@@ -20,6 +21,8 @@ PITCH = 2.0
 """Distance of two labels' neighbouring lines in capital heights."""
 LINE = 1.6
 """Distance of lines within a label in capital heights."""
+FREE = 2.0
+"""mm about the middle of another's cross in which a leader is interrupted."""
 LONGEST = 24
 """Most letters in a line: longer words go on in the next, so that no name alone costs a page."""
 
@@ -33,14 +36,17 @@ class Named(Struct, frozen=True):
     owner: str
 
 
-def margin_labels(things: Sequence[Named], left: float, right: float, height: float, low: float, high: float) -> list[Mark]:
+def margin_labels(things: Sequence[Named], left: float, right: float, height: float, low: float, high: float,
+                  marks: Sequence[Mark] = ()) -> list[Mark]:
     """Labels of `height` mm in columns ending at x = left and starting at x = right, each thing on its nearer side.
 
     Labels stand as near to their things as their neighbours allow, in the order of these along y but for neighbours whose leaders
     would cross; none below y = low or above y = high where they all fit between. Of a column that would be higher than that so much
-    goes to the other side as is needed, half at most.
+    goes to the other side as is needed, half at most. A leader is interrupted at the middle of a cross of the `marks` that is another's:
+    where hairlines meet is pricked.
     """
-    marks: list[Mark] = []
+    made: list[Mark] = []
+    crosses = [(mark.centre, Point(mark.centre).buffer(FREE)) for mark in marks if isinstance(mark, Cross)]
     things = [replace(thing, words=tuple(part for line in thing.words for part in short_lines(line))) for thing in things]
     things.sort(key=lambda thing: (*thing.at, thing.words))
     to_left = _to_left(things, (left + right) / 2, height, high - low)
@@ -49,11 +55,14 @@ def margin_labels(things: Sequence[Named], left: float, right: float, height: fl
         for thing, y in _levelled(group, start, height, low, high):
             foot = (start, y)
             rim = v.along(thing.at, v.unit(v.sub(foot, thing.at)), thing.clear)
-            marks.append(Stroke(straight(foot, rim), "dimension", thing.owner))
+            leader = LineString([foot, rim])
+            for centre, taken in crosses:
+                leader = leader if centre == thing.at else leader - taken
+            made += [Stroke(straight(*piece.coords), "dimension", thing.owner) for piece in get_parts(leader)]
             first = y - height / 2 + height * LINE * (len(thing.words) - 1) / 2
-            marks += [Label(line, (x, first - i * height * LINE), height, "dimension", thing.owner, anchor=anchor)
-                      for i, line in enumerate(thing.words)]
-    return marks
+            made += [Label(line, (x, first - i * height * LINE), height, "dimension", thing.owner, anchor=anchor)
+                     for i, line in enumerate(thing.words)]
+    return made
 
 
 def _levelled(group: list[Named], start: float, height: float, low: float, high: float) -> list[tuple[Named, float]]:

@@ -64,7 +64,7 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
             named.append(_named(hole))
     named += named_pockets(layout)
     marks += _side_seats(layout, named)
-    marks += margin_labels(named, around[0] - BESIDE, around[2] + BESIDE, LETTER, around[1], around[3])
+    marks += margin_labels(named, around[0] - BESIDE, around[2] + BESIDE, LETTER, around[1], around[3], marks)
     room = Room(marks)
     for hole in drilled:
         if hole.drillings[0].role == "locating":

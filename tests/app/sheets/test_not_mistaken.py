@@ -10,6 +10,7 @@ from app.sheets import pages, plan_work
 from app.sheets.parts import parts
 from app.sheets.write import full_template
 from geometry import saying
+from geometry.beginning import Numbers, begin
 from geometry.drawing import Label
 from geometry.layout import loop_path
 from tests.app.sheets.printed import layout, made, section, words, work
@@ -106,3 +107,9 @@ def test_what_to_heed_at_the_router_is_read_before_the_first_step():
     text = section("demo", "Cards")
     card = text[text.index("Rout the outline"):]
     assert card.index("Template 6 mm thick") < card.index("Mind: Outside a template feed") < card.index("Saw the waste off")
+
+
+def test_the_wrap_paper_tells_of_marks_on_the_edges_where_it_has_any():
+    heads = {"sides": layout("demo"), "face alone": begin(Numbers())}
+    notes = {name: next(part.note for part in parts(head) if part.title == "Wrap paper") for name, head in heads.items()}
+    assert "stop from the square edge" in notes["sides"] and notes["face alone"] == ""

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely.geometry import LineString
 
-from geometry.drawing import Label, Stroke
+from geometry.drawing import Cross, Label, Stroke
 from geometry.drawing.margin_labels import LONGEST, Named, margin_labels, short_lines, spread
 
 
@@ -69,3 +69,12 @@ def test_no_line_ends_within_a_number(words):
     lines = short_lines(words)
     assert " ".join(lines) == words and max(map(len, lines)) <= LONGEST and len(lines) > 1
     assert not any(line[-1].isdigit() and after.split()[0] in ('1/2"', "mm", "000") for line, after in pairwise(lines))
+
+
+def test_a_leader_leaves_the_cross_of_another_hole_free():
+    """A screw 20 mm behind a bore 0.3 mm lower: its leader would run past the middle of the bore's cross and be pricked there."""
+    screw, bore = Cross((0.0, 50.0), 1.8, "cross"), Cross((-20.0, 49.7), 4.2, "cross")
+    marks = margin_labels([Named((0.0, 50.0), 1.3, ("screw",), "a")], -40.0, 90.0, 2.0, 0.0, 100.0, (screw, bore))
+    parts = [mark.path for mark in marks if isinstance(mark, Stroke)]
+    assert len(parts) == 2 and parts[1].end == pytest.approx((-1.3, 50.0))
+    assert parts[0].end[0] == pytest.approx(-22.0, abs=0.05) and parts[1].start[0] == pytest.approx(-18.0, abs=0.05)
