@@ -20,6 +20,8 @@ BODY = 13.0
 """Em of the body's letters at 100 %, pixels."""
 LARGEST = 39.0
 """Em beyond which the body does not grow, pixels: three times the plain one."""
+FRAME = QSize(16, 44)
+"""What a desktop puts round a window, at most, pixels; it tells only once the window is on show."""
 CHOICES = (100, 125, 150, 175, 200)
 """Per cent that the maker may choose."""
 
@@ -123,7 +125,7 @@ def open_at(window: QWidget, width: int, height: int) -> None:
     """Open a dialog at this size at 100 %, larger for larger letters, never larger than the screen has room for."""
     wanted = QSize(_now.soft(width), _now.soft(height))
     screen = window.screen()
-    window.resize(wanted.boundedTo(screen.availableSize()) if screen is not None else wanted)
+    window.resize(wanted.boundedTo(screen.availableSize() - FRAME) if screen is not None else wanted)
 
 
 def follow(root: QWidget) -> None:

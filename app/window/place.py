@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QByteArray, QPoint, QRect, QSettings, QSize, Qt
 from PySide6.QtGui import QGuiApplication
 
+from app.look.sizes import FRAME
 from app.window.stages import STAGES
 
 if TYPE_CHECKING:
@@ -21,7 +22,7 @@ FIRST_STAGE = "tuners"
 def restore(window: Frame) -> None:
     """Put the window where it was last, or somewhere sound."""
     settings = window.settings
-    window.resize(USUAL.boundedTo(QGuiApplication.primaryScreen().availableSize()))
+    window.resize(USUAL.boundedTo(QGuiApplication.primaryScreen().availableSize() - FRAME))
     kept = settings.value("geometry")
     if isinstance(kept, QByteArray) and window.restoreGeometry(kept):
         to_reach(window)

@@ -60,6 +60,7 @@ def test_long_words_in_large_letters_make_no_dialog_wider_than_a_small_screen(be
     finally:
         saying.use(None)
     assert dialog.minimumSizeHint().width() <= 1024
+    assert dialog.height() <= dialog.screen().availableSize().height() - 30, "its buttons are above the lower border, under a title"
 
 
 def _offset(bench, qtbot) -> QDialog:

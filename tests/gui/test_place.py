@@ -52,6 +52,7 @@ def test_size_division_and_stage_come_back(qtbot, tmp_path):
     settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
     first = window(qtbot, settings)
     screen = first.screen().availableGeometry()
+    assert first.height() <= max(screen.height() - 30, first.minimumSizeHint().height()), "its foot is above the lower border"
     first.setGeometry(QRect(screen.topLeft() + QPoint(20, 30), screen.size() * 0.9))
     first.splitter.setSizes([400, 380])
     first.side.inside.setSizes([300, 500])
