@@ -57,13 +57,18 @@ def step(root: QWidget, onward: bool) -> bool:
         to = chain[(chain.index(now) + (1 if onward else -1)) % len(chain)]
     else:
         to = _after(root, chain, now, onward)
-    to.setFocus(Qt.FocusReason.TabFocusReason if onward else Qt.FocusReason.BacktabFocusReason)
+    give_keyboard(to, Qt.FocusReason.TabFocusReason if onward else Qt.FocusReason.BacktabFocusReason)
+    return True
+
+
+def give_keyboard(to: QWidget, reason: Qt.FocusReason = Qt.FocusReason.TabFocusReason) -> None:
+    """Give it the keyboard, and bring it into view in all that scrolls around it."""
+    to.setFocus(reason)
     area = to.parentWidget()
-    while area is not None and area is not root:
+    while area is not None:
         if isinstance(area, QScrollArea):
             area.ensureWidgetVisible(to)
         area = area.parentWidget()
-    return True
 
 
 class ReadInOrder:

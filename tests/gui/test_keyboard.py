@@ -10,6 +10,7 @@ from app.window.input import spoken
 from app.window.input.stepping import things
 from geometry.edits import nudge
 from geometry.layout import Pin, loop_path
+from tests.gui.bench import at_rest
 
 KEY, SHIFT, CTRL = Qt.Key, Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier
 
@@ -42,6 +43,17 @@ def test_arrow_keys_nudge_what_was_reached_by_keys(bench, window):
     before = bench.origin(held)
     bench.key(KEY.Key_Up)
     assert bench.origin(held)[1] != before[1]
+
+
+def test_what_the_keyboard_comes_to_by_enter_is_seen(bench, window):
+    window.resize(1024, 700)
+    window.looks.choose_letters(200)
+    window.document.hold(("bass face 1",))
+    at_rest(window)
+    window.canvas.view.setFocus()
+    bench.key(KEY.Key_Return)
+    field = QApplication.focusWidget()
+    assert isinstance(field, QLineEdit) and field.visibleRegion().boundingRect().height() == field.height()
 
 
 def test_enter_leads_into_the_first_field_and_esc_back_to_the_drawing(bench, window):

@@ -110,6 +110,8 @@ class Field(QLineEdit):
     def focusOutEvent(self, event) -> None:
         self.removeEventFilter(self)
         super().focusOutEvent(event)
+        if event.reason() != Qt.FocusReason.PopupFocusReason and not self.bad:
+            self.home(False)  # whoever reads on finds its beginning
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Esc in a field that is being typed into puts it back, and does nothing else in the window. Undo takes typing back, and

@@ -118,7 +118,7 @@ class Keyboard(QObject):
         if part is self._w.paper:
             fields = [stop for stop in fields if not isinstance(stop, QAbstractButton)] or fields
         if fields:
-            fields[0].setFocus(Qt.FocusReason.TabFocusReason)
+            walk.give_keyboard(fields[0])
 
     def panel_wider(self) -> None:
         """Give the panel some of the drawing's room."""
