@@ -121,7 +121,7 @@ def _place(hole: Bored) -> list[str]:
         return [say("from the face at x {x} mm, y {y} mm", x=length(x, 2), y=length(y, 2)) if hole.end[2] > z else
                 say("from the back at x {x} mm, y {y} mm", x=length(x, 2), y=length(y, 2))]
     return [say("from the treble edge at y {y} mm", y=length(y, 2)) if x > hole.end[0] else say("from the bass edge at y {y} mm", y=length(y, 2)),
-            say("{z} mm below the face", z=length(z, 2)), tilt_words(math.asin((y - hole.end[1]) / _depth(hole)))]
+            say("{z} mm below the face", z=length(z, 2)), tilt_words(math.atan2(y - hole.end[1], math.hypot(hole.end[0] - x, hole.end[2] - z)))]
 
 
 def _upright(hole: Bored) -> bool:

@@ -18,10 +18,22 @@ from app.document import Document
 from app.document.history import MOST_STEPS
 from app.document.journal import Journal
 from app.formats import headstock
-from geometry.book import add_remark, drop_timer, put_price, put_reading, remove_price, remove_remark, set_minutes, start
+from geometry.book import (
+    add_remark,
+    drop_timer,
+    put_price,
+    put_reading,
+    remove_price,
+    remove_remark,
+    set_minutes,
+    start,
+    tick_off,
+)
 from geometry.checks import check
 from geometry.errors import GeometryError
 from geometry.layout import Book, Headstock, Price, Reading, Remark, Task
+from geometry.solids import holes
+from geometry.solids.in_wood import bored
 from tests.endurance.edits import EDITS
 
 Step = tuple[str, float]
@@ -133,6 +145,13 @@ class Session:
             task = Task(operation=f"rout {id}", features=(id,))
             self._record(None, None, lambda book: set_minutes(book, "real", task, minutes))
 
+    def drill(self) -> None:
+        """The first hole of the first tuner ticked off on the real piece as it is drawn; again where it moved since."""
+        found = next((hole.drillings[0] for hole in holes(self.document.layout)), None)
+        if found is not None:
+            task = Task(operation=f"bore {found.id}", title="Drill it", features=(found.of,))
+            self._record(None, None, lambda book: replace(tick_off(replace(book, piece="real"), task, 3, bored(found)), piece=book.piece))
+
     def _strike(self, field: str, part: float, remove: Callable[[Book, int], Book]) -> None:
         had = self._entries[field]
         if had:
@@ -203,6 +222,8 @@ class Session:
         for time in self.document.book.times:
             assert time.task.operation == f"rout {time.task.features[0]}", "a time and its feature are named alike"
         assert len(held) == len(self.document.book.times), "one time of one operation"
+        ticked = [one.task.operation for one in self.document.book.done]
+        assert len(set(ticked)) == len(ticked) and all(one.task.operation.startswith(f"bore {one.task.features[0]}.") for one in self.document.book.done)
 
     def replayed(self) -> None:
         """The edits that stand, done over again from the first layout as a file holds it, give the layout on show."""
@@ -243,7 +264,7 @@ def by_chance(session: Session, chance: random.Random, count: int) -> None:
         (0.60, lambda: session.tried(chance.choice(names), chance.random())),
         (0.72, session.undo), (0.80, session.redo), (0.84, lambda: session.go(chance.random())),
         (0.88, lambda: session.write(f"note {chance.randrange(99)}")), (0.90, lambda: session.strike(chance.random())),
-        (0.91, lambda: session.time(float(chance.randrange(60)))), (0.917, lambda: session.pay("wood", chance.randrange(9999))),
+        (0.907, lambda: session.time(float(chance.randrange(60)))), (0.914, session.drill), (0.917, lambda: session.pay("wood", chance.randrange(9999))),
         (0.92, lambda: session.unpay(chance.random())), (0.925, lambda: session.clock(1.7e9 + chance.randrange(999))), (0.928, session.turn),
         (0.932, lambda: session.read(chance.uniform(0, 20))), (0.955, session.take_back), (0.975, session.save), (0.985, session.open),
         (1.01, session.crash)]

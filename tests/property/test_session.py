@@ -76,6 +76,10 @@ class Sessions(RuleBasedStateMachine):
         self.session.clock(now)
 
     @rule()
+    def drill(self):
+        self.session.drill()
+
+    @rule()
     def turn(self):
         self.session.turn()
 
