@@ -72,8 +72,6 @@ LEAST_MIXED = 23.0
 """Narrower rows, face and side in turn, bring plates, screws or turning buttons together."""
 MOST_PITCH = 60.0
 MOST_THICKNESS: dict[Mount, float] = {"face": 20.0, "side": 26.0, "mixed": 20.0}
-NUT_SHOULDERS = 7.4
-"""What the nut is wider than from the first string to the last."""
 SLOT_OUTER = 19.6
 """A slot's outer wall, measured in from the edge: the rail and face tuners stay clear of it."""
 SLOT_BEFORE, SLOT_AFTER = 10.0, 6.5
@@ -211,7 +209,7 @@ def spread(numbers: Numbers) -> float:
         least = (numbers.strings // 2 - 1) * gap(numbers) + INSTRUMENTS[numbers.instrument].pair
     else:
         least = (numbers.strings - 1) * gap(numbers)
-    least += NUT_SHOULDERS
+    least += INSTRUMENTS[numbers.instrument].shoulders
     if numbers.nut_width < least - 1e-9:
         raise Refused("nut_width", least, say("{strings} strings on a nut {nut_width} wide stand too close: it takes {least}.",
                                               strings=numbers.strings, nut_width=mm(numbers.nut_width),
@@ -219,7 +217,7 @@ def spread(numbers: Numbers) -> float:
     if numbers.nut_width > MOST_NUT:
         raise Refused("nut_width", MOST_NUT, say("A nut {nut_width} wide is more than a hand spans: {most} is the most.",
                                                  nut_width=mm(numbers.nut_width), most=at_most(MOST_NUT)))
-    return numbers.nut_width - NUT_SHOULDERS
+    return numbers.nut_width - INSTRUMENTS[numbers.instrument].shoulders
 
 
 MOST_NUT = 90.0

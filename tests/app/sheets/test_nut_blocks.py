@@ -34,15 +34,15 @@ def ticks(blocks):
 
 
 def test_a_mandolins_strings_by_hand():
-    """29 wide, 21.6 from the first to the last, pairs of 2.2: the middles of the courses stand (21.6 - 2.2) / 3 = 6.467 apart, the first
-    string 3.7 from the end. Skins of 1.016 take 1.016 from the air of 2.2, those of 1.016 and 0.66 take 0.838 from 4.267."""
+    """29 wide, 23.4 from the first to the last, pairs of 2.2: the middles of the courses stand (23.4 - 2.2) / 3 = 7.067 apart, the first
+    string 2.8 from the end. Skins of 1.016 take 1.016 from the air of 2.2, those of 1.016 and 0.66 take 0.838 from 4.867."""
     blocks = nut_blocks(MANDOLIN, WIDE)
-    by_hand = [3.7 + 19.4 / 3 * course + 2.2 * second for course in range(4) for second in range(2)]
+    by_hand = [2.8 + 21.2 / 3 * course + 2.2 * second for course in range(4) for second in range(2)]
     assert ticks(blocks) == pytest.approx(by_hand, abs=1e-9)
     found = rows(blocks)
-    assert found[0] == ["1", "G3", "1", "1.016", "3.70"]
-    assert found[1] == ["2", "G3", "1", "1.016", "5.90", "2.20", "1.18"]
-    assert found[2] == ["3", "D4", "2", "0.66", "10.17", "4.27", "3.42"]
+    assert found[0] == ["1", "G3", "1", "1.016", "2.80"]
+    assert found[1] == ["2", "G3", "1", "1.016", "5.00", "2.20", "1.18"]
+    assert found[2] == ["3", "D4", "2", "0.66", "9.87", "4.87", "4.02"]
 
 
 def test_on_a_slanted_nut_places_are_along_it_and_the_air_is_square_to_the_strings():
