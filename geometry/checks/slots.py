@@ -72,7 +72,8 @@ def _crosses(opening: Opening) -> Snag | None:
 
 def before_nut(opening: Opening, nut: Nut) -> tuple[float, Vec2]:
     """(how far a slot's wall lies before the nut line where it is nearest, mm, and where that is)."""
-    low = min(opening.wall.points.tolist(), key=nut.before)
+    points = opening.wall.points
+    low = points[(points @ nut.ahead).argmin()].tolist()
     measured = opening.wall.path.mapped(turn(math.radians(nut.slant))).box[1] if nut.slant else opening.wall.path.box[1]
     return measured, (low[0], low[1])
 
