@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from functools import lru_cache
 
-from PySide6.QtCore import QModelIndex, QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QAbstractItemModel, QModelIndex, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen, QPixmap, QStaticText, QTransform
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
@@ -26,9 +26,7 @@ BUTTON = 26
 SNAG = Qt.ItemDataRole.UserRole
 CHANCE = Qt.ItemDataRole.UserRole + 1
 REMEMBERED = 200
-"""Cards whose lines are remembered, and words that are."""
-HEIGHTS = 20_000
-"""Cards whose heights are remembered."""
+"""Cards whose lines are remembered, and words that are; heights are of so many, or of twice as many as the list has."""
 AT_ONCE = 200
 """Cards that are measured in one layout of the list, each a third of a millisecond. What lies beyond is taken to be as high as
 those are on the average, until it is measured in turns."""
@@ -153,12 +151,17 @@ class SnagCard(QStyledItemDelegate):
         """How high a row wants to be, pixels."""
         known = self._known_height(option, index)
         if known is None:
-            if len(self._heights) >= HEIGHTS:
-                self._heights.clear()
+            if len(self._heights) >= max(REMEMBERED, 2 * index.model().rowCount()):
+                self._forget_gone(index.model())
             snag, asked = index.data(SNAG), self._asked(index)
             known = int(self._lines(option, index, asked[0])[-1][0].bottom()) + PAD + GAP
             self._heights[id(snag)] = (snag, asked, QFont(option.font), known)
         return known
+
+    def _forget_gone(self, model: QAbstractItemModel) -> None:
+        """Remember the heights of what the list shows alone: each step of a drag brings other snags."""
+        shown = [id(model.index(row, 0).data(SNAG)) for row in range(model.rowCount())]
+        self._heights = {one: self._heights[one] for one in shown if one in self._heights}
 
     def _known_height(self, option: QStyleOptionViewItem, index: QModelIndex) -> int | None:
         snag = index.data(SNAG)

@@ -8,7 +8,7 @@ from app.canvas import snag_marks
 from app.canvas.free_room import FreeRoom
 from app.canvas.snag_marks import MOST_SOUGHT, SPOTS, SnagLayer
 from app.look.theme import DAY
-from app.panels.snags.snag_card import AT_ONCE, SnagCard
+from app.panels.snags.snag_card import AT_ONCE, REMEMBERED, SnagCard
 from app.panels.snags.snag_list import SnagList
 from app.window.demo import demo
 from geometry.checks import check
@@ -44,6 +44,27 @@ def test_a_long_list_is_measured_in_turns_and_is_then_as_high_as_its_cards(qtbot
     shown.show_snags(snags[:1000] + snags[1001:])
     shown.doItemsLayout()
     assert len(laid) < 20, "what was measured is not measured again when one goes"
+
+
+def test_heights_are_remembered_of_about_what_the_list_shows(qtbot, monkeypatch):
+    """Each step of a drag brings snags that are new: none of those that are gone is kept for good, and none of those shown is measured again."""
+    shown = SnagList(DAY)
+    qtbot.addWidget(shown)
+    shown.resize(360, 400)
+    shown.show()
+    on_screen(shown)
+    stay = many()[:30]
+    for step in range(2 * REMEMBERED):
+        moved = replace(stay[0], said=f"{step} moved")
+        shown.show_snags((moved, *stay[1:]))
+        shown.doItemsLayout()
+        assert len(shown._card._heights) <= REMEMBERED
+    laid = []
+    own = SnagCard._lay
+    monkeypatch.setattr(SnagCard, "_lay", lambda card, option, index, width: laid.append(index.row()) or own(card, option, index, width))
+    shown.show_snags((replace(stay[0], said="moved once more"), *stay[1:]))
+    shown.doItemsLayout()
+    assert set(laid) <= {0}
 
 
 def test_room_for_cards_is_sought_for_the_worst_alone(qtbot, monkeypatch):
