@@ -11,7 +11,7 @@ from typing import Protocol
 
 from app.tools import guides, neighbours, typed, words
 from app.tools.hit import Target, depth_at, strip_at
-from app.tools.neighbours import PointNeighbours
+from app.tools.neighbours import PointNeighbours, SlotNeighbours
 from app.tools.options import Options
 from app.tools.pointer import Pointer, Shown, Takes
 from app.tools.snap import LINE_REACH, POINT_REACH, Snapper, constrained
@@ -186,6 +186,7 @@ class SlotEndGrip(_Base):
                      say("Move the tip end of {slot}", slot=target.id))
         self.origin = target.at
         self._snapper = Snapper(layout, options, ignore=self.ids)
+        self._neighbours = SlotNeighbours(target.id)
 
     def move(self, to: Vec2, pointer: Pointer) -> Shown:
         shape = self._shape(self.layout)
@@ -228,7 +229,7 @@ class SlotEndGrip(_Base):
         size = v.distance(shape.nut_end, shape.tip_end) + shape.width
         readout = say("length {length}, {place}", length=words.length(size, self.options.unit),
                       place=words.place(self._end_of(layout), self.options.unit, layout.nut))
-        room = neighbours.of_slot(layout, self._id, self.options.unit, mm_per_pixel)
+        room = self._neighbours.marks(layout, self.options.unit, mm_per_pixel)
         return self._shown(layout, readout, snapped, (*marks, *room), (("length", say("length")), ("width", say("width"))))
 
     def _end_of(self, layout: Headstock) -> Vec2:
@@ -248,6 +249,7 @@ class ManyGrip(_Base):
         self.origin = plan_point(layout, lead)
         self._lead = lead
         self._slot = lead if len(ids) == 1 and any(slot.id == lead for slot in layout.slots) else ""
+        self._neighbours = SlotNeighbours(lead)
         moving = {mate for id in ids for mate in _row_mates(layout, id)}
         self._snapper = Snapper(layout, options, ignore=moving)
 
@@ -261,7 +263,7 @@ class ManyGrip(_Base):
                       across=words.length(by[0], self.options.unit), along=words.length(by[1], self.options.unit))
         self.now = v.add(self.origin, by)
         if self._slot:
-            marks += neighbours.of_slot(layout, self._slot, self.options.unit, pointer.mm_per_pixel)
+            marks += self._neighbours.marks(layout, self.options.unit, pointer.mm_per_pixel)
         return self._shown(layout, readout, snap.words, marks, (("across", say("moved across")), ("along", say("moved along"))))
 
     def typed(self, text: str, pointer: Vec2) -> Headstock:

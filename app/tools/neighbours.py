@@ -11,11 +11,11 @@ from geometry.drawing import Drawing
 from geometry.edits.moving import plan_point
 from geometry.edits.tuners import along_edge
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, Tuner, loop_path, slot_path
+from geometry.layout import Headstock, Loop, Slot, Tuner, loop_path, slot_path
 from geometry.layout.edges import edge
 from geometry.solids.walls import Wall
 from geometry.units import LengthUnit
-from geometry.vectors import Vec2
+from geometry.vectors import Box, Vec2
 
 FAR = 25.0
 """mm: a wall farther away than this is no neighbour."""
@@ -92,13 +92,42 @@ def of_seat(layout: Headstock, id: str, unit: LengthUnit, mm_per_pixel: float) -
     return marks
 
 
-def of_slot(layout: Headstock, id: str, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
-    """From a slot: the rail to the outline and the web to the nearest other slot."""
-    own = Wall(slot_path(next(slot for slot in layout.slots if slot.id == id)))
-    webs = [own.to(Wall(slot_path(slot))) for slot in layout.slots if slot.id != id]
-    nearest = [own.to(Wall(loop_path(layout.outline))), *sorted(webs, key=lambda found: found[0])[:1]]
-    return tuple(mark for distance, a, b in nearest if 0 < distance <= FAR
-                 for mark in guides.dimension(a, b, words.clearance(distance, unit), mm_per_pixel))
+class SlotNeighbours:
+    """Of a slot: the rail to the outline and the web to the nearest other slot. Walls of what stays while it is dragged are made once."""
+
+    def __init__(self, id: str) -> None:
+        self._id = id
+        self._walls: dict[str, tuple[Slot | Loop, Wall]] = {}
+
+    def marks(self, layout: Headstock, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
+        """The distances in a layout."""
+        own = self._wall(next(slot for slot in layout.slots if slot.id == self._id))
+        nearest = [own.to(self._wall(layout.outline)), *self._web(own, layout)]
+        return tuple(mark for distance, a, b in nearest if 0 < distance <= FAR
+                     for mark in guides.dimension(a, b, words.clearance(distance, unit), mm_per_pixel))
+
+    def _web(self, own: Wall, layout: Headstock) -> list[tuple[float, Vec2, Vec2]]:
+        """(mm, place on the slot, place on the other) of the nearest other slot that can be a neighbour, if there is one."""
+        others = [self._wall(slot) for slot in layout.slots if slot.id != self._id]
+        apart = [_between(own.path.box, other.path.box) for other in others]
+        found: list[tuple[float, Vec2, Vec2]] = []
+        for k in sorted(range(len(others)), key=apart.__getitem__):
+            if apart[k] > (found[0][0] if found else FAR):
+                break
+            found = sorted([*found, own.to(others[k])], key=lambda one: one[0])[:1]
+        return found
+
+    def _wall(self, of: Slot | Loop) -> Wall:
+        key = of.id if isinstance(of, Slot) else ""
+        known = self._walls.get(key)
+        if known is None or known[0] is not of:
+            known = self._walls[key] = of, Wall(slot_path(of) if isinstance(of, Slot) else loop_path(of))
+        return known[1]
+
+
+def _between(one: Box, two: Box) -> float:
+    """How far two boxes lie apart, mm; 0 where they meet."""
+    return math.hypot(max(one[0] - two[2], two[0] - one[2], 0.0), max(one[1] - two[3], two[1] - one[3], 0.0))
 
 
 def _wood(at: Vec2, radius: float, wall: Vec2, distance: float, unit: LengthUnit, mm_per_pixel: float) -> Drawing:

@@ -2,6 +2,7 @@
 
 import math
 import random
+from functools import cached_property
 from pathlib import Path as FilePath
 
 import pytest
@@ -10,7 +11,7 @@ from msgspec.structs import replace
 from app.formats import headstock
 from app.tools import Options, neighbours
 from app.tools.grips import PointGrip
-from app.tools.neighbours import FAR, PointNeighbours, of_point
+from app.tools.neighbours import FAR, PointNeighbours, SlotNeighbours, of_point
 from app.tools.words import clearance, length
 from app.window.demo import demo
 from geometry.curves import Path
@@ -18,6 +19,8 @@ from geometry.drawing import Label
 from geometry.edits import free_from_row, move_features, move_tuner, plan_point
 from geometry.errors import GeometryError
 from geometry.layout import Loop, Node, loop_path, slot_path
+from geometry.solids.walls import Wall
+from tests.geometry.checks.many import many
 
 TUNER = "treble face 2"
 SAMPLES = sorted(FilePath("samples").glob("*.headstock.json"))
@@ -88,6 +91,33 @@ def test_a_step_asks_for_no_post_that_stays_and_measures_to_no_wall_that_is_far(
         gathered.marks(move_tuner(layout, TUNER, (x - 5 + k / 3, y - 3 + k / 2)), "mm", 0.3)
     assert asked == [TUNER] * 10
     assert len(measured) == 20, "the outline and the slot of its own side: the other is farther than that, as its box tells"
+
+
+def told_of_slot(layout, id):
+    """The words of a slot's distances, each wall measured to."""
+    own = Wall(slot_path(next(slot for slot in layout.slots if slot.id == id)))
+    webs = [own.to(Wall(slot_path(slot)))[0] for slot in layout.slots if slot.id != id]
+    found = [own.to(Wall(loop_path(layout.outline)))[0], *sorted(webs)[:1]]
+    return [clearance(distance, "mm") for distance in found if 0 < distance <= FAR]
+
+
+def test_a_slot_is_told_its_rail_and_the_web_to_the_nearest_slot_and_measured_to_no_other_wall(monkeypatch):
+    chance, head = random.Random(5), many(3)
+    id = head.slots[2].id
+    gathered, measured, made = SlotNeighbours(id), [], []
+    reach, flat = Wall.to, Wall._flat.func
+    for k in range(24):
+        by = (chance.uniform(-25, 25), chance.uniform(-60, 60)) if k % 2 else (0.1 * k, 0.2 * k)
+        moved = move_features(head, (id,), by)
+        assert [mark.text for mark in gathered.marks(moved, "mm", 0.3) if isinstance(mark, Label)] == told_of_slot(moved, id)
+    monkeypatch.setattr(Wall, "to", lambda wall, other: measured.append(other) or reach(wall, other))
+    counted = cached_property(lambda wall: made.append(wall) or flat(wall))
+    counted.__set_name__(Wall, "_flat")
+    monkeypatch.setattr(Wall, "_flat", counted)
+    for k in range(10):
+        gathered.marks(move_features(head, (id,), (0.1 * k, 0.2)), "mm", 0.3)
+    assert len(measured) <= 20, "the outline, and of five other slots the one beside it"
+    assert len(made) == 10, "but for the wall of what moves none is made again"
 
 
 def test_to_take_hold_asks_no_place_of_a_tuner_that_has_none():
