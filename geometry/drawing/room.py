@@ -17,6 +17,8 @@ from geometry.vectors import Box, Vec2
 
 CLEAR, TOUCHING, COARSE = 0.6, 0.15, 0.05
 """mm: from words to what is near, what is as good as on it, and how far a flattened line may stray for that."""
+BELOW = "side bore"
+"""Style of what lies below the face: words may cross it where there is no better place, as they may a line."""
 LETTER_WIDTH = 0.78
 """Width of a letter in capital heights."""
 
@@ -56,8 +58,8 @@ class Room:
         return list(best[1])
 
     def _take(self, mark: Mark) -> None:
-        taken = self._lines if isinstance(mark, Stroke) and not _is_slot(mark) else self._whole
-        taken.add(_Covered(mark))
+        crossed = mark.style == BELOW if isinstance(mark, Area) else isinstance(mark, Stroke) and not _is_slot(mark)
+        (self._lines if crossed else self._whole).add(_Covered(mark))
 
 
 class _Covered:

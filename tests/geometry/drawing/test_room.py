@@ -5,10 +5,10 @@ import math
 import pytest
 import shapely
 
-from geometry.drawing import Cross, Disc, Label, Stroke
+from geometry.drawing import Area, Cross, Disc, Label, Stroke
 from geometry.drawing import room as room_of_words
 from geometry.drawing.room import Room, beside
-from geometry.drawing.shapes import straight
+from geometry.drawing.shapes import rectangle, straight
 
 LINE = Stroke(straight((-50.0, 0.0), (50.0, 0.0)), "centreline")
 
@@ -27,6 +27,14 @@ def test_a_line_is_crossed_where_nothing_else_is_left_but_neither_words_nor_hole
     hole = Disc((3.0, 2.0), 2.0, "hole")
     assert Room([LINE, hole]).put([word(0.0, 1.0), word(20.0, -1.0)]) == word(20.0, -1.0)
     assert Room([hole]).put([word(0.0, 1.0)]) == []
+
+
+def test_what_lies_below_the_face_is_crossed_as_a_line_is():
+    """A bore from the side under the only place for words: they are better read across its dashes than left out."""
+    bore = Area(rectangle(-10.0, -3.0, 10.0, 3.0), "side bore")
+    assert Room([bore]).put([word(0.0, 0.0), word(30.0, 0.0)]) == word(30.0, 0.0)
+    assert Room([bore]).put([word(0.0, 0.0)]) == word(0.0, 0.0)
+    assert Room([Area(rectangle(-10.0, -3.0, 10.0, 3.0), "ramp")]).put([word(0.0, 0.0)]) == []
 
 
 def test_places_beside_a_hole_keep_off_it():
