@@ -3796,6 +3796,10 @@
         <translation>Ihre Fuge auf der Rückseite</translation>
     </message>
     <message>
+        <source>Its longer side is</source>
+        <translation>Längere Seite</translation>
+    </message>
+    <message>
         <source>Its place is unwise for {names}</source>
         <translation>Sein Platz ist unklug für {names}</translation>
     </message>
@@ -8704,6 +8708,10 @@
         <translation>Die Linien der Zeichnung berühren oder kreuzen einander an mehr als {most:,} Stellen: den Umriss als eine geschlossene Linie zeichnen oder ihn allein ausgeben.</translation>
     </message>
     <message>
+        <source>The longer side of the outline is more than 0.</source>
+        <translation>Die längere Seite des Umrisses ist mehr als 0.</translation>
+    </message>
+    <message>
         <source>The loop has no length: all its nodes lie on one point.</source>
         <translation>Die Linie hat keine Länge: alle Knoten liegen auf einem Punkt.</translation>
     </message>
@@ -8842,6 +8850,10 @@
     <message>
         <source>The outline and the hardware are a beginning: measure your own tuners, and change what you like.</source>
         <translation>Umriss und Mechaniken sind ein Anfang: messen Sie Ihre eigenen Mechaniken und ändern Sie, was Sie mögen.</translation>
+    </message>
+    <message>
+        <source>The outline as it lies in the drawing, across or along. Type what it is in truth, and the whole drawing is made larger or smaller.</source>
+        <translation>Der Umriss, wie er in der Zeichnung liegt, quer oder längs. Das wahre Maß eingeben, dann wird die ganze Zeichnung größer oder kleiner.</translation>
     </message>
     <message>
         <source>The outline cannot be used: {error}</source>
@@ -11463,6 +11475,10 @@
     <message>
         <source>as the slot</source>
         <translation>wie der Schlitz</translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <translation>wie eingegeben</translation>
     </message>
     <message>
         <source>as you said</source>

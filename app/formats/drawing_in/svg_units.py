@@ -104,7 +104,8 @@ def page(root: Node) -> Page:
     elif box is not None and height is not None:
         kx = ky = height / h
     even = ky / kx
-    unit = None if name is None else Unit(name, "file", MM["px"] * kx)
+    # Points of a screen at their own size are no length: programs write 72, 90 or 96 of them to the inch.
+    unit = None if name is None or name == "px" and math.isclose(kx, 1.0, rel_tol=1e-3) else Unit(name, "file", MM["px"] * kx)
     return Page(Matrix(1.0, 0.0, 0.0, -even, -x, (y + h) * even), Viewport(w or 100.0, h or 100.0), unit)
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from contextlib import suppress
 
 from msgspec import Struct
 
@@ -76,9 +77,12 @@ class Unit(Struct, frozen=True):
 
 
 def unit_named(name: str) -> float:
-    """Millimetres per unit for a name that the maker gave. Raises FormatError for an unknown one."""
+    """Millimetres per unit for a name that the maker gave, or for a number of them. Raises FormatError for an unknown one."""
     found = MM.get({"in": "inch", "ft": "foot", "millimetre": "mm", "centimetre": "cm"}.get(name, name))
     if found is None:
+        with suppress(ValueError):
+            found = float(name)
+    if found is None or not 0 < found < math.inf:
         raise FormatError(say("The unit '{name}' is not known: give mm, cm or inch.", name=name))
     return found
 

@@ -109,6 +109,10 @@ class ImportDialog(ReadInOrder, QDialog):
         self._unit.setMinimumContentsLength(14)
         self._unit.currentTextChanged.connect(self._unit.setToolTip)
         self._unit.activated.connect(self._read_again)
+        self._longest = LengthField(window.unit, parent=self)
+        self._longest.setToolTip(say("The outline as it lies in the drawing, across or along. Type what it is in truth, and the whole drawing "
+                                     "is made larger or smaller."))
+        self._longest.sent.connect(self._sized)
         self._join = Choice(self)
         with speaking(window.unit):
             for gap in JOINS:
@@ -133,6 +137,7 @@ class ImportDialog(ReadInOrder, QDialog):
         self._whole.setChecked(True)
         for field in (self._across, self._along):
             field.sent.connect(self._nudged)
+        for field in (self._longest, self._across, self._along):
             field.sent.connect(self._took)
         self._taken: QObject | None = None
         """the field that sent a number last"""
@@ -153,6 +158,7 @@ class ImportDialog(ReadInOrder, QDialog):
     def _build(self) -> None:
         form = form_of_dialog()
         form.addRow(Lead(say("One unit of the drawing is"), self._unit), self._unit)
+        form.addRow(Lead(say("Its longer side is"), self._longest), self._longest)
         form.addRow(Lead(say("Close gaps up to"), self._join), self._join)
         turns = Flow()
         for word, about, slot in ((say("Turn left"), say("A quarter turn"), self._left),
@@ -200,6 +206,7 @@ class ImportDialog(ReadInOrder, QDialog):
         """Its unit and size, and what was noticed as it was read."""
         read = self._read
         self._offer_units()
+        self._longest.show_value(max(read.size_mm))
         question = unit_question(read)
         if question is not None:
             self._say(question.text, "warning")
@@ -311,9 +318,19 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _read_again(self) -> None:
         """With another unit, or gaps closed farther. Where nothing comes of it both choices are as before."""
+        self._read_as(self._unit.currentData())
+
+    def _sized(self, longest: float) -> None:
+        """The drawing has a scale of its own: that which makes the outline so many mm long."""
+        if longest <= 0:
+            self._longest.refuse(say("The longer side of the outline is more than 0."))
+            return
+        self._read_as(repr(self._read.unit_mm * longest / max(self._read.size_mm)))
+
+    def _read_as(self, unit: str | None) -> None:
         join = self._join.currentData()
         try:
-            again = read_with_progress(self, self._path, self._unit.currentData(), join)
+            again = read_with_progress(self, self._path, unit, join)
         except Cancelled:
             again = None
         if again is not None and isValid(self):
@@ -351,7 +368,7 @@ class ImportDialog(ReadInOrder, QDialog):
             super().keyPressEvent(event)
 
     def _accept(self) -> None:
-        refused = next((field for field in (self._across, self._along, self._neck.length) if field.bad), None)
+        refused = next((field for field in (self._longest, self._across, self._along, self._neck.length) if field.bad), None)
         if refused is not None:
             self._say(refused.refusal, "warning")
             refused.setFocus()

@@ -18,6 +18,8 @@ def unit_choices(read: DrawingRead, says: DrawingRead, unit: LengthUnit) -> tupl
     offered = [(name, name, units.MM.get(name, says.unit_mm)) for name in dict.fromkeys((says.unit, *units.offered(says.unit)))]
     if says.unit_source == "file" and not math.isclose(says.unit_mm, units.MM.get(says.unit, says.unit_mm), rel_tol=1e-9):
         offered.insert(0, (say("as stated"), None, says.unit_mm))
+    if read.unit_source == "option" and read.unit not in [name for _, name, _ in offered]:
+        offered.append((say("as typed"), read.unit, read.unit_mm))
     names = [name for _, name, _ in offered]
     chosen = read.unit if read.unit_source == "option" else names[0]
     return [(f"{word}: {format_size(width * mm, height * mm, unit)}", name) for word, name, mm in offered], names.index(chosen)

@@ -7,7 +7,7 @@ from app.formats.drawing_in.units import INSUNITS, MM, Sides, guessed, refuse_do
 from app.formats.errors import FormatError
 from geometry.joining.placing import place
 from tests.app.formats.drawing_in import dxf_text as dxf
-from tests.app.formats.drawing_in.reading import read
+from tests.app.formats.drawing_in.reading import read, read_svg
 
 # Published DXF reference, header variable $INSUNITS, and the definitions of the units; from memory, the first ten read
 # in the project's table of published values.
@@ -143,3 +143,13 @@ def test_the_frame_of_a_sheet_does_not_mislead_the_guess(unit, sheet):
     assert (found.unit, found.unit_source) == (unit, "guess")
     assert found.size_mm == pytest.approx((88, 190))
     assert [loop.role for loop in found.loops] == ["other", "outline", "hole"]
+
+
+def test_a_page_in_points_of_a_screen_says_no_length():
+    """90 or 72 to the inch as well as 96: the maker is asked, and what the file says of lengths stands."""
+    body = '<rect width="300" height="680"/>'
+    for head, certain in (('width="800" height="900"', False), ('width="800px" height="900px" viewBox="0 0 800 900"', False),
+                          ('width="8in" height="9in" viewBox="0 0 768 864"', True), ('width="800" height="900" viewBox="0 0 400 450"', True)):
+        found = read_svg(body, head)
+        assert found.unit_certain == certain, head
+        assert found.unit == "px" or certain

@@ -1,0 +1,33 @@
+"""A drawing at a scale of its own in the import dialog: its size is typed."""
+
+import ezdxf
+import ezdxf.units
+import pytest
+
+from geometry.layout import loop_path
+from tests.gui.hands import fill
+from tests.gui.test_importing import closed, opened
+
+
+def test_a_drawing_at_half_size_is_made_as_long_as_it_is_in_truth(bench, tmp_path):
+    path = tmp_path / "half.dxf"
+    drawing = ezdxf.new("R2010", units=ezdxf.units.MM)
+    drawing.modelspace().add_lwpolyline([(11, 0), (20, 20), (20, 90), (-20, 90), (-20, 20), (-11, 0)], close=True)
+    drawing.modelspace().add_circle((10, 50), 2.5)
+    drawing.saveas(path)
+    dialog = opened(bench, str(path))
+    assert dialog._longest.text() == "90 mm"
+    fill(dialog._longest, "-3")
+    assert dialog._longest.bad and dialog.isVisible()
+    fill(dialog._longest, "180")
+    assert dialog.isVisible(), "Enter shows what was typed, and imports nothing yet"
+    assert "80.0 x 180.0 mm" in dialog._says.text() and dialog._unit.currentText() == "as typed: 80 x 180 mm"
+    dialog._unit.setCurrentIndex(0)
+    dialog._unit.activated.emit(0)
+    assert dialog._longest.text() == "90 mm"
+    fill(dialog._longest, "180")
+    dialog._accept()
+    made = dialog.result_layout
+    closed(dialog)
+    assert loop_path(made.outline).box == pytest.approx((-40, 0, 40, 180))
+    assert (made.nut.width, made.holes[0].diameter) == pytest.approx((44, 10))
