@@ -1,7 +1,8 @@
 """Drillings against the ramps of slots: wood above, beside and before a slope that goes down from the face.
 
-A side bore may pass the ramp of the slot that it opens into, and a locating
-pin has done its work when the ramp is filed.
+A side bore may pass the ramp of the slot that it opens into, but for what of
+that is wider than the slot and lies over the rail; a locating pin has done its
+work when the ramp is filed.
 """
 
 from __future__ import annotations
@@ -10,6 +11,7 @@ from collections.abc import Iterable
 
 import numpy as np
 import shapely
+from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.checks import drill_points
@@ -23,7 +25,8 @@ from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.solids.ramp_gap import from_ramp
-from geometry.solids.ramps import RampCut, ramp_cut
+from geometry.solids.ramps import RampCut, nut_end, ramp_cut
+from geometry.solids.walls import Wall
 from geometry.tolerance import TOUCH
 
 
@@ -38,7 +41,7 @@ def _ramp(item: Item, opening: Opening, openings: tuple[Opening, ...], margins: 
     if not item.drillings or item.what == "pin":
         return ()
     cut = ramp_cut(opening.slot)
-    taken = shapely.Polygon([cut.corner(0.0, -1.0), cut.corner(cut.reach, -1.0), cut.corner(cut.reach, 1.0), cut.corner(0.0, 1.0)])
+    taken = Wall(cut.path()).area
     axes = shapely.linestrings([[plan(d.start), plan(d.end)] for d in item.drillings])
     far = shapely.distance(axes, taken)
     worst: dict[int, Snag] = {}
@@ -48,11 +51,13 @@ def _ramp(item: Item, opening: Opening, openings: tuple[Opening, ...], margins: 
         ahead = item.ahead[i]
         if far[i] - drilling.radius - ahead >= needed or not _at_its_height(drilling, cut, needed + ahead):
             continue
-        if sort_of(drilling) == "side bore" and first_on_the_way(drilling, drilling.depth, openings) is opening:
+        own = sort_of(drilling) == "side bore" and first_on_the_way(drilling, drilling.depth, openings) is opening
+        ways = [from_ramp(*beside) for beside in _in_the_rail(drilling, opening, cut)] if own else [from_ramp(drilling, cut)]
+        if not ways:
             continue
-        out = from_ramp(drilling, cut)
+        out = max(ways, key=lambda way: way.depth)
         measured = -out.depth
-        if ahead and measured >= 0:
+        if ahead and measured >= 0 and not own:
             pointed += _by_point(item, drilling, ahead, opening, cut, measured, needed)
         if not short(measured, needed):
             continue
@@ -64,6 +69,20 @@ def _ramp(item: Item, opening: Opening, openings: tuple[Opening, ...], margins: 
                 say("Make the ramp of {slot} shorter, narrower or less deep there, or move one of the two.", slot=opening.id),
                 push=v.scale(out.plan, needed - measured) if v.norm(out.plan) > TOUCH else None)
     return (*worst.values(), *pointed)
+
+
+def _in_the_rail(bore: Drilling, opening: Opening, cut: RampCut) -> list[tuple[Drilling, RampCut]]:
+    """(the bore up to its slot, what of the slot's own ramp is wider than the slot on one side) on the sides where there is any.
+
+    Between the walls the bore runs into the slot anyway.
+    """
+    half = nut_end(opening.slot).width / 2
+    if cut.half <= half + TOUCH:
+        return []
+    enters = opening.wall.stretches(plan(bore.start), plan(bore.direction))[0][0]
+    rail = replace(bore, depth=max(enters, TOUCH))
+    return [(rail, replace(cut, start=v.along(cut.start, v.left(cut.axis), side * (cut.half + half) / 2), half=(cut.half - half) / 2))
+            for side in (1.0, -1.0)]
 
 
 def _by_point(item: Item, drilling: Drilling, ahead: float, opening: Opening, cut: RampCut, bare: float, wood: float) -> list[Snag]:

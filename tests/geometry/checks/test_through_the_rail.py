@@ -6,14 +6,15 @@ import random
 import numpy as np
 import pytest
 import shapely
+from msgspec.structs import replace
 
 from geometry.accuracy.bench import bench_of
 from geometry.accuracy.spec import Reach
 from geometry.checks import check
 from geometry.edits import set_field
 from geometry.layout import DrawnSlot, Slot, StraightSlot
-from geometry.layout.slots import slot_path
-from tests.geometry.checks.heads import bore, head, loop, pattern, side
+from geometry.layout.slots import Ramp, slot_path
+from tests.geometry.checks.heads import SIDE, bore, head, loop, pattern, side, slot
 
 
 def _head(opening, depth, width=6.0):
@@ -57,3 +58,11 @@ def test_as_many_rays_across_the_post_tell(which):
     still = np.zeros(len(bench.model.recipes))
     lacks = [spec.measure(bench.nominal)[0] for spec in bench.specs(Reach(still, still, 0.0, 0.0)) if spec.kind == "slot-not-reached"]
     assert lacks[0] == pytest.approx(depth - through, abs=0.02)
+
+
+@pytest.mark.parametrize(("wide", "along", "measured"), [
+    (None, 60.0, []), (12.0, 60.0, []), (16.0, 60.0, [-2.0]), (20.0, 64.0, [math.hypot(4.0, 1.0) - 3.0]), (20.0, 66.7, [])])
+def test_of_its_own_slots_ramp_a_bore_keeps_clear_where_that_cuts_the_rail(wide, along, measured):
+    """The ramp goes on to y = 60, where it is 7 deep; the slot is 12 wide. The bore of 6 lies 8 below the face: its top, under the rail, at 5."""
+    layout = head(tuners=(side("a", along),), patterns=(SIDE,), slots=(replace(slot(), ramp=Ramp(length=8.0, depth=4.0, width=wide)),))
+    assert [snag.measured for snag in check(layout).snags if snag.kind == "hole-to-ramp"] == pytest.approx(measured, abs=1e-3)
