@@ -10536,8 +10536,8 @@
         <translation>Die Breite für sich allein eingeben, danach Ort, Länge oder Winkel.</translation>
     </message>
     <message>
-        <source>Type what the card at the pointer asks for; Tab leads to the next value, Enter takes them</source>
-        <translation>Eingeben, wonach die Karte am Zeiger fragt; Tab führt zum nächsten Wert, Eingabe übernimmt sie</translation>
+        <source>Type what the card at the pointer asks for; Tab leads to the next value, Enter or letting go takes them</source>
+        <translation>Eingeben, wonach die Karte am Zeiger fragt; Tab führt zum nächsten Wert, Eingabe oder Loslassen übernimmt sie</translation>
     </message>
     <message>
         <source>Typed: {told} – Enter takes it</source>

@@ -41,7 +41,7 @@ HAND_KEYS = (
                                       "curve")),
     (say("Shift and press"), say("Hold one more thing or node; a frame pulled on bare wood holds all that is in it")),
     (say("Digits while dragging"), say("Type what the card at the pointer asks for; Tab leads to the next value, Enter "
-                                       "takes them")),
+                                       "or letting go takes them")),
     (say("Digits, with a tool in hand"), say("Type a place such as 12.5; 40, a length or an angle; Enter takes it, Enter "
                                         "alone closes the line")),
     (say("Backspace, Ctrl+Z or Delete, while a line is drawn"), say("Take its last node back")),

@@ -42,6 +42,25 @@ def test_backspace_in_a_drag_corrects_the_number_and_leaves_the_tuner(bench, win
     assert window.document.history.undo_name == "Remove treble side 2", "nothing is in hand: what is held goes"
 
 
+def test_to_let_go_of_what_is_dragged_takes_what_was_typed(bench, window):
+    start, before = bench.origin("treble face 2"), bench.layout
+    bench.press(start)
+    bench.move_along(start, (start[0], start[1] + 5))
+    bench.text("0; 7")
+    bench.release((start[0], start[1] + 5))
+    assert not window.hand.busy
+    assert bench.origin("treble face 2") != pytest.approx((start[0], start[1] + 5), abs=0.6)
+    taken = bench.layout
+    window.commands.run("undo")
+    assert bench.layout is before
+    bench.press(start)
+    bench.move_along(start, (start[0], start[1] + 5))
+    bench.text("0; 7")
+    bench.key(Qt.Key.Key_Return)
+    assert bench.layout == taken, "as with Enter"
+    bench.release(start)
+
+
 def test_backspace_takes_the_last_node_back_while_the_outline_is_held(bench, window):
     window.set_stage("outline")
     window.document.hold(("outline",))

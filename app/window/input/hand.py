@@ -47,6 +47,10 @@ class Hand(QObject):
         self._last: Pointer | None = None
         self._pointed = True
         self._entering = Entering()
+        self._down = False
+        """whether the mouse or the pen is down"""
+        self._typed_down = False
+        """whether what is being typed was begun while it was"""
         document.history_changed.connect(self._overtaken)
 
     def key(self, key: str, text: str) -> bool:
@@ -67,6 +71,7 @@ class Hand(QObject):
         elif key == "backspace" and self._entering:
             self._entering.back()
         elif text and self._typable and (text in STARTS or self._entering and (text.isalpha() or text == " ")):
+            self._typed_down = self._typed_down or self._down
             self._entering.add(text)
         elif key == "backspace" or text.isalpha():
             self.point(replace(self._last, kind="key", key=key or text.lower(), typed=""))
@@ -110,8 +115,13 @@ class Hand(QObject):
         return shown is not None and (not shown.follows or bool(self._entering))
 
     def point(self, pointer: Pointer) -> None:
-        """Take one pointer event."""
+        """Take one pointer event. To let go of what is pulled takes what was typed meanwhile, as Enter does."""
         self._last = pointer
+        self._down = pointer.kind in ("press", "double") or self._down and pointer.kind != "release"
+        if pointer.kind == "release" and self._typed_down and self._entering:
+            self._typed_down = False
+            self.key("enter", "")
+            return
         self._pointed = self._pointed or pointer.kind != "key"
         try:
             if self._running is None:
@@ -187,6 +197,6 @@ class Hand(QObject):
 
     def _end(self) -> None:
         self._running = None
-        self._pointed = True
+        self._pointed, self._typed_down = True, False
         self._entering = Entering()
         self.shown.emit(None)
