@@ -19,11 +19,11 @@ from geometry.layout import Blank, Headstock, Loop, Node, Rack, Route, Slot, Str
 from geometry.layout.shop import Margins
 from geometry.layout.slots import at_home
 from geometry.lengths import marking
-from geometry.routing.depth import Job, Reach, reach_of
+from geometry.routing.depth import Reach, reach_of
 from geometry.routing.depth_of_slot import passes_for
 from geometry.routing.fit import enters, narrowest, passes_below, template_spill, wood_left
 from geometry.routing.follower import Follower, follower_of
-from geometry.routing.passes import Pass, same_offset
+from geometry.routing.passes import same_offset
 from geometry.routing.refusal import Refusal
 from geometry.routing.words import in_turn
 from geometry.saying import say, within
@@ -170,15 +170,10 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
     return tuple(found)
 
 
-def _planned(slot: Slot, guide: Follower, blank: Blank, rack: Rack, template: Template,
-             margins: Margins) -> tuple[tuple[Pass, ...] | Refusal, Job]:
-    return passes_for(slot, guide, Headstock(name="", blank=blank, outline=_NO_OUTLINE, rack=rack, template=template, margins=margins))
-
-
 @remembered_by_size(64, of_slot)
 def _from_one_side(slot: Slot, guide: Follower, blank: Blank, rack: Rack, template: Template, margins: Margins) -> bool:
     """Whether a bit does all of a slot without turning the template over; remembered by all that it depends on."""
-    made, _ = _planned(slot, guide, blank, rack, template, margins)
+    made, _ = passes_for(slot, guide, blank, rack, template, margins)
     return not isinstance(made, Refusal) and made[-1].side == made[0].side
 
 
@@ -189,7 +184,7 @@ def _reaching(opening: Opening, guide: Follower, blank: Blank, rack: Rack, templ
     if opening.crosses or _from_one_side(slot, guide, blank, rack, template, margins):
         return ()
     with marking(length):
-        made, job = _planned(slot, guide, blank, rack, template, margins)
+        made, job = passes_for(slot, guide, blank, rack, template, margins)
     place = opening.wall.area.representative_point()
     where = (place.x, place.y, job.depth)
     bit = say("The {cutter} mm bit", cutter=size(guide.bit.cutter))

@@ -6,8 +6,11 @@ from typing import Literal
 
 from msgspec import Struct
 
+from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves.polygons import polygon
-from geometry.layout import Headstock, Slot, slot_path
+from geometry.layout import Blank, Headstock, Rack, Slot, Template, slot_path
+from geometry.layout.shop import Margins
+from geometry.layout.slots import at_home
 from geometry.routing.depth import Reach, reach_of
 from geometry.routing.depth_of_slot import passes_for
 from geometry.routing.fit import enters, pieces, wood_left
@@ -37,7 +40,13 @@ def chosen_fit(layout: Headstock, slot: Slot, chosen: Follower) -> ChosenFit:
 
     GeometryError when a drawn slot has no inside.
     """
-    made, job = passes_for(slot, chosen, layout)
+    return _fit(at_home(slot)[0], chosen, layout.blank, layout.rack, layout.template, layout.margins)
+
+
+@remembered_by_size(64, of_slot)
+def _fit(slot: Slot, chosen: Follower, blank: Blank, rack: Rack, template: Template, margins: Margins) -> ChosenFit:
+    """All that it depends on, so that a slot that is only moved is asked once."""
+    made, job = passes_for(slot, chosen, blank, rack, template, margins)
     reach = None if chosen.bit.bearing == "tip" else reach_of(chosen, job)
     limit = max(0.0, reach.most) if isinstance(reach, Reach) and reach.most < job.depth else None
     if isinstance(made, Refusal):

@@ -6,7 +6,8 @@ import math
 
 from msgspec.structs import replace
 
-from geometry.layout import Headstock, Slot
+from geometry.layout import Blank, Rack, Slot, Template
+from geometry.layout.shop import Margins
 from geometry.routing.alone import outcome_of, passes_of
 from geometry.routing.depth import Job
 from geometry.routing.follower import Follower
@@ -15,21 +16,22 @@ from geometry.routing.refusal import Refusal
 from geometry.routing.waste import Waste, drill_waste
 
 
-def passes_for(slot: Slot, guide: Follower, layout: Headstock) -> tuple[tuple[Pass, ...] | Refusal, Job]:
+def passes_for(slot: Slot, guide: Follower, blank: Blank, rack: Rack, template: Template,
+               margins: Margins) -> tuple[tuple[Pass, ...] | Refusal, Job]:
     """The planner's passes for one bit in one slot, or why there are none, and the job that they were asked for (mm).
 
-    Reads the layout's blank, rack, template and margins. GeometryError when a drawn slot crosses itself.
+    GeometryError when a drawn slot crosses itself.
 
     Whether the waste can be drilled out takes long to tell for a drawn slot; it is asked only where it matters.
     """
-    thick = layout.blank.thickness
-    job = Job(of=slot.id, depth=slot.floor(thick), thickness=thick, template=layout.template.thickness,
-              contact=layout.margins.template_contact, light=True, entry=math.inf, hard=layout.blank.hard_wood,
-              router=layout.rack.router)
+    thick = blank.thickness
+    job = Job(of=slot.id, depth=slot.floor(thick), thickness=thick, template=template.thickness,
+              contact=margins.template_contact, light=True, entry=math.inf, hard=blank.hard_wood,
+              router=rack.router)
     solid = replace(job, light=False, entry=0.0)
     if outcome_of(guide, job) == outcome_of(guide, solid):
         return passes_of(guide, solid), solid
-    waste = drill_waste(slot, layout)
+    waste = drill_waste(slot, blank, rack)
     if isinstance(waste, Waste):
         job = replace(job, light=waste.light, entry=waste.drill.diameter if waste.through else 0.0)
     else:

@@ -17,7 +17,7 @@ from shapely.geometry import Polygon
 from shapely.geometry.base import BaseGeometry
 
 from geometry.by_size import of_slot, remembered_by_size
-from geometry.curves import Arc, Cubic, Path
+from geometry.curves import Arc, Cubic
 from geometry.curves.blunted import blunted
 from geometry.curves.polygons import grown, opened, parts, polygon
 from geometry.layout.slots import Slot, StraightSlot, at_home, slot_path
@@ -173,13 +173,18 @@ def enters(slot: Slot, area: BaseGeometry, diameter: float) -> int:
     return found if wider == 1 or not narrowest(slot) + TOUCH < diameter < narrowest(slot) + WITHIN else wider
 
 
-def tightest(path: Path) -> float:
+def tightest(slot: Slot) -> float:
     """Diameter in mm of the largest cutter that leaves nothing in any corner of a slot's wall.
 
     Twice the smallest radius of the wall where it curves round the slot; 0 at
-    a sharp inner corner, infinite when the wall never curves inwards.
+    a sharp inner corner, infinite when the wall never curves inwards. GeometryError when it has no inside.
     """
-    path = path.counter_clockwise()
+    return _tightest(at_home(slot)[0])
+
+
+@remembered_by_size(64, of_slot)
+def _tightest(slot: Slot) -> float:
+    path = slot_path(slot)
     if any(turn > 0 for _, turn in path.corners()):
         return 0.0
     sharpest = 0.0

@@ -50,7 +50,7 @@ def plan_slot(slot: Slot, layout: Headstock, like: RoutPlan | None = None, ask: 
     between bits. GeometryError when the slot crosses itself.
     """
     thick = layout.blank.thickness
-    waste = drill_waste(slot, layout)
+    waste = drill_waste(slot, layout.blank, layout.rack)
     depth = slot.floor(thick)
     drilled = waste if isinstance(waste, Waste) else None
     job = Job(of=slot.id, depth=depth, thickness=thick, template=layout.template.thickness,

@@ -17,7 +17,7 @@ from msgspec import Struct
 from geometry import vectors as v
 from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves.polygons import polygon, widest_circle
-from geometry.layout import Drill, Headstock, Slot, StraightSlot, slot_path
+from geometry.layout import Blank, Drill, Rack, Slot, StraightSlot, slot_path
 from geometry.layout.slots import at_home
 from geometry.lengths import at_least, at_most, mm
 from geometry.routing.depth import LIGHT
@@ -84,22 +84,21 @@ class Waste(Struct, frozen=True):
         return first + " " + say("Chop out what stands between the holes as far as it comes easily.")
 
 
-def drill_waste(slot: Slot, layout: Headstock) -> Waste | Refusal:
+def drill_waste(slot: Slot, blank: Blank, rack: Rack) -> Waste | Refusal:
     """The chain of holes with the widest drill of the rack that fits, or why there is none.
 
     Deterministic. GeometryError when the slot crosses itself.
     """
-    thick = layout.blank.thickness
-    through = slot.through(thick)
+    through = slot.through(blank.thickness)
     width = narrowest(slot)
     widest = width - 2 * CLEAR - (0.0 if isinstance(slot.shape, StraightSlot) else DRAWN)
-    drills = sorted((d for d in layout.rack.drills if d.kind != "twist"),
+    drills = sorted((d for d in rack.drills if d.kind != "twist"),
                     key=lambda d: (-d.diameter, d.kind != "forstner", d.id))
     refused: Refusal | None = None
     for drill in drills:
         if drill.diameter > widest + TOUCH:
             continue
-        depth = _depth(drill, slot, layout, through)
+        depth = _depth(drill, slot, blank, rack, through)
         if isinstance(depth, Refusal):
             refused = refused or depth
             continue
@@ -117,12 +116,12 @@ def drill_waste(slot: Slot, layout: Headstock) -> Waste | Refusal:
                           slot=slot.id, widest=at_most(widest)))
 
 
-def _depth(drill: Drill, slot: Slot, layout: Headstock, through: bool) -> float | Refusal:
+def _depth(drill: Drill, slot: Slot, blank: Blank, rack: Rack, through: bool) -> float | Refusal:
     """How deep the full diameter goes in mm, or why this drill cannot."""
     point = point_length(drill)
-    press = layout.rack.press
+    press = rack.press
     if through:
-        stop = layout.blank.thickness + point
+        stop = blank.thickness + point
         has = min(drill.length, press.quill)
         if has < stop - TOUCH:
             if drill.length < press.quill:

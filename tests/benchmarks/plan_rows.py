@@ -6,7 +6,6 @@ import time
 from collections.abc import Iterator
 
 from app.window.demo import demo
-from geometry.layout.slots import slot_path
 from geometry.routing.fit import narrowest, tightest
 from geometry.routing.reached import slot_reached
 from geometry.routing.search import plan_slot
@@ -24,7 +23,7 @@ def lines(rounds: int) -> Iterator[Line]:
 
     def least_tool() -> None:
         slot = waisted()
-        narrowest(slot), tightest(slot_path(slot))
+        narrowest(slot), tightest(slot)
 
     work = (lambda: slot_reached(waisted(), 9.0), least_tool, lambda: plan_slot(waisted(), many),
             lambda: plan_slot(straight, many), lambda: best_order(ops, edges))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from app.panels.forms.rows import FieldRow
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, slot_path
+from geometry.layout import Headstock
 from geometry.routing import follower
 from geometry.routing.chosen_fit import ChosenFit, chosen_fit
 from geometry.routing.fit import narrowest, tightest
@@ -16,7 +16,7 @@ def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
     """What fits the slot of that id; one row with the reason where nothing can be said."""
     slot = next(s for s in layout.slots if s.id == id)
     try:
-        width, corner = narrowest(slot), tightest(slot_path(slot))
+        width, corner = narrowest(slot), tightest(slot)
         rows = [FieldRow(say("Largest bit that passes"), "fact", _most(width, unit))]
         if corner < width - 1e-6:
             rows.append(FieldRow(say("Corners"), "fact", say("sharp: a cutter leaves wood to pare") if corner == 0 else

@@ -11,7 +11,7 @@ from geometry.cancellation import Ask, go_on
 from geometry.drawing import Drawing, Label
 from geometry.drawing.router_picture import pass_picture
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, slot_path
+from geometry.layout import Headstock
 from geometry.lengths import area, at_most, exact, mm
 from geometry.routing import RoutPlan, SlotPlan
 from geometry.routing.board import BoardNote, board_notes
@@ -167,7 +167,7 @@ def _facts(layout: Headstock, plan: SlotPlan) -> tuple[Fact, ...]:
         rows.append((say("Widest bit of the rack that passes"),
                      say("none") if widest is None else f"{widest.id}, {mm(widest.cutter)}", widest is None))
         slot = next(one for one in layout.slots if one.id == plan.of)
-        corner = tightest(slot_path(slot))
+        corner = tightest(slot)
         if corner < job.width - 1e-6:
             rows.append((say("Corners"), say("sharp: every cutter leaves wood") if corner == 0 else
                          say("cutters over {corner} leave wood", corner=at_most(corner)), False))

@@ -37,7 +37,7 @@ def test_the_check_says_what_the_planner_finds(made, depth, hard):
     layout = head(slots=(slot(width=14.0, depth=depth),), rack=rack, template=template)
     layout = replace(layout, blank=replace(layout.blank, hard_wood=hard))
     one = layout.slots[0]
-    waste = drill_waste(one, layout)
+    waste = drill_waste(one, layout.blank, layout.rack)
     drilled = waste if isinstance(waste, Waste) else None
     thick = layout.blank.thickness
     job = Job(of=one.id, depth=thick if depth is None else min(depth, thick), thickness=thick,

@@ -38,10 +38,10 @@ def test_holes_for_the_waste_go_with_the_slot(monkeypatch):
     monkeypatch.setattr(medial, "middle_lines", lambda *given: asked.append(given) or lines(*given))
     waste._drawn.cache_clear()
     slot, rack = waisted(), with_rack(head(), drills=(replace(BRAD, diameter=8.0),))
-    made = drill_waste(slot, rack)
+    made = drill_waste(slot, rack.blank, rack.rack)
     for by in ELSEWHERE:
         moved = moved_slot(slot, by)
-        there = drill_waste(moved, rack)
+        there = drill_waste(moved, rack.blank, rack.rack)
         for one, other in zip(made.centres, there.centres, strict=True):
             assert other == (pytest.approx(one[0] + by[0], abs=1e-9), pytest.approx(one[1] + by[1], abs=1e-9))
         assert (there.spacing, there.left_most, narrowest(moved)) == (made.spacing, made.left_most, narrowest(slot))

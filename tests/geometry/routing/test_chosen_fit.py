@@ -1,10 +1,15 @@
 """What the chosen bit does in a slot 13 mm wide through 16 mm of wood, with a template of 6 mm; the waste is drilled out."""
 
 import pytest
+from msgspec.structs import replace
 
+from app.window.demo import demo
+from geometry.edits.slots import moved_slot
 from geometry.layout import Drill, Rack, RouterBit
+from geometry.routing import chosen_fit as module
 from geometry.routing.chosen_fit import chosen_fit
-from geometry.routing.follower import follower_of
+from geometry.routing.follower import follower, follower_of
+from tests.benchmarks.heads import waisted
 from tests.geometry.drawing.specimens import plain_head
 
 
@@ -39,3 +44,18 @@ def test_how_far_it_stands_out_decides_how_deep_it_comes(sticks_out, way):
     found = fit(stick_out=sticks_out)
     assert found.way == way
     assert (found.reach is None) == (way == "one side") or found.reach == pytest.approx(8.0)
+
+
+def test_a_slot_that_is_only_moved_is_asked_once(monkeypatch):
+    asked = []
+    passes = module.passes_for
+    monkeypatch.setattr(module, "passes_for", lambda *given: asked.append(given) or passes(*given))
+    layout, slot = demo(), waisted()
+    chosen = follower(layout)
+    one = chosen_fit(layout, slot, chosen)
+    for by in ((1.0, 2.0), (-0.3, 1 / 3)):
+        assert chosen_fit(layout, moved_slot(slot, by), chosen) == one
+    assert len(asked) == 1
+    thicker = replace(layout, template=replace(layout.template, thickness=layout.template.thickness + 3.0))
+    chosen_fit(thicker, slot, chosen)
+    assert len(asked) == 2

@@ -51,7 +51,7 @@ def test_a_straight_slot_takes_its_own_width():
     assert narrowest(one) == 12.7
     assert enters(one, area, 12.7) == 1 and enters(one, area, 12.7001) == 0
     assert wood_left(one, area, 8.0) is None
-    assert tightest(slot_path(one)) == pytest.approx(12.7)
+    assert tightest(one) == pytest.approx(12.7)
 
 
 @settings(max_examples=25)
@@ -123,7 +123,7 @@ def test_square_corners_keep_wood():
     corners = ((0.0, 0.0), (20.0, 0.0), (20.0, 30.0), (0.0, 30.0))
     assert {min(corners, key=lambda corner: math.dist(place, corner)) for place in left.places} == set(corners)
     assert all(math.dist((10.0, 15.0), place) > 15.0 for place in left.places)
-    assert tightest(slot_path(square)) == 0.0
+    assert tightest(square) == 0.0
 
 
 @pytest.mark.parametrize("width", [6.0, 12.0, 12.7])
@@ -140,7 +140,7 @@ def test_a_rounded_corner_takes_the_bit_of_its_radius():
     quarter = math.tan(math.pi / 8)
     rounded = drawn("r", (5.0, 0.0), (15.0, 0.0, quarter), (20.0, 5.0), (20.0, 25.0, quarter), (15.0, 30.0),
                     (5.0, 30.0, quarter), (0.0, 25.0), (0.0, 5.0, quarter))
-    assert tightest(slot_path(rounded)) == pytest.approx(10.0)
+    assert tightest(rounded) == pytest.approx(10.0)
     area = polygon(slot_path(rounded))
     assert wood_left(rounded, area, 10.0) is None
     assert wood_left(rounded, area, 12.0).area == pytest.approx((36 - 25) * (4 - math.pi), rel=5e-3)

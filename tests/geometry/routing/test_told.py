@@ -103,9 +103,10 @@ def test_a_web_of_the_template_is_not_told_as_what_is_wanted():
 def test_the_widest_drill_that_is_told_for_the_waste_is_taken():
     """10.96 wide less twice 1 mm: 8.96, which the nearest tenth would call 9."""
     slot = straight(width=10.96)
-    refused = drill_waste(slot, with_rack(head(slot), drills=(BRAD,)))
+    layout = head(slot)
+    refused = drill_waste(slot, layout.blank, with_rack(layout, drills=(BRAD,)).rack)
     assert isinstance(refused, Refusal) and refused.reason.endswith("up to 8.96 mm would do.")
-    assert not isinstance(drill_waste(slot, with_rack(head(slot), drills=(replace(BRAD, diameter=8.96),))), Refusal)
+    assert not isinstance(drill_waste(slot, layout.blank, with_rack(layout, drills=(replace(BRAD, diameter=8.96),)).rack), Refusal)
 
 
 @pytest.mark.parametrize(("unit", "told_as"), [("mm", "16 mm"), ("in", '0.63"'), ("in64", '0.63"')])

@@ -20,7 +20,7 @@ def plan(slot, *drills, thickness=16.0, press=None):
     layout = with_rack(head(slot, thickness=thickness), drills=drills)
     if press:
         layout = replace(layout, rack=replace(layout.rack, press=press))
-    return drill_waste(slot, layout)
+    return drill_waste(slot, layout.blank, layout.rack)
 
 
 def wood_left(slot, found):
@@ -181,7 +181,7 @@ def test_holes_in_straight_slots_stay_clear_and_cover_the_slot(width, length, ki
 
 def test_a_layout_without_drills_still_has_a_plan_for_its_bits():
     layout = with_rack(head(straight()), bit(cutter=12, cutting=10, shank=12))
-    assert isinstance(drill_waste(layout.slots[0], layout), Refusal)
+    assert isinstance(drill_waste(layout.slots[0], layout.blank, layout.rack), Refusal)
     assert Rack().drills == ()
 
 

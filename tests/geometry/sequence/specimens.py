@@ -36,7 +36,7 @@ def stocked(**changes: object) -> Headstock:
 
 def with_waste(routing: Routing) -> Routing:
     """The same routing of the plain head's slot, its waste drilled first."""
-    return replace(routing, waste=drill_waste(stocked().slots[0], stocked()))
+    return replace(routing, waste=drill_waste(stocked().slots[0], stocked().blank, stocked().rack))
 
 
 def leaning(**changes: object) -> Headstock:
