@@ -11,9 +11,10 @@ from shapely.geometry import LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
 from app.formats.drawing_in.result import Loop
-from app.formats.drawing_in.units import may_be_cut
+from app.formats.drawing_in.units import is_slim, may_be_cut
 from app.formats.layer_names import style_on
-from geometry.curves import Path
+from geometry.curves import Path, stretch
+from geometry.joining.neck import neck_of
 from geometry.terms import HOLE_THERE, POCKET
 from geometry.tolerance import FLAT, JOIN
 
@@ -22,6 +23,9 @@ LARGEST_HOLE = 20.0
 
 WIDEST = 130.0
 """mm: no head is as wide, while the smallest sheets and their frames are (common practice, no source)."""
+
+SHORTEST_BOARD = 160.0
+"""mm: of a fretboard as long as a neck without its head (common practice, no source)."""
 
 LONGEST_PLATE = 45.0
 """mm: of one tuner (common practice, no source)."""
@@ -52,7 +56,7 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
 
     What lies on a layer that an export of ours has for pockets or holes that are there is one, wherever it lies: a
     pocket may cross the outline. In such an export the other layers are taken by their names as well. Of the rest
-    the largest is the outline, unless another is named as such or it is the frame of the sheet (`frames`). Inside it, round loops up to LARGEST_HOLE are holes and the
+    the largest is the outline, unless another is named as such or it is a fretboard or the frame of the sheet (`frames`). Inside it, round loops up to LARGEST_HOLE are holes and the
     others slots; loops inside a slot that are not holes, loops outside and loops across the outline are 'other', and so is what is
     shaped like the plate of a tuner about its hole: that is drawn to see its place, and nobody means to rout it.
     """
@@ -66,7 +70,7 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
     stated = [i for i, role in enumerate(given) if role == "outline"]
     # Where the outline of an export does not close, none of its holes is one.
     free = [i for i, role in enumerate(given) if role is None and not (ours and style_on(ordered[i][1]) in _BY_PLACE)]
-    at = next(iter((*named, *stated, *_inside_frames(free, [path for path, _ in ordered], areas))), None)
+    at = next(iter((*named, *stated, *_likeliest(free, [path for path, _ in ordered], areas))), None)
     within = None if at is None else areas[at].buffer(JOIN)
     shapely.prepare(within)
     loops: list[Loop] = []
@@ -104,19 +108,24 @@ def frames(loops: Sequence[Loop]) -> tuple[Path, ...]:
 def outline_sides(paths: Sequence[Path], scale: float) -> tuple[float, float]:
     """Width and height (mm) of what would be the outline among closed paths, were they `scale` times as large as they are in mm."""
     ordered = sorted(paths, key=lambda path: -abs(path.area))
-    found = _inside_frames(range(len(ordered)), ordered, [_area(path) for path in ordered], scale) if _is_box(ordered[0]) else (0,)
+    plain = not _is_box(ordered[0]) and not is_slim(_sides(ordered[0]))
+    found = (0,) if plain else _likeliest(range(len(ordered)), ordered, [_area(path) for path in ordered], scale)
     return _scaled(ordered[found[0]], scale)
 
 
-def _inside_frames(candidates: Sequence[int], paths: Sequence[Path], areas: Sequence[BaseGeometry], scale: float = 1.0) -> Sequence[int]:
-    """Candidates for the outline, the likeliest first: the largest, unless that is a sheet's frame about something that may be a head.
+def _likeliest(candidates: Sequence[int], paths: Sequence[Path], areas: Sequence[BaseGeometry], scale: float = 1.0) -> Sequence[int]:
+    """Candidates for the outline, the likeliest first: the largest, unless that is a sheet's frame about something that may be a head,
+    or a fretboard beside it.
 
     `scale`: mm for each that the paths measure.
     """
     for i in candidates:
-        if not _is_frame(paths[i], scale):
+        size = _scaled(paths[i], scale)
+        frame = _is_frame(paths[i], scale)
+        if not frame and not (is_slim(size) and max(size) >= SHORTEST_BOARD and neck_of(paths[i].mapped(stretch(scale))) is None):
             break
-        heads = [j for j in candidates if j != i and not _is_box(paths[j]) and may_be_cut(_scaled(paths[j], scale)) and areas[i].covers(areas[j])]
+        heads = [j for j in candidates if j != i and not _is_box(paths[j]) and may_be_cut(_scaled(paths[j], scale))
+                 and (frame or not is_slim(_scaled(paths[j], scale))) and areas[i].covers(areas[j]) == frame]
         if heads:
             return heads
     return candidates
@@ -145,7 +154,7 @@ def _is_plate(path: Path) -> bool:
 
 
 def _is_frame(path: Path, scale: float = 1.0) -> bool:
-    """Whether a closed path is an upright rectangle too wide for a head; `scale` as of `_inside_frames`."""
+    """Whether a closed path is an upright rectangle too wide for a head; `scale` as of `_likeliest`."""
     return min(_scaled(path, scale)) >= WIDEST and _is_box(path)
 
 

@@ -107,3 +107,16 @@ def test_a_neck_comes_through_the_other_process_as_it_is(tmp_path):
     found = read_drawing_safely(tmp_path / "neck.dxf")
     here = read((tmp_path / "neck.dxf").read_bytes())
     assert found == here and found.head is not None and math.isclose(found.neck.length, 182)
+
+
+@pytest.mark.parametrize("units,scale,unit", [(4, 1.0, "mm"), (0, 1.0, "mm"), (0, 1 / 25.4, "inch")])
+def test_a_fretboard_beside_the_head_is_not_the_outline(units, scale, unit):
+    drawing = ezdxf.new("R2010", units=units)
+    space = drawing.modelspace()
+    for corners in ([*SIDE[1:], *((-x, y) for x, y in reversed(SIDE[1:]))], [(21.5, 0), (28, -460), (-28, -460), (-21.5, 0)]):
+        space.add_lwpolyline([(x * scale, y * scale) for x, y in corners], close=True)
+    for x, y in HOLES:
+        space.add_circle((x * scale, y * scale), 5 * scale)
+    found = read(written(drawing))
+    assert found.unit == unit and found.size_mm == pytest.approx((86, 180))
+    assert [loop.role for loop in found.loops] == ["other", "outline", *["hole"] * 6]
