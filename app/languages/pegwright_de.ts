@@ -10448,6 +10448,10 @@
         <translation>Zwei bringen die Schablone an denselben Platz zurück.</translation>
     </message>
     <message>
+        <source>Two by two from the bass side on; each string below says whether it shares a course with the one before it.</source>
+        <translation>Je zwei, von der Bassseite an; jede Saite weiter unten sagt, ob sie mit der vor ihr einen Chor teilt.</translation>
+    </message>
+    <message>
         <source>Two locating pins where the wood allows them, to take or leave.</source>
         <translation>Zwei Passstifte, wo das Holz es erlaubt, zum Annehmen oder Lassen.</translation>
     </message>
@@ -16149,6 +16153,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{stop}, point {point}</source>
         <translation>{stop}, Spitze {point}</translation>
+    </message>
+    <message>
+        <source>{strings} strings cannot all stand in pairs: add one, or pair those that do.</source>
+        <translation>{strings} Saiten können nicht alle paarweise stehen: eine hinzufügen, oder nur die paaren, die es sollen.</translation>
     </message>
     <message>
         <source>{strings} strings cannot stand in pairs: give the {side} side one more.</source>

@@ -76,6 +76,18 @@ def pair_string(layout: Headstock, id: str, paired: bool) -> Headstock:
     return _with(layout, layout.strings, joined, numbered=False)
 
 
+def pair_all(layout: Headstock, paired: bool) -> Headstock:
+    """All strings two by two in courses, from the bass side on, or each in one of its own. GeometryError where one would be left over."""
+    if paired and len(layout.strings) % 2:
+        raise GeometryError(say("{strings} strings cannot all stand in pairs: add one, or pair those that do.", strings=len(layout.strings)))
+    return _with(layout, layout.strings, [paired and i % 2 == 1 for i in range(len(layout.strings))], numbered=False)
+
+
+def all_paired(layout: Headstock) -> bool:
+    """Whether all strings stand two by two in courses."""
+    return len(layout.strings) % 2 == 0 < len(layout.strings) and _joined(layout.strings) == tuple(i % 2 == 1 for i in range(len(layout.strings)))
+
+
 def shares_course(layout: Headstock, at: int) -> bool:
     """Whether the string at that index is in one course with the one before it."""
     return _joined(layout.strings)[at]

@@ -10,6 +10,7 @@ from geometry.edits.parts import checked, settled
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Side
 from geometry.saying import say
+from geometry.strings.hands import thick_on_treble
 from geometry.strings.runs import Run
 from geometry.strings.sets import StringSet
 
@@ -41,10 +42,12 @@ def set_post(layout: Headstock, string: str, tuner: str | None) -> Headstock:
 
 
 def string_set(layout: Headstock, chosen: StringSet) -> Headstock:
-    """Every string as a set has it: diameter, core and note. GeometryError when the numbers of strings differ."""
+    """Every string as a set has it: diameter, core and note, its thick strings on the side where they are. GeometryError when the
+    numbers of strings differ."""
     if len(chosen) != len(layout.strings):
         raise GeometryError(say("That set has {chosen} strings, the layout has {strings}.",
                                 chosen=len(chosen), strings=len(layout.strings)))
+    turn = -1 if thick_on_treble(layout.strings) else 1
     strings = tuple(checked(replace(s, diameter=d, core=c, note=n)) for s, d, c, n in zip(
-        layout.strings, chosen.diameters, chosen.cores, chosen.notes, strict=True))
-    return settled(replace(layout, strings=strings))
+        layout.strings[::turn], chosen.diameters, chosen.cores, chosen.notes, strict=True))
+    return settled(replace(layout, strings=strings[::turn]))

@@ -367,7 +367,8 @@ EDITS: dict[str, Edit] = {
     "string_set": lambda l, c: strings.string_set(l, c.choice(SETS)),
     "add_string": lambda l, c: string_count.add_string(l, c.choice(SIDES)),
     "remove_string": lambda l, c: string_count.remove_string(l, a_string(l, c)),
-    "pair_string": lambda l, c: string_count.pair_string(l, a_string(l, c), c.random() < 0.6),
+    "pair_string": lambda l, c: (string_count.pair_string(l, a_string(l, c), c.random() < 0.6) if c.random() < 0.7 else
+                                 string_count.pair_all(l, c.random() < 0.6)),
     "strings_for_posts": lambda l, c: string_count.strings_for_posts(l if c.random() < 0.5 else replace(
         l, strings=(), tuners=tuple(replace(one, string=None) for one in l.tuners))),
     "serve": served, "paste": pasted, "tuners_for_holes": sizes_hole, "set_there": there, "with_shape": read_in, "echo_edit": echoed, "cure": cured,

@@ -20,7 +20,15 @@ from geometry.beginning.in_unit import usual_numbers
 from geometry.beginning.instruments import INSTRUMENTS, as_usual
 from geometry.edits.nut_end import end_along_nut, ends_off_nut
 from geometry.edits.retainers import add_retainer
-from geometry.edits.string_count import add_string, pair_string, remove_string, shares_course, strings_for_posts
+from geometry.edits.string_count import (
+    add_string,
+    all_paired,
+    pair_all,
+    pair_string,
+    remove_string,
+    shares_course,
+    strings_for_posts,
+)
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.strings.hands import thick_on_treble
@@ -92,7 +100,7 @@ class StringPanel(QWidget):
         self.table.show_strings(string_rows(layout), tuple(tuner.id for tuner in layout.tuners))
         self.hands.setVisible(thick_on_treble(layout.strings))
         self.count.show_rows(_one_more_rows(layout))
-        self.nut.show_rows([_usual_row(layout, unit), *nut_rows(layout), *_end_rows(layout), *_for_posts_rows(layout)])
+        self.nut.show_rows([_usual_row(layout, unit), *_pair_rows(layout), *nut_rows(layout), *_end_rows(layout), *_for_posts_rows(layout)])
         self.strings.show_rows(_string_rows(layout))
         fitting = [one for one in SETS if len(one) == len(layout.strings)]
         self.sets.clear()
@@ -137,6 +145,13 @@ def _usual_row(layout: Headstock, unit: LengthUnit) -> FieldRow:
                     choices=(("", say("choose one…")), *((key, kind.title) for key, kind in INSTRUMENTS.items())), asks=True,
                     help=say("Sets scale length, height, pitch and strings as they are usual for an instrument. Width and slant of the nut stay, and "
                              "the first and the last string stand where they are."))
+
+
+def _pair_rows(layout: Headstock) -> list[FieldRow]:
+    if len(layout.strings) < 4 or len(layout.strings) % 2:
+        return []
+    return [FieldRow(say("Strings in pairs"), "flag", all_paired(layout), partial(pair_all, layout),
+                     help=say("Two by two from the bass side on; each string below says whether it shares a course with the one before it."))]
 
 
 def _end_rows(layout: Headstock) -> list[FieldRow]:

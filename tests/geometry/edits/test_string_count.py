@@ -7,17 +7,22 @@ from hypothesis import strategies as st
 from msgspec.structs import replace
 
 from geometry.beginning import Numbers, begin
+from geometry.edits import mirror_layout
 from geometry.edits.string_count import (
     MOST_STRINGS,
     add_string,
+    all_paired,
+    pair_all,
     pair_string,
     remove_string,
     shares_course,
     strings_for_posts,
 )
+from geometry.edits.strings import string_set
 from geometry.errors import GeometryError
 from geometry.layout import validate
 from geometry.strings import runs
+from geometry.strings.sets import SETS
 
 
 def six():
@@ -69,6 +74,22 @@ def test_pairs_are_made_and_parted():
     assert courses(paired) == [1, 1, 2, 2, 3, 4]
     assert shares_course(paired, 1) and not shares_course(paired, 2)
     assert courses(pair_string(paired, "2", False)) == [1, 2, 3, 3, 4, 5]
+
+
+def test_all_strings_are_paired_at_once_and_parted_again():
+    paired = pair_all(six(), True)
+    assert courses(paired) == [1, 1, 2, 2, 3, 3] and all_paired(paired) and posts(paired) == posts(six())
+    assert pair_all(paired, False) == six() and not all_paired(six()) and not all_paired(pair_string(paired, "2", False))
+    with pytest.raises(GeometryError, match="5 strings cannot all stand in pairs"):
+        pair_all(remove_string(six(), "6"), True)
+    assert not all_paired(remove_string(paired, "6")) and not all_paired(replace(six(), strings=(), tuners=()))
+
+
+def test_a_set_takes_its_thick_strings_to_the_side_where_they_are():
+    chosen = next(one for one in SETS if len(one) == 6)
+    left = string_set(begin(Numbers(left_handed=True)), chosen)
+    assert tuple(s.diameter for s in left.strings) == chosen.diameters[::-1] and [s.note for s in left.strings][0] == "E4"
+    assert string_set(left, chosen) == left and mirror_layout(left).strings == string_set(six(), chosen).strings
 
 
 def test_the_partner_of_a_string_that_goes_begins_the_course_itself():
