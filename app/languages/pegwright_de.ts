@@ -1140,8 +1140,16 @@
         <translation>Und {n} weiteres, das diese Folge verdirbt oder erschwert: der Schritt sagt es.</translation>
     </message>
     <message>
+        <source>And {n} more thing to mind: its step in the running order says it.</source>
+        <translation>Und {n} weiteres zu beachten: der Schritt in der Folge sagt es.</translation>
+    </message>
+    <message>
         <source>And {n} more things that this order spoils or makes harder: each step says it.</source>
         <translation>Und {n} weitere, die diese Folge verdirbt oder erschwert: jeder Schritt sagt es.</translation>
+    </message>
+    <message>
+        <source>And {n} more things to mind: their steps in the running order say them.</source>
+        <translation>Und {n} weitere Dinge zu beachten: die Schritte in der Folge sagen sie.</translation>
     </message>
     <message>
         <source>And {n} more.</source>

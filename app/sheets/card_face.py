@@ -24,7 +24,7 @@ from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.wood_section import section_for, wood_section
 from geometry.layout import Headstock
 from geometry.lengths import from_line, spoken, told_down
-from geometry.saying import number_list, say, within
+from geometry.saying import count, number_list, say, within
 from geometry.sequence import Operation
 from geometry.sequence.glue_ops import GLUED
 from geometry.sequence.state import state_of
@@ -47,6 +47,12 @@ FIGURE = 3.2
 BESIDE_HOLE = 26.0
 """Wood shown to either side of a single hole, mm."""
 
+
+MOST_SAID = 6
+"""Cautions and notes that are told one by one: the card of two dozen holes is no higher than a page. The running order has all
+cautions, the job book all notes."""
+LONGEST_NOTE = 160
+"""Letters of a note that stand on a card."""
 
 Section = tuple[Drawing, Box | None]
 """A section in mm, and what of it is shown when that is not all."""
@@ -277,12 +283,16 @@ class Maker:
         said: list[str] = []
         for op in self.card.ops:
             said += [text for text in (*op.cautions, self.work.blocked(op)) if text and text not in said]
-        for text in said:
+        for text in said[:MOST_SAID]:
             self.say(say("Mind: {text}", text=text))
+        if (more := len(said) - MOST_SAID) > 0:
+            self.say(count(more, "And {n} more thing to mind: its step in the running order says it.",
+                           "And {n} more things to mind: their steps in the running order say them."))
         if slanted := base_words(self.layout.nut):
             self.say(slanted)
-        for note in open_remarks(self.layout.book, self.card.ids, [op.id for op in self.card.ops]):
-            self.say(say("Do differently ({piece}): {note}", piece=PIECES_IN_WORDS[note.piece], note=note.text))
+        for note in open_remarks(self.layout.book, self.card.ids, [op.id for op in self.card.ops])[:MOST_SAID]:
+            text = note.text if len(note.text) <= LONGEST_NOTE else f"{note.text[:LONGEST_NOTE].rstrip()}..."
+            self.say(say("Do differently ({piece}): {note}", piece=PIECES_IN_WORDS[note.piece], note=text))
 
 
 def section(layout: Headstock, work: Work, card: Card) -> Section:

@@ -13,12 +13,14 @@ from app.sheets import pages, plan_work
 from app.sheets.block_table import block_table
 from app.sheets.card_pages import card_blocks
 from app.sheets.cards import cards
+from app.sheets.furniture import window_of
 from app.sheets.hole_table import CSV_HEAD, csv_rows, paper_rows
 from geometry import saying
 from geometry.drawing import Area, Label, Stroke
 from geometry.drawing.router_picture import pass_picture
 from geometry.drawing.wrap import wrap_drawing
-from geometry.layout import EdgePlace
+from geometry.layout import Book, EdgePlace, Remark, SingleHole
+from geometry.layout.generic import RACK
 from tests.app.sheets.printed import layout, words, work
 
 
@@ -109,3 +111,18 @@ def test_lines_to_write_on_stand_under_their_heading():
     head = replace(head, blank=replace(head.blank, face_veneer=1.5, scarf=40.0))
     found = [page for page in pages(head, "Letter", (), plan_work(head)) if page.title == "Job book"]
     assert len(found) > 1 and "Notes: do this differently" in words(found[-1])
+
+
+@pytest.mark.parametrize(("paper", "unit"), [("A4", "mm"), ("Letter", "in64")])
+def test_the_card_of_two_dozen_holes_that_the_rack_cannot_drill_and_that_are_noted_is_no_higher_than_a_page(paper, unit):
+    """Each is a caution of its own, and whoever noted something wrote a page of it."""
+    inlays = tuple(SingleHole(id=f"inlay {i}", at=(-11.5 + i % 3 * 11.5, 40.0 + i // 3 * 9.0), diameter=5.0, depth=3.0) for i in range(24))
+    notes = tuple(Remark(piece="practice", text="The next ones a hair shallower. " * 60, on=one.id) for one in inlays)
+    head = replace(layout("plain"), slots=(), tuners=(), rows=(), pins=(), holes=inlays, rack=replace(RACK, drills=()), book=Book(remarks=notes))
+    found = [page for page in pages(head, paper, (), unit=unit) if page.title == "Cards"]
+    low = window_of(found[0].width, found[0].height)[1]
+    for page in found:
+        inside = [mark_box(m, placed.matrix) for placed in page.content[1:] for m in placed.drawing]
+        assert min(box[1] for box in inside) >= low - 0.5
+    said = " ".join(words(page) for page in found)
+    assert said.count("Mind: The rack has no") == said.count("Do differently") == 6 and "And 18 more things to mind" in said
