@@ -13,7 +13,7 @@ from geometry.layout import GuideBush, RouterBit
 from geometry.lengths import at_least, at_most, mm, place
 from geometry.routing.depth import FLUSH, OVERLAP, Job, Reach, contact, reach_of
 from geometry.routing.follower import Follower, follower_of
-from geometry.routing.passes import MOST_PASSES, Pass, from_template
+from geometry.routing.passes import MOST_PASSES, Guided, Pass, from_template
 from geometry.routing.refusal import Refusal
 from geometry.routing.tip import template_below
 from geometry.saying import number_list, say
@@ -130,15 +130,16 @@ def _tried(follower: Follower, job: Job) -> tuple[tuple[Pass, ...] | Refusal | N
     reach = reach_of(follower, job)
     if isinstance(reach, Refusal):
         return reach, None
-    straight = from_template(follower, reach, 0.0, job.depth, "face", job.template, job.light, job.contact)
+    one = Guided(follower, reach)
+    straight = from_template(one, 0.0, job.depth, "face", job)
     if straight is not None:
         return straight, reach
-    return both_sides(follower, reach, job) if job.through else None, reach
+    return _both_sides(one, job) if job.through else None, reach
 
 
-def both_sides(follower: Follower, reach: Reach, job: Job) -> tuple[Pass, ...] | None:
+def _both_sides(one: Guided, job: Job) -> tuple[Pass, ...] | None:
     """The fewest passes from the face and then from the back that meet with OVERLAP mm, or None."""
-    total = job.thickness + OVERLAP
+    reach, total = one.reach, job.thickness + OVERLAP
     low, high = max(reach.least, total - reach.most), min(reach.most, job.thickness)
     if low > high + TOUCH:
         return None
@@ -147,8 +148,7 @@ def both_sides(follower: Follower, reach: Reach, job: Job) -> tuple[Pass, ...] |
     best: tuple[Pass, ...] | None = None
     for face in sorted(trials, key=lambda face: abs(face - total / 2)):
         back = max(total - face, reach.least)
-        upper, lower = (from_template(follower, reach, 0.0, deep, side, job.template, job.light, job.contact)
-                        for side, deep in (("face", face), ("back", back)))
+        upper, lower = (from_template(one, 0.0, deep, side, job) for side, deep in (("face", face), ("back", back)))
         if upper and lower and (best is None or len(upper) + len(lower) < len(best)):
             best = upper + lower
     return best

@@ -8,7 +8,7 @@ from typing import Literal
 from msgspec import Struct
 
 from geometry.lengths import deep, mm
-from geometry.routing.depth import Reach, bearing_height, contact
+from geometry.routing.depth import Job, Reach, bearing_height, contact
 from geometry.routing.follower import Follower
 from geometry.saying import say
 from geometry.tolerance import TOUCH
@@ -107,50 +107,53 @@ def depths(reach: Reach, begins: float, ends: float, least: float | None = None)
     return tuple(found[1:])
 
 
-def from_template(follower: Follower, reach: Reach, begins: float, ends: float, side: Side, template: float,
-                  light: bool, least_contact: float) -> tuple[Pass, ...] | None:
-    """Passes that are guided by the template, or None."""
-    way = depths(reach, begins, ends)
+class Guided(Struct, frozen=True):
+    """A follower above its cutting edges, and how deep it lets its cutter go."""
+
+    follower: Follower
+    reach: Reach
+
+
+def from_template(one: Guided, begins: float, ends: float, side: Side, job: Job) -> tuple[Pass, ...] | None:
+    """Passes from one depth to another (mm) that are guided by the template, or None."""
+    way = depths(one.reach, begins, ends)
     if way is None:
         return None
     made = []
     for start, end in zip((begins, *way), way, strict=False):
-        on_template, on_wall = contact(follower, end, template)
-        on = "template" if on_template >= least_contact - TOUCH else "wall already cut"
-        made.append(Pass(side, follower, start, end, on, on_template + on_wall, light))
+        on_template, on_wall = contact(one.follower, end, job.template)
+        on = "template" if on_template >= job.contact - TOUCH else "wall already cut"
+        made.append(Pass(side, one.follower, start, end, on, on_template + on_wall, job.light))
     return tuple(made)
 
 
-def from_wall(follower: Follower, reach: Reach, begins: float, ends: float, side: Side, template: float,
-              light: bool) -> tuple[Pass, ...] | None:
+def from_wall(one: Guided, begins: float, ends: float, side: Side, job: Job) -> tuple[Pass, ...] | None:
     """Passes that follow the wall that another bit has cut from the same side, or None."""
-    if not math.isfinite(reach.on_wall):
+    if not math.isfinite(one.reach.on_wall):
         return None
-    way = depths(reach, begins, ends, reach.on_wall)
+    way = depths(one.reach, begins, ends, one.reach.on_wall)
     if way is None:
         return None
-    return tuple(Pass(side, follower, start, end, "wall already cut", contact(follower, end, template)[1], light)
+    return tuple(Pass(side, one.follower, start, end, "wall already cut", contact(one.follower, end, job.template)[1], job.light)
                  for start, end in zip((begins, *way), way, strict=False))
 
 
-def in_turn(first: Follower, one: Reach, second: Follower, two: Reach, ends: float, side: Side, template: float,
-            light: bool, least_contact: float) -> tuple[Pass, ...] | None:
-    """The fewest passes to `ends` by `first` from the surface and then `second`, or None.
+def going_on(first: Follower, one: Guided, begins: float, ends: float, side: Side, job: Job) -> tuple[Pass, ...] | None:
+    """Passes on behind a first bit, or None: on its template when the offsets agree; otherwise the second has to follow the
+    wall, and the opening must not be narrower than the slot."""
+    same = same_offset(first.offset, one.follower.offset)
+    on = from_template(one, begins, ends, side, job) if same else None
+    return from_wall(one, begins, ends, side, job) if on is None and (same or first.offset >= 0) else on
 
-    Both run on one template when their offsets agree; otherwise the second has to follow the wall, and
-    the opening must not be narrower than the slot.
-    """
-    same = same_offset(first.offset, second.offset)
+
+def in_turn(first: Guided, second: Guided, ends: float, side: Side, job: Job) -> tuple[Pass, ...] | None:
+    """The fewest passes to `ends` by `first` from the surface and then `second`, or None."""
     best: tuple[Pass, ...] | None = None
-    stop = min(one.most, ends - TOUCH)
-    for k in range(1, min(MOST_PASSES, max(1, math.ceil(stop / one.step))) + 1):
-        turn = min(stop, k * one.step)
-        upper = from_template(first, one, 0.0, turn, side, template, light, least_contact)
-        if upper is None:
-            continue
-        lower = from_template(second, two, turn, ends, side, template, light, least_contact) if same else None
-        if lower is None and (same or first.offset >= 0):
-            lower = from_wall(second, two, turn, ends, side, template, light)
+    step, stop = first.reach.step, min(first.reach.most, ends - TOUCH)
+    for k in range(1, min(MOST_PASSES, max(1, math.ceil(stop / step))) + 1):
+        turn = min(stop, k * step)
+        upper = from_template(first, 0.0, turn, side, job)
+        lower = None if upper is None else going_on(first.follower, second, turn, ends, side, job)
         if lower is not None and (best is None or len(upper) + len(lower) < len(best)):
             best = upper + lower
     return best

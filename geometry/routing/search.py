@@ -27,8 +27,8 @@ from geometry.routing.fit import narrowest
 from geometry.routing.follower import Follower, follower
 from geometry.routing.mouths import mouths
 from geometry.routing.nut_end import lean_out, nut_end
-from geometry.routing.pairs import Guided, one_side, two_sides
-from geometry.routing.passes import Pass, same_offset
+from geometry.routing.pairs import one_side, two_sides
+from geometry.routing.passes import Guided, Pass, same_offset
 from geometry.routing.plan import RoutPlan, SlotPlan, Verdict
 from geometry.routing.reached import Reached, outline_reached, slot_reached
 from geometry.routing.refusal import Refusal
@@ -157,7 +157,7 @@ def _best_of_pairs(job: Job, layout: Headstock, judge: Judge, make, flips: bool,
                 continue
             reach = reach_of(follower, job)
             if not isinstance(reach, Refusal):
-                able.append((follower, reach))
+                able.append(Guided(follower, reach))
     trials = list(one_side(able, job))
     if not trials and not flips:
         trials = list(two_sides(able, tips, job)) or list(three_bits(able, tips, job))

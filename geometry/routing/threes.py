@@ -8,11 +8,12 @@ that reach deepest.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import islice
 
-from geometry.routing.depth import OVERLAP, Job, Reach
+from geometry.routing.depth import OVERLAP, Job
 from geometry.routing.follower import Follower
-from geometry.routing.pairs import Guided
-from geometry.routing.passes import Pass, from_template, from_wall, same_offset
+from geometry.routing.pairs import starters
+from geometry.routing.passes import Guided, Pass, Side, from_template, going_on
 from geometry.routing.refusal import Refusal
 from geometry.routing.tip import finish, finishing_pass
 from geometry.tolerance import TOUCH
@@ -30,73 +31,59 @@ def three_bits(able: list[Guided], tips: list[Follower], job: Job) -> Iterator[t
     if found or not job.through:
         return
     total = job.thickness + OVERLAP
-    for first, one, second, two in _pairs(able):
-        most = min(two.most, job.thickness)
-        upper = _two(first, one, second, two, most, "face", job)
+    for first, second in _pairs(able):
+        most = min(second.reach.most, job.thickness)
+        upper = _two(first, second, most, "face", job)
         if upper is None:
             continue
         for tip in tips:
             span = finish(tip, job)
-            if not isinstance(span, Refusal) and tip.bit.id not in (first.bit.id, second.bit.id) and span[0] <= most + TOUCH:
+            if not isinstance(span, Refusal) and tip.bit.id not in _ids(first, second) and span[0] <= most + TOUCH:
                 yield (*upper, finishing_pass(tip, job, most))
-        for upper, deepest in _stairs(able, None, job, (first, one, second, two)):
-            lower = _two(first, one, second, two, max(total - deepest, two.least), "back", job)
-            if lower is not None and total - deepest <= two.most + TOUCH:
+        for upper, deepest in _stairs(able, None, job, (first, second)):
+            lower = _two(first, second, max(total - deepest, second.reach.least), "back", job)
+            if lower is not None and total - deepest <= second.reach.most + TOUCH:
                 yield upper + lower
 
 
-def _pairs(able: list[Guided]) -> Iterator[tuple[Follower, Reach, Follower, Reach]]:
+def _ids(*able: Guided) -> set[str]:
+    return {one.follower.bit.id for one in able}
+
+
+def _goes_on(behind: Guided, one: Guided) -> bool:
+    """Whether one gets deeper than the other and finds its guide where that stops."""
+    reach, most = one.reach, behind.reach.most
+    return reach.most > most + TOUCH and min(reach.least, reach.on_wall) - reach.step <= most + TOUCH
+
+
+def _pairs(able: list[Guided]) -> Iterator[tuple[Guided, Guided]]:
     """Starters with each bit that can go on behind them and gets deeper, deepest first."""
-    deepest = sorted(able, key=lambda pair: (-pair[1].most, pair[0].bit.id))
-    starters = [(f, r) for f, r in deepest if r.least <= r.step + TOUCH][:MOST]
-    for first, one in starters:
-        goes_on = 0
-        for second, two in deepest:
-            if second.bit.id == first.bit.id or two.most <= one.most + TOUCH:
-                continue
-            if min(two.least, two.on_wall) - two.step > one.most + TOUCH:
-                continue
-            yield first, one, second, two
-            goes_on += 1
-            if goes_on >= MOST:
-                break
+    deepest = sorted(able, key=lambda one: (-one.reach.most, one.follower.bit.id))
+    for first in starters(deepest)[:MOST]:
+        on = (second for second in deepest if second.follower.bit.id != first.follower.bit.id and _goes_on(first, second))
+        yield from ((first, second) for second in islice(on, MOST))
 
 
-def _stairs(able: list[Guided], ends: float | None, job: Job, pair: tuple | None = None) -> Iterator[tuple[tuple[Pass, ...], float]]:
+def _stairs(able: list[Guided], ends: float | None, job: Job, pair: tuple[Guided, Guided] | None = None) -> Iterator[tuple[tuple[Pass, ...], float]]:
     """Three bits from the face down to `ends` (as deep as the third gets without it), with the depth reached."""
-    enders = [(f, r) for f, r in able if ends is None or r.most >= ends - TOUCH]
-    enders = sorted(enders, key=lambda p: (min(p[1].least, p[1].on_wall) - p[1].step, p[0].bit.id))[:MOST]
-    for first, one, second, two in [pair] if pair is not None else _pairs(able):
-        for third, three in enders:
-            if third.bit.id in (first.bit.id, second.bit.id) or three.most <= two.most + TOUCH:
+    enders = [one for one in able if ends is None or one.reach.most >= ends - TOUCH]
+    enders = sorted(enders, key=lambda one: (min(one.reach.least, one.reach.on_wall) - one.reach.step, one.follower.bit.id))[:MOST]
+    for first, second in [pair] if pair is not None else _pairs(able):
+        for third in enders:
+            if third.follower.bit.id in _ids(first, second) or not _goes_on(second, third):
                 continue
-            if min(three.least, three.on_wall) - three.step > two.most + TOUCH:
-                continue
-            deep = min(three.most, job.thickness) if ends is None else ends
-            upper = _two(first, one, second, two, min(two.most, deep - TOUCH), "face", job)
+            deep = min(third.reach.most, job.thickness) if ends is None else ends
+            upper = _two(first, second, min(second.reach.most, deep - TOUCH), "face", job)
             if upper is None:
                 continue
-            last = _next(first, third, three, upper[-1].ends, deep, "face", job)
+            last = going_on(first.follower, third, upper[-1].ends, deep, "face", job)
             if last is not None:
                 yield upper + last, deep
 
 
-def _two(first: Follower, one: Reach, second: Follower, two: Reach, ends: float, side: str,
-         job: Job) -> tuple[Pass, ...] | None:
+def _two(first: Guided, second: Guided, ends: float, side: Side, job: Job) -> tuple[Pass, ...] | None:
     """`first` from the surface as deep as it gets, then `second` to `ends`."""
-    turn = min(one.most, ends - TOUCH)
-    upper = from_template(first, one, 0.0, turn, side, job.template, job.light, job.contact)
-    if upper is None:
-        return None
-    lower = _next(first, second, two, turn, ends, side, job)
+    turn = min(first.reach.most, ends - TOUCH)
+    upper = from_template(first, 0.0, turn, side, job)
+    lower = None if upper is None else going_on(first.follower, second, turn, ends, side, job)
     return None if lower is None else upper + lower
-
-
-def _next(first: Follower, follower: Follower, reach: Reach, begins: float, ends: float, side: str,
-          job: Job) -> tuple[Pass, ...] | None:
-    """Going on from `begins`: on the first bit's template where the offsets agree, else on the wall already cut."""
-    same = same_offset(first.offset, follower.offset)
-    on = from_template(follower, reach, begins, ends, side, job.template, job.light, job.contact) if same else None
-    if on is None and (same or first.offset >= 0):
-        on = from_wall(follower, reach, begins, ends, side, job.template, job.light)
-    return on

@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 
 from geometry.routing.depth import Reach, reach_of
 from geometry.routing.follower import follower_of
-from geometry.routing.passes import MOST_PASSES, depths, from_template, in_turn
+from geometry.routing.passes import MOST_PASSES, Guided, depths, from_template, in_turn
 from geometry.routing.refusal import Refusal
 from tests.geometry.routing.specimens import BUSH, bit, job
 
@@ -53,9 +53,9 @@ def test_whatever_the_numbers(least, most, step, begins, ends):
 def test_each_pass_says_what_rubs_and_how_much():
     """Cutting length 12.7, bearing 5, template 6: at 9.7 just 3 mm rub on the template; at 16 only 2.7, so the wall counts."""
     follower = follower_of(bit(cutter=9.5, cutting=12.7, bearing="shank", high=5, shank=6.35), None)
-    assert from_template(follower, reach_of(follower, job()), 0, 16, "face", 6, False, 3) is None, "9.5 a pass, 9.7 needed"
+    assert from_template(Guided(follower, reach_of(follower, job())), 0, 16, "face", job()) is None, "9.5 a pass, 9.7 needed"
     asked = job(light=True)
-    passes = from_template(follower, reach_of(follower, asked), 0, 16, "face", 6, True, 3)
+    passes = from_template(Guided(follower, reach_of(follower, asked)), 0, 16, "face", asked)
     assert [(p.begins, p.ends, p.rubs_on) for p in passes] == [
         (0, pytest.approx(9.7), "template"), (pytest.approx(9.7), 16, "wall already cut")]
     assert passes[1].contact == pytest.approx(5)
@@ -67,10 +67,10 @@ def test_a_long_bit_goes_on_where_a_short_one_stops():
     short = follower_of(bit("short", cutter=10, cutting=8, shank=10, out=15), None)
     long = follower_of(bit("long", cutter=10, cutting=16, bearing="shank", high=5), None)
     asked = job()
-    passes = in_turn(short, reach_of(short, asked), long, reach_of(long, asked), 16, "face", 6, False, 3)
+    passes = in_turn(Guided(short, reach_of(short, asked)), Guided(long, reach_of(long, asked)), 16, "face", asked)
     assert [p.bit for p in passes] == ["short", "long"]
     assert passes[0].begins == 0 and passes[0].ends == passes[1].begins and passes[-1].ends == 16
-    assert in_turn(long, reach_of(long, asked), short, reach_of(short, asked), 16, "face", 6, False, 3) is None
+    assert in_turn(Guided(long, reach_of(long, asked)), Guided(short, reach_of(short, asked)), 16, "face", asked) is None
 
 
 def test_a_second_bit_with_another_offset_has_to_follow_the_wall():
@@ -78,7 +78,7 @@ def test_a_second_bit_with_another_offset_has_to_follow_the_wall():
     first = follower_of(bit("first", cutter=8, cutting=12, shank=8, out=16), BUSH)
     second = follower_of(bit("second", cutter=8, cutting=8, shank=6, bearing="shank", high=5), None)
     asked = job()
-    passes = in_turn(first, reach_of(first, asked), second, reach_of(second, asked), 16, "face", 6, False, 3)
+    passes = in_turn(Guided(first, reach_of(first, asked)), Guided(second, reach_of(second, asked)), 16, "face", asked)
     assert passes[-1].rubs_on == "wall already cut" and passes[-1].contact == pytest.approx(5)
     assert passes[-1].ends == 16 and passes[-1].takes <= 8
 
@@ -96,7 +96,7 @@ def test_every_pass_keeps_its_contact(cutter, share, wider, more, template, deep
     asked = job(template=template, depth=depth, thickness=depth, light=light)
     found = reach_of(follower, asked)
     assume(not isinstance(found, Refusal))
-    passes = from_template(follower, found, 0.0, depth, "face", template, light, 3.0)
+    passes = from_template(Guided(follower, found), 0.0, depth, "face", asked)
     assume(passes is not None)
     assert sum(p.takes for p in passes) == pytest.approx(depth)
     for p in passes:
@@ -116,8 +116,8 @@ def test_how_far_below_the_base_the_bit_is_set():
     """On a template of 6.35 the base stands 6.35 above the wood: 9.7 and 16 deep are 16.05 and 22.35 below it, in a bush too."""
     asked = job(light=True)
     for one in (follower_of(bit(cutter=9.5, cutting=12.7, bearing="shank", high=5, shank=6.35), None),):
-        passes = from_template(one, reach_of(one, asked), 0, 16, "face", 6, True, 3)
+        passes = from_template(Guided(one, reach_of(one, asked)), 0, 16, "face", asked)
         assert [p.below_base(6.35) for p in passes] == pytest.approx([16.05, 22.35])
     assert "to 16 mm deep, the bit set 22.35 mm below the base, 5 mm" in passes[1].said(through=True, template=6.35)
     bushed = follower_of(bit(cutter=6, cutting=20, shank=6), BUSH)
-    assert from_template(bushed, reach_of(bushed, asked), 0, 16, "face", 6, True, 3)[-1].below_base(6) == 22
+    assert from_template(Guided(bushed, reach_of(bushed, asked)), 0, 16, "face", asked)[-1].below_base(6) == 22
