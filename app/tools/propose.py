@@ -8,8 +8,8 @@ from msgspec.structs import replace
 
 from app.tools.pointer import Done, Gesture, Shown
 from geometry.curves.polygons import parts
-from geometry.drawing import Area, Cross, Disc, Drawing, Mark
-from geometry.drawing.shapes import ring_path
+from geometry.drawing import Cross, Disc, Drawing, Mark
+from geometry.drawing.shapes import polygon_area
 from geometry.edits.adding import unpinned
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -37,7 +37,7 @@ def propose(layout: Headstock, plan: PinPlan) -> Gesture:
 
 def ghost(plan: PinPlan) -> Drawing:
     """Legal places as areas, the pins as circles with a cross."""
-    marks: list[Mark] = [Area(ring_path(part.exterior), "template board", "", tuple(ring_path(hole) for hole in part.interiors))
+    marks: list[Mark] = [polygon_area(part, "template board")
                          for area in plan.free for part in parts(area)]
     for pin in plan.pins:
         marks += [Disc(pin.at, pin.diameter / 2, "locating pin hole"), Cross(pin.at, pin.diameter / 2 + REACH, "template")]

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from geometry.drawing.marks import Area, Cross, Disc, Drawing, Mark
-from geometry.drawing.shapes import ring_path
+from geometry.drawing.marks import Cross, Disc, Drawing, Mark
+from geometry.drawing.shapes import polygon_area
 from geometry.routing.plan import SlotPlan
 from geometry.routing.waste import Waste
 
@@ -16,8 +16,7 @@ def plan_marks(plan: SlotPlan) -> Drawing:
     marks: list[Mark] = []
     if plan.best is not None:
         for patch in (*plan.best.reached.left, *plan.best.reached.lost):
-            marks.append(Area(ring_path(patch.area.exterior), "left standing", plan.of,
-                              tuple(ring_path(hole) for hole in patch.area.interiors)))
+            marks.append(polygon_area(patch.area, "left standing", plan.of))
     if isinstance(plan.waste, Waste):
         marks += waste_marks(plan.waste)
     return tuple(marks)

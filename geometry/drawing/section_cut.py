@@ -14,7 +14,7 @@ from geometry.curves.polygons import polygon
 from geometry.drawing.same import Same
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Headstock, Loop, loop_path
-from geometry.solids import Drilling
+from geometry.solids import Drilling, Frame
 from geometry.vectors import Vec2
 
 FAR = 1.0e4
@@ -50,6 +50,14 @@ class SectionLine(Struct, frozen=True):
         half = math.sqrt(d.radius * d.radius - off * off)
         middle = self.along(d.start[:2])
         return (middle - half, middle + half)
+
+
+def line_along_bore(blank: Blank, placed: Frame, post: Drilling) -> SectionLine:
+    """From where it leaves the blank: along a tuner's side bore; of a face tuner across its post, from where its button points to."""
+    if placed.mount == "side":
+        return SectionLine((post.mark or post.start)[:2], post.direction[:2])
+    out, centre = placed.u[:2], post.start[:2]
+    return SectionLine(v.along(centre, out, edge_distance(blank, centre, out)), v.scale(out, -1.0))
 
 
 def edge_distance(blank: Blank, p: Vec2, outward: Vec2) -> float:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from geometry import vectors as v
 from geometry.checks import Snag
-from geometry.drawing.section_cut import SectionLine, edge_distance
+from geometry.drawing.section_cut import SectionLine, line_along_bore
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.solids import Hole, holes
@@ -55,9 +55,4 @@ def snags_along_bore(layout: Headstock, tuner_id: str, snags: Iterable[Snag],
     post = next((d for hole in drilled if hole.of == tuner_id for d in hole.drillings if d.role == "post"), None)
     if post is None:
         return ()
-    if placed.mount == "side":
-        line = SectionLine((post.mark or post.start)[:2], post.direction[:2])
-    else:
-        out, centre = placed.u[:2], post.start[:2]
-        line = SectionLine(v.along(centre, out, edge_distance(layout.blank, centre, out)), (-out[0], -out[1]))
-    return snags_along(line, snags, tuner_id)
+    return snags_along(line_along_bore(layout.blank, placed, post), snags, tuner_id)

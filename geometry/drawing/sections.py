@@ -13,7 +13,7 @@ from geometry.curves import Path
 from geometry.drawing.layers import layers_in_section
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.ramp_section import ramp_sections
-from geometry.drawing.section_cut import SectionLine, Span, edge_distance, wood_area
+from geometry.drawing.section_cut import SectionLine, Span, edge_distance, line_along_bore, wood_area
 from geometry.drawing.shapes import chain, rectangle, straight
 from geometry.drawing.slot_style import slot_style
 from geometry.errors import GeometryError
@@ -102,13 +102,12 @@ def _level(layout: Headstock, d: Drilling) -> Path:
 def _side(layout: Headstock, placed: Frame, pattern: Pattern, own: list[Drilling], post: Drilling, drilled: tuple[Hole, ...],
           unit: LengthUnit) -> Drawing:
     waste = post.stop - post.depth
-    origin = (post.mark or post.start)[:2]
-    line = SectionLine(origin, post.direction[:2])
+    line = line_along_bore(layout.blank, placed, post)
     point = point_ahead(drill_for(layout, post), post)
     level = -post.start[2]
     first = next((span for span, _ in _slots(layout, line) if span[1] > waste), None)
     reach = max(post.stop + point, first[1] if first and first[0] < post.stop + 60 else 0.0) + BEYOND
-    scene = _Scene(layout, line, min(reach, edge_distance(layout.blank, origin, line.direction)), placed.tuner, unit)
+    scene = _Scene(layout, line, min(reach, edge_distance(layout.blank, line.origin, line.direction)), placed.tuner, unit)
     marks = _wood(scene)
     marks += _crossing_bores(scene, drilled)
     for d in sorted((d for d in own if d.hole == post.hole and d is not post), key=lambda d: d.stop, reverse=True):
@@ -135,11 +134,9 @@ def _side(layout: Headstock, placed: Frame, pattern: Pattern, own: list[Drilling
 
 def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling, drilled: tuple[Hole, ...],
           unit: LengthUnit) -> Drawing:
-    out = placed.u[:2]
     centre = post.start[:2]
-    origin = (centre[0] + out[0] * (reach := edge_distance(layout.blank, centre, out)),
-              centre[1] + out[1] * reach)
-    line = SectionLine(origin, (-out[0], -out[1]))
+    line = line_along_bore(layout.blank, placed, post)
+    reach = edge_distance(layout.blank, centre, placed.u[:2])
     widest = max(d.radius for d in own if d.hole == post.hole)
     first = next((span for span, _ in _slots(layout, line) if span[0] > reach), None)
     furthest = max([reach + widest, *(line.along(d.start[:2]) + d.radius for d in own)])

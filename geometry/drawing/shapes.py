@@ -7,7 +7,7 @@ from collections.abc import Sequence
 import shapely
 
 from geometry.curves import Line, Path
-from geometry.drawing.marks import Drawing, Stroke
+from geometry.drawing.marks import Area, Drawing, Stroke
 from geometry.layout.strings import Nut
 from geometry.vectors import Vec2
 
@@ -47,6 +47,11 @@ def chain(points: Sequence[Vec2], closed: bool = False) -> Path:
 def ring_path(ring: shapely.LinearRing) -> Path:
     """A ring of the polygon library as a closed path of straight lines (mm), its numbers plain ones."""
     return chain(list(map(tuple, shapely.get_coordinates(ring)[:-1].tolist())), closed=True)
+
+
+def polygon_area(part: shapely.Polygon, style: str, owner: str = "") -> Area:
+    """A polygon of the polygon library with its holes as an area of straight lines (mm)."""
+    return Area(ring_path(part.exterior), style, owner, tuple(ring_path(hole) for hole in part.interiors))
 
 
 def rectangle(x0: float, y0: float, x1: float, y1: float) -> Path:

@@ -9,7 +9,7 @@ from geometry.curves.polygons import parts, polygon
 from geometry.drawing.glue_lines import joint_line
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import TITLE
-from geometry.drawing.shapes import chain, straight
+from geometry.drawing.shapes import polygon_area, straight
 from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import OVERRUN
 from geometry.drawing.wood_state import face_area, opening
@@ -51,6 +51,4 @@ def wood_back_drawing(layout: Headstock, state: WoodState) -> Drawing:
 
 
 def _mirrored(area: shapely.Geometry, style: str, owner: str) -> list[Mark]:
-    def ring(line: shapely.LinearRing):
-        return chain([(-x, y) for x, y in shapely.get_coordinates(line).tolist()[:-1]], closed=True)
-    return [Area(ring(part.exterior), style, owner, tuple(ring(hole) for hole in part.interiors)) for part in parts(area)]
+    return [polygon_area(part, style, owner) for part in parts(shapely.transform(area, lambda xy: xy * (-1.0, 1.0)))]

@@ -12,11 +12,11 @@ from geometry.drawing.marks import Area, Disc, Drawing, Mark, Stroke
 from geometry.drawing.opened_out import SIDES
 from geometry.drawing.ramp_section import flat_plans, flat_sections, ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span
-from geometry.drawing.shapes import rectangle, ring_path, straight
-from geometry.drawing.tuner_plan import folded, strip, waste_strip
+from geometry.drawing.shapes import polygon_area, rectangle, ring_path, straight
+from geometry.drawing.tuner_plan import folded
 from geometry.drawing.wood_section import bore_cuts, cut_spans, slot_cuts
-from geometry.drawing.wood_state import face_area
-from geometry.layout import Headstock, Side
+from geometry.drawing.wood_state import face_area, side_bore
+from geometry.layout import Headstock
 from geometry.sequence.operation import Operation
 from geometry.sequence.state import WoodState
 from geometry.solids.drilling import Drilling
@@ -35,7 +35,7 @@ def removed(layout: Headstock, op: Operation, before: WoodState, after: WoodStat
         if d.upright:
             marks.append(Disc(d.start[:2], d.radius, STYLE, d.of))
         else:
-            marks += _level(layout, d, before)
+            marks += side_bore(layout, d, before, STYLE)
     marks += _areas(layout, op, before, after)
     marks += _ramp(layout, op, before)
     if before.outline == "square" != after.outline:
@@ -94,16 +94,6 @@ def _drilled(op: Operation) -> tuple[Drilling, ...]:
     return () if op.kind == "final diameter" else op.drillings
 
 
-def _level(layout: Headstock, d: Drilling, before: WoodState) -> list[Mark]:
-    """A bore from the side: through the waste while that stands, with its mouth on the folded edge."""
-    side: Side = "treble" if d.surface == "treble edge" else "bass"
-    marks: list[Mark] = [Area(strip(d), STYLE, d.of)]
-    if side in before.square_edges and d.mark is not None:
-        marks.append(Area(waste_strip(layout.blank, side, d), STYLE, d.of))
-        marks.append(Disc(folded(layout.blank, side, d.mark[1], d.mark[2]), d.radius, STYLE, d.of))
-    return marks
-
-
 def _areas(layout: Headstock, op: Operation, before: WoodState, after: WoodState) -> list[Area]:
     """What goes in plan: of slots, of the edge under a plate and of the outline."""
     found: list[Area] = []
@@ -149,7 +139,7 @@ def _by_hand_in_section(layout: Headstock, op: Operation, before: WoodState, lin
 
 
 def _rings(area: BaseGeometry, owner: str) -> list[Area]:
-    return [Area(ring_path(part.exterior), STYLE, owner, tuple(ring_path(hole) for hole in part.interiors)) for part in parts(area)]
+    return [polygon_area(part, STYLE, owner) for part in parts(area)]
 
 
 def _solid(cuts: list[tuple[float, float, float, float]]) -> BaseGeometry:

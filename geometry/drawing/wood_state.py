@@ -20,7 +20,7 @@ from geometry.drawing.marks import Area, Cross, Disc, Drawing, Mark, Stroke
 from geometry.drawing.opened_out import SIDES, TITLE, strip_titles
 from geometry.drawing.ramp_marks import ramp_marks
 from geometry.drawing.ramp_section import flat_plans
-from geometry.drawing.shapes import nut_line, rectangle, ring_path, straight
+from geometry.drawing.shapes import nut_line, polygon_area, rectangle, ring_path, straight
 from geometry.drawing.slot_style import slot_style
 from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
 from geometry.layout import Blank, Ear, Headstock, Side, Slot, loop_path, slot_path
@@ -50,7 +50,7 @@ def wood_drawing(layout: Headstock, state: WoodState, stray: float = 0.0) -> Dra
     marks += [Stroke(straight((0.0, -blank.behind), (0.0, blank.tip)), "centreline", "blank")]
     if "face" in state.papers or state.outline != "square":
         marks.append(Stroke(nut_line(layout.nut), "nut line", "nut"))
-    marks += [mark for d in state.to_be_seen if not d.upright for mark in _side_bore(layout, d, state)]
+    marks += [mark for d in state.to_be_seen if not d.upright for mark in side_bore(layout, d, state, d.style)]
     ramps = cut_by_hand(state, "ramp")
     for slot, own in zip(layout.slots, state.slots, strict=True):
         marks += ramp_marks(slot) if slot.id in ramps else ()
@@ -193,8 +193,7 @@ def _face(layout: Headstock, state: WoodState, stray: float) -> list[Mark]:
 def _areas(area: BaseGeometry, style: str, owner: str, stray: float) -> list[Mark]:
     if stray > 0:
         area = shapely.simplify(area, stray, preserve_topology=False)  # what is left out is not seen
-    return [Area(ring_path(part.exterior), style, owner, tuple(ring_path(ring) for ring in part.interiors))
-            for part in parts(area)]
+    return [polygon_area(part, style, owner) for part in parts(area)]
 
 
 def _slot(slot: Slot, own: SlotState, marked: bool, stray: float) -> list[Mark]:
@@ -215,14 +214,18 @@ def _upright(d: Drilling) -> list[Mark]:
     return [Disc(d.start[:2], d.radius, d.operation, d.of, hidden=d.surface == "back" and not d.through)]
 
 
-def _side_bore(layout: Headstock, d: Drilling, state: WoodState) -> list[Mark]:
-    """A bore from the side in plan, and its mouth on the square edge while that is there."""
-    side: Side = "treble" if d.surface == "treble edge" else "bass"
-    marks: list[Mark] = [Area(strip(d), d.style, d.of)]
+def side_bore(layout: Headstock, d: Drilling, state: WoodState, style: str) -> list[Mark]:
+    """A bore from the side in plan; while its square edge is there, through the waste too, with its mouth on that edge."""
+    side = _side_of(d)
+    marks: list[Mark] = [Area(strip(d), style, d.of)]
     if side in state.square_edges and d.mark is not None:
-        marks.append(Area(waste_strip(layout.blank, side, d), d.style, d.of))
-        marks.append(Disc(folded(layout.blank, side, d.mark[1], d.mark[2]), d.radius, d.style, d.of))
+        marks.append(Area(waste_strip(layout.blank, side, d), style, d.of))
+        marks.append(Disc(folded(layout.blank, side, d.mark[1], d.mark[2]), d.radius, style, d.of))
     return marks
+
+
+def _side_of(d: Drilling) -> Side:
+    return "treble" if d.surface == "treble edge" else "bass"
 
 
 def _still_marked(layout: Headstock, d: Drilling, state: WoodState) -> list[Mark]:
@@ -230,6 +233,5 @@ def _still_marked(layout: Headstock, d: Drilling, state: WoodState) -> list[Mark
     if d.surface == "face" and "face" in state.papers:
         return [Cross(d.start[:2], d.radius + OVERRUN, "cross", d.of)]
     if d.surface in state.papers and d.mark is not None and not d.upright:
-        side: Side = "treble" if d.surface == "treble edge" else "bass"
-        return [Cross(folded(layout.blank, side, d.mark[1], d.mark[2]), d.radius + OVERRUN, "cross", d.of)]
+        return [Cross(folded(layout.blank, _side_of(d), d.mark[1], d.mark[2]), d.radius + OVERRUN, "cross", d.of)]
     return []
