@@ -11,8 +11,8 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from app.setup.imports import keep_own
 from app.threads import collector
+from app.window.running.process import give_back, keep_own_import, paint_alone
 from app.window.running.start_lock import Turn
 from app.window.running.state_folder import state_folder
 
@@ -60,15 +60,13 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
 def _run(file: Path | None, language: str | None, more: Sequence[Path], state: Path, turn: Turn) -> int:
     """Be the program that runs."""
     from PySide6.QtCore import QSettings, QTimer
-    keep_own()
+    keep_own_import()
     from PySide6.QtWidgets import QApplication
 
     from app.languages import chosen
-    from app.look.raster import paint_alone
     from app.setup import import_cache
     from app.threads.background import left
     from app.window.colours import card_theme
-    from app.window.running.heap import give_back
     from app.window.running.threshold import Threshold
 
     paint_alone()

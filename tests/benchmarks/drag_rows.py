@@ -11,11 +11,10 @@ from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, QSettings, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from app.look.raster import paint_alone
 from app.look.theme import DAY
 from app.window.demo import demo
 from app.window.main import MainWindow
-from app.window.running.heap import give_back
+from app.window.running.process import give_back, paint_alone
 from app.window.windows import Windows
 from geometry import vectors as v
 from geometry.edits import free_from_row

@@ -20,8 +20,8 @@ def main(what: str, since: float, layout: str = "") -> int:
         gc.disable()  # as app.window.run does before the toolkit is loaded
     from PySide6.QtCore import QEvent, QObject, QTimer
     if what == "program":
-        from app.setup.imports import keep_own
-        keep_own()  # as app.window.run does at once: whatever is imported until then is slowed down
+        from app.window.running.process import keep_own_import
+        keep_own_import()  # as app.window.run does at once: whatever is imported until then is slowed down
     from PySide6.QtWidgets import QApplication
 
     def tell(word: str) -> None:

@@ -35,7 +35,7 @@ from app.window.actions import MENUS
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.running.faults import Faults
-from app.window.running.heap import give_back
+from app.window.running.process import give_back
 from app.window.stages import STAGES
 from app.window.tool_bar import TOOLS
 from app.window.windows import Windows

@@ -28,5 +28,5 @@ def given_back(begin: str) -> float:
 
 @pytest.mark.skipif(sys.platform != "linux" or not hasattr(ctypes.CDLL(None), "mallopt"), reason="the library has no such switch")
 def test_holes_between_blocks_go_back_to_the_system():
-    assert given_back("from app.window.running.heap import give_back; give_back()") > 50.0
-    assert given_back("") < 20.0, "the library does it by itself now: app/window/running/heap.py can go"
+    assert given_back("from app.window.running.process import give_back; give_back()") > 50.0
+    assert given_back("") < 20.0, "the library does it by itself now: give_back can go"
