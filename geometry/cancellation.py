@@ -30,10 +30,10 @@ def go_on(_: At | None = None) -> None:
     """The Ask of work that nobody stops."""
 
 
-def asking(cancelled: Cancelled, heard: Callable[[At], None] = lambda _: None) -> Ask:
-    """An Ask that raises Stopped once `cancelled` says so, and else passes on to `heard` what the work is at."""
+def asking(cancelled: Cancelled | None, heard: Callable[[At], None] = lambda _: None) -> Ask:
+    """An Ask that raises Stopped once `cancelled` says so, which None never does, and else passes on to `heard` what the work is at."""
     def ask(at: At | None = None) -> None:
-        if cancelled():
+        if cancelled is not None and cancelled():
             raise Stopped
         if at is not None:
             heard(at)

@@ -17,7 +17,7 @@ from geometry.accuracy.ramps import drilling_ramp_specs, ramp_edge_specs
 from geometry.accuracy.sides import side_specs
 from geometry.accuracy.spec import Only, Reach, Spec, reach_of, widest
 from geometry.accuracy.uprights import upright_specs
-from geometry.cancellation import Ask, Cancelled, Stopped, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of
 from geometry.layout import Headstock
@@ -92,9 +92,10 @@ class Trials:
     Where memory allows the second look finds what the first one has made.
     """
 
-    def __init__(self, bench: Bench, count: int, seed: int, cancelled: Cancelled | None = None) -> None:
+    def __init__(self, bench: Bench, count: int, seed: int, ask: Ask = go_on) -> None:
+        """`ask` is asked every few milliseconds, and raises Stopped when nobody wants them any more."""
         self._bench, self._count, self._seed = bench, count, seed
-        self._cancelled = cancelled
+        self.ask = ask
         self._kept: dict[int, Built] = {}
         self._keep = count * len(bench.deviations) <= _KEPT_DRAWS
 
@@ -102,17 +103,12 @@ class Trials:
     def lots(self) -> int:
         return -(-self._count // self._bench.lot)
 
-    def stop_if_asked(self) -> None:
-        """Stopped when the caller asked for it."""
-        if self._cancelled is not None and self._cancelled():
-            raise Stopped
-
     def reach(self) -> Reach:
         """How far anything strays in any of the trials."""
         found = []
         for number in range(self.lots):
             built = Built(self._bench.model, self._draws(number))
-            found.append(reach_of(built, self._bench.nominal, self._bench.size, self.stop_if_asked))
+            found.append(reach_of(built, self._bench.nominal, self._bench.size, self.ask))
             if self._keep:
                 self._kept[number] = built
         return widest(found)
@@ -136,7 +132,7 @@ class Trials:
         source = stream(self._seed, number)
         step = max(1, 100_000 // size)
         for first in range(0, len(whole), step):
-            self.stop_if_asked()
+            self.ask()
             rows = whole[first:first + step]
             source.standard_normal(out=rows)
             rows *= self._bench.deviations[first:first + step, None]

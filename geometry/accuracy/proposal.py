@@ -15,15 +15,15 @@ import numpy as np
 from msgspec import Struct
 
 from geometry import vectors as v
-from geometry.accuracy.bench import Bench, Trials
+from geometry.accuracy.bench import Bench, Trials, bench_of
 from geometry.accuracy.built import model_of
 from geometry.accuracy.engine import linear
 from geometry.accuracy.knobs import Knob, knobs
 from geometry.accuracy.parts import straight_line
-from geometry.accuracy.simulation import Progress, Simulation, simulate
+from geometry.accuracy.simulation import Progress, Simulation, simulated
 from geometry.accuracy.spec import Reach, Spec
 from geometry.accuracy.targets import Aim
-from geometry.cancellation import Cancelled, Stopped
+from geometry.cancellation import Ask, Cancelled, Stopped, asking
 from geometry.checks import CheckResult, LiveCheck
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of
@@ -85,7 +85,7 @@ def propose_moves(layout: Headstock, aim: Aim | None = None, farthest: float = 1
     seed decides the order of trying. None when cancelled; GeometryError as simulate().
     """
     try:
-        return _Search(layout, aim, farthest, trials, seed, progress, cancelled).answer()
+        return _Search(layout, aim, farthest, trials, seed, progress, asking(cancelled)).answer()
     except Stopped:
         return None
 
@@ -94,9 +94,9 @@ class _Search:
     """The search and what it remembers of the best layout so far."""
 
     def __init__(self, layout: Headstock, aim: Aim | None, farthest: float, trials: int, seed: int,
-                 progress: Progress | None, cancelled: Cancelled | None) -> None:
+                 progress: Progress | None, ask: Ask) -> None:
         self._start, self._farthest, self._trials, self._seed = layout, farthest, trials, seed
-        self._report, self._cancelled = progress or (lambda _: None), cancelled
+        self._report, self._ask = progress or (lambda _: None), ask
         self._memo, self._checker = Memo(), LiveCheck()
         self._report(0.0)
         self._before = self._simulated(layout)
@@ -119,7 +119,7 @@ class _Search:
     def _search(self, turning: list[Knob]) -> Headstock:
         bench = self._bench(self._start)
         self._order = [r.drilling.id for r in bench.model.recipes]
-        self._reach: Reach = Trials(bench, bench.block, self._seed, self._cancelled).reach()
+        self._reach: Reach = Trials(bench, bench.block, self._seed, self._ask).reach()
         self._sds: dict[Key, float] = {}
         state = self._measured(bench, bench.specs(self._reach, ask=self._ask))
         snags = _graded(self._checker.check(self._start))
@@ -189,20 +189,13 @@ class _Search:
         return found
 
     def _simulated(self, layout: Headstock) -> Simulation:
-        found = simulate(layout, self._trials, self._seed, cancelled=self._cancelled)
-        if found is None:
-            raise Stopped
-        return found
+        return simulated(bench_of(layout), self._trials, self._seed, ask=self._ask)
 
     def _outlook(self, found: Simulation) -> Outlook:
         sound = self._aim == "sound"
         chances = [(c.spoiled if sound else c.short, c.between) for c in found.clearances if c.spoils or not sound]
         worst, between = max(chances, default=(0.0, ()))
         return Outlook(found.sound if sound else found.within, worst, between)
-
-    def _ask(self) -> None:
-        if self._cancelled is not None and self._cancelled():
-            raise Stopped
 
 
 def _soft_least(values: Iterable[float]) -> float:

@@ -14,7 +14,7 @@ from geometry.accuracy.simulation import Progress, chance_of, simulated
 from geometry.accuracy.sources import SOURCES, UNITS, Source, half_width
 from geometry.accuracy.spec import Spec
 from geometry.accuracy.targets import Aim, any_fails, fails, limit
-from geometry.cancellation import Cancelled, Stopped
+from geometry.cancellation import Ask, Cancelled, Stopped, asking
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -49,7 +49,7 @@ def requirements(layout: Headstock, chance: float = 0.99, aim: Aim = "sound", tr
     if not 0 < chance < 1:
         raise GeometryError(say("A wanted chance lies between 0 and 1, got {chance:g}.", chance=chance))
     try:
-        return _Search(layout, chance, aim, trials, seed, progress, cancelled).answer()
+        return _Search(layout, chance, aim, trials, seed, progress, asking(cancelled)).answer()
     except Stopped:
         return None
 
@@ -58,12 +58,12 @@ class _Search:
     """The search, with the headstocks of one simulation at hand."""
 
     def __init__(self, layout: Headstock, chance: float, aim: Aim, trials: int, seed: int,
-                 progress: Progress | None, cancelled: Cancelled | None) -> None:
+                 progress: Progress | None, ask: Ask) -> None:
         self._accuracy, self._chance, self._aim = layout.accuracy, chance, aim
-        self._trials, self._seed, self._cancelled = trials, seed, cancelled
+        self._trials, self._seed, self._ask = trials, seed, ask
         self._report = progress or (lambda _: None)
         self._bench = bench_of(layout)
-        self._lot = Trials(self._bench, trials, seed, cancelled)
+        self._lot = Trials(self._bench, trials, seed, ask)
         self._specs: list[Spec] = []
         self._values = np.empty((0, trials), dtype=np.float32)
         """what these clearances, which fail in some trial, measure"""
@@ -73,7 +73,7 @@ class _Search:
 
     def answer(self) -> Requirements:
         self._report(0.0)
-        all_specs = self._bench.specs(self._lot.reach(), ask=self._lot.stop_if_asked)
+        all_specs = self._bench.specs(self._lot.reach(), ask=self._ask)
         now = self._prepare(all_specs)
         self._report(0.3)
         if now >= self._chance:
@@ -95,7 +95,7 @@ class _Search:
             return None
         self._report(0.4)
         parts = Parts(self._bench, self._specs, self._values, self._draws, self._aim, matters,
-                      self._lot.stop_if_asked)
+                      self._ask)
         alone = self._alone(parts, matters)
         self._report(0.5)
         scales: dict[Source, float] = dict.fromkeys(SOURCES, 1.0)
@@ -123,7 +123,7 @@ class _Search:
             first += built.trials
             bad = np.zeros(built.trials, dtype=bool)
             for i, spec in enumerate(specs):
-                self._lot.stop_if_asked()
+                self._ask()
                 values[i, block] = measured = spec.measure(built)
                 gone = fails(spec, measured, self._aim)
                 failing[i] += np.count_nonzero(gone)
@@ -140,7 +140,7 @@ class _Search:
         good = 0
         for first in range(0, self._trials, self._bench.lot):
             built = Built(self._bench.model, self._draws[:, first:first + self._bench.lot] * scales[:, None])
-            good += int(np.count_nonzero(~any_fails(self._specs, built, self._aim, self._lot.stop_if_asked)))
+            good += int(np.count_nonzero(~any_fails(self._specs, built, self._aim, self._ask)))
         return good / self._trials
 
     def _matters(self, at_least: float) -> dict[Source, tuple[str, ...]]:
@@ -149,7 +149,7 @@ class _Search:
         found: dict[Source, dict[str, None]] = {source: {} for source in SOURCES}
         sample = self._draws[:, :self._bench.block]
         for spec, whole, often in zip(self._specs, self._values, self._often.tolist(), strict=True):
-            self._lot.stop_if_asked()
+            self._ask()
             if often < at_least:
                 continue
             values = whole[:sample.shape[1]].astype(float)
@@ -175,7 +175,7 @@ class _Search:
             options: dict[Source, tuple[float, float]] = {}
             for source in SOURCES:
                 if matters[source] and scales[source] > FINEST:
-                    self._lot.stop_if_asked()
+                    self._ask()
                     finer = max(FINEST, scales[source] * _STEP)
                     options[source] = parts.chance(parts.moved(values, source, finer - scales[source])), finer
             if not options:
@@ -194,7 +194,7 @@ class _Search:
         one: dict[Source, float] = dict.fromkeys(SOURCES, 1.0)
         values, found = parts.at(one), []
         for source in SOURCES:
-            self._lot.stop_if_asked()
+            self._ask()
             if not matters[source] or half_width(self._accuracy, source) <= 0:
                 continue
 
@@ -216,7 +216,7 @@ class _Search:
         """The chance of the rounded answer on other trials, with every clearance measured."""
         rounded = {source: self._round(source, scale) / half_width(self._accuracy, source)
                    if scale < 1 and matters[source] else 1.0 for source, scale in scales.items()}
-        return chance_of(self._bench.scaled(self._rows(rounded, matters)), self._trials, self._seed + _CHECK_SEED, self._aim, self._cancelled)
+        return chance_of(self._bench.scaled(self._rows(rounded, matters)), self._trials, self._seed + _CHECK_SEED, self._aim, self._ask)
 
     def _spare(self) -> float:
         """How many times rougher everything could be, in steps of 0.1.
@@ -226,22 +226,22 @@ class _Search:
         tenths = round(10 * ROUGHEST)
         while tenths > 10:
             rough = self._bench.scaled(np.full(len(self._bench.deviations), tenths / 10))
-            lot = Trials(rough, min(self._trials, _SPARE_TRIALS), self._seed + _CHECK_SEED, self._cancelled)
-            specs = [s for s in rough.specs(lot.reach(), ask=lot.stop_if_asked) if s.spoils or self._aim == "within"]
+            lot = Trials(rough, min(self._trials, _SPARE_TRIALS), self._seed + _CHECK_SEED, self._ask)
+            specs = [s for s in rough.specs(lot.reach(), ask=self._ask) if s.spoils or self._aim == "within"]
             bare: list[float] = []
             for spec in specs:
-                lot.stop_if_asked()
+                self._ask()
                 bare.append(float(spec.measure(rough.nominal)[0]))
             strays: list[list[np.ndarray]] = [[] for _ in specs]
             for built in lot.built():
                 for spec, nominal, stray in zip(specs, bare, strays, strict=True):
-                    lot.stop_if_asked()
+                    self._ask()
                     # What is enough now is enough with smaller errors too, if it is so without any.
                     enough = limit(spec, self._aim)
                     values = spec.least(built, enough) if nominal >= enough else spec.measure(built)
                     stray.append((values - nominal).astype(np.float32))
             least = _most_tenths(specs, bare, [np.concatenate(s) for s in strays], self._aim, self._chance, tenths,
-                                  lot.stop_if_asked)
+                                  self._ask)
             if least == tenths:
                 break
             tenths = least
@@ -251,8 +251,7 @@ class _Search:
     def _impossible(self, now: float, matters: dict[Source, tuple[str, ...]]) -> Requirements:
         """What stays in the way when everything is ten times finer."""
         finest = self._rows(dict.fromkeys(SOURCES, FINEST), matters)
-        found = simulated(self._bench.scaled(finest), self._trials, self._seed + _CHECK_SEED,
-                          cancelled=self._cancelled)
+        found = simulated(self._bench.scaled(finest), self._trials, self._seed + _CHECK_SEED, ask=self._ask)
         sound = self._aim == "sound"
         bad = [c.between for c in found.clearances if (c.spoils and c.spoiled > 0 if sound else c.short > 0)]
         self._report(1.0)

@@ -12,7 +12,7 @@ from geometry.accuracy.engine import Spread, spread_of
 from geometry.accuracy.sources import Share, grouped
 from geometry.accuracy.spec import Reach, Spec
 from geometry.accuracy.targets import Aim, any_fails
-from geometry.cancellation import Cancelled, Stopped
+from geometry.cancellation import Ask, Cancelled, Stopped, asking, go_on
 from geometry.checks.snags import Snag
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -83,41 +83,41 @@ def simulate(layout: Headstock, trials: int = 10_000, seed: int = 1, progress: P
     GeometryError for fewer than 2 or more than a million trials, and for an
     outline without length.
     """
-    if not 2 <= trials <= MOST_TRIALS:
-        raise GeometryError(say("A simulation takes 2 to {most:,} trials, not {trials:,}.",
-                                most=MOST_TRIALS, trials=trials))
     try:
-        return simulated(bench_of(layout), trials, seed, progress, cancelled)
+        return simulated(bench_of(layout), trials, seed, progress, asking(cancelled))
     except Stopped:
         return None
 
 
 def simulated(bench: Bench, trials: int, seed: int, progress: Progress | None = None,
-              cancelled: Cancelled | None = None, reach: Reach | None = None) -> Simulation:
-    """As simulate(), of a bench. Stopped when cancelled. A reach that is given replaces the one of the draws."""
-    lot = Trials(bench, trials, seed, cancelled)
+              ask: Ask = go_on, reach: Reach | None = None) -> Simulation:
+    """As simulate(), of a bench; `ask` may stop it. A reach that is given replaces the one of the draws."""
+    if not 2 <= trials <= MOST_TRIALS:
+        raise GeometryError(say("A simulation takes 2 to {most:,} trials, not {trials:,}.",
+                                most=MOST_TRIALS, trials=trials))
+    lot = Trials(bench, trials, seed, ask)
     report = progress if progress is not None else _silent
     report(0.0)
-    specs = bench.specs(lot.reach() if reach is None else reach, ask=lot.stop_if_asked)
+    specs = bench.specs(lot.reach() if reach is None else reach, ask=ask)
     report(_FIRST_LOOK)
     tally = Tally(specs, bench, trials)
     for number, built in enumerate(lot.built()):
         for done, spec in enumerate(specs):
-            lot.stop_if_asked()
+            ask()
             tally.add(done, spec.measure(built), built.draws)
             if done % 16 == 15:
                 report(_FIRST_LOOK + (1 - _FIRST_LOOK) * (number + (done + 1) / len(specs)) / lot.lots)
         tally.next_lot(built.trials)
-    found = tally.result(lot.stop_if_asked)
+    found = tally.result(ask)
     report(1.0)
     return found
 
 
-def chance_of(bench: Bench, trials: int, seed: int, aim: Aim, cancelled: Cancelled | None = None) -> float:
+def chance_of(bench: Bench, trials: int, seed: int, aim: Aim, ask: Ask = go_on) -> float:
     """The chance of an aim: `sound` or `within` of simulated(), and nothing else of it."""
-    lot = Trials(bench, trials, seed, cancelled)
-    specs = bench.specs(lot.reach(), ask=lot.stop_if_asked)
-    return sum(int(np.count_nonzero(~any_fails(specs, built, aim, lot.stop_if_asked))) for built in lot.built()) / trials
+    lot = Trials(bench, trials, seed, ask)
+    specs = bench.specs(lot.reach(), ask=ask)
+    return sum(int(np.count_nonzero(~any_fails(specs, built, aim, ask))) for built in lot.built()) / trials
 
 
 FAR = 1e6
