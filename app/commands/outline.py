@@ -43,7 +43,7 @@ def run(request: argparse.Namespace) -> int:
     if request.json:
         print(json.dumps(outline_report(read, placed), indent=2, allow_nan=False))
     else:
-        for line in outline_lines(read, _nut_lines(placed, request.slanted), there_told(roles, placed.matrix), request.out):
+        for line in _outline_lines(read, _nut_lines(placed, request.slanted), there_told(roles, placed.matrix), request.out):
             print(shown(line))
     return 0
 
@@ -67,7 +67,7 @@ def _nut_lines(placed: Placing, slanted: bool) -> Iterator[str]:
                   askew=abs(placed.askew))
 
 
-def outline_lines(read: DrawingRead, guessed: Iterator[str], there: Sequence[str], out: Path) -> Iterator[str]:
+def _outline_lines(read: DrawingRead, guessed: Iterator[str], there: Sequence[str], out: Path) -> Iterator[str]:
     """What was found in the drawing, what was guessed about it, what is told of pockets and where the layout is, as lines of text."""
     width, height = read.size_mm
     source = {

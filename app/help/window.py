@@ -45,7 +45,7 @@ class Entry(Struct, frozen=True):
         return self.action is not None and self.action.isEnabled()
 
 
-def action_entry(action: QAction) -> Entry:
+def _action_entry(action: QAction) -> Entry:
     """The entry of a menu action."""
     keys = ", ".join(k.toString(QKeySequence.SequenceFormat.NativeText) for k in action.shortcuts())
     return Entry(action.text().replace("&", "").rstrip("…"), action.statusTip(), keys, action=action)
@@ -65,7 +65,7 @@ class HelpWindow(ReadInOrder, QDialog):
         super().__init__(parent)
         self.setWindowTitle(say("Actions and words"))
         open_at(self, 760, 520)
-        self._entries = [action_entry(action) for action in actions if action.text() and action.menu() is None]
+        self._entries = [_action_entry(action) for action in actions if action.text() and action.menu() is None]
         self._entries += [Entry(keys, about + ".", keys) for keys, about in habits]
         self._entries += [Entry(word.word, word.means, picture=word.picture) for word in (*WORDS, *snag_words())]
         self.field = QLineEdit(self)

@@ -29,7 +29,7 @@ GLOB_WEIGHT = 60
 """More than the 50 that plain JSON has, so that the longer ending decides."""
 
 
-def translations(text: str) -> dict[str, str]:
+def _translations(text: str) -> dict[str, str]:
     """The text in every other language that it is translated into, by the code of the language."""
     return {code: found for code in NAMES if code != ENGLISH and (found := read(code).get((text, "")))}
 
@@ -62,7 +62,7 @@ def desktop_entry(words: list[str] | None = None, folder: Path | None = None) ->
 def mime_package() -> str:
     """The kind of file, known by its ending."""
     words = "".join(f'\n    <comment xml:lang="{code}">{escape(text)}</comment>'
-                    for code, text in translations(KIND_WORDS).items())
+                    for code, text in _translations(KIND_WORDS).items())
     return (f'<?xml version="1.0" encoding="UTF-8"?>\n'
             f'<mime-info xmlns="http://www.freedesktop.org/standards/shared-mime-info">\n'
             f'  <mime-type type="{KIND}">\n'
@@ -73,7 +73,7 @@ def mime_package() -> str:
 
 
 def _localised(key: str, text: str) -> list[str]:
-    return [f"{key}={_string(text)}", *(f"{key}[{code}]={_string(other)}" for code, other in translations(text).items())]
+    return [f"{key}={_string(text)}", *(f"{key}[{code}]={_string(other)}" for code, other in _translations(text).items())]
 
 
 def _argument(word: str) -> str:

@@ -22,7 +22,7 @@ LEFT_OUT = ("blank", "waste", "axis", "fold", "cross", "centreline", "screw pilo
 """Styles that a small picture has no room for."""
 
 
-def face_marks(layout: Headstock) -> Drawing:
+def _face_marks(layout: Headstock) -> Drawing:
     """The marks of the face that a small picture shows, with the strings. A second call is quick: parts are kept."""
     made = [mark for owner, marks in opened_out_groups(layout).items() if owner != "blank" for mark in marks
             if not isinstance(mark, Label) and mark.style not in LEFT_OUT and not _on_an_edge(mark)]
@@ -61,7 +61,7 @@ def face_picture(layout: Headstock) -> tuple[Drawing, Box]:
 
     The frame is the outline and the buttons, with ROOM mm about them.
     """
-    marks = face_marks(layout)
+    marks = _face_marks(layout)
     boxes = [loop_path(layout.outline).box, *(m.outer.box for m in marks if isinstance(m, Area) and m.style == "button")]
     x0, y0, x1, y1 = box_of_all(boxes)
     return marks, (x0 - ROOM, y0 - ROOM, x1 + ROOM, y1 + ROOM)

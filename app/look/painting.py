@@ -15,7 +15,7 @@ LETTERS = 11
 """Size of the letters at 100 %, pixels."""
 
 
-def styled_paths(drawing: Drawing) -> list[tuple[QPainterPath, str]]:
+def _styled_paths(drawing: Drawing) -> list[tuple[QPainterPath, str]]:
     """Lines and areas of a display list with their styles, what others lie over first; labels are neither."""
     made = []
     for mark in sorted((m for m in drawing if not isinstance(m, Label)), key=lambda m: LOOKS[m.style].z):
@@ -31,7 +31,7 @@ class Painting:
     def __init__(self, drawing: Drawing = ()) -> None:
         self.drawing = drawing
         self._labels = [mark for mark in drawing if isinstance(mark, Label)]
-        self._paths = styled_paths(drawing)
+        self._paths = _styled_paths(drawing)
         whole = QPainterPath()
         for path, _ in self._paths:
             whole.addPath(path)
@@ -67,7 +67,7 @@ def paint_picture(painter: QPainter, drawing: Drawing, size: tuple[float, float]
     move = QTransform()
     move.translate(box.left(), box.bottom())
     move.scale(box.width() / size[0], -box.height() / size[1])
-    paint_paths(painter, styled_paths(drawing), move, theme)
+    paint_paths(painter, _styled_paths(drawing), move, theme)
     painter.setFont(font)
     metrics = QFontMetricsF(font)
     for label in (m for m in drawing if isinstance(m, Label)):

@@ -43,7 +43,7 @@ def own_pip_for_others() -> bool:
     return tuple(int(n) for n in numbers[:2]) >= OLDEST_PIP_FOR_OTHERS
 
 
-def pip_command(environment: Path) -> list[str]:
+def _pip_command(environment: Path) -> list[str]:
     """The pip to call for this environment: its own, or the running Python's."""
     inner = str(interpreter(environment))
     has_own = any(environment.glob("[Ll]ib*/**/site-packages/pip/__main__.py"))
@@ -56,7 +56,7 @@ def install(environment: Path, parts: list[str], progress: Progress, keep_open: 
     The pins name every part of every part, so pip resolves nothing and builds
     nothing. `keep_open` are file numbers that the installer inherits.
     """
-    command = [*pip_command(environment), "install", "--no-input", "--disable-pip-version-check"]
+    command = [*_pip_command(environment), "install", "--no-input", "--disable-pip-version-check"]
     command += ["--progress-bar", "off", "--no-deps", "--only-binary", ":all:"]
     for part in parts:
         command += ["-r", str(PINS[part])]

@@ -48,14 +48,14 @@ def ramp_sections(slot: Slot, line: SectionLine, thick: float, low: float = -mat
     return found
 
 
-def flat_plan(frame: Frame, tuner: Tuner) -> Path:
+def _flat_plan(frame: Frame, tuner: Tuner) -> Path:
     """What a flat takes off the edge in plan: from its bottom outwards, past the edge."""
     half, out = tuner.flat.size / 2, -(tuner.flat.depth + OUTSIDE)
     corners = [frame.at(u, 0.0, w)[:2] for u, w in ((-half, 0.0), (half, 0.0), (half, out), (-half, out))]
     return chain(corners, closed=True)
 
 
-def flat_heights(frame: Frame, tuner: Tuner, u: float, thick: float) -> tuple[float, float] | None:
+def _flat_heights(frame: Frame, tuner: Tuner, u: float, thick: float) -> tuple[float, float] | None:
     """(from, to) below the face that a flat takes `u` mm along the edge from its middle; None past its end."""
     half = tuner.flat.size / 2
     if abs(u) >= half:
@@ -77,9 +77,9 @@ def flat_sections(layout: Headstock, line: SectionLine, done: set[str] | None = 
     found = []
     for tuner in wanted:
         frame = placed[tuner.id]
-        for a, b in line.spans(polygon(flat_plan(frame, tuner))):
+        for a, b in line.spans(polygon(_flat_plan(frame, tuner))):
             middle = v.along(line.origin, line.direction, (a + b) / 2)
-            heights = flat_heights(frame, tuner, _u(frame, middle), layout.blank.thickness)
+            heights = _flat_heights(frame, tuner, _u(frame, middle), layout.blank.thickness)
             if heights is not None:
                 found.append((tuner.id, rectangle(a, -heights[1], b, -heights[0])))
     return found
@@ -94,7 +94,7 @@ def flat_plans(layout: Headstock, done: set[str]) -> list[tuple[str, Path]]:
     """(tuner, plan) of the flats of some tuners. GeometryError when the outline has no edges."""
     wanted = _flattened(layout, done)
     placed = frames(layout) if wanted else {}
-    return [(tuner.id, flat_plan(placed[tuner.id], tuner)) for tuner in wanted]
+    return [(tuner.id, _flat_plan(placed[tuner.id], tuner)) for tuner in wanted]
 
 
 def _u(frame: Frame, p: Vec2) -> float:

@@ -53,14 +53,14 @@ def face_groups(layout: Headstock, routing: RoutingPlan, ask: Ask = go_on) -> di
     groups: dict[str, list[Mark]] = {"left": [], "waste": [], "template": [], "tightest": [], "grain": []}
     for plan in routing.all:
         ask(_at_marks)
-        groups["left"] += left_marks(plan)
+        groups["left"] += _left_marks(plan)
         groups["waste"] += waste_marks(plan.waste) if isinstance(plan.waste, Waste) else ()
         groups["template"] += _template(layout, plan)
     for slot, plan in zip(layout.to_rout, routing.slots, strict=True):
         ask(_at_marks)
         groups["tightest"] += [] if plan.broken else tightest_marks(slot)
     ask(_at_marks)
-    groups["grain"] += [] if any(plan.broken for plan in routing.all) else grain_and_feed(layout, routing)
+    groups["grain"] += [] if any(plan.broken for plan in routing.all) else _grain_and_feed(layout, routing)
     return {name: tuple(marks) for name, marks in groups.items()}
 
 
@@ -68,7 +68,7 @@ def _at_marks() -> str:
     return say("Marks on the face")
 
 
-def left_marks(plan: SlotPlan) -> list[Mark]:
+def _left_marks(plan: SlotPlan) -> list[Mark]:
     """Each piece of wood that the plan leaves, hatched, with its greatest depth; each corner of wood that it rounds, filled."""
     if plan.best is None:
         return []
@@ -158,7 +158,7 @@ def note_marks(notes: Iterable[BoardNote]) -> Drawing:
     return tuple(marks)
 
 
-def grain_and_feed(layout: Headstock, routing: RoutingPlan) -> list[Mark]:
+def _grain_and_feed(layout: Headstock, routing: RoutingPlan) -> list[Mark]:
     """Stretches of the outline against the grain for the first side routed, and the way to feed outside and inside."""
     best = routing.outline.best
     side = "face" if best is None else best.passes[0].side

@@ -22,7 +22,7 @@ Signs = tuple[tuple[Vec2, str], ...]
 """(place in the section, mm, grade) of each snag."""
 
 
-def snags_along(line: SectionLine, snags: Iterable[Snag], owner: str = "") -> Signs:
+def _snags_along(line: SectionLine, snags: Iterable[Snag], owner: str = "") -> Signs:
     """Snags near an upright plane: x along its line, y up with the face at 0. Notes are left out."""
     found = []
     for snag in snags:
@@ -41,7 +41,7 @@ def snags_on_line(a: Vec2, b: Vec2, snags: Iterable[Snag]) -> Signs:
     if size < 1e-6:
         return ()
     line = SectionLine(a, v.unit(v.sub(b, a)))
-    return tuple((at, grade) for at, grade in snags_along(line, snags) if -BESIDE <= at[0] <= size + BESIDE)
+    return tuple((at, grade) for at, grade in _snags_along(line, snags) if -BESIDE <= at[0] <= size + BESIDE)
 
 
 def snags_along_bore(layout: Headstock, tuner_id: str, snags: Iterable[Snag],
@@ -55,4 +55,4 @@ def snags_along_bore(layout: Headstock, tuner_id: str, snags: Iterable[Snag],
     post = next((d for hole in drilled if hole.of == tuner_id for d in hole.drillings if d.role == "post"), None)
     if post is None:
         return ()
-    return snags_along(line_along_bore(layout.blank, placed, post), snags, tuner_id)
+    return _snags_along(line_along_bore(layout.blank, placed, post), snags, tuner_id)

@@ -144,11 +144,11 @@ def bore_cuts(d: Drilling, line: SectionLine, spans: list[Span]) -> list[Path]:
     """What the section plane cuts out of a bore in the wood `spans`."""
     if not d.upright:
         return level_cuts(d, line, spans)
-    cut = upright_cut(d, line)
+    cut = _upright_cut(d, line)
     return [] if cut is None else [cut]
 
 
-def upright_cut(d: Drilling, line: SectionLine) -> Path | None:
+def _upright_cut(d: Drilling, line: SectionLine) -> Path | None:
     """What the section plane cuts out of an upright bore; None when it misses it."""
     span = line.chord(d)
     if span is None:

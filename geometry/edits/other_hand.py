@@ -58,7 +58,7 @@ def _with_image(patterns: tuple[Pattern, ...], own: Pattern) -> tuple[tuple[Patt
     return (*patterns, same), same.id
 
 
-def button_side(layout: Headstock, tuner: Tuner) -> Side:
+def _button_side(layout: Headstock, tuner: Tuner) -> Side:
     """The side to which the button of a tuner points; bass where it points along the centreline."""
     at = frame(layout, tuner)
     return at.side if at.mount == "side" else "treble" if at.u[0] > STRAIGHT else "bass"
@@ -74,7 +74,7 @@ def hand_for_edge(layout: Headstock, pattern: str, at: Vec2) -> tuple[Headstock,
     own = pattern_of(layout, pattern)
     if not is_handed(own):
         return layout, pattern
-    sides = {button_side(layout, tuner) for tuner in layout.tuners if tuner.pattern == pattern}
+    sides = {_button_side(layout, tuner) for tuner in layout.tuners if tuner.pattern == pattern}
     if not sides or nearest_on_edges(layout.outline, at)[0] in sides:
         return layout, pattern
     patterns, image = _with_image(layout.patterns, own)
@@ -85,7 +85,7 @@ def set_hand_by_side(layout: Headstock, ids: Sequence[str], pattern: str) -> Hea
     """Other hardware for tuners, its mirror image for those whose buttons point to the other side than that of the first."""
     tuners = [tuner_of(layout, id) for id in ids]
     patterns, image = _with_image(layout.patterns, pattern_of(layout, pattern))
-    sides = [button_side(layout, tuner) for tuner in tuners]
+    sides = [_button_side(layout, tuner) for tuner in tuners]
     layout = replace(layout, patterns=patterns) if len(set(sides)) > 1 else layout
     for tuner, side in zip(tuners, sides, strict=True):
         layout = set_pattern(layout, tuner.id, pattern if side == sides[0] else image)

@@ -143,11 +143,11 @@ def set_pattern(layout: Headstock, id: str, pattern: str) -> Headstock:
             side, along = nearest_on_edges(layout.outline, where.origin[:2])
             place = EdgePlace(side=side, along=along)
         else:
-            place = FreePlace(at=where.at(0.0, 0.0, inset_for(layout, new))[:2])
+            place = FreePlace(at=where.at(0.0, 0.0, _inset_for(layout, new))[:2])
     return _with_tuner(layout, replace(tuner, pattern=pattern, place=place))
 
 
-def inset_for(layout: Headstock, pattern: Pattern) -> float:
+def _inset_for(layout: Headstock, pattern: Pattern) -> float:
     """How far inside the edge a face tuner stands well at first: its seat and its widest bore inside the margins."""
     widest = max(bore.diameter for bore in pattern.bores) / 2
     return max(pattern.seat.before + layout.margins.seat_overhang, widest + layout.margins.bore_outline)

@@ -137,7 +137,7 @@ class Bound:
             for i in own:
                 if self._points[i][2] >= 0:
                     sides |= 1 << self._points[i][2]
-            known = (tuple(self._points[i] for i in own), shortest_tree(own, self._flat), shortest_tree(own, self._full),
+            known = (tuple(self._points[i] for i in own), _shortest_tree(own, self._flat), _shortest_tree(own, self._full),
                      sides)
             self._trees[machine, setups] = known
         return known
@@ -153,7 +153,7 @@ class Bound:
                    if x >= 0 and y >= 0 and x != y)
 
 
-def shortest_tree(nodes: Sequence[int], distance: Sequence[Sequence[int]]) -> int:
+def _shortest_tree(nodes: Sequence[int], distance: Sequence[Sequence[int]]) -> int:
     """Length of the shortest tree that joins nodes, given all distances between them (Prim)."""
     if not nodes:
         return 0

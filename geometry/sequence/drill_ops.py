@@ -61,7 +61,7 @@ def _pin_hole(layout: Headstock, d: Drilling, bore: Drilling | None, wishes: Wis
                 of=d.of, diameter=_dia(d, wishes), start=place(d.start[:2], layout.nut, wishes), also=also,
                 line=square_line(layout.nut))
     both = (d,) if bore is None else (d, bore)
-    return _made(layout, d, "pin hole", words, Setup("drill press", bit_name(d, drill, wishes), LEVEL, "face"), drill, wishes,
+    return _made(layout, d, "pin hole", words, Setup("drill press", _bit_name(d, drill, wishes), LEVEL, "face"), drill, wishes,
                  drillings=both, features=tuple(one.of for one in both), stop=d.stop + layout.template.thickness)
 
 
@@ -81,7 +81,7 @@ def _upright(layout: Headstock, d: Drilling, pin: Drilling | None, wishes: Wishe
     cautions = () if pin is None else (
         say("The hole of {of} leaves no wood for a centre point: open it up with a twist drill or a reamer, clamped.",
             of=pin.of),)
-    return _made(layout, d, kind, words, Setup("drill press", bit_name(d, drill, wishes), LEVEL, d.surface), drill, wishes,
+    return _made(layout, d, kind, words, Setup("drill press", _bit_name(d, drill, wishes), LEVEL, d.surface), drill, wishes,
                  cautions=(*cautions, *_over_a_hole(layout, d)))
 
 
@@ -128,7 +128,7 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
                       "or make a wedge.",
                       of=d.of, tilt=format_angle(abs(table.tilt)),
                       most=format_angle(math.radians(layout.rack.press.tilt)))
-    return _made(layout, d, kind, words, Setup("drill press", bit_name(d, drill, wishes), table, d.surface), drill, wishes,
+    return _made(layout, d, kind, words, Setup("drill press", _bit_name(d, drill, wishes), table, d.surface), drill, wishes,
                  cautions=tuple(cautions), blocked=blocked)
 
 
@@ -137,7 +137,7 @@ def _by_hand(layout: Headstock, d: Drilling, wishes: Wishes) -> Operation:
     words = say("With the post of {of} in its bore and the plate down on its seat, drill {hole} through the plate and "
                 "square to it, {diameter} wide, {depth} deep.",
                 of=d.of, hole=d.hole, diameter=_dia(d, wishes), depth=wishes.told_down(d.depth))
-    return _made(layout, d, "edge pilot", words, Setup("hand drill", bit_name(d, drill, wishes), None, d.surface), drill, wishes,
+    return _made(layout, d, "edge pilot", words, Setup("hand drill", _bit_name(d, drill, wishes), None, d.surface), drill, wishes,
                  stop=d.depth)
 
 
@@ -201,7 +201,7 @@ def _out_of_reach(layout: Headstock, d: Drilling, drill: Drill | None, stop: flo
     return ""
 
 
-def bit_name(d: Drilling, drill: Drill | None, wishes: Wishes) -> str:
+def _bit_name(d: Drilling, drill: Drill | None, wishes: Wishes) -> str:
     """The rack's name for the drill; when the rack has none its kind and its diameter, bare in mm, in inches with its sign."""
     if drill:
         return drill.id

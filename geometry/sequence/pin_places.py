@@ -29,7 +29,7 @@ class LaterHole(Struct, frozen=True):
     of: str
 
 
-def obstacles(layout: Headstock) -> BaseGeometry:
+def _obstacles(layout: Headstock) -> BaseGeometry:
     """Everything in plan that a pin keeps its margin to: bores from every side, slots, glue lines.
 
     A pin goes through the whole thickness and every bore lies level or upright,
@@ -57,7 +57,7 @@ def places(layout: Headstock, radius: float) -> tuple[BaseGeometry, BaseGeometry
     """
     clear = layout.margins.pin_any + radius
     face = grown(head_face(layout), -max(clear, layout.margins.blank_edge + radius))
-    free = face - grown(obstacles(layout), clear + FLAT) - grown(outline_line(layout.outline), clear + FLAT)
+    free = face - grown(_obstacles(layout), clear + FLAT) - grown(outline_line(layout.outline), clear + FLAT)
     wood = outline_area(layout.outline)
     return free - wood, free & wood & _before_nut(layout, layout.margins.slot_nut + radius)
 

@@ -44,15 +44,15 @@ def routings(layout: Headstock, plan: RoutingPlan | Mapping[str, Routing | SlotP
     """
     wanted = [*(slot.id for slot in layout.to_rout), OUTLINE]
     if isinstance(plan, Mapping):
-        given = {of: routing_of(one) if isinstance(one, SlotPlan) else one for of, one in plan.items()}
+        given = {of: _routing_of(one) if isinstance(one, SlotPlan) else one for of, one in plan.items()}
         if set(wanted) <= set(given):
             return given
         return routings(layout, None) | given
     made = plan_routing(layout) if plan is None else plan
-    return {one.of: routing_of(one) for one in made.all}
+    return {one.of: _routing_of(one) for one in made.all}
 
 
-def routing_of(plan: SlotPlan) -> Routing:
+def _routing_of(plan: SlotPlan) -> Routing:
     """The best plan for a slot or the outline, or why there is none."""
     waste = plan.waste if isinstance(plan.waste, Waste) else None
     if plan.best is None:

@@ -21,7 +21,7 @@ SLOT_WORK = ("waste holes", "saw", "rout")
 UPRIGHT = ("pin hole", "counterbore", "bore")
 
 
-def sideways(ops: Sequence[Operation]) -> list[Operation]:
+def _sideways(ops: Sequence[Operation]) -> list[Operation]:
     """Operations drilled into a square edge at the drill press."""
     return [op for op in of_kind(ops, "side counterbore", "side bore", "edge pilot") if op.setup.machine == "drill press"]
 
@@ -29,7 +29,7 @@ def sideways(ops: Sequence[Operation]) -> list[Operation]:
 def side_bores_before_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """A side bore that runs into a slot is drilled while the slot is still full of wood."""
     slots = {slot.id: slot for slot in layout.to_rout}
-    for bore in sideways(ops):
+    for bore in _sideways(ops):
         d = bore.drillings[0]
         way = drilled(d)
         for op in of_kind(ops, *SLOT_WORK):
@@ -45,7 +45,7 @@ def side_bores_before_slots(layout: Headstock, ops: Sequence[Operation]) -> Iter
 
 def side_bores_before_outline(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """Side bores need the square edge for vice, fence and mark."""
-    for bore in sideways(ops):
+    for bore in _sideways(ops):
         for op in of_kind(ops, "cut outline", "rout outline"):
             yield Before(bore.id, op.id,
                          say("Once the outline is cut there is no square edge left: nothing for the vice to hold, and "

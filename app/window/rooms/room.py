@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
@@ -9,6 +10,8 @@ from PySide6.QtWidgets import QWidget
 
 from app.look.theme import Theme
 from geometry.drawing import Drawing
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
@@ -69,6 +72,15 @@ class StageRoom(QObject):
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit; `refresh` follows."""
+
+    def edit(self, name: str, change: Callable[[Headstock], Headstock]) -> bool:
+        """Change the layout of record as it is now, whatever the room shows; False, and why at the foot, when that cannot be done."""
+        try:
+            self.window.document.apply(name, change(self.window.document.layout))
+        except GeometryError as error:
+            self.window.say(str(error))
+            return False
+        return True
 
     def end(self) -> None:
         """The window goes: wait for what runs beside it, and begin nothing more."""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -60,7 +59,7 @@ class RouterRoom(PlanningRoom):
     def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self.panel = RoutPanel(window.theme, window.unit)
-        self.panel.edited.connect(self._edited)
+        self.panel.edited.connect(window.document.apply)
         self.panel.refused.connect(window.foot.refuse)
         self.panel.plan_chosen.connect(self._choose)
         self.panel.template_wanted.connect(self._make_template)
@@ -146,24 +145,11 @@ class RouterRoom(PlanningRoom):
         self.window.canvas.show_more(self.marks())
 
     # ---- what the maker wants -------------------------------------------
-    def _apply(self, name: str, layout: Headstock) -> None:
-        self.window.document.apply(name, layout)
-
-    def _edited(self, what: str, layout: Headstock) -> None:
-        self._apply(what, layout)
-
     def _choose(self, of: str, tools: tuple) -> None:
-        self._edit(say("Choose another plan") if tools else say("Back to the best plan"), partial(choose_route, of=of, tools=tools))
+        self.edit(say("Choose another plan") if tools else say("Back to the best plan"), partial(choose_route, of=of, tools=tools))
 
     def _make_template(self, tool: tuple[str, str | None]) -> None:
-        self._edit(say("Make the template for this plan"), partial(set_template_tool, bit=tool[0], bush=tool[1]))
-
-    def _edit(self, name: str, change: Callable[[Headstock], Headstock]) -> None:
-        """Change the layout as it is now, which may be another than the plan was made for."""
-        try:
-            self._apply(name, change(self.window.document.layout))
-        except GeometryError as error:
-            self.window.say(str(error))
+        self.edit(say("Make the template for this plan"), partial(set_template_tool, bit=tool[0], bush=tool[1]))
 
     def _write_template(self, tool: tuple[str, str | None]) -> None:
         if self.planned is None or self.planned.layout is not self.window.document.layout:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from functools import partial
 from typing import TYPE_CHECKING
 
@@ -126,11 +127,8 @@ class StringRoom(StageRoom):
     def _set(self, chosen: StringSet) -> None:
         self._edit(say("Set of strings"), partial(string_set, chosen=chosen))
 
-    def _edit(self, name: str, change) -> None:
-        try:
-            self.window.document.apply(name, change(self.window.document.layout))
-        except GeometryError as error:
-            self.window.say(str(error))
+    def _edit(self, name: str, change: Callable[[Headstock], Headstock]) -> None:
+        if not self.edit(name, change):
             self.refresh()
 
 
