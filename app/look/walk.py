@@ -24,7 +24,6 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.look.alt_letters import give_letters
 from app.look.descendants import below
 
 NONE = -1
@@ -75,6 +74,8 @@ class ReadInOrder:
     """Mixed into a dialog: Tab leads through it as it is read, not as its parts were made, and Alt with a letter presses a button."""
 
     def showEvent(self, event: QShowEvent) -> None:
+        from app.look.alt_letters import give_letters  # here: a start shows no dialog
+
         give_letters(self)
         super().showEvent(event)
 

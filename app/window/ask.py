@@ -13,7 +13,6 @@ from PySide6 import (
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPixmap
 
-from app.look.alt_letters import give_letters
 from app.look.plain import plain
 from geometry.errors import GeometryError
 from geometry.saying import say
@@ -250,6 +249,8 @@ def _box(parent: QtWidgets.QWidget) -> QtWidgets.QMessageBox:
 
 def _answer(box: QtWidgets.QMessageBox, words: dict, otherwise: str) -> str:
     """The word of the button that was pressed."""
+    from app.look.alt_letters import give_letters  # here: a start asks nothing
+
     give_letters(box)
     box.exec()
     clicked = box.clickedButton()
