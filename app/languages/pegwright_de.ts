@@ -1844,6 +1844,10 @@
         <translation>Eine Mechanik mit längerer Welle wählen oder den Kopf {needed} mm dünner hobeln.</translation>
     </message>
     <message>
+        <source>Choose hardware with shorter posts, or slide one of the two along its edge.</source>
+        <translation>Mechaniken mit kürzeren Wellen wählen oder eine der beiden an ihrer Kante verschieben.</translation>
+    </message>
+    <message>
         <source>Choose one loop as the outline.</source>
         <translation>Eine Linie als Umriss wählen.</translation>
     </message>
@@ -5852,6 +5856,14 @@
         <translation>Welle durch die Vorderseite in eingepresster Buchse, Gehäuse auf der Rückseite, je eine Schraube zu beiden Seiten entlang der Kante.</translation>
     </message>
     <message>
+        <source>Posts meet</source>
+        <translation>Wellen treffen aufeinander</translation>
+    </message>
+    <message>
+        <source>Posts that turn in one slot need air between them.</source>
+        <translation>Wellen, die sich in einem Schlitz drehen, brauchen Luft zwischen sich.</translation>
+    </message>
+    <message>
         <source>Practice piece</source>
         <translation>Probestück</translation>
     </message>
@@ -9206,6 +9218,14 @@
     <message>
         <source>The post of {item} runs {room} mm into the end of {own}.</source>
         <translation>Die Welle von {item} dringt {room} mm in das Ende von {own} ein.</translation>
+    </message>
+    <message>
+        <source>The posts of {one} and {two} pass {a} mm apart; {b} mm wanted.</source>
+        <translation>Zwischen den Wellen von {one} und {two} bleiben {a} mm; gewünscht sind {b} mm.</translation>
+    </message>
+    <message>
+        <source>The posts of {one} and {two} run {measured} mm into each other.</source>
+        <translation>Die Wellen von {one} und {two} laufen {measured} mm ineinander.</translation>
     </message>
     <message>
         <source>The price of {part} is not an amount of money: write for example 12.50 (at $.book.prices[{i}].each).</source>

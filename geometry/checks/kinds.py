@@ -78,6 +78,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "slot-not-reached": Kind(say("Bore stops in the rail"), say("A side bore has to come through the rail into its slot.")),
     "post-too-long": Kind(say("Post is longer than its bore"), say("Where the bore ends in wood, the post cannot go on.")),
     "post-to-wall": Kind(say("Post end close to the inner wall"), say("The post has to turn free of the slot's inner wall.")),
+    "post-to-post": Kind(say("Posts meet"), say("Posts that turn in one slot need air between them.")),
     "point-to-wall": Kind(say("Drill point scars the inner wall"), say("The drill's point runs ahead of its full diameter.")),
     "string-hole": Kind(say("String hole outside the slot"), say("The string reaches the hole in the post through the slot.")),
     "post-to-slot-end": Kind(say("Post close to the slot's end"), say("The string needs room on both sides of the post.")),

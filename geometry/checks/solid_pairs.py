@@ -1,4 +1,4 @@
-"""Everything that is two cylinders too near each other: drillings, buttons, strings past posts.
+"""Everything that is two cylinders too near each other: drillings, buttons, posts, strings past posts.
 
 Each family says which of its pairs may be near and what it makes of the gaps;
 all pairs that are new are measured together, which takes little longer than one family's.
@@ -10,13 +10,13 @@ from collections.abc import Iterable
 
 import numpy as np
 
-from geometry.checks import buttons, hole_pairs, string_posts
+from geometry.checks import buttons, hole_pairs, posts, string_posts
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
 
-FAMILIES = (hole_pairs, buttons, string_posts)
+FAMILIES = (hole_pairs, buttons, posts, string_posts)
 """Modules with `pairs(scene)`, what is known of their pairs and which are new, and `asked(rows)`, their Asked for (one, two, margins),
 None where nothing has to be measured."""
 

@@ -175,6 +175,18 @@ def _beside_edge(stand, reach=12.0):
 
 
 _SMALL = (2.0, 2.0, 4.0)
+def _facing(apart, length=45.0):
+    """Side tuners through both edges, x = 40 and x = -40, their posts of 6 in one slot between x = -12 and 12, `apart` mm along it."""
+    of = pattern("of", "side", bore(surface="seat", depth=30.0), post=(6.0, length, 32.0))
+    return head(tuners=(side("a", 90.0, of), side("b", 90.0 + apart, of, edge="bass")), patterns=(of,), slots=(slot(x=0.0, width=24.0),))
+
+
+_POSTS = (
+    Case("post-to-post", _facing(6.4), 0.4, TIGHT, _facing(7.0)),
+    Case("post-to-post", _facing(5.0), -1.0, SPOILS, _facing(7.0)),
+    # In one line: each as long as half of the head is wide less 0.2.
+    Case("post-to-post", _facing(0.0, 39.8), 0.4, TIGHT, _facing(0.0, 39.5)),
+)
 _BUTTONS = (
     Case("button-to-wood", _beside_edge(9.0), 2.0, NOTE, _beside_edge(10.0), between=("a", "outline")),
     Case("button-to-wood", _beside_edge(6.0), -1.0, TIGHT, _beside_edge(6.0, 19.0), between=("a", "outline")),
@@ -193,4 +205,4 @@ _BUTTONS = (
 )
 
 
-CASES = (*_FITTING, *_SIDES, *_PLATES, *_BUTTONS)
+CASES = (*_FITTING, *_SIDES, *_PLATES, *_POSTS, *_BUTTONS)

@@ -21,6 +21,7 @@
 | button and button, button and wood | `buttons`, `button-to-wood` |
 | post end and inner wall, drill point and inner wall | `post-to-wall`, `point-to-wall`, `post-to-slot-end` |
 | ramp of a slot and hole, outline, pocket that is there, another slot or its ramp, nut, back or floor | `hole-to-ramp`, `ramp-to-outline`, `ramp-to-pocket`, `ramp-to-slot`, `ramp-to-nut`, `ramp-too-deep` |
+| post and post | `post-to-post` |
 | string hole inside the slot | `string-hole`, `slot-not-reached`, `slot-too-shallow` |
 | glue line through a hole | `glue-line`, `glue-line-crossed` |
 | feather edge of a scarf joint and screw, bore, slot | `feather-screw`, `feather-edge` |

@@ -89,3 +89,11 @@ def test_few_chords_of_the_rim_are_searched_and_none_of_the_others_is_nearer(mon
             whole = min(least(a, b, height, drilling.radius, drilling.depth, ahead)[0] for a, b in zip(rim, rim[1:], strict=False))
             assert gap - 1e-12 <= whole <= gap + SLOT.sagitta + 1e-12
     assert 1 <= sum(searched) / len(searched) <= len(SLOT.points) / 12
+
+
+@pytest.mark.parametrize(("before", "expected"), [
+    # From the rim of its end, 3 below the floor's level and `before` mm before the wall, a cone goes 4 on and 3 down.
+    (6.0, 5.2), (10.0, math.hypot(6.0, 5.0)), (0.5, math.hypot(0.5, 2.0))])
+def test_a_drills_point_below_the_floor_is_as_far_as_its_cone(before, expected):
+    gap, _ = floor_gap(level(-36.0 - before, 50.0), SLOT, 5.0, 4.0)
+    assert gap == pytest.approx(expected, abs=1e-9)

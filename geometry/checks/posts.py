@@ -1,0 +1,62 @@
+"""Posts of side tuners beside or before each other: where their bores have ended they lie free in a slot."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import partial
+
+import numpy as np
+
+from geometry.checks.asked import Asked
+from geometry.checks.items import Item, apart
+from geometry.checks.memo import Pairs
+from geometry.checks.scene import Scene
+from geometry.checks.snags import Snag, grade, short
+from geometry.checks.words import both, into
+from geometry.layout.shop import Margins
+from geometry.saying import say
+from geometry.solids.cylinders import Cylinders
+from geometry.solids.distance import Gaps
+from geometry.solids.nearby import NOTHING, Rows, rows_of
+from geometry.strings.past_posts import post_solids
+
+
+def pairs(scene: Scene) -> Pairs:
+    """Side tuners whose posts come near each other."""
+    margins = scene.layout.margins
+    found = scene.memo.pairs(_boxes, scene.items, margins.post_wall, margins)
+    found.new = [(i, k) for i, k in found.new if i < k]
+    return found
+
+
+def _boxes(items: Sequence[Item]) -> Rows:
+    """About each post; boxes that hold nothing for what has none, or one through the face."""
+    sides = [item for item in items if item.mount == "side"]
+    made = iter(rows_of(_solids(sides).boxes()) if sides else ())
+    return [next(made) if item.mount == "side" else NOTHING for item in items]
+
+
+def _solids(items: Sequence[Item]) -> Cylinders:
+    return post_solids([(item.frame, item.pattern.post) for item in items])
+
+
+def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:
+    """The gap between two posts."""
+    return Asked(_solids([one for one, _, _ in rows]), _solids([two for _, two, _ in rows]),
+                 np.array([margins.post_wall for *_, margins in rows]), partial(_told, rows))
+
+
+def _told(rows: Sequence[tuple[Item, Item, Margins]], measured: Gaps) -> list[tuple[Snag, ...]]:
+    return [(_snag(*row, gap, measured.on_a[i], measured.on_b[i]),) if exact and short(gap, row[2].post_wall) else ()
+            for i, (row, gap, exact) in enumerate(zip(rows, measured.distance.tolist(), measured.exact.tolist(), strict=True))]
+
+
+def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndarray, on_b: np.ndarray) -> Snag:
+    needed = margins.post_wall
+    a, b = both(measured, needed)
+    text = (say("The posts of {one} and {two} run {measured} mm into each other.", one=one.id, two=two.id, measured=into(measured))
+            if measured < 0 else
+            say("The posts of {one} and {two} pass {a} mm apart; {b} mm wanted.", one=one.id, two=two.id, a=a, b=b))
+    return Snag("post-to-post", grade(measured), (one.id, two.id), tuple(float(c) for c in (on_a + on_b) / 2), measured, needed, text,
+                say("Choose hardware with shorter posts, or slide one of the two along its edge."),
+                push=apart(one, two, on_a - on_b, needed - measured))
