@@ -6,10 +6,12 @@ import math
 import os
 from collections import Counter
 from collections.abc import Iterator, Sequence
+from functools import partial
 from pathlib import Path
 
 from app.formats import headstock
 from app.formats.drawing_in import DrawingRead, read_drawing_safely
+from app.formats.drawing_in.closing import read_closing
 from app.formats.drawing_in.command import outline_report, require_outline
 from app.formats.drawing_in.units import unit_named
 from app.formats.drawing_in.whole_neck import headed
@@ -34,7 +36,8 @@ def run(request: argparse.Namespace) -> int:
     """
     if request.out.exists() and request.drawing.exists() and os.path.samefile(request.out, request.drawing):
         raise FormatError(say("{out} is the drawing itself: name another file for the layout.", out=request.out))
-    read = _head(read_drawing_safely(request.drawing, request.unit), request.nut_to_tip)
+    drawn, _ = read_closing(partial(read_drawing_safely, request.drawing, request.unit))
+    read = _head(drawn, request.nut_to_tip)
     require_outline(read)
     placed = place(read.outline.path, slanted=request.slanted, nut=read.nut)
     roles = [(loop.path, loop.role, depth_on(loop.layer)) for loop in read.loops]

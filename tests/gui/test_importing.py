@@ -13,11 +13,12 @@ from PySide6.QtWidgets import QApplication, QDialog, QProgressDialog, QPushButto
 from shiboken6 import delete, isValid
 
 from app.formats import rack as racks
+from app.formats.drawing_in.closing import JOINS, read_closing
 from app.look.descendants import below
 from app.window import ask
 from app.window.importing import reading as import_reading
 from app.window.importing.importing import ImportDialog, import_drawing
-from app.window.importing.reading import JOINS, read_closing, read_with_progress
+from app.window.importing.reading import read_with_progress
 from geometry.edits import add_hole
 from geometry.layout import StraightSlot, loop_path
 from geometry.layout.generic import RACK

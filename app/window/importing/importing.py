@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from app.formats.drawing_in import DrawingRead
+from app.formats.drawing_in.closing import JOINS, read_closing
 from app.formats.drawing_in.units import PLAUSIBLE, fits, sized, unit_question
 from app.formats.drawing_in.whole_neck import with_outline
 from app.formats.layer_names import depth_on
@@ -37,7 +38,7 @@ from app.window.background.waiting import Cancelled, done_beside
 from app.window.importing.loop_table import LoopTable
 from app.window.importing.neck_rows import NeckRows
 from app.window.importing.preview import ImportPreview
-from app.window.importing.reading import JOINS, read_closing, read_with_progress
+from app.window.importing.reading import read_with_progress
 from app.window.importing.roles import Roles
 from app.window.importing.unit_choices import unit_choices
 from app.window.rooms.own_rack import with_own_rack_beside
