@@ -10,8 +10,9 @@ from msgspec.structs import replace
 
 from app.formats.mark_shapes import drawing_box
 from app.sheets.compensation import compensation
-from geometry.drawing import Disc, Drawing, Label, blank_box
+from geometry.drawing import Disc, Drawing, Label, Mark, blank_box
 from geometry.drawing.back import back_drawing
+from geometry.drawing.room import Room
 from geometry.drawing.router_marks import waste_marks
 from geometry.drawing.side_titles import face_titles
 from geometry.drawing.template import template_drawing
@@ -29,6 +30,9 @@ PADDING = 1.0
 """White space kept round each drawing, mm."""
 WORDS_OUTSIDE = 7.0
 """Room for the names over and under the wrap, mm."""
+
+EDGE_NAME = 12.0
+"""mm from the end behind the nut line to the name of an edge that has no room at the tip."""
 
 
 class Part(Struct, frozen=True):
@@ -84,11 +88,13 @@ def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
     blank = layout.blank
     x0, y0, x1, y1 = blank_box(blank)
     inside = tuple(mark for mark in made.drawing if not isinstance(mark, Label) or y0 <= mark.at[1] <= y1)
-    titles: list[Label] = [Label(term("face"), (2.0, y1 - 4.5), 2.0, "note", "blank")]
+    room = Room(inside)
+    titles: list[Mark] = [Label(term("face"), (2.0, y1 - 4.5), 2.0, "note", "blank")]
     for side in ("bass", "treble"):  # the letters' tops point to -x
         x = folded(blank, side, 0.0, 0.9)[0] + (LETTER if side == "treble" else 0.0)
-        titles += [Label(term(f"{side} edge"), (x, y1 - 2.0), LETTER, "note", "blank", angle=math.pi / 2, anchor="right"),
-                   Label(say("fold"), (x, y0 + 2.0), LETTER, "note", "blank", angle=math.pi / 2)]
+        titles += room.put([[Label(say("fold"), (x, y0 + 2.0), LETTER, "note", "blank", angle=math.pi / 2)]])
+        titles += room.put([[Label(term(f"{side} edge"), (x, y), LETTER, "note", "blank", angle=math.pi / 2, anchor=anchor)]
+                            for y, anchor in ((y1 - 2.0, "right"), (y0 + EDGE_NAME, "left"))])
     box = (x0 - PADDING, y0 - PADDING, x1 + PADDING, y1 + PADDING)
     return replace(made, tight=replace(made, drawing=(*inside, *titles), box=box))
 

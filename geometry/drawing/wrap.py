@@ -94,7 +94,7 @@ def _face_labels(hole: Hole) -> list[list[list[Label]]]:
     widest = hole.drillings[0]
     x, y = widest.start[:2]
     reach = widest.radius + OVERRUN
-    name, bores = short_lines(hole.of), [bore_words(d) for d in hole.drillings if d.surface == "face"]
+    name, bores = short_lines(hole.of), [line for d in hole.drillings if d.surface == "face" for line in short_lines(bore_words(d))]
     levels = [y + reach + 1.2 + LINE * i for i in reversed(range(len(name)))] + [y - reach - 1.0 - LETTER - LINE * i for i in range(len(bores))]
     about = [Label(words, (x, level), LETTER, "dimension", hole.of, anchor="middle") for words, level in zip([*name, *bores], levels, strict=True)]
     all_of_it, alone, sizes = (beside(lines, (x, y), reach, LETTER, LINE, "dimension", hole.of) for lines in ([*name, *bores], name, bores))

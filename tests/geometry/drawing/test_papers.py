@@ -14,6 +14,7 @@ from shapely import box
 from app.formats.headstock import read
 from app.formats.letters import text_width
 from app.formats.mark_shapes import drawing_box
+from app.window.demo import demo
 from geometry.drawing import STYLES, Area, Cross, Disc, Label, Stroke, blank_box, opened_out
 from geometry.drawing.back import back_drawing
 from geometry.drawing.solid import solid
@@ -294,6 +295,17 @@ def test_a_hole_is_told_whole_across_a_line_rather_than_without_its_size():
     layout = read(Path("samples/slotted-snags-to-find.headstock.json"))
     said = [m.text for m in wrap_drawing(layout) if isinstance(m, Label) and m.owner == "hole 1"]
     assert said == ["hole 1", "3 to 9"]
+
+
+@pytest.mark.parametrize("unit", ["mm", "in64"])
+def test_no_line_of_words_on_the_wrap_runs_off_the_face(unit):
+    """How a bore is reamed takes fifty letters in inches: in one line they were longer than the face is wide."""
+    layout = demo()
+    wider = replace(layout.patterns[0].bores[0], reamed=9.5, taper=25)
+    layout = replace(layout, patterns=(replace(layout.patterns[0], bores=(wider, *layout.patterns[0].bores[1:])), *layout.patterns[1:]))
+    with speaking(unit):
+        lines = [m for m in wrap_drawing(layout) if isinstance(m, Label) and "face" in m.owner]
+    assert any("reamed" in m.text for m in lines) and max(text_width(m.text, m.height) for m in lines) < 45.0
 
 
 def test_where_there_is_no_room_for_all_a_hole_has_its_name_if_that_fits():
