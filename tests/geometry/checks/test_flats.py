@@ -1,6 +1,7 @@
 """Flats that go through the rail into a slot, or so deep that their bottom meets no wall of it at all, and the wood that they
 leave beside bores."""
 
+import math
 import random
 import re
 from itertools import product
@@ -12,7 +13,7 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.checks import check, flats
-from geometry.edits import set_field
+from geometry.edits import mirror_layout, set_field
 from geometry.layout import Flat, Rack, SingleHole
 from geometry.layout.edges import edge
 from geometry.layout.outline import loop_path
@@ -113,3 +114,20 @@ def test_a_box_clears_a_flat_only_where_nothing_in_it_comes_near(monkeypatch):
         told[f"measured {kept}"] = len(measured)
     assert told[True] == told[False] and any(found for _, found in told[True])
     assert told["measured True"] < told["measured False"] / 2
+
+
+@pytest.mark.parametrize("radius", [95.0, 120.0, 300.0])
+@pytest.mark.parametrize("step", [18.0, 21.0])
+@pytest.mark.parametrize("edge", ["treble", "bass"])
+def test_how_far_a_plate_reaches_over_a_flat_round_the_corner_of_a_curved_edge(radius, step, edge):
+    """Both plates reach 12 to either side of their posts. Seen from the one that sits on the bare edge the other's flat, 24 long and 1.5
+    deep, is turned by the arc between the two: its near end and the plate's end tell how far, its slope how deep."""
+    tuners = side("a", 70.0, SEAT), side("b", 70.0 + step, SEAT, flat=Flat(size=24.0, depth=1.5))
+    layout = head(outline=bulging(radius), tuners=tuners, patterns=(SEAT,))
+    layout = layout if edge == "treble" else mirror_layout(layout)
+    turn, low = step / radius, radius - 1.5
+    begins = low * math.sin(turn) - 12.0 * math.cos(turn)
+    deep = radius - low * math.cos(turn) - 12.0 * math.sin(turn) + (12.0 - begins) * math.tan(turn)
+    snag, = [one for one in check(layout).snags if one.kind == "plate-over-flat"]
+    told = float(re.search(r"lies ([\d.]+) mm deeper", snag.text)[1])
+    assert snag.measured == pytest.approx(begins - 12.0, abs=1e-6) and -1e-9 <= told - deep <= 0.1
