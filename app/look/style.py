@@ -142,7 +142,7 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
         padding: 4px; }}
     QMenuBar {{ background: {t.bar}; }}
     QMenuBar QToolButton {{ background: transparent; border: none; padding: 0; }}
-    QMenuBar::item {{ {pad(4, 10)} background: transparent; }}
+    QMenuBar::item {{ padding: {soft(4)}px {round(10 / z.factor)}px; background: transparent; }}
     QMenuBar::item:selected {{ background: {t.accent}; color: {t.accent_ink}; border-radius: 4px; }}
     QMenu {{ background: {t.panel}; border: 1px solid {t.rim}; padding: 4px; }}
     QMenu::item {{ padding: {soft(5)}px {soft(26)}px {soft(5)}px {soft(18)}px; border-radius: 4px; }}

@@ -157,12 +157,16 @@ def test_the_rack_and_the_readings_stay_readable_in_a_small_window_with_large_le
     assert page.table.width() < page.width() - 300, "with room, the words stand beside the table again"
 
 
-def test_long_words_in_the_largest_letters_are_squeezed_on_no_stage_of_a_small_window(bench):
-    window = bench.window
+def test_long_words_in_the_largest_letters_are_squeezed_on_no_stage_of_a_small_window(qtbot, tmp_path):
+    settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+    settings.setValue("letters", "200")
     speak("de")
     try:
+        window = MainWindow(demo(), None, Windows(settings), DAY)
+        qtbot.addWidget(window, before_close_func=_forget)
         window.resize(1024, 700)
-        window.looks.choose_letters(200)
+        window.show()
+        on_screen(window)
         for stage in ("blank", "router", "order", "book"):
             window.set_stage(stage)
             at_rest(window)
