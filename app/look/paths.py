@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 from itertools import pairwise
 
 from PySide6.QtCore import QRectF
@@ -10,6 +11,7 @@ from PySide6.QtGui import QPainterPath, QTransform
 
 from geometry.curves import Arc, Cubic, Path
 from geometry.drawing import Area, Cross, Disc, Mark, Stroke
+from geometry.vectors import Vec2
 
 Box = tuple[float, float, float, float]
 SMALL, PIECE = 70.0, 4.0
@@ -65,15 +67,28 @@ def boxes_of(paths: list[QPainterPath]) -> tuple[Box, ...]:
         whole |= path.controlPointRect()
     if max(whole.width(), whole.height()) <= SMALL:
         return ((whole.left(), whole.right(), whole.top(), whole.bottom()),)
-    found: list[Box] = []
-    for line in (line for path in paths for line in path.toSubpathPolygons()):
-        points = [(at.x(), at.y()) for at in line]
-        for (x0, y0), (x1, y1) in pairwise(points):
-            n = math.ceil(max(min(abs(x1 - x0), abs(y1 - y0)) / PIECE, 1.0))
+    return tuple(box for path in paths for line in path.toSubpathPolygons() for box in _along([(at.x(), at.y()) for at in line]))
+
+
+def _along(points: list[Vec2]) -> Iterator[Box]:
+    """Boxes along a line through some points, as many of its pieces in each as stay narrow together."""
+    left, right, low, high = math.inf, -math.inf, math.inf, -math.inf
+    for (x0, y0), (x1, y1) in pairwise(points):
+        narrow = left, right, low, high
+        left, right, low, high = min(left, x0, x1), max(right, x0, x1), min(low, y0, y1), max(high, y0, y1)
+        if right - left <= PIECE or high - low <= PIECE:
+            continue
+        if narrow[0] < math.inf:
+            yield narrow
+        left, right, low, high = min(x0, x1), max(x0, x1), min(y0, y1), max(y0, y1)
+        n = math.ceil(min(right - left, high - low) / PIECE)
+        if n > 1:
             across, up = (x1 - x0) / n, (y1 - y0) / n
-            found += [(min(x, x + across), max(x, x + across), min(y, y + up), max(y, y + up))
-                      for x, y in ((x0 + i * across, y0 + i * up) for i in range(n))]
-    return tuple(found)
+            for x, y in ((x0 + i * across, y0 + i * up) for i in range(n)):
+                yield min(x, x + across), max(x, x + across), min(y, y + up), max(y, y + up)
+            left, right, low, high = math.inf, -math.inf, math.inf, -math.inf
+    if left < math.inf:
+        yield left, right, low, high
 
 
 def fitted(box: QRectF, room: QRectF) -> QTransform:
