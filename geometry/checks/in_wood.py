@@ -54,7 +54,8 @@ def _gone(done: tuple[Done, ...], known: Container[str]) -> Iterable[Snag]:
     """Of each feature that has them, what is drilled and is none of the known drillings."""
     found: dict[str, list[Done]] = {}
     for one in done:
-        if one.piece == "real" and one.hole is not None and drilling_of(one.task) not in known:
+        id = drilling_of(one.task)
+        if one.piece == "real" and one.hole is not None and id is not None and id not in known:
             found.setdefault(one.task.features[0], []).append(one)
     for ones in found.values():
         yield Snag("drilled-and-gone", SPOILS, (FACE,), ones[0].hole.at, None, None,

@@ -60,6 +60,14 @@ def test_what_is_taken_out_is_still_in_the_wood():
     assert snag.text.endswith(" mm (job book). So it is with 3 more holes there.")
 
 
+def test_a_hole_of_an_operation_that_drills_none_is_passed_over():
+    """As a file may have it that another hand has written."""
+    job = remove_features(drilled(demo(), "nut pin", "tip pin"), ("nut pin", "tip pin"))
+    one, other = job.book.done
+    for task in (replace(one.task, features=()), replace(one.task, operation="saw")):
+        assert len(told(replace(job, book=replace(job.book, done=(replace(one, task=task), other))))) == 1
+
+
 def test_no_move_is_sought_that_would_put_a_drilled_hole_elsewhere():
     job = drilled(demo(), "treble face 2", "bass side 2", "nut pin")
     for layout in (nudge(job, ["treble face 2", "bass side 2", "nut pin"], 0.5, 1.0), remove_features(job, ("treble face 2", "nut pin"))):
