@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterable, Iterator
 from string import ascii_uppercase
 
+import numpy as np
 from msgspec import Struct
 
 from app.formats.errors import FormatError
@@ -110,10 +111,11 @@ def _starts(low: float, high: float, window: float, whole: list[tuple[float, flo
 
 def _start(least: float, most: float, whole: list[tuple[float, float]]) -> float:
     """Of the starts of a window between the two the highest whose cut parts the fewest spans, and whose overlap holds the fewest."""
-    near = [(a, b) for a, b in whole if a < most + OVERLAP and b > least]
-    places = [most - i for i in range(int(most - least) + 1)]
-    return min(places, key=lambda at: tuple(sum(a < at + OVERLAP / 2 + reach and b > at + OVERLAP / 2 - reach for a, b in near)
-                                            for reach in (CUT, OVERLAP / 2)))
+    places = most - np.arange(int(most - least) + 1.0)
+    low, high = np.array(whole or [(math.inf, -math.inf)]).T
+    seams = places[:, None] + OVERLAP / 2
+    parted, near = (((low < seams + reach) & (high > seams - reach)).sum(axis=1) for reach in (CUT, OVERLAP / 2))
+    return float(places[np.lexsort((near, parted))[0]])
 
 
 def _seams(starts: tuple[float, ...]) -> tuple[float, ...]:

@@ -9,7 +9,6 @@ from textwrap import wrap
 
 from msgspec import Struct
 from msgspec.structs import replace
-from shapely import LineString, Point, get_parts
 
 from geometry import vectors as v
 from geometry.drawing.marks import Cross, Label, Mark, Stroke
@@ -46,7 +45,7 @@ def margin_labels(things: Sequence[Named], left: float, right: float, height: fl
     where hairlines meet is pricked.
     """
     made: list[Mark] = []
-    crosses = [(mark.centre, Point(mark.centre).buffer(FREE)) for mark in marks if isinstance(mark, Cross)]
+    crosses = [mark.centre for mark in marks if isinstance(mark, Cross)]
     things = [replace(thing, words=tuple(part for line in thing.words for part in short_lines(line))) for thing in things]
     things.sort(key=lambda thing: (*thing.at, thing.words))
     to_left = _to_left(things, (left + right) / 2, height, high - low)
@@ -55,14 +54,23 @@ def margin_labels(things: Sequence[Named], left: float, right: float, height: fl
         for thing, y in _levelled(group, start, height, low, high):
             foot = (start, y)
             rim = v.along(thing.at, v.unit(v.sub(foot, thing.at)), thing.clear)
-            leader = LineString([foot, rim])
-            for centre, taken in crosses:
-                leader = leader if centre == thing.at else leader - taken
-            made += [Stroke(straight(*piece.coords), "dimension", thing.owner) for piece in get_parts(leader)]
+            made += [Stroke(straight(*ends), "dimension", thing.owner)
+                     for ends in _pieces(foot, rim, [centre for centre in crosses if centre != thing.at])]
             first = y - height / 2 + height * LINE * (len(thing.words) - 1) / 2
             made += [Label(line, (x, first - i * height * LINE), height, "dimension", thing.owner, anchor=anchor)
                      for i, line in enumerate(thing.words)]
     return made
+
+
+def _pieces(a: Vec2, b: Vec2, middles: Sequence[Vec2]) -> list[tuple[Vec2, Vec2]]:
+    """What is left of the line from a to b FREE mm about each of the middles."""
+    along, pieces = v.unit(v.sub(b, a)), [(0.0, v.distance(a, b))]
+    for middle in middles:
+        off = v.cross(along, v.sub(middle, a))
+        if abs(off) < FREE:
+            at, half = v.dot(along, v.sub(middle, a)), math.sqrt(FREE * FREE - off * off)
+            pieces = [piece for low, high in pieces for piece in ((low, min(high, at - half)), (max(low, at + half), high)) if piece[0] < piece[1]]
+    return [(v.along(a, along, low), v.along(a, along, high)) for low, high in pieces]
 
 
 def _levelled(group: list[Named], start: float, height: float, low: float, high: float) -> list[tuple[Named, float]]:
