@@ -97,7 +97,9 @@ def test_a_bore_from_the_other_edge_is_told_by_the_flat_before_it():
     assert snag.measured == pytest.approx(-2.0) and snag.grade == "spoils the work"
 
 
-def test_a_box_clears_a_flat_only_where_nothing_in_it_comes_near(monkeypatch):
+@pytest.mark.parametrize("edge", ["treble", "bass"])
+@pytest.mark.parametrize("lean", [0.0, 12.0, -12.0])
+def test_a_box_clears_a_flat_only_where_nothing_in_it_comes_near(monkeypatch, edge, lean):
     """The same snags with and without it, while a bore goes all about a flat; far from it nothing is measured."""
     hole = pattern("hole", "face", bore())
     measured = []
@@ -109,10 +111,12 @@ def test_a_box_clears_a_flat_only_where_nothing_in_it_comes_near(monkeypatch):
         if not kept:
             monkeypatch.setattr(flats, "_clear", lambda *given: False)
         measured.clear()
-        told[kept] = [(place, [one for one in check(head(tuners=(flattened, face("a", *place, hole)), patterns=(SEAT, hole))).snags
-                               if one.kind == "hole-to-flat"]) for place in product(range(-10, 40, 3), range(60, 125, 5))]
+        heads = [head(outline=leaning(lean), tuners=(flattened, face("a", float(across), along, hole)), patterns=(SEAT, hole))
+                 for across, along in product(np.arange(-10.0, 40.0, 6.0) - 90.0 * math.tan(math.radians(lean)), range(60, 125, 7))]
+        told[kept] = [[one for one in check(layout if edge == "treble" else mirror_layout(layout)).snags if one.kind == "hole-to-flat"]
+                      for layout in heads]
         told[f"measured {kept}"] = len(measured)
-    assert told[True] == told[False] and any(found for _, found in told[True])
+    assert told[True] == told[False] and any(told[True])
     assert told["measured True"] < told["measured False"] / 2
 
 

@@ -1,5 +1,6 @@
-"""Pins for a template that turns over: said while they are placed, cured by one move where one does it, as the order says."""
+"""Pins near the edge of the blank, and pins for a template that turns over: said while they are placed, cured by one move where one does it, as the order says."""
 
+import pytest
 from msgspec.structs import replace
 
 from geometry.checks import check
@@ -61,3 +62,11 @@ def test_check_and_running_order_agree():
 def test_a_head_that_is_routed_from_the_face_asks_nothing_of_its_pins():
     layout = head(slots=(slot(x=26.0),), pins=(PINS[0], pin("tip pin", 1.5, 172.0)))
     assert not [s for s in check(layout).snags if s.kind == "pins-askew"]
+
+
+@pytest.mark.parametrize(("at", "push"), [((-46.5, 90.0), (1.5, 0.0)), ((47.5, 90.0), (-2.5, 0.0)), ((0.0, -18.5), (0.0, 3.5)),
+                                          ((0.0, 187.0), (0.0, -2.0)), ((-48.0, 188.0), (3.0, -3.0))])
+def test_a_pin_near_the_blanks_edge_goes_inwards_by_what_it_lacks(at, push):
+    """The blank goes from -50 to 50 and from -20 to 190; a pin of 4 wants 3 mm about it."""
+    snag, = [one for one in check(head(pins=(*PINS, pin("p", *at, 4.0)))).snags if one.kind == "pin-to-blank"]
+    assert snag.push == pytest.approx(push)

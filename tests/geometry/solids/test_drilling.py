@@ -83,6 +83,11 @@ def test_a_side_bore_on_a_straight_edge():
     assert (found.crossing.slot, found.crossing.enters, found.crossing.leaves) == ("slot", 20.0, 32.0)
 
 
+def test_of_two_slots_in_a_bores_way_the_first_is_its_own():
+    two = side_bore(head(tuners=(side("a", 90.0),), patterns=(SIDE,), slots=(slot("far", x=-14.0), slot("near"))), "a").crossing
+    assert (two.slot, two.enters, two.leaves) == ("near", 20.0, 32.0)
+
+
 @pytest.mark.parametrize("degrees", [3.0, 8.0, 15.0])
 def test_a_side_bore_on_a_leaning_edge(degrees):
     """Worked out in plan: the axis leaves the seat along n and runs lambda farther to the square edge."""
