@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
+from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsScene
 
 from app.look.sizes import sizes
@@ -20,6 +20,7 @@ class Grip(QGraphicsItem):
         self._kind = "corner"
         self._held = False
         self._size = sizes().factor
+        self._dress()
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
         self.setZValue(30)
 
@@ -27,7 +28,13 @@ class Grip(QGraphicsItem):
         """kind is corner, smooth or handle."""
         if (kind, held, theme) != (self._kind, self._held, self._theme):
             self._kind, self._held, self._theme = kind, held, theme
+            self._dress()
             self.update()
+
+    def _dress(self) -> None:
+        """Pen and fill: hundreds of nodes are painted in one frame."""
+        ink = QColor(self._theme.focus)
+        self._pen, self._fill = QPen(ink, 1.4), QBrush(ink if self._held else QColor(self._theme.panel))
 
     def follow_sizes(self) -> None:
         """As large as the letters ask for."""
@@ -40,10 +47,9 @@ class Grip(QGraphicsItem):
         return QRectF(-reach, -reach, 2 * reach, 2 * reach)
 
     def paint(self, painter: QPainter, option, widget=None) -> None:
-        ink = QColor(self._theme.focus)
         painter.scale(self._size, self._size)
-        painter.setPen(QPen(ink, 1.4))
-        painter.setBrush(ink if self._held else QColor(self._theme.panel))
+        painter.setPen(self._pen)
+        painter.setBrush(self._fill)
         if self._kind == "corner":
             painter.drawRect(QRectF(-4, -4, 8, 8))
         elif self._kind == "smooth":
