@@ -5,6 +5,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QTableView
 
 from app.panels.forms.cell_model import DISPLAY, TOLD, CellModel
+from app.panels.forms.entry_table import EntryTable, Head
 
 
 class Counted(CellModel):
@@ -68,3 +69,13 @@ def test_another_table_has_other_columns_and_nothing_chosen(model):
     model.set_rows([("a", "b", "c")])
     assert shown(model) == [("a", "b", "c")]
     assert model.headerData(2, Qt.Orientation.Horizontal) == "three"
+
+
+def test_the_head_of_a_column_stands_where_its_words_do(qtbot):
+    table = EntryTable("Money", (Head("part", left=True, wide=True), Head("number")))
+    qtbot.addWidget(table)
+    table.show_rows([("hook", "2")])
+    across, stands = Qt.Orientation.Horizontal, Qt.ItemDataRole.TextAlignmentRole
+    model = table.model()
+    assert [model.headerData(column, across, stands) for column in (0, 1)] == [model.index(0, column).data(stands) for column in (0, 1)]
+    assert model.headerData(0, across, stands) != model.headerData(1, across, stands)

@@ -64,6 +64,8 @@ class EntryModel(CellModel):
         self._bold = QFont()
         self._bold.setBold(True)
         self.set_heads([head.word for head in heads])
+        for column, head in enumerate(heads):
+            self.setHeaderData(column, Qt.Orientation.Horizontal, LEFT if head.left else RIGHT, STANDS)
 
     def show(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset(), keys: Sequence[Hashable] | None = None,
              of: Hashable = None) -> None:
