@@ -1,9 +1,12 @@
-"""A drawing at a scale of its own in the import dialog: its size is typed."""
+"""A drawing at a scale of its own in the import dialog, and the dialog in large letters."""
 
 import ezdxf
 import ezdxf.units
 import pytest
+from PySide6.QtCore import QRect
+from PySide6.QtWidgets import QAbstractButton, QLineEdit
 
+from app.look.descendants import below
 from geometry.layout import loop_path
 from tests.gui.hands import fill
 from tests.gui.test_importing import closed, opened
@@ -31,3 +34,18 @@ def test_a_drawing_at_half_size_is_made_as_long_as_it_is_in_truth(bench, tmp_pat
     closed(dialog)
     assert loop_path(made.outline).box == pytest.approx((-40, 0, 40, 180))
     assert (made.nut.width, made.holes[0].diameter) == pytest.approx((44, 10))
+
+
+@pytest.mark.parametrize("letters", [100, 125, 150, 200])
+def test_no_button_stands_on_another_line(bench, letters):
+    """The column as narrow as it gets: the buttons that turn the drawing go on in other rows."""
+    bench.window.looks.choose_letters(letters)
+    dialog = opened(bench, "head-with-slots-and-holes.dxf")
+    dialog.resize(dialog.minimumSizeHint())
+    bench.pump()
+    column = dialog._across.parentWidget()
+    parts = [part for kind in (QAbstractButton, QLineEdit) for part in below(column, kind) if part.isVisible() and part.parentWidget() is column]
+    boxes = [QRect(part.geometry()) for part in parts]
+    touching = [(a, b) for i, a in enumerate(boxes) for b in boxes[i + 1:] if a.intersects(b)]
+    closed(dialog)
+    assert len(boxes) > 8 and not touching

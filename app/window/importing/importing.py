@@ -113,7 +113,6 @@ class ImportDialog(ReadInOrder, QDialog):
         self._longest = LengthField(window.unit, parent=self)
         self._longest.setToolTip(say("The outline as it lies in the drawing, across or along. Type what it is in truth, and the whole drawing "
                                      "is made larger or smaller."))
-        self._longest.sent.connect(self._sized)
         self._join = Choice(self)
         with speaking(window.unit):
             for gap in JOINS:
@@ -136,9 +135,8 @@ class ImportDialog(ReadInOrder, QDialog):
         self._only = WrappingRadio(say("This outline in the layout that is open"), self)
         self._with = WrappingRadio(say("This outline, its slots and holes in the layout that is open"), self)
         self._whole.setChecked(True)
-        for field in (self._across, self._along):
-            field.sent.connect(self._nudged)
-        for field in (self._longest, self._across, self._along):
+        for field, slot in ((self._longest, self._sized), (self._across, self._nudged), (self._along, self._nudged)):
+            field.sent.connect(slot)
             field.sent.connect(self._took)
         self._taken: QObject | None = None
         """the field that sent a number last"""
@@ -161,7 +159,8 @@ class ImportDialog(ReadInOrder, QDialog):
         form.addRow(Lead(say("One unit of the drawing is"), self._unit), self._unit)
         form.addRow(Lead(say("Its longer side is"), self._longest), self._longest)
         form.addRow(Lead(say("Close gaps up to"), self._join), self._join)
-        turns = Flow()
+        turns = Flow()  # below the form: within one it may be given the height of one row where it goes on in another
+        turns.addWidget(QLabel(say("Position"), self))
         for word, about, slot in ((say("Turn left"), say("A quarter turn"), self._left),
                                   (say("Turn right"), say("A quarter turn"), self._right),
                                   (say("Mirror"), say("Bass and treble change places"), self._mirror)):
@@ -170,7 +169,6 @@ class ImportDialog(ReadInOrder, QDialog):
             button.setAutoDefault(False)
             button.clicked.connect(slot)
             turns.addWidget(button)
-        form.addRow(say("Position"), turns)
         self._neck = NeckRows(form, self._window.unit, self)
         self._neck.length.sent.connect(self._took)
         self._neck.changed.connect(self._cut)
@@ -180,6 +178,7 @@ class ImportDialog(ReadInOrder, QDialog):
         right = QVBoxLayout()
         right.addWidget(self._says)
         right.addLayout(form)
+        right.addLayout(turns)
         right.addWidget(self._guess)
         right.addWidget(self._table, 1)
         right.addWidget(self._all, 0, Qt.AlignmentFlag.AlignLeft)
@@ -302,9 +301,7 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _around(self, read: DrawingRead, number: int | None) -> DrawingRead:
         """The drawing with another outline; what lies inside that is found out beside the window. None: as it is."""
-        if number is None:
-            return read
-        return self._beside(partial(with_outline, read, number)) or read
+        return read if number is None else self._beside(partial(with_outline, read, number)) or read
 
     def _beside(self, work: Callable[[], DrawingRead]) -> DrawingRead | None:
         return done_beside(self, say("Looking at what lies inside the outline…"), work)
