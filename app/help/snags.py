@@ -9,7 +9,7 @@ DRAWN: dict[str, str] = {
     "rail": "rail and web", "web": "rail and web", "slots-overlap": "rail and web", "slot-outside": "rail and web",
     "slot-to-nut": "ramp", "hole-to-ramp": "ramp", "ramp-to-outline": "ramp", "ramp-to-nut": "ramp", "ramp-to-pocket": "pocket", "ramp-to-slot": "ramp", "ramp-too-deep": "ramp",
     "string-to-nut-end": "ramp", "string-to-ramp": "ramp",
-    "string-to-floor": "ramp", "string-to-wall": "inner wall", "string-hole": "inner wall", "post-to-wall": "inner wall",
+    "string-to-floor": "ramp", "string-to-wall": "inner wall", "string-hole": "inner wall", "post-to-wall": "inner wall", "post-to-post": "inner wall",
     "point-to-wall": "inner wall", "post-too-long": "inner wall", "slot-not-reached": "inner wall",
     "no-slot": "inner wall", "cover": "cover", "misses-wood": "to the outline", "slot-floor": "cover", "too-deep": "stop depth", "drill-point": "stop depth", "no-mark": "entry mark", "skate": "skate",
     "table-tilt": "entry mark", "shared-tilt": "entry mark", "seat-overhang": "seat", "seat-over-slot": "seat",
