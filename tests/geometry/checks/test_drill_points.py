@@ -236,3 +236,11 @@ def test_a_bore_of_the_smallest_number_is_checked_like_any_other(depth: float) -
                   slots=(slot(depth=None if depth > 20 else 6.0),))
     found = [snag.kind for snag in check(sharp(layout, 0.04, 0.5)).snags if "point" in snag.kind]
     assert found == (["point-to-wall"] if depth > 20 else [])
+
+
+@pytest.mark.parametrize(("deep", "told"), [(11.5, []), (11.8, []), (12.0, [-0.2]), (13.5, [2.5])])
+def test_the_point_of_a_blind_counterbore_may_come_near_the_face_but_not_out(deep, told):
+    """The wood is 16 thick and 3 are wanted below the floor; the drill of 14 has a point of 4.2."""
+    of = pattern("of", "face", bore(), bore("counterbore", 14.0, "back", (14.0, 0.0), deep))
+    found = [snag.measured for snag in check(head(tuners=(face("a", 0.0, 90.0, of),), patterns=(of,))).snags if snag.kind == "too-deep"]
+    assert found == pytest.approx(told)
