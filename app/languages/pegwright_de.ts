@@ -10820,6 +10820,10 @@
         <translation>Das Verlangte ließ sich nicht schreiben: {why}.</translation>
     </message>
     <message>
+        <source>What was in hand is put back. {why}</source>
+        <translation>Was in der Hand war, ist zurückgelegt. {why}</translation>
+    </message>
+    <message>
         <source>What was in hand is put back: the layout changed meanwhile.</source>
         <translation>Was in der Hand war, ist zurückgelegt: der Entwurf wurde inzwischen geändert.</translation>
     </message>

@@ -61,6 +61,32 @@ def test_to_let_go_of_what_is_dragged_takes_what_was_typed(bench, window):
     bench.release(start)
 
 
+@pytest.mark.parametrize("text", ["9999", "5 qqq"])
+def test_what_is_let_go_of_with_a_refused_number_goes_back_and_says_why(bench, window, text):
+    start, before = bench.inside("treble side 2"), bench.layout
+    bench.press(start)
+    bench.move_along(start, (start[0], start[1] + 4))
+    typed(bench, text)
+    bench.release((start[0], start[1] + 4))
+    assert not window.hand.busy and bench.layout is before
+    why = window.foot.said
+    assert "put back" in why and len(why) > len("What was in hand is put back. ")
+    bench.move((start[0], start[1] + 9))
+    assert window.document.shown is before, "nothing follows a mouse that is up"
+
+
+def test_to_let_go_after_the_number_was_deleted_ends_the_drag_where_it_is(bench, window):
+    start, before = bench.origin("treble face 2"), bench.layout
+    bench.press(start)
+    bench.move_along(start, (start[0], start[1] + 5))
+    typed(bench, "7")
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Backspace)
+    QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+    bench.release((start[0], start[1] + 5))
+    assert not window.hand.busy and bench.layout is not before
+    assert bench.origin("treble face 2")[1] == pytest.approx(start[1] + 5, abs=0.6)
+
+
 def test_backspace_takes_the_last_node_back_while_the_outline_is_held(bench, window):
     window.set_stage("outline")
     window.document.hold(("outline",))

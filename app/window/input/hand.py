@@ -51,6 +51,8 @@ class Hand(QObject):
         """whether the mouse or the pen is down"""
         self._typed_down = False
         """whether what is being typed was begun while it was"""
+        self._pulls = False
+        """whether the gesture began with the press, so that letting go ends it"""
         document.history_changed.connect(self._overtaken)
 
     def key(self, key: str, text: str) -> bool:
@@ -115,12 +117,17 @@ class Hand(QObject):
         return shown is not None and (not shown.follows or bool(self._entering))
 
     def point(self, pointer: Pointer) -> None:
-        """Take one pointer event. To let go of what is pulled takes what was typed meanwhile, as Enter does."""
+        """Take one pointer event. To let go takes what was typed meanwhile, as Enter does; what is pulled goes back when that is
+        refused, since it cannot follow a mouse that is up."""
         self._last = pointer
         self._down = pointer.kind in ("press", "double") or self._down and pointer.kind != "release"
-        if pointer.kind == "release" and self._typed_down and self._entering:
+        if pointer.kind == "release" and self._typed_down and self._entering.composed(self.takes):
             self._typed_down = False
             self.key("enter", "")
+            if self._pulls and self._running is not None:
+                why = self._running.shown.readout
+                self.cancel()
+                self.refused.emit(say("What was in hand is put back. {why}", why=why))
             return
         self._pointed = self._pointed or pointer.kind != "key"
         try:
@@ -129,6 +136,7 @@ class Hand(QObject):
                 if gesture is None:
                     return
                 self._running = Running(gesture, self._document.layout)
+                self._pulls = self._running.shown is not None and not self._running.shown.follows
             with speaking(self.unit):
                 shown = self._running.send(pointer)
             self._take(shown)
@@ -197,6 +205,6 @@ class Hand(QObject):
 
     def _end(self) -> None:
         self._running = None
-        self._pointed, self._typed_down = True, False
+        self._pointed, self._typed_down, self._pulls = True, False, False
         self._entering = Entering()
         self.shown.emit(None)
