@@ -25,9 +25,11 @@ def bored(drilling: Drilling) -> Bored | None:
 
 
 def on_axis(was: Bored, now: Bored) -> bool:
-    """Whether two holes lie on one line and are drilled the same way, to within SAME_HOLE."""
+    """Whether two holes lie on one line and are drilled the same way, to within SAME_HOLE; of two that come through it does not
+    matter from where."""
     way, length = _way(was), v.distance3(was.at, was.end)
-    if length <= SAME_HOLE or _along(way, was.at, now.end) <= _along(way, was.at, now.at):
+    turned = _along(way, was.at, now.end) <= _along(way, was.at, now.at)
+    if length <= SAME_HOLE or turned and not (was.through and now.through):
         return v.distance3(was.at, now.at) <= SAME_HOLE and v.distance3(was.end, now.end) <= SAME_HOLE
     return all(v.distance3(point, v.along3(was.at, way, _along(way, was.at, point))) <= SAME_HOLE for point in (now.at, now.end))
 

@@ -87,6 +87,18 @@ def test_to_let_go_after_the_number_was_deleted_ends_the_drag_where_it_is(bench,
     assert bench.origin("treble face 2")[1] == pytest.approx(start[1] + 5, abs=0.6)
 
 
+def test_the_next_node_may_be_typed_before_the_button_of_the_last_one_is_up(bench, window):
+    window.set_stage("outline")
+    press(window.tools._tools["draw outline"])
+    bench.move((23.0, 0.0))
+    bench.press((23.0, 0.0))
+    typed(bench, "4")
+    bench.release((23.0, 0.0))
+    typed(bench, "0")
+    assert [text for _, text, _ in window.hand.entries if text] == ["40"]
+    bench.key(Qt.Key.Key_Escape)
+
+
 def test_backspace_takes_the_last_node_back_while_the_outline_is_held(bench, window):
     window.set_stage("outline")
     window.document.hold(("outline",))

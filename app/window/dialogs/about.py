@@ -19,8 +19,10 @@ from PySide6.QtWidgets import (
 )
 
 from app import __version__
+from app.look.column import Column
 from app.look.paragraph import paragraph
 from app.look.program_icon import program_icon
+from app.look.scroll import Yielding
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.window.dialogs.libraries import libraries, versions
@@ -67,16 +69,19 @@ class AboutDialog(ReadInOrder, QDialog):
         buttons = QDialogButtonBox(self)
         buttons.addButton(copy, QDialogButtonBox.ButtonRole.ActionRole)
         buttons.addButton(close, QDialogButtonBox.ButtonRole.AcceptRole)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(22, 20, 22, 16)
-        column.setSpacing(10)
-        column.addLayout(top)
-        column.addWidget(built)
-        column.addWidget(self.table, 1)
-        column.addWidget(self._words(say(
+        inside = QVBoxLayout()
+        inside.setSpacing(10)
+        inside.addLayout(top)
+        inside.addWidget(built)
+        inside.addWidget(Yielding(self.table, self), 1)
+        inside.addWidget(self._words(say(
             "Qt and PySide6 are used under the GNU Lesser General Public License, version 3: they may be replaced by "
             "other builds of the same version. Their source text is at {place}. GEOS, inside shapely, is under the same "
             "licence, version 2.1; its source text is at {other}.", place=SOURCES, other="https://libgeos.org/")))
+        column = QVBoxLayout(self)
+        column.setContentsMargins(22, 20, 22, 16)
+        column.setSpacing(10)
+        column.addWidget(Column(inside, self.windowTitle(), self), 1)
         column.addWidget(self._says)
         column.addWidget(buttons)
         open_at(self, 620, 640)

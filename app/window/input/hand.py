@@ -118,10 +118,10 @@ class Hand(QObject):
 
     def point(self, pointer: Pointer) -> None:
         """Take one pointer event. To let go takes what was typed meanwhile, as Enter does; what is pulled goes back when that is
-        refused, since it cannot follow a mouse that is up."""
+        refused, since it cannot follow a mouse that is up. In a gesture of several presses the next one is still being typed."""
         self._last = pointer
         self._down = pointer.kind in ("press", "double") or self._down and pointer.kind != "release"
-        if pointer.kind == "release" and self._typed_down and self._entering.composed(self.takes):
+        if pointer.kind == "release" and self._typed_down and not self._running.shown.back and self._entering.composed(self.takes):
             self._typed_down = False
             self.key("enter", "")
             if self._pulls and self._running is not None:

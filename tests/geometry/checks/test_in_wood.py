@@ -7,7 +7,7 @@ from geometry.book import hole_of, task_of, tick_off
 from geometry.checks import check
 from geometry.checks.in_wood import strays
 from geometry.cures.tracks import tracks
-from geometry.edits import mirror_layout, nudge, remove_features, rename
+from geometry.edits import add_hole, mirror_layout, nudge, remove_features, rename, set_field
 from geometry.layout import Bored
 from geometry.sequence import operations
 from geometry.solids.in_wood import bored, on_axis, same_hole
@@ -124,8 +124,19 @@ def test_holes_that_have_no_depth_or_turn_about_are_told_apart():
     flat = Bored(at=(0.0, 0.0, 5.0), end=(0.0, 0.0, 5.0), diameter=3.0)
     assert same_hole(flat, flat) and not on_axis(flat, replace(flat, at=(0.0, 0.1, 5.0)))
     down = Bored(at=(0.0, 0.0, 0.0), end=(0.0, 0.0, 16.0), diameter=3.0, through=True)
-    assert not on_axis(down, replace(down, at=down.end, end=down.at)), "from the other side"
+    up = replace(down, at=down.end, end=down.at)
+    assert same_hole(down, up), "through from either side"
+    assert not on_axis(replace(down, through=False), replace(up, through=False)) and not same_hole(down, replace(up, through=False))
     assert same_hole(down, replace(down, end=(0.0, 0.0, 15.0))), "through thinner wood it is through"
+
+
+def test_a_hole_that_comes_through_is_the_same_from_the_back():
+    job = add_hole(demo(), (0.0, 20.0), 5.0)
+    id = job.holes[-1].id
+    job = drilled(job, id)
+    assert told(set_field(job, ("holes", id, "surface"), "back")) == []
+    wider = set_field(set_field(job, ("holes", id, "surface"), "back"), ("holes", id, "diameter"), 6.0)
+    assert "is drilled 5.00 mm wide (job book); the drawing now says 6.00 mm wide." in told(wider)[0].text
 
 
 def test_a_hole_that_no_file_can_hold_is_not_written_down():
