@@ -18,7 +18,7 @@ from geometry.accuracy.built import Built
 from geometry.accuracy.rods import Array, Rod
 from geometry.vectors import Vec2
 
-_LEAST = 0.01
+LEAST = 0.01
 """mm: no trial leaves a ramp with less length, width or depth"""
 
 
@@ -91,9 +91,9 @@ def _filed(built: Built, slot: str) -> FiledRamp:
     end_x, end_y = built.off_template(*v.along(cut.start, cut.axis, cut.length))
     ends = end_x * ax + end_y * ay
     across = end_y * ax - end_x * ay + built.row(errors.mark[1])
-    length = np.maximum(ends - grown - begins, _LEAST)
+    length = np.maximum(ends - grown - begins, LEAST)
     # Where the slot has its full width moves with the template alone: the follower takes as much at either end.
     reach = np.maximum(ends + (cut.reach - cut.length) - begins, length)
     return FiledRamp((begins * ax - across * ay, begins * ay + across * ax), cut.axis,
-                     np.maximum(cut.half + grown, _LEAST), reach,
-                     np.maximum(cut.depth + built.row(errors.stop), _LEAST) / length)
+                     np.maximum(cut.half + grown, LEAST), reach,
+                     np.maximum(cut.depth + built.row(errors.stop), LEAST) / length)

@@ -7,18 +7,19 @@ from collections import defaultdict
 import numpy as np
 import shapely
 from msgspec import Struct
+from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.accuracy.built import Built, Model, RampErrors
 from geometry.accuracy.chords import Chords, inside
-from geometry.accuracy.ramp_built import ramp_of
-from geometry.accuracy.rods import Array
+from geometry.accuracy.ramp_built import LEAST, FiledRamp, ramp_of
+from geometry.accuracy.rods import Array, Rod
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
 from geometry.accuracy.wedges import from_the_face, wedge_gap
 from geometry.checks.hole_walls import wanted_to_slot
 from geometry.checks.items import plan
 from geometry.checks.ramp_edges import BESIDE
-from geometry.checks.ramp_walls import look_at
+from geometry.checks.ramp_walls import in_the_rail, look_at
 from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.snags import BACK, NUT, OUTLINE, short
 from geometry.checks.words import sort_of
@@ -32,16 +33,49 @@ from geometry.tolerance import ALONG_NUT
 from geometry.vectors import Vec2, Vec3
 
 
+class _InRail(Struct, frozen=True):
+    """What a side bore is measured with of the ramp of its own slot: what is wider than the slot on one side, by a drilling up to the slot."""
+
+    side: float
+    """1 to the left of the ramp's axis, -1 to its right"""
+    wider: float
+    """mm there, as meant; the ramp's mark takes more of one rail and less of the other"""
+    enters: float
+    """mm from the seat to the slot, as meant: the drilling is too level there for what the wall strays by to count"""
+    mark: int
+
+    def of(self, built: Built, rod: Rod, ramp: FiledRamp) -> tuple[Rod, FiledRamp]:
+        """The drilling up to its slot, and what of the ramp lies over that rail."""
+        wide = np.maximum(self.wider + self.side * built.row(self.mark), LEAST)
+        start = ramp.place(0.0, self.side * (ramp.half - wide / 2))
+        return replace(rod, length=np.minimum(rod.length, self.enters)), replace(ramp, start=start, half=wide / 2)
+
+
+class _Part(Struct, frozen=True):
+    """A drilling beside a ramp; `way` is the nominal way apart in the ramp's frame."""
+
+    index: int
+    from_face: bool
+    way: Vec3
+    rail: _InRail | None = None
+
+    def gap(self, built: Built, ramp: FiledRamp) -> Array:
+        """(n,) mm."""
+        rod = built.rod(self.index)
+        if self.rail is not None:
+            rod, ramp = self.rail.of(built, rod, ramp)
+        return (from_the_face if self.from_face else wedge_gap)(ramp.rod(rod), ramp, self.way)
+
+
 class _FromRamp(Struct, frozen=True):
-    """Drillings of one hole to a ramp: of each whether it is open at the face, and the nominal way apart in the ramp's frame."""
+    """Drillings of one hole to a ramp."""
 
     ramp: str
-    parts: tuple[tuple[int, bool, Vec3], ...]
+    parts: tuple[_Part, ...]
 
     def __call__(self, built: Built) -> Array:
         ramp = ramp_of(built, self.ramp)
-        return np.minimum.reduce([(from_the_face if open_ else wedge_gap)(ramp.rod(built.rod(i)), ramp, way)
-                                  for i, open_, way in self.parts])
+        return np.minimum.reduce([part.gap(built, ramp) for part in self.parts])
 
 
 class _Beside(Struct, frozen=True):
@@ -171,7 +205,7 @@ def _depth(model: Model, reach: Reach, ramp: RampErrors) -> list[Spec]:
 def _drillings(model: Model, reach: Reach, ramp: RampErrors, only: Only) -> list[Spec]:
     cut, opening, margins = ramp.cut, ramp.opening, model.scene.layout.margins
     taken = shapely.Polygon(_corners(cut))
-    groups: dict[tuple[str, float], list[tuple[float, int, Vec3]]] = defaultdict(list)
+    groups: dict[tuple[str, float], list[tuple[float, _Part]]] = defaultdict(list)
     for i, recipe in enumerate(model.recipes):
         d, owner = recipe.drilling, model.owners[i]
         if owner.what == "pin" or (only is not None and d.of not in only):
@@ -180,15 +214,20 @@ def _drillings(model: Model, reach: Reach, ramp: RampErrors, only: Only) -> list
         if shapely.LineString([plan(d.start), plan(d.end)]).distance(taken) - d.radius - strays > needed + FAINT:
             continue
         if sort_of(d) == "side bore" and first_on_the_way(d, d.depth, model.scene.openings) is opening:
-            continue
-        out = from_ramp(d, cut)
-        if -out.depth - strays <= needed + FAINT:
-            groups[d.hole, needed].append((-out.depth, i, out.way))
+            found = [(rail, strip, _InRail(side, 2 * strip.half, rail.depth, ramp.mark[1]))
+                     for side, (rail, strip) in zip((1.0, -1.0), in_the_rail(d, opening, cut), strict=False)]
+            strays += reach.wall
+        else:
+            found = [(d, cut, None)]
+        for one, wedge, rail in found:
+            out = from_ramp(one, wedge)
+            if -out.depth - strays <= needed + FAINT:
+                groups[d.hole, needed].append((-out.depth, _Part(i, _open(d), _seen(cut, out.way), rail)))
     specs = []
     for (hole, needed), own in groups.items():
-        d = model.recipes[min(own)[1]].drilling
-        rows = _rows(model, ramp) | {row for _, i, _ in own for row in model.rows_of(i)}
-        parts = tuple((i, _open(model.recipes[i].drilling), _seen(cut, way)) for _, i, way in own)
+        d = model.recipes[min(own, key=lambda one: one[0])[1].index].drilling
+        parts = tuple(part for _, part in own)
+        rows = _rows(model, ramp) | {row for part in parts for row in model.rows_of(part.index)}
         specs.append(Spec("hole-to-ramp", (d.of, opening.id), (hole,), look_at(d, cut), needed, tuple(sorted(rows)),
                           _FromRamp(opening.id, parts)))
     return specs

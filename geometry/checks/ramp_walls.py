@@ -52,7 +52,7 @@ def _ramp(item: Item, opening: Opening, openings: tuple[Opening, ...], margins: 
         if far[i] - drilling.radius - ahead >= needed or not _at_its_height(drilling, cut, needed + ahead):
             continue
         own = sort_of(drilling) == "side bore" and first_on_the_way(drilling, drilling.depth, openings) is opening
-        ways = [from_ramp(*beside) for beside in _in_the_rail(drilling, opening, cut)] if own else [from_ramp(drilling, cut)]
+        ways = [from_ramp(*beside) for beside in in_the_rail(drilling, opening, cut)] if own else [from_ramp(drilling, cut)]
         if not ways:
             continue
         out = max(ways, key=lambda way: way.depth)
@@ -71,8 +71,9 @@ def _ramp(item: Item, opening: Opening, openings: tuple[Opening, ...], margins: 
     return (*worst.values(), *pointed)
 
 
-def _in_the_rail(bore: Drilling, opening: Opening, cut: RampCut) -> list[tuple[Drilling, RampCut]]:
-    """(the bore up to its slot, what of the slot's own ramp is wider than the slot on one side) on the sides where there is any.
+def in_the_rail(bore: Drilling, opening: Opening, cut: RampCut) -> list[tuple[Drilling, RampCut]]:
+    """(the bore up to its slot, what of the slot's own ramp is wider than the slot on one side), left of the ramp's axis and then right of
+    it; nothing where the ramp is no wider.
 
     Between the walls the bore runs into the slot anyway.
     """

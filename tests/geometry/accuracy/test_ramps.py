@@ -136,9 +136,9 @@ def test_each_trial_is_measured_as_the_checks_measure_one(by: float, depth: floa
                 cut = RampCut((float(ramp.start[0][t]), float(ramp.start[1][t])), ramp.axis, length,
                               float(ramp.slope[t]) * length, float(ramp.half[t]), float(ramp.reach[t]))
                 true = min(-from_ramp(drilled(bench.model.recipes[i].drilling, built.rod(i), t), cut).depth
-                           for i, *_ in spec.measure.parts)
+                           for i in (part.index for part in spec.measure.parts))
                 signs.add(true > 0)
-                if spec.measure.parts[0][1]:
+                if spec.measure.parts[0].from_face:
                     # A drilling that leans is wider in plan by its own end than the ellipse of that end.
                     assert true - 0.004 * by <= values[t] <= true + 0.002, (spec.of, t)
                 elif true > 0:
@@ -146,6 +146,49 @@ def test_each_trial_is_measured_as_the_checks_measure_one(by: float, depth: floa
                 else:
                     assert true - 0.15 <= values[t] <= true + 1e-6, (spec.of, t)
     assert signs == {True, False}
+
+
+def own(accuracy: Accuracy, along: float = 62.0, width: float = 20.0) -> Headstock:
+    """A side bore into the slot whose ramp lies over the rails beside it by 4: the top of the bore is 4.8 below the face."""
+    return ramped(accuracy, Ramp(length=8.0, depth=3.0, width=width), tuners=(Tuner(id="side", pattern=SIDE, place=EdgePlace(side="treble", along=along)),))
+
+
+@pytest.mark.parametrize("along", [60.0, 62.0, 64.0])
+def test_of_its_own_slots_ramp_a_bore_has_the_chance_of_what_lies_over_the_rail(along: float) -> None:
+    layout = own(rough(head(), 3.0).accuracy, along)
+    snags = [s for s in check(layout).snags if s.kind == "hole-to-ramp"]
+    simulation = simulate(layout, 2000)
+    assert snags
+    for snag in snags:
+        found = simulation.of(snag)
+        assert found is not None and found.nominal == pytest.approx(snag.measured, abs=0.002) and found.short > 0.1
+
+
+def test_of_its_own_slots_ramp_a_bore_is_as_far_as_points_close_together_tell() -> None:
+    """Of every trial the floor of the ramp over the rail is strewn with points, from the slot's wall to the ramp's rim."""
+    bench = bench_of(own(rough(head(), 3.0).accuracy))
+    spec, = (s for s in bench.specs(Reach.endless(len(bench.model.recipes))) if s.kind == "hole-to-ramp" and any(part.rail for part in s.measure.parts))
+    part, rows, looked = next(part for part in spec.measure.parts if part.rail), bench.model.template, 0
+    for built in Trials(bench, 120, 5).built():
+        values, rod, draws = spec.measure(built), built.rod(part.index), built.draws
+        for t in range(built.trials):
+            # The slot: 12 wide about x = 14, its nut end at y = 54; rim and wall move with the follower, the rim with its mark too.
+            shift, size, grown = [draws[r, t] for r in rows.place], [1 + draws[r, t] for r in rows.paper], draws[rows.slots["slot"], t]
+            errors = bench.model.ramps["slot"]
+            wall, rim = 14 * size[0] + shift[0] + 6 + grown, 14 * size[0] + shift[0] - draws[errors.mark[1], t] + 10 + grown
+            begins, ends = 46 * (1 + draws[errors.paper[1], t]) + draws[errors.mark[0], t], 54 * size[1] + shift[1]
+            slope = (3.0 + draws[errors.stop, t]) / (ends - grown - begins)
+            x, y = np.meshgrid(np.linspace(wall, rim, 60), np.linspace(begins, ends + 6.0, 400))
+            points = np.stack([x, y, (y - begins) * slope], axis=-1).reshape(-1, 3)
+            start, axis = (np.array([float(c[t]) for c in way]) for way in (rod.start, rod.axis))
+            along = np.clip((points - start) @ axis, 0.0, part.rail.enters)
+            true = np.linalg.norm(points - start - along[:, None] * axis, axis=1).min() - rod.radius
+            if true > 0.05:
+                looked += 1
+                assert values[t] == pytest.approx(true, abs=0.02)
+            else:
+                assert values[t] < 0.07
+    assert looked > 60
 
 
 def drilled(meant: Drilling, rod, trial: int) -> Drilling:
