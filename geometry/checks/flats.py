@@ -133,14 +133,20 @@ def _beside_flats(items: Sequence[Item], flats: tuple[Item, ...], tree: shapely.
                   margins: Margins) -> list[tuple[Snag, ...]]:
     """Of each item its snags with the flats."""
     drilled = [i for i, item in enumerate(items) if item.drillings]
-    boxes = np.array([(*plan(low), *plan(high)) for low, high in (items[i].box for i in drilled)]).reshape(-1, 4)
-    # What comes near a flat farther out than its end lies is no farther from there than its drilling is long.
-    more = np.hypot(boxes[:, 2] - boxes[:, 0], boxes[:, 3] - boxes[:, 1])
     found: list[list[Snag]] = [[] for _ in items]
-    near = tree.query(shapely.box(*(boxes + np.outer(more, (-1, -1, 1, 1))).T), predicate="intersects")
+    near = tree.query(shapely.box(*np.array([_about(items[i]) for i in drilled]).reshape(-1, 4).T), predicate="intersects")
     for at, k in zip(*near.tolist(), strict=True):
         found[drilled[at]] += _beside(items[drilled[at]], flats[k], outline, margins)
     return [tuple(own) for own in found]
+
+
+def _about(item: Item) -> v.Box:
+    """The box in plan about all of an item that a flat may come near, and about the plate that may reach over one."""
+    low, high = map(plan, item.box)
+    # What comes near a flat farther out than its end lies is no farther from there than its drilling is long.
+    more = v.distance(low, high)
+    plate = map(plan, item.plate) if item.mount == "side" else ()
+    return v.box_about([v.add(low, (-more, -more)), v.add(high, (more, more)), *plate])
 
 
 def _beside(item: Item, flat: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:

@@ -135,3 +135,12 @@ def test_how_far_a_plate_reaches_over_a_flat_round_the_corner_of_a_curved_edge(r
     snag, = [one for one in check(layout).snags if one.kind == "plate-over-flat"]
     told = float(re.search(r"lies ([\d.]+) mm deeper", snag.text)[1])
     assert snag.measured == pytest.approx(begins - 12.0, abs=1e-6) and -1e-9 <= told - deep <= 0.1
+
+
+@pytest.mark.parametrize("edge", ["treble", "bass"])
+def test_a_plate_that_reaches_much_farther_than_its_bore_is_deep_is_told_too(edge):
+    """A flat of 30 about 90, and a plate that reaches 27 towards it from 130; its bore is 5 deep."""
+    wide = pattern("wide", "side", bore(surface="seat", depth=5.0), post=(6.0, 25.0, 26.0), seat=(27.0, 27.0, 10.0))
+    layout = head(tuners=(side("a", 90.0, SEAT, flat=Flat(size=30.0, depth=1.5)), side("b", 130.0, wide)), patterns=(SEAT, wide))
+    told = [snag for snag in check(layout if edge == "treble" else mirror_layout(layout)).snags if snag.kind == "plate-over-flat"]
+    assert [(snag.between, snag.measured) for snag in told] == [(("b", "a"), pytest.approx(-2.0))]
