@@ -153,11 +153,11 @@ class Maker:
         y = tenths(abs(post.mark[1]))
         self.mark = "" if op is None else self.work.mark(op.id)
         self._line(say("mark"), from_line(post.mark[1], y, square_line(self.layout.nut)), y)
-        below = tenths(post.mark[2])
-        self._line("", say("{mark} below the face", mark=below), below)
         squared = tenths(abs(post.mark[1] - bore.squared_miss))
         if abs(bore.squared_miss) > 0.05 and squared != y:
             self._more(say("not at {mark}, squared", mark=tenths(post.mark[1] - bore.squared_miss)))
+        below = tenths(post.mark[2])
+        self._line("", say("{mark} below the face", mark=below), below)
         lean = format_angle(abs(tilt))
         self._line(say("tilt"), say("level") if raised is None else say("{tilt}, {end} end raised", tilt=lean, end=term(raised)),
                    say("level") if raised is None else lean)

@@ -81,6 +81,8 @@ def test_a_side_card_says_mark_tilt_blocks_and_stop():
                    f"blocks {200 * math.sin(lean):.1f} over 200", f"{30 + away:.1f} to full diameter",
                    "(30.0 from the seat)", "8.0 to the axis", "Same setting: other with the blank turned over."):
         assert wanted in text, wanted
+    assert 0 < text.index("squared") - text.index(" from the nut line") < text.index("below the face") - text.index(" from the nut line"), \
+        "beside the mark that it is about"
 
 
 def test_a_side_card_in_inches_has_boards_of_whole_inches():
