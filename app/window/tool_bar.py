@@ -196,46 +196,46 @@ class ToolBar(QWidget):
         self._fit_words()
 
     def _fit_words(self) -> None:
-        """Show words beside the signs while all fits in one row: those of the actions, which the menus have too, go first.
+        """Show words beside as many signs from the left as there is room for in one row: the actions, which the menus have too,
+        stand last.
 
         Whatever tool is in hand, there is room for what any tool of the stage brings: no button moves as one is taken. Where
         even the signs alone have no room, the row goes on below.
         """
-        wanted = self._wanted()
-        for shown in ((True, True), (True, False), (False, True), (False, False)):
-            if wanted(shown) <= self.width():
-                break
-        for buttons, on in zip((self._tools, self._actions), shown, strict=True):
-            for button in buttons.values():
-                button.show_word(on)
+        signs, wanted = self._wanted()
+        words = next((n for n in range(len(signs), 0, -1) if wanted(n) <= self.width()), 0)
+        for i, button in enumerate(signs):
+            button.show_word(i < words)
 
-    def _wanted(self) -> Callable[[tuple[bool, bool]], int]:
-        """From whether the tools and the actions have words to the width in points of all that is shown then.
+    def _wanted(self) -> tuple[list[SignButton], Callable[[int], int]]:
+        """The buttons on show from the left, and from how many of them have words to the width in points of all that is shown then.
 
         Each part is asked once for all of these: its answer is what takes long, at every step of the window's edge.
         """
         margins = self._row.contentsMargins()
-        always, count = margins.left() + margins.right(), 0
-        signs, others = ([], []), []
-        coming = {tool: [_rooms(one) for one in self._options.get(tool, ())] for tool in TOOLS[self._stage]}
-        widest = max(coming.values(), key=lambda rooms: sum(room for _, room in rooms), default=[])
-        others += widest
-        count += len(widest)
+        always = margins.left() + margins.right()
+        coming = ([_rooms(one) for one in self._options.get(tool, ())] for tool in TOOLS[self._stage])
+        others = max(coming, key=lambda rooms: sum(room for _, room in rooms), default=[])
         options = {one for several in self._options.values() for one in several}
+        signs, rooms = [], []
         for i in range(self._row.count()):
             item = self._row.itemAt(i)
             widget = item.widget()
             if widget is None:
                 always += item.sizeHint().width()
+            elif isinstance(widget, SignButton) and widget.isVisibleTo(self):
+                signs.append(widget)
+                rooms.append(widget.rooms())
             elif widget.isVisibleTo(self) and widget not in options:
-                count += 1
-                if isinstance(widget, SignButton):
-                    signs[0 if widget.property("tool") else 1].append(widget.rooms())
-                else:
-                    others.append(_rooms(widget))
-        always += self._row.spacing() * max(0, count)
-        tools, actions, rest = ([sum(widths) for widths in zip(*part, strict=True)] or [0, 0] for part in (*signs, others))
-        return lambda words: always + tools[words[0]] + actions[words[1]] + rest[all(words)]
+                others.append(_rooms(widget))
+        always += self._row.spacing() * (len(signs) + len(others))
+        rest = [sum(widths) for widths in zip(*others, strict=True)] or [0, 0]
+
+        def wanted(words: int) -> int:
+            return (always + sum(worded if i < words else bare for i, (bare, worded) in enumerate(rooms))
+                    + rest[words == len(signs)])
+
+        return signs, wanted
 
     def _signs(self) -> list[SignButton]:
         return [*self._tools.values(), *self._actions.values()]

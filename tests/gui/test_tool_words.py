@@ -9,12 +9,26 @@ from app.window.sign_button import SignButton
 
 
 def test_each_sign_is_asked_once_how_wide_it_wants_to_be(bench, monkeypatch):
-    """To answer takes long, and it is asked at each step of the window's edge, where four ways to show words are weighed."""
+    """To answer takes long, and it is asked at each step of the window's edge, where every number of words is weighed."""
     asked, own = [], SignButton.rooms
     monkeypatch.setattr(SignButton, "rooms", lambda button: asked.append(button) or own(button))
-    monkeypatch.setattr(bench.window.tools, "width", lambda: 0)  # nothing fits: all four ways are weighed
+    monkeypatch.setattr(bench.window.tools, "width", lambda: 0)  # nothing fits: all are weighed
     bench.window.tools._fit_words()
     assert asked and len(asked) == len(set(asked))
+
+
+def test_words_go_one_by_one_from_the_right_as_the_row_narrows(bench):
+    """Else a row that lacks the room for one word shows none, and a part of it stays empty."""
+    tools = bench.window.tools
+    bench.window.set_stage("slots")
+    signs, wanted = tools._wanted()
+    row = tools._row.heightForWidth(4000)
+    for words in range(len(signs), 0, -1):
+        for width, shown in ((wanted(words), words), (wanted(words) - 1, words - 1)):
+            tools.resize(width, row)
+            tools._fit_words()
+            assert [bool(button.text()) for button in signs] == [True] * shown + [False] * (len(signs) - shown)
+            assert tools._row.heightForWidth(width) == row
 
 
 @pytest.mark.parametrize("letters", ["100", "150", "200"])
@@ -36,7 +50,7 @@ def test_a_tool_that_is_taken_moves_the_drawing_at_no_width_at_which_all_stood_i
     bench.window.set_stage("slots")
     row = tools._row.heightForWidth(4000)
     tried = 0
-    for width in range(tools.width(), tools._wanted()((False, False)), -7):
+    for width in range(tools.width(), tools._wanted()[1](0), -7):
         heights = set()
         for tool in ("hold", "slot"):
             bench.window.set_tool(tool)
