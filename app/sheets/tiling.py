@@ -33,6 +33,9 @@ LONG = 60.0
 STRETCH = (0.125, 0.09, 0.16, 0.2, 0.25, 0.3, 0.35, 0.4, 0.45)
 """Where on a stretch between crossing seams a joining mark may stand, as a part of it from either end; the first where all are free."""
 
+Span = tuple[float, float]
+"""From where to where something reaches along x or y, mm."""
+
 
 class Tile(Struct, frozen=True):
     """One page's window on the drawing (mm in drawing coordinates). Row 1 is the nut end, column 1 the left."""
@@ -62,54 +65,61 @@ def tile(box: Box, paper: str, frame: Box, name: str = "", drawing: Drawing = ()
     none of the lines that run along them of the `drawing` where the windows leave a choice.
     FormatError with the size when it would take more than 60 pages.
     """
-    whole = [(mark_box(mark), isinstance(mark, Stroke | Area)) for mark in drawing]
-    choices = [_tile(box, paper, lying, frame, whole) for lying in (False, True)]
-    best = min(choices, key=lambda choice: choice.rows * choice.columns)
-    if best.rows * best.columns > MOST_TILES:
+    best = min((_grid(box, paper, lying, frame) for lying in (False, True)), key=lambda grid: grid.count)
+    if best.count > MOST_TILES:
         raise FormatError(say("The {name} is {width} x {height} and would take {rows} pages of {paper}: bring "
                               "in what lies far outside the head, or choose a larger paper.",
-                              name=name or say("drawing"), width=mm(box[2] - box[0]), height=mm(box[3] - box[1]), rows=best.rows * best.columns,
+                              name=name or say("drawing"), width=mm(box[2] - box[0]), height=mm(box[3] - box[1]), rows=best.count,
                               paper=paper))
-    return Tiling(best.paper, best.lying, best.rows, best.columns,
-                  tuple(_windows(best)), best.seams_x, best.seams_y)
+    across, along = _to_keep_whole(drawing if best.count > 1 else ())
+    lefts = _starts(box[0], box[2], best.width, best.columns, across)
+    bottoms = _starts(box[1], box[3], best.height, best.rows, along)
+    return Tiling(paper, best.lying, best.rows, best.columns, _windows(best, lefts, bottoms), _seams(lefts), _seams(bottoms))
 
 
 class _Grid(Struct, frozen=True):
-    paper: str
+    """How many windows of a size (mm) it takes on a paper that lies or stands."""
+
     lying: bool
-    columns: int
-    rows: int
     width: float
     height: float
-    lefts: tuple[float, ...]
-    bottoms: tuple[float, ...]
-    seams_x: tuple[float, ...]
-    seams_y: tuple[float, ...]
+    columns: int
+    rows: int
+
+    @property
+    def count(self) -> int:
+        return self.rows * self.columns
 
 
-def _tile(box: Box, paper: str, lying: bool, frame: Box, whole: list[tuple[Box, bool]]) -> _Grid:
+def _grid(box: Box, paper: str, lying: bool, frame: Box) -> _Grid:
     page = paper_size(paper, lying)
     width, height = page[0] - frame[0] - frame[2], page[1] - frame[1] - frame[3]
-    across, along = ([(one[axis], one[axis + 2]) for one, line in whole if not line or one[axis + 2] - one[axis] < LONG] for axis in (0, 1))
-    lefts, bottoms = _starts(box[0], box[2], width, across), _starts(box[1], box[3], height, along)
-    return _Grid(paper, lying, len(lefts), len(bottoms), width, height, lefts, bottoms, _seams(lefts), _seams(bottoms))
+    return _Grid(lying, width, height, _count(box[2] - box[0], width), _count(box[3] - box[1], height))
 
 
-def _starts(low: float, high: float, window: float, whole: list[tuple[float, float]]) -> tuple[float, ...]:
-    """Where the windows begin: one in the middle when it fits, else from the low end on, each as full as it can be without a seam
-    through one of the spans that should stay `whole`."""
-    size = high - low
-    if size <= window + 1e-9:
-        return (low - (window - size) / 2,)
+def _count(size: float, window: float) -> int:
+    return 1 if size <= window + 1e-9 else math.ceil((size - OVERLAP) / (window - OVERLAP) - 1e-9)
+
+
+def _to_keep_whole(drawing: Drawing) -> list[list[Span]]:
+    """What no seam should part: along x and along y."""
+    boxes = [(mark_box(mark), isinstance(mark, Stroke | Area)) for mark in drawing]
+    return [[(box[axis], box[axis + 2]) for box, line in boxes if not line or box[axis + 2] - box[axis] < LONG] for axis in (0, 1)]
+
+
+def _starts(low: float, high: float, window: float, count: int, whole: list[Span]) -> tuple[float, ...]:
+    """Where so many windows begin: one in the middle, more from the low end on, each as full as it can be without a seam through one
+    of the spans that should stay `whole`."""
+    if count == 1:
+        return ((low + high - window) / 2,)
     step = window - OVERLAP
-    count = math.ceil((size - OVERLAP) / step - 1e-9)
     starts = [low]
     for left in range(count - 1, 0, -1):
         starts.append(_start(max(high - OVERLAP - left * step, starts[-1] + OVERLAP), starts[-1] + step, whole))
     return tuple(starts)
 
 
-def _start(least: float, most: float, whole: list[tuple[float, float]]) -> float:
+def _start(least: float, most: float, whole: list[Span]) -> float:
     """Of the starts of a window between the two the highest whose cut parts the fewest spans, and whose overlap holds the fewest."""
     places = most - np.arange(int(most - least) + 1.0)
     low, high = np.array(whole or [(math.inf, -math.inf)]).T
@@ -122,12 +132,12 @@ def _seams(starts: tuple[float, ...]) -> tuple[float, ...]:
     return tuple(start + OVERLAP / 2 for start in starts[1:])
 
 
-def _windows(grid: _Grid) -> list[Tile]:
+def _windows(grid: _Grid, lefts: tuple[float, ...], bottoms: tuple[float, ...]) -> tuple[Tile, ...]:
     """Each as large as its page, or as far as it overlaps the next."""
-    tops = [*(y + OVERLAP for y in grid.bottoms[1:]), grid.bottoms[-1] + grid.height]
-    rights = [*(x + OVERLAP for x in grid.lefts[1:]), grid.lefts[-1] + grid.width]
-    return [Tile(r + 1, c + 1, (x, y, right, top))
-            for r, (y, top) in enumerate(zip(grid.bottoms, tops, strict=True)) for c, (x, right) in enumerate(zip(grid.lefts, rights, strict=True))]
+    tops = [*(y + OVERLAP for y in bottoms[1:]), bottoms[-1] + grid.height]
+    rights = [*(x + OVERLAP for x in lefts[1:]), lefts[-1] + grid.width]
+    return tuple(Tile(r + 1, c + 1, (x, y, right, top))
+                 for r, (y, top) in enumerate(zip(bottoms, tops, strict=True)) for c, (x, right) in enumerate(zip(lefts, rights, strict=True)))
 
 
 def joining_marks(tiling: Tiling, drawing: Drawing = ()) -> Drawing:
