@@ -312,6 +312,10 @@
         <translation>--unit {name} ergibt {sized}</translation>
     </message>
     <message>
+        <source>... (whole in the job book)</source>
+        <translation>... (ganz im Werkbuch)</translation>
+    </message>
+    <message>
         <source>1 in {n:,}</source>
         <translation>1 von {n:,}</translation>
     </message>
@@ -1118,6 +1122,14 @@
     <message>
         <source>An {bit}</source>
         <translation>Ein {bit}</translation>
+    </message>
+    <message>
+        <source>And {n} more note in the job book.</source>
+        <translation>Und {n} weitere Notiz im Werkbuch.</translation>
+    </message>
+    <message>
+        <source>And {n} more notes in the job book.</source>
+        <translation>Und {n} weitere Notizen im Werkbuch.</translation>
     </message>
     <message>
         <source>And {n} more step that cannot be done: each says why.</source>
@@ -5688,8 +5700,8 @@
         <translation>Mechaniken setzen; jede Bohrung ergibt sich daraus.</translation>
     </message>
     <message>
-        <source>Places are along the slanted nut, the air is square to the strings.</source>
-        <translation>Die Orte sind entlang des schrägen Sattels gemessen, die Luft rechtwinklig zu den Saiten.</translation>
+        <source>Places are along the edge at the neck. The strings cross the nut {angle} off square, as drawn; the air is square to them.</source>
+        <translation>Die Orte gelten an der Kante zum Hals. Die Saiten kreuzen den Sattel um {angle} schräg, wie gezeichnet; die Luft ist quer zu ihnen gemessen.</translation>
     </message>
     <message>
         <source>Places for pins are found, but you went on to something else: ask again.</source>

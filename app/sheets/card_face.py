@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from textwrap import shorten
+
 from msgspec.structs import replace
 
 from app.formats.letters import text_width
@@ -51,8 +53,8 @@ BESIDE_HOLE = 26.0
 MOST_SAID = 6
 """Cautions and notes that are told one by one: the card of two dozen holes is no higher than a page. The running order has all
 cautions, the job book all notes."""
-LONGEST_NOTE = 160
-"""Letters of a note that stand on a card."""
+NOTED = 900
+"""Letters of all notes that stand on a card; each has its share."""
 
 Section = tuple[Drawing, Box | None]
 """A section in mm, and what of it is shown when that is not all."""
@@ -290,9 +292,12 @@ class Maker:
                            "And {n} more things to mind: their steps in the running order say them."))
         if slanted := base_words(self.layout.nut):
             self.say(slanted)
-        for note in open_remarks(self.layout.book, self.card.ids, [op.id for op in self.card.ops])[:MOST_SAID]:
-            text = note.text if len(note.text) <= LONGEST_NOTE else f"{note.text[:LONGEST_NOTE].rstrip()}..."
+        notes = open_remarks(self.layout.book, self.card.ids, [op.id for op in self.card.ops])
+        for note in notes[:MOST_SAID]:
+            text = shorten(note.text, NOTED // min(len(notes), MOST_SAID), placeholder=f" {say('... (whole in the job book)')}")
             self.say(say("Do differently ({piece}): {note}", piece=PIECES_IN_WORDS[note.piece], note=text))
+        if (more := len(notes) - MOST_SAID) > 0:
+            self.say(count(more, "And {n} more note in the job book.", "And {n} more notes in the job book."))
 
 
 def section(layout: Headstock, work: Work, card: Card) -> Section:

@@ -11,10 +11,12 @@ from app.sheets.lay import Block, Column, fitting, heading, of_marks, table
 from app.sheets.lengths import deep, length, thousandths, unit_words
 from geometry.drawing import Label, Mark, Stroke
 from geometry.drawing.heights import READ
-from geometry.drawing.shapes import rectangle, straight
+from geometry.drawing.shapes import chain, straight
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.strings.nut import nut_places
+from geometry.units import format_angle
+from geometry.vectors import Vec2
 
 BODY = 6.0
 """How broad the nut is drawn along the strings, mm."""
@@ -27,50 +29,62 @@ LINES = 6
 def nut_blocks(layout: Headstock, width: float) -> list[Block]:
     """Heading, the nut at full size, and a row for each string; nothing without strings.
 
-    Places are from the bass end along the nut: along the slanted one where it is slanted.
+    Places are from the bass end along the nut line, which is the edge of the nut at the neck, slanted where the nut is. Columns that would
+    be empty are left out.
     """
     strings, nut = layout.strings, layout.nut
     if not strings:
         return []
     across = nut_places(nut, strings)
-    slope = math.cos(math.radians(nut.slant))
-    along = [(x + nut.width / 2) / slope for x in across]
+    slant = math.radians(nut.slant)
+    along = [(x + nut.width / 2) / math.cos(slant) for x in across]
     about = say("At full size, seen from above, the head away from you: lay it on the nut, end on end, and mark each string, or step every place "
                 "off from the bass end, so that no error adds up. In {unit}.", unit=unit_words())
     if nut.slant:
-        about = f"{about} {say('Places are along the slanted nut, the air is square to the strings.')}"
-    blocks = [heading(say("Strings in the nut"), width, about, own_page=True),
-              _strip([string.id for string in strings], along, nut.width / slope, [a.course == b.course for a, b in pairwise(strings)], width)]
-    paired = len({string.course for string in strings}) < len(strings)
-    w = fitting((22, 22, *((18,) if paired else ()), 24, 30, 30, 26), width)
-    columns = [Column(say("string"), w[0]), Column(say("tuned to"), w[1]), *([Column(say("course"), w[2], True)] if paired else []),
-               *(Column(title, wide, True) for title, wide in zip(
-                   (say("diameter"), say("from the bass end"), say("to the one before"), say("air between")), w[-4:], strict=True))]
-    rows = []
-    for i, string in enumerate(strings):
-        air = across[i] - across[i - 1] - (string.diameter + strings[i - 1].diameter) / 2
-        rows.append((string.id, string.note, *((str(string.course),) if paired else ()), length(string.diameter, 3), thousandths(along[i], 2),
-                     *((thousandths(along[i] - along[i - 1], 2), deep(air, 2)) if i else ("", ""))))
-    return blocks + table(columns, rows)
+        slanted = say("Places are along the edge at the neck. The strings cross the nut {angle} off square, as drawn; the air is square to them.",
+                      angle=format_angle(abs(slant)))
+        about = f"{about} {slanted}"
+    joined = [a.course == b.course for a, b in pairwise(strings)]
+    steps = ["", *(thousandths(b - a, 2) for a, b in pairwise(along))]
+    air = ["", *(deep(x1 - x0 - (a.diameter + b.diameter) / 2, 2) for (x0, a), (x1, b) in pairwise(zip(across, strings, strict=True)))]
+    columns = [(say("string"), 22.0, False, [string.id for string in strings]),
+               (say("tuned to"), 22.0, False, [string.note for string in strings]),
+               (say("course"), 18.0, True, [str(string.course) if any(joined) else "" for string in strings]),
+               (say("diameter"), 24.0, True, [length(string.diameter, 3) for string in strings]),
+               (say("from the bass end"), 30.0, True, [thousandths(x, 2) for x in along]),
+               (say("to the one before"), 30.0, True, steps), (say("air between"), 26.0, True, air)]
+    filled = [column for column in columns if any(column[3])]
+    widths = fitting([wide for _, wide, _, _ in filled], width)
+    return [heading(say("Strings in the nut"), width, about, own_page=True),
+            _strip([string.id for string in strings], along, nut.width / math.cos(slant), joined, math.tan(slant), width),
+            *table([Column(title, wide, right) for (title, _, right, _), wide in zip(filled, widths, strict=True)],
+                   zip(*(cells for _, _, _, cells in filled), strict=True))]
 
 
-def _strip(names: Sequence[str], along: Sequence[float], long: float, joined: Sequence[bool], width: float) -> Block:
-    """The nut in the middle of a block: a line across it for each string, a bar between the strings of a course."""
-    x0 = (width - long) / 2
+def _strip(names: Sequence[str], along: Sequence[float], long: float, joined: Sequence[bool], lean: float, width: float) -> Block:
+    """The nut in the middle of a block: a line across it for each string, a bar between the strings of a course.
+
+    Lines and ends run so far (mm) to the bass end for each mm towards the tip as `lean` says.
+    """
     lines = _lines(names, along)
     above = LINE * (max((i // 2 for i in lines if i % 2 == 0), default=0) + 1) + 2.0
     below = LINE * (max((i // 2 for i in lines if i % 2), default=-1) + 1) + 2.0
     top, low = -above, -above - BODY
-    marks: list[Mark] = [Stroke(rectangle(x0, low, x0 + long, top), "outline")]
+
+    def at(x: float, y: float) -> Vec2:
+        """Where the line from x of the edge at the neck is at a height of the block."""
+        return ((width - long) / 2 + x - lean * (y - low), y)
+
+    marks: list[Mark] = [Stroke(chain((at(0.0, low), at(long, low), at(long, top), at(0.0, top)), closed=True), "outline")]
     for name, x, i in zip(names, along, lines, strict=True):
         out = 1.2 + LINE * (i // 2)
         a, b = (low, top + out) if i % 2 == 0 else (low - out, top)
-        marks.append(Stroke(straight((x0 + x, a), (x0 + x, b)), "check bar"))
-        marks.append(Label(name, (x0 + x, b + 0.5 if i % 2 == 0 else a - 0.5 - READ), READ, "note", anchor="middle"))
+        marks.append(Stroke(straight(at(x, a), at(x, b)), "check bar"))
+        marks.append(Label(name, at(x, b + 0.5 if i % 2 == 0 else a - 0.5 - READ), READ, "note", anchor="middle"))
     middle = (top + low) / 2
-    marks += [Stroke(straight((x0 + a, middle), (x0 + b, middle)), "outline") for (a, b), one in zip(pairwise(along), joined, strict=True) if one]
-    for text, x, anchor in ((say("bass end"), x0 - 3.0, "right"), (say("treble end"), x0 + long + 3.0, "left")):
-        marks.append(Label(text, (x, middle - READ / 2), READ, "note", anchor=anchor))
+    marks += [Stroke(straight(at(a, middle), at(b, middle)), "outline") for (a, b), one in zip(pairwise(along), joined, strict=True) if one]
+    for text, x, anchor in ((say("bass end"), -3.0, "right"), (say("treble end"), long + 3.0, "left")):
+        marks.append(Label(text, at(x, middle - READ / 2), READ, "note", anchor=anchor))
     return of_marks(marks, -low + below + 1.0, keep=True)
 
 

@@ -30,9 +30,8 @@ PADDING = 1.0
 """White space kept round each drawing, mm."""
 WORDS_OUTSIDE = 7.0
 """Room for the names over and under the wrap, mm."""
-
-EDGE_NAME = 12.0
-"""mm from the end behind the nut line to the name of an edge that has no room at the tip."""
+EDGE_NAME, BEHIND = 2.0, 12.0
+"""To the name of an edge that has no room at the tip: from the nut line, or else from the end behind it, mm."""
 
 
 class Part(Struct, frozen=True):
@@ -94,7 +93,7 @@ def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
         x = folded(blank, side, 0.0, 0.9)[0] + (LETTER if side == "treble" else 0.0)
         titles += room.put([[Label(say("fold"), (x, y0 + 2.0), LETTER, "note", "blank", angle=math.pi / 2)]])
         titles += room.put([[Label(term(f"{side} edge"), (x, y), LETTER, "note", "blank", angle=math.pi / 2, anchor=anchor)]
-                            for y, anchor in ((y1 - 2.0, "right"), (y0 + EDGE_NAME, "left"))])
+                            for y, anchor in ((y1 - 2.0, "right"), (EDGE_NAME, "left"), (y0 + BEHIND, "left"))])
     box = (x0 - PADDING, y0 - PADDING, x1 + PADDING, y1 + PADDING)
     return replace(made, tight=replace(made, drawing=(*inside, *titles), box=box))
 

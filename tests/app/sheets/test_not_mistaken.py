@@ -118,7 +118,8 @@ def test_the_wrap_paper_tells_of_marks_on_the_edges_where_it_has_any():
 
 
 def test_on_a_tight_wrap_paper_the_name_of_an_edge_covers_no_name_of_a_bore():
-    """The name of the bore next to the tip runs up the strip to its end, where the edge has its own."""
+    """The name of the bore next to the tip runs up the strip to its end, where the edge has its own: that stands before the nut line then,
+    and not across it."""
     head = layout("demo")
     head = replace(head, tuners=tuple(replace(one, id=f"{one.id} with a name as long as the strip") if "side 3" in one.id else one for one in head.tuners))
     tight = next(part for part in parts(head) if part.title == "Wrap paper").tight
@@ -127,3 +128,4 @@ def test_on_a_tight_wrap_paper_the_name_of_an_edge_covers_no_name_of_a_bore():
         x0, y0, x1, y1 = next(box for mark, box in boxes.items() if mark.text == f"{side} edge")
         assert not [mark.text for mark, (a0, b0, a1, b1) in boxes.items()
                     if mark.text != f"{side} edge" and min(a1, x1) - max(a0, x0) > 0.3 and min(b1, y1) > max(b0, y0)]
+        assert y0 > 0.0

@@ -14,7 +14,7 @@ from tests.app.formats.out.pdf_reading import drawn
 from tests.app.sheets.printed import layout, made, opened
 
 WIDE = 180.0
-MANDOLIN = begin(usual("mandolin"))
+MANDOLIN, GUITAR = begin(usual("mandolin")), begin(usual("guitar"))
 
 
 def marks(blocks):
@@ -27,10 +27,19 @@ def rows(blocks):
 
 
 def ticks(blocks):
-    """How far each string's line stands from the bass end, in order, mm."""
-    strokes = [mark.path for mark in marks(blocks[1:2]) if isinstance(mark, Stroke)]
-    end = strokes[0].box[0]
-    return [path.start[0] - end for path in strokes[1:] if path.start[0] == path.end[0]]
+    """How far from the bass end each string's line crosses the edge at the neck, in order, mm."""
+    nut, *others = strokes(blocks)
+    (end, edge), *_ = corners(nut)
+    lines = [path for path in others if path.start[1] != path.end[1]]
+    return [path.start[0] + (path.end[0] - path.start[0]) * (edge - path.start[1]) / (path.end[1] - path.start[1]) - end for path in lines]
+
+
+def strokes(blocks):
+    return [mark.path for mark in marks(blocks[1:2]) if isinstance(mark, Stroke)]
+
+
+def corners(path):
+    return [segment.start for segment in path.segments]
 
 
 def test_a_mandolins_strings_by_hand():
@@ -50,7 +59,15 @@ def test_on_a_slanted_nut_places_are_along_it_and_the_air_is_square_to_the_strin
     slanted = replace(MANDOLIN, nut=replace(MANDOLIN.nut, slant=30.0))
     assert ticks(nut_blocks(slanted, WIDE)) == pytest.approx([x / math.cos(math.radians(30)) for x in ticks(nut_blocks(MANDOLIN, WIDE))])
     assert rows(nut_blocks(slanted, WIDE))[1][-2:] == ["2.54", "1.18"]
-    assert "along the slanted nut" in " ".join(m.text for m in marks(nut_blocks(slanted, WIDE)[:1]) if isinstance(m, Label))
+    assert "30.0° off square" in " ".join(m.text for m in marks(nut_blocks(slanted, WIDE)[:1]) if isinstance(m, Label))
+
+
+def test_on_a_slanted_nut_lines_and_ends_run_as_the_strings_do():
+    """The bass end nearer the tip: with that end on the left and the head above, the centreline leans 20 degrees to the left."""
+    nut, *lines = strokes(nut_blocks(replace(GUITAR, nut=replace(GUITAR.nut, slant=20.0)), WIDE))
+    bass, treble, treble_at_head, bass_at_head = corners(nut)
+    for low, high in ((bass, bass_at_head), (treble, treble_at_head), *((line.start, line.end) for line in lines)):
+        assert math.atan2(high[0] - low[0], high[1] - low[1]) == pytest.approx(math.radians(-20))
 
 
 def test_names_of_near_strings_stand_on_several_lines():
@@ -59,12 +76,17 @@ def test_names_of_near_strings_stand_on_several_lines():
     assert len({mark.at[1] for mark in names}) >= 4 and len(names) == 8
 
 
-def test_without_strings_there_is_nothing_and_single_ones_are_no_course():
+def test_without_strings_there_is_nothing_and_no_column_is_empty():
+    def titles(layout):
+        return [mark.text for mark in marks(nut_blocks(layout, WIDE)[2:3]) if isinstance(mark, Label)]
+
     assert nut_blocks(replace(MANDOLIN, strings=(), tuners=()), WIDE) == []
-    guitar = begin(usual("guitar"))
-    assert "course" not in {mark.text for mark in marks(nut_blocks(guitar, WIDE)) if isinstance(mark, Label)}
+    assert "course" in titles(MANDOLIN) and "course" not in titles(GUITAR)
+    unnamed = replace(GUITAR, strings=tuple(replace(string, note="") for string in GUITAR.strings))
+    assert "tuned to" in titles(GUITAR) and "tuned to" not in titles(unnamed)
+    assert titles(replace(unnamed, strings=unnamed.strings[:1])) == ["string", "diameter", "from the bass end"]
     with speaking("in"):
-        assert rows(nut_blocks(guitar, WIDE))[0][-1].endswith('"')
+        assert rows(nut_blocks(GUITAR, WIDE))[0][-1].endswith('"')
 
 
 def test_the_nut_is_printed_at_full_size():

@@ -125,4 +125,20 @@ def test_the_card_of_two_dozen_holes_that_the_rack_cannot_drill_and_that_are_not
         inside = [mark_box(m, placed.matrix) for placed in page.content[1:] for m in placed.drawing]
         assert min(box[1] for box in inside) >= low - 0.5
     said = " ".join(words(page) for page in found)
-    assert said.count("Mind: The rack has no") == said.count("Do differently") == 6 and "And 18 more things to mind" in said
+    assert said.count("Mind: The rack has no") == said.count("Do differently") == said.count("... (whole in the job book)") == 6
+    assert "And 18 more things to mind" in said and "And 18 more notes in the job book." in said
+
+
+def test_a_note_on_a_card_is_told_whole_where_there_is_room_and_else_ends_with_a_word():
+    """A note of the sample that is longer than two lines tells at its end what to do."""
+    head = layout("plain")
+    pin = head.pins[0].id
+
+    def card(*texts):
+        noted = replace(head, book=Book(remarks=tuple(Remark(piece="practice", text=text, on=pin) for text in texts)))
+        return told(block for block in card_blocks(noted, work("plain"), [one for one in cards(noted, work("plain")) if pin in one.ids], 180.0))
+
+    long = "Drag it inwards until the wall is whole. " * 20
+    assert long.strip() in card(long)
+    assert card(long, long).count("... (whole in the job book)") == 2
+    assert re.search(r"(it|inwards|until|the|wall|is|whole\.|Drag) \.\.\. \(whole", card(long, long))
