@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import TYPE_CHECKING
 
 from msgspec import Struct
 from msgspec.structs import replace
@@ -23,15 +22,12 @@ from geometry.routing.depth import Reach, reach_of
 from geometry.routing.depth_of_slot import passes_for
 from geometry.routing.fit import enters, narrowest, passes_below, template_spill, wood_left
 from geometry.routing.follower import Follower, follower_of
-from geometry.routing.passes import same_offset
+from geometry.routing.passes import Pass, same_offset
 from geometry.routing.refusal import Refusal
 from geometry.routing.words import in_turn
 from geometry.saying import say, within
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
-
-if TYPE_CHECKING:
-    from geometry.routing.plan import RoutPlan
 
 OTHER_BIT = ("bit-too-wide", "bit-too-short", "bit-unguided")
 """Kinds that another bit of the rack may do away with."""
@@ -93,11 +89,11 @@ def _other_bit(snag: Snag, opening: Opening, guide: Follower, work: Work) -> Sna
     """The same snag as a note, when another bit of the rack does this slot: on the very same template, or as the maker chose."""
     if snag.kind == "bit-too-wide" and not any(bit.cutter <= snag.measured + TOUCH for bit in work.rack.bits):
         return snag
-    best = _best(opening.slot, work.blank, work.rack, work.template, work.margins, work.routes)
-    if best is None:
+    passes = _best(opening.slot, work.blank, work.rack, work.template, work.margins, work.routes)
+    if passes is None:
         return snag
-    names = in_turn(best.bits)
-    if same_offset(best.offset, guide.offset):
+    names = in_turn(tuple(dict.fromkeys(one.bit for one in passes)))
+    if same_offset(passes[0].follower.offset, guide.offset):
         said = say("On the same template {names} does it.", names=names)
         advice = say("Change to {names} there.", names=names)
     elif any(route.of == opening.id for route in work.routes):
@@ -112,19 +108,19 @@ def turns_over(opening: Opening, layout: Headstock) -> bool:
     """Whether the best plan for a slot runs along the template from the back too."""
     if opening.crosses:
         return False
-    best = _best(at_home(opening.slot)[0], layout.blank, layout.rack, layout.template, layout.margins, layout.routes)
-    return best is not None and any(one.side == "back" and one.rubs_on != "wall already cut" for one in best.passes)
+    passes = _best(at_home(opening.slot)[0], layout.blank, layout.rack, layout.template, layout.margins, layout.routes)
+    return any(one.side == "back" and one.rubs_on != "wall already cut" for one in passes or ())
 
 
 @remembered_by_size(64, of_slot)
-def _best(slot: Slot, blank: Blank, rack: Rack, template: Template, margins: Margins, routes: tuple[Route, ...]) -> RoutPlan | None:
-    """The best plan for a slot, remembered by all that it depends on: moving a tuner asks for none anew."""
-    from geometry.routing.search import plan_slot  # here: most layouts have a bit chosen that does, and ask for no plan
+def _best(slot: Slot, blank: Blank, rack: Rack, template: Template, margins: Margins, routes: tuple[Route, ...]) -> tuple[Pass, ...] | None:
+    """The passes of the best plan for a slot, remembered by all that it depends on: moving a tuner asks for none anew."""
+    from geometry.routing.first_plan import first_of_slot  # here: most layouts have a bit chosen that does, and ask for no plan
 
     alone = Headstock(name="", blank=blank, outline=_NO_OUTLINE, slots=(slot,), rack=rack, template=template, margins=margins,
                       routes=routes)
     try:
-        return plan_slot(slot, alone).best
+        return first_of_slot(slot, alone)
     except GeometryError:
         return None
 

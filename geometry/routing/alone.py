@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Literal
 from msgspec import Struct
 
 from geometry.errors import GeometryError
-from geometry.layout import GuideBush, RouterBit
+from geometry.layout import GuideBush, Rack, RouterBit
 from geometry.lengths import at_least, at_most, mm, place
 from geometry.routing.depth import FLUSH, OVERLAP, Job, Reach, contact, reach_of
 from geometry.routing.follower import Follower, follower_of
@@ -41,6 +41,11 @@ class Alone(Struct, frozen=True):
     def flips(self) -> int:
         """0, or 1 when the wood is turned over."""
         return int(self.passes[-1].side != self.passes[0].side)
+
+
+def bushes_for(bit: RouterBit, rack: Rack) -> tuple[GuideBush | None, ...]:
+    """What may guide a bit: nothing more than it has, or every bush of the rack besides where it has no bearing."""
+    return (None, *rack.bushes) if bit.bearing == "none" else (None,)
 
 
 def held(bit: RouterBit, bush: GuideBush | None, job: Job) -> Follower | Refusal:

@@ -16,11 +16,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import partial
 
+from msgspec import Struct
+
 from geometry.cancellation import Ask, go_on
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Route, Slot
 from geometry.layout.names import OUTLINE
-from geometry.routing.alone import Alone, Judge, alone, enters, fits, held
+from geometry.routing.alone import Alone, Judge, alone, bushes_for, enters, fits, held
 from geometry.routing.corners import with_corner_bit
 from geometry.routing.depth import Job, reach_of
 from geometry.routing.fit import narrowest
@@ -49,15 +51,17 @@ def plan_slot(slot: Slot, layout: Headstock, like: RoutPlan | None = None, ask: 
     With `like`, plans that can share that plan's template come first among those with equal flips. `ask` is asked
     between bits. GeometryError when the slot crosses itself.
     """
-    thick = layout.blank.thickness
     waste = drill_waste(slot, layout.blank, layout.rack)
-    depth = slot.floor(thick)
-    drilled = waste if isinstance(waste, Waste) else None
-    job = Job(of=slot.id, depth=depth, thickness=thick, template=layout.template.thickness,
-              contact=layout.margins.template_contact, light=drilled is not None and drilled.light,
-              entry=drilled.drill.diameter if drilled is not None and drilled.through else 0.0,
-              hard=layout.blank.hard_wood, router=layout.rack.router, width=narrowest(slot), widest=widest(slot))
-    return _plan(job, layout, partial(slot_reached, slot), waste, like, ask)
+    return _plan(slot_job(slot, layout, waste, widest(slot)), layout, partial(slot_reached, slot), waste, like, ask)
+
+
+def slot_job(slot: Slot, layout: Headstock, waste: Waste | Refusal, wide: float) -> Job:
+    """What has to be routed of a slot whose waste is drilled out so, and that is `wide` mm where it is widest."""
+    thick, drilled = layout.blank.thickness, waste if isinstance(waste, Waste) else None
+    return Job(of=slot.id, depth=slot.floor(thick), thickness=thick, template=layout.template.thickness,
+               contact=layout.margins.template_contact, light=drilled is not None and drilled.light,
+               entry=drilled.drill.diameter if drilled is not None and drilled.through else 0.0,
+               hard=layout.blank.hard_wood, router=layout.rack.router, width=narrowest(slot), widest=wide)
 
 
 def no_plan(of: str, layout: Headstock, why: str) -> SlotPlan:
@@ -86,14 +90,12 @@ def _plan(job: Job, layout: Headstock, judge: Judge, waste: Waste | Refusal | No
     make = partial(RoutPlan, job, waste=waste if isinstance(waste, Waste) else None, pins=len(layout.pins), mouths=mouths(layout, job.of))
     route = next((route for route in layout.routes if route.of == job.of), None)
     wanted = None if route is None else tuple((tool.bit, tool.bush) for tool in route.tools)
-    order = partial(_order, wanted=wanted, printed=_printed(layout),
-                    chosen=(layout.template.bit, layout.template.bush), like=like)
+    order = order_of(layout, wanted, like)
     found: list[RoutPlan] = []
     verdicts: list[Verdict] = []
     for number, bit in enumerate(layout.rack.bits, 1):
         ask(partial(_at_bit, job.of, number, len(layout.rack.bits)))
-        bushes = (None, *layout.rack.bushes) if bit.bearing == "none" else (None,)
-        answers = [alone(bit, bush, job, judge) for bush in bushes]
+        answers = [alone(bit, bush, job, judge) for bush in bushes_for(bit, layout.rack)]
         plans = [make(a.passes, a.reached) for a in answers if isinstance(a, Alone)]
         found += plans
         if plans:
@@ -148,7 +150,7 @@ def _best_of_pairs(job: Job, layout: Headstock, judge: Judge, make, flips: bool,
     able: list[Guided] = []
     tips: list[Follower] = []
     for bit in layout.rack.bits:
-        for bush in (None, *layout.rack.bushes) if bit.bearing == "none" else (None,):
+        for bush in bushes_for(bit, layout.rack):
             follower = held(bit, bush, job)
             if isinstance(follower, Refusal) or enters(follower, job) is not None:
                 continue
@@ -191,16 +193,37 @@ def _both(passes: tuple[Pass, ...], job: Job, judge: Judge) -> Reached | None:
     return max(judged, key=lambda one: (one.left_area, one.lost_depth))
 
 
-def _order(plan: RoutPlan, wanted: tuple[tuple[str, str | None], ...] | None, printed: float | None,
-           chosen: tuple[str | None, str | None], like: RoutPlan | None) -> tuple:
-    first = plan.passes[0]
-    cutters = [one.follower.bit.cutter for one in plan.passes]
-    fills = plan.job.width is not None and max(cutters) > plan.job.width - 1.0 + TOUCH
-    other = like is not None and not same_template(plan, like)
-    return (wanted is not None and plan.tools != wanted, printed is not None and not same_offset(plan.offset, printed),
-            plan.flips, other, len(plan.bits), len(plan.passes), (first.bit, first.bush) != chosen,
-            round(plan.reached.lost_depth, 2), round(plan.reached.left_area, 1), fills,
-            first.rubs_on == "template below", -min(cutters), abs(plan.offset), first.bit, first.bush or "")
+class Order(Struct, frozen=True):
+    """Which of two plans comes first: called with a plan, it gives what to sort by."""
+
+    wanted: tuple[tuple[str, str | None], ...] | None
+    """(bit, bush) that the maker has chosen for this slot; None for none"""
+    printed: float | None
+    """offset in mm of the template that the maker has chosen; None for none"""
+    chosen: tuple[str | None, str | None]
+    """(bit, bush) of that template"""
+    like: RoutPlan | None
+
+    def __call__(self, plan: RoutPlan) -> tuple:
+        """By everything."""
+        first = plan.passes[0]
+        cutters = [one.follower.bit.cutter for one in plan.passes]
+        fills = plan.job.width is not None and max(cutters) > plan.job.width - 1.0 + TOUCH
+        return (*self.before(plan), round(plan.reached.lost_depth, 2), round(plan.reached.left_area, 1), fills,
+                first.rubs_on == "template below", -min(cutters), abs(plan.offset), first.bit, first.bush or "")
+
+    def before(self, plan: RoutPlan) -> tuple:
+        """By what goes before anything that the plan has to be looked at in plan for."""
+        first = plan.passes[0]
+        other = self.like is not None and not same_template(plan, self.like)
+        return (self.wanted is not None and plan.tools != self.wanted,
+                self.printed is not None and not same_offset(plan.offset, self.printed),
+                plan.flips, other, len(plan.bits), len(plan.passes), (first.bit, first.bush) != self.chosen)
+
+
+def order_of(layout: Headstock, wanted: tuple[tuple[str, str | None], ...] | None, like: RoutPlan | None) -> Order:
+    """The order of plans for a slot or the outline of a layout; `like` as for plan_slot."""
+    return Order(wanted, _printed(layout), (layout.template.bit, layout.template.bush), like)
 
 
 def _one_each(plans: list[RoutPlan]) -> tuple[RoutPlan, ...]:

@@ -14,7 +14,7 @@ from msgspec.structs import replace as changed
 
 from geometry.layout import GuideBush, Headstock, RouterBit
 from geometry.lengths import at_least, at_most, down, mm, up
-from geometry.routing.alone import Alone, Judge, alone
+from geometry.routing.alone import Alone, Judge, alone, bushes_for
 from geometry.routing.depth import OVERLAP, Job, bearing_height, step_of
 from geometry.routing.reached import Reached
 from geometry.saying import count, say
@@ -39,8 +39,7 @@ def would(job: Job, layout: Headstock, judge: Judge) -> tuple[str, ...]:
 
     With an empty rack, or when no single change is enough, the bit to buy.
     """
-    tools = [(bit, bush) for bit in layout.rack.bits
-             for bush in ((None, *layout.rack.bushes) if bit.bearing == "none" else (None,))]
+    tools = [(bit, bush) for bit in layout.rack.bits for bush in bushes_for(bit, layout.rack)]
     found = [_least(tools, job, judge, _bit_changes), _least(tools, job, judge, _template_changes),
              _least(tools, job, lambda cutter, offset: Reached(True, (), ()), _width_changes)]
     words = [change.words for change in found if change is not None]
