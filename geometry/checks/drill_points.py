@@ -49,6 +49,12 @@ def wanted(drilling: Drilling, wood: float, bare: float) -> float:
     return wood if counts(drilling) and not short(bare, wood) else 0.0
 
 
+def wanted_then(drilling: Drilling, needed: float, wood: float) -> float:
+    """What its point wants (mm) once the drilling is less deep, `needed` mm as it is: where it counts, all the `wood` that is wanted
+    beside the full diameter."""
+    return wood if counts(drilling) else needed
+
+
 def at_point(drilling: Drilling, ahead: float) -> Vec3:
     """Where a drill's point ends."""
     (x, y, z), (dx, dy, dz) = drilling.end, drilling.direction
@@ -68,7 +74,7 @@ def snag(item: Item, drilling: Drilling, ahead: float, other: str, between: tupl
         a, b = both(measured, needed)
         text = say("{name} leaves {a} mm of wood to the {other}, to the drill's point; {b} mm wanted.",
                    name=first(name(drilling)), a=a, other=other, b=b)
-    less = _less_deep(drilling, needed - measured, lambda one: not short(gap(one), wood if counts(drilling) else needed))
+    less = _less_deep(drilling, needed - measured, lambda one: not short(gap(one), wanted_then(drilling, needed, wood)))
     cure = (say("Drill {item} {by} mm less deep there, or use a drill with a shorter point.", item=item.id, by=tenths(less))
             if less is not None else
             say("Use a drill with a shorter point, or move {item} farther away.", item=item.id))

@@ -220,9 +220,10 @@ def _points_told(points: list[tuple[int, _Point]]) -> Iterator[tuple[int, Snag]]
         measured = point.measured or -next(backs)
         if short(measured, point.needed):
             here, ahead, there = one.drillings[point.i], one.ahead[point.i], point.solids[1]
+            least = drill_points.wanted_then(here, point.needed, point.wood) - TOUCH
 
-            def gap(less: Drilling, here: Drilling = here, ahead: float = ahead, there: Pointed = there) -> float:
-                return float(pointed_gaps(Pointed.with_points([less], [ahead]), there)[0])
+            def gap(less: Drilling, ahead: float = ahead, there: Pointed = there, least: float = least) -> float:
+                return float(pointed_gaps(Pointed.with_points([less], [ahead]), there, decide=least)[0])
             yield at, drill_points.snag(one, here, ahead, name(two.drillings[point.k]), (one.id,) if one is two else (one.id, two.id),
                                         measured, point.needed, point.wood, gap)
 

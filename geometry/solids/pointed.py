@@ -78,12 +78,13 @@ class Pointed(Cylinders, frozen=True, eq=False):
         return self.start + self.axis * level[:, None] + aside * (out / np.maximum(size, 1e-300))[:, None]
 
 
-def pointed_gaps(a: Pointed, b: Pointed, enough: float = np.inf) -> np.ndarray:
+def pointed_gaps(a: Pointed, b: Pointed, enough: float = np.inf, decide: float | None = None) -> np.ndarray:
     """The gap (n,) in mm between a[i] and b[i], never overstated, understated by about 2e-7 mm; 0 where they meet.
 
-    What is proved to be more than `enough` mm is not measured further.
+    What is proved to be more than `enough` mm is not measured further; with `decide` in mm, what is proved to be on either side of it.
     """
-    return certified(a, b, a.start + a.axis * (a.length + a.ahead / 2)[:, None], enough=np.full(len(a), enough)).distance
+    sides = None if decide is None else np.full(len(a), decide)
+    return certified(a, b, a.start + a.axis * (a.length + a.ahead / 2)[:, None], sides, np.full(len(a), enough)).distance
 
 
 def drawn_back(a: Pointed, b: Pointed) -> np.ndarray:
@@ -95,7 +96,7 @@ def drawn_back(a: Pointed, b: Pointed) -> np.ndarray:
     back = a.ahead.copy()
     for farther in (a.ahead + b.ahead, a.length + a.ahead):
         met = np.flatnonzero(back < farther)
-        met = met[pointed_gaps(a.pick(met).shortened(back[met]), b.pick(met)) <= 0]
+        met = met[pointed_gaps(a.pick(met).shortened(back[met]), b.pick(met), TOUCHING) <= 0]
         if not met.size:
             break
         back[met] = farther[met]

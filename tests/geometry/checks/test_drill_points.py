@@ -182,13 +182,40 @@ def test_a_drill_without_a_point_opens_nothing_for_the_next_one_on_its_axis() ->
     assert told(layout, "too-deep") == [pytest.approx(-0.5)]
 
 
-def test_gaps_of_pointed_solids_are_those_of_points_on_them() -> None:
+def _some(count: int) -> list[Pointed]:
+    """Two groups of solids, some of the one in some of the other."""
     rng = np.random.default_rng(7)
-    count = 24
     axes = rng.normal(size=(2, count, 3))
     axes /= np.linalg.norm(axes, axis=2)[:, :, None]
-    solids = [Pointed(rng.uniform(-14, 14, (count, 3)), way, rng.uniform(0, 20, count), rng.uniform(0.5, 4, count),
-                      rng.uniform(0, 5, count)) for way in axes]
+    return [Pointed(rng.uniform(-14, 14, (count, 3)), way, rng.uniform(0, 20, count), rng.uniform(0.5, 4, count),
+                    rng.uniform(0, 5, count)) for way in axes]
+
+
+def test_on_which_side_of_a_length_a_gap_lies_is_told_sooner_than_the_gap(monkeypatch) -> None:
+    """As by the gap itself, as near to it as makes no difference to a maker."""
+    rounds, own = [], Pointed.nearest
+    monkeypatch.setattr(Pointed, "nearest", lambda self, p: rounds.append(1) or own(self, p))
+    solids = _some(200)
+    gaps = pointed_gaps(*solids)
+    whole = len(rounds)
+    assert 5 < (gaps == 0).sum() < 180
+    for least in (1e-6, 0.5, 3.0):
+        rounds.clear()
+        assert ((pointed_gaps(*solids, decide=least) < least) == (gaps < least)).all()
+        assert len(rounds) <= whole
+    rounds.clear()
+    at = np.flatnonzero(gaps == 0)
+    pointed_gaps(*(solid.pick(at) for solid in solids), decide=1.0)
+    assert len(rounds) < whole / 4
+    near = np.flatnonzero(gaps > 0)
+    for off in (1e-6, -1e-6):
+        assert all((pointed_gaps(*(solid.pick(np.array([k])) for solid in solids), decide=gaps[k] + off)[0] < gaps[k] + off) == (off > 0)
+                   for k in near[:40].tolist())
+
+
+def test_gaps_of_pointed_solids_are_those_of_points_on_them() -> None:
+    count = 24
+    solids = _some(count)
     gaps = pointed_gaps(*solids)
     # The nearest point of the one to each of many points on the other: no pair of points is nearer than the gap.
     for at, (one, other) in ((k, pair) for k in range(count) for pair in (solids, solids[::-1])):
