@@ -1492,6 +1492,14 @@
         <translation>Bessere Plätze helfen vielleicht mehr als feinere Arbeit.</translation>
     </message>
     <message>
+        <source>Between square edge and seat the {one} and the {two} cut {measured} mm into each other.</source>
+        <translation>Zwischen gerader Kante und Sitz schneiden sich {one} und {two} um {measured} mm.</translation>
+    </message>
+    <message>
+        <source>Between square edge and seat the {one} and the {two} pass {a} mm apart; {b} mm wanted.</source>
+        <translation>Zwischen gerader Kante und Sitz liegen {one} und {two} {a} mm auseinander; gewünscht sind {b} mm.</translation>
+    </message>
+    <message>
         <source>Between strings of a course</source>
         <translation>Zwischen Saiten eines Chors</translation>
     </message>
@@ -3610,6 +3618,10 @@
     <message>
         <source>In the vice with the {surface} up and the {lies} against the fence: drill the {what}, {diameter} wide, at its mark {along} and {below} below the face; stop at {stop}, {point} to the point.</source>
         <translation>Im Schraubstock, {surface} oben, {lies} am Anschlag: {what} bohren, {diameter} weit, am Anriss {along} und {below} unter der Vorderseite; Tiefenanschlag bei {stop}, bis zur Spitze {point}.</translation>
+    </message>
+    <message>
+        <source>In the waste, too, a drill that breaks into a hole finds wood on one side only, and wanders: the rest of the bore follows.</source>
+        <translation>Auch im Abfall findet ein Bohrer, der in ein Loch einbricht, nur auf einer Seite Holz und verläuft: der Rest der Bohrung folgt ihm.</translation>
     </message>
     <message>
         <source>In the waste, too, a drill that meets a pin's hole wanders, and a pin whose hole is cut stands loose.</source>
@@ -5788,6 +5800,10 @@
         <translation>Abspielen</translation>
     </message>
     <message>
+        <source>Plug the first of the two in the waste before the other is drilled, or move the two farther apart.</source>
+        <translation>Die erste der beiden im Abfall zustopfen, bevor die andere gebohrt wird, oder die beiden weiter auseinander rücken.</translation>
+    </message>
+    <message>
         <source>Plunge</source>
         <translation>Hub</translation>
     </message>
@@ -6874,6 +6890,10 @@
     <message>
         <source>Side angle</source>
         <translation>Seitenwinkel</translation>
+    </message>
+    <message>
+        <source>Side bores meet in the waste</source>
+        <translation>Seitenbohrungen treffen sich im Abfall</translation>
     </message>
     <message>
         <source>Side of the post through the face, over or under one through the side.</source>

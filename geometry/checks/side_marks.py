@@ -1,30 +1,39 @@
-"""Where a side bore starts on the square edge of the blank, and how the table is set for it."""
+"""Where a side bore starts on the square edge of the blank, how the table is set for it, and other bores on its way through the waste."""
 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
+import shapely
+
+from geometry import vectors as v
 from geometry.checks.around import Around
-from geometry.checks.items import Item
+from geometry.checks.items import Item, plan
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import apart, both, first, into, listed, tenths
+from geometry.checks.words import apart, both, first, into, listed, name, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.shop import DrillPress, Margins
 from geometry.saying import number, say
+from geometry.solids.nearby import NOTHING, Rows
 from geometry.solids.side import tilt_of
 from geometry.terms import term
 from geometry.tilt_words import tilt_words
+from geometry.tolerance import TOUCH
+from geometry.vectors import Vec2
 
 _SAME_TILT = math.radians(0.05)
 _SAME_DEPTH = 1e-6
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Notes of the tilts that opposite bores share."""
+    """Snags of bores that come near each other in the waste, and notes of the tilts that opposite bores share."""
     level = scene.memo.snags(_level, scene.items, scene.layout.blank.thickness)
-    return scene.memo.of(_notes, level)
+    margins = scene.layout.margins
+    near = scene.memo.pairs(_boxes, scene.items, margins.bore_bore, margins)
+    near.keep([_meet(scene.items[i], scene.items[k], margins) if i < k else () for i, k in near.new])
+    return (*near.flat, *scene.memo.of(_notes, level))
 
 
 def alone(item: Item, around: Around) -> tuple[Snag, ...]:
@@ -85,6 +94,56 @@ def _tilt(item: Item, skate: float, press: DrillPress) -> tuple[Snag, ...]:
                          item=item.id, tilt=abs(tilt)),
                      say("Make a deep centre mark, use a guide block, or start with a short stiff drill."), "deg"),)
     return ()
+
+
+def _way(item: Item) -> tuple[float, Vec2, Vec2, Vec2] | None:
+    """(radius, where its rim leaves the square edge, seat, end) of all that is drilled at the mark of a side bore, in plan; None where there is none."""
+    bore = item.post
+    if not _has_bore(item) or bore.mark is None:
+        return None
+    radius = max(drilling.radius for drilling in item.drillings if drilling.hole == bore.hole)
+    out = v.along(plan(bore.mark), plan(bore.direction), -radius * math.tan(abs(tilt_of(item.frame))))
+    return radius, out, plan(bore.start), plan(bore.end)
+
+
+def _boxes(items: Sequence[Item]) -> Rows:
+    """About each side bore from the square edge to its end; boxes that hold nothing for what has none."""
+    found = []
+    for item in items:
+        way = _way(item)
+        if way is None:
+            found.append(NOTHING)
+            continue
+        radius, *points = way
+        (xs, ys), z = zip(*points, strict=True), item.post.start[2]
+        found.append(((min(xs) - radius, min(ys) - radius, z - radius), (max(xs) + radius, max(ys) + radius, z + radius)))
+    return found
+
+
+def _meet(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:
+    """Two bores that come near each other before one has come to its seat; what is nearer beyond both seats is told of the drillings."""
+    ways, found = (_way(one), _way(two)), []
+    apart_down = one.post.start[2] - two.post.start[2]
+    for waste, whole in (ways, ways[::-1]):
+        ends = shapely.shortest_line(shapely.LineString(waste[1:3]), shapely.LineString((whole[1], whole[3])))
+        here, there = map(tuple, shapely.get_coordinates(ends).tolist())
+        if v.distance(here, waste[2]) > TOUCH:
+            found.append((math.hypot(v.distance(here, there), apart_down) - waste[0] - whole[0], here, there))
+    if not found:
+        return ()
+    measured, here, there = min(found)
+    needed = margins.bore_bore
+    if not short(measured, needed):
+        return ()
+    words = {"one": name(one.post), "two": name(two.post)}
+    a, b = both(measured, needed)
+    text = (say("Between square edge and seat the {one} and the {two} cut {measured} mm into each other.", measured=into(measured), **words)
+            if measured < 0 else
+            say("Between square edge and seat the {one} and the {two} pass {a} mm apart; {b} mm wanted.", a=a, b=b, **words))
+    along = v.sub(plan(one.post.start), plan(two.post.start))
+    return (Snag("ways-meet", TIGHT, (one.id, two.id), (*v.middle(here, there), one.post.start[2]), measured, needed, text,
+                 say("Plug the first of the two in the waste before the other is drilled, or move the two farther apart."),
+                 push=v.scale(v.unit(along), needed - measured) if v.norm(along) > TOUCH else None),)
 
 
 def _level(item: Item, thickness: float) -> tuple[tuple[float, Item], ...]:

@@ -31,6 +31,7 @@ from tests.geometry.checks.heads import (
     FACE,
     PINS,
     SIDE,
+    THICK,
     bore,
     drawn,
     face,
@@ -104,6 +105,24 @@ _DEPTHS = (
 _TURNS = _rack(bits=(RouterBit(id="bit 10", cutter=10.0, cutting_length=8.0, shank=8.0, stick_out=15.0, bearing="shank",
                                bearing_diameter=10.0),))
 _OFF = (PINS[0], Pin(id="tip pin", at=(1.5, 172.0), diameter=2.0))
+def hollow(s, depths=(None, None), edge=50.0):
+    """Two side bores of 6 that lean towards each other by 3 in 4, s mm down the flanks of a notch from (40, 50) and (40, 114).
+
+    At an edge x = 50 the axes are 2 (82 - 50 - 0.8 s - 0.75 (10 + 0.6 s)) apart, and the rims reach out 2.25 farther along
+    them: less 2.7 makes 46.3 - 2.5 s. At x = 60 they have crossed.
+    """
+    notched = loop((-40.0, 0.0), (40.0, 0.0), (40.0, 50.0), (16.0, 82.0), (40.0, 114.0), (40.0, 180.0), (-40.0, 180.0))
+    return head(outline=notched, tuners=(side("a", 50.0 + s, depth=depths[0]), side("b", 130.0 - s, depth=depths[1])), patterns=(SIDE,),
+                blank=Blank(bass=50.0, treble=edge, tip=190.0, behind=20.0, thickness=THICK))
+
+
+_WAYS = (
+    Case("ways-meet", hollow(16.52), -1.0, TIGHT, hollow(14.92), between=("a", "b")),
+    Case("ways-meet", hollow(15.72), 1.0, TIGHT, hollow(14.92), between=("a", "b")),
+    # Where they cross one lies 7 below the other: 1 of wood between them, and 3 at 9.
+    Case("ways-meet", hollow(16.0, (4.5, 11.5), 60.0), 1.0, TIGHT, hollow(16.0, (3.5, 12.5), 60.0)),
+    Case("ways-meet", hollow(16.0, edge=60.0), -6.0, TIGHT, hollow(16.0, (3.5, 12.5), 60.0)),
+)
 _PINS = (
     Case("pin-to-blank", head(pins=(*PINS, Pin(id="p", at=(0.0, 185.0), diameter=6.0))), 2.0, TIGHT,
          head(pins=(*PINS, Pin(id="p", at=(0.0, 184.0), diameter=6.0)))),
@@ -268,4 +287,4 @@ _IN_WOOD = (
     Case("drilled-and-gone", _drilled(), None, SPOILS, _drilled(_hole())),
 )
 
-CASES = (*_IN_WOOD, *_OUTLINES, *_SLOTS, *_DEPTHS, *_PINS, *_EARS, *_FEATHERS, *_BITS, *_RACK)
+CASES = (*_IN_WOOD, *_OUTLINES, *_SLOTS, *_DEPTHS, *_WAYS, *_PINS, *_EARS, *_FEATHERS, *_BITS, *_RACK)

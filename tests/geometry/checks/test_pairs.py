@@ -5,6 +5,7 @@
 | hole and slot wall | every sort of drilling `-to-slot`; below a blind slot the floor counts |
 | hole and hole, axes askew, too | every two sorts of drilling, `<sort>-to-<sort>` |
 | hole and outline | every sort of drilling `-to-outline` |
+| side bore and side bore in the waste | `ways-meet` |
 | counterbore and anything | `counterbore-to-…` with every other sort, slot and outline |
 | slot and outline (rail) | `rail`, `slot-outside` |
 | slot and slot (web) | `web`, `slots-overlap` |
