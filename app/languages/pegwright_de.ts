@@ -11916,6 +11916,10 @@
         <translation>Umriss sägen</translation>
     </message>
     <message>
+        <source>cut: a change here changes the plan alone</source>
+        <translation>schon ausgearbeitet: Eine Änderung hier ändert nur den Plan</translation>
+    </message>
+    <message>
         <source>cutter</source>
         <translation>Fräser</translation>
     </message>

@@ -13,7 +13,7 @@ from msgspec.structs import replace
 from app.panels.blank_rows import blank_rows
 from app.panels.forms.field_help import pattern
 from app.panels.forms.rows import FieldRow
-from app.panels.hole_rows import retainer_rows, there_row, tuner_rows
+from app.panels.hole_rows import becomes_of, retainer_rows, there_row, tuner_rows
 from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import pocket_facts, slot_there_row
 from app.panels.router.fit_rows import fit_rows
@@ -37,7 +37,6 @@ from geometry.edits import (
     to_drawn,
 )
 from geometry.edits.parts import FEATURE_GROUPS, shaped_loop
-from geometry.errors import GeometryError
 from geometry.layout import (
     Ear,
     EdgePlace,
@@ -50,11 +49,13 @@ from geometry.layout import (
     Slot,
     StraightSlot,
     Tuner,
+    cut,
     drilled,
     loop_path,
     slot_path,
 )
 from geometry.layout.edges import edge
+from geometry.layout.names import OUTLINE
 from geometry.saying import number, number_list, say
 from geometry.solids import SideBore, side_bore
 from geometry.solids.flats import stands_off
@@ -87,18 +88,23 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
     loop = shaped_loop(layout, id)
     if loop is not None and node is not None and 0 <= node < len(loop.nodes):
         return _node(layout, id, node)
-    if id == "outline":
-        return Page(say("Outline"), [FieldRow(SHAPING, "note"), FieldRow(say("Nodes"), "fact", str(len(layout.outline.nodes))),
-                                *outline_size(layout, unit)], [])
     if id == "blank":
         return Page(say("Blank"), [], blank_rows(layout, unit))
     if id == "nut":
         return Page(say("Nut and strings"), [], nut_rows(layout))
-    page = _feature(layout, id, unit)
-    if id not in drilled(layout):
+    page = _outline(layout, unit) if id == OUTLINE else _feature(layout, id, unit)
+    if id in cut(layout):
+        told = say("cut: a change here changes the plan alone")
+    elif id in drilled(layout):
+        told = say("drilled otherwise than it is drawn") if strays(layout, id) else say("drilled: a move here moves the plan alone")
+    else:
         return page
-    told = say("drilled otherwise than it is drawn") if strays(layout, id) else say("drilled: a move here moves the plan alone")
     return replace(page, facts=[FieldRow(say("In the real piece"), "fact", told, warn=True), *page.facts])
+
+
+def _outline(layout: Headstock, unit: LengthUnit) -> Page:
+    return Page(say("Outline"), [FieldRow(SHAPING, "note"), FieldRow(say("Nodes"), "fact", str(len(layout.outline.nodes))),
+                                 *outline_size(layout, unit)], [])
 
 
 def _feature(layout: Headstock, id: str, unit: LengthUnit) -> Page:
@@ -311,19 +317,7 @@ def _pin(layout: Headstock, pin: Pin) -> Page:
     return Page(say("Locating pin, {id}", id=pin.id), [], [
         _name(layout, *path), *_point_at(layout, (*path, "at"), pin.at, _across(layout)),
         field(layout, say("Diameter"), "length", (*path, "diameter"), pin.diameter),
-        FieldRow(say("Its hole"), "fact", _what_becomes(layout, pin.id))])
-
-
-def _what_becomes(layout: Headstock, pin: str) -> str:
-    """What becomes of the hole of a locating pin."""
-    from geometry.sequence.shape_ops import pins_to_plug  # a start need not wait for it
-
-    try:
-        stays = pin in pins_to_plug(layout)
-    except GeometryError:
-        return say("nobody knows: the outline has no inside")
-    return (say("stays in the finished head, and is plugged at the end") if stays else
-            say("goes with the waste, a slot or a later hole"))
+        FieldRow(say("Its hole"), "fact", becomes_of(layout, pin.id))])
 
 
 def _hole(layout: Headstock, hole: SingleHole) -> Page:

@@ -1,10 +1,11 @@
-"""Rows for single holes: whether they are there already, and which tuners they are meant for."""
+"""Rows for single holes: whether they are there already, and which tuners they are meant for; what becomes of those for pins."""
 
 from __future__ import annotations
 
 from app.panels.forms.rows import FieldRow
 from geometry.edits import set_field
 from geometry.edits.holes import fitting_hardware, set_retainer, set_there, tuners_for_holes
+from geometry.errors import GeometryError
 from geometry.layout import Headstock, SingleHole
 from geometry.saying import say
 
@@ -48,3 +49,15 @@ def tuner_rows(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
                      lambda pattern: tuners_for_holes(layout, ids, pattern) if pattern else layout,
                      choices=(("", say("none")), *choices), asks=True,
                      help=say("The hole is for a tuner: it gives way to the bores of this hardware, about the same centre."))]
+
+
+def becomes_of(layout: Headstock, pin: str) -> str:
+    """What becomes of the hole of a locating pin."""
+    from geometry.sequence.shape_ops import pins_to_plug  # a start need not wait for it
+
+    try:
+        stays = pin in pins_to_plug(layout)
+    except GeometryError:
+        return say("nobody knows: the outline has no inside")
+    return (say("stays in the finished head, and is plugged at the end") if stays else
+            say("goes with the waste, a slot or a later hole"))

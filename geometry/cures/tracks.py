@@ -23,6 +23,7 @@ from geometry.layout import (
     Slot,
     StraightSlot,
     Tuner,
+    cut,
     drilled,
     staying,
     staying_rows,
@@ -86,7 +87,7 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
         if isinstance(part, Tuner):
             found += _tuner(layout, part, snag, push)
         elif isinstance(part, Slot):
-            found += _slot(part, snag, push)
+            found += _slot(part, snag, push, id in cut(layout))
         elif isinstance(part, Ear):
             found += [Track(_to(("ears", id, "width"), part.width, sign), _DEAR[Ear], FARTHEST_CHANGE) for sign in (1, -1)]
         elif part is not None:
@@ -164,18 +165,21 @@ def _tuner(layout: Headstock, tuner: Tuner, snag: Snag, push: Vec2 | None) -> It
                             _SIDE if snag.kind in _DEPTH_KINDS else _PATTERN, FARTHEST_CHANGE)
 
 
-def _slot(slot: Slot, snag: Snag, push: Vec2 | None) -> Iterator[Track]:
+def _slot(slot: Slot, snag: Snag, push: Vec2 | None, is_cut: bool) -> Iterator[Track]:
+    """One that is cut in the real piece can be made longer, wider and deeper alone."""
     in_place = TEMPLATE in snag.between  # what a bit does to a slot hangs neither on where that lies nor on how long it is
-    if not in_place:
+    signs = (1,) if is_cut else (-1, 1)
+    if not in_place and not is_cut:
         yield from _shifts(slot, slot.id, push)
     if isinstance(slot.shape, StraightSlot):
         for end in () if in_place else ("nut", "tip"):
-            for sign in (-1.0, 1.0):
+            for sign in signs:
                 yield Track(lambda amount, end=end, sign=sign: Stretch(slot.id, end, sign * amount), _END, 2 * FARTHEST_SHIFT)
-        yield Track(_to(("slots", slot.id, "shape", "width"), slot.shape.width, 1 if snag.kind in _WIDER_KINDS else -1),
-                    _WIDTH, FARTHEST_CHANGE)
+        wider = 1 if snag.kind in _WIDER_KINDS else -1
+        if wider in signs:
+            yield Track(_to(("slots", slot.id, "shape", "width"), slot.shape.width, wider), _WIDTH, FARTHEST_CHANGE)
     if slot.depth is not None:
-        for sign in (-1, 1):
+        for sign in signs:
             yield Track(_to(("slots", slot.id, "depth"), slot.depth, sign), _DEPTH, FARTHEST_CHANGE)
 
 

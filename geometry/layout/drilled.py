@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import re
 
-from geometry.layout.book import Task
+from geometry.layout.book import Book, Task
 from geometry.layout.headstock import Headstock
+from geometry.layout.names import OUTLINE
 from geometry.layout.tuners import RowPlace
 
 
@@ -14,10 +15,20 @@ def drilled(layout: Headstock) -> frozenset[str]:
 
     Holes of the practice piece bind nothing. Features that are no longer in the layout are among them.
     """
-    book = layout.book
-    worked = [*(one.task for one in book.done if one.piece == "real"),
-              *(time.task for time in book.times if time.piece == "real" and time.minutes > 0)]
-    return frozenset(feature for task in worked for feature in task.features if _drilling(task, feature))
+    return frozenset(feature for task in _worked(layout.book) for feature in task.features if _drilling(task, feature))
+
+
+def cut(layout: Headstock) -> frozenset[str]:
+    """Ids of the slots, and the outline's, of which something has been drilled out, sawn or routed on the real piece, ticked off or
+    timed. They can be cut on; no wood comes back."""
+    return frozenset(id for task in _worked(layout.book) for id in (task.features or (OUTLINE,))
+                     if re.fullmatch(rf"(waste holes|saw|cut|rout) {re.escape(id)}( \d+)?", task.operation))
+
+
+def _worked(book: Book) -> list[Task]:
+    """Operations that took place on the real piece."""
+    return [*(one.task for one in book.done if one.piece == "real"),
+            *(time.task for time in book.times if time.piece == "real" and time.minutes > 0)]
 
 
 def drilling_of(task: Task) -> str | None:

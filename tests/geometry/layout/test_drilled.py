@@ -1,4 +1,4 @@
-"""Tuners that are drilled already, by the job book: proposals and cures leave them where they are."""
+"""What is drilled or cut already, by the job book: proposals and cures leave it where it is."""
 
 from msgspec.structs import replace
 
@@ -6,11 +6,11 @@ from app.panels.describe import describe
 from app.window.demo import demo
 from geometry.accuracy.knobs import knobs
 from geometry.checks import Snag, check
-from geometry.checks.moves import Change, Shift, Slide
+from geometry.checks.moves import Change, Shift, Slide, Stretch
 from geometry.checks.snags import TIGHT
 from geometry.cures.tracks import tracks
 from geometry.edits import set_field
-from geometry.layout import Row, RowPlace, SingleHole, StraightRun, Task, Time, drilled, staying, staying_rows
+from geometry.layout import Row, RowPlace, SingleHole, StraightRun, Task, Time, cut, drilled, staying, staying_rows
 from geometry.sequence import operations
 
 
@@ -81,6 +81,39 @@ def test_no_cure_moves_a_pin_or_a_hole_that_is_drilled():
         for layout, some in ((near, True), (timed(near, id, kind=kind), False)):
             moves = [track.make(1.0) for snag in check(layout).snags if {"lamp", pin.id} == set(snag.between) for track in tracks(layout, snag)]
             assert any(move.of == id for move in moves if isinstance(move, Shift)) == some, (id, some)
+
+
+def test_a_slot_is_cut_as_soon_as_wood_is_out_of_it():
+    layout = demo()
+    slot = layout.slots[0].id
+    assert cut(layout) == cut(timed(layout, slot, "practice", kind="rout")) == frozenset()
+    for kind in {op.kind for op in operations(layout) if slot in op.features}:
+        assert cut(timed(layout, slot, kind=kind)) == ({slot} if kind in ("waste holes", "saw", "rout") else set()), kind
+    for kind in ("cut outline", "rout outline"):
+        done = timed(layout, "outline", kind=kind)
+        task = replace(done.book.times[0].task, features=())
+        assert cut(replace(layout, book=replace(done.book, times=(Time(piece="real", minutes=1.0, task=task),)))) == {"outline"}
+
+
+def test_no_cure_puts_wood_back_into_a_slot_that_is_cut():
+    layout = demo()
+    slot = layout.slots[0].id
+    deep = set_field(layout, ("slots", slot, "depth"), 12.0)
+    snag = Snag("rail", TIGHT, (slot,), (0.0, 0.0, 0.0), 0.5, 1.0, "", "", push=(1.0, 0.0))
+
+    def signs(layout, kind="rail"):
+        moves = [way.make(1.0) for way in tracks(layout, replace(snag, kind=kind))]
+        return {(type(move).__name__, 0 if isinstance(move, Shift) else move.by > 0 if isinstance(move, Stretch) else move.after > move.before)
+                for move in moves}
+    assert signs(deep) == {("Shift", 0), ("Stretch", True), ("Stretch", False), ("Change", True), ("Change", False)}
+    for kind in ("rail", "bit-too-wide"):
+        assert signs(timed(deep, slot, kind="rout"), kind) == {("Stretch", True), ("Change", True)}
+
+
+def test_the_panel_says_what_is_cut():
+    slot = demo().slots[0].id
+    for layout, told in ((demo(), False), (timed(demo(), slot, kind="rout"), True)):
+        assert any(row.value == "cut: a change here changes the plan alone" and row.warn for row in describe(layout, slot, "mm").facts) == told
 
 
 def test_the_panel_says_what_is_drilled():
