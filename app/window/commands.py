@@ -6,6 +6,7 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QApplication
 
 from app.formats.errors import FormatError
 from app.window import ask, texts
@@ -176,10 +177,17 @@ class Commands(QObject):
             self._w.held_page.show()  # with the numbers that hold
             return
         self._w.foot.refuse("")
-        before = document.layout
+        before, from_panel = document.layout, self._in_panel
         self.follow_mirrored(what, layout)
+        if from_panel and not self._in_panel:
+            self._w.canvas.view.setFocus()  # else the keyboard would go on to Undo with the page of what is no more
         if document.layout is before:  # nothing came of it, and the fields show what was typed
             self._w.held_page.show()
+
+    @property
+    def _in_panel(self) -> bool:
+        now = QApplication.focusWidget()
+        return now is not None and self._w.side.isAncestorOf(now)
 
     def follow_mirrored(self, name: str, layout: Headstock) -> None:
         """Make an edited layout the next step; with Mirrored on, the twins of what is held follow."""

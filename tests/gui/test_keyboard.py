@@ -6,11 +6,15 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit
 
+from app.look.choice import Choice
+from app.look.descendants import below
 from app.window.input import spoken
 from app.window.input.stepping import things
+from geometry import edits
 from geometry.edits import nudge
 from geometry.layout import Pin, loop_path
 from tests.gui.bench import at_rest
+from tests.waiting import until
 
 KEY, SHIFT, CTRL = Qt.Key, Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier
 
@@ -304,3 +308,23 @@ def test_the_first_sign_of_a_number_is_not_lost_where_the_pointer_lies_on_the_dr
     bench.text("2;85")
     bench.key(KEY.Key_Return)
     assert len(bench.layout.holes) == before + 1 and bench.layout.holes[-1].at == (12.0, 85.0)
+
+
+@pytest.mark.parametrize("count", [1, 2])
+def test_where_what_is_held_gives_way_to_something_else_the_drawing_takes_the_keyboard(bench, count):
+    """The page of the holes goes as they do; the next in the window's order is Undo, which a key would press unasked."""
+    window, head = bench.window, bench.layout
+    window.activateWindow()
+    until(window.isActiveWindow)
+    for i in range(count):
+        head = edits.add_hole(head, (0.0, 150.0 + 12 * i), 10.0)
+    window.document.apply("Add holes", head)
+    window.document.hold(tuple(one.id for one in head.holes[-count:]))
+    bench.pump()
+    box = next(one for one in below(window.side, Choice) if one.isVisible() and "in" in one.accessibleName().split())
+    box.setFocus()
+    box.setCurrentIndex(1)
+    box.activated.emit(1)
+    bench.pump()
+    assert len(window.document.held) == count and bench.layout.tuner(window.document.held[0])
+    assert QApplication.focusWidget() is bench.view
