@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections import defaultdict
 from collections.abc import Sequence
 
 import shapely
@@ -29,12 +28,15 @@ ALIKE = 0.02
 
 def crosses(open_lines: Sequence[Path]) -> tuple[list[Vec2], list[Path]]:
     """Where two short lines of the same length cross square in their middles, and the lines that are no such cross."""
-    places: dict[tuple[int, int], list[Path]] = defaultdict(list)
-    for path in open_lines:
-        if len(path.segments) == 1 and isinstance(path.segments[0], Line) and path.length <= LONGEST_ARM:
-            x, y = v.middle(path.start, path.end)
-            places[round(x / ALIKE), round(y / ALIKE)].append(path)
-    found = [pair for pair in places.values() if len(pair) == 2 and _is_cross(*pair)]
+    short = [path for path in open_lines if len(path.segments) == 1 and isinstance(path.segments[0], Line) and path.length <= LONGEST_ARM]
+    if len(short) < 2:
+        return [], list(open_lines)
+    middles = [shapely.Point(v.middle(path.start, path.end)) for path in short]
+    near: list[set[int]] = [set() for _ in short]
+    for i, k in shapely.STRtree(middles).query(middles, predicate="dwithin", distance=ALIKE).T.tolist():
+        near[i].add(k)  # each is near itself
+    pairs = [(short[i], short[max(both)]) for i, both in enumerate(near) if len(both) == 2 and i == min(both) and near[max(both)] == both]
+    found = [pair for pair in pairs if _is_cross(*pair)]
     taken = {id(path) for pair in found for path in pair}
     return [v.middle(pair[0].start, pair[0].end) for pair in found], [path for path in open_lines if id(path) not in taken]
 

@@ -5,6 +5,8 @@ import io
 import ezdxf
 import pytest
 
+from app.formats.drawing_in.marks import crosses
+from geometry.drawing.shapes import straight
 from tests.app.formats.drawing_in.reading import read, read_svg
 
 HEAD = [(22, 0), (40, 40), (40, 180), (-40, 180), (-40, 40), (-22, 0)]
@@ -60,6 +62,15 @@ def test_small_crosses_become_holes_and_other_lines_do_not():
     drawing = found(draw)
     assert middles(drawing) == sorted(PLACES)
     assert len(drawing.open_chains) == 4
+
+
+def test_a_cross_is_found_wherever_it_stands():
+    """The middles of its lines differ by what a number with two decimals loses, on either side of any grid."""
+    def arms(x, y):
+        return [straight((round(x - 3, 2), y), (round(x + 3, 2), y)), straight((x, round(y - 3, 2)), (x, round(y + 3, 2)))]
+    places = [(round(5 + i / 100, 2), round(33 + i * 3 / 100, 2)) for i in range(300)]
+    assert all(len(crosses(arms(*at))[0]) == 1 and not crosses(arms(*at))[1] for at in places)
+    assert crosses([]) == ([], [])
 
 
 def test_a_cross_in_a_hole_is_its_middle_and_no_hole_of_its_own():
