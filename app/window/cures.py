@@ -10,8 +10,9 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.threads.background import Background
 from app.window import texts
+from app.window.tool_bar import MIRRORED
 from geometry.checks import Snag
-from geometry.checks.moves import Change, Move, Swap, Wind
+from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.checks.said import read
 from geometry.drawing import Area, Disc, Drawing, Stroke
 from geometry.drawing.opened_out import feature_marks
@@ -74,8 +75,9 @@ class Cures(QObject):
         return not self._pause.isActive() and (self._thread is None or self._thread.isFinished())
 
     def carry_out(self, snag: Snag) -> None:
-        """Make the move that cures a snag, as one step of the history."""
+        """Make the move that cures a snag, as one step of the history; with Mirrored on, the twin of what moves follows."""
         from geometry.cures import apply_cure, told  # here and below: a start need not wait for it
+        from geometry.edits.mirrored import echo_edit
 
         window = self._window
         if window.hand.begun:
@@ -86,6 +88,8 @@ class Cures(QObject):
             return
         try:
             after = apply_cure(window.document.layout, snag)
+            if window.chooser.options.mirrored and window.stage in MIRRORED and isinstance(snag.move, Shift | Slide | Stretch):
+                after = echo_edit(window.document.layout, after, (snag.move.of,))
         except GeometryError as error:
             window.say(str(error))
             return

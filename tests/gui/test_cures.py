@@ -10,6 +10,8 @@ from app.threads.background import running
 from app.window import ask
 from app.window.background import aside
 from geometry.checks import check
+from geometry.checks.moves import Shift, Slide
+from geometry.edits.twin_features import twin_feature
 from tests.waiting import press
 
 
@@ -45,6 +47,20 @@ def test_the_button_carries_the_cure_out_as_one_step(bench, qtbot):
     assert (snag.kind, snag.between) not in {(one.kind, one.between) for one in after}
     bench.window.document.undo()
     assert bench.layout == before
+
+
+def test_with_mirrored_on_the_twin_is_moved_too(bench, qtbot):
+    bench.window.tools.mirrored.setChecked(True)
+    index = _spoilt(bench, qtbot)
+    before, move = bench.layout, index.data(Qt.ItemDataRole.UserRole).move
+    twin = twin_feature(before, move.of)
+    assert isinstance(move, Shift | Slide) and twin is not None
+    QTest.mouseClick(bench.window.side.inside.snags.viewport(), Qt.MouseButton.LeftButton, pos=_button(bench, index))
+    bench.pump()
+    assert all(bench.layout.tuner(id).place != before.tuner(id).place for id in (move.of, twin))
+    assert twin_feature(bench.layout, move.of) == twin
+    bench.window.document.undo()
+    assert bench.layout == before, "one step"
 
 
 def test_a_cure_is_carried_out_after_something_was_written_into_the_job_book(bench, qtbot, monkeypatch):
