@@ -34,3 +34,17 @@ def test_a_panel_that_the_maker_made_wider_than_it_asks_for_stays_so(bench):
     assert wide > 600
     window.resize(1180, 800)
     assert drawing_and_panel(bench)[1] == wide
+
+
+def test_in_a_narrow_window_the_width_that_the_maker_gives_the_panel_stays(bench):
+    window = bench.window
+    window.looks.choose_letters(150)
+    window.resize(1024, 700)
+    half = drawing_and_panel(bench)[1]
+    window.keyboard.panel_narrower()
+    narrower = drawing_and_panel(bench)[1]
+    assert narrower < half
+    window.resize(1020, 700)
+    assert drawing_and_panel(bench)[1] <= narrower
+    window.keyboard.panel_wider()
+    assert drawing_and_panel(bench)[1] > narrower

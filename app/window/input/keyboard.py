@@ -296,6 +296,7 @@ class Keyboard(QObject):
 
 
 def _shift(splitter: QSplitter, by: int) -> None:
-    """Make the second part larger by so many pixels at 100 %, as far as the parts allow."""
-    first, second = splitter.sizes()[:2]
-    splitter.setSizes([first - px(by), second + px(by)])
+    """Make the second part, where it is on show, larger by so many pixels at 100 %, as far as the parts allow; to the splitter as
+    if its border were dragged."""
+    if splitter.widget(1).isVisible():
+        splitter.moveSplitter(splitter.sizes()[0] - px(by), 1)
