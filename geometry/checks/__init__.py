@@ -4,8 +4,8 @@ To add a check:
 
 1. Give it a key, a title and a sentence in kinds.py.
 2. Write `snags(scene) -> Iterable[Snag]` in a file of its own (or add to the family it belongs to).
-3. Take what you need from the scene: `scene.items` (everything with drillings), `scene.openings` (slots),
-   `scene.outline`, `scene.layout`.
+3. Take what you need from the scene: `scene.items` (everything with drillings), `scene.sides` (of these the side tuners),
+   `scene.openings` (slots), `scene.outline`, `scene.layout`.
 4. Put the work into pure functions that read nothing but their arguments, so that LiveCheck may keep their results:
    `scene.memo.snags(function, scene.items, *arguments)` for each feature by itself, `snags_together` where numpy or the
    polygon library does all that are new at once, `pairs` for features near each other, `of` for anything else.

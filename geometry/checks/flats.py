@@ -35,9 +35,12 @@ from geometry.vectors import Vec2
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every flat with the drillings of other features, and with the plates beside it."""
+    cut = [item for item in scene.sides if item.tuner.flat is not None]
+    if not cut:
+        return ()
     memo, margins = scene.memo, scene.layout.margins
-    flats = memo.of(together, *[item for item in scene.items if item.mount == "side" and item.tuner.flat is not None])
-    return memo.snags_together(_beside_flats, scene.items, flats, memo.of(_tree, flats, margins), scene.outline, margins) if flats else ()
+    flats = memo.of(together, *cut)
+    return memo.snags_together(_beside_flats, scene.items, flats, memo.of(_tree, flats, margins), scene.outline, margins)
 
 
 def alone(item: Item, openings: tuple[Opening, ...], around: Around) -> tuple[Snag, ...]:

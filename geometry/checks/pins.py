@@ -25,7 +25,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
     layout = scene.layout
     for item in scene.items:
         if item.what == "pin":
-            yield from scene.memo.snags(_in_the_way, scene.items, item, layout.margins)
+            yield from scene.memo.snags(_in_the_way, scene.sides, item, layout.margins)
     if layout.to_rout and len(layout.pins) < 2:
         said = say("There is only one locating pin.") if layout.pins else say("There are no locating pins.")
         yield Snag("few-pins", NOTE, tuple(pin.id for pin in layout.pins) or (TEMPLATE,),
@@ -67,7 +67,7 @@ def _missed(outline: Wall, pins: tuple[Pin, ...], board: str) -> tuple[tuple[Pin
 def _in_the_way(item: Item, pin: Item, margins: Margins) -> tuple[Snag, ...]:
     """A pin that a bore comes near on its way from the square edge to the seat; what is nearer beyond the seat is told of the bore itself."""
     bore = item.post
-    if item.mount != "side" or bore is None or bore.mark is None:
+    if bore is None or bore.mark is None:
         return ()
     radius = max(d.radius for d in item.drillings if d.hole == bore.hole)
     hole, seat = pin.drillings[0], plan(bore.start)

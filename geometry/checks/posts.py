@@ -17,23 +17,21 @@ from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import Gaps
-from geometry.solids.nearby import NOTHING, Rows, rows_of
+from geometry.solids.nearby import Rows, rows_of
 from geometry.strings.past_posts import post_solids
 
 
 def pairs(scene: Scene) -> Pairs:
     """Side tuners whose posts come near each other."""
     margins = scene.layout.margins
-    found = scene.memo.pairs(_boxes, scene.items, margins.post_wall, margins)
+    found = scene.memo.pairs(_boxes, scene.sides, margins.post_wall, margins)
     found.new = [(i, k) for i, k in found.new if i < k]
     return found
 
 
 def _boxes(items: Sequence[Item]) -> Rows:
-    """About each post; boxes that hold nothing for what has none, or one through the face."""
-    sides = [item for item in items if item.mount == "side"]
-    made = iter(rows_of(_solids(sides).boxes()) if sides else ())
-    return [next(made) if item.mount == "side" else NOTHING for item in items]
+    """About each post."""
+    return rows_of(_solids(items).boxes()) if items else []
 
 
 def _solids(items: Sequence[Item]) -> Cylinders:

@@ -60,6 +60,8 @@ class Scene(Struct, frozen=True, eq=False):
     to_rout: tuple[Opening, ...]
     """without those that are there"""
     items: tuple[Item, ...]
+    sides: tuple[Item, ...]
+    """of these the side tuners; one object while none of them changes"""
     runs: tuple[tuple[Run, Item], ...]
     """every string that has a place, with its tuner"""
     broken: tuple[tuple[str, str], ...]
@@ -77,7 +79,8 @@ def scene_of(layout: Headstock, memo: Memo) -> Scene:
     drills = memo.of(Drills, layout.rack.drills)
     items = memo.each_together(items_of, _seeds(layout, memo), layout.outline, layout.blank, memo.of(Kinds, layout.blank, drills))
     broken += [(item.id, item.trouble) for item in items if item.trouble]
-    return Scene(layout, outline, openings, to_rout, items, runs_of(layout, items, memo), tuple(broken), drills, memo)
+    sides = memo.of(together, *[item for item in items if item.mount == "side"])
+    return Scene(layout, outline, openings, to_rout, items, sides, runs_of(layout, items, memo), tuple(broken), drills, memo)
 
 
 def _seeds(layout: Headstock, memo: Memo) -> tuple[Seed, ...]:

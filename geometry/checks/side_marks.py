@@ -29,10 +29,10 @@ _SAME_DEPTH = 1e-6
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of bores that come near each other in the waste, and notes of the tilts that opposite bores share."""
-    level = scene.memo.snags(_level, scene.items, scene.layout.blank.thickness)
-    margins = scene.layout.margins
-    near = scene.memo.pairs(_boxes, scene.items, margins.bore_bore, margins)
-    near.keep([_meet(scene.items[i], scene.items[k], margins) if i < k else () for i, k in near.new])
+    sides, margins = scene.sides, scene.layout.margins
+    level = scene.memo.snags(_level, sides, scene.layout.blank.thickness)
+    near = scene.memo.pairs(_boxes, sides, margins.bore_bore, margins)
+    near.keep([_meet(sides[i], sides[k], margins) if i < k else () for i, k in near.new])
     return (*near.flat, *scene.memo.of(_notes, level))
 
 

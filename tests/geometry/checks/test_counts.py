@@ -13,12 +13,15 @@ from geometry.checks import (
     hole_pairs,
     items,
     nut_line,
+    pins,
+    posts,
     router,
+    side_marks,
     solid_pairs,
     string_angles,
     string_slots,
 )
-from geometry.edits import free_from_row, move_features, move_tuner
+from geometry.edits import free_from_row, move_features, move_tuner, plan_point
 from geometry.layout import FreePlace, Nut
 from geometry.routing import first_plan, fit, medial
 from geometry.solids import distance
@@ -125,6 +128,23 @@ def test_what_hangs_on_the_outline_alone_is_looked_up_once(monkeypatch):
     for by in (0.0, 0.5, 1.0):
         live.check(_moved(head, at, by))
     assert len(clipped) == 1
+
+
+def test_a_tuner_through_the_face_asks_nothing_of_those_from_the_side(monkeypatch):
+    """How their posts and bores lie, and which locating pins their bores pass on the way in."""
+    asked = []
+    for place, name in ((posts, "_boxes"), (side_marks, "_boxes"), (pins, "_in_the_way")):
+        own = getattr(place, name)
+        monkeypatch.setattr(place, name, lambda *given, own=own, name=name: asked.append(name) or own(*given))
+    layout, live = free_from_row(demo(), "treble face 2"), LiveCheck()
+    live.check(layout)
+    sides = sum(" side " in tuner.id for tuner in layout.tuners)
+    assert layout.pins and asked.count("_in_the_way") == len(layout.pins) * sides and asked.count("_boxes") == 2
+    asked.clear()
+    x, y = plan_point(layout, "treble face 2")
+    for by in (0.5, 9.0):
+        live.check(move_tuner(layout, "treble face 2", (x, y + by)))
+    assert not asked
 
 
 def test_a_move_asks_its_own_string_alone_and_what_it_is_not_again(monkeypatch):
