@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import pairwise
+from itertools import groupby, pairwise, product
 
 import shapely
 
+from geometry import vectors as v
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence.before import Before
+from geometry.sequence.drill_ops import SAME_AXIS
 from geometry.sequence.operation import Operation
 from geometry.sequence.rules_marking import of_kind
 from geometry.sequence.shadows import drilled, outline_area, outline_line
-from geometry.solids.drilling import holes
+from geometry.solids.drilling import Drilling, holes
 from geometry.solids.slot_area import slot_area
 from geometry.terms import term
 
@@ -56,16 +58,34 @@ def side_bores_before_outline(layout: Headstock, ops: Sequence[Operation]) -> It
 def wide_before_narrow(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """On one axis the wider bore first: its centre point needs wood."""
     made = {d.id: op for op in ops if op.kind != "final diameter" for d in op.drillings}
+    for axis in _axes(layout):
+        steps = sorted((d for d in axis if d.id in made), key=lambda d: -d.diameter)
+        for wider, narrower in pairwise([list(same) for _, same in groupby(steps, key=lambda d: d.diameter)]):
+            for wide, narrow in product(wider, narrower):
+                op, after = made[wide.id], made[narrow.id]
+                if op.id != after.id:
+                    yield Before(op.id, after.id,
+                                 say("Over an open bore the point of the {bit} finds no wood: it wanders and tears the "
+                                     "rim.",
+                                     bit=op.setup.bit),
+                                 say("the centre of the {operation}", operation=term(wide.operation)), "unsafe",
+                                 "first")
+
+
+def _axes(layout: Headstock) -> list[list[Drilling]]:
+    """The drillings on each axis, locating pins left out, which have a rule of their own: a single hole may stand on a tuner's bore."""
+    axes: list[list[Drilling]] = []
     for hole in holes(layout):
-        steps = [(d, made[d.id]) for d in hole.drillings if d.id in made]
-        for (wide, op), (narrow, after) in pairwise(steps):
-            if op.id != after.id and wide.diameter > narrow.diameter:
-                yield Before(op.id, after.id,
-                             say("Over an open bore the point of the {bit} finds no wood: it wanders and tears the "
-                                 "rim.",
-                                 bit=op.setup.bit),
-                             say("the centre of the {operation}", operation=term(wide.operation)), "unsafe",
-                             "first")
+        own = [d for d in hole.drillings if d.role != "locating"]
+        there = None
+        if own and own[0].role == "hole":
+            at = own[0].start[:2]
+            there = next((axis for axis in axes if axis[0].upright and v.distance(axis[0].start[:2], at) <= SAME_AXIS), None)
+        if there is not None:
+            there += own
+        elif own:
+            axes.append(own)
+    return axes
 
 
 def bores_beside_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:

@@ -12,7 +12,7 @@ from geometry.sequence.before import Before
 from geometry.sequence.operation import Operation
 from geometry.sequence.shadows import outline_pins, shadow, slot_pins
 
-MARKED = ("pin hole", "counterbore", "bore", "side counterbore", "side bore", "pilot", "waste holes", "cut outline")
+MARKED = ("pin hole", "counterbore", "bore", "side counterbore", "side bore", "pilot", "waste holes", "ramp", "cut outline")
 """Kinds that go by the papers."""
 AFTER_ALL = ("clean up", "finish", "final diameter")
 

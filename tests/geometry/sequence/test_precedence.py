@@ -35,6 +35,9 @@ SHARED_BORE = stocked(pins=(Pin(id="pin", at=(-28.0, 60.0), diameter=6.5),))
 IN_SLOT = stocked(pins=(Pin(id="pin", at=(17.0, 60.0)),))
 IN_WASTE = stocked(pins=(Pin(id="pin", at=(0.0, 185.5), diameter=4.0),), template=Template(board="blank"))
 UNREACHED = stocked(pins=IN_WASTE.pins)
+ABOUT_A_BORE = stocked(holes=(SingleHole(id="wide", at=(-28.0, 60.0), diameter=14.0, depth=3.0, surface="back"),
+                              SingleHole(id="slim", at=(-28.0, 60.0), diameter=5.0)))
+"""Single holes on the axis of the bores of front, 8.8 and 6.5 wide."""
 NEAR_SLOT = stocked(tuners=(REPLACE(stocked().tuners[0], place=FreePlace(at=(2.0, 60.0))),))
 NEAR_EDGE = stocked(tuners=(REPLACE(stocked().tuners[0], place=FreePlace(at=(-33.0, 60.0))),))
 
@@ -55,6 +58,10 @@ NEAR_EDGE = stocked(tuners=(REPLACE(stocked().tuners[0], place=FreePlace(at=(-33
     (UNREACHED, "mark", "rout slot 1", "impossible", "then"),
     (stocked(), "pin hole pin.1", "rout slot 1", "unsafe", "then"),
     (stocked(), "pin hole pin.1", "rout outline 1", "unsafe", "then"),
+    (ABOUT_A_BORE, "bore wide.1", "counterbore front.1.1", "unsafe", "first"),
+    (ABOUT_A_BORE, "bore front.1.2", "bore slim.1", "unsafe", "first"),
+    (set_ramp(stocked(), "slot", length=8.0, depth=3.0), "mark", "ramp slot", "impossible", "then"),
+    (set_ramp(stocked(), "slot", length=8.0, depth=3.0), "ramp slot", "clean up", "impossible", "first"),
     (PINNED_BORE, "counterbore front.1.1", "pin hole pin.1", "unsafe", "first"),
     (PINNED_BORE, "pin hole pin.1", "bore front.1.2", "impossible", "first"),
     (PINNED_BORE, "rout slot 1", "bore front.1.2", "unsafe", "first"),
