@@ -100,6 +100,9 @@ WORDS = (
     Word(say("Spoil board"), say("Scrap held behind the work so that the drill leaves into wood.")),
     Word(say("Stop depth"), say("How deep the drill press is set, from where the drill enters: to its full diameter, or to "
                            "its point."), "stop depth"),
+    Word(say("String 1"), say("Strings are counted from the thin side: the first is the outermost at the treble edge, on a left-handed head at "
+                              "the left one, and in pairs strings 1 and 2 are the first course. Lists go from left to right, as the strings "
+                              "lie on the face. Strings that a layout names otherwise keep their names.")),
     Word(say("Template"), say("Hardboard that the follower runs along; it is larger or smaller than the cut by the offset.")),
     Word(say("Tilt"), say("The angle of the table for a side bore: how far the edge's normal turns from the square edge's."),
          "entry mark"),

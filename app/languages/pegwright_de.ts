@@ -7476,6 +7476,18 @@
         <translation>Saite</translation>
     </message>
     <message>
+        <source>String 1</source>
+        <translation>Saite 1</translation>
+    </message>
+    <message>
+        <source>String 1 lies at the bass end.</source>
+        <translation>Saite 1 liegt am Bassende.</translation>
+    </message>
+    <message>
+        <source>String 1 lies at the treble end.</source>
+        <translation>Saite 1 liegt am Diskantende.</translation>
+    </message>
+    <message>
         <source>String at a retainer's screw</source>
         <translation>Saite an der Schraube eines Niederhalters</translation>
     </message>
@@ -7564,8 +7576,8 @@
         <translation>Saite wickelt am Schlitzgrund</translation>
     </message>
     <message>
-        <source>String {id} is the first: there is none before it to share a course with.</source>
-        <translation>Saite {id} ist die erste: vor ihr ist keine, mit der sie einen Chor bilden könnte.</translation>
+        <source>String {id} is the outermost on the bass side: none lies before it to share a course with.</source>
+        <translation>Saite {id} ist auf der Bassseite die äußerste: Vor ihr liegt keine, mit der sie einen Chor bilden könnte.</translation>
     </message>
     <message>
         <source>String {string} bends down over the nut by {down:.1f} degrees to {tuner}; beyond {most:g} strings grind the nut and stick in it.</source>
@@ -7658,6 +7670,10 @@
     <message>
         <source>Strings</source>
         <translation>Saiten</translation>
+    </message>
+    <message>
+        <source>Strings are counted from the thin side: the first is the outermost at the treble edge, on a left-handed head at the left one, and in pairs strings 1 and 2 are the first course. Lists go from left to right, as the strings lie on the face. Strings that a layout names otherwise keep their names.</source>
+        <translation>Saiten zählt man von der dünnen Seite an: Die erste ist die äußerste an der Diskantkante, auf einer Linkshänder-Kopfplatte an der linken Kante, und paarweise bilden die Saiten 1 und 2 den ersten Chor. Listen gehen von links nach rechts, wie die Saiten über der Vorderseite liegen. Saiten, die ein Entwurf anders nennt, behalten ihre Namen.</translation>
     </message>
     <message>
         <source>Strings are made for 2 to {most} posts.</source>
@@ -10508,8 +10524,8 @@
         <translation>Zwei bringen die Schablone an denselben Platz zurück.</translation>
     </message>
     <message>
-        <source>Two by two from the bass side on; each string below says whether it shares a course with the one before it.</source>
-        <translation>Je zwei, von der Bassseite an; jede Saite weiter unten sagt, ob sie mit der vor ihr einen Chor teilt.</translation>
+        <source>Two by two from the bass side on; each string below says whether it shares a course with the one above it.</source>
+        <translation>Je zwei, von der Bassseite an; jede Saite weiter unten sagt, ob sie mit der über ihr einen Chor teilt.</translation>
     </message>
     <message>
         <source>Two locating pins where the wood allows them, to take or leave.</source>

@@ -14,6 +14,7 @@ from geometry.drawing.heights import READ
 from geometry.drawing.shapes import chain, straight
 from geometry.layout import Headstock
 from geometry.saying import say
+from geometry.strings.hands import counted_from
 from geometry.strings.nut import nut_places
 from geometry.units import format_angle
 from geometry.vectors import Vec2
@@ -29,8 +30,8 @@ LINES = 6
 def nut_blocks(layout: Headstock, width: float) -> list[Block]:
     """Heading, the nut at full size, and a row for each string; nothing without strings.
 
-    Places are from the bass end along the nut line, which is the edge of the nut at the neck, slanted where the nut is. Columns that would
-    be empty are left out.
+    Strings stand from the bass end on, whatever they are named. Places are from that end along the nut line, which is the edge of the nut
+    at the neck, slanted where the nut is. Columns that would be empty are left out.
     """
     strings, nut = layout.strings, layout.nut
     if not strings:
@@ -44,6 +45,9 @@ def nut_blocks(layout: Headstock, width: float) -> list[Block]:
         slanted = say("Places are along the edge at the neck. The strings cross the nut {angle} off square, as drawn; the air is square to them.",
                       angle=format_angle(abs(slant)))
         about = f"{about} {slanted}"
+    first = counted_from(strings)
+    if first and len(strings) > 1:
+        about = f"{about} {say('String 1 lies at the treble end.') if first == 'treble' else say('String 1 lies at the bass end.')}"
     joined = [a.course == b.course for a, b in pairwise(strings)]
     steps = ["", *(thousandths(b - a, 2) for a, b in pairwise(along))]
     air = ["", *(deep(x1 - x0 - (a.diameter + b.diameter) / 2, 2) for (x0, a), (x1, b) in pairwise(zip(across, strings, strict=True)))]

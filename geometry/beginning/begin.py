@@ -228,7 +228,7 @@ def _row(row: SideNeeds, made: Shape, run: float, numbers: Numbers, lower: float
             inset = row.inset if kind == "face" else 0.0
             runs[name] = Row(id=f"{name} row", spacing=step, run=EdgeRun(side=side, first=round(along, 3), inset=inset))
         index = i // 2 if row.mount == "mixed" else i
-        string = i + 1 if side == "bass" else numbers.strings - i
+        string = numbers.strings - i if side == "bass" else i + 1
         winds = "bass" if kind == "side" or side == "treble" else "treble"
         tuners.append(Tuner(id=f"{name} {index + 1}", pattern=row.face if kind == "face" else row.through,
                             place=RowPlace(row=f"{name} row", index=index), string=str(string), winds=winds))

@@ -113,20 +113,19 @@ def mirror_layout(layout: Headstock) -> Headstock:
     """The whole layout mirrored about the centreline, for a left-handed instrument. Twice gives the same layout.
 
     The frame stays: the side at +x is called treble whatever strings cross
-    it. So every tuner keeps its string while the strings change their order,
-    and the words bass and treble change places in names. Patterns whose bores
-    lie off to one side are mirrored with them.
+    it. So every tuner keeps its string, and strings and courses keep what they
+    are named, while the strings change their order and the words bass and
+    treble change places in names of features. Patterns whose bores lie off to
+    one side are mirrored with them.
     """
     blank = replace(layout.blank, bass=layout.blank.treble, treble=layout.blank.bass)
-    courses = [string.course for string in layout.strings]
-    turned = sum((min(courses), max(courses))) if courses else 0
     rename = swapped_sides
     names = {id: rename(id) for id in feature_ids(layout)}
     return settled(replace(
         layout, blank=blank, nut=replace(layout.nut, slant=-layout.nut.slant if layout.nut.slant else 0.0),
         ears=tuple(replace(ear, id=rename(ear.id), side=OTHER[ear.side]) for ear in layout.ears),
         outline=Loop(nodes=tuple(flipped(list(layout.outline.nodes)))),
-        strings=tuple(replace(one, course=turned - one.course) for one in reversed(layout.strings)),
+        strings=layout.strings[::-1],
         slots=tuple(replace(flipped_slot(slot), id=rename(slot.id)) for slot in layout.slots),
         routes=tuple(replace(route, of=rename(route.of)) for route in layout.routes),
         patterns=tuple(mirrored_pattern(pattern) for pattern in layout.patterns),

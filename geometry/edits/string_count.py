@@ -12,6 +12,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, Side, String
 from geometry.layout.names import Names
 from geometry.saying import say
+from geometry.strings.hands import counted_from, courses_from
 
 MOST_STRINGS = 24
 """More are no headstock: the limit is there so that one wrong number cannot make thousands."""
@@ -22,9 +23,12 @@ THICKEST, THINNEST = 1.2, 0.25
 
 
 def graded(number: int, courses: bool = False, thickest: float = THICKEST, thinnest: float = THINNEST) -> tuple[String, ...]:
-    """Two or more strings from the bass side on, each thinner than the last in the same ratio (mm); with `courses` in pairs."""
-    return tuple(String(id=str(i + 1), diameter=round(thickest * (thinnest / thickest) ** (i / (number - 1)), 2),
-                        course=i // 2 + 1 if courses else i + 1) for i in range(number))
+    """Two or more strings from the bass side on, each thinner than the last in the same ratio (mm); with `courses` in pairs.
+
+    Strings and courses are named as the trade counts them (common practice, no source): the first is the thinnest, at the treble side.
+    """
+    return tuple(String(id=str(number - i), diameter=round(thickest * (thinnest / thickest) ** (i / (number - 1)), 2),
+                        course=(number - i + 1) // 2 if courses else number - i) for i in range(number))
 
 
 def strings_for_posts(layout: Headstock) -> Headstock:
@@ -40,7 +44,7 @@ def strings_for_posts(layout: Headstock) -> Headstock:
 def add_string(layout: Headstock, side: Side) -> Headstock:
     """One more string outside the others on that side, as thick as its neighbour, a course of its own, on no post yet.
 
-    Strings that are numbered from 1 on stay so, and keep their posts. GeometryError at MOST_STRINGS.
+    Strings that are numbered from 1 on stay so, from the side from which they are, and keep their posts. GeometryError at MOST_STRINGS.
     """
     old = layout.strings
     if len(old) >= MOST_STRINGS:
@@ -49,7 +53,7 @@ def add_string(layout: Headstock, side: Side) -> Headstock:
     new = String(id=Names(string.id for string in old).numbered("string"), course=1,
                  diameter=FIRST_DIAMETER if beside is None else beside.diameter)
     strings, joined = ((new, *old), (False, *_joined(old))) if side == "bass" else ((*old, new), (*_joined(old), False))
-    return _with(layout, strings, joined, _numbered(old))
+    return _with(layout, strings, joined, counted_from(old))
 
 
 def remove_string(layout: Headstock, id: str) -> Headstock:
@@ -60,27 +64,27 @@ def remove_string(layout: Headstock, id: str) -> Headstock:
         joined[at + 1] = False  # the next one now begins the course
     del joined[at]
     tuners = tuple(replace(tuner, string=None) if tuner.string == id else tuner for tuner in layout.tuners)
-    return _with(replace(layout, tuners=tuners), (*old[:at], *old[at + 1:]), joined, _numbered(old))
+    return _with(replace(layout, tuners=tuners), (*old[:at], *old[at + 1:]), joined, counted_from(old))
 
 
 def pair_string(layout: Headstock, id: str, paired: bool) -> Headstock:
     """A string in one course with the one before it, on its bass side, or in a course of its own again.
 
-    GeometryError for an unknown string, and for the first one.
+    GeometryError for an unknown string, and for the outermost one there.
     """
     at = _index(layout, id)
     if at == 0:
-        raise GeometryError(say("String {id} is the first: there is none before it to share a course with.", id=id))
+        raise GeometryError(say("String {id} is the outermost on the bass side: none lies before it to share a course with.", id=id))
     joined = list(_joined(layout.strings))
     joined[at] = bool(paired)
-    return _with(layout, layout.strings, joined, numbered=False)
+    return _with(layout, layout.strings, joined)
 
 
 def pair_all(layout: Headstock, paired: bool) -> Headstock:
     """All strings two by two in courses, from the bass side on, or each in one of its own. GeometryError where one would be left over."""
     if paired and len(layout.strings) % 2:
         raise GeometryError(say("{strings} strings cannot all stand in pairs: add one, or pair those that do.", strings=len(layout.strings)))
-    return _with(layout, layout.strings, [paired and i % 2 == 1 for i in range(len(layout.strings))], numbered=False)
+    return _with(layout, layout.strings, [paired and i % 2 == 1 for i in range(len(layout.strings))])
 
 
 def all_paired(layout: Headstock) -> bool:
@@ -105,16 +109,15 @@ def _joined(strings: Sequence[String]) -> tuple[bool, ...]:
     return (False, *(a.course == b.course for a, b in pairwise(strings)))[:len(strings)]
 
 
-def _numbered(strings: Sequence[String]) -> bool:
-    return [string.id for string in strings] == [str(i) for i in range(1, len(strings) + 1)]
-
-
-def _with(layout: Headstock, strings: Sequence[String], joined: Sequence[bool], numbered: bool) -> Headstock:
-    """The layout with these strings, courses counted anew, ids too when `numbered`; posts follow their strings."""
+def _with(layout: Headstock, strings: Sequence[String], joined: Sequence[bool], numbered: Side | None = None) -> Headstock:
+    """The layout with these strings, courses counted anew from the side from which they are, ids from the one in `numbered`, if any;
+    posts follow their strings."""
+    count, last = len(strings), len(joined) - sum(joined)
+    first = courses_from(layout.strings)
     made, names, course = [], {}, 0
     for i, (string, with_last) in enumerate(zip(strings, joined, strict=True), 1):
         course += 0 if with_last else 1
-        names[string.id] = str(i) if numbered else string.id
-        made.append(replace(string, id=names[string.id], course=course))
+        names[string.id] = string.id if numbered is None else str(i if numbered == "bass" else count + 1 - i)
+        made.append(replace(string, id=names[string.id], course=course if first == "bass" else last + 1 - course))
     tuners = tuple(tuner if tuner.string is None else replace(tuner, string=names[tuner.string]) for tuner in layout.tuners)
     return settled(replace(layout, strings=tuple(made), tuners=tuners))

@@ -47,7 +47,7 @@ class Nut(Part, kw_only=True):
 
 
 class String(Part, kw_only=True):
-    """One string, from the bass side on. `course` strings with one number share a course.
+    """One string; a layout holds them from the bass side on, whatever they are named. `course` strings with one number share a course.
 
     `note` is what it is tuned to ("E2", "F#3"; anything else counts as a remark). `core` is the
     diameter of the steel core of a wound string (mm), None for a plain one. Without a

@@ -41,7 +41,7 @@ def test_every_string_stands_in_the_table(bench, room):
     assert len(rows) == len(bench.layout.strings)
     post, winds, labels = rows[0]
     assert post.currentText() == post_of(bench, bench.layout.strings[0].id)
-    assert post.accessibleName() == "Post of string 1"
+    assert post.accessibleName() == "Post of string 12"
     assert labels[0].text().endswith("°") and float(labels[2].text()) > 1
     assert sum(isinstance(m, Label) for m in room.marks()["string angles"]) == len(bench.layout.strings)
 
@@ -49,11 +49,11 @@ def test_every_string_stands_in_the_table(bench, room):
 def test_a_string_is_added_and_removed_as_steps_of_their_own(bench, room):
     before = bench.layout
     press(button(room.panel, "Add a string on the treble side"))
-    assert [string.id for string in bench.layout.strings] == [str(n) for n in range(1, 14)]
+    assert [string.id for string in bench.layout.strings] == [str(n) for n in range(13, 0, -1)]
     assert len(room.panel.table._made) == 13 and room.panel.table._made[-1][0].currentText() == "none"
-    press(button(room.panel, "Remove string 13"))
+    press(button(room.panel, "Remove string 1"))
     assert bench.layout == before
-    assert bench.window.document.history.undo_name == "Remove string 13"
+    assert bench.window.document.history.undo_name == "Remove string 1"
 
 
 def test_a_button_whose_work_is_done_leaves_the_keyboard_to_a_value_beside_it(bench, room):
@@ -70,11 +70,11 @@ def test_a_button_whose_work_is_done_leaves_the_keyboard_to_a_value_beside_it(be
 
 def test_a_post_chosen_with_the_keyboard_changes_two_strings_over(bench, room):
     before = bench.layout
-    here, there = post_of(bench, "1"), post_of(bench, "2")
+    here, there = post_of(bench, "12"), post_of(bench, "11")
     box = room.panel.table._made[0][0]
     choose(box, there)
     bench.pump()
-    assert bench.layout.tuner(there).string == "1"
+    assert bench.layout.tuner(there).string == "12"
     assert sorted(t.string for t in bench.layout.tuners) == sorted(t.string for t in before.tuners)
     assert here != there
 
@@ -176,7 +176,7 @@ def test_nut_and_strings_are_set_as_usual_for_an_instrument_in_one_step(bench, r
 
 
 def test_where_a_string_runs_is_chosen_in_its_row(bench, room):
-    tuner = bench.layout.tuner(post_of(bench, "1"))
+    tuner = bench.layout.tuner(post_of(bench, "12"))
     box = room.panel.table._made[0][1]
     box.setFocus()
     QTest.keyClick(box, Qt.Key.Key_Up if tuner.winds == "treble" else Qt.Key.Key_Down)

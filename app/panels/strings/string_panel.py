@@ -151,7 +151,7 @@ def _pair_rows(layout: Headstock) -> list[FieldRow]:
     if len(layout.strings) < 4 or len(layout.strings) % 2:
         return []
     return [FieldRow(say("Strings in pairs"), "flag", all_paired(layout), partial(pair_all, layout),
-                     help=say("Two by two from the bass side on; each string below says whether it shares a course with the one before it."))]
+                     help=say("Two by two from the bass side on; each string below says whether it shares a course with the one above it."))]
 
 
 def _end_rows(layout: Headstock) -> list[FieldRow]:

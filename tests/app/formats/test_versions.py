@@ -27,7 +27,7 @@ def test_it_opens_and_means_what_it_meant(path):
     result = check(layout)
     assert (result.counts.holes, result.counts.drilling, result.counts.pins) == (36, 42, 2)
     assert headstock.decode(headstock.encode(layout)) == layout
-    assert len(layout.strings) == 12 and layout.blank.thickness == 16.0
+    assert [string.id for string in layout.strings] == [str(n) for n in range(1, 13)] and layout.blank.thickness == 16.0
 
 
 SAMPLE = Path(__file__).parents[3] / "samples" / "twelve-string-mixed.headstock.json"

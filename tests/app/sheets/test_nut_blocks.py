@@ -9,6 +9,7 @@ from app.sheets.nut_blocks import BODY, nut_blocks
 from geometry.beginning.begin import begin
 from geometry.beginning.instruments import usual
 from geometry.drawing import Label, Stroke
+from geometry.edits import mirror_layout
 from geometry.lengths import speaking
 from tests.app.formats.out.pdf_reading import drawn
 from tests.app.sheets.printed import layout, made, opened
@@ -43,15 +44,15 @@ def corners(path):
 
 
 def test_a_mandolins_strings_by_hand():
-    """29 wide, 23.4 from the first to the last, pairs of 2.2: the middles of the courses stand (23.4 - 2.2) / 3 = 7.067 apart, the first
+    """29 wide, 23.4 from the first to the last, pairs of 2.2: the middles of the courses stand (23.4 - 2.2) / 3 = 7.067 apart, the thickest
     string 2.8 from the end. Skins of 1.016 take 1.016 from the air of 2.2, those of 1.016 and 0.66 take 0.838 from 4.867."""
     blocks = nut_blocks(MANDOLIN, WIDE)
     by_hand = [2.8 + 21.2 / 3 * course + 2.2 * second for course in range(4) for second in range(2)]
     assert ticks(blocks) == pytest.approx(by_hand, abs=1e-9)
     found = rows(blocks)
-    assert found[0] == ["1", "G3", "1", "1.016", "2.80"]
-    assert found[1] == ["2", "G3", "1", "1.016", "5.00", "2.20", "1.18"]
-    assert found[2] == ["3", "D4", "2", "0.66", "9.87", "4.87", "4.02"]
+    assert found[0] == ["8", "G3", "4", "1.016", "2.80"]
+    assert found[1] == ["7", "G3", "4", "1.016", "5.00", "2.20", "1.18"]
+    assert found[2] == ["6", "D4", "3", "0.66", "9.87", "4.87", "4.02"]
 
 
 def test_on_a_slanted_nut_places_are_along_it_and_the_air_is_square_to_the_strings():
@@ -68,6 +69,14 @@ def test_on_a_slanted_nut_lines_and_ends_run_as_the_strings_do():
     bass, treble, treble_at_head, bass_at_head = corners(nut)
     for low, high in ((bass, bass_at_head), (treble, treble_at_head), *((line.start, line.end) for line in lines)):
         assert math.atan2(high[0] - low[0], high[1] - low[1]) == pytest.approx(math.radians(-20))
+
+
+def test_it_says_at_which_end_the_first_string_lies_where_they_are_counted():
+    def said(layout):
+        return " ".join(m.text for m in marks(nut_blocks(layout, WIDE)[:1]) if isinstance(m, Label))
+    named = replace(MANDOLIN, strings=tuple(replace(s, id=f"string {s.id}") for s in MANDOLIN.strings))
+    assert "String 1 lies at the treble end." in said(MANDOLIN) and "String 1 lies at the bass end." in said(mirror_layout(MANDOLIN))
+    assert "String 1" not in said(named) and "String 1" not in said(replace(MANDOLIN, strings=MANDOLIN.strings[-1:], tuners=()))
 
 
 def test_names_of_near_strings_stand_on_several_lines():
