@@ -1,4 +1,7 @@
-"""Posts of side tuners beside or before each other: where their bores have ended they lie free in a slot."""
+"""Posts of side tuners beside or before each other: where their bores have ended they lie free in a slot.
+
+Wood that lacks is told once: of posts that come no nearer to each other than their bores, which lack theirs, the bores tell it.
+"""
 
 from __future__ import annotations
 
@@ -16,9 +19,10 @@ from geometry.checks.words import both, into
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
-from geometry.solids.distance import Gaps
+from geometry.solids.distance import Gaps, gaps
 from geometry.solids.nearby import Rows, rows_of
 from geometry.strings.past_posts import post_solids
+from geometry.tolerance import TOUCH
 
 
 def pairs(scene: Scene) -> Pairs:
@@ -45,8 +49,17 @@ def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:
 
 
 def _told(rows: Sequence[tuple[Item, Item, Margins]], measured: Gaps) -> list[tuple[Snag, ...]]:
-    return [(_snag(*row, gap, measured.on_a[i], measured.on_b[i]),) if exact and short(gap, row[2].post_wall) else ()
+    return [(_snag(*row, gap, measured.on_a[i], measured.on_b[i]),) if exact and short(gap, row[2].post_wall) and not _by_bores(*row, gap) else ()
             for i, (row, gap, exact) in enumerate(zip(rows, measured.distance.tolist(), measured.exact.tolist(), strict=True))]
+
+
+def _by_bores(one: Item, two: Item, margins: Margins, measured: float) -> bool:
+    """Whether the wood between the bores of two posts is less than is wanted, and no more than is between the posts (mm)."""
+    if one.post is None or two.post is None:
+        return False
+    a, b = (Cylinders.made([(d.start, d.direction, d.depth, d.radius)]) for d in (one.post, two.post))
+    wood = float(gaps(a, b, np.array([margins.bore_bore])).distance[0])
+    return short(wood, margins.bore_bore) and wood <= measured + TOUCH
 
 
 def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndarray, on_b: np.ndarray) -> Snag:

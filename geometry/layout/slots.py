@@ -18,6 +18,7 @@ from geometry.vectors import Vec2
 _DECIMALS = 9
 """of coordinates at home, in mm: what moving a slot leaves of rounding is finer"""
 
+
 class StraightSlot(Part, kw_only=True, tag="straight", tag_field="kind"):
     """A slot with straight walls and round ends.
 

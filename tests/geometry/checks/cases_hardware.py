@@ -175,6 +175,8 @@ def _beside_edge(stand, reach=12.0):
 
 
 _SMALL = (2.0, 2.0, 4.0)
+
+
 def _facing(apart, length=45.0):
     """Side tuners through both edges, x = 40 and x = -40, their posts of 6 in one slot between x = -12 and 12, `apart` mm along it."""
     of = pattern("of", "side", bore(surface="seat", depth=30.0), post=(6.0, length, 32.0))

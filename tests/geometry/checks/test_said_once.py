@@ -1,11 +1,11 @@
-"""Wood that lacks is told once: what a slot lacks at the nut line is no rail as well."""
+"""Wood that lacks is told once: what a slot lacks at the nut line is no rail as well, and what bores lack is not lacking between their posts as well."""
 
 import math
 
 import pytest
 
 from geometry.checks import check
-from tests.geometry.checks.heads import head, loop, slot
+from tests.geometry.checks.heads import bore, head, loop, pattern, side, slot
 
 LIP = loop((-40.0, -10.0), (40.0, -10.0), (40.0, 180.0), (-40.0, 180.0))
 """An outline that goes on below the nut line."""
@@ -26,3 +26,24 @@ LIP = loop((-40.0, -10.0), (40.0, -10.0), (40.0, 180.0), (-40.0, 180.0))
 def test_a_slot_at_the_nut(layout, told):
     kinds = ("slot-to-nut", "rail", "slot-outside")
     assert {snag.kind: pytest.approx(snag.measured) for snag in check(layout).snags if snag.kind in kinds} == told
+
+
+HOLLOW = loop((-140.0, 0.0), (40.0, 0.0, -math.tan(math.asin(90.0 / 120.0) / 2)), (40.0, 180.0), (-140.0, 180.0))
+"""Its treble edge is an arc of 120 mm about a place outside the head: what goes in square to it draws apart."""
+ROUND = loop((-140.0, 0.0), (40.0, 0.0, math.tan(math.asin(90.0 / 120.0) / 2)), (40.0, 180.0), (-140.0, 180.0))
+"""The same arc the other way: what goes in square to it draws together."""
+
+
+@pytest.mark.parametrize(("outline", "apart", "long", "kinds"), [
+    (None, 6.5, 40.0, ["side-bore-to-side-bore"]),
+    (None, 5.0, 40.0, ["side-bore-to-side-bore"]),
+    (HOLLOW, 6.5, 40.0, ["side-bore-to-side-bore"]),
+    # At 20 mm, where the bores end, they are 14 * 100 / 120 - 6 = 5.7 mm apart, at 62 mm the posts 14 * 58 / 120 - 6 = 0.8.
+    (ROUND, 14.0, 62.0, ["post-to-post"]),
+    # Bores that lack some wood, and posts that then run into each other: 10 * 100 / 120 - 6 = 2.3, 10 * 58 / 120 - 6 < 0.
+    (ROUND, 10.0, 62.0, ["post-to-post", "side-bore-to-side-bore"]),
+])
+def test_posts_beside_each_other(outline, apart, long, kinds):
+    of = pattern("of", "side", bore(surface="seat", depth=20.0), post=(6.0, long, 30.0))
+    layout = head(tuners=(side("a", 100.0, of), side("b", 100.0 + apart, of)), patterns=(of,), **({} if outline is None else {"outline": outline}))
+    assert sorted(snag.kind for snag in check(layout).snags if snag.kind in ("post-to-post", "side-bore-to-side-bore")) == kinds
