@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Container, Iterable, Sequence
 
 from msgspec import Struct
 
@@ -81,25 +81,22 @@ def lines(book: Book, planned: Sequence[Task], factors: dict[str, float] | None 
 
 
 class Sum(Struct, frozen=True):
-    """Minutes of one piece: all that was planned and is still in the running order, all that was spent, and the plan of
-    the operations that were timed (what the time spent is fairly held against)."""
+    """Minutes of one piece: all that was planned and is still in the running order, all that was spent, the plan of the
+    operations that were timed (what the time spent is fairly held against), and of those that are neither timed nor done."""
 
     planned: float
     spent: float
     planned_of_timed: float
+    left: float
     timed: int
     of: int
 
-    @property
-    def left(self) -> float:
-        """Planned minutes of what has not been timed yet."""
-        return self.planned - self.planned_of_timed
 
-
-def total(rows: Iterable[Line], piece: Piece) -> Sum:
-    """The sum over some lines for one piece; lines that are planned no more count as spent alone."""
+def total(rows: Iterable[Line], piece: Piece, done: Container[str] = ()) -> Sum:
+    """The sum over some lines for one piece, on which these operations are done; lines that are planned no more count as spent alone."""
     rows = list(rows)
     current = [row for row in rows if row.current]
     timed = [row for row in current if row.of(piece) is not None]
     return Sum(sum(row.planned for row in current), sum(row.of(piece) or 0.0 for row in rows),
-               sum(row.planned for row in timed), len(timed), len(current))
+               sum(row.planned for row in timed),
+               sum(row.planned for row in current if row.of(piece) is None and row.task.operation not in done), len(timed), len(current))

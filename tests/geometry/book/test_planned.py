@@ -5,9 +5,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 from msgspec.structs import replace
 
+from app.panels.book.book_rows import sum_facts
+from app.panels.order.order_rows import minutes_words
 from app.sheets.work import plan_work
 from app.window.demo import demo
-from geometry.book import CHANGING, corrected, factors_of, lines, set_minutes, tasks, tick_off, total
+from geometry.book import CHANGING, corrected, done_steps, factors_of, lines, set_minutes, tasks, tick_off, total
 from geometry.book.planned import CHANGE_FIELDS, NO_WORK, WORK_FIELDS
 from geometry.layout import Book, Rates, Task
 from geometry.sequence import KINDS, Changes, Operation, hours, minutes
@@ -55,6 +57,14 @@ def test_lines_keep_what_is_done_on_the_bench_and_planned_no_more():
     assert [(r.task.operation, r.practice, r.real, r.current) for r in lines(book, [SAW])] == [
         ("saw", None, None, True), ("rout", None, None, False)]
     assert [r.task.operation for r in lines(replace(book, piece="practice"), [SAW])] == ["saw"]
+
+
+def test_what_is_ticked_off_without_minutes_is_not_left_to_do():
+    book = tick_off(Book(piece="real"), SAW, 1)
+    rows = lines(book, [SAW, ROUT])
+    assert total(rows, "real").left == SAW.planned + ROUT.planned and total(rows, "real", done_steps(book)).left == ROUT.planned
+    facts = dict(sum_facts(rows, book))
+    assert facts["Left, by the plan"] == minutes_words(ROUT.planned) != facts["Planned"]
 
 
 @given(st.permutations(list(range(6))), st.lists(st.floats(0, 500), min_size=6, max_size=6))
