@@ -10,7 +10,7 @@ from msgspec.structs import replace
 
 from geometry.beginning.numbers import Mount, Numbers
 from geometry.edits.parts import settled
-from geometry.edits.string_count import graded
+from geometry.edits.string_count import MOST_STRINGS, graded, pair_all, strings_for_posts
 from geometry.layout import Headstock, String
 from geometry.layout.generic import FRICTION, GEARED, LARGE, ROLLER, THROUGH_SIDE
 from geometry.saying import say
@@ -126,8 +126,12 @@ def as_usual(layout: Headstock, instrument: str, scale: float) -> Headstock:
     """A layout that was drawn, traced or imported, with nut and strings as they are usual for an instrument of that scale length (mm).
 
     Width and slant of the nut, the way from the first string to the last, courses and posts stay, and thick strings on the side where they are.
+    A layout without strings gets one for each of its posts, in pairs where the instrument has them.
     """
     kind = INSTRUMENTS[instrument]
+    posts = len(layout.tuners)
+    if not layout.strings and 2 <= posts <= MOST_STRINGS:
+        layout = pair_all(strings_for_posts(layout), kind.courses and posts % 2 == 0)
     nut = replace(layout.nut, height=kind.height, pitch=kind.angle, pair=kind.pair, scale_length=scale)
     turn = -1 if thick_on_treble(layout.strings) else 1
     strings = layout.strings[::turn]

@@ -100,7 +100,7 @@ class StringPanel(QWidget):
         self.table.show_strings(string_rows(layout), tuple(tuner.id for tuner in layout.tuners))
         self.hands.setVisible(thick_on_treble(layout.strings))
         self.count.show_rows(_one_more_rows(layout))
-        self.nut.show_rows([_usual_row(layout, unit), *_pair_rows(layout), *nut_rows(layout), *_end_rows(layout), *_for_posts_rows(layout)])
+        self.nut.show_rows([*_for_posts_rows(layout), _usual_row(layout, unit), *_pair_rows(layout), *nut_rows(layout), *_end_rows(layout)])
         self.strings.show_rows(_string_rows(layout))
         fitting = [one for one in SETS if len(one) == len(layout.strings)]
         self.sets.clear()

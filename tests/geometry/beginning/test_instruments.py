@@ -146,3 +146,15 @@ def test_a_drawn_head_takes_what_is_usual_for_its_instrument(left):
     uke = as_usual(made, "tenor ukulele", 432.0)
     assert {(s.note, s.core) for s in uke.strings} == {("", None)}, "eight strings are no usual set"
     assert as_usual(replace(drawn, strings=(), tuners=()), "bass", 864.0).strings == ()
+
+
+def test_a_head_without_strings_gets_one_for_each_post():
+    """As an imported one is whose holes have become tuners: else nothing would come of the choice."""
+    drawn = begin(Numbers(bass=4, treble=4))
+    bare = replace(drawn, strings=(), tuners=tuple(replace(tuner, string=None) for tuner in drawn.tuners))
+    made = as_usual(bare, "mandolin", 352.0)
+    assert [s.note for s in made.strings] == ["G3", "G3", "D4", "D4", "A4", "A4", "E5", "E5"]
+    assert [s.course for s in made.strings] == [1, 1, 2, 2, 3, 3, 4, 4] and made.tuners == bare.tuners
+    assert [s.course for s in as_usual(bare, "guitar", 648.0).strings] == list(range(1, 9))
+    three = as_usual(replace(bare, tuners=bare.tuners[:3]), "mandolin", 352.0)
+    assert [s.course for s in three.strings] == [1, 2, 3], "one would be left over"
