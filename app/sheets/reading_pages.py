@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from app.sheets.book_pages import taller
-from app.sheets.lay import Block, Column, fitting, heading, of_marks, space, table
+from app.sheets.lay import Block, Column, heading, natural, of_marks, space, table
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import hundredths, length, unit_words
 from geometry.drawing import Label, Stroke
@@ -18,6 +18,8 @@ from geometry.terms import term
 
 TALL = 6.2
 """Height of a row to write in, mm."""
+GAP, WRITTEN = 1.5, 13.0
+"""White between columns, and the least room for a number written by hand, mm."""
 HEADS = {"practice": say("Readings, practice piece"), "real": say("Readings, real piece")}
 
 
@@ -40,11 +42,6 @@ def reading_blocks(layout: Headstock, width: float) -> list[Block]:
 def _form(known: list[Drilling], taken: list[Reading], blank: Blank, width: float) -> list[Block]:
     of = {d.id: d for d in known}
     by = {(one.drilling, one.what): _as_asked(one, blank, of.get(one.drilling)) for one in taken if one.what != "distance"}
-    names = (say("x, below face"), "y", say("diameter"), say("depth"))
-    w = fitting((50, *[16.0] * 8), width, 1.5)
-    columns = [Column(say("hole"), w[0])]
-    for i, name in enumerate(names):
-        columns += [Column(name, w[1 + 2 * i], True), Column(say("read"), w[2 + 2 * i], True)]
     rows = []
     for d in known:
         cells = [f"{d.id} {term(d.operation)}"]
@@ -53,8 +50,19 @@ def _form(known: list[Drilling], taken: list[Reading], blank: Blank, width: floa
             found = by.get((d.id, what))
             cells += [say("through") if value is None else hundredths(value), "" if found is None else hundredths(found)]
         rows.append(cells)
-    made = table(columns, rows, gap=1.5)
+    titles = [say("hole")]
+    for name in (say("x, below face"), "y", say("diameter"), say("depth")):
+        titles += [name, say("read")]
+    made = table([Column(title, wide, i > 0) for i, (title, wide) in enumerate(zip(titles, _widths([titles, *rows], width), strict=True))], rows, gap=GAP)
     return [made[0], *(taller(row, TALL) for row in made[1:])]
+
+
+def _widths(lines: list[list[str]], width: float) -> list[float]:
+    """Of what is printed as wide as its words where there is room, and what is left in equal parts to write in, WRITTEN mm at least."""
+    printed = [0, *range(1, len(lines[0]), 2)]
+    of = dict(zip(printed, natural([[line[i] for i in printed] for line in lines], READ, width - (len(printed) - 1) * (WRITTEN + GAP), GAP), strict=True))
+    left = (width - sum(of.values()) - GAP * (len(lines[0]) - 1)) / (len(printed) - 1)
+    return [of.get(i, left) for i in range(len(lines[0]))]
 
 
 def _as_asked(one: Reading, blank: Blank, d: Drilling | None) -> float:

@@ -2,7 +2,9 @@
 
 from msgspec.structs import replace
 
+from app.languages.catalogue import speak
 from app.sheets.reading_pages import reading_blocks
+from geometry import saying
 from geometry.drawing import Label
 from geometry.layout import Reading
 from geometry.measured import drillings
@@ -31,3 +33,13 @@ def test_the_plans_of_the_form_line_up_to_a_hundredth():
         told = [text for text in said[row + 1:row + 9] if text]
         assert told[:3] == [f"{value:.2f}" for value in (d.start[0] if d.upright else d.start[2], d.start[1], d.diameter)], d.id
         assert told[3] == ("through" if d.through else f"{d.depth:.2f}"), d.id
+
+
+def test_no_word_of_the_form_is_broken_where_words_are_long():
+    """The German words for through and diameter are wider than any number beside them."""
+    speak("de")
+    try:
+        said = [mark.text for block in reading_blocks(demo(), 180.0) for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
+    finally:
+        saying.use(None)
+    assert {"durchgehend", "Durchmesser", "Schraubenvorbohrung"} <= set(said)
