@@ -18,7 +18,7 @@ from geometry.terms import term
 
 TALL = 6.2
 """Height of a row to write in, mm."""
-GAP, WRITTEN = 1.5, 13.0
+GAP, WRITTEN = 2.5, 13.0
 """White between columns, and the least room for a number written by hand, mm."""
 HEADS = {"practice": say("Readings, practice piece"), "real": say("Readings, real piece")}
 
