@@ -63,9 +63,9 @@ def certified(a: Cylinders, b: Cylinders, first: np.ndarray, decide: np.ndarray 
                 going &= (lower[open_] < decide[open_]) & (upper[open_] >= decide[open_])
             if enough is not None:
                 going &= lower[open_] <= enough[open_]
+            if not going.any():
+                break
             if not going.all():
-                if not going.any():
-                    break
                 open_, y, before, speed, p = open_[going], y[going], before[going], speed[going], p[going]
                 a, b = a.pick(going), b.pick(going)
         uphill = dots(y - p, p - before) > 0

@@ -207,6 +207,9 @@ def test_on_which_side_of_a_length_a_gap_lies_is_told_sooner_than_the_gap(monkey
     at = np.flatnonzero(gaps == 0)
     pointed_gaps(*(solid.pick(at) for solid in solids), decide=1.0)
     assert len(rounds) < whole / 4
+    rounds.clear()
+    assert not len(pointed_gaps(*(solid.pick(at[:0]) for solid in solids)))
+    assert len(rounds) <= 3, "of no solids there is nothing to find"
     near = np.flatnonzero(gaps > 0)
     for off in (1e-6, -1e-6):
         assert all((pointed_gaps(*(solid.pick(np.array([k])) for solid in solids), decide=gaps[k] + off)[0] < gaps[k] + off) == (off > 0)
