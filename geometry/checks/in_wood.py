@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Container, Iterable, Iterator, Sized
+from collections.abc import Iterable, Iterator, Sized
 
 from geometry.checks.items import Item
 from geometry.checks.said import length, read
@@ -19,8 +19,8 @@ from geometry.solids.in_wood import bored, deeper, on_axis, same_hole
 from geometry.tilt_words import tilt_words
 from geometry.tolerance import SAME_HOLE
 
-Ticks = dict[str, Bored]
-"""By drilling, what the real piece has of it."""
+Ticks = dict[str, Done]
+"""By drilling, the tick that tells what the real piece has of it."""
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -31,12 +31,12 @@ def snags(scene: Scene) -> Iterable[Snag]:
     yield from scene.memo.snags(_moved, scene.items, ticks)
     known = {drilling.id for item in scene.items for drilling in item.drillings}
     if not known.issuperset(ticks):
-        yield from _gone(scene.layout.book.done, known)
+        yield from scene.memo.of(_gone, *[one for id, one in ticks.items() if id not in known])
 
 
 def _ticks(done: tuple[Done, ...]) -> Ticks:
-    drillings = ((drilling_of(one.task), one.hole) for one in done if one.piece == "real")
-    return {id: hole for id, hole in drillings if id is not None and hole is not None}
+    drillings = ((drilling_of(one.task), one) for one in done if one.piece == "real" and one.hole is not None)
+    return {id: one for id, one in drillings if id is not None}
 
 
 def _moved(item: Item, ticks: Ticks) -> tuple[Snag, ...]:
@@ -50,18 +50,17 @@ def _moved(item: Item, ticks: Ticks) -> tuple[Snag, ...]:
                  say("Put the drawing back; or plug the hole, drill it anew and tick its step again.")),)
 
 
-def _gone(done: tuple[Done, ...], known: Container[str]) -> Iterable[Snag]:
-    """Of each feature that has them, what is drilled and is none of the known drillings."""
+def _gone(*done: Done) -> tuple[Snag, ...]:
+    """Of each feature that has them, what is drilled and is no drilling of the layout."""
     found: dict[str, list[Done]] = {}
     for one in done:
-        id = drilling_of(one.task)
-        if one.piece == "real" and one.hole is not None and id is not None and id not in known:
-            found.setdefault(one.task.features[0], []).append(one)
-    for ones in found.values():
-        yield Snag("drilled-and-gone", SPOILS, (FACE,), ones[0].hole.at, None, None,
-                   _with_others(say("The drawing has no hole any more for “{title}”, which is drilled {was} (job book).",
-                                    title=ones[0].task.title or ones[0].task.operation, was=", ".join(_place(ones[0].hole))), ones),
-                   say("Take back what took it out of the drawing; or plug the hole and strike its tick out in the job book."))
+        found.setdefault(one.task.features[0], []).append(one)
+    return tuple([
+        Snag("drilled-and-gone", SPOILS, (FACE,), ones[0].hole.at, None, None,
+             _with_others(say("The drawing has no hole any more for “{title}”, which is drilled {was} (job book).",
+                              title=ones[0].task.title or ones[0].task.operation, was=", ".join(_place(ones[0].hole))), ones),
+             say("Take back what took it out of the drawing; or plug the hole and strike its tick out in the job book."))
+        for ones in found.values()])
 
 
 def _with_others(text: str, all_of_them: Sized) -> str:
@@ -79,7 +78,7 @@ def strays(layout: Headstock, id: str) -> bool:
 def _strayed(asked: Iterable[Hole], ticks: Ticks) -> Iterator[tuple[Drilling, Bored, Bored]]:
     """(drilling, as it is in the wood, as it is asked for) of the holes of which the two differ."""
     for drilling in (drilling for hole in asked for drilling in hole.drillings if drilling.id in ticks):
-        was, now = ticks[drilling.id], bored(drilling)
+        was, now = ticks[drilling.id].hole, bored(drilling)
         if now is not None and not same_hole(was, now):
             yield drilling, was, now
 

@@ -4,7 +4,7 @@ import pytest
 from msgspec.structs import replace
 
 from geometry.book import hole_of, task_of, tick_off
-from geometry.checks import check
+from geometry.checks import LiveCheck, check
 from geometry.checks.in_wood import strays
 from geometry.cures.tracks import tracks
 from geometry.edits import add_hole, mirror_layout, nudge, remove_features, rename, set_field
@@ -58,6 +58,11 @@ def test_what_is_taken_out_is_still_in_the_wood():
     snag, = told(remove_features(drilled(demo(), "treble face 2"), ("treble face 2",)))
     assert snag.kind == "drilled-and-gone" and snag.text.startswith("The drawing has no hole any more for “Counterbore treble face 2”, which is drilled from the face at x ")
     assert snag.text.endswith(" mm (job book). So it is with 3 more holes there.")
+
+
+def test_while_no_snag_changes_what_is_told_of_gone_holes_is_the_same_object():
+    live, gone = LiveCheck(), remove_features(drilled(demo(), "treble face 2"), ("treble face 2",))
+    assert live.check(gone).snags is live.check(replace(gone, name="another")).snags
 
 
 def test_a_hole_of_an_operation_that_drills_none_is_passed_over():
