@@ -5,7 +5,10 @@ from msgspec.structs import replace
 from geometry.book import tick_off
 from geometry.edits import add_hole, nudge, remove_features, rename
 from geometry.layout import Task
+from geometry.layout.drilled import drilling_of
 from geometry.sequence import operations
+from geometry.solids import holes
+from geometry.solids.in_wood import bored
 
 TOLD = "(drilled already in the real piece, and drawn otherwise now: {name})"
 
@@ -33,6 +36,20 @@ def test_a_hole_that_was_moved_and_then_drilled_is_told_of_as_the_move_is_undone
     assert foot.said == f"Done again: Nudge {told}"
     bench.window.changes.go(0)
     assert foot.said == f"Back to the beginning {told}"
+
+
+def test_to_put_a_hole_back_to_where_it_was_drilled_is_no_fault(bench):
+    feature, document, run, foot = "treble face 2", bench.window.document, bench.window.commands.run, bench.window.foot
+    hole = next(hole for hole in holes(bench.layout) if hole.of == feature)
+    op = next(op for op in operations(bench.layout) if feature in op.features and op.kind == "bore")
+    task = Task(operation=op.id, title=op.title, features=(feature,))
+    made = {drilling.id: bored(drilling) for drilling in hole.drillings}[drilling_of(task)]
+    document.record("done", lambda book: tick_off(replace(book, piece="real"), task, 1, made))
+    document.apply("Nudge", nudge(bench.layout, (feature,), 0.0, 0.5))
+    run("undo")
+    assert foot.said == "Undone: Nudge", "it is drawn as it is drilled"
+    run("redo")
+    assert foot.said == f"Done again: Nudge {TOLD.format(name=feature)}"
 
 
 def test_an_older_hole_with_the_name_of_the_drilled_one_is_told_of(bench):
