@@ -139,7 +139,8 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     QTableView:focus {{ border: 2px solid {t.ring}; padding: 0; }}
     QHeaderView {{ background: {t.card}; border: none; }}
     QHeaderView::section {{ background: {t.card}; color: {t.dim}; border: none; border-bottom: 1px solid {t.line};
-        padding: 4px 8px; }}
+        padding: 4px; }}
+    QTableView#entries QHeaderView::section {{ padding: 4px 8px; }}
     QMenuBar {{ background: {t.bar}; }}
     QMenuBar QToolButton {{ background: transparent; border: none; padding: 0; }}
     QMenuBar::item {{ padding: {soft(4)}px {round(10 / z.factor)}px; background: transparent; }}

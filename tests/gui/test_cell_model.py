@@ -6,6 +6,8 @@ from PySide6.QtWidgets import QTableView
 
 from app.panels.forms.cell_model import DISPLAY, TOLD, CellModel
 from app.panels.forms.entry_table import EntryTable, Head
+from app.panels.router.rack_table import ShelfTable
+from app.window.demo import demo
 
 
 class Counted(CellModel):
@@ -71,10 +73,14 @@ def test_another_table_has_other_columns_and_nothing_chosen(model):
     assert model.headerData(2, Qt.Orientation.Horizontal) == "three"
 
 
-def test_the_head_of_a_column_stands_where_its_words_do(qtbot):
-    table = EntryTable("Money", (Head("part", left=True, wide=True), Head("number")))
+@pytest.mark.parametrize("kind", ["entries", "shelf"])
+def test_the_head_of_a_column_stands_where_its_words_do(qtbot, kind):
+    table = EntryTable("Money", (Head("part", left=True, wide=True), Head("number"))) if kind == "entries" else ShelfTable()
     qtbot.addWidget(table)
-    table.show_rows([("hook", "2")])
+    if kind == "entries":
+        table.show_rows([("hook", "2")])
+    else:
+        table.show_shelf(demo().rack, "bits", "mm", "")
     across, stands = Qt.Orientation.Horizontal, Qt.ItemDataRole.TextAlignmentRole
     model = table.model()
     assert [model.headerData(column, across, stands) for column in (0, 1)] == [model.index(0, column).data(stands) for column in (0, 1)]

@@ -7,7 +7,7 @@ frame of a long table took a second then.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Container, Iterable, Sequence
 
 from PySide6.QtCore import QObject, QSignalBlocker, Qt
 from PySide6.QtGui import QStandardItem, QStandardItemModel
@@ -57,13 +57,16 @@ class CellModel(QStandardItemModel):
         """Whether rows are still to be filled."""
         return bool(self._due)
 
-    def set_heads(self, heads: Sequence[str]) -> None:
-        """So many columns under these words, and no rows yet. To the views it is another table: nothing stays chosen."""
+    def set_heads(self, heads: Sequence[str], left: Container[int] = ()) -> None:
+        """So many columns under these words, those of the numbers in `left` on the left, and no rows yet. To the views it is another
+        table: nothing stays chosen."""
         self.rows, self._cells, self._due = [], [], set()
         self._turns.stop()
         self.clear()
         self.setColumnCount(len(heads))
         self.setHorizontalHeaderLabels(list(heads))
+        for column in range(len(heads)):
+            self.setHeaderData(column, Qt.Orientation.Horizontal, LEFT if column in left else RIGHT, STANDS)
 
     def set_rows(self, rows: list[tuple[str, ...]]) -> None:
         """Other words: rows come or go at the end, the others stay rows."""

@@ -63,9 +63,7 @@ class EntryModel(CellModel):
         self.bad: dict[tuple[int, int], tuple[str, str]] = {}
         self._bold = QFont()
         self._bold.setBold(True)
-        self.set_heads([head.word for head in heads])
-        for column, head in enumerate(heads):
-            self.setHeaderData(column, Qt.Orientation.Horizontal, LEFT if head.left else RIGHT, STANDS)
+        self.set_heads([head.word for head in heads], [column for column, head in enumerate(heads) if head.left])
 
     def show(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset(), keys: Sequence[Hashable] | None = None,
              of: Hashable = None) -> None:

@@ -26,7 +26,7 @@ class ShelfModel(CellModel):
         others = [row[0] for row in rows] != [row[0] for row in self.rows] or heads != self._heads
         if others:
             self._heads = heads
-            self.set_heads(heads)
+            self.set_heads(heads, (0,))
         self.set_rows(rows)
         return others
 
