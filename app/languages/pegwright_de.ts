@@ -4864,6 +4864,10 @@
         <translation>Keine Linie der Zeichnung ist brauchbar: den Umriss neu zeichnen oder ausgeben. {why}</translation>
     </message>
     <message>
+        <source>No locating pin stands inside the outline, where a template of the shape of the head can use it.</source>
+        <translation>Kein Passstift steht innerhalb des Umrisses, wo ihn eine Schablone in der Form der Kopfplatte nutzen kann.</translation>
+    </message>
+    <message>
         <source>No loop is the outline yet.</source>
         <translation>Noch ist keine Linie der Umriss.</translation>
     </message>
@@ -5340,6 +5344,10 @@
         <translation>Ein Name für ein Ding; Karten, Notizen und Arbeitsfolge verwenden ihn.</translation>
     </message>
     <message>
+        <source>One pin does not hold the template from turning: add another, so that it comes back to the same place from the other side.</source>
+        <translation>Ein Passstift allein hält die Schablone nicht gegen Verdrehen: einen zweiten hinzufügen, damit sie von der anderen Seite an dieselbe Stelle zurückkehrt.</translation>
+    </message>
+    <message>
         <source>One reading is so far off that a slip of the pen is likelier; left out below: {which}.</source>
         <translation>Ein Messwert weicht so weit ab, dass ein Schreibfehler näherliegt; unten ausgelassen: {which}.</translation>
     </message>
@@ -5366,6 +5374,10 @@
     <message>
         <source>Only after</source>
         <translation>Erst nach</translation>
+    </message>
+    <message>
+        <source>Only one locating pin stands inside the outline, where a template of the shape of the head can use it.</source>
+        <translation>Nur ein Passstift steht innerhalb des Umrisses, wo ihn eine Schablone in der Form der Kopfplatte nutzen kann.</translation>
     </message>
     <message>
         <source>Only the &amp;headstock of this neck</source>

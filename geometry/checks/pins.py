@@ -20,14 +20,17 @@ from geometry.tolerance import TOUCH
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """A note when there are fewer than two locating pins and a slot to rout; a snag where they are not mirrored and have to be, and for
+    """A note when the template can use fewer than two locating pins and there is a slot to rout; a snag where they are not mirrored and have to be, and for
     each that stands in the waste in the way of a side bore."""
     layout = scene.layout
     for item in scene.items:
         if item.what == "pin":
             yield from scene.memo.snags(_in_the_way, scene.sides, item, layout.margins)
-    if layout.to_rout and len(layout.pins) < 2:
-        said = say("There is only one locating pin.") if layout.pins else say("There are no locating pins.")
+    usable = scene.memo.of(_usable, scene.outline, layout.pins, layout.template.board)
+    if layout.to_rout and len(usable) < 2:
+        said = (say("There is only one locating pin.") if layout.pins else say("There are no locating pins.")) if len(layout.pins) < 2 else (
+            say("Only one locating pin stands inside the outline, where a template of the shape of the head can use it.") if usable else
+            say("No locating pin stands inside the outline, where a template of the shape of the head can use it."))
         yield Snag("few-pins", NOTE, tuple(pin.id for pin in layout.pins) or (TEMPLATE,),
                    (*layout.pins[0].at, 0.0) if layout.pins else (0.0, layout.blank.tip / 2, 0.0), None, None,
                    f"{said} " + say("Two bring the template back to the same place."),
@@ -53,6 +56,11 @@ def _askew(scene: Scene) -> Iterable[Snag]:
                    turned=turned, worst=worst.id, a=a),
                say("Have two pins proposed: they are set mirrored about the centreline; or choose bits that get "
                    "through from the face."))
+
+
+def _usable(outline: Wall, pins: tuple[Pin, ...], board: str) -> tuple[Pin, ...]:
+    """The pins that the template for the slots can use; all of them where the outline has no inside, which has its own snag."""
+    return pins if board == "blank" or outline.crossing is not None or not pins else standing_in(pins, outline.area)
 
 
 def _missed(outline: Wall, pins: tuple[Pin, ...], board: str) -> tuple[tuple[Pin, float], ...]:

@@ -9,9 +9,10 @@ import shapely
 from shapely.geometry import Polygon
 
 from geometry import vectors as v
+from geometry.by_size import of_loop, remembered_by_size
 from geometry.curves.polygons import polygon
 from geometry.layout.headstock import Headstock
-from geometry.layout.outline import loop_path
+from geometry.layout.outline import Loop, loop_path
 from geometry.layout.slots import Pin
 from geometry.vectors import Vec2
 
@@ -24,9 +25,17 @@ def template_pins(layout: Headstock) -> tuple[Pin, ...]:
 
     Otherwise those that stand whole inside the outline. GeometryError when it has no inside.
     """
-    if layout.template.board == "blank" or not layout.pins:
-        return layout.pins
-    return standing_in(layout.pins, polygon(loop_path(layout.outline)))
+    return layout.pins if layout.template.board == "blank" else outline_pins(layout)
+
+
+def outline_pins(layout: Headstock) -> tuple[Pin, ...]:
+    """The pins that stand whole inside the outline: a template of the head's shape can use no others. GeometryError when it has no inside."""
+    return standing_in(layout.pins, _inside(layout.outline)) if layout.pins else ()
+
+
+@remembered_by_size(16, of_loop)
+def _inside(outline: Loop) -> Polygon:
+    return polygon(loop_path(outline))
 
 
 def standing_in(pins: Sequence[Pin], wood: Polygon) -> tuple[Pin, ...]:

@@ -36,7 +36,7 @@ class RoutPlan(Struct, frozen=True, dict=True):
     waste: Waste | None
     """holes that are drilled first; None for the outline, which is band-sawn, and where no drill fits"""
     pins: int = 2
-    """locating pins that the layout has"""
+    """locating pins that its template can use"""
     corner_wood: float = 0.0
     """greatest depth in mm that the wide cutter leaves in corners, where a slimmer one follows it there"""
     mouths: tuple[Mouth, ...] = ()

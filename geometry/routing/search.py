@@ -22,6 +22,7 @@ from geometry.cancellation import Ask, go_on
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Route, Slot
 from geometry.layout.names import OUTLINE
+from geometry.layout.pin_pairs import outline_pins, template_pins
 from geometry.routing.alone import Alone, Judge, alone, bushes_for, enters, fits, held
 from geometry.routing.corners import with_corner_bit
 from geometry.routing.depth import Job, reach_of
@@ -85,9 +86,17 @@ def plan_outline(layout: Headstock, like: RoutPlan | None = None, ask: Ask = go_
     return _plan(job, layout, partial(outline_reached, layout), None, like, ask)
 
 
+def _pins(layout: Headstock, of: str) -> int:
+    """How many pins the template can use; all of them where the outline has no inside, which keeps the slots from no plan."""
+    try:
+        return len(outline_pins(layout) if of == OUTLINE else template_pins(layout))
+    except GeometryError:
+        return len(layout.pins)
+
+
 def _plan(job: Job, layout: Headstock, judge: Judge, waste: Waste | Refusal | None,
           like: RoutPlan | None, ask: Ask) -> SlotPlan:
-    make = partial(RoutPlan, job, waste=waste if isinstance(waste, Waste) else None, pins=len(layout.pins), mouths=mouths(layout, job.of))
+    make = partial(RoutPlan, job, waste=waste if isinstance(waste, Waste) else None, pins=_pins(layout, job.of), mouths=mouths(layout, job.of))
     route = next((route for route in layout.routes if route.of == job.of), None)
     wanted = None if route is None else tuple((tool.bit, tool.bush) for tool in route.tools)
     order = order_of(layout, wanted, like)

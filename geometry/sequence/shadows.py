@@ -7,9 +7,8 @@ from shapely.geometry.base import BaseGeometry
 
 from geometry.by_size import of_loop, remembered_by_size
 from geometry.curves.polygons import grown, line, polygon
-from geometry.layout import Headstock, Pin
+from geometry.layout import Headstock, Pin, pin_pairs
 from geometry.layout.outline import Loop, loop_path
-from geometry.layout.pin_pairs import template_pins
 from geometry.sequence.operation import Operation
 from geometry.solids.drilling import Drilling
 from geometry.solids.slot_area import slot_area
@@ -58,12 +57,9 @@ def pin_circle(pin: Pin) -> BaseGeometry:
 
 def outline_pins(layout: Headstock) -> list[str]:
     """Ids of the pins that stand whole inside the outline: a template of the head's shape can use no others."""
-    if not layout.pins:
-        return []
-    wood = outline_area(layout.outline)
-    return [pin.id for pin in layout.pins if wood.contains(pin_circle(pin))]
+    return [pin.id for pin in pin_pairs.outline_pins(layout)]
 
 
 def slot_pins(layout: Headstock) -> list[str]:
     """Ids of the pins that the template for the slots can use."""
-    return [pin.id for pin in template_pins(layout)]
+    return [pin.id for pin in pin_pairs.template_pins(layout)]

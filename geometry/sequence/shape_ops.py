@@ -208,7 +208,9 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
         used = outline_pins(layout) if feature == OUTLINE else slot_pins(layout)
         askew = _askew(layout, used) if turned and first.template and pinned else ""
         cut = Cut(thick - deep, thick - first.begins) if turned else Cut(first.begins, deep)
-        cautions = () if pinned or not turned or not first.template else (
+        cautions = () if len(used) > 1 or not turned or not first.template else (
+            say("One pin does not hold the template from turning: add another, so that it comes back to the same place from the other side.")
+            if pinned else
             say("Without pins nothing brings the template back to the same place from the other side: add two."),)
         cautions += tuple(dict.fromkeys(trip.mind for trip in group if trip.mind))
         if feature == OUTLINE and layout.blank.behind > 0:

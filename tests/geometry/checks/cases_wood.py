@@ -139,6 +139,9 @@ _PINS = (
          head(slots=(slot(),), pins=(PINS[0], Pin(id="tip pin", at=(0.025, 172.0), diameter=2.0)), rack=_TURNS)),
     Case("pins-askew", head(slots=(slot(),), pins=(*PINS, Pin(id="p", at=(-30.0, 100.0), diameter=2.0)), rack=_TURNS), 60.0, TIGHT,
          head(slots=(slot(),), pins=(*PINS, Pin(id="p", at=(-30.0, 100.0), diameter=2.0)))),
+    # In the waste beyond x = 40 a pin serves a template as large as the blank alone.
+    Case("few-pins", head(slots=(slot(),), pins=(PINS[0], Pin(id="p", at=(45.0, 90.0), diameter=2.0))), None, NOTE,
+         head(slots=(slot(),), pins=(PINS[0], Pin(id="p", at=(45.0, 90.0), diameter=2.0)), template=Template(bit="bit 10", thickness=6.0, board="blank"))),
     Case("few-pins", head(slots=(slot(),), pins=PINS[:1]), None, NOTE, head(slots=(slot(),))),
 )
 

@@ -5,8 +5,24 @@ import math
 import msgspec
 import pytest
 
-from geometry.layout import Blank, Bore, Drill, Ear, EdgePlace, FreePlace, Loop, Node, Pin, SingleHole, Slot, StraightSlot, Tuner
+from geometry.layout import (
+    Blank,
+    Bore,
+    Drill,
+    Ear,
+    EdgePlace,
+    FreePlace,
+    Loop,
+    Node,
+    Pin,
+    SingleHole,
+    Slot,
+    StraightSlot,
+    Template,
+    Tuner,
+)
 from geometry.layout.shop import DrillPress
+from geometry.routing.search import plan_outline, plan_slot
 from geometry.sequence import KINDS, Operation, Routing, Trip, Wishes, operations
 from geometry.sequence.operation import Cut, Setup
 from geometry.solids import holes
@@ -159,7 +175,20 @@ def test_trips_with_one_bit_from_one_side_are_one_operation() -> None:
 def test_a_trip_from_the_back_without_pins_is_warned_of() -> None:
     bare = by_id(operations(stocked(pins=()), {"slot": TURNED, "outline": THROUGH}))
     assert "Without pins" in bare["rout slot 2"].cautions[0]
-    assert by_id(operations(stocked(), {"slot": TURNED, "outline": THROUGH}))["rout slot 2"].cautions == ()
+    assert "One pin" in by_id(operations(stocked(), {"slot": TURNED, "outline": THROUGH}))["rout slot 2"].cautions[0]
+
+
+def test_what_pins_the_outlines_template_cannot_use_do_not_bring_it_back() -> None:
+    """Of two pins one stands in the waste: a template as large as the blank has both, that of the outline one."""
+    pins = (*stocked().pins, Pin(id="tip", at=(0.0, 185.5), diameter=4.0))
+    ops = by_id(operations(stocked(pins=pins, template=Template(board="blank")), {"slot": TURNED, "outline": TURNED}))
+    assert ops["rout slot 2"].cautions == () and "One pin" in ops["rout outline 2"].cautions[-1]
+    for board, used in (("blank", 2), ("outline", 1)):
+        layout = stocked(pins=pins, template=Template(board=board))
+        assert [plan.pins for plan in plan_slot(layout.slots[0], layout).plans[:1]] == [used]
+        assert [plan.pins for plan in plan_outline(layout).plans[:1]] == [1]
+    crossed = REPLACE(layout, outline=Loop(nodes=tuple(Node(at=at) for at in ((-40.0, 0.0), (40.0, 180.0), (40.0, 0.0), (-40.0, 180.0)))))
+    assert plan_slot(crossed.slots[0], crossed).plans[0].pins == 2
 
 
 def test_the_routing_planner_serves_where_no_plan_is_given() -> None:
