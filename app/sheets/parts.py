@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from msgspec import Struct
 from msgspec.structs import replace
 
-from app.formats.mark_shapes import drawing_box
+from app.formats.mark_shapes import drawing_box, mark_box
 from app.sheets.compensation import compensation
 from geometry.drawing import Disc, Drawing, Label, Mark, blank_box
 from geometry.drawing.back import back_drawing
@@ -24,7 +24,7 @@ from geometry.saying import say
 from geometry.solids import holes
 from geometry.strings.square_line import square_line
 from geometry.terms import term
-from geometry.vectors import Box
+from geometry.vectors import Box, box_of_all
 
 PADDING = 1.0
 """White space kept round each drawing, mm."""
@@ -80,13 +80,15 @@ def _back_part(back: Drawing, line: str) -> Part:
 
 
 def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
-    """The wrap paper with its names outside, and inside for a tight paper."""
-    made = Part(say("Wrap paper"), say("Cut it out, fold it back along both fold lines and glue it on the square blank, "
-                                  "{line} on {line}: it marks the face and both edges.", line=square_line(layout.nut)), _wrap_note(layout, bool(waste)),
-                (*wrap_drawing(layout), *_waste(waste)), _wrap_box(layout))
+    """The wrap paper with its names outside, and inside for a tight paper: a bore that misses the blank does not stretch it."""
     blank = layout.blank
     x0, y0, x1, y1 = blank_box(blank)
-    inside = tuple(mark for mark in made.drawing if not isinstance(mark, Label) or y0 <= mark.at[1] <= y1)
+    drawing = (*wrap_drawing(layout), *_waste(waste))
+    inside = tuple(mark for mark in drawing if not isinstance(mark, Label) or y0 <= mark.at[1] <= y1)
+    names = [mark_box(mark) for mark in drawing if isinstance(mark, Label) and mark.at[1] > y1]
+    made = Part(say("Wrap paper"), say("Cut it out, fold it back along both fold lines and glue it on the square blank, "
+                                  "{line} on {line}: it marks the face and both edges.", line=square_line(layout.nut)), _wrap_note(layout, bool(waste)),
+                drawing, box_of_all([(x0 - PADDING, y0 - WORDS_OUTSIDE, x1 + PADDING, y1 + WORDS_OUTSIDE), *names]))
     room = Room(inside)
     titles: list[Mark] = [Label(term("face"), (2.0, y1 - 4.5), 2.0, "note", "blank")]
     for side in ("bass", "treble"):  # the letters' tops point to -x
@@ -123,12 +125,6 @@ def _boxed(drawing: Drawing) -> tuple[Drawing, Box]:
 def _tightly(drawing: Drawing) -> tuple[Drawing, Box]:
     """As `_boxed`, with no paper for the ends of the centreline that run out of the head."""
     return drawing, _boxed(tuple(mark for mark in drawing if mark.style != "centreline"))[1]
-
-
-def _wrap_box(layout: Headstock) -> Box:
-    """The blank and the words just outside it: a bore that misses the blank does not stretch the paper."""
-    x0, y0, x1, y1 = blank_box(layout.blank)
-    return (x0 - PADDING, y0 - WORDS_OUTSIDE, x1 + PADDING, y1 + WORDS_OUTSIDE)
 
 
 def _stop_at_nut(layout: Headstock) -> str:

@@ -129,3 +129,14 @@ def test_on_a_tight_wrap_paper_the_name_of_an_edge_covers_no_name_of_a_bore():
         assert not [mark.text for mark, (a0, b0, a1, b1) in boxes.items()
                     if mark.text != f"{side} edge" and min(a1, x1) - max(a0, x0) > 0.3 and min(b1, y1) > max(b0, y0)]
         assert y0 > 0.0
+
+
+def test_the_wrap_paper_is_as_wide_as_the_names_over_it():
+    """German names of the edges are wider than the edge of a thin blank: on a page that the blank fills they would be cut."""
+    speak("de")
+    try:
+        part = next(one for one in parts(layout("demo")) if one.title == "Hüllbogen")
+    finally:
+        saying.use(None)
+    name = next(mark_box(mark) for mark in part.drawing if isinstance(mark, Label) and mark.text == "Diskantkante")
+    assert part.box[0] <= name[0] and name[2] <= part.box[2]
