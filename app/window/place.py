@@ -74,13 +74,14 @@ def reachable(place: QRect, screens: list[QRect]) -> QRect:
 
 
 def beside(window: Frame, other: Frame, step: int) -> None:
-    """Lay a new window a step to the right and down of another, as large as that, or at the upper left where no room is."""
+    """Lay a new window a step (points) to the right and down of another, as large as that, or at the upper left where no room is
+    for it and the title that the desktop puts over it."""
     if other.isMaximized() or other.isFullScreen():
         return
-    screen = other.screen().availableGeometry()
-    size = other.size().boundedTo(screen.size() - QSize(step, step))
+    screen, title = other.screen().availableGeometry(), other.frameGeometry().size() - other.size()
+    size = other.size().boundedTo(screen.size() - QSize(step, step) - title)
     at = other.pos() + QPoint(step, step)
-    if not screen.contains(QRect(at, size)):
+    if not screen.contains(QRect(at, size + title)):
         at = screen.topLeft() + QPoint(step, step)
     window.resize(size)
     window.move(at)

@@ -1,9 +1,11 @@
 """Where a window was it comes back to, unless the screen is no longer there."""
 
+from types import SimpleNamespace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from PySide6.QtCore import QPoint, QRect, QSettings
+from PySide6.QtCore import QPoint, QRect, QSettings, QSize, Qt
 
 from app.look.theme import DAY
 from app.window import place
@@ -89,3 +91,18 @@ def test_spoiled_settings_are_no_matter(qtbot, tmp_path, kept):
     made = window(qtbot, settings)
     assert made.isVisible() and place.kept_stage(settings) == "tuners"
     made.files.recent()
+
+
+def test_a_window_beside_another_has_its_foot_on_the_screen_under_the_title_of_the_desktop():
+    """The desktop of the tests puts no title over a window: the other window tells of one."""
+    screen = QRect(0, 0, 1440, 900)
+    inside = QSize(1360, 856)
+    other = SimpleNamespace(isMaximized=bool, isFullScreen=bool, size=lambda: inside, pos=lambda: QPoint(39, 10),
+                            frameGeometry=lambda: QRect(QPoint(39, 10), inside + QSize(2, 24)),
+                            screen=lambda: SimpleNamespace(availableGeometry=lambda: screen))
+    asked = []
+    window = SimpleNamespace(resize=lambda size: asked.append(size), move=lambda at: asked.append(at), geometry=lambda: QRect(),
+                             setGeometry=lambda place: None, windowState=lambda: Qt.WindowState.WindowNoState)
+    place.beside(window, other, 28)
+    size, at = asked
+    assert screen.contains(QRect(at, size + QSize(2, 24))) and size.height() > 800
