@@ -154,7 +154,7 @@ def test_a_head_without_strings_gets_one_for_each_post():
     bare = replace(drawn, strings=(), tuners=tuple(replace(tuner, string=None) for tuner in drawn.tuners))
     made = as_usual(bare, "mandolin", 352.0)
     assert [s.note for s in made.strings] == ["G3", "G3", "D4", "D4", "A4", "A4", "E5", "E5"]
-    assert [s.course for s in made.strings] == [1, 1, 2, 2, 3, 3, 4, 4] and made.tuners == bare.tuners
-    assert [s.course for s in as_usual(bare, "guitar", 648.0).strings] == list(range(1, 9))
+    assert [s.course for s in made.strings] == [4, 4, 3, 3, 2, 2, 1, 1] and made.tuners == bare.tuners
+    assert [s.course for s in as_usual(bare, "guitar", 648.0).strings] == list(range(8, 0, -1))
     three = as_usual(replace(bare, tuners=bare.tuners[:3]), "mandolin", 352.0)
-    assert [s.course for s in three.strings] == [1, 2, 3], "one would be left over"
+    assert [s.course for s in three.strings] == [3, 2, 1], "one would be left over"
