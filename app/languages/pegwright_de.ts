@@ -10880,10 +10880,6 @@
         <translation>Das Verlangte ließ sich nicht schreiben: {why}.</translation>
     </message>
     <message>
-        <source>What was in hand is put back. {why}</source>
-        <translation>Was in der Hand war, ist zurückgelegt. {why}</translation>
-    </message>
-    <message>
         <source>What was in hand is put back: the layout changed meanwhile.</source>
         <translation>Was in der Hand war, ist zurückgelegt: der Entwurf wurde inzwischen geändert.</translation>
     </message>
@@ -16453,6 +16449,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{what}: do this differently</source>
         <translation>{what}: das anders machen</translation>
+    </message>
+    <message>
+        <source>{why} What was in hand is put back.</source>
+        <translation>{why} Was in der Hand war, ist zurückgelegt.</translation>
     </message>
     <message>
         <source>{wide} wide, {deep} deep</source>

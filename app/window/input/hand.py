@@ -127,7 +127,7 @@ class Hand(QObject):
             if self._pulls and self._running is not None:
                 why = self._running.shown.readout
                 self.cancel()
-                self.refused.emit(say("What was in hand is put back. {why}", why=why))
+                self.refused.emit(say("{why} What was in hand is put back.", why=why))
             return
         self._pointed = self._pointed or pointer.kind != "key"
         try:
