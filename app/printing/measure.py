@@ -11,6 +11,7 @@ from app.formats.errors import FormatError
 from app.formats.paper import PAPERS
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
+from app.look.column import Column
 from app.look.paragraph import paragraph
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
@@ -75,10 +76,13 @@ class MeasureBars(ReadInOrder, QDialog):
         self.buttons.rejected.connect(self.reject)
         self.buttons.button(kinds.Reset).setText(say("Forget the correction"))
         self.buttons.button(kinds.Reset).clicked.connect(self.forget)
+        inside = QVBoxLayout()
+        inside.addWidget(about)
+        inside.addLayout(form)
+        inside.addWidget(self.says)
+        inside.addStretch(1)
         column = QVBoxLayout(self)
-        column.addWidget(about)
-        column.addLayout(form)
-        column.addWidget(self.says)
+        column.addWidget(Column(inside, self.windowTitle(), self), 1)
         column.addWidget(self.buttons)
 
     # ---- what comes of it ---------------------------------------------

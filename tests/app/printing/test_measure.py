@@ -1,6 +1,7 @@
 """The dialog that asks for two bars."""
 
 import pytest
+from PySide6.QtWidgets import QApplication
 
 from app.printing.correction import Correction
 from app.printing.measure import MeasureBars
@@ -97,3 +98,12 @@ def test_a_file_that_cannot_be_used_is_said(dialog, file):
     assert dialog.result() != MeasureBars.DialogCode.Accepted
     dialog.forget()
     assert file.read_text() == "{"
+
+
+def test_rows_are_scrolled_and_never_squashed(dialog):
+    dialog.show()
+    rows = (dialog.printer, dialog.paper, dialog.lying, dialog.upright)
+    before = [one.height() for one in rows]
+    dialog.resize(dialog.width(), dialog.minimumSizeHint().height())
+    QApplication.processEvents()
+    assert [one.height() for one in rows] == before and dialog.height() < 2 * sum(before)
