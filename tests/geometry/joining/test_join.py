@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from geometry.curves import Arc, Cubic, Line, Path, circle, shift, stretch, turn
 from geometry.joining import crossings, join
+from geometry.joining.chains import link
 
 
 def rim(radii, kinds) -> Path:
@@ -199,3 +200,16 @@ def test_any_lines_enclose_what_the_polygon_library_says(numbers):
     holes = sum(shapely.Polygon(ring).area for p in shapely.get_parts(shapely.union_all(faces)) for ring in p.interiors) if len(faces) else 0.0
     border = sum(c.path.length for c in made.loops)
     assert sum(c.path.area for c in made.loops) == pytest.approx(truth + holes, abs=1e-3 + 2e-5 * border)
+
+
+SQUARE = ((0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (0.0, 10.0), (5.0, 5.0))
+
+
+@pytest.mark.parametrize(("pieces", "chains", "branches"), [
+    (((0, 1), (2, 1), (2, 3), (0, 3)), [((1, 2, 3, 0), True)], False),
+    (((1, 2), (1, 0), (3, 2)), [((1, 0, 2), False)], False),
+    (((0, 1), (2, 1), (2, 3), (0, 3), (1, 4)), [((1, 2, 3, 0), False), ((4,), False)], True)])
+def test_pieces_are_linked_wherever_two_ends_meet_whichever_way_they_were_drawn(pieces, chains, branches):
+    """Round a square; along three of its sides from one loose end to the other; round it from a corner where a fifth line sets off."""
+    made, found = link([(i, Line(SQUARE[a], SQUARE[b])) for i, (a, b) in enumerate(pieces)])
+    assert [(chain.sources, chain.path.closed) for chain in made] == chains and found == branches
