@@ -5928,8 +5928,8 @@
         <translation>Ein Teil anklicken, um es zu halten; ziehen, um es zu versetzen. Umschalt behält eine Richtung bei, Alt fängt nicht.</translation>
     </message>
     <message>
-        <source>Press on one thing, then on another: the shortest distance between them.</source>
-        <translation>Ein Teil anklicken, dann ein anderes: der kürzeste Abstand dazwischen.</translation>
+        <source>Press on one thing, then on another: how far they are apart, bores from middle to middle.</source>
+        <translation>Erst das eine drücken, dann das andere: wie weit sie auseinander liegen, Bohrungen von Mitte zu Mitte.</translation>
     </message>
     <message>
         <source>Press where the nut end goes, then the tip end.</source>
@@ -14911,6 +14911,10 @@
     <message>
         <source>{far} apart in the wood</source>
         <translation>{far} auseinander im Holz</translation>
+    </message>
+    <message>
+        <source>{far} between the middles of {one} and {two}; at the closest {near}</source>
+        <translation>{far} zwischen den Mitten von {one} und {two}; an der engsten Stelle {near}</translation>
     </message>
     <message>
         <source>{far} from {one} to {two}</source>

@@ -1,4 +1,4 @@
-"""Measuring: the shortest distance between two things."""
+"""Measuring: how far two things are apart."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from app.tools.options import Options
 from app.tools.pointer import Gesture, Pointer, Shown
 from app.tools.snap import tidy
 from app.tools.things import Between, Thing, between, thing
+from geometry import vectors as v
 from geometry.drawing.shapes import straight
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -21,9 +22,10 @@ STRING_REACH = 3.5
 
 
 def measure(layout: Headstock, options: Options) -> Gesture:
-    """Press on one thing, then on another: their shortest distance stays on show until the next press or Esc.
+    """Press on one thing, then on another: how far they are apart stays on show until the next press or Esc.
 
-    Bare wood counts as the point pressed. Distances in plan are exact; between
+    Between two bores that is from middle to middle, and the shortest distance is told beside it; else it is the
+    shortest distance. Bare wood counts as the point pressed. Distances in plan are exact; between
     bores the true distance in space is told as well. Both are told to a hundredth of a mm, rounded down. Nothing is changed.
     """
     first: Thing | None = None
@@ -75,10 +77,16 @@ def _string_at(layout: Headstock, pointer: Pointer) -> Thing | None:
 
 def _told(one: Thing, two: Thing, options: Options, pointer: Pointer) -> tuple[tuple, str]:
     found: Between = between(one, two)
-    text = words.clearance(found.distance, options.unit, 2)
-    readout = say("{far} from {one} to {two}", far=text, one=one.name, two=two.name)
+    a, b, text = found.a, found.b, words.clearance(found.distance, options.unit, 2)
+    if one.middle is None or two.middle is None or one.of == two.of:
+        readout = say("{far} from {one} to {two}", far=text, one=one.name, two=two.name)
+    else:
+        a, b, near = one.middle, two.middle, text
+        text = words.clearance(v.distance(a, b), options.unit, 2)
+        readout = say("{far} between the middles of {one} and {two}; at the closest {near}", far=text, one=one.of,
+                      two=two.of, near=near)
     if found.in_space is not None and abs(found.in_space - found.distance) > 0.005:
         space = say("they meet in the wood") if found.in_space <= 0 else \
             say("{far} apart in the wood", far=words.clearance(found.in_space, options.unit, 2))
         readout = say("{readout} seen from the face, {space}", readout=readout, space=space)
-    return guides.dimension(found.a, found.b, text, pointer.mm_per_pixel, "measured"), readout
+    return guides.dimension(a, b, text, pointer.mm_per_pixel, "measured"), readout

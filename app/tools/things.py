@@ -12,6 +12,7 @@ from geometry import vectors as v
 from geometry.curves import Path, circle
 from geometry.drawing.shapes import straight
 from geometry.drawing.tuner_plan import folded, strip
+from geometry.edits.moving import plan_point
 from geometry.layout import Headstock, Side, loop_path, slot_path
 from geometry.layout.names import OUTLINE
 from geometry.saying import say
@@ -30,6 +31,10 @@ class Thing(Struct, frozen=True, dict=True):
     paths: tuple[Path, ...] = ()
     bores: tuple[Drilling, ...] = ()
     """drilled cylinders, for a true distance in space"""
+    middle: Vec2 | None = None
+    """of what is drilled: the middle of its bore, where it is marked or stands in plan"""
+    of: str = ""
+    """whose middle it is"""
     opening: bool = False
     """whether things inside its curve keep a distance from it (the outline) rather than meet it (a slot, a bore)"""
 
@@ -40,7 +45,7 @@ class Thing(Struct, frozen=True, dict=True):
 
 
 class Between(Struct, frozen=True):
-    """The shortest distance between two things: in plan from `a` to `b`, and in space between bores."""
+    """The shortest distance between two things, mm: in plan from `a` to `b`, and in space between bores."""
 
     distance: float
     a: Vec2
@@ -67,10 +72,11 @@ def thing(layout: Headstock, target: Target, on_strip: bool = False) -> Thing:
     if on_strip:
         sides: list[tuple[Side, Drilling]] = [("treble" if d.surface.startswith("treble") else "bass", d)
                                               for d in own if d.mark is not None]
-        return Thing(say("marks of {tuner}", tuner=target.id), paths=tuple(
-            circle(folded(layout.blank, side, d.mark[1], d.mark[2]), d.radius) for side, d in sides))
+        marks = [(d, folded(layout.blank, side, d.mark[1], d.mark[2])) for side, d in sides]
+        return Thing(say("marks of {tuner}", tuner=target.id), paths=tuple(circle(at, d.radius) for d, at in marks),
+                     middle=next((at for d, at in marks if d.role == "post"), None), of=target.id)
     return Thing(target.id, paths=tuple(circle(d.start[:2], d.radius) if d.upright else strip(d) for d in own),
-                 bores=own)
+                 bores=own, middle=plan_point(layout, target.id), of=target.id)
 
 
 def between(one: Thing, two: Thing) -> Between:

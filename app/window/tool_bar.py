@@ -31,7 +31,7 @@ WORDS: dict[str, tuple[str, str]] = {
     "hole": (say("Hole"), say("Place a hole that belongs to no tuner.")),
     "wind": (say("Other side"), say("Press on a post to lead its string past its other side.")),
     "section": (say("Section"), say("Lay a line across the head and see what it cuts; drag its ends or the whole line.")),
-    "measure": (say("Measure"), say("Press on one thing, then on another: the shortest distance between them.")),
+    "measure": (say("Measure"), say("Press on one thing, then on another: how far they are apart, bores from middle to middle.")),
 }
 """Word and help of each tool, in the order in which they stand."""
 TOOLS: dict[str, tuple[str, ...]] = {

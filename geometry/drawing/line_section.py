@@ -19,7 +19,7 @@ from geometry.drawing.slot_style import slot_style
 from geometry.drawing.wood_section import across, level_cuts
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
-from geometry.solids import Drilling, holes
+from geometry.solids import Drilling, Hole, holes
 from geometry.solids.slot_area import slot_area
 from geometry.units import LengthUnit, format_close
 from geometry.vectors import Vec2
@@ -29,7 +29,7 @@ LEAST = 1.0
 
 
 def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -> Drawing:
-    """The cut along the line from a to b (mm, plan), with the lengths of wood and slots along it.
+    """The cut along the line from a to b (mm, plan), with the lengths of wood, slots and holes along it.
 
     Empty for a line shorter than 1 mm, and where it meets no blank.
     """
@@ -56,18 +56,29 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
             marks.append(Area(across(span, 0.0, slot.floor(thick)), slot_style(slot), slot.id))
             cut.append(span)
     marks += [Area(clipped, "waste", of) for of, clipped in _flats(layout, line, end)]
-    for d in _drillings(layout):
-        marks += [Area(shape, d.style, d.of)
-                  for shape in (_upright(d, line, end) if d.upright else level_cuts(d, line, spans))]
+    for hole in _holes(layout):
+        for d in hole.drillings:
+            marks += [Area(shape, d.style, d.of)
+                      for shape in (_upright(d, line, end) if d.upright else level_cuts(d, line, spans))]
+        cut += _opened(hole, line, wood)
     ends = sorted({x for span in (*wood, *cut) for x in span})
     return (*marks, *_lengths(ends, thick, unit))
 
 
-def _drillings(layout: Headstock) -> list[Drilling]:
+def _holes(layout: Headstock) -> tuple[Hole, ...]:
     try:
-        return [d for hole in holes(layout) for d in hole.drillings]
+        return holes(layout)
     except GeometryError:
+        return ()
+
+
+def _opened(hole: Hole, line: SectionLine, wood: list[Span]) -> list[Span]:
+    """What a hole square to the face takes out of the stretches of wood, where it is widest."""
+    chords = [chord for d in hole.drillings if d.upright and (chord := line.chord(d)) is not None]
+    if not chords:
         return []
+    a, b = min(low for low, _ in chords), max(high for _, high in chords)
+    return [(max(a, low), min(b, high)) for low, high in wood if min(b, high) - max(a, low) > 1e-3]
 
 
 def _flats(layout: Headstock, line: SectionLine, end: float) -> list[tuple[str, Path]]:
@@ -90,7 +101,7 @@ def _upright(d: Drilling, line: SectionLine, end: float) -> list[Path]:
 
 
 def _lengths(ends: list[float], thick: float, unit: LengthUnit) -> list[Mark]:
-    """Below the section: how long each stretch is, from wall to wall; words that would touch go a row lower."""
+    """Below the section: how long each stretch is, from wall to wall, a hole at its widest; words that would touch go a row lower."""
     marks: list[Mark] = []
     taken = [-1e9, -1e9, -1e9]
     for a, b in zip(ends, ends[1:], strict=False):

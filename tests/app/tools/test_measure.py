@@ -12,6 +12,7 @@ from geometry import vectors as v
 from geometry.drawing import Label
 from geometry.edits import plan_point
 from geometry.layout import Ear
+from geometry.solids import holes
 from geometry.strings import runs
 from tests.app.tools.hands import TestHand
 from tests.geometry.edits.heads import demo, plain, twelve
@@ -66,6 +67,22 @@ def test_marks_on_a_folded_edge_are_measured_there():
     assert apart(plain(), (-53.0, 30.0), (-53.0, 60.0)).distance == pytest.approx(30.0 - 18.0 - 1.6, abs=1e-9)
 
 
+def test_two_side_tuners_are_measured_between_the_middles_of_their_bores():
+    """On the folded edge mark to mark of the bores, not of their screws; in plan seat to seat. Told beside it: the wood between."""
+    head = twelve()
+    seats = [plan_point(head, id) for id in ("treble side 1", "treble side 2")]
+    marks = [d.mark for id in ("treble side 1", "treble side 2") for hole in holes(head)
+             for d in hole.drillings if d.of == id and d.role == "post"]
+    for places, far in (([(head.blank.treble + depth, y) for _, y, depth in marks], math.dist(marks[0], marks[1])),
+                        ([(x - 4.0, y) for x, y in seats], math.dist(*seats))):
+        hand = TestHand(measure(head, Options()), head)
+        hand.press(*places[0])
+        shown = hand.press(*places[1])
+        told = f"{math.floor(far * 100 + 1e-6) / 100:g} mm"
+        assert shown.readout.startswith(f"{told} between the middles of treble side 1 and treble side 2; at the closest ")
+        assert [mark.text for mark in shown.marks if isinstance(mark, Label)] == [told]
+
+
 def test_the_gesture_shows_a_dimension_and_changes_nothing():
     head = plain()
     hand = TestHand(measure(head, Options()), head)
@@ -86,7 +103,7 @@ def test_meeting_in_plan_but_not_in_the_wood():
     hand = TestHand(measure(head, Options()), head)
     hand.press(30.0, 100.0)
     readout = hand.press(20.0, 100.0).readout
-    assert readout == "0 mm from peep to treble side 1 seen from the face, 1.8 mm apart in the wood"
+    assert readout == "10 mm between the middles of peep and treble side 1; at the closest 0 mm seen from the face, 1.8 mm apart in the wood"
 
 
 def test_from_a_string_to_a_post_beside_it():

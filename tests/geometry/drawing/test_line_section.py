@@ -5,7 +5,7 @@ import shapely
 
 from app.window.demo import demo
 from geometry.curves.polygons import polygon
-from geometry.drawing import Area, Label
+from geometry.drawing import Area, Label, Stroke
 from geometry.drawing.line_section import line_section
 from geometry.drawing.section_cut import edge_distance
 from geometry.layout import Blank, loop_path, slot_path
@@ -51,6 +51,17 @@ def test_a_line_across_a_side_bore_cuts_it_round_and_one_along_it_as_long_as_it_
     along = line_section(layout, mark, end)
     cut = next(m.outer for m in along if isinstance(m, Area) and m.owner == bore.of and m.style == "side bore")
     assert cut.box[2] - cut.box[0] == pytest.approx(bore.stop, rel=1e-3)
+
+
+def test_a_hole_on_the_way_parts_the_wood_beside_it():
+    """Across a face tuner: the wood on either side of its widest bore is told, not what would be there without it."""
+    layout = demo()
+    hole = next(h for h in holes(layout) for d in h.drillings if d.of == "treble face 2" and d.role == "post")
+    x, y = hole.drillings[0].start[:2]
+    wide = max(d.diameter for d in hole.drillings)
+    ticks = sorted({round(m.path.box[0], 3) for m in line_section(layout, (-60.0, y), (60.0, y))
+                    if isinstance(m, Stroke) and m.path.box[0] == m.path.box[2]})
+    assert {round(x + 60.0 - wide / 2, 3), round(x + 60.0 + wide / 2, 3)} <= set(ticks)
 
 
 def test_lengths_are_written_in_the_unit_asked_for():
