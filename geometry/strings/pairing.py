@@ -1,8 +1,8 @@
 """Which post serves which string, and round which side of it: what counts first, first.
 
 No two strings cross above the face. They run into nothing, and have their air to posts, walls and screws. They have it between each other,
-and do not bend aside by more than is tolerable. Posts stay wound as they are, and strings that
-go down into slots do not cross there either, though they may. Strings bend aside as little as they can.
+and do not bend aside by more than is tolerable. Where air lacks over a slot's nut end it lacks little. Posts stay wound as they are, and
+strings that go down into slots do not cross there either, though they may. Strings bend aside as little as they can.
 
 The best of all assignments, with a proof (`assignment`) unless the search is cut short.
 """
@@ -30,6 +30,8 @@ from geometry.strings.runs import Run, carriers, cross, cross_on_the_face, run_t
 _ODD, _NOTE, _NEAR, _INTO = 100.0, 1e4, 5e5, 2e7
 """Cost (rad2) of what is odd but does no harm; of what is no more than a note, strings with little air between them or bent wide; of
 a string without its air, and of one that runs into something. 40 squared angles are less than one odd thing, 99 of these less than a note."""
+_LACKS = 1e3
+"""Cost (rad2) of each mm of air that lacks over a slot's nut end: a tenth is one odd thing."""
 _SIDES: tuple[Side, ...] = ("bass", "treble")
 
 
@@ -120,9 +122,10 @@ class _Table:
                     if run is not None:
                         self.runs[i, k, way] = run
         self.cost = np.full((len(strings), len(tuners), len(_SIDES)), NEVER)
-        for (i, k, way), run, rub in zip(self.runs, self.runs.values(), rubs_alone(layout, placed, list(self.runs.values())), strict=True):
+        alone = rubs_alone(layout, placed, list(self.runs.values()))
+        for ((i, k, way), run), (rub, lacks) in zip(self.runs.items(), alone, strict=True):
             turned = _ODD if _SIDES[way] != tuners[k].winds else 0.0
-            self.cost[i, k, way] = run.side_angle ** 2 + turned + _rubbing(rub, _NEAR) + (_NOTE if run.wide else 0.0)
+            self.cost[i, k, way] = run.side_angle ** 2 + turned + _rubbing(rub, _NEAR) + _LACKS * lacks + (_NOTE if run.wide else 0.0)
         self._beside: dict[tuple[int, int, int], tuple[np.ndarray, np.ndarray]] = {}
 
     def beside(self, i: int, k: int, way: int) -> np.ndarray:

@@ -65,24 +65,26 @@ def screw_air(hole: SingleHole, run: Run) -> tuple[float, Vec2, float] | None:
     return None if height < -run.diameter / 2 else (v.distance(near, hole.at) - (hole.diameter + run.diameter) / 2, near, height)
 
 
-def rubs_alone(layout: Headstock, placed: dict[str, Frame], runs: Sequence[Run]) -> list[Rub]:
-    """Of each string by itself: to the posts of other tuners, over the end of the slot that it dives into and beside it, to screws."""
+def rubs_alone(layout: Headstock, placed: dict[str, Frame], runs: Sequence[Run]) -> list[tuple[Rub, float]]:
+    """Of each string by itself: to the posts of other tuners, over the end of the slot that it dives into and beside it, to screws.
+    With each how much of its air lacks over the end, mm: another ramp frees it, so that is tight, never in the way."""
     air = layout.margins.string_air
     posts = {tuner.id: (placed[tuner.id], layout.pattern(tuner.pattern).post) for tuner in layout.tuners if tuner.id in placed}
     found = too_near(runs, posts, air)
     gaps: list[list[float]] = [[] for _ in runs]
+    lacking = [0.0] * len(runs)
     for slot in layout.to_rout:
         wall = Wall(slot_path(slot))
         if isinstance(slot.shape, StraightSlot) or wall.crossing is None:
-            for own, one in zip(gaps, dives_into(runs, slot, wall), strict=True):
+            for i, one in enumerate(dives_into(runs, slot, wall)):
                 if one is not None:
-                    # What lacks over the end is freed by another ramp: that is tight, never in the way.
-                    own += [one.beside(air + TOUCH).air, max(0.0, one.end(air + TOUCH).air)]
+                    gaps[i].append(one.beside(air + TOUCH).air)
+                    lacking[i] = max(lacking[i], air - one.end(air + TOUCH).air)
     screws = carriers(layout)
     for own, run in zip(gaps, runs, strict=True):
         own += [told[0] for hole in screws if (told := screw_air(hole, run)) is not None]
-    return [(near or least < air - TOUCH, into or least < -TOUCH)
-            for (near, into), least in zip(found, (min(own, default=math.inf) for own in gaps), strict=True)]
+    return [((near or lacks > TOUCH or least < air - TOUCH, into or least < -TOUCH), lacks)
+            for (near, into), lacks, least in zip(found, lacking, (min(own, default=math.inf) for own in gaps), strict=True)]
 
 
 def rubs_between(pairs: Sequence[tuple[Run, Run]], air: float) -> list[Rub]:
@@ -102,5 +104,5 @@ def rubbing(layout: Headstock, placed: dict[str, Frame], runs: Sequence[Run]) ->
     """How many of some strings have less than their air anywhere."""
     pairs = list(combinations(range(len(runs)), 2))
     between = rubs_between([(runs[i], runs[k]) for i, k in pairs], layout.margins.string_air)
-    near = {i for i, (less, _) in enumerate(rubs_alone(layout, placed, runs)) if less}
+    near = {i for i, ((less, _), _) in enumerate(rubs_alone(layout, placed, runs)) if less}
     return len(near.union(*(pair for pair, (less, _) in zip(pairs, between, strict=True) if less)))

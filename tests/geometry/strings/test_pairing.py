@@ -188,6 +188,17 @@ def test_a_post_is_not_wound_the_other_way_for_one_note_in_place_of_another():
     assert found.proven and serve(layout, found.runs, found.winds) == layout
 
 
+def test_a_post_is_wound_where_its_string_lacks_least_over_the_nut_end():
+    """Over the post it has 0.23 mm of air over the ramp, under the post it goes 1.89 mm into it: both lack some of the 0.5."""
+    under, over = (head(tuners=(replace(side("s", 70.0), string="1", winds=winds),), patterns=(SIDE,), strings=strings(1), nut=Nut(),
+                        slots=(replace(slot(width=14.0, nut=50.0, tip=150.0), ramp=Ramp(length=12.0, depth=3.0)),))
+                   for winds in ("treble", "bass"))
+    assert [s.measured for layout in (under, over) for s in check(layout).snags if s.kind in RUBS] == pytest.approx([-1.885, 0.230], abs=1e-3)
+    for layout in (under, over):
+        found = propose_pairing(layout)
+        assert found.winds == ("bass",) and found.rubbing == 1 and found.proven
+
+
 def test_strings_of_one_course_want_no_more_than_not_to_touch():
     """The thickest pair of a mandolin has some 0.3 mm of air where it comes to its first post. As strings of two courses they would want 0.5,
     and where they touch it is told of a pair too."""
