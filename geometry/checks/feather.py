@@ -24,21 +24,24 @@ def snags(scene: Scene) -> Iterable[Snag]:
     """A snag for every screw or pin that comes near a feather edge; one note a surface for bores and slots that do."""
     blank, nut, margin = scene.layout.blank, scene.layout.nut, scene.layout.margins.feather
     for back in (False, True):
-        joint = open_joint(blank, nut, back)
-        if joint is None:
+        if open_joint(blank, nut, back) is None:
             continue
         yield from scene.memo.snags(_screws, scene.items, blank, nut, back, margin)
         bored = scene.memo.each(_bored, scene.items, blank, nut, back, margin)
         cut = scene.memo.each(_cut, scene.to_rout, blank, nut, back, margin)
         names = [one.id for one, is_near in zip((*scene.items, *scene.to_rout), (*bored, *cut), strict=True) if is_near]
         if names:
-            where = (0.0, joint.y(0.0, back), blank.thickness if back else 0.0)
-            some = few(names, MOST_NAMED)
-            yield Snag("feather-edge", NOTE, tuple(names), where, None, None,
-                       say("The feather edge of the scarf joint on the back meets {some}.", some=some) if back else
-                       say("The feather edge of the scarf joint on the face meets {some}.", some=some),
-                       say("It chips and lifts where a tool comes out of it: clamp a board over it, use sharp tools and go slowly there. "
-                           "A veneer glued over it holds it down."))
+            yield scene.memo.of(_met, blank, nut, back, *names)
+
+
+def _met(blank: Blank, nut: Nut, back: bool, *names: str) -> Snag:
+    where = (0.0, open_joint(blank, nut, back).y(0.0, back), blank.thickness if back else 0.0)
+    some = few(names, MOST_NAMED)
+    return Snag("feather-edge", NOTE, names, where, None, None,
+                say("The feather edge of the scarf joint on the back meets {some}.", some=some) if back else
+                say("The feather edge of the scarf joint on the face meets {some}.", some=some),
+                say("It chips and lifts where a tool comes out of it: clamp a board over it, use sharp tools and go slowly there. "
+                    "A veneer glued over it holds it down."))
 
 
 def open_joint(blank: Blank, nut: Nut, back: bool) -> Scarf | None:

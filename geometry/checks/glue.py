@@ -22,11 +22,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
         across = scene.memo.each(_across, scene.items, ear, blank)
         crossing = [item.id for item, crosses in zip(scene.items, across, strict=True) if crosses]
         if crossing:
-            yield Snag("glue-line-crossed", NOTE, (ear.id, *crossing),
-                       (blank.glue_x(ear), (ear.start + ear.end) / 2, blank.thickness / 2), None, None,
-                       say("The glue line of {ear} is crossed by the bores of {crossing}.",
-                           ear=ear.id, crossing=listed(crossing)),
-                       say("Glue on {ear} before these are drilled, and let the glue cure.", ear=ear.id))
+            yield scene.memo.of(_crossed, ear, blank, *crossing)
     if blank.scarf:
         from geometry.checks import feather  # few heads have one, and a start goes without it
         yield from feather.snags(scene)
@@ -53,6 +49,12 @@ def _along(item: Item, ear: Ear, blank: Blank) -> tuple[Snag, ...]:
                               ear=ear.id, measured=tenths(-measured), item=item.id),
                           push=(-measured if cx >= x else measured, 0.0)))
     return tuple(found)
+
+
+def _crossed(ear: Ear, blank: Blank, *crossing: str) -> Snag:
+    return Snag("glue-line-crossed", NOTE, (ear.id, *crossing), (blank.glue_x(ear), (ear.start + ear.end) / 2, blank.thickness / 2), None, None,
+                say("The glue line of {ear} is crossed by the bores of {crossing}.", ear=ear.id, crossing=listed(crossing)),
+                say("Glue on {ear} before these are drilled, and let the glue cure.", ear=ear.id))
 
 
 def _gap(drilling: Drilling, x: float, low: float, high: float) -> float:

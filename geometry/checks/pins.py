@@ -8,9 +8,10 @@ from geometry import vectors as v
 from geometry.checks import router
 from geometry.checks.around import Around
 from geometry.checks.items import Item, plan
-from geometry.checks.scene import Scene
+from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BLANK, NOTE, TEMPLATE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, into, name
+from geometry.layout.blank import Blank
 from geometry.layout.pin_pairs import SAME, missed, standing_in
 from geometry.layout.shop import Margins
 from geometry.layout.slots import Pin
@@ -28,34 +29,32 @@ def snags(scene: Scene) -> Iterable[Snag]:
             yield from scene.memo.snags(_in_the_way, scene.sides, item, layout.margins)
     usable = scene.memo.of(_usable, scene.outline, layout.pins, layout.template.board)
     if layout.to_rout and len(usable) < 2:
-        said = (say("There is only one locating pin.") if layout.pins else say("There are no locating pins.")) if len(layout.pins) < 2 else (
-            say("Only one locating pin stands inside the outline, where a template of the shape of the head can use it.") if usable else
-            say("No locating pin stands inside the outline, where a template of the shape of the head can use it."))
-        yield Snag("few-pins", NOTE, tuple(pin.id for pin in layout.pins) or (TEMPLATE,),
-                   (*layout.pins[0].at, 0.0) if layout.pins else (0.0, layout.blank.tip / 2, 0.0), None, None,
-                   f"{said} " + say("Two bring the template back to the same place."),
-                   say("Set two pins on the centreline, as far apart as the wood allows."))
-    elif layout.to_rout:
-        yield from _askew(scene)
+        yield scene.memo.of(_few, layout.pins, usable, layout.blank)
+    elif layout.to_rout and (off := scene.memo.of(_missed, scene.outline, layout.pins, layout.template.board)):
+        turned = next((opening for opening in scene.to_rout if router.turns_over(opening, layout)), None)
+        if turned is not None:
+            yield scene.memo.of(_askew, off, turned)
 
 
-def _askew(scene: Scene) -> Iterable[Snag]:
+def _few(pins: tuple[Pin, ...], usable: tuple[Pin, ...], blank: Blank) -> Snag:
+    said = (say("There is only one locating pin.") if pins else say("There are no locating pins.")) if len(pins) < 2 else (
+        say("Only one locating pin stands inside the outline, where a template of the shape of the head can use it.") if usable else
+        say("No locating pin stands inside the outline, where a template of the shape of the head can use it."))
+    return Snag("few-pins", NOTE, tuple(pin.id for pin in pins) or (TEMPLATE,), (*pins[0].at, 0.0) if pins else (0.0, blank.tip / 2, 0.0),
+                None, None, f"{said} " + say("Two bring the template back to the same place."),
+                say("Set two pins on the centreline, as far apart as the wood allows."))
+
+
+def _askew(off: tuple[tuple[Pin, float], ...], turned: Opening) -> Snag:
     """Pins that are not mirrored, where the best plan for a slot turns the template over on them."""
-    layout = scene.layout
-    off = scene.memo.of(_missed, scene.outline, layout.pins, layout.template.board)
-    if not off:
-        return
-    turned = next((opening.id for opening in scene.to_rout if router.turns_over(opening, layout)), None)
-    if turned is None:
-        return
     worst, miss = off[0]
     a, _ = both(miss, 0.0)
-    yield Snag("pins-askew", TIGHT, (*(pin.id for pin, _ in off), turned), (*worst.at, 0.0), miss, 0.0,
-               say("The template turns over for {turned}, but {worst} misses its mirror image by {a} mm, so the cut "
-                   "from the back would not meet the cut from the face.",
-                   turned=turned, worst=worst.id, a=a),
-               say("Have two pins proposed: they are set mirrored about the centreline; or choose bits that get "
-                   "through from the face."))
+    return Snag("pins-askew", TIGHT, (*(pin.id for pin, _ in off), turned.id), (*worst.at, 0.0), miss, 0.0,
+                say("The template turns over for {turned}, but {worst} misses its mirror image by {a} mm, so the cut "
+                    "from the back would not meet the cut from the face.",
+                    turned=turned.id, worst=worst.id, a=a),
+                say("Have two pins proposed: they are set mirrored about the centreline; or choose bits that get "
+                    "through from the face."))
 
 
 def _usable(outline: Wall, pins: tuple[Pin, ...], board: str) -> tuple[Pin, ...]:

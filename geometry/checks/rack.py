@@ -21,19 +21,25 @@ _NAMED = 3
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Notes of diameters that the rack lacks, or holds a drill for that is a little wider or narrower."""
+    return scene.memo.of(_told, scene.memo.snags_together(_unmet, scene.items, scene.drills))
+
+
+def _told(found: tuple[tuple[Drill | None, str, Drilling], ...]) -> tuple[Snag, ...]:
     unmet: dict[tuple[float, str], list[tuple[Drill | None, str, Drilling]]] = {}
-    for drill, id, drilling in scene.memo.snags_together(_unmet, scene.items, scene.drills):
+    for drill, id, drilling in found:
         unmet.setdefault((drilling.diameter, drill.id if drill else ""), []).append((drill, id, drilling))
+    told = []
     for (diameter, _), wanted in sorted(unmet.items()):
         drill, _, drilling = wanted[0]
         ids = tuple(dict.fromkeys(id for _, id, _ in wanted))
         named = listed(list(ids[:_NAMED]) + ([say("{n} more", n=len(ids) - _NAMED)] if len(ids) > _NAMED else []))
         if drill is None:
-            yield Snag("no-drill", NOTE, ids, drilling.start, None, None,
-                       say("The rack holds no {diameter} mm drill for {named}.", diameter=size(diameter), named=named),
-                       say("Enter the drill in the rack, or change the hardware pattern to one you have."))
+            told.append(Snag("no-drill", NOTE, ids, drilling.start, None, None,
+                             say("The rack holds no {diameter} mm drill for {named}.", diameter=size(diameter), named=named),
+                             say("Enter the drill in the rack, or change the hardware pattern to one you have.")))
         else:
-            yield _other_size(drill, drilling, ids, named)
+            told.append(_other_size(drill, drilling, ids, named))
+    return tuple(told)
 
 
 def _other_size(drill: Drill, drilling: Drilling, ids: tuple[str, ...], named: str) -> Snag:

@@ -30,15 +30,8 @@ def snags(scene: Scene) -> Iterable[Snag]:
     strings = scene.memo.each(_under, scene.runs, open_ones, scene.layout.margins)
     held = {id for ids, _ in strings for id in ids}
     for hole in scene.layout.holes:
-        if hole.retainer is not None and hole not in open_ones:
-            yield Snag("retainer-no-hole", TIGHT, (hole.id, FACE), (*hole.at, 0.0), None, None,
-                       say("The retainer on {hole} is screwed to the face, where there is no hole: it is drilled from the back and does not come "
-                           "through.", hole=hole.id),
-                       say("Drill it from the face."))
-        elif hole.retainer is not None and hole.id not in held:
-            yield Snag("retainer-idle", NOTE, (hole.id,), (*hole.at, 0.0), None, None,
-                       say("The retainer on {hole} holds no string down: none passes under it higher than it reaches.", hole=hole.id),
-                       say("Set it lower, make it wider, or move it under the strings."))
+        if hole.retainer is not None and (hole not in open_ones or hole.id not in held):
+            yield scene.memo.of(_idle if hole in open_ones else _no_hole, hole)
     for _, beside in strings:
         yield from beside
     yield from scene.memo.snags(_at_post, scene.items, open_ones, scene.layout.margins)
@@ -50,6 +43,19 @@ def _under(own: tuple[Run, Item], retainers: tuple[SingleHole, ...], margins: Ma
     run, _ = own
     held = [one.hole for one in over(run.nut, run.post, retainers) if pressed(run.nut_height, run.length, run.height, (one,))]
     return tuple(held), tuple([snag for hole in retainers for snag in _beside(hole, run, margins.string_air)])
+
+
+def _no_hole(hole: SingleHole) -> Snag:
+    return Snag("retainer-no-hole", TIGHT, (hole.id, FACE), (*hole.at, 0.0), None, None,
+                say("The retainer on {hole} is screwed to the face, where there is no hole: it is drilled from the back and does not come "
+                    "through.", hole=hole.id),
+                say("Drill it from the face."))
+
+
+def _idle(hole: SingleHole) -> Snag:
+    return Snag("retainer-idle", NOTE, (hole.id,), (*hole.at, 0.0), None, None,
+                say("The retainer on {hole} holds no string down: none passes under it higher than it reaches.", hole=hole.id),
+                say("Set it lower, make it wider, or move it under the strings."))
 
 
 def _at_post(item: Item, retainers: tuple[SingleHole, ...], margins: Margins) -> tuple[Snag, ...]:

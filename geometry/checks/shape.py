@@ -16,13 +16,16 @@ from geometry.terms import term
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of the outline and the blank, and of features that the shapes leave nowhere to be."""
-    for feature, sentence in scene.broken:
-        yield Snag("no-place", SPOILS, (feature,), (0.0, 0.0, 0.0), None, None,
-                   say("{feature} has no place: {why}",
-                       feature=first(feature), why=within(sentence)),
-                   say("Mend the shape it depends on."))
+    for feature, trouble in scene.broken:
+        yield scene.memo.of(_no_place, feature, trouble)
     yield from scene.memo.of(_crossing, scene.outline)
     yield from scene.memo.of(_blank, scene.outline, scene.layout.blank, scene.layout.margins)
+
+
+def _no_place(feature: str, trouble: str) -> Snag:
+    return Snag("no-place", SPOILS, (feature,), (0.0, 0.0, 0.0), None, None,
+                say("{feature} has no place: {why}", feature=first(feature), why=within(trouble)),
+                say("Mend the shape it depends on."))
 
 
 def _crossing(outline: Wall) -> tuple[Snag, ...]:

@@ -2,11 +2,13 @@
 
 import itertools
 
+import pytest
 from msgspec.structs import replace
 
 from geometry.checks import LiveCheck, check
 from geometry.checks.memo import Memo
 from geometry.layout import EdgePlace
+from tests.geometry.checks.test_kinds import CASES
 from tests.property.layouts import DEMO
 from tests.spent import times_as_long
 
@@ -44,6 +46,13 @@ def test_one_moved_tuner_costs_less_than_half_of_everything():
     live, steps = LiveCheck(), itertools.count()
     live.check(DEMO)
     assert times_as_long(lambda: live.check(_slid(next(steps))), lambda: check(_slid(next(steps))), 0.5, rounds=10) <= 0.5
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda case: case.kind)
+def test_snags_of_what_stays_are_the_same_objects(case):
+    """What no check makes anew is put in order once, and shown once."""
+    live = LiveCheck()
+    assert live.check(case.layout).snags is live.check(replace(case.layout, name="the same")).snags
 
 
 def test_a_memo_forgets_what_the_last_round_did_not_use():
