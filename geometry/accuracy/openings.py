@@ -20,7 +20,8 @@ from geometry.accuracy.rods import Array
 from geometry.accuracy.spec import FAINT, Only, Reach, Spec
 from geometry.checks.scene import Opening, nut_line
 from geometry.checks.slots import before_nut, beside_nut
-from geometry.checks.snags import BACK, NUT, OUTLINE
+from geometry.checks.snags import BACK, NUT
+from geometry.layout.names import OUTLINE
 from geometry.solids.slot_ways import into_outline
 from geometry.vectors import Vec2
 

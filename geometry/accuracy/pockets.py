@@ -15,7 +15,7 @@ from geometry.accuracy.spec import FAINT, Reach, Spec
 from geometry.checks.pockets import beside_outline
 from geometry.checks.scene import Opening, nut_line
 from geometry.checks.slots import without_nut
-from geometry.checks.snags import OUTLINE
+from geometry.layout.names import OUTLINE
 from geometry.solids.slot_ways import out_of_slot
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2

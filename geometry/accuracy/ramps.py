@@ -21,8 +21,9 @@ from geometry.checks.items import plan
 from geometry.checks.ramp_edges import BESIDE
 from geometry.checks.ramp_walls import in_the_rail, look_at
 from geometry.checks.side_walls import first_on_the_way
-from geometry.checks.snags import BACK, NUT, OUTLINE, short
+from geometry.checks.snags import BACK, NUT, short
 from geometry.checks.words import sort_of
+from geometry.layout.names import OUTLINE
 from geometry.layout.slots import StraightSlot
 from geometry.solids.drilling import Drilling
 from geometry.solids.ramp_gap import from_ramp

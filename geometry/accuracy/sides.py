@@ -22,9 +22,9 @@ from geometry.checks.items import plan
 from geometry.checks.kinds import outline_kind, slot_kind
 from geometry.checks.scene import Opening
 from geometry.checks.side_walls import first_on_the_way
-from geometry.checks.snags import OUTLINE
 from geometry.checks.words import is_small, sort_of
 from geometry.layout import StraightSlot
+from geometry.layout.names import OUTLINE
 from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall, oblong
 from geometry.vectors import Vec2

@@ -12,8 +12,8 @@ NOT_SIMULATED = frozenset({
     "string-past-post", "drill-point", "misses-wood", "drilled-otherwise", "drilled-and-gone",
     "ramp-to-pocket", "ramp-to-slot", "string-to-post", "string-to-screw", "retainer-bar", "string-to-face", "string-to-string", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor",
     "string-off-wood", "string-off-nut", "strings-in-nut"})
-"""Hardware, ramps beside pockets and slots, strings, blank, rack, router and what a drill's point does beyond its bore: kinds of snag that nothing the shop's errors are
-modelled to change."""
+"""Kinds of snag that no Spec measures. Plates, flats, posts and buttons, blank and glue, pins and bores on their way through the waste, points of
+drills, ramps beside pockets and slots, and strings may come out otherwise than drawn: how likely is not told. Rack, router and job book are as they are."""
 
 
 def is_simulated(snag: Snag) -> bool:

@@ -15,8 +15,8 @@ from geometry.checks.hole_walls import wanted_to_outline, wanted_to_slot
 from geometry.checks.items import plan
 from geometry.checks.kinds import outline_kind, slot_kind
 from geometry.checks.scene import Opening
-from geometry.checks.snags import OUTLINE
 from geometry.checks.words import is_small, sort_of
+from geometry.layout.names import OUTLINE
 from geometry.vectors import Vec2, Vec3
 
 

@@ -6,7 +6,7 @@ import math
 from typing import TYPE_CHECKING
 
 from geometry.accuracy.sources import BACK, RAMP, TEMPLATE, WRAP, Share
-from geometry.checks.snags import OUTLINE
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
 from geometry.terms import term
 

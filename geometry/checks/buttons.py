@@ -14,8 +14,9 @@ from geometry.checks.asked import Asked
 from geometry.checks.items import Item, apart, plan
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene, outline_wall
-from geometry.checks.snags import NOTE, OUTLINE, TIGHT, Snag, grade, short
+from geometry.checks.snags import NOTE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, into, tenths
+from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders

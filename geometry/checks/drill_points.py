@@ -18,10 +18,11 @@ from geometry import vectors as v
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening
 from geometry.checks.slot_room import wall_beside
-from geometry.checks.snags import OUTLINE, TIGHT, Snag, grade, short
+from geometry.checks.snags import TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, into, is_small, name, tenths, up
 from geometry.curves import Line
 from geometry.layout import StraightSlot
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.solids.pointed import level_tip, too_long

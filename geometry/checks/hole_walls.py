@@ -17,8 +17,9 @@ from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind, slot_kind
 from geometry.checks.pockets import clear_of, wall_of
 from geometry.checks.scene import Opening
-from geometry.checks.snags import OUTLINE, Snag, grade, short
+from geometry.checks.snags import Snag, grade, short
 from geometry.checks.words import both, first, gap_text, into, mm, name, sort_of
+from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.drilling import Drilling

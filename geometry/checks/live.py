@@ -32,6 +32,7 @@ from geometry.checks.scene import scene_of
 from geometry.checks.snags import SPOILS, CheckResult, Snag, count, in_order, summed
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
 from geometry.solids.drilling import Hole
 
@@ -64,7 +65,7 @@ class LiveCheck:
         try:
             scene = scene_of(layout, self._memo)
         except GeometryError as error:
-            lost = Snag("no-place", SPOILS, ("outline",), (0.0, 0.0, 0.0), None, None,
+            lost = Snag("no-place", SPOILS, (OUTLINE,), (0.0, 0.0, 0.0), None, None,
                         say("The outline cannot be used: {error}", error=error), say("Draw the outline again."))
             return CheckResult((lost,), (), count(()))
         found: list[Snag] = []

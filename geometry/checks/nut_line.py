@@ -7,9 +7,10 @@ from collections.abc import Iterable
 import shapely
 
 from geometry.checks.scene import Scene
-from geometry.checks.snags import NUT, OUTLINE, Snag, grade, short
+from geometry.checks.snags import NUT, Snag, grade, short
 from geometry.checks.string_runs import places_of
 from geometry.checks.words import into, tenths
+from geometry.layout.names import OUTLINE
 from geometry.layout.strings import Nut, String
 from geometry.saying import say
 from geometry.solids.walls import Wall

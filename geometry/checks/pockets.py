@@ -13,8 +13,9 @@ from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
 from geometry.checks.scene import Opening
-from geometry.checks.snags import OUTLINE, SPOILS, TIGHT, Snag, short
+from geometry.checks.snags import SPOILS, TIGHT, Snag, short
 from geometry.checks.words import both, into
+from geometry.layout.names import OUTLINE
 from geometry.layout.strings import Nut
 from geometry.saying import say
 from geometry.solids.walls import Wall

@@ -9,9 +9,10 @@ import shapely
 
 from geometry import vectors as v
 from geometry.checks.scene import Opening, Scene, nut_line, slots_tree
-from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
+from geometry.checks.snags import BACK, NUT, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import aslant, both, into, tenths
 from geometry.layout import DrawnSlot, Nut, Slot, loop_of
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
 from geometry.solids.ramps import RampCut, below, ramp_cut
 from geometry.solids.slot_ways import back_inside, out_of_slot

@@ -13,10 +13,11 @@ from geometry.checks.around import Around
 from geometry.checks.items import Item, plan
 from geometry.checks.said import length
 from geometry.checks.scene import Opening, Scene
-from geometry.checks.snags import BACK, FACE, NOTE, OUTLINE, TIGHT, Snag, grade, short
+from geometry.checks.snags import BACK, FACE, NOTE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, into, mm, tenths, up
 from geometry.curves import Line, Path
 from geometry.layout.edges import Edge, Seat, edge
+from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.flats import reaches, under_plate

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from geometry.checks.scene import Scene
-from geometry.checks.snags import BLANK, OUTLINE, SPOILS, Snag, grade, short
+from geometry.checks.snags import BLANK, SPOILS, Snag, grade, short
 from geometry.checks.words import both, first, into, mm, tenths
 from geometry.layout.blank import Blank
+from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
 from geometry.saying import say, within
 from geometry.solids.walls import Wall

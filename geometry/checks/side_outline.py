@@ -21,8 +21,9 @@ from geometry.checks.items import Item, plan
 from geometry.checks.kinds import outline_kind
 from geometry.checks.scene import Scene
 from geometry.checks.side_walls import MOSTLY
-from geometry.checks.snags import OUTLINE, SPOILS, TIGHT, Snag, grade, short
+from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import aslant, both, first, into, name, sort_of, tenths
+from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders

@@ -12,10 +12,11 @@ from geometry import vectors as v
 from geometry.checks.memo import Memo, together
 from geometry.checks.pockets import pocket_advice, snags_beside
 from geometry.checks.scene import Opening, Scene, nut_line, slots_tree
-from geometry.checks.snags import BACK, NUT, OUTLINE, SPOILS, TIGHT, Snag, grade, short
+from geometry.checks.snags import BACK, NUT, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, first, into, mm, tenths
 from geometry.curves import Line, Path
 from geometry.curves.matrix import turn
+from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
 from geometry.layout.strings import Nut
 from geometry.saying import say

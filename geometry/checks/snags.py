@@ -21,9 +21,9 @@ NOTE: Grade = "note"
 GRADES: tuple[Grade, ...] = (SPOILS, TIGHT, NOTE)
 _RANKS = {grade: rank for rank, grade in enumerate(GRADES)}
 
-OUTLINE, BLANK, NUT, TEMPLATE = "outline", "blank", "nut line", "template"
+BLANK, NUT, TEMPLATE = "blank", "nut line", "template"
 FACE, BACK = "face", "back"
-"""Names that stand in `Snag.between` for what is no feature with an id of its own."""
+"""Names that stand in `Snag.between`, beside OUTLINE, for what is no feature with an id of its own."""
 
 
 class Snag(Struct, frozen=True):
