@@ -30,9 +30,7 @@ from geometry.vectors import Vec2
 def pairs(scene: Scene) -> Pairs:
     """Tuners whose buttons come near each other."""
     margins = scene.layout.margins
-    found = scene.memo.pairs(_boxes, scene.items, margins.button_gap, margins)
-    found.new = [(i, k) for i, k in found.new if i < k]
-    return found
+    return scene.memo.pairs(_boxes, scene.items, margins.button_gap, margins).of_two()
 
 
 def _boxes(items: Sequence[Item]) -> Rows:

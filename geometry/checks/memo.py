@@ -76,6 +76,11 @@ class Pairs(Struct, eq=False):
     found: dict[tuple[int, int], tuple]
     new: list[tuple[int, int]]
 
+    def of_two(self) -> Pairs:
+        """The same, an item beside itself not told."""
+        self.new = [(i, k) for i, k in self.new if i != k]
+        return self
+
     def keep(self, results: Sequence[tuple]) -> None:
         """What is found for each of the new pairs, in their order."""
         self.found.update((pair, result) for pair, result in zip(self.new, results, strict=True) if result)

@@ -28,9 +28,7 @@ from geometry.tolerance import TOUCH
 def pairs(scene: Scene) -> Pairs:
     """Side tuners whose posts come near each other."""
     margins = scene.layout.margins
-    found = scene.memo.pairs(_boxes, scene.sides, margins.post_wall, margins)
-    found.new = [(i, k) for i, k in found.new if i < k]
-    return found
+    return scene.memo.pairs(_boxes, scene.sides, margins.post_wall, margins).of_two()
 
 
 def _boxes(items: Sequence[Item]) -> Rows:

@@ -41,8 +41,8 @@ _FAR = 1e6
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every plate with its neighbours."""
     margins = scene.layout.margins
-    pairs = scene.memo.pairs(_rooms, scene.items, margins.seat_gap, margins)
-    pairs.keep([_beside_each_other(scene.items[i], scene.items[k], margins) if i < k else () for i, k in pairs.new])
+    pairs = scene.memo.pairs(_rooms, scene.items, margins.seat_gap, margins).of_two()
+    pairs.keep([_beside_each_other(scene.items[i], scene.items[k], margins) for i, k in pairs.new])
     return pairs.flat
 
 

@@ -31,8 +31,8 @@ def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of bores that come near each other in the waste, and notes of the tilts that opposite bores share."""
     sides, margins = scene.sides, scene.layout.margins
     level = scene.memo.snags(_level, sides, scene.layout.blank.thickness)
-    near = scene.memo.pairs(_boxes, sides, margins.bore_bore, margins)
-    near.keep([_meet(sides[i], sides[k], margins) if i < k else () for i, k in near.new])
+    near = scene.memo.pairs(_boxes, sides, margins.bore_bore, margins).of_two()
+    near.keep([_meet(sides[i], sides[k], margins) for i, k in near.new])
     return (*near.flat, *scene.memo.of(_notes, level))
 
 
