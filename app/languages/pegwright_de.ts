@@ -4952,6 +4952,10 @@
         <translation>Keine Haken.</translation>
     </message>
     <message>
+        <source>No step is spoiled by where it stands; what is unwise in the order is marked.</source>
+        <translation>Kein Schritt wird durch seinen Platz in der Folge verdorben; Unkluges ist gekennzeichnet.</translation>
+    </message>
+    <message>
         <source>No straight edge at the end could be the nut line: the lowest point and the middle of the outline were taken{turned}.</source>
         <translation>Keine gerade Kante am Ende taugt als Sattellinie: der tiefste Punkt und die Mitte des Umrisses wurden genommen{turned}.</translation>
     </message>
@@ -5090,10 +5094,6 @@
     <message>
         <source>Nothing is kept for this printer and paper yet.</source>
         <translation>Für diesen Drucker und dieses Papier ist noch nichts gemerkt.</translation>
-    </message>
-    <message>
-        <source>Nothing is spoiled by this order; what is unwise in it is marked.</source>
-        <translation>Diese Folge verdirbt nichts; Unkluges ist gekennzeichnet.</translation>
     </message>
     <message>
         <source>Nothing is straightened: for scans, and for photos taken square from far away. The farther apart the points, the better.</source>
@@ -9008,6 +9008,10 @@
         <translation>Der Umriss misst {sized}: so groß ist keine Kopfplatte. Auf die Einheit sehen.</translation>
     </message>
     <message>
+        <source>The outline measures {sized}: that is the whole neck, with its headstock.</source>
+        <translation>Der Umriss misst {sized}: Das ist der ganze Hals mit seiner Kopfplatte.</translation>
+    </message>
+    <message>
         <source>The outline measures {width} x {height}, far more than a headstock: give the right unit.</source>
         <translation>Der Umriss misst {width} x {height}, viel mehr als eine Kopfplatte: die richtige Einheit angeben.</translation>
     </message>
@@ -11704,7 +11708,7 @@
     </message>
     <message>
         <source>below face</source>
-        <translation>unter vorn</translation>
+        <translation>von vorn</translation>
     </message>
     <message>
         <source>below that its bearing of {height} leaves the template</source>
@@ -14498,7 +14502,7 @@
     </message>
     <message>
         <source>x, below face</source>
-        <translation>x, unter vorn</translation>
+        <translation>x, von vorn</translation>
     </message>
     <message>
         <source>y from the nut line</source>
@@ -15122,7 +15126,7 @@
     </message>
     <message>
         <source>{mark} below the face</source>
-        <translation>{mark} unter vorn</translation>
+        <translation>{mark} von vorn</translation>
     </message>
     <message>
         <source>{mark}: {x} points from the left, {y} from the top.</source>

@@ -82,7 +82,8 @@ def lines(book: Book, planned: Sequence[Task], factors: dict[str, float] | None 
 
 class Sum(Struct, frozen=True):
     """Minutes of one piece: all that was planned and is still in the running order, all that was spent, the plan of the
-    operations that were timed (what the time spent is fairly held against), and of those that are neither timed nor done."""
+    operations that were timed (what the time spent is fairly held against), and of those that are neither timed nor done, or are to be
+    done anew."""
 
     planned: float
     spent: float
@@ -92,11 +93,13 @@ class Sum(Struct, frozen=True):
     of: int
 
 
-def total(rows: Iterable[Line], piece: Piece, done: Container[str] = ()) -> Sum:
-    """The sum over some lines for one piece, on which these operations are done; lines that are planned no more count as spent alone."""
+def total(rows: Iterable[Line], piece: Piece, done: Container[str] = (), anew: Container[str] = ()) -> Sum:
+    """The sum over some lines for one piece, on which these operations are done, and those are to be done `anew` although they are or
+    were timed; lines that are planned no more count as spent alone."""
     rows = list(rows)
     current = [row for row in rows if row.current]
     timed = [row for row in current if row.of(piece) is not None]
     return Sum(sum(row.planned for row in current), sum(row.of(piece) or 0.0 for row in rows),
                sum(row.planned for row in timed),
-               sum(row.planned for row in current if row.of(piece) is None and row.task.operation not in done), len(timed), len(current))
+               sum(row.planned for row in current if row.task.operation in anew or row.of(piece) is None and row.task.operation not in done),
+               len(timed), len(current))

@@ -3,6 +3,7 @@
 from msgspec.structs import replace
 
 from app.panels.describe import describe
+from app.panels.order.order_rows import minutes_words
 from geometry.edits import add_hole, nudge, remove_features
 from tests.gui.test_order_stage import order  # noqa: F401  a fixture
 
@@ -43,6 +44,8 @@ def test_a_tuner_is_moved_after_it_is_drilled(bench, order):  # noqa: F811
     book = bench.window.room
     titles = {book.view.hours.key(i): book.view.hours.model().index(i, 1).data() for i in range(len(book.rows))}
     assert titles[post].endswith("(drilled otherwise)") and not titles[other].endswith("(drilled otherwise)")
+    left = sum(one.planned for one in book.planned() if one.operation != other)
+    assert {row.label: row.value for row in book.panel._sums.rows}["Left, by the plan"] == minutes_words(left)
     bench.window.set_stage("order")
     bench.planned("order")
     tick(bench, order, post)

@@ -30,6 +30,7 @@ def test_the_headstock_is_taken_out_of_a_whole_neck_where_the_maker_wants(bench,
     fill(dialog._neck.length, "182")
     dialog._neck.only.click()
     assert not dialog._neck.length.isEnabled() and dialog._made_of.of == ["outline", "hole"]
+    assert "that is the whole neck" in dialog._says.text() and "unit" not in dialog._says.text()
     dialog._neck.only.click()
     assert dialog._neck.length.text() == "182 mm"
     dialog._accept()
@@ -40,3 +41,18 @@ def test_the_headstock_is_taken_out_of_a_whole_neck_where_the_maker_wants(bench,
     head = opened(bench, "head-with-slots-and-holes.dxf")
     assert not head._neck.only.isVisible() and not head._neck.length.isVisible()
     closed(head)
+
+
+def test_the_head_of_a_neck_is_the_outline_again_after_it_was_left_out(bench, tmp_path):
+    side = [(28, -420), (21.5, 0), (43, 45), (38, 150), (20, 180)]
+    path = tmp_path / "neck.dxf"
+    drawing = ezdxf.new("R2010", units=0)
+    drawing.modelspace().add_lwpolyline([*side, *((-x, y) for x, y in reversed(side))], close=True)
+    drawing.saveas(path)
+    dialog = opened(bench, str(path))
+    dialog._role(0, "other")
+    dialog._role(0, "outline")
+    assert dialog._made_of.of == ["outline"] and "180.0" in dialog._says.text()
+    dialog._neck.only.click()
+    assert "does not say its unit" in dialog._says.text() and "cut the outline off" not in dialog._says.text()
+    closed(dialog)

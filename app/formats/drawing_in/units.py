@@ -149,7 +149,7 @@ def unit_question(read: DrawingRead) -> UnitQuestion | None:
     else:
         text = say("The drawing says that its unit is {unit}, which makes it {sized}: no headstock is that size.",
                    unit=read.unit, sized=sized(*read.size_mm))
-    if is_slim(read.size_mm) and fits(max(read.size_mm), NECK):
+    if read.neck is None and is_slim(read.size_mm) and fits(max(read.size_mm), NECK):
         text = say("{question} If it is a whole neck, cut the outline off at the nut line in the drawing first.", question=text)
     return UnitQuestion(text, choices)
 

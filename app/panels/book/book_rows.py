@@ -76,9 +76,9 @@ def keys_of(records: Sequence[tuple[int, Price | Remark]]) -> list[tuple[int, Pr
     return [(id(record), record) for _, record in records]
 
 
-def sum_facts(rows: Sequence[Line], book: Book) -> list[tuple[str, str]]:
-    """Sums of the piece on the bench, then one piece against the other."""
-    s = total(rows, book.piece, done_steps(book))
+def sum_facts(rows: Sequence[Line], book: Book, otherwise: Container[str] = ()) -> list[tuple[str, str]]:
+    """Sums of the piece on the bench, then one piece against the other; what is drilled `otherwise` than drawn is left to do."""
+    s = total(rows, book.piece, done_steps(book), otherwise)
     facts = [(say("Planned"), minutes_words(s.planned)),
              (say("Spent, {timed} of {of} entries", timed=s.timed, of=s.of), minutes_words(s.spent)),
              (say("Plan for those entries"), minutes_words(s.planned_of_timed)), (say("Left, by the plan"), minutes_words(s.left)),

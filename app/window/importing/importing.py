@@ -210,6 +210,8 @@ class ImportDialog(ReadInOrder, QDialog):
         question = unit_question(read)
         if question is not None:
             self._say(question.text, "warning")
+        elif read.neck is not None:
+            self._say(say("The outline measures {sized}: that is the whole neck, with its headstock.", sized=sized(*read.size_mm)), "warning")
         elif fits(max(read.size_mm), PLAUSIBLE):
             self._say(say("The outline measures {sized}.", sized=sized(*read.size_mm)), "heading")
         else:
@@ -264,7 +266,7 @@ class ImportDialog(ReadInOrder, QDialog):
         return placing
 
     def _role(self, number: int, role: str) -> None:
-        if role == "outline" and self._made_of.of[number] != role:
+        if role == "outline" and self._read.loops[number] is not self._read.outline:
             chosen = self._read.loops[number].path
             drawn = self._around(self._drawn, next(i for i, loop in enumerate(self._drawn.loops) if loop.path == chosen))
             if isValid(self):
@@ -372,7 +374,7 @@ class ImportDialog(ReadInOrder, QDialog):
             refused.setFocus()
             return
         size = self._read.size_mm
-        if not fits(max(size), PLAUSIBLE) and size != self._doubted:
+        if self._read.neck is None and not fits(max(size), PLAUSIBLE) and size != self._doubted:
             self._doubted = size
             self._say(say("The outline measures {sized}: no headstock is that size. Choose another unit, or import once more to take "
                           "it all the same.", sized=sized(*size)), "warning")

@@ -152,7 +152,8 @@ class BookRoom(PlanningRoom):
         book, work, view, opened = self.book, self.work, self.view, self.window.document.opened
         factors = None if work is None else factors_of(work.rates, work.counts.changes)
         self.rows = lines(book, self.planned(), factors)
-        cells = hour_cells(self.rows, {} if work is None else work.number, book, () if work is None else work.otherwise)
+        otherwise = () if work is None else work.otherwise
+        cells = hour_cells(self.rows, {} if work is None else work.number, book, otherwise)
         view.hours.show_rows(cells, frozenset({len(cells) - 1}), [*(row.task.operation for row in self.rows), None], opened)
         cells = price_cells(book, book.piece)
         view.money.show_rows(cells, frozenset({len(cells) - 1}), [*keys_of(prices_of(book, book.piece)), NEW, None],
@@ -162,7 +163,7 @@ class BookRoom(PlanningRoom):
         view.allow({"start": book.clock is None and bool(self.rows), "stop": book.clock is not None,
                     "drop": book.clock is not None})
         says = say("Working out the plan…") if work is None and self.errand.busy else self._correction()
-        self.panel.show_book(book.piece, book.currency, sum_facts(self.rows, book), self._coming(), says)
+        self.panel.show_book(book.piece, book.currency, sum_facts(self.rows, book, otherwise), self._coming(), says)
 
     def _coming(self) -> list[tuple[str, str]]:
         if self.work is None:

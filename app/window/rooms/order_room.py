@@ -144,7 +144,7 @@ class OrderRoom(PlanningRoom):
                                  "{n} steps are spoiled or unsafe where they stand. Drag them, or go back to the best order."),
                            warn=True)
         elif self.work.problems:
-            self.panel.say(say("Nothing is spoiled by this order; what is unwise in it is marked."))
+            self.panel.say(say("No step is spoiled by where it stands; what is unwise in the order is marked."))
         else:
             self.panel.say(say("Drag a step to move it, or press Alt+Up and Alt+Down. Press its box, or Space, when it is done."))
 

@@ -67,6 +67,13 @@ def test_what_is_ticked_off_without_minutes_is_not_left_to_do():
     assert facts["Left, by the plan"] == minutes_words(ROUT.planned) != facts["Planned"]
 
 
+def test_what_is_drilled_otherwise_than_drawn_is_left_to_do_timed_or_not():
+    book = tick_off(Book(piece="real"), SAW, 1)
+    for one in (book, set_minutes(book, "real", SAW, 20.0)):
+        facts = dict(sum_facts(lines(one, [SAW, ROUT]), one, {SAW.operation}))
+        assert facts["Left, by the plan"] == facts["Planned"]
+
+
 @given(st.permutations(list(range(6))), st.lists(st.floats(0, 500), min_size=6, max_size=6))
 def test_totals_do_not_depend_on_the_order_of_entries(order, spent):
     planned = [Task(operation=f"op {i}", rate="hole", planned=float(i + 1)) for i in range(6)]
