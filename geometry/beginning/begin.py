@@ -24,6 +24,7 @@ from geometry.edits.copying import mirror_layout
 from geometry.edits.sound_ramp import ramps_tried
 from geometry.errors import GeometryError
 from geometry.layout import (
+    OTHER,
     Blank,
     DrawnSlot,
     EdgeRun,
@@ -122,8 +123,7 @@ def _led_apart(layout: Headstock) -> Headstock:
         into = {run.tuner for pair, (_, into) in zip(pairs, rubs_between(pairs, layout.margins.string_air), strict=True) if into for run in pair}
         if not into:
             return layout
-        others = [replace(layout, tuners=tuple(replace(t, winds="bass" if t.winds == "treble" else "treble") if t.id == id else t
-                                               for t in layout.tuners)) for id in sorted(into)]
+        others = [replace(layout, tuners=tuple(replace(t, winds=OTHER[t.winds]) if t.id == id else t for t in layout.tuners)) for id in sorted(into)]
         fewest, best = min(((rubbing(other, placed, runs(other, placed)), other) for other in others), key=lambda found: found[0])
         if fewest >= rubbing(layout, placed, own):
             return layout
@@ -229,7 +229,7 @@ def _row(row: SideNeeds, made: Shape, run: float, numbers: Numbers, lower: float
             runs[name] = Row(id=f"{name} row", spacing=step, run=EdgeRun(side=side, first=round(along, 3), inset=inset))
         index = i // 2 if row.mount == "mixed" else i
         string = numbers.strings - i if side == "bass" else i + 1
-        winds = "bass" if kind == "side" or side == "treble" else "treble"
+        winds = "bass" if kind == "side" else OTHER[side]
         tuners.append(Tuner(id=f"{name} {index + 1}", pattern=row.face if kind == "face" else row.through,
                             place=RowPlace(row=f"{name} row", index=index), string=str(string), winds=winds))
         if kind == "side":

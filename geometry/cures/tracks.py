@@ -28,6 +28,7 @@ from geometry.layout import (
     staying,
     staying_rows,
 )
+from geometry.layout.names import OUTLINE
 from geometry.layout.pin_pairs import mirroring_moves, template_pins
 from geometry.solids.frames import frame
 from geometry.vectors import Vec2
@@ -72,7 +73,7 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
     Two tuners of one row or of one pattern share what all of these can do.
     """
     found: list[Track] = []
-    fixed = drilled(layout)
+    fixed, worked = drilled(layout), cut(layout)
     if snag.kind == "pins-askew":
         return [Track(lambda _, pin=pin, by=by: Shift(pin.id, by), _SIDE, FARTHEST_SHIFT)
                 for pin, by in mirroring_moves(template_pins(layout)) if v.norm(by) <= FARTHEST_MIRRORED and pin.id not in fixed]
@@ -87,14 +88,14 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
         if isinstance(part, Tuner):
             found += _tuner(layout, part, snag, push)
         elif isinstance(part, Slot):
-            found += _slot(part, snag, push, id in cut(layout))
+            found += _slot(part, snag, push, id in worked)
         elif isinstance(part, Ear):
             found += [Track(_to(("ears", id, "width"), part.width, sign), _DEAR[Ear], FARTHEST_CHANGE) for sign in (1, -1)]
         elif part is not None:
             found += _shifts(part, id, push)
             if isinstance(part, SingleHole) and part.depth is not None:
                 found.append(Track(_to(("holes", id, "depth"), part.depth, -1), 1.0, FARTHEST_CHANGE))
-    if snag.kind in _BLANK_KINDS or BLANK in snag.between:
+    if (snag.kind in _BLANK_KINDS or BLANK in snag.between) and OUTLINE not in worked:
         found += [Track(_to(("blank", side), getattr(layout.blank, side), 1), _BLANK, 4 * FARTHEST_CHANGE)
                   for side in ("bass", "treble", "tip", "behind")]
     return list({way.make(_ANY): way for way in reversed(found)}.values())[::-1]

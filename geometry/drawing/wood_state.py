@@ -125,7 +125,7 @@ def _glued(layout: Headstock, state: WoodState) -> list[Mark]:
     found: list[Mark] = []
     for line in lines:
         seen = LineString([line.path.start, line.path.end]) & wood
-        found += [replace(line, path=straight(*piece.coords)) for piece in shapely.get_parts(seen) if piece.length > 0]
+        found += [replace(line, path=straight(piece.coords[0], piece.coords[-1])) for piece in shapely.get_parts(seen) if piece.length > 0]
     return found
 
 

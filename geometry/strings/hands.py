@@ -19,8 +19,8 @@ def thick_on_treble(strings: Sequence[String]) -> bool:
 
 
 def counted_from(strings: Sequence[String]) -> Side | None:
-    """The side at which string 1 lies where all are named 1, 2, 3 … from one side on, None where they are not; treble where there are
-    fewer than two."""
+    """The side at which string 1 lies where all are named 1, 2, 3 … from one side on, None where they are not; treble where both are so
+    (none, or one)."""
     names = [string.id for string in strings]
     counted = [str(i) for i in range(1, len(names) + 1)]
     return "treble" if names == counted[::-1] else "bass" if names == counted else None

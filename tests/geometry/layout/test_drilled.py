@@ -110,6 +110,12 @@ def test_no_cure_puts_wood_back_into_a_slot_that_is_cut():
         assert signs(timed(deep, slot, kind="rout"), kind) == {("Stretch", True), ("Change", True)}
 
 
+def test_no_cure_makes_a_blank_larger_whose_outline_is_cut():
+    snag = Snag("blank-too-small", TIGHT, ("outline", "blank"), (0.0, 0.0, 0.0), 0.5, 1.0, "", "")
+    assert {track.make(1.0).path[0] for track in tracks(demo(), snag)} == {"blank"}
+    assert not tracks(timed(demo(), "outline", kind="cut outline"), snag)
+
+
 def test_the_panel_says_what_is_cut():
     slot = demo().slots[0].id
     for layout, told in ((demo(), False), (timed(demo(), slot, kind="rout"), True)):
