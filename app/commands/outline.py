@@ -56,7 +56,7 @@ def _head(read: DrawingRead, length: float | None) -> DrawingRead:
     if length is None:
         return read.head or read
     if read.neck is None:
-        raise FormatError(say("No neck was found behind the headstock of the drawing: leave --nut-to-tip away."))
+        raise FormatError(say("No neck was found behind the headstock of the drawing: leave --nut-to-tip out."))
     return headed(read, length)
 
 

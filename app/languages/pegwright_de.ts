@@ -4888,7 +4888,7 @@
         <translation>Ein Schritt, der es behebt, wurde nicht zu Ende gesucht: diese Karte wählen, dann wird er gesucht.</translation>
     </message>
     <message>
-        <source>No neck was found behind the headstock of the drawing: leave --nut-to-tip away.</source>
+        <source>No neck was found behind the headstock of the drawing: leave --nut-to-tip out.</source>
         <translation>Hinter der Kopfplatte der Zeichnung wurde kein Hals gefunden: --nut-to-tip weglassen.</translation>
     </message>
     <message>

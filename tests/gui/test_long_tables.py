@@ -5,7 +5,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QTableView
 
-from app.panels.forms.entry_table import AT_ONCE, TYPED, EntryTable, Head
+from app.look.sizes import px
+from app.panels.forms.entry_table import AT_ONCE, LEAST, MOST, TYPED, EntryTable, Head
 from geometry.layout import Remark
 from tests.gui.test_cell_model import Counted, shown
 from tests.waiting import on_screen, press, until
@@ -128,3 +129,15 @@ def test_thousands_of_notes_are_not_all_filled_in_before_the_window_answers(benc
     assert bench.layout.book.remarks[-1].text == "one more" and len(bench.layout.book.remarks) == 3001
     until(lambda: not table.words.busy)
     assert [table.words.index(row, 0).data() for row in range(3001)] == [*(f"note {k}" for k in range(3000)), "one more"]
+
+
+def test_on_a_large_screen_the_numbers_stay_near_their_words(qtbot):
+    table = EntryTable("Words", (Head("one", wide=True), Head("two")))
+    qtbot.addWidget(table)
+    table.show_rows([("words", "12")])
+    for width in (700, 2560, 90, 700):
+        table.resize(width, 300)
+        table.show()
+        wide = table.horizontalHeader().sectionSize(0)
+        room = table.viewport().width() - table.horizontalHeader().sectionSize(1)
+        assert wide == min(max(room, px(LEAST)), px(MOST)), width

@@ -23,6 +23,8 @@ from app.panels.forms.cell_model import DISPLAY, INK, LEFT, LETTERS, RIGHT, STAN
 
 LEAST = 120
 """Width of the wide column at least, at 100 %, pixels."""
+MOST = 900
+"""And at most."""
 NARROW = 2
 """Pixels: no letter is narrower."""
 AT_ONCE = 200
@@ -220,18 +222,19 @@ class EntryTable(QTableView):
         self._share_out()
 
     def _share_out(self) -> None:
-        """The wide column takes what the others leave over, but never less than LEAST: then the table scrolls."""
+        """The wide column takes what the others leave over, but never less than LEAST: then the table scrolls; and never more than MOST,
+        else the eye would lose the row on the way to its numbers."""
         if not self.isVisible():
             return
         header = self.horizontalHeader()
         wide = [i for i, head in enumerate(self.words.heads) if head.wide]
-        others = sum(self._fit())
-        narrow = self.viewport().width() - others < px(LEAST) * len(wide)
+        room = (self.viewport().width() - sum(self._fit())) // max(1, len(wide))
+        kept = min(max(room, px(LEAST)), px(MOST))
         modes = QHeaderView.ResizeMode
         for i in wide:
-            header.setSectionResizeMode(i, modes.Fixed if narrow else modes.Stretch)
-            if narrow:
-                header.resizeSection(i, px(LEAST))
+            header.setSectionResizeMode(i, modes.Stretch if kept == room else modes.Fixed)
+            if kept != room:
+                header.resizeSection(i, kept)
 
     def _fit(self) -> list[int]:
         """Make each column but the wide one as wide as its widest words; the widths."""

@@ -30,7 +30,7 @@ def test_the_headstock_of_a_neck_is_taken(tmp_path, length, told):
 
 
 @pytest.mark.parametrize(("corners", "length", "told"), [
-    (SIDE[1:] + [(-x, y) for x, y in reversed(SIDE[1:])], 190, "leave --nut-to-tip away"), (NECK, 900, "does not cross the neck")])
+    (SIDE[1:] + [(-x, y) for x, y in reversed(SIDE[1:])], 190, "leave --nut-to-tip out"), (NECK, 900, "does not cross the neck")])
 def test_a_place_that_makes_no_sense_is_refused(tmp_path, corners, length, told):
     out = tmp_path / "neck.headstock.json"
     done = call("outline", drawn(tmp_path / "neck.dxf", corners), "--out", out, "--nut-to-tip", str(length))
