@@ -25,6 +25,7 @@ from geometry.layout import (
     Tuner,
     cut,
     drilled,
+    glued,
     staying,
     staying_rows,
 )
@@ -83,7 +84,8 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
     for i, id in enumerate(snag.between):
         part = next((one for group in FEATURE_GROUPS for one in getattr(layout, group) if one.id == id), None)
         push = None if snag.push is None or i > 1 else v.scale(snag.push, 1.0 if i == 0 else -1.0)
-        if isinstance(part, Slot | SingleHole) and part.there or isinstance(part, Pin | SingleHole) and id in fixed:
+        if (isinstance(part, Slot | SingleHole) and part.there or isinstance(part, Pin | SingleHole) and id in fixed
+                or isinstance(part, Ear) and id in glued(layout)):
             continue  # it is where it is
         if isinstance(part, Tuner):
             found += _tuner(layout, part, snag, push)

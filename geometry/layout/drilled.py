@@ -25,6 +25,11 @@ def cut(layout: Headstock) -> frozenset[str]:
                      if re.fullmatch(rf"(waste holes|saw|cut|rout) {re.escape(id)}( \d+)?", task.operation))
 
 
+def glued(layout: Headstock) -> frozenset[str]:
+    """Ids of the ears whose gluing on has been ticked off or timed on the real piece: their glue lines lie where they lie."""
+    return frozenset(ear.id for ear in layout.ears if any(task.operation == f"glue ear {ear.id}" for task in _worked(layout.book)))
+
+
 def _worked(book: Book) -> list[Task]:
     """Operations that took place on the real piece."""
     return [*(one.task for one in book.done if one.piece == "real"),

@@ -10,7 +10,7 @@ from geometry.checks.moves import Change, Shift, Slide, Stretch
 from geometry.checks.snags import TIGHT
 from geometry.cures.tracks import tracks
 from geometry.edits import set_field
-from geometry.layout import Row, RowPlace, SingleHole, StraightRun, Task, Time, cut, drilled, staying, staying_rows
+from geometry.layout import Ear, Row, RowPlace, SingleHole, StraightRun, Task, Time, cut, drilled, staying, staying_rows
 from geometry.sequence import operations
 
 
@@ -114,6 +114,18 @@ def test_no_cure_makes_a_blank_larger_whose_outline_is_cut():
     snag = Snag("blank-too-small", TIGHT, ("outline", "blank"), (0.0, 0.0, 0.0), 0.5, 1.0, "", "")
     assert {track.make(1.0).path[0] for track in tracks(demo(), snag)} == {"blank"}
     assert not tracks(timed(demo(), "outline", kind="cut outline"), snag)
+
+
+def test_no_cure_makes_an_ear_wider_or_narrower_that_is_glued_on():
+    layout = replace(demo(), ears=(Ear(id="ear", side="treble", width=18.0, start=20.0, end=170.0),))
+    snag = Snag("glue-line", TIGHT, ("treble side 2", "ear"), (0.0, 0.0, 0.0), 0.5, 1.0, "", "")
+
+    def ears(layout):
+        return sorted(move.after - move.before for move in (way.make(1.0) for way in tracks(layout, snag))
+                      if isinstance(move, Change) and move.path[0] == "ears")
+    done = timed(layout, "ear", kind="glue ear")
+    assert ears(layout) == ears(timed(layout, "ear", "practice", kind="glue ear")) == [-1.0, 1.0]
+    assert ears(done) == [] and any(isinstance(way.make(1.0), Slide) for way in tracks(done, snag))
 
 
 def test_the_panel_says_what_is_cut():
