@@ -11708,7 +11708,7 @@
     </message>
     <message>
         <source>below face</source>
-        <translation>von vorn</translation>
+        <translation>ab Vorderseite</translation>
     </message>
     <message>
         <source>below that its bearing of {height} leaves the template</source>
@@ -14502,7 +14502,7 @@
     </message>
     <message>
         <source>x, below face</source>
-        <translation>x, von vorn</translation>
+        <translation>x, ab Vorderseite</translation>
     </message>
     <message>
         <source>y from the nut line</source>
@@ -15126,7 +15126,7 @@
     </message>
     <message>
         <source>{mark} below the face</source>
-        <translation>{mark} von vorn</translation>
+        <translation>{mark} ab Vorderseite</translation>
     </message>
     <message>
         <source>{mark}: {x} points from the left, {y} from the top.</source>
