@@ -504,12 +504,12 @@
         <translation>Eine geschlossene Linie braucht mindestens zwei Knoten, dieser bleibt.</translation>
     </message>
     <message>
-        <source>A model with your own figures</source>
-        <translation>Ein Modell mit Ihren eigenen Zahlen</translation>
+        <source>A model with the figures for the shop that stand in the Blank stage: it knows nothing of slips, knots or a slipping vice.</source>
+        <translation>Ein Modell mit den Zahlen für die Werkstatt, die im Bereich Rohling stehen: von Schnitzern, Ästen oder einem rutschenden Schraubstock weiß es nichts.</translation>
     </message>
     <message>
-        <source>A model with your own figures for the shop, set in the Blank stage: it knows nothing of slips, knots or a slipping vice.</source>
-        <translation>Ein Modell mit Ihren Zahlen für die Werkstatt aus dem Bereich Rohling: von Schnitzern, Ästen oder einem rutschenden Schraubstock weiß es nichts.</translation>
+        <source>A model, with the shop's figures of the Blank stage</source>
+        <translation>Ein Modell, mit den Zahlen der Werkstatt vom Rohling</translation>
     </message>
     <message>
         <source>A new headstock</source>
@@ -2169,7 +2169,7 @@
     </message>
     <message>
         <source>Cutter</source>
-        <translation>Schneide</translation>
+        <translation>Ø</translation>
     </message>
     <message>
         <source>Cutter diameter</source>
@@ -2617,7 +2617,7 @@
     </message>
     <message>
         <source>Edges</source>
-        <translation>Schneiden</translation>
+        <translation>Schneidlänge</translation>
     </message>
     <message>
         <source>Edges: diameter, tilt of the table and the end that is raised for it, stop from the square edge to full diameter.</source>
@@ -7193,7 +7193,7 @@
     </message>
     <message>
         <source>Spread along the &amp;edge</source>
-        <translation>An der &amp;Kante verteilen</translation>
+        <translation>Entlang der &amp;Kante verteilen</translation>
     </message>
     <message>
         <source>Spread along the edge</source>
@@ -15962,7 +15962,7 @@
     </message>
     <message>
         <source>{one} meets another</source>
-        <translation>{one} trifft eine andere</translation>
+        <translation>{one} trifft {one}</translation>
     </message>
     <message>
         <source>{one} meets slot</source>

@@ -91,7 +91,7 @@ class Commands(QObject):
             if key not in ON_HELD or not self._in_hand(key):
                 self._do[key]()
         except (GeometryError, FormatError) as error:
-            self._w.say(str(error))
+            self._w.foot.refuse(str(error))
         self.doing = ""
 
     def _in_hand(self, key: str) -> bool:
@@ -162,7 +162,7 @@ class Commands(QObject):
                 made = edit(self._w.document.layout)
             (follow or self._w.document.apply)(name, made)
         except GeometryError as error:
-            self._w.say(str(error))
+            self._w.foot.refuse(str(error))
 
     def _edit(self, name: str, edit: Callable[[Headstock], Headstock]) -> None:
         """As _apply, the twins of what is held included while Mirrored is on."""

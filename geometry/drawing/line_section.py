@@ -48,6 +48,7 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
     marks += [Area(across(span, 0.0, thick), "wood", "outline") for span in wood]
     marks += layers_in_section(layout, line, spans)
     cut: list[Span] = []
+    opened: list[Span] = []
     for slot in layout.slots:
         inside = slot_area(slot)
         if inside is not None:
@@ -60,8 +61,9 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
         for d in hole.drillings:
             marks += [Area(shape, d.style, d.of)
                       for shape in (_upright(d, line, end) if d.upright else level_cuts(d, line, spans))]
-        cut += _opened(hole, line, wood)
-    ends = sorted({x for span in (*wood, *cut) for x in span})
+        opened += _opened(hole, line, wood)
+    # A hole in what a slot takes away parts no wood there.
+    ends = sorted({x for span in (*wood, *cut) for x in span} | {x for span in opened for x in span if not any(a < x < b for a, b in cut)})
     return (*marks, *_lengths(ends, thick, unit))
 
 

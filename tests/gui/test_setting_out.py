@@ -251,3 +251,18 @@ def test_members_of_a_row_are_freed_together_in_one_step(bench, mirrored):
     assert button(window.side, "Bring into line") is not None
     window.commands.run("undo")
     assert not any(isinstance(tuner.place, FreePlace) for tuner in bench.layout.tuners)
+
+
+def test_why_a_row_was_not_set_out_goes_with_the_row(bench):
+    """What a menu was refused for stands in the foot until the panel has mended it: then there is nothing left to look for."""
+    window = bench.window
+    held = tuple(t.id for t in bench.layout.tuners if t.id.startswith("treble face"))
+    window.document.hold(held)
+    bench.pump()
+    window.commands.run("in line")
+    assert "free it first" in window.foot.said
+    press(next(b for b in below(window.side, QPushButton) if b.text() == "Free from the row"))
+    assert all(isinstance(bench.layout.tuner(id).place, FreePlace) for id in held)
+    assert window.foot.said == ""
+    window.commands.run("in line")
+    assert len({plan_point(bench.layout, id)[0] for id in held}) == 1

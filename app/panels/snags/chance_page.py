@@ -70,7 +70,7 @@ class ChancePage(QWidget):
         self.list = ChanceList(theme, self)
         self.list.chosen.connect(self.chosen)
         self._none = paragraph(self, say("No clearance came under its margin in any trial."))
-        about = QLabel(say("A model with your own figures"), self)
+        about = QLabel(say("A model, with the shop's figures of the Blank stage"), self)
         about.setObjectName("dim")
         about.setToolTip(MODEL)
         self.ask = QPushButton(say("What must I hold?"), self)

@@ -14,7 +14,7 @@ from geometry.units import LengthUnit, format_close
 if TYPE_CHECKING:
     from geometry.accuracy import Clearance, Simulation
 
-MODEL = say("A model with your own figures for the shop, set in the Blank stage: it knows nothing of slips, knots or "
+MODEL = say("A model with the figures for the shop that stand in the Blank stage: it knows nothing of slips, knots or "
             "a slipping vice.")
 
 

@@ -1,5 +1,6 @@
 """The section laid by hand: what one upright plane cuts, checked against plan geometry."""
 
+import msgspec
 import pytest
 import shapely
 
@@ -8,7 +9,7 @@ from geometry.curves.polygons import polygon
 from geometry.drawing import Area, Label, Stroke
 from geometry.drawing.line_section import line_section
 from geometry.drawing.section_cut import edge_distance
-from geometry.layout import Blank, loop_path, slot_path
+from geometry.layout import Blank, Pin, loop_path, slot_path
 from geometry.solids import holes
 
 ACROSS = ((-60.0, 115.0), (60.0, 115.0))
@@ -62,6 +63,17 @@ def test_a_hole_on_the_way_parts_the_wood_beside_it():
     ticks = sorted({round(m.path.box[0], 3) for m in line_section(layout, (-60.0, y), (60.0, y))
                     if isinstance(m, Stroke) and m.path.box[0] == m.path.box[2]})
     assert {round(x + 60.0 - wide / 2, 3), round(x + 60.0 + wide / 2, 3)} <= set(ticks)
+
+
+def test_a_pin_in_a_slot_leaves_the_length_of_the_slot_whole():
+    layout = demo()
+    slot = layout.slots[0]
+    (x0, y0, x1, y1) = slot_path(slot).box
+    x, y = (x0 + x1) / 2, (y0 + y1) / 2
+    pinned = msgspec.structs.replace(layout, pins=(Pin(id="in the slot", at=(x, y), diameter=4.0),))
+    bare = msgspec.structs.replace(layout, pins=())
+    assert [m.text for m in line_section(pinned, (-60.0, y), (60.0, y)) if isinstance(m, Label)] == \
+        [m.text for m in line_section(bare, (-60.0, y), (60.0, y)) if isinstance(m, Label)]
 
 
 def test_lengths_are_written_in_the_unit_asked_for():
