@@ -8269,7 +8269,7 @@
     </message>
     <message>
         <source>The drill would break out into {slot}, open by then: no wood stands behind the wall, and past it the drill wanders.</source>
-        <translation>Der Bohrer würde in {slot} ausreißen, dann schon offen: hinter der Wand steht kein Holz, und danach verläuft er.</translation>
+        <translation>Der Bohrer würde zu {slot} hin ausreißen, der dann schon offen ist: hinter der Wand steht kein Holz, und danach verläuft er.</translation>
     </message>
     <message>
         <source>The drill {drill} makes it {by} narrower than the {diameter} asked for: try the part in scrap first.</source>

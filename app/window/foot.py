@@ -85,7 +85,7 @@ class Foot(Ground):
         self.saying.emit(text)
 
     def refuse(self, text: str) -> None:
-        """Why what was typed is not taken; empty when it stands there no more, so that nobody looks for what was mended."""
+        """Why what was typed or asked for is not taken; empty when that holds no more, so that nobody looks for what was mended."""
         if text:
             self._refusal = text
             self.say(text)

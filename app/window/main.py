@@ -235,6 +235,7 @@ class MainWindow(Frame):
 
     def _book(self) -> None:
         """Something was written into the job book: no step, but unsaved work that the journal keeps."""
+        self.foot.refuse("")
         self._refresh_room()
         self.held_page.follow()  # notes are shown with what they are pinned to
         self._file()

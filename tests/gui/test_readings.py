@@ -27,6 +27,18 @@ def test_a_reading_on_the_bass_side_needs_no_sign(bench, room):
     assert taken.value < 0 and abs(taken.value - taken.planned) < 0.01
 
 
+def test_that_nothing_was_written_is_not_said_once_something_is(bench, room):
+    press(room.view.tabs.button(3))
+    room._back()
+    assert bench.window.foot.said == "Nothing was written since the layout was opened"
+    table = room.readings.page.table
+    table.setFocus()
+    table.stand_at(0, 2)
+    type_on(table, f"{room.readings._rows[0].planned:.2f}")
+    assert len(bench.layout.book.readings) == 1
+    assert bench.window.foot.said == ""
+
+
 def test_a_slip_is_named_with_its_measure_and_another_measure_begins_at_the_first_hole(bench, room):
     press(room.view.tabs.button(3))
     page = room.readings.page

@@ -4,7 +4,7 @@ import pytest
 from msgspec.structs import replace
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QApplication, QPushButton
+from PySide6.QtWidgets import QAbstractButton, QApplication, QLabel, QPushButton
 
 from app.look.choice import Choice
 from app.look.descendants import below
@@ -119,6 +119,9 @@ def test_a_proposal_is_there_again_after_another_stage_while_the_layout_stays(be
 def test_strings_made_for_bare_posts_are_offered_a_post_each(bench, room, qtbot):
     bare = replace(bench.layout, strings=(), tuners=tuple(replace(tuner, string=None) for tuner in bench.layout.tuners))
     bench.window.document.apply("No strings", bare)
+    bench.pump()
+    told = [label.text() for label in below(room.panel.table, QLabel) if label.isVisible()]
+    assert told == [] and not room.panel.note.isVisible(), "no heads over nothing"
     press(button(room.panel, "Add a string for each of the 12 posts"))
     qtbot.waitUntil(lambda: room.proposal is not None)
     assert len(room.proposal.runs) == 12 and room.proposal.rubbing == 0 and not any(t.string for t in bench.layout.tuners)

@@ -98,6 +98,7 @@ class StringPanel(QWidget):
     def show_layout(self, layout: Headstock, unit: LengthUnit) -> None:
         """Show the strings of a layout."""
         self.table.show_strings(string_rows(layout), tuple(tuner.id for tuner in layout.tuners))
+        self.note.setVisible(bool(layout.strings))
         self.hands.setVisible(thick_on_treble(layout.strings))
         self.count.show_rows(_one_more_rows(layout))
         self.nut.show_rows([*_for_posts_rows(layout), _usual_row(layout, unit), *_pair_rows(layout), *nut_rows(layout), *_end_rows(layout)])

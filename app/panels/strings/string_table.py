@@ -148,7 +148,7 @@ class StringTable(QWidget):
                  (say("Side"), say("Degrees aside at the nut: up to 6 is good, up to 10 tolerable.")),
                  (say("Down"), say("Break angle over the nut in degrees: 7 to 17 is good.")),
                  (say("N"), say("Newtons on the nut: 10 N is the weight of 1 kg.")))
-        for column, (text, tip) in enumerate(heads):
+        for column, (text, tip) in enumerate(heads if self._rows else ()):
             label = QLabel(text, self)
             label.setObjectName("dim")
             label.setToolTip(tip)

@@ -188,7 +188,7 @@ class BookRoom(PlanningRoom):
         try:
             self.window.document.record(name, change)
         except GeometryError as error:
-            self.window.say(str(error))
+            self.window.foot.refuse(str(error))
             return False
         return True
 
@@ -197,7 +197,7 @@ class BookRoom(PlanningRoom):
             self.window.document.record(name, change)
         except GeometryError as error:
             table.words.refuse(row, column, text, str(error))
-            self.window.say(str(error))
+            self.window.foot.refuse(str(error))
         else:
             table.words.accept(row, column)
 
@@ -353,8 +353,10 @@ class BookRoom(PlanningRoom):
 
     def _back(self) -> None:
         name = self.window.document.take_back()
-        self.window.say(say("Taken back: {name}", name=name) if name else say("Nothing was written since the layout "
-                                                                                "was opened"))
+        if name:
+            self.window.say(say("Taken back: {name}", name=name))
+        else:
+            self.window.foot.refuse(say("Nothing was written since the layout was opened"))
 
     def write(self) -> None:
         """Ask where and write the book as a table; while the plan is on its way that is put off, for the table holds its times."""

@@ -114,7 +114,7 @@ class ReadingDesk(QObject):
                 document.record(name, lambda book: put_reading(book, replace(mine, value=value)))
         except GeometryError as error:
             table.words.refuse(row, column, text, str(error))
-            self._window.say(str(error))
+            self._window.foot.refuse(str(error))
         else:
             table.words.accept(row, column)
 
