@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Container, Iterable, Mapping, Sequence
+from collections.abc import Callable, Container, Iterable, Mapping, Sequence
+from operator import attrgetter
 
 from msgspec import Struct
 
@@ -46,8 +47,9 @@ Row = SetUpRow | StepRow
 
 
 def order_rows(steps: Sequence[Operation], problems: Iterable[Problem], taken: Mapping[str, Taken],
-               unit: LengthUnit, done: Container[str] = (), begun: Container[str] = (), otherwise: Mapping[str, str] = {}) -> list[Row]:
-    """The rows of an order; `done`, `begun` and what is drilled `otherwise` (a sentence for each) by the job book."""
+               unit: LengthUnit, done: Container[str] = (), begun: Container[str] = (),
+               blocked: Callable[[Operation], str] = attrgetter("blocked")) -> list[Row]:
+    """The rows of an order; `done` and `begun` by the job book, `blocked` says why a step cannot be done, nothing where it can."""
     wrong = worst(problems)
     rows: list[Row] = []
     number = 0
@@ -55,10 +57,8 @@ def order_rows(steps: Sequence[Operation], problems: Iterable[Problem], taken: M
         rows.append(SetUpRow(*_short(run[0].setup), run[0].setup.words(unit)))
         for op in run:
             number += 1
-            grade, text = wrong.get(op.id, ("", ""))
-            blocked = otherwise.get(op.id, op.blocked)
-            if blocked and op.id not in done:
-                grade, text = "loud", blocked
+            why = blocked(op)
+            grade, text = ("loud", why) if why else wrong.get(op.id, ("", ""))
             rows.append(StepRow(op.id, number, op.title, minutes_words(taken[op.id].total), grade, text,
                                 "done" if op.id in done else "begun" if op.id in begun else ""))
     return rows

@@ -116,7 +116,7 @@ class OrderRoom(PlanningRoom):
         ids = list(work.order.steps)
         if self.at not in ids:
             self.at = ids[0] if ids else ""
-        self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit, work.done, work.begun, work.otherwise), self.at,
+        self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit, work.done, work.begun, work.blocked), self.at,
                               bool(work.layout.order))
         called = {op.id: op.called for op in work.ops}
         loud = loud_words(work.cannot, [called[id] for id in work.order.stuck])
