@@ -147,7 +147,8 @@ def head_of(outline: Path, neck: Neck, length: float) -> Path:
     """The closed outline (mm) cut straight across `length` mm behind the tip: what lies towards it, counter-clockwise, its last
     segment the nut line from the bass side to the treble side of the neck.
 
-    A shoulder square to the neck that begins there stays with the head. GeometryError where the line does not cross the neck.
+    A shoulder square to the neck that begins there stays with the head. GeometryError where the line does not cross the neck,
+    or lies at its tip.
     """
     path = outline.counter_clockwise()
     at = nut_at(neck, length)
@@ -156,7 +157,7 @@ def head_of(outline: Path, neck: Neck, length: float) -> Path:
     found = [(v.dot(v.sub(point, at), across), along) for point, along in _crossed(path, at, up)]
     treble = min((hit for hit in found if hit[0] > 0), default=None)
     bass = max((hit for hit in found if hit[0] < 0), default=None)
-    if treble is None or bass is None:
+    if treble is None or bass is None or length <= OFF_LINE:
         raise GeometryError(say("A nut line {length} from the tip does not cross the neck.", length=mm(length)))
     return meeting(path.part(treble[1], bass[1]).segments, closed=True)
 

@@ -74,7 +74,7 @@ def test_the_maker_may_want_it_elsewhere_but_on_the_neck():
     head = head_of(both(), neck, 200)
     assert head.box == pytest.approx((-43, -20, 43, 180), abs=1e-4)
     assert nut_at(neck, 200) == pytest.approx((0, -20), abs=1e-9)
-    for length in (900, -5, math.nan):
+    for length in (900, -5, 0, math.nan):
         with pytest.raises(GeometryError, match="does not cross the neck"):
             head_of(both(), neck, length)
 
