@@ -12,6 +12,8 @@ from geometry.solids import holes
 from geometry.solids.frames import frames
 from geometry.strings import dives
 from geometry.strings.past_posts import post_solids
+from geometry.strings.retainers import passes
+from geometry.strings.rubs import rubs_alone
 from geometry.strings.runs import break_angle, runs
 from tests.geometry.checks.heads import FACE, bore, face, head, pattern, side, slot
 
@@ -80,6 +82,21 @@ def test_at_its_end_it_still_holds():
     layout = one_string(LOOSE, (retainer(x=4.0, height=7.7),), height=9.0)
     one, = runs(layout)[0].under
     assert (one.hole, one.far, one.height) == ("r", pytest.approx(40.0), 7.7)
+
+
+def test_over_a_slanted_nut_it_is_as_far_from_where_the_string_crosses_that():
+    """A string that crosses the nut 6 mm before the base line meets a retainer at 40 after 34 of its 94 mm along, wherever it comes from."""
+    at, far = passes((-15.0, 6.0), (4.0, 100.0), 40.0)
+    assert at == pytest.approx(-15.0 + 19.0 * 34.0 / 94.0) and far == pytest.approx(math.hypot(19.0, 94.0) * 34.0 / 94.0)
+    assert passes((-15.0, 6.0), (4.0, 100.0), 5.0) is None
+
+
+def test_of_several_screws_the_nearest_to_a_string_is_told():
+    """The string runs 0 to 0.5 mm beside the axis of the head; pilots of 2 mm beside it and 12 mm off."""
+    for screws, rubs in (((retainer("far", x=12.0),), False), ((retainer("far", x=12.0), retainer("near", x=1.0, y=60.0)), True)):
+        layout = one_string(LOOSE, screws, height=9.0)
+        ((near, into), _), = rubs_alone(layout, frames(layout), runs(layout))
+        assert near == into == rubs
 
 
 def test_seen_from_the_side_it_bends_up_at_each_that_it_presses_on():
