@@ -219,6 +219,7 @@ class MainWindow(Frame):
         self.show_held()
 
     def _history(self) -> None:
+        self.foot.refuse("")  # of another layout
         self._refresh_room()
         self.history_buttons.name_steps()
         self.pictures.follow()

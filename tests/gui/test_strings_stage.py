@@ -130,6 +130,13 @@ def test_strings_made_for_bare_posts_are_offered_a_post_each(bench, room, qtbot)
     assert room.errand.free and room.proposal is None, "left once, it is not offered again"
 
 
+def test_that_no_string_needs_a_retainer_is_not_said_of_another_layout(bench, room):
+    press(button(room.panel, "Add a string retainer"))
+    assert "wants a retainer" in bench.window.foot.said
+    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    assert bench.window.foot.said == ""
+
+
 @pytest.mark.qt_log_ignore("This plugin does not support grabbing the keyboard", extend=True)
 def test_a_set_by_gauge_takes_every_string(bench, room):
     box = room.panel.sets

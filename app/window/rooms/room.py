@@ -78,7 +78,7 @@ class StageRoom(QObject):
         try:
             self.window.document.apply(name, change(self.window.document.layout))
         except GeometryError as error:
-            self.window.say(str(error))
+            self.window.foot.refuse(str(error))
             return False
         return True
 
