@@ -12760,6 +12760,10 @@
         <translation>bezeichnung</translation>
     </message>
     <message>
+        <source>name and diameter of each, {sizes}</source>
+        <translation>Name und Durchmesser von jeder, {sizes}</translation>
+    </message>
+    <message>
         <source>nearly always</source>
         <translation>fast immer</translation>
     </message>

@@ -138,7 +138,7 @@ def wares(layout: Headstock) -> list[Ware]:
                               diameter=length(diameter))))
     if layout.strings:
         sizes = number_list(f"{string.id}: {length(string.diameter, 3)}" for string in layout.strings)
-        found.append(Ware(say("string"), len(layout.strings), sizes))
+        found.append(Ware(say("string"), len(layout.strings), say("name and diameter of each, {sizes}", sizes=sizes)))
     sizes = say("{width} wide, {height} high, {spread} from the first string to the last", width=length(layout.nut.width),
                 height=length(layout.nut.height), spread=length(layout.nut.spread))
     if layout.nut.slant:
