@@ -180,7 +180,7 @@ class Canvas(QWidget):
 
     def show_grips(self, loop: Loop | None, nodes: tuple[int, ...] = ()) -> None:
         """Nodes and handles of the loop in hand."""
-        self._grips.show(loop, nodes)
+        self._grips.show_grips(loop, nodes)
 
     # ---- how to show it -------------------------------------------------
     def fit(self, layout: Headstock) -> None:
@@ -222,7 +222,6 @@ class Canvas(QWidget):
         for layer in (self._snags, self.chances):
             layer.set_font(bold)
         self.tag.set_font(small)
-        self._grips.follow_sizes()
         self._looked()
 
     def _repaper(self) -> None:
@@ -242,6 +241,7 @@ class Canvas(QWidget):
 
     def _looked(self) -> None:
         self._scene.scale = self.view.pixels_per_mm
+        self._grips.look(self.view.pixels_per_mm)
         self._marks.part(self.view.pixels_per_mm)
         self._more.part_turned(self.view.pixels_per_mm)
         self._snags.look(self.view.pixels_per_mm)

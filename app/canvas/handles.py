@@ -2,115 +2,119 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen
-from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsScene
+import math
+from functools import lru_cache
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap, QTransform
+from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
 from app.look.sizes import sizes
 from app.look.theme import Theme
 from geometry.layout import Loop
+from geometry.vectors import Vec2
+
+REACH = 7.0
+"""Half-width of the picture of a grip at 100 %, pixels."""
 
 
-class Grip(QGraphicsItem):
-    """A node (square for a corner, round for a smooth one) or a handle (small and hollow)."""
-
-    def __init__(self, theme: Theme) -> None:
-        super().__init__()
-        self._theme = theme
-        self._kind = "corner"
-        self._held = False
-        self._size = sizes().factor
-        self._dress()
-        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
-        self.setZValue(30)
-
-    def set_look(self, kind: str, held: bool, theme: Theme) -> None:
-        """kind is corner, smooth or handle."""
-        if (kind, held, theme) != (self._kind, self._held, self._theme):
-            self._kind, self._held, self._theme = kind, held, theme
-            self._dress()
-            self.update()
-
-    def _dress(self) -> None:
-        """Pen and fill: hundreds of nodes are painted in one frame."""
-        ink = QColor(self._theme.focus)
-        self._pen, self._fill = QPen(ink, 1.4), QBrush(ink if self._held else QColor(self._theme.panel))
-
-    def follow_sizes(self) -> None:
-        """As large as the letters ask for."""
-        self.prepareGeometryChange()
-        self._size = sizes().factor
-        self.update()
-
-    def boundingRect(self) -> QRectF:
-        reach = 7 * self._size
-        return QRectF(-reach, -reach, 2 * reach, 2 * reach)
-
-    def paint(self, painter: QPainter, option, widget=None) -> None:
-        painter.scale(self._size, self._size)
-        painter.setPen(self._pen)
-        painter.setBrush(self._fill)
-        if self._kind == "corner":
-            painter.drawRect(QRectF(-4, -4, 8, 8))
-        elif self._kind == "smooth":
-            painter.drawEllipse(QPointF(0, 0), 4.6, 4.6)
-        else:
-            painter.drawEllipse(QPointF(0, 0), 3.2, 3.2)
+@lru_cache(maxsize=8)
+def _picture(kind: str, held: bool, k: float, grain: float, ink: str, paper: str) -> QPixmap:
+    """A node (square for a corner, round for a smooth one) or a handle (small and hollow) about its middle, in points; a held one
+    is filled. To stroke it takes ten times as long as to copy its picture, and of an outline hundreds are seen."""
+    reach = math.ceil(REACH * k)
+    made = QPixmap(math.ceil(2 * reach * grain), math.ceil(2 * reach * grain))
+    made.setDevicePixelRatio(grain)
+    made.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(made)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.translate(reach, reach)
+    painter.scale(k, k)
+    painter.setPen(QPen(QColor(ink), 1.4))
+    painter.setBrush(QColor(ink if held else paper))
+    if kind == "corner":
+        painter.drawRect(QRectF(-4, -4, 8, 8))
+    else:
+        radius = 4.6 if kind == "smooth" else 3.2
+        painter.drawEllipse(QPointF(0, 0), radius, radius)
+    painter.end()
+    return made
 
 
-class GripLayer:
-    """Owns the grips of one loop."""
+class GripLayer(QGraphicsItem):
+    """The grips of one loop, which keep their size on the screen, and the arms to its handles: one item, for an item a grip takes
+    longer than its painting."""
 
     def __init__(self, scene: QGraphicsScene, theme: Theme) -> None:
-        self._scene = scene
+        super().__init__()
         self._theme = theme
-        self._grips: list[Grip] = []
-        self._arms = QGraphicsPathItem()
-        self._arms.setZValue(29)
-        scene.addItem(self._arms)
         self._loop: Loop | None = None
         self._held: tuple[int, ...] = ()
-        self.set_theme(theme)
+        self._grips: list[tuple[Vec2, str, bool]] = []
+        """(place, kind, whether it is held), in the order in which they are painted"""
+        self._arms = QPainterPath()
+        self._reach = QRectF()
+        """mm that arms and middles of grips reach over"""
+        self._scale = 3.0
+        self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemUsesExtendedStyleOption)  # to know what has to be painted
+        self.setAcceptedMouseButtons(Qt.MouseButton.NoButton)
+        self.setZValue(30)
+        scene.addItem(self)
 
-    def show(self, loop: Loop | None, nodes: tuple[int, ...] = ()) -> None:
+    def show_grips(self, loop: Loop | None, nodes: tuple[int, ...] = ()) -> None:
         """Show the grips of a loop, these nodes held; None shows none."""
         if loop == self._loop and nodes == self._held:
             return
         self._loop, self._held = loop, nodes
+        self.prepareGeometryChange()  # paints it anew, too
         self._lay()
+
+    def look(self, pixels_per_mm: float) -> None:
+        """Stand for another zoom, or for other letters."""
+        self.prepareGeometryChange()
+        self._scale = pixels_per_mm
 
     def set_theme(self, theme: Theme) -> None:
         """Repaint in another set of colours."""
         self._theme = theme
+        self.update()
+
+    def boundingRect(self) -> QRectF:
+        if not self._grips:
+            return QRectF()
+        spare = math.ceil(REACH * sizes().factor) / self._scale
+        return self._reach.adjusted(-spare, -spare, spare, spare)
+
+    def paint(self, painter: QPainter, option, widget=None) -> None:
+        theme, k, seen = self._theme, sizes().factor, option.exposedRect
+        grain = 1.0 if widget is None else widget.devicePixelRatioF()
         pen = QPen(QColor(theme.focus), 1)
         pen.setCosmetic(True)
-        self._arms.setPen(pen)
-        self._lay()
-
-    def follow_sizes(self) -> None:
-        """Grips as large as the letters ask for."""
-        for grip in self._grips:
-            grip.follow_sizes()
+        painter.setPen(pen)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawPath(self._arms)
+        reach = math.ceil(REACH * k)
+        spare = reach / self._scale
+        left, right, low, high = seen.left() - spare, seen.right() + spare, seen.top() - spare, seen.bottom() + spare
+        placed = painter.worldTransform()
+        painter.setWorldTransform(QTransform.fromTranslate(-reach, -reach))
+        pictures = {look: _picture(*look, k, grain, theme.focus, theme.panel) for look in {(kind, held) for _, kind, held in self._grips}}
+        for (x, y), kind, held in self._grips:
+            if left <= x <= right and low <= y <= high:
+                painter.drawPixmap(QPointF(*placed.map(x, y)), pictures[kind, held])
+        painter.setWorldTransform(placed)
 
     def _lay(self) -> None:
-        wanted: list[tuple[tuple[float, float], str, bool]] = []
-        arms = QPainterPath()
+        """Put down what there is to paint."""
+        self._arms, self._grips = QPainterPath(), []
         nodes = self._loop.nodes if self._loop else ()
         for i, node in enumerate(nodes):
             if node.handles is not None:
                 following = nodes[(i + 1) % len(nodes)]
-                for at, handle in ((node.at, node.handles[0]), (following.at, node.handles[1])):
-                    arms.moveTo(*at)
-                    arms.lineTo(*handle)
-                    wanted.append((handle, "handle", False))
-        wanted += [(node.at, "smooth" if node.smooth else "corner", i in self._held) for i, node in enumerate(nodes)]
-        self._arms.setPath(arms)
-        while len(self._grips) > len(wanted):
-            self._scene.removeItem(self._grips.pop())
-        while len(self._grips) < len(wanted):
-            grip = Grip(self._theme)
-            self._scene.addItem(grip)
-            self._grips.append(grip)
-        for grip, (at, kind, held) in zip(self._grips, wanted, strict=True):
-            grip.set_look(kind, held, self._theme)
-            grip.setPos(*at)
+                for at, handle in zip((node.at, following.at), node.handles, strict=True):
+                    self._arms.moveTo(*at)
+                    self._arms.lineTo(*handle)
+                    self._grips.append((handle, "handle", False))
+        self._grips += [(node.at, "smooth" if node.smooth else "corner", i in self._held) for i, node in enumerate(nodes)]
+        across, up = [at[0] for at, _, _ in self._grips], [at[1] for at, _, _ in self._grips]
+        self._reach = QRectF(QPointF(min(across), min(up)), QPointF(max(across), max(up))) if nodes else QRectF()
