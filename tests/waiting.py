@@ -42,14 +42,14 @@ def rest(seconds: float) -> None:
     loop.exec()
 
 
-def until(what: Callable[[], object], why: str = "it did not come to be so") -> None:
-    """Let the event loop run until something is so; an AssertionError with these words when it does not in PATIENCE.
+def until(what: Callable[[], object], why: str | Callable[[], str] = "it did not come to be so", patience: float = PATIENCE) -> None:
+    """Let the event loop run until something is so; an AssertionError with these words when it does not in so many seconds.
 
     It is asked at once, and then less and less often: most comes within a turn or two.
     """
-    ends, pause = time.monotonic() + PATIENCE, 0.001
+    ends, pause = time.monotonic() + patience, 0.001
     while not what():
-        assert time.monotonic() < ends, why
+        assert time.monotonic() < ends, why() if callable(why) else why
         rest(pause)
         pause = min(2 * pause, 0.02)
 

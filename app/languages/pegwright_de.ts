@@ -4564,6 +4564,10 @@
         <translation>Geld, beide Stücke</translation>
     </message>
     <message>
+        <source>More menus</source>
+        <translation>Weitere Menüs</translation>
+    </message>
+    <message>
         <source>More than 10 degrees: it tends to catch in the nut.</source>
         <translation>Mehr als 10 Grad: sie hakt leicht im Sattel.</translation>
     </message>

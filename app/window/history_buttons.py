@@ -1,4 +1,4 @@
-"""Undo, redo and the list of changes as three small signs at the right end of the menu bar."""
+"""Undo, redo and the list of changes as three small signs at the right end of the menu bar, and the sign of the menus it has no room for."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QHBoxLayout, QToolButton, QWidget
 
+from app.look.descendants import below
 from app.look.icons import button_icon
 from app.look.plain import plain, short
 from app.look.sizes import px
@@ -82,3 +83,16 @@ class HistoryButtons(QWidget):
         for key, button in self.buttons.items():
             button.setIcon(button_icon(key, theme))
             button.setIconSize(QSize(px(16), px(16)))
+        more = self.more
+        more.setIcon(button_icon("more menus", theme))  # the toolkit's own is dark whatever it stands on
+        more.setIconSize(QSize(px(16), px(16)))
+        more.setFixedWidth(px(20))  # it is given less, and grows into the room kept for it here
+        more.raise_()
+        self.layout().setContentsMargins(px(12), 2, 14, 0)
+        more.setToolTip(say("More menus"))
+        more.setAccessibleName(say("More menus"))
+
+    @property
+    def more(self) -> QToolButton:
+        """The button of the menu bar that opens the menus it has no room for; hidden where it has."""
+        return next(one for one in below(self._window.menuBar(), QToolButton) if one.objectName() == "qt_menubar_ext_button")

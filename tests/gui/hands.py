@@ -13,6 +13,9 @@ from app.look.descendants import below
 from app.panels.forms.fields import Field
 from tests.waiting import ready, until
 
+SOON = 60.0
+"""Seconds for a field or a button to come: a wrong word in a test is told within a minute, with those that are there."""
+
 
 def typed(field: QLineEdit, text: str) -> None:
     """Type over what stands in a field, and stay in it."""
@@ -87,5 +90,7 @@ def button(root: QWidget, words: str) -> QAbstractButton:
 def _found(root: QWidget, kind: type, words: str, of) -> QWidget:
     def those() -> list[QWidget]:
         return [one for one in below(root, kind) if of(one) == words and ready(one)]
-    until(those, f'no {kind.__name__} "{words}" to be seen')
+    def why() -> str:
+        return f'no {kind.__name__} "{words}" to be seen, but {sorted({of(one) for one in below(root, kind) if ready(one)})}'
+    until(those, why, SOON)
     return those()[0]

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QAbstractButton, QApplication
 from app.languages.catalogue import speak
 from app.look import sizes
 from app.look.descendants import below
-from app.look.theme import DAY
+from app.look.theme import DAY, LAMP
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.stages import STAGES
@@ -16,7 +16,7 @@ from app.window.windows import Windows
 from geometry import saying
 from tests.gui.bench import _forget, at_rest
 from tests.gui.cut import cut
-from tests.waiting import on_screen
+from tests.waiting import on_screen, until
 
 
 @pytest.mark.parametrize("percent", [100, 150, 200])
@@ -184,3 +184,29 @@ def test_steps_that_begin_alike_are_told_apart_where_they_are_shortened(bench):
     long = [words for words, row in zip(shown, hours.words.rows, strict=True) if words != row[1]]
     assert len(long) > 5 and len(set(long)) == len(long)
     assert hours.words.index(3, 1).data(Qt.ItemDataRole.ToolTipRole) == hours.words.rows[3][1]
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_letters_of_twice_the_size_leave_the_window_on_a_screen_of_1024(language, qtbot, tmp_path):
+    settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+    settings.setValue("letters", "200")
+    try:
+        speak(language)
+        window = MainWindow(demo(), None, Windows(settings), LAMP)
+        qtbot.addWidget(window, before_close_func=_forget)
+        window.resize(760, 640)
+        window.show()
+        on_screen(window)
+        for stage in STAGES:
+            window.set_stage(stage.key)
+            at_rest(window)
+            assert window.width() <= 1014, stage.key
+        assert cut(window) == []
+        window.menuBar().setFixedWidth(500)
+        more = window.history_buttons.more
+        until(more.isVisible)
+        seen = more.grab().toImage()
+        inks = [seen.pixelColor(x, y).lightness() for x in range(seen.width()) for y in range(seen.height())]
+        assert max(inks) - min(inks) > 100, "the sign for the menus without room is seen"
+    finally:
+        speak("en")

@@ -1,6 +1,7 @@
 """Every layout that comes with the program opens, checks and exports, and says that it is invented."""
 
 import math
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -65,6 +66,11 @@ class TestEach:
         layout = headstock.read(path)
         assert sorted(tuner.string for tuner in layout.tuners) == sorted(string.id for string in layout.strings)
         assert len(runs(layout)) == len(layout.strings)
+
+    def test_of_a_course_in_octaves_the_thin_string_lies_on_the_bass_side(self, path):
+        """As in the sets of geometry/strings/sets.py (common practice, no source)."""
+        strings = headstock.read(path).strings
+        assert all(bass.diameter <= treble.diameter for bass, treble in pairwise(strings) if bass.course == treble.course)
 
     def test_exports(self, path, tmp_path):
         written = write_sheets(headstock.read(path), tmp_path, paper="Letter", stem=stem(path))

@@ -85,6 +85,13 @@ def into_drawer(s: Sketch) -> None:
     s.arrow((8, 7.5), -90, 3.6)
 
 
+def more(s: Sketch) -> None:
+    """Words that go on further down."""
+    s.line((1.5, 3), (14.5, 3))
+    s.line((1.5, 7), (9, 7))
+    s.line((8, 10), (11.5, 14), (15, 10), colour="mark")
+
+
 def two_windows(s: Sketch) -> None:
     """A window beside another."""
     s.line((5, 4), (5, 1.5), (14.5, 1.5), (14.5, 10.5), (12, 10.5))

@@ -16,7 +16,7 @@ SHAPES: dict[str, Callable[[Sketch], None]] = {
     "propose pins": wood_signs.two_pins, "row on a line": drawing_signs.row_on_a_line,
     "row along the edge": drawing_signs.row_along_the_edge,
     "print": paper_signs.printed, "correct": paper_signs.two_bars, "write sheets": paper_signs.written,
-    "undo": paper_signs.undo, "redo": paper_signs.redo, "changes": paper_signs.changes,
+    "undo": paper_signs.undo, "redo": paper_signs.redo, "changes": paper_signs.changes, "more menus": paper_signs.more,
     "new": paper_signs.new, "open": paper_signs.drawer, "save": paper_signs.into_drawer,
     "new window": paper_signs.two_windows, "note": paper_signs.pinned_note, "keys": paper_signs.book,
     "rack": wood_signs.rack, "solid": drawing_signs.solid, "fit": drawing_signs.whole,

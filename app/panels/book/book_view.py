@@ -11,6 +11,7 @@ from app.look.flow import Flow
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll, Yielding
 from app.look.theme import Theme
+from app.look.wrapping import WrappingButton
 from app.panels.book.reading_page import ReadingPage
 from app.panels.forms.entry_table import PRESSED, TYPED, EntryTable, Head
 from app.panels.forms.tabs import Tabs
@@ -73,7 +74,7 @@ class BookView(QWidget):
         column.setContentsMargins(0, 0, 6, 0)
         row = Flow(gap=6)
         for key, word, tip in buttons:
-            button = QPushButton(word, page)
+            button = WrappingButton(word, page)
             button.setToolTip(tip)
             button.setProperty("key", key)
             button.clicked.connect(self._pressed)

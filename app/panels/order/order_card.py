@@ -19,6 +19,7 @@ NUMBER = 62
 """Where titles begin at 100 %, pixels."""
 BOX = 11
 """Side of the box to tick at 100 %, pixels."""
+WRAPPED = int(Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap)
 SIGNS = {"loud": "spoils the work", "unwise": "tight"}
 
 
@@ -41,10 +42,12 @@ class OrderCard(QStyledItemDelegate):
         row: Row = index.data(Qt.ItemDataRole.UserRole)
         width = self.parent().viewport().width()
         if isinstance(row, SetUpRow):
-            return QSize(width, px(SET_UP))
-        if not row.text:
-            return QSize(width, px(STEP))
-        return QSize(width, px(STEP) + round(self._text_box(option.font, row, width).height()) + 6)
+            below = self._below(option.font, row, width)
+            return QSize(width, px(SET_UP) + round(below.height()))
+        tall = self._head(option.font, row, width)
+        if row.text:
+            tall += self._text_box(option.font, row, width).height() + 6
+        return QSize(width, round(tall))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index) -> None:
         row: Row = index.data(Qt.ItemDataRole.UserRole)
@@ -66,17 +69,31 @@ class OrderCard(QStyledItemDelegate):
         bold.setBold(True)
         painter.setFont(bold)
         painter.setPen(QColor(self.theme.ink))
-        words = badge.adjusted(9, 0, -8, 0)
+        words = QRectF(badge.left() + 9, badge.top(), badge.width() - 17, px(SET_UP) - 10)
         painter.drawText(words, int(Qt.AlignmentFlag.AlignVCenter), row.machine)
         painter.setFont(font)
         painter.setPen(QColor(self.theme.dim))
-        left = QFontMetricsF(bold).horizontalAdvance(row.machine) + 10
-        rest = words.adjusted(left, 0, 0, 0)
-        painter.drawText(rest, int(Qt.AlignmentFlag.AlignVCenter),
-                         QFontMetricsF(font).elidedText(row.rest, Qt.TextElideMode.ElideRight, rest.width()))
+        below = self._below(font, row, area.width())
+        if below.isEmpty():
+            left = QFontMetricsF(bold).horizontalAdvance(row.machine) + 10
+            painter.drawText(words.adjusted(left, 0, 0, 0), int(Qt.AlignmentFlag.AlignVCenter), row.rest)
+        else:
+            painter.drawText(below.translated(area.topLeft()), int(Qt.TextFlag.TextWordWrap), row.rest)
+
+    def _below(self, font: QFont, row: SetUpRow, width: float) -> QRectF:
+        """Room under the machine for the rest of a set-up, in a row at 0, 0; none where both stand in one line."""
+        bold, inner = QFont(font), width - 31
+        bold.setBold(True)
+        metrics = QFontMetricsF(font)
+        if QFontMetricsF(bold).horizontalAdvance(row.machine) + 10 + metrics.horizontalAdvance(row.rest) <= inner:
+            return QRectF()
+        room = QRectF(17, px(SET_UP) - 4, inner, 2000)
+        tall = metrics.boundingRect(room, int(Qt.TextFlag.TextWordWrap), row.rest).height()
+        return QRectF(room.left(), room.top(), inner, tall)
 
     def _step(self, painter: QPainter, option: QStyleOptionViewItem, row: StepRow) -> None:
         t, area, begin, tall = self.theme, QRectF(option.rect), px(NUMBER), px(STEP)
+        head = self._head(option.font, row, area.width())
         grade = row.grade if self.would is None else self.would.get(row.id, ("", ""))[0]
         colour = QColor(t.spoils if grade == "loud" else t.tight)
         chosen = bool(option.state & QStyle.StateFlag.State_Selected)
@@ -104,7 +121,6 @@ class OrderCard(QStyledItemDelegate):
             painter.translate(area.left() + begin - 1, line.center().y())
             painter.drawPath(sign_path(SIGNS[grade], 5.5 * sizes().factor))
             painter.restore()
-        metrics = QFontMetricsF(option.font)
         painter.setPen(dim)
         painter.drawText(QRectF(line.left() + 14, line.top(), begin - px(11) - 14, tall),
                          int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight), str(row.number))
@@ -112,14 +128,16 @@ class OrderCard(QStyledItemDelegate):
         painter.drawText(line.adjusted(0, 0, -14, 0), int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight),
                          row.minutes)
         painter.setPen(ink)
-        left = begin + (px(10) if grade else -px(5))
-        title = line.adjusted(left, 0, -22 - metrics.horizontalAdvance(row.minutes), 0)
-        painter.drawText(title, int(Qt.AlignmentFlag.AlignVCenter),
-                         metrics.elidedText(row.title, Qt.TextElideMode.ElideRight, title.width()))
+        title = self._title(option.font, row, area.width(), bool(grade)).translated(area.topLeft())
+        title.setHeight(head)
+        words = row.title
+        if head == tall:  # a sign that comes while a step is in the hand takes room from the title, not from the row
+            words = QFontMetricsF(option.font).elidedText(words, Qt.TextElideMode.ElideRight, title.width())
+        painter.drawText(title, WRAPPED, words)
         if row.text:
             painter.setPen(ink if chosen and row.id != self.held else colour if self.would is None else dim)
             box = self._text_box(option.font, row, area.width())
-            painter.drawText(box.translated(area.left(), area.top() + tall - 1), int(Qt.TextFlag.TextWordWrap), row.text)
+            painter.drawText(box.translated(area.left(), area.top() + head - 1), int(Qt.TextFlag.TextWordWrap), row.text)
 
     def _box(self, painter: QPainter, box: QRectF, mark: str, colour: QColor) -> None:
         """A box with a tick in it, or a stroke where the work is begun."""
@@ -132,6 +150,17 @@ class OrderCard(QStyledItemDelegate):
         if turns:
             painter.drawPolyline([QPointF(box.left() + x * box.width(), box.top() + y * box.height()) for x, y in turns])
         painter.restore()
+
+    def _title(self, font: QFont, row: StepRow, width: float, signed: bool) -> QRectF:
+        """Room for the title of a step in a row at 0, 0, as tall as its words; a sign before it takes some of it."""
+        metrics = QFontMetricsF(font)
+        left = px(NUMBER) + (px(10) if signed else -px(5))
+        inner = width - left - 22 - metrics.horizontalAdvance(row.minutes)
+        return QRectF(left, 0, inner, metrics.boundingRect(QRectF(0, 0, inner, 2000), WRAPPED, row.title).height())
+
+    def _head(self, font: QFont, row: StepRow, width: float) -> float:
+        """Height of the row of a step without what is wrong: of as many lines as the title takes."""
+        return px(STEP) + self._title(font, row, width, bool(row.grade)).height() - QFontMetricsF(font).height()
 
     def _text_box(self, font: QFont, row: StepRow, width: float) -> QRectF:
         """Room for what is wrong, under the title."""

@@ -40,7 +40,7 @@ class StepPage(Scroll):
         column.addWidget(self._why)
         column.addStretch(1)
         self.setWidget(page)
-        keep(self, panel_width=250)
+        keep(self, panel_width=180)
 
     def sizeHint(self) -> QSize:
         return QSize(340, 600)

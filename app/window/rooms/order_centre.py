@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QSplitter, QVBoxLayout, QWidget
 
 from app.canvas.step_picture import StepPicture
+from app.look.elided import Elided
+from app.look.flow import Flow
 from app.look.slider import Slider
 from app.look.theme import Theme
 from app.panels.order.step_page import StepPage
@@ -27,7 +29,7 @@ class OrderCentre(QWidget):
         super().__init__(parent)
         self.picture = StepPicture(theme, self)
         self.page = StepPage(theme, self)
-        self.title = QLabel(self)
+        self.title = Elided(self)
         self.title.setObjectName("title")
         self.slider = Slider(Qt.Orientation.Horizontal, self)
         self.slider.setPageStep(5)
@@ -63,12 +65,11 @@ class OrderCentre(QWidget):
         foot = QWidget(self)
         foot.setObjectName("tools")
         foot.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        row = QHBoxLayout(foot)
-        row.setContentsMargins(18, 6, 14, 6)
-        row.setSpacing(8)
+        row = Flow(foot, (18, 6, 14, 6), 8)
         row.addWidget(self.before)
         row.addWidget(self.next)
-        row.addWidget(self.slider, 1)
+        row.addWidget(self.slider)
+        row.add_gap(keeps=0)
         row.addWidget(self._count)
         row.addWidget(self.play)
         whole = QVBoxLayout(self)
