@@ -1,6 +1,7 @@
 """The words of the command line and what they mean."""
 
 import argparse
+import math
 import sys
 from pathlib import Path
 from typing import NoReturn
@@ -152,6 +153,18 @@ def _outline() -> _Parser:
         help="the unit of the drawing, if it does not say or says it wrongly",
     )
     parser.add_argument(
+        "--scale", type=_scale, metavar="1:2", help="what the drawing was drawn at: with 1:2 all of it is made twice as large (default as it is drawn)"
+    )
+    parser.add_argument(
+        "--head", type=int, metavar="N", help="of several heads of one size in the drawing: which, from the left (default the one with most in it, "
+        "else the first)"
+    )
+    parser.add_argument(
+        "--turn", type=int, default=0, choices=(0, 90, 180, 270), help="degrees counter-clockwise by which the drawing is turned from how it would be "
+        "laid, so that another end comes to the nut"
+    )
+    parser.add_argument("--mirrored", action="store_true", help="bass and treble change places")
+    parser.add_argument(
         "--nut-to-tip", type=float, metavar="MM", help="of a drawing of a whole neck: how far behind the tip the headstock is cut off, in mm "
         "(default where a line lies across the neck, or its straight sides end)"
     )
@@ -181,6 +194,18 @@ def _launcher() -> _Parser:
     )
     parser.add_argument("--remove", action="store_true", help="take all of it away again")
     return parser
+
+
+def _scale(text: str) -> float:
+    """mm of wood for each of the drawing, of a scale such as 1:2."""
+    drawn, _, wood = text.replace(",", ".").partition(":")
+    try:
+        factor = float(wood) / float(drawn)
+    except (ValueError, ZeroDivisionError):
+        factor = 0.0
+    if not 0 < factor < math.inf:
+        raise argparse.ArgumentTypeError(f"{text!r} is no scale such as 1:2")
+    return factor
 
 
 def _one_of(words: tuple[str, ...]):

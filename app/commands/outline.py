@@ -9,18 +9,22 @@ from collections.abc import Iterator, Sequence
 from functools import partial
 from pathlib import Path
 
+from msgspec.structs import replace
+
 from app.formats import headstock
 from app.formats.drawing_in import DrawingRead, read_drawing_safely
 from app.formats.drawing_in.closing import read_closing
 from app.formats.drawing_in.command import outline_report, require_outline
-from app.formats.drawing_in.units import unit_named
-from app.formats.drawing_in.whole_neck import headed
+from app.formats.drawing_in.roles import heads, heads_told
+from app.formats.drawing_in.scale_text import scale_told
+from app.formats.drawing_in.units import MM, sized, unit_named
+from app.formats.drawing_in.whole_neck import headed, with_outline
 from app.formats.errors import FormatError
 from app.formats.layer_names import depth_on
 from geometry.edits.imported import layout_from
 from geometry.edits.imported_openings import there_told
 from geometry.joining.placing import Placing, place
-from geometry.saying import say
+from geometry.saying import count, say
 from geometry.terms import HOLE_THERE, POCKET
 
 from .arguments import without_ending
@@ -36,10 +40,12 @@ def run(request: argparse.Namespace) -> int:
     """
     if request.out.exists() and request.drawing.exists() and os.path.samefile(request.out, request.drawing):
         raise FormatError(say("{out} is the drawing itself: name another file for the layout.", out=request.out))
-    drawn, _ = read_closing(partial(read_drawing_safely, request.drawing, request.unit))
+    drawn = _chosen(_read(request.drawing, request.unit, request.scale), request.head)
     read = _head(drawn, request.nut_to_tip)
     require_outline(read)
-    placed = place(read.outline.path, slanted=request.slanted, nut=read.nut)
+    told = [heads_told(drawn.loops) if request.head is None else None, _scale_told(read) if request.scale is None else None]
+    read = replace(read, warnings=(*read.warnings, *filter(None, told)))
+    placed = place(read.outline.path, request.turn // 90, request.mirrored, request.slanted, read.nut)
     roles = [(loop.path, loop.role, depth_on(loop.layer)) for loop in read.loops]
     name = without_ending(request.out)
     headstock.write(layout_from(roles, placed.matrix, name, placed.nut_width, placed.slant), request.out)
@@ -49,6 +55,34 @@ def run(request: argparse.Namespace) -> int:
         for line in _outline_lines(read, _nut_lines(placed, request.slanted), there_told(roles, placed.matrix), request.out):
             print(shown(line))
     return 0
+
+
+def _read(drawing: Path, unit: str | None, scale: float | None) -> DrawingRead:
+    """The drawing, gaps closed as need be; larger where a scale is given by which what it is of is larger."""
+    if scale is not None:
+        unit = repr(scale * (unit_named(unit) if unit is not None else read_drawing_safely(drawing).unit_mm))
+    read, _ = read_closing(partial(read_drawing_safely, drawing, unit))
+    assert read is not None
+    return read
+
+
+def _chosen(read: DrawingRead, number: int | None) -> DrawingRead:
+    """The drawing with the head of that number from the left as its outline."""
+    if number is None:
+        return read
+    found = heads(read.loops)
+    if not 1 <= number <= len(found):
+        raise FormatError(count(len(found), "The drawing has {n} head of that size: leave --head out.",
+                                "The drawing has {n} heads of that size: give --head a number up to that."))
+    return with_outline(read, found[number - 1])
+
+
+def _scale_told(read: DrawingRead) -> str | None:
+    """The scale that the drawing states, and how it is taken; None where it states none."""
+    if read.scale is None:
+        return None
+    return say("{told} Give --scale {scale} if it was drawn so.", told=scale_told(read.scale, sized(*(side * read.scale.factor for side in read.size_mm))),
+               scale=read.scale.words)
 
 
 def _head(read: DrawingRead, length: float | None) -> DrawingRead:
@@ -80,7 +114,7 @@ def _outline_lines(read: DrawingRead, guessed: Iterator[str], there: Sequence[st
     }[read.unit_source]
     words = {"width": width, "height": height, "source": source}
     yield (say("Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is 1 {unit}, {source}.", unit=read.unit, **words)
-           if math.isclose(read.unit_mm, unit_named(read.unit), rel_tol=1e-6) else
+           if read.unit in MM and math.isclose(read.unit_mm, MM[read.unit], rel_tol=1e-6) else
            say("Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is {mm:.5g} mm, {source}.", mm=read.unit_mm, **words))
     found = Counter(loop.role for loop in read.loops)
     yield say(

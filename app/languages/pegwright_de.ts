@@ -204,6 +204,10 @@
         <translation>({depth} ab dem Sitz)</translation>
     </message>
     <message>
+        <source>({x:.2f}, {y:.2f})</source>
+        <translation>({x:.2f}; {y:.2f})</translation>
+    </message>
+    <message>
         <source>, and mirrored</source>
         <translation>, und gespiegelt</translation>
     </message>
@@ -8208,6 +8212,18 @@
         <translation>Die Zeichnung hat kein Loch mehr für „{title}“, das {was} gebohrt ist (Werkbuch).</translation>
     </message>
     <message>
+        <source>The drawing has {n} head of that size: leave --head out.</source>
+        <translation>Die Zeichnung hat {n} Kopfplatte dieser Größe: --head weglassen.</translation>
+    </message>
+    <message>
+        <source>The drawing has {n} heads of one size, as from face and back: number {k} from the left is taken.</source>
+        <translation>Die Zeichnung hat {n} Kopfplatten von einer Größe, wie von Vorder- und Rückseite: Nummer {k} von links wird genommen.</translation>
+    </message>
+    <message>
+        <source>The drawing has {n} heads of that size: give --head a number up to that.</source>
+        <translation>Die Zeichnung hat {n} Kopfplatten dieser Größe: bei --head eine Zahl bis dahin angeben.</translation>
+    </message>
+    <message>
         <source>The drawing holds no lines or curves that can be used, only {skipped}: export the outline as lines, arcs or curves.</source>
         <translation>Die Zeichnung enthält keine brauchbaren Linien oder Kurven, nur {skipped}: den Umriss als Linien, Bögen oder Kurven ausgeben.</translation>
     </message>
@@ -8234,6 +8250,10 @@
     <message>
         <source>The drawing says that its unit is {unit}, which makes it {sized}: no headstock is that size.</source>
         <translation>Die Zeichnung nennt als Einheit {unit}, das ergibt {sized}: so groß ist keine Kopfplatte.</translation>
+    </message>
+    <message>
+        <source>The drawing says {scale}, and was read as it is drawn: at that scale the outline measures {larger}.</source>
+        <translation>Die Zeichnung nennt {scale} und wurde gelesen, wie sie gezeichnet ist: in diesem Maßstab misst der Umriss {larger}.</translation>
     </message>
     <message>
         <source>The drawing stays as it is, for it is not seen here: undo and redo its steps on another stage. What was written into the book is taken back by “Take the last entry back”.</source>
@@ -12056,6 +12076,10 @@
         <translation>Zeichnung</translation>
     </message>
     <message>
+        <source>drawn {scale}</source>
+        <translation>gezeichnet {scale}</translation>
+    </message>
+    <message>
         <source>drill</source>
         <translation>Bohrer</translation>
     </message>
@@ -14969,6 +14993,10 @@
         <translation>{grade}: {kind}. {sentence}</translation>
     </message>
     <message>
+        <source>{ground} The straight edge of {width} at the other end would do as well: turn the drawing where that is the nut line.</source>
+        <translation>{ground} Die gerade Kante von {width} am anderen Ende käme auch in Frage: die Zeichnung drehen, wenn dort die Sattellinie liegt.</translation>
+    </message>
+    <message>
         <source>{hardware} goes through the side, so it has no place in a hole through the face.</source>
         <translation>{hardware} geht durch die Seite und gehört darum in keine Bohrung durch die Vorderseite.</translation>
     </message>
@@ -15685,12 +15713,20 @@
         <translation>{n} Punkt</translation>
     </message>
     <message>
+        <source>{n} point or small cross does not lie in the wood of the head, or too near its edge, and was left out: at {places}.</source>
+        <translation>{n} Punkt oder kleines Kreuz liegt nicht im Holz der Kopfplatte oder zu nah an ihrem Rand und wurde ausgelassen: bei {places}.</translation>
+    </message>
+    <message>
         <source>{n} point or small cross was taken for the middle of a hole, {size:g} mm wide: give it its size, or hardware, when it is imported.</source>
         <translation>{n} Punkt oder kleines Kreuz wurde als Mitte einer Bohrung von {size:g} mm genommen: nach dem Einlesen Größe oder Mechanik dazu angeben.</translation>
     </message>
     <message>
         <source>{n} points</source>
         <translation>{n} Punkte</translation>
+    </message>
+    <message>
+        <source>{n} points or small crosses do not lie in the wood of the head, or too near its edge, and were left out: at {places}.</source>
+        <translation>{n} Punkte oder kleine Kreuze liegen nicht im Holz der Kopfplatte oder zu nah an ihrem Rand und wurden ausgelassen: bei {places}.</translation>
     </message>
     <message>
         <source>{n} points or small crosses were taken for the middles of holes, {size:g} mm wide: give them their size, or hardware, when they are imported.</source>
@@ -16413,6 +16449,14 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{title}: {name}, 1 unit = 1 mm</source>
         <translation>{title}: {name}, 1 Einheit = 1 mm</translation>
+    </message>
+    <message>
+        <source>{told} Choose that as its unit if it was drawn so.</source>
+        <translation>{told} Das als Einheit wählen, wenn sie so gezeichnet ist.</translation>
+    </message>
+    <message>
+        <source>{told} Give --scale {scale} if it was drawn so.</source>
+        <translation>{told} --scale {scale} angeben, wenn sie so gezeichnet ist.</translation>
     </message>
     <message>
         <source>{tuner} (card {card})</source>

@@ -6,9 +6,11 @@ import math
 from collections.abc import Sequence
 from functools import lru_cache
 
+import numpy as np
 import shapely
 from msgspec import Struct
 from shapely.geometry import Polygon
+from shapely.geometry.base import BaseGeometry
 
 from geometry import vectors as v
 from geometry.curves import MIRROR, Line, Matrix, Path, Segment, shift, turn
@@ -28,6 +30,12 @@ NUT_WIDTH = (30.0, 75.0)
 
 ASKEW = (0.5, 30.0)
 """Degrees by which a nut edge may be off square to be offered as a slanted one, as for fanned frets (common practice, no source)."""
+
+LEAST_HOLLOW = 0.002
+"""Part of the outline's area below which a hollow beside an edge tells little"""
+
+NEARLY = 0.5
+"""Of how well the edge taken does, from which another is told"""
 
 SHORTEST_NUT = 15.0
 """Straight edges shorter than this (mm) are no nut edge (common practice, no source)."""
@@ -65,7 +73,8 @@ def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False, slanted:
 
     The nut end is the edge between the ends of `nut` (mm), where that is known: they are passed counter-clockwise about the
     outline. Else it is the straight edge at an end of the outline that is as wide
-    as a nut and best halves the outline. `turn_quarter` turns the proposal by
+    as a nut, best halves the outline, and has it hollow beside it, as heads are where they run into a neck; one at the other end that does
+    nearly as well is told. `turn_quarter` turns the proposal by
     that many quarter turns counter-clockwise, so that another end becomes the
     nut's; `mirrored` swaps bass and treble. With `slanted` the nut edge is not made level where it is askew: the drawing
     stays upright, and the edge is a slanted nut. Raises GeometryError for an open path.
@@ -74,7 +83,8 @@ def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False, slanted:
         raise GeometryError(say("An open path cannot be placed: close the outline first."))
     path = outline.counter_clockwise()
     edges = _end_edges(path)
-    best = _Edge(*nut) if nut is not None else max(edges, key=lambda edge: _score(edge, path, edges), default=None)
+    scores = {} if nut is not None else _scores(edges, path)
+    best = _Edge(*nut) if nut is not None else max(edges, key=lambda edge: scores[edge], default=None)
     upright = _snapped(-_heading(best)) if best is not None else _snapped(_long_way(path))
     askew = _askew(upright) if best is not None and turn_quarter % 4 == 0 else 0.0
     slanted = slanted and askew != 0
@@ -92,6 +102,10 @@ def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False, slanted:
                       "the centreline{turned}.",
                       width=mm(width), turned=_turned(angle, mirrored)))
         width *= math.cos(askew) if slanted else 1.0
+        rival = _rival(scores) if turn_quarter % 4 == 0 else None
+        if rival is not None:
+            ground = say("{ground} The straight edge of {width} at the other end would do as well: turn the drawing where that is the nut line.",
+                         ground=ground, width=mm(rival.width))
     else:
         x, y, width = (x0 + x1) / 2, y0, None
         ground = say("No straight edge at the end could be the nut line: the lowest point and the middle of the "
@@ -216,20 +230,35 @@ def _is_straight(segment: Segment) -> bool:
     return all(abs(v.cross(d, v.sub(segment.point(t), segment.start))) <= STRAIGHT for t in (0.25, 0.5, 0.75))
 
 
-def _score(edge: _Edge, path: Path, edges: Sequence[_Edge]) -> float:
-    """How well an edge makes a nut: by its width, by how far the outline reaches beyond it, by how it halves it."""
+@lru_cache(maxsize=4)
+def _scores(edges: tuple[_Edge, ...], path: Path) -> dict[_Edge, float]:
+    """How well each edge makes a nut: by its width, by how far the outline reaches beyond it, by how it halves it, by the hollows beside it."""
+    area = shapely.make_valid(Polygon(path.flatten(0.05)), method="structure")
+    pockets = shapely.get_parts(area.convex_hull.difference(area)) if len(edges) > 1 else []
+    hollows = [sum(float(pocket.area) for pocket in pockets if min(map(pocket.distance, map(shapely.Point, (edge.start, edge.end)))) <= STRAIGHT)
+               + LEAST_HOLLOW * area.area for edge in edges]
+    return {edge: _score(edge, area, hollow / sum(hollows)) for edge, hollow in zip(edges, hollows, strict=True)}
+
+
+def _score(edge: _Edge, area: BaseGeometry, hollow: float) -> float:
+    """That of one edge beside which there is such a part of all hollows."""
     fits = 1.0 if NUT_WIDTH[0] <= edge.width <= NUT_WIDTH[1] else 0.4
-    upright = path.mapped(turn(-_heading(edge)))
-    x0, y0, x1, y1 = upright.box
+    level = turn(-_heading(edge))
+    upright = shapely.transform(area, lambda at: at @ np.array([(level.a, level.b), (level.c, level.d)]))
+    x0, y0, x1, y1 = upright.bounds
     reach = min(1.0, (y1 - y0) / max(x1 - x0, 1e-9))
-    if len(edges) == 1:
-        return fits * reach
-    middle = turn(-_heading(edge))(v.middle(edge.start, edge.end))[0]
-    area = shapely.make_valid(Polygon(upright.flatten(0.05)), method="structure")
-    other = shapely.transform(area, lambda at: at * (-1.0, 1.0) + (2 * middle, 0.0))
-    alike = area.intersection(other).area / max(area.union(other).area, 1e-12)
+    middle = level(v.middle(edge.start, edge.end))[0]
+    other = shapely.transform(upright, lambda at: at * (-1.0, 1.0) + (2 * middle, 0.0))
+    alike = upright.intersection(other).area / max(upright.union(other).area, 1e-12)
     # Of two edges that do equally well, the narrower is the nut's: heads widen towards the tip.
-    return fits * reach * (0.3 + alike) - 1e-4 * edge.width
+    return fits * reach * (0.3 + alike) * (0.5 + hollow) - 1e-4 * edge.width
+
+
+def _rival(scores: dict[_Edge, float]) -> _Edge | None:
+    """The best edge at the other end from the one that is best of all, where it is NEARLY as good."""
+    best = max(scores, key=scores.__getitem__, default=None)
+    across = [edge for edge in scores if math.cos(_heading(edge) - _heading(best)) < -0.5 and scores[edge] >= NEARLY * scores[best]]
+    return max(across, key=scores.__getitem__, default=None)
 
 
 def _lowest_edge(edges: Sequence[_Edge], turned: Path, turning: Matrix) -> _Edge | None:

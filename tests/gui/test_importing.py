@@ -219,8 +219,9 @@ def test_a_drawing_of_very_many_loops_is_shown_in_slices(qtbot):
     assert loops[picked[0]][0].box == circle((0.0, 0.0), 2.0).box
 
 
-def test_the_frame_of_a_sheet_does_not_make_the_head_small_in_the_picture(qtbot):
-    """A head 100 across fills what it would fill alone; with a view of its side beside it both are seen."""
+def test_what_is_left_out_does_not_make_the_head_small_in_the_picture(qtbot):
+    """A head 200 across fills what it would fill alone, be there the frame of a sheet or a long fretboard beside it; with a view of its
+    side both are seen, and so is what is in hand."""
     from app.look.theme import DAY
     from app.window.importing.preview import ImportPreview
     from geometry.curves import Matrix, circle
@@ -235,7 +236,13 @@ def test_the_frame_of_a_sheet_does_not_make_the_head_small_in_the_picture(qtbot)
         return preview._move.m11()
     alone = scale()
     assert scale((circle((0.0, 0.0), 900.0), "other")) == pytest.approx(alone)
-    assert scale((circle((300.0, 0.0), 60.0), "other")) < 0.5 * alone
+    assert scale((circle((140.0, 0.0), 30.0), "other")) < 0.8 * alone
+    far = (circle((300.0, 0.0), 60.0), "other")
+    assert scale(far) == pytest.approx(alone)
+    preview.set_current(1)
+    assert scale(far) < 0.5 * alone
+    preview.set_current(-1)
+    assert scale((circle((300.0, 0.0), 60.0), "hole")) < 0.5 * alone
 
 
 def test_a_dialog_destroyed_while_it_reads_again_takes_nothing_along(bench):

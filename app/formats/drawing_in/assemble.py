@@ -15,6 +15,7 @@ from app.formats.drawing_in.marks import DIAMETER, crosses, hole_at, marked
 from app.formats.drawing_in.open_head import open_head
 from app.formats.drawing_in.result import DrawingRead, Loop
 from app.formats.drawing_in.roles import frames, is_ours, is_work, outline_sides, with_roles
+from app.formats.drawing_in.scale_text import stated_scale
 from app.formats.drawing_in.skipped import listed
 from app.formats.drawing_in.units import MM, Sides, Unit, is_certain, sized
 from app.formats.drawing_in.whole_neck import with_head
@@ -31,6 +32,10 @@ from geometry.vectors import Box, Vec2, box_of_all
 
 FAR_AWAY = 1e5
 """Distance from the origin (mm) beyond which the drawing is moved to it before anything is computed."""
+
+
+MOST_PLACES = 5
+"""Places that a sentence names."""
 
 
 class _Closed(Struct, frozen=True):
@@ -72,9 +77,9 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
         unit = again
     loops = with_roles(closed.loops, layers)
     points = [] if ours else [to_mm(at) for at in haul.points]
-    marks = marked([*points, *closed.crosses], loops)
+    marks, missed = marked([*points, *closed.crosses], loops)
     loops = tuple(sorted([*loops, *(Loop(hole_at(at), "hole") for at in marks)], key=lambda loop: -abs(loop.path.area)))
-    haul.skipped += Counter(points=len(points) - len(set(points) & set(marks)))
+    haul.skipped += Counter(points=len(points) - len(set(points) & {*marks, *missed}))
     if not loops and not closed.open:
         why = " ".join([*haul.warnings, *closed.notes])
         raise FormatError(say("No line of the drawing can be used: draw or export the outline anew. {why}",
@@ -93,6 +98,11 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
                               "hardware, when it is imported.",
                               "{n} points or small crosses were taken for the middles of holes, {size:g} mm wide: give them their size, or "
                               "hardware, when they are imported.", size=DIAMETER))
+    if missed:
+        warnings.append(count(len(missed), "{n} point or small cross does not lie in the wood of the head, or too near its edge, and was left "
+                              "out: at {places}.",
+                              "{n} points or small crosses do not lie in the wood of the head, or too near its edge, and were left out: at "
+                              "{places}.", places=_places(missed)))
     if ours:
         warnings.append(say("Pegwright has written this drawing: outline, slots, holes and what is there already are taken from it, "
                             "and no other line."))
@@ -100,7 +110,7 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
         warnings.append(say("Left out: {skipped}.", skipped=listed(haul.skipped)))
     nut = (closed.nut.start, closed.nut.end) if outline is not None and closed.nut in outline.path.segments else None
     return with_head(DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps,
-                                 layers, nut, neck))
+                                 layers, nut, neck, None if ours else stated_scale(haul.texts)))
 
 
 def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> tuple[_Closed, list[str], Matrix]:
@@ -206,6 +216,12 @@ def _notes(reports: Sequence[Joined], shut: int, still_open: Sequence[Path]) -> 
     return notes
 
 
+def _places(of: Sequence[Vec2]) -> str:
+    """The first few of these places."""
+    places = "; ".join(say("({x:.2f}, {y:.2f})", **_where(at)) for at in of[:MOST_PLACES])
+    return say("{places} and {n} more", places=places, n=len(of) - MOST_PLACES) if len(of) > MOST_PLACES else places
+
+
 def _where(place: Vec2) -> dict[str, float]:
     """The fields of a place in a sentence, in hundredths, nought without a sign."""
     return {"x": round(place[0], 2) + 0.0, "y": round(place[1], 2) + 0.0}
@@ -216,9 +232,9 @@ def _about_gaps(still_open: Sequence[Path], gaps: Sequence[Gap]) -> str:
     if not gaps:
         return count(n, "{n} line stays open: it belongs to no loop.", "{n} lines stay open: they belong to no loop.")
     places = "; ".join(say("{size:.3f} mm at ({x:.2f}, {y:.2f})", size=gap.size, **_where(gap.place))
-                       for gap in gaps[:5])
-    if len(gaps) > 5:
-        places = say("{places} and {n} more", places=places, n=len(gaps) - 5)
+                       for gap in gaps[:MOST_PLACES])
+    if len(gaps) > MOST_PLACES:
+        places = say("{places} and {n} more", places=places, n=len(gaps) - MOST_PLACES)
     return count(n, "{n} line stays open; loose ends are apart by {places}: join them in the drawing, or import with a larger "
                  "gap.",
                  "{n} lines stay open; loose ends are apart by {places}: join them in the drawing, or import with a larger "

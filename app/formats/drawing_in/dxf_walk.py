@@ -140,6 +140,8 @@ class _Walk:
             at = place.to_world.transform(entity.dxf.location)
             self.haul.point((at.x, at.y))
             return
+        if kind in ("TEXT", "MTEXT", "ATTRIB"):
+            self.haul.text(_words(entity))
         if kind not in READABLE or (kind == "POLYLINE" and (entity.is_polygon_mesh or entity.is_poly_face_mesh)):
             self.haul.skipped[_WORDS.get(kind, "3-D faces" if kind == "POLYLINE" else kind.lower())] += 1
             return
@@ -156,6 +158,8 @@ class _Walk:
     def unfold(self, insert: Insert, layer: str, place: _Place) -> None:
         """A block at its place, with its array, scale, turn and mirror."""
         name = insert.dxf.get("name", "")
+        for attribute in insert.attribs:
+            self.haul.text(_words(attribute))
         block = self.document.blocks.get(name)
         if block is None:
             self.haul.skipped["blocks that the file does not hold"] += 1
@@ -196,6 +200,14 @@ def _array(insert: Insert) -> Iterator[Vec3]:
 
 def _layer(entity: DXFEntity) -> str:
     return str(entity.dxf.layer) if entity.dxf.hasattr("layer") else "0"
+
+
+def _words(text: DXFEntity) -> str:
+    """What is written; nothing where its numbers are damaged."""
+    try:
+        return str(text.plain_text())
+    except (ArithmeticError, ValueError, TypeError, AttributeError, IndexError):
+        return ""
 
 
 def _hidden(entity: DXFEntity) -> bool:

@@ -9,6 +9,7 @@ from collections.abc import Iterable, Sequence
 from msgspec import Struct, field
 from msgspec.structs import replace
 
+from app.formats.drawing_in.scale_text import LONGEST, MOST
 from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line, Path, Segment
 from geometry.vectors import Vec2
@@ -32,6 +33,8 @@ class Haul(Struct):
     strands: list[Strand] = field(default_factory=list)
     points: list[Vec2] = field(default_factory=list)
     """single points, which mark the middles of holes"""
+    texts: list[str] = field(default_factory=list)
+    """what is written in the drawing, as far as it may tell a scale"""
     skipped: Counter[str] = field(default_factory=Counter)
     """what was skipped, by a key of skipped.WORDS or the format's own name of its kind, with its number"""
     warnings: list[str] = field(default_factory=list)
@@ -53,6 +56,11 @@ class Haul(Struct):
             self.points.append(at)
         else:
             self.skipped["points"] += 1
+
+    def text(self, words: str) -> None:
+        """Take what is written."""
+        if len(self.texts) < MOST:
+            self.texts.append(words[:LONGEST])
 
     def warn(self, sentence: str) -> None:
         """Keep a sentence for the maker, once."""

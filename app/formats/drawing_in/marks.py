@@ -46,17 +46,23 @@ def _is_cross(one: Path, two: Path) -> bool:
     return abs(one.length - two.length) <= ALIKE and abs(v.dot(v.unit(a), v.unit(b))) <= SQUARE
 
 
-def marked(points: Sequence[Vec2], loops: Sequence[Loop]) -> list[Vec2]:
-    """The points (mm) that lie in the wood of the outline, clear of its edge and of all holes and slots, each once; none of more than MOST."""
+def marked(points: Sequence[Vec2], loops: Sequence[Loop]) -> tuple[list[Vec2], list[Vec2]]:
+    """The points (mm) that lie in the wood of the outline, clear of its edge and of all holes and slots, and those that lie neither
+    there nor in one of these: each once. None of either where more than MOST lie in the wood, or without an outline."""
     outline = next((loop.path for loop in loops if loop.role == "outline"), None)
     if outline is None or not points:
-        return []
-    wood = polygon(outline).buffer(-INSIDE)
-    cut = [polygon(loop.path) for loop in loops if loop.role not in ("outline", "other")]
-    free = shapely.difference(wood, shapely.union_all(cut))
-    shapely.prepare(free)
-    found = [at for at in dict.fromkeys(points) if free.covers(shapely.Point(at))]
-    return found if len(found) <= MOST else []
+        return [], []
+    head = polygon(outline)
+    cut = shapely.union_all([polygon(loop.path) for loop in loops if loop.role not in ("outline", "other")])
+    free = shapely.difference(head.buffer(-INSIDE), cut)
+    for area in (free, cut):
+        shapely.prepare(area)
+    each = list(dict.fromkeys(points))
+    found = [at for at in each if free.covers(shapely.Point(at))]
+    if len(found) > MOST:
+        return [], []
+    known = set(found)
+    return found, [at for at in each if at not in known and not cut.covers(shapely.Point(at))]
 
 
 def hole_at(at: Vec2) -> Path:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from msgspec import Struct
 
+from app.formats.drawing_in.scale_text import Scale
 from geometry.curves import Path
 from geometry.joining import Gap
 from geometry.joining.neck import Neck
@@ -47,6 +48,8 @@ class DrawingRead(Struct, frozen=True):
     """ends (mm) of the edge of the outline where it was cut or closed at the neck, counter-clockwise about it; None: nobody knows"""
     neck: Neck | None = None
     """where the head begins, of an outline that is a whole neck"""
+    scale: Scale | None = None
+    """what the drawing says of its scale, other than 1:1; it is not applied"""
     head: DrawingRead | None = None
     """the same drawing with the head alone of such an outline, and without what lies behind its nut line"""
 

@@ -15,6 +15,7 @@ from app.formats.drawing_in.units import is_slim, may_be_cut
 from app.formats.layer_names import style_on
 from geometry.curves import Path, stretch
 from geometry.joining.neck import neck_of
+from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET
 from geometry.tolerance import FLAT, JOIN
 
@@ -29,6 +30,12 @@ SHORTEST_BOARD = 160.0
 
 LONGEST_PLATE = 45.0
 """mm: of one tuner (common practice, no source)."""
+
+ALIKE = 0.02
+"""Part by which heads on one sheet differ in size at the most, as front and back of one do when they are drawn by hand"""
+
+MOST_CUT = 0.6
+"""Part of the outline's area beyond which a loop in it is no slot: it goes round beside the edge, as a binding does (common practice, no source)."""
 
 ROUND = 0.01
 """How much a round loop's radius may vary, as a part of it."""
@@ -56,7 +63,8 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
 
     What lies on a layer that an export of ours has for pockets or holes that are there is one, wherever it lies: a
     pocket may cross the outline. In such an export the other layers are taken by their names as well. Of the rest
-    the largest is the outline, unless another is named as such or it is a fretboard or the frame of the sheet (`frames`). Inside it, round loops up to LARGEST_HOLE are holes and the
+    the largest is the outline, unless another is named as such or it is a fretboard or the frame of the sheet (`frames`); of heads of
+    one size (`heads`) that which has the most loops in it, and of these the one farthest left. Inside it, round loops up to LARGEST_HOLE are holes and the
     others slots; loops inside a slot that are not holes, loops outside and loops across the outline are 'other', and so is what is
     shaped like the plate of a tuner about its hole: that is drawn to see its place, and nobody means to rout it.
     """
@@ -71,6 +79,8 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
     # Where the outline of an export does not close, none of its holes is one.
     free = [i for i, role in enumerate(given) if role is None and not (ours and style_on(ordered[i][1]) in _BY_PLACE)]
     at = next(iter((*named, *stated, *_likeliest(free, [path for path, _ in ordered], areas))), None)
+    if at is not None and not named and not stated:
+        at = _fullest(_alike(at, free, areas), areas)
     within = None if at is None else areas[at].buffer(JOIN)
     shapely.prepare(within)
     loops: list[Loop] = []
@@ -83,7 +93,7 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
             role = "other"
         elif is_hole(path):
             role = "hole"
-        elif any(slots[i].covers(area) for i in about.query(area, "dwithin", 2 * JOIN).tolist() if i in slots):
+        elif area.area > MOST_CUT * areas[at].area or any(slots[i].covers(area) for i in about.query(area, "dwithin", 2 * JOIN).tolist() if i in slots):
             role = "other"
         else:
             role = "slot"
@@ -103,6 +113,46 @@ def frames(loops: Sequence[Loop]) -> tuple[Path, ...]:
         return ()
     inner = _area(outline)
     return tuple([loop.path for loop in loops if loop.role == "other" and _is_frame(loop.path) and _area(loop.path).covers(inner)])
+
+
+def heads(loops: Sequence[Loop]) -> list[int]:
+    """The numbers of the loops that may be the outline as well as that which was taken, it among them, from left to right: apart from
+    each other and of one size, as where a sheet shows a head from both sides."""
+    at = next((i for i, loop in enumerate(loops) if loop.role == "outline"), None)
+    if at is None:
+        return []
+    free = [i for i, loop in enumerate(loops) if i == at or loop.role == "other"]
+    return _alike(at, free, [_area(loop.path) for loop in loops])
+
+
+def heads_told(loops: Sequence[Loop]) -> str | None:
+    """Which of several heads of one size is taken; None where there is but one."""
+    found = heads(loops)
+    if len(found) < 2:
+        return None
+    k = 1 + next(k for k, i in enumerate(found) if loops[i].role == "outline")
+    return say("The drawing has {n} heads of one size, as from face and back: number {k} from the left is taken.", n=len(found), k=k)
+
+
+def _alike(at: int, candidates: Sequence[int], areas: Sequence[BaseGeometry]) -> list[int]:
+    """Candidates of the size of one of them that lie apart from it and from each other, from left to right, then from the top down."""
+    def size(i: int) -> list[float]:
+        x0, y0, x1, y1 = areas[i].bounds
+        return sorted((x1 - x0, y1 - y0))
+    found = [at]
+    for i in candidates:
+        if i != at and abs(areas[i].area - areas[at].area) <= ALIKE * areas[at].area and \
+                all(abs(a - b) <= ALIKE * b for a, b in zip(size(i), size(at), strict=True)) and not any(areas[i].intersects(areas[k]) for k in found):
+            found.append(i)
+    return sorted(found, key=lambda i: (round(areas[i].bounds[0], 1), -areas[i].bounds[3]))
+
+
+def _fullest(those: Sequence[int], areas: Sequence[BaseGeometry]) -> int:
+    """The first of those in which most other areas lie."""
+    if len(those) == 1:
+        return those[0]
+    inside = shapely.STRtree(areas)
+    return max(those, key=lambda i: len(inside.query(areas[i], "contains")))
 
 
 def outline_sides(paths: Sequence[Path], scale: float) -> tuple[float, float]:

@@ -56,6 +56,8 @@ class _Walk:
         self.tree = tree
         self.styles = Styles(tree.styles)
         self.haul = Haul(skipped=tree.skipped)
+        for words in tree.texts:
+            self.haul.text(words)
         self.unpainted: list[Strand] = []
         self.page = about
         self.backdrop: list[Strand] = []

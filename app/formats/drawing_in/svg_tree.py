@@ -49,6 +49,8 @@ class Tree(Struct):
     by_id: dict[str, Node]
     styles: list[str]
     """text of the style sheets, in order"""
+    texts: list[str]
+    """what is written in the drawing"""
     skipped: Counter[str]
     written: int
     """how many elements the file holds"""
@@ -115,6 +117,9 @@ class _Builder:
         self.styles: list[str] = []
         self._said: list[str] = []
         """the text of the style sheet that is being read, in pieces"""
+        self._written: list[str] | None = None
+        """the words of the text element that is being read, in pieces"""
+        self.texts: list[str] = []
         self.skipped: Counter[str] = Counter()
 
     def start(self, name: str, attributes: dict[str, str]) -> None:
@@ -138,6 +143,7 @@ class _Builder:
         elif space not in (SVG, "") or tag not in _KEPT:
             if space in (SVG, "") and tag in _WORDS:
                 self.skipped[_WORDS[tag]] += 1
+                self._written = [] if tag == "text" else None
             self.dropped_below = self.depth
             return
         node = Node(tag, {_attribute(key): value for key, value in attributes.items()}, self.at)
@@ -156,6 +162,9 @@ class _Builder:
         if self.dropped_below is not None:
             if self.depth == self.dropped_below:
                 self.dropped_below = None
+                if self._written is not None:
+                    self.texts.append(" ".join(self._written))
+                    self._written = None
         elif self.at is not None:
             if self.at.tag == "style" and "css" in self.at.attributes.get("type", "text/css"):
                 self.styles.append("".join(self._said))
@@ -163,14 +172,16 @@ class _Builder:
         self.depth -= 1
 
     def characters(self, text: str) -> None:
-        """Keep the text of style sheets."""
+        """Keep the text of style sheets, and what is written in the drawing."""
+        if self._written is not None:
+            self._written.append(text)
         if self.at is not None and self.at.tag == "style" and self.dropped_below is None:
             self._said.append(text)
 
     def finished(self) -> Tree:
         """The tree, once parsing has succeeded."""
         assert self.root is not None
-        return Tree(self.root, self.by_id, self.styles, self.skipped, self.elements)
+        return Tree(self.root, self.by_id, self.styles, self.texts, self.skipped, self.elements)
 
 
 def _split(name: str) -> tuple[str, str]:

@@ -21,7 +21,7 @@ from shiboken6 import isValid
 
 from app.formats.drawing_in import DrawingRead
 from app.formats.drawing_in.closing import JOINS, read_closing
-from app.formats.drawing_in.units import PLAUSIBLE, fits, sized, unit_question
+from app.formats.drawing_in.units import PLAUSIBLE, fits, sized
 from app.formats.drawing_in.whole_neck import with_outline
 from app.formats.layer_names import depth_on
 from app.look.alt_letters import Lead
@@ -40,6 +40,7 @@ from app.window.importing.neck_rows import NeckRows
 from app.window.importing.preview import ImportPreview
 from app.window.importing.reading import read_with_progress
 from app.window.importing.roles import Roles
+from app.window.importing.told import noticed, size_told
 from app.window.importing.unit_choices import unit_choices
 from app.window.rooms.own_rack import with_own_rack_beside
 from geometry.beginning.in_unit import blank_in_unit
@@ -207,18 +208,9 @@ class ImportDialog(ReadInOrder, QDialog):
         read = self._read
         self._offer_units()
         self._longest.show_value(max(read.size_mm))
-        question = unit_question(read)
-        if question is not None:
-            self._say(question.text, "warning")
-        elif read.neck is not None:
-            self._say(say("The outline measures {sized}: that is the whole neck, with its headstock.", sized=sized(*read.size_mm)), "warning")
-        elif fits(max(read.size_mm), PLAUSIBLE):
-            self._say(say("The outline measures {sized}.", sized=sized(*read.size_mm)), "heading")
-        else:
-            self._say(say("The outline measures {sized}: no headstock is that size. Look at the unit.", sized=sized(*read.size_mm)),
-                      "warning")
-        told = [text for text in read.warnings if question is None or not question.text.startswith(text[:34])]
-        self._warnings.setText("\n".join(told[:8]))
+        text, doubtful = size_told(read)
+        self._say(text, "warning" if doubtful else "heading")
+        self._warnings.setText("\n".join(noticed(read, self._drawn)))
 
     def _say(self, text: str, name: str) -> None:
         self._says.setText(text)

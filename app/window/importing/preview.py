@@ -23,6 +23,8 @@ MOST_SMOOTH = 2000
 """Loops beyond which their edges are no longer smoothed."""
 NECK = 45.0
 """mm of a neck that are shown behind the head that is cut off it."""
+MOST_BESIDE = 1.6
+"""times as long as the head that a view may be to show what is left out as well"""
 MOST_CHAINS = 5000
 """Loose chains that are shown."""
 
@@ -95,17 +97,21 @@ class ImportPreview(QWidget):
         self.update()
 
     def _summed(self) -> dict[str, QPainterPath]:
-        """All loops of a role as one path, to be painted in one go. What is in view is all but what is left out and lies round the outline,
-        as the frame of a sheet does."""
+        """All loops of a role as one path, to be painted in one go. What is left out is in view where the head is not made small by it, as it
+        is by the frame of a sheet or by a fretboard."""
         if self._by_role is None:
             self._by_role = {role: QPainterPath() for role in ("outline", "slot", POCKET, "hole", HOLE_THERE, "other")}
             for path, role in zip(self._paths, self._roles, strict=False):
                 self._by_role[role].addPath(path)
             self._whole = QPainterPath(self._open)
-            outline = self._by_role["outline"].boundingRect()
-            for path, role in zip(self._paths, self._roles, strict=False):
-                if role != "other" or not path.boundingRect().contains(outline):
-                    self._whole.addPath(path)
+            for path in self._by_role.values():
+                self._whole.addPath(path)
+            taken = QPainterPath()
+            for role, path in self._by_role.items():
+                if role != "other":
+                    taken.addPath(path)
+            if not taken.isEmpty() and _side(self._whole) > MOST_BESIDE * _side(taken):
+                self._whole = taken
             for path in self._by_role.values():
                 path.setFillRule(Qt.FillRule.WindingFill)
         return self._by_role
@@ -122,6 +128,8 @@ class ImportPreview(QWidget):
         painter.fillRect(self.rect(), QColor(t.paper))
         by_role = self._summed()
         box = self._place.map(self._whole).boundingRect()
+        if 0 <= self._current < len(self._paths):
+            box = box.united(self._place.map(self._paths[self._current]).boundingRect())
         if box.isEmpty():
             return
         box = box.united(QRectF(0, 0, 0.01, 0.01)).adjusted(-8, -8 if self._neck is None else -NECK, 8, 8)
@@ -192,6 +200,12 @@ class ImportPreview(QWidget):
             if self._paths[i].contains(at):
                 self.picked.emit(i)
                 return
+
+
+def _side(path: QPainterPath) -> float:
+    """The longer side of the box about a path, mm."""
+    box = path.boundingRect()
+    return max(box.width(), box.height())
 
 
 def _same(some: Sequence[Path], others: Sequence[Path]) -> bool:

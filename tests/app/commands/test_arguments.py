@@ -64,7 +64,9 @@ def test_outline() -> None:
         "inch",
         False,
     )
-    assert parse(["outline", "head.dxf", "--out", "new"]).unit is None
+    plain = parse(["outline", "head.dxf", "--out", "new"])
+    assert (plain.unit, plain.scale, plain.head, plain.turn, plain.mirrored) == (None, None, None, 0, False)
+    assert [parse(["outline", "head.dxf", "--out", "new", "--scale", scale]).scale for scale in ("1:2", "2:1", "1:2,5")] == [2.0, 0.5, 2.5]
 
 
 @pytest.mark.parametrize(
@@ -74,6 +76,7 @@ def test_outline() -> None:
         (["sheets", "mine"], "The following arguments are required: --out; see "),
         (["sheets", "mine", "--out", "here", "--paper", "A5"], "'A5' is not one of A4, A3, Letter, Tabloid; see "),
         (["outline", "head.dxf", "--out", "new", "--unit", "furlong"], "'furlong' is not one of mm, cm, inch, pt; see "),
+        *((["outline", "head.dxf", "--out", "new", "--scale", text], f"'{text}' is no scale such as 1:2") for text in ("half", "0:1", "1:0", "1:-2", "1:nan", "2")),
         (["--papr"], "Unrecognized arguments: --papr; see "),
         (["check", "mine", "--js"], "Unrecognized arguments: --js; see "),
     ],

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from geometry.curves import Arc, Cubic, Line, Path, circle, shift, turn
+from geometry.curves import MIRROR, Arc, Cubic, Line, Path, circle, shift, turn
 from geometry.edits.imported import layout_from
 from geometry.errors import GeometryError
 from geometry.joining import place
@@ -48,6 +48,23 @@ def test_quarter_turns_are_exact():
         drawn = head().mapped(turn(k * math.pi / 2 + 1e-6))
         m = place(drawn).matrix
         assert {abs(round(m.a, 12)), abs(round(m.b, 12))} == {0.0, 1.0}
+
+
+@pytest.mark.parametrize("tip", [18.0, 15.5, 20.0])
+@pytest.mark.parametrize("quarters", [0, 1, 2, 3])
+def test_a_straight_tip_narrower_than_the_nut_is_not_taken_for_it(tip, quarters):
+    """The head hollows in towards the neck: it narrows to the tip in straight lines, or over a crown."""
+    flare = Cubic((21.5, 0.0), (21.5, 15.0), (36.0, 18.0), (36.0, 35.0))
+    for upper in ([Line((36.0, 35.0), (tip, 172.0))],
+                  [Line((36.0, 35.0), (40.0, 150.0)), Cubic((40.0, 150.0), (35.0, 165.0), (25.0, 160.0), (tip, 172.0))]):
+        right = [flare, *upper]
+        left = [s.mapped(MIRROR).reversed() for s in reversed(right)]
+        drawn = Path((Line((-21.5, 0.0), (21.5, 0.0)), *right, Line((tip, 172.0), (-tip, 172.0)), *left), closed=True)
+        placing = place(drawn.mapped(turn(quarters * math.pi / 2)))
+        assert placing.nut_width == pytest.approx(43.0)
+        assert f"The straight edge of {2 * tip:g} mm at the other end would do as well" in placing.sentence
+        other = place(drawn, turn_quarter=2)
+        assert other.nut_width == pytest.approx(2 * tip) and "other end" not in other.sentence
 
 
 def test_a_one_sided_head_finds_its_nut():

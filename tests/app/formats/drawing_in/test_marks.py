@@ -38,7 +38,20 @@ def test_points_in_the_wood_become_holes_and_the_others_are_left_out():
     assert middles(drawing) == sorted([*PLACES, (0.0, 120.0)])
     assert [round(loop.path.box[2] - loop.path.box[0], 6) for loop in drawing.loops if loop.role == "hole"] == [10, 3, 3, 3]
     told = " ".join(drawing.warnings)
-    assert "3 points or small crosses were taken for the middles of holes, 3 mm wide" in told and "Left out: 6 points." in told
+    assert "3 points or small crosses were taken for the middles of holes, 3 mm wide" in told and "Left out: 3 points." in told
+    assert "3 points or small crosses do not lie in the wood of the head, or too near its edge, and were left out: at (200.00, 0.00); (22.00, 0.00); " \
+        "(39.00, 100.00)." in told
+
+
+def test_crosses_outside_the_wood_are_told_with_their_places():
+    def draw(space):
+        for x, y in [PLACES[0], *((-100.0, float(y)) for y in range(0, 60, 10))]:
+            space.add_line((x - 3, y), (x + 3, y))
+            space.add_line((x, y - 3), (x, y + 3))
+    drawing = found(draw)
+    assert middles(drawing) == PLACES[:1]
+    assert any("6 points or small crosses do not lie in the wood" in text and "(-100.00, 0.00); (-100.00, 10.00)" in text
+               and text.endswith("(-100.00, 40.00) and 1 more.") for text in drawing.warnings)
 
 
 def test_points_in_blocks_and_inches_are_where_they_are_drawn():

@@ -4,8 +4,8 @@ import sys
 
 import pytest
 
-from app.formats.drawing_in.roles import frames, with_roles
-from geometry.curves import Cubic, Line, Path, circle
+from app.formats.drawing_in.roles import frames, heads, with_roles
+from geometry.curves import Cubic, Line, Path, circle, shift, stretch
 from geometry.drawing.shapes import chain, rectangle
 
 HEAD = chain(((0.0, 0.0), (50.0, 0.0), (50.0, 90.0), (0.0, 90.0)), closed=True)
@@ -84,3 +84,28 @@ def test_many_plates_are_not_compared_with_every_hole():
         finally:
             sys.setprofile(None)
     assert calls[1] < 4.5 * calls[0]
+
+
+def at(path: Path, x: float) -> Path:
+    return path.mapped(shift(x, 0.0))
+
+
+def test_of_heads_of_one_size_that_with_most_in_it_is_the_outline_else_the_one_farthest_left():
+    """Front and back on one sheet, drawn anew and so a trifle larger: chance would decide."""
+    bored = [at(circle((30.0, y), 5.0), 200.0) for y in (30.0, 60.0)]
+    larger = at(TAPERED.mapped(stretch(1.001)), 200.0)
+    for loops, best in (([TAPERED, larger, *bored], larger), ([TAPERED, larger], TAPERED), ([larger, TAPERED, at(TAPERED, 100.0)], TAPERED),
+                        ([TAPERED, at(TAPERED.mapped(stretch(1.03)), 200.0)], at(TAPERED.mapped(stretch(1.03)), 200.0))):
+        found = with_roles([(path, "a") for path in loops])
+        assert [loop.path for loop in found if loop.role == "outline"] == [best]
+        assert sum(loop.role == "hole" for loop in found) == len(loops[2:]) * (best is larger)
+    turned = with_roles([(path, "a") for path in (larger, TAPERED)])
+    assert [turned[i].path for i in heads(turned)] == [TAPERED, larger]
+    assert heads(with_roles([(TAPERED, "a"), (circle((25.0, 50.0), 5.0), "a")])) == [0]
+
+
+def test_a_line_that_goes_round_beside_the_edge_is_no_slot():
+    """As a binding does; what lies within it is a slot all the same."""
+    binding, slot = (chain(corners, closed=True) for corners in (((3.0, 3.0), (47.5, 3.0), (56.5, 87.0), (-6.5, 87.0)),
+                                                                 ((10.0, 20.0), (18.0, 20.0), (18.0, 70.0), (10.0, 70.0))))
+    assert [loop.role for loop in with_roles([(TAPERED, "a"), (binding, "a"), (slot, "a")])] == ["outline", "other", "slot"]
