@@ -27,13 +27,15 @@ def usual_slot(unit: LengthUnit) -> float:
     return 13.0 if unit == "mm" else MM_PER_INCH / 2
 
 
-UNPARTED = "\0"
-"""Stands for a space at which no line ends: no character of any words."""
+UNPARTED = "\N{NO-BREAK SPACE}"
+"""A space at which no line ends."""
+_WITHIN = re.compile(r"(?<=\d) (?=\d+/\d|\d{3}\b|(?:mm|m/s|min|degrees|Grad|hours|Stunden)\b|%|x \d)|(?<=\d x) (?=\d)|(?<=\b[A-Z]) (?=\d)")
 
 
 def unparted(words: str) -> str:
-    """The words with UNPARTED for the spaces within a number: before its fraction, its thousands and mm."""
-    return re.sub(r"(?<=\d) (?=\d+/\d|\d{3}\b|mm\b)", UNPARTED, words)
+    """The words with UNPARTED for the spaces within a number and a size: before fraction, thousands and unit, about an x, and behind
+    the single letter that the number is of (L 100)."""
+    return _WITHIN.sub(UNPARTED, words)
 
 
 _UNITS = {"mm": 1.0, "cm": 10.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "inch": MM_PER_INCH, "inches": MM_PER_INCH, "zoll": MM_PER_INCH,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from functools import cache, lru_cache
 from pathlib import Path
@@ -14,6 +15,7 @@ CAPITAL = 1493 / 2048
 """Height of its capitals in parts of the size (read from the H of the font file)."""
 MISSING = "?"
 """Stands for a character that the font does not have."""
+_LINE_ENDS = re.compile(rf"[^\S{UNPARTED}]+")
 
 
 @cache
@@ -89,8 +91,9 @@ def _wrapped(text: str, height: float, width: float) -> tuple[str, ...]:
 
 
 def whole_words(text: str) -> list[str]:
-    """The words between which a line may end; a number with its fraction, thousands or unit is one."""
-    return [word.replace(UNPARTED, " ") for word in unparted(printable(text)).split(" ")]
+    """The words between which a line may end, as they are printed; what `unparted` keeps together is one, and what a space that parts
+    nothing stands in."""
+    return [printable(word) for word in unparted(_LINE_ENDS.sub(" ", text).strip()).split(" ")]
 
 
 def font_file() -> Path:

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
+
+from msgspec.structs import replace
 
 from app.formats.letters import text_width
 from geometry import vectors as v
@@ -24,6 +27,22 @@ def cross_arms(mark: Cross) -> tuple[Curve, Curve]:
     arm = v.turned((mark.arm, 0.0), mark.angle)
     one, two = (Curve((Line(v.sub(mark.centre, d), v.add(mark.centre, d)),)) for d in (arm, v.left(arm)))
     return one, two
+
+
+def mapped(mark: Mark, matrix: Matrix) -> Mark:
+    """A mark moved, turned and scaled alike in all directions by a map that does not mirror."""
+    angle, size = math.atan2(matrix.b, matrix.a), math.hypot(matrix.a, matrix.b)
+    match mark:
+        case Stroke():
+            return replace(mark, path=mark.path.mapped(matrix))
+        case Area():
+            return replace(mark, outer=mark.outer.mapped(matrix), openings=tuple(one.mapped(matrix) for one in mark.openings))
+        case Disc():
+            return replace(mark, centre=matrix(mark.centre), radius=mark.radius * size)
+        case Cross():
+            return replace(mark, centre=matrix(mark.centre), arm=mark.arm * size, angle=mark.angle + angle)
+        case Label():
+            return replace(mark, at=matrix(mark.at), height=mark.height * size, angle=mark.angle + angle)
 
 
 def mark_box(mark: Mark, matrix: Matrix | None = None) -> Box:

@@ -1268,6 +1268,10 @@
         <translation>Zur Seite</translation>
     </message>
     <message>
+        <source>Aside and down: by how much each string bends out of the line of the neck towards its post. File its slot that way.</source>
+        <translation>Seitlich und abwärts: um wie viel jede Saite aus der Richtung des Halses zu ihrer Welle abknickt. Ihre Kerbe in diese Richtung feilen.</translation>
+    </message>
+    <message>
         <source>Ask me next time</source>
         <translation>Beim nächsten Mal fragen</translation>
     </message>
@@ -1558,6 +1562,10 @@
     <message>
         <source>Block heights</source>
         <translation>Klotzhöhen</translation>
+    </message>
+    <message>
+        <source>Block heights for the tilts.</source>
+        <translation>Klotzhöhen für die Neigungen.</translation>
     </message>
     <message>
         <source>Blocks are nested more than {deepest} deep: break them up in the program that drew them, and export again.</source>
@@ -2272,6 +2280,10 @@
         <translation>Abstand</translation>
     </message>
     <message>
+        <source>Distances along the head are from the base line, square to the centreline through the middle of the nut.</source>
+        <translation>Längs der Kopfplatte wird von der Grundlinie gemessen, im rechten Winkel zur Mittellinie durch die Mitte des Sattels.</translation>
+    </message>
+    <message>
         <source>Distances between two holes, and how: over the wood left between, between the far walls, over pins</source>
         <translation>Abstände zwischen zwei Bohrungen, und wie: über das Holz dazwischen, zwischen den fernen Wänden, über Stifte</translation>
     </message>
@@ -2720,8 +2732,8 @@
         <translation>Jede Stufe, dazwischen ein Strichpunkt, oder ein Komma und ein Leerzeichen.</translation>
     </message>
     <message>
-        <source>Every step with a box to tick, set-up after set-up; block heights for the tilts.</source>
-        <translation>Jeder Schritt mit einem Kästchen zum Abhaken, Einstellung für Einstellung; Klotzhöhen für die Neigungen.</translation>
+        <source>Every step with a box to tick, set-up after set-up.</source>
+        <translation>Jeder Schritt mit einem Kästchen zum Abhaken, Einstellung für Einstellung.</translation>
     </message>
     <message>
         <source>Every string already has its best post.</source>
@@ -5756,12 +5768,12 @@
         <translation>Bohrungen, Schlitze und Schablonen einer Kopfplatte planen</translation>
     </message>
     <message>
-        <source>Plane the head to {before}, its back flat. Glue the back veneer, {veneer} thick, over all of it under a flat board and leave it in the clamps until the glue is hard. The head is {after} thick then: measure it.</source>
-        <translation>Die Kopfplatte auf {before} hobeln, die Rückseite eben. Das Rückenfurnier, {veneer} dick, unter einem ebenen Brett über das Ganze leimen und in den Zwingen lassen, bis der Leim hart ist. Die Kopfplatte ist dann {after} dick: nachmessen.</translation>
+        <source>Plane the head to {before}, its back flat. Glue the back veneer, {veneer} thick, over it from the nut line to the tip, under a flat board, and leave it in the clamps until the glue is hard. The head is {after} thick then: measure it.</source>
+        <translation>Die Kopfplatte auf {before} hobeln, die Rückseite eben. Das Rückenfurnier, {veneer} dick, von der Sattellinie bis zur Spitze unter einem ebenen Brett aufleimen und in den Zwingen lassen, bis der Leim hart ist. Die Kopfplatte ist dann {after} dick: nachmessen.</translation>
     </message>
     <message>
-        <source>Plane the head to {before}, its face flat. Glue the face veneer, {veneer} thick, over all of it under a flat board and leave it in the clamps until the glue is hard. The head is {after} thick then: measure it.</source>
-        <translation>Die Kopfplatte auf {before} hobeln, die Vorderseite eben. Das Deckfurnier, {veneer} dick, unter einem ebenen Brett über das Ganze leimen und in den Zwingen lassen, bis der Leim hart ist. Die Kopfplatte ist dann {after} dick: nachmessen.</translation>
+        <source>Plane the head to {before}, its face flat. Glue the face veneer, {veneer} thick, over it from the nut line to the tip, under a flat board, and leave it in the clamps until the glue is hard. The head is {after} thick then: measure it.</source>
+        <translation>Die Kopfplatte auf {before} hobeln, die Vorderseite eben. Das Deckfurnier, {veneer} dick, von der Sattellinie bis zur Spitze unter einem ebenen Brett aufleimen und in den Zwingen lassen, bis der Leim hart ist. Die Kopfplatte ist dann {after} dick: nachmessen.</translation>
     </message>
     <message>
         <source>Planed to before the veneers</source>
@@ -6676,12 +6688,12 @@
         <translation>Schnitte quer zur Fräsung, {scale_words}. An der linken Wand ist dieser Durchgang getan; an der rechten kommt er noch.</translation>
     </message>
     <message>
-        <source>Seen from behind: the treble side is on the left.</source>
-        <translation>Von hinten gesehen: die Diskantseite ist links.</translation>
+        <source>Seen from behind, the nut towards you: the treble side is on the left.</source>
+        <translation>Von hinten gesehen, der Sattel zu Ihnen: die Diskantseite ist links.</translation>
     </message>
     <message>
-        <source>Seen from the face: the bass side is on the left.</source>
-        <translation>Von vorn gesehen: die Bassseite ist links.</translation>
+        <source>Seen from the face, the nut towards you: the bass side is on the left.</source>
+        <translation>Von vorn gesehen, der Sattel zu Ihnen: die Bassseite ist links.</translation>
     </message>
     <message>
         <source>Seen to</source>
@@ -7230,10 +7242,6 @@
     <message>
         <source>St&amp;ronger</source>
         <translation>&amp;Stärker</translation>
-    </message>
-    <message>
-        <source>Stages</source>
-        <translation>Stufen</translation>
     </message>
     <message>
         <source>Stages, tools, drawing, panel, lists.</source>
@@ -8910,10 +8918,6 @@
     <message>
         <source>The nut is slanted by {angle}, its {side} end nearer the tip: {half} to either side of the centreline, at its ends, the nut line lies {off} off the base line, which is square to the centreline through the middle of the nut. Distances along the head, those from the nut line too, are from the base line.</source>
         <translation>Der Sattel liegt um {angle} schräg, auf der Seite {side} näher an der Spitze: An seinen Enden, {half} zu beiden Seiten der Mittellinie, liegt die Sattellinie {off} neben der Grundlinie, die im rechten Winkel zur Mittellinie durch die Mitte des Sattels läuft. Längs der Kopfplatte, auch von der Sattellinie, wird von der Grundlinie gemessen.</translation>
-    </message>
-    <message>
-        <source>The nut is slanted: distances along the head are from the base line, square to the centreline through the middle of the nut.</source>
-        <translation>Der Sattel liegt schräg: Längs der Kopfplatte wird von der Grundlinie gemessen, die im rechten Winkel zur Mittellinie durch die Mitte des Sattels läuft.</translation>
     </message>
     <message>
         <source>The nut measures {nut} (in the layout it is {own} wide), one point of the picture {point}.</source>
@@ -11605,6 +11609,10 @@
         <translation>wie angegeben</translation>
     </message>
     <message>
+        <source>aside</source>
+        <translation>seitlich</translation>
+    </message>
+    <message>
         <source>at least</source>
         <translation>in mindestens</translation>
     </message>
@@ -12064,6 +12072,10 @@
         <translation>erledigt</translation>
     </message>
     <message>
+        <source>down</source>
+        <translation>abwärts</translation>
+    </message>
+    <message>
         <source>drag the picture, with Shift turn it about the middle of the nut</source>
         <translation>das Bild ziehen, mit Umschalt um die Mitte des Sattels drehen</translation>
     </message>
@@ -12288,6 +12300,10 @@
     <message>
         <source>from the face, {scale}</source>
         <translation>von vorn, {scale}</translation>
+    </message>
+    <message>
+        <source>from the nut line to the tip, ears and all; trimmed with the outline</source>
+        <translation>von der Sattellinie bis zur Spitze, mitsamt Ohren; mit dem Umriss besäumt</translation>
     </message>
     <message>
         <source>from the side</source>
@@ -13119,10 +13135,6 @@
         <source>over the walls</source>
         <comment>term</comment>
         <translation>über die Wände</translation>
-    </message>
-    <message>
-        <source>over the whole blank, ears and all; trimmed with the outline</source>
-        <translation>über den ganzen Rohling mitsamt Ohren; mit dem Umriss besäumt</translation>
     </message>
     <message>
         <source>over the wood</source>
@@ -15541,8 +15553,8 @@
         <translation>{n} Bohrungen</translation>
     </message>
     <message>
-        <source>{n} holes of {diameter}</source>
-        <translation>{n} Bohrungen mit {diameter}</translation>
+        <source>{n} holes, {diameter} wide</source>
+        <translation>{n} Bohrungen, {diameter} weit</translation>
     </message>
     <message>
         <source>{n} leader</source>
@@ -16437,6 +16449,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{title}, to {deep}</source>
         <translation>{title}, bis {deep}</translation>
+    </message>
+    <message>
+        <source>{title}, {row} of {rows} from the nut</source>
+        <translation>{title}, {row} von {rows} ab dem Sattel</translation>
     </message>
     <message>
         <source>{title}: do this differently</source>

@@ -82,7 +82,7 @@ def _card(group: list[Hole], work: Work) -> Card:
         return Card(0, "pin", say("Locating pin holes") if len(of) > 1 else say("Locating pin hole {of}", of=of[0]), of,
                     tuple(drillings), tuple(own))
     if first.role == "hole":
-        title = _hole_title(of[0]) if len(of) == 1 else say("{n} holes of {diameter}", n=len(of), diameter=length(first.diameter))
+        title = _hole_title(of[0]) if len(of) == 1 else say("{n} holes, {diameter} wide", n=len(of), diameter=length(first.diameter))
         return Card(0, "hole", title, of, tuple(drillings), tuple(own))
     kind = "face" if any(d.upright for d in drillings) else "side"
     return Card(0, kind, of[0], of, tuple(drillings), tuple(own))

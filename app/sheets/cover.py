@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from msgspec import Struct
 
 from app.formats.letters import complete, printable
+from app.formats.mark_shapes import mapped
 from app.formats.paper import Placed
 from app.sheets.furniture import bar_words
 from app.sheets.parts import Part
@@ -18,6 +19,7 @@ from app.sheets.words import CAUTIONS, block, glued_words
 from geometry.curves import Arc, Line, Matrix, Path
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.heights import LEAST, READ
+from geometry.drawing.room import Room
 from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.slot_style import SLOT_STYLES
 from geometry.layout import Headstock, Nut
@@ -25,7 +27,7 @@ from geometry.lengths import spoken
 from geometry.saying import say
 from geometry.strings.square_line import slant_words, square_line
 from geometry.terms import term
-from geometry.vectors import Box, box_of_all
+from geometry.vectors import Box, Vec2, box_of_all
 
 if TYPE_CHECKING:
     from geometry.checks import Snag
@@ -171,7 +173,7 @@ def _maps(laid: list[Laid], room: Box) -> list[Placed]:
         drawing = tuple(mark for mark in one.part.drawing if not isinstance(mark, Label)
                         and mark.style not in ("cross", "dimension", "axis"))
         placed.append(Placed(drawing, matrix))
-        placed.append(Placed(_tile_frames(one, matrix)))
+        placed.append(Placed(_tile_frames(one, matrix, drawing)))
         middle = x + (extent[2] - extent[0]) * scale / 2
         whole = len(one.tiling.tiles) == 1
         placed.append(Placed((Label(f"{one.part.title}, {page_words(one.first)}" if whole else one.part.title, (middle, y1 - (extent[3] - extent[1]) * scale - caption), READ,
@@ -191,16 +193,25 @@ def _windows(one: Laid) -> list[Box]:
             for w in (tile.window for tile in one.tiling.tiles)]
 
 
-def _tile_frames(one: Laid, matrix: Matrix) -> Drawing:
-    """The windows of the pages on the map, each with its page number at its right side; of a single page the caption tells it."""
-    marks: list[Mark] = []
-    numbered = len(one.tiling.tiles) > 1
-    for i, window in enumerate(_windows(one)):
-        (ax, ay), (bx, by) = matrix(window[:2]), matrix(window[2:])
-        marks.append(Stroke(rectangle(ax, ay, bx, by), "tile"))
-        if numbered:
-            marks.append(Label(str(one.first + i), (bx - 1.2, (ay + by) / 2), READ, "note", anchor="right"))
+def _tile_frames(one: Laid, matrix: Matrix, drawing: Drawing) -> Drawing:
+    """The windows of the pages on the map, each with its page number in it, clear of the small `drawing` where it can be; of a
+    single page the caption tells it."""
+    frames = [(*matrix(window[:2]), *matrix(window[2:])) for window in _windows(one)]
+    marks: list[Mark] = [Stroke(rectangle(*frame), "tile") for frame in frames]
+    if len(frames) > 1:
+        room = Room((*marks, *(mapped(mark, matrix) for mark in drawing)))
+        for number, frame in enumerate(frames, one.first):
+            places = [[Label(str(number), at, READ, "note", anchor="middle")] for at in _inside(frame)]
+            marks += room.put(places) or places[0]
     return tuple(marks)
+
+
+def _inside(box: Box) -> list[Vec2]:
+    """Where a number may stand in a page on the map, the middle first."""
+    x0, y0, x1, y1 = box
+    parts = [i / 12 for i in range(1, 12)]
+    places = [(x0 + (x1 - x0) * across, y0 + (y1 - y0) * along - READ / 2) for across in parts for along in parts]
+    return sorted(places, key=lambda at: math.dist(at, ((x0 + x1) / 2, (y0 + y1) / 2)))
 
 
 def _short(text: str, most: int) -> str:

@@ -7,7 +7,7 @@ import math
 from msgspec import Struct
 
 from app.formats.csv_out import Cell
-from app.sheets.lengths import deep, length, tenths
+from app.sheets.lengths import alike, deep, length, tenths
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.solids import Drilling, frames, holes
@@ -58,8 +58,8 @@ LEFT_COLUMNS = (0, 1, 3)
 
 def paper_rows(layout: Headstock) -> list[tuple[str, ...]]:
     """The table for the page, lengths in the unit of the sheets, tilt as degrees and the end that is raised."""
-    out = []
-    for row in rows(layout):
+    out, found = [], rows(layout)
+    for row, diameter in zip(found, alike([row.drilling.diameter for row in found]), strict=True):
         d = row.drilling
         x, y, z = (tenths(n) for n in (d.mark or d.start))
         tilt = "-" if d.upright else tilt_words(row.tilt)
@@ -67,6 +67,6 @@ def paper_rows(layout: Headstock) -> list[tuple[str, ...]]:
         what = term(d.operation)
         if d.reamed:
             what = say("{operation}, reamed 1:{taper:g} to {reamed}", operation=what, taper=d.taper, reamed=length(d.reamed))
-        out.append((d.id, what, length(d.diameter), term(d.surface), x, y, z, tilt,
+        out.append((d.id, what, diameter, term(d.surface), x, y, z, tilt,
                     say("through") if d.through else deep(d.depth), stop))
     return out

@@ -37,8 +37,6 @@ class Block(Struct, frozen=True):
     height: float
     keep: bool = False
     """stay on one page with the block that follows"""
-    own_page: bool = False
-    """begin a page"""
     spare: bool = False
     """left out where it would begin a page: room to write in"""
     head: tuple[Placed, ...] = ()
@@ -64,7 +62,7 @@ def space(height: float) -> Block:
     return Block((), height)
 
 
-def heading(text: str, width: float, about: str = "", own_page: bool = False) -> Block:
+def heading(text: str, width: float, about: str = "") -> Block:
     """A heading with a rule under it and a sentence, kept with what follows."""
     marks: list[Mark] = [Label(text, (0.0, -HEADING - 1.5), HEADING, "note")]
     y = -HEADING - 3.5
@@ -73,7 +71,7 @@ def heading(text: str, width: float, about: str = "", own_page: bool = False) ->
     if about:
         lines, y = block(about, (0.0, y), READ, width)
         marks += lines
-    return of_marks(marks, -y + 1.0, keep=True, own_page=own_page)
+    return of_marks(marks, -y + 1.0, keep=True)
 
 
 def words(text: str, width: float, height: float = READ, after: float = 1.0, keep: bool = False) -> Block:
@@ -117,10 +115,10 @@ def flow(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
                 group = group[:2]
                 break
         full = y - sum(one.height for one in group) < y0 - 1e-6
-        if pages and full and not group[0].own_page and (group[0].spare or not any(one.placed for one in group)):
+        if pages and full and (group[0].spare or not any(one.placed for one in group)):
             i += len(group)
             continue
-        if not pages or group[0].own_page or full:
+        if not pages or full:
             pages.append([])
             y = y1
             pages[-1] += moved(group[0].head, x0, y)

@@ -7,6 +7,7 @@ the maker reads fractions, as a 64th that is true to within CLOSE; what is no 64
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from geometry.lengths import spoken, told, told_down
 from geometry.saying import number, say
@@ -27,6 +28,12 @@ def tenths(value: float) -> str:
 def hundredths(value: float) -> str:
     """As `tenths`, but to a hundredth of a mm: what a caliper is held against."""
     return _lined_up(value, 2)
+
+
+def alike(values: Sequence[float], most: int = 3) -> list[str]:
+    """As `length`, but in mm all to as many decimals as the one that needs the most of them, so that a column lines up."""
+    decimals = next((n for n in range(most) if all(abs(round(one, n) - one) < TOUCH for one in values)), most)
+    return [_lined_up(one, decimals) if spoken() == "mm" else length(one, most) for one in values]
 
 
 def _lined_up(value: float, decimals: int) -> str:

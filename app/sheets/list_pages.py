@@ -18,7 +18,7 @@ def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     room = width - TICKED
     blocks = [heading(say("Cut list"), width, say("Finished sizes in {unit_words}, length along the grain. Allow for the "
                                              "saw and the plane as you are used to.",
-                                             unit_words=unit_words()), own_page=True)]
+                                             unit_words=unit_words()))]
     w = fitting((40, 9, 17, 17, 17, 72), room)
     blocks += table([Column(say("piece"), w[0]), Column(say("no."), w[1], True), Column(say("length"), w[2], True), Column(say("width"), w[3], True),
                      Column(say("thick"), w[4], True), Column("", w[5])],

@@ -9,7 +9,8 @@ from msgspec import Struct
 
 from app.sheets.lengths import length, marked
 from app.sheets.work import Work
-from geometry.layout import Bore, Headstock, Pattern, loop_path
+from geometry.drawing.glue_lines import veneer_start
+from geometry.layout import OTHER, Bore, Headstock, Pattern, loop_path
 from geometry.lengths import at_least, told_down
 from geometry.saying import count, number_list, say
 from geometry.solids import Drilling
@@ -73,8 +74,9 @@ def pieces(layout: Headstock, work: Work) -> list[Piece]:
         found.append(Piece(say("ear {ear}", ear=ear.id), 1, high - low, ear.width, blank.core,
                            say("{side} side, from {low} to {high} from the {line}", line=line,
                                side=term(ear.side), low=length(low), high=length(high))))
-    found += [Piece({"face": say("face veneer"), "back": say("back veneer")}[surface], 1, long, blank.bass + blank.treble, bottom - top,
-                    say("over the whole blank, ears and all; trimmed with the outline")) for surface, top, bottom in blank.veneers]
+    start = min(veneer_start(blank, layout.nut, side) for side in OTHER)
+    found += [Piece({"face": say("face veneer"), "back": say("back veneer")}[surface], 1, blank.tip - start, blank.bass + blank.treble, bottom - top,
+                    say("from the nut line to the tip, ears and all; trimmed with the outline")) for surface, top, bottom in blank.veneers]
     found += _templates(layout, work)
     if any(d.through for hole in to_drill(layout) for d in hole.drillings):
         found.append(Piece(say("spoil board"), 1, long, blank.bass + blank.treble, 10.0, say("any flat waste; goes under every through bore")))

@@ -6,9 +6,11 @@ import math
 from collections.abc import Sequence
 from itertools import pairwise
 
+from msgspec.structs import replace
+
 from app.formats.letters import text_width
-from app.sheets.lay import Block, Column, fitting, heading, of_marks, table
-from app.sheets.lengths import deep, length, thousandths, unit_words
+from app.sheets.lay import Block, Column, fitting, heading, natural, of_marks, table
+from app.sheets.lengths import alike, deep, thousandths, unit_words
 from geometry.drawing import Label, Mark, Stroke
 from geometry.drawing.heights import READ
 from geometry.drawing.shapes import chain, straight
@@ -16,6 +18,8 @@ from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.strings.hands import counted_from
 from geometry.strings.nut import nut_places
+from geometry.strings.runs import break_angle, runs
+from geometry.terms import term
 from geometry.units import format_angle
 from geometry.vectors import Vec2
 
@@ -49,20 +53,36 @@ def nut_blocks(layout: Headstock, width: float) -> list[Block]:
     if first and len(strings) > 1:
         about = f"{about} {say('String 1 lies at the treble end.') if first == 'treble' else say('String 1 lies at the bass end.')}"
     joined = [a.course == b.course for a, b in pairwise(strings)]
+    bends = _bends(layout)
+    if bends:
+        towards = say("Aside and down: by how much each string bends out of the line of the neck towards its post. File its slot that way.")
+        about = f"{about} {towards}"
     steps = ["", *(thousandths(b - a, 2) for a, b in pairwise(along))]
     air = ["", *(deep(x1 - x0 - (a.diameter + b.diameter) / 2, 2) for (x0, a), (x1, b) in pairwise(zip(across, strings, strict=True)))]
-    columns = [(say("string"), 22.0, False, [string.id for string in strings]),
-               (say("tuned to"), 22.0, False, [string.note for string in strings]),
-               (say("course"), 18.0, True, [str(string.course) if any(joined) else "" for string in strings]),
-               (say("diameter"), 24.0, True, [length(string.diameter, 3) for string in strings]),
-               (say("from the bass end"), 30.0, True, [thousandths(x, 2) for x in along]),
-               (say("to the one before"), 30.0, True, steps), (say("air between"), 26.0, True, air)]
-    filled = [column for column in columns if any(column[3])]
-    widths = fitting([wide for _, wide, _, _ in filled], width)
-    return [heading(say("Strings in the nut"), width, about, own_page=True),
+    columns = [(say("string"), False, [string.id for string in strings]), (say("tuned to"), False, [string.note for string in strings]),
+               (say("course"), True, [str(string.course) if any(joined) else "" for string in strings]),
+               (say("diameter"), True, alike([string.diameter for string in strings])),
+               (say("from the bass end"), True, [thousandths(x, 2) for x in along]), (say("to the one before"), True, steps),
+               (say("air between"), True, air), *((title, True, [bends.get(string.id, ("", ""))[i] for string in strings])
+                                                  for i, title in enumerate((say("aside"), say("down"))))]
+    filled = [column for column in columns if any(column[2])]
+    rows = list(zip(*(cells for _, _, cells in filled), strict=True))
+    widths = fitting(natural([[title for title, _, _ in filled], *rows], READ, width), width)
+    made = table([Column(title, wide, right) for (title, right, _), wide in zip(filled, widths, strict=True)], rows)
+    return [heading(say("Strings in the nut"), width, about),
             _strip([string.id for string in strings], along, nut.width / math.cos(slant), joined, math.tan(slant), width),
-            *table([Column(title, wide, right) for (title, _, right, _), wide in zip(filled, widths, strict=True)],
-                   zip(*(cells for _, _, _, cells in filled), strict=True))]
+            *(replace(one, keep=True) for one in made[:-1]), made[-1]]
+
+
+def _bends(layout: Headstock) -> dict[str, tuple[str, str]]:
+    """By the name of each string that goes to a post: its side angle at the nut, and its break angle."""
+    return {run.string: (_aside(run.side_angle), format_angle(break_angle(run, layout.nut))) for run in runs(layout)}
+
+
+def _aside(angle: float) -> str:
+    """A side angle (rad, positive towards the treble side) with its side; none where there is nothing to see of it."""
+    told = format_angle(abs(angle))
+    return told if told == format_angle(0.0) else f"{told} {term('treble' if angle > 0 else 'bass')}"
 
 
 def _strip(names: Sequence[str], along: Sequence[float], long: float, joined: Sequence[bool], lean: float, width: float) -> Block:

@@ -34,7 +34,7 @@ _HARM = {"impossible": say("Impossible in this order"), "unsafe": say("Unsafe in
 
 def order_blocks(work: Work, card: Mapping[str, int], width: float, sides: str = "") -> list[Block]:
     """The running order down the page; `card` gives the card of an operation by its id, `sides` is said of the two sides."""
-    blocks = [heading(say("Running order"), width, f"{summary(work)} {sides}".rstrip(), own_page=True)]
+    blocks = [heading(say("Running order"), width, f"{summary(work)} {sides}".rstrip())]
     warning = order_warning(work)
     if warning:
         lines, low = block(warning, (2.0, -1.8), 2.4, width - 4.0)

@@ -17,11 +17,11 @@ from app.sheets.cards import card_of, cards
 from app.sheets.cover import Entry, Laid, cover
 from app.sheets.furniture import FRAME, furniture, window_corners, window_of
 from app.sheets.hole_pages import hole_blocks
-from app.sheets.lay import Block, flow
+from app.sheets.lay import Block, flow, space
 from app.sheets.list_pages import list_blocks
 from app.sheets.nut_blocks import nut_blocks
 from app.sheets.order_pages import order_blocks, order_warning
-from app.sheets.parts import Part, parts
+from app.sheets.parts import Part, parts, turned
 from app.sheets.reading_pages import reading_blocks
 from app.sheets.router_pages import router_blocks
 from app.sheets.sides import side_blocks, side_words
@@ -146,12 +146,19 @@ def _at_page(number: int, pages: int) -> str:
 
 
 def _tiled(part: Part, paper: str) -> tuple[Part, Tiling]:
-    """The part and its pages; drawn tighter where that saves paper."""
-    whole = tile(part.box, paper, FRAME, part.title.lower(), part.drawing)
-    if part.tight is None:
-        return part, whole
-    tight = tile(part.tight.box, paper, FRAME, part.title.lower(), part.tight.drawing)
-    return (part.tight, tight) if len(tight.tiles) < len(whole.tiles) else (part, whole)
+    """The part and its pages; drawn tighter, or turned to the side, where that saves paper."""
+    best, pages = part, _tiles(part, paper)
+    for tried in filter(None, (part.tight, *(turned(one) for one in (part, part.tight) if one is not None))):
+        if len(pages.tiles) == 1:
+            break
+        other = _tiles(tried, paper)
+        if len(other.tiles) < len(pages.tiles) and (not tried.turned or len(other.tiles) == 1):
+            best, pages = tried, other
+    return best, pages
+
+
+def _tiles(part: Part, paper: str) -> Tiling:
+    return tile(part.box, paper, FRAME, part.title.lower(), part.drawing)
 
 
 def _enter(entries: list[Entry], title: str, purpose: str, pages: int) -> int:
@@ -170,19 +177,21 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
     wide = window[2] - window[0]
     made = cards(layout, work)
     ask(_at_order)
-    order = [*order_blocks(work, card_of(made, work), wide, side_words(layout)), *block_table(layout, work, made, wide)]
+    blocks = block_table(layout, work, made, wide)
+    order = [*order_blocks(work, card_of(made, work), wide, side_words(layout)), *blocks]
     ask()
+    pictures = stage_blocks(layout, work, wide, ask)
     to_cut = [*side_blocks(layout, wide), *card_blocks(layout, work, made, wide, ask), *router_blocks(layout, work, len(made) + 1, wide)]
+    nut = nut_blocks(layout, wide)
     before = [
-        _Section(say("Cut list and parts"), say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."),
-                 lay(list_blocks(layout, work, wide))),
-        _Section(say("Running order"), say("Every step with a box to tick, set-up after set-up; block heights for the "
-                                      "tilts."),
-                 lay(order)),
-        _Section(say("Stages"), say("What the piece looks like after each stretch of steps."),
-                 lay(stage_blocks(layout, work, wide, ask))),
-        _Section(say("Strings in the nut"), say("Where each string crosses the nut, at full size to lay on it, and as a table."),
-                 lay(nut_blocks(layout, wide)))]
+        _Section(say("Cut list and parts"), _sentences(
+            say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."),
+            say("Where each string crosses the nut, at full size to lay on it, and as a table.") if nut else ""),
+                 lay([*list_blocks(layout, work, wide), space(4.0), *nut])),
+        _Section(say("Running order"), _sentences(
+            say("Every step with a box to tick, set-up after set-up."), say("Block heights for the tilts.") if blocks else "",
+            say("What the piece looks like after each stretch of steps.") if pictures else ""),
+                 lay([*order, *pictures]))]
     after = [
         _Section(say("Cards"), say("For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to "
                               "scale. For the router one a slot and one for the outline: bit, template, passes, waste "
@@ -195,6 +204,10 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
                                  "plan."),
                  lay(reading_blocks(layout, wide)))]
     return [one for one in before if one.pages], [one for one in after if one.pages]
+
+
+def _sentences(*said: str) -> str:
+    return " ".join(filter(None, said))
 
 
 def _found(layout: Headstock) -> Sequence[Snag]:
@@ -218,5 +231,7 @@ def _tile_page(one: Laid, tile: Tile, joins: Drawing, stack: _Stack) -> Page:
 def _title(part: Part, tile: Tile, rows: int, columns: int) -> str:
     if rows * columns == 1:
         return part.title
+    if columns == 1:
+        return say("{title}, {row} of {rows} from the nut", title=part.title, row=tile.row, rows=rows)
     return say("{title}, row {row} of {rows} from the nut, column {column} of {columns} from the left",
                title=part.title, row=tile.row, rows=rows, column=tile.column, columns=columns)

@@ -8,8 +8,9 @@ from collections.abc import Sequence
 from msgspec import Struct
 from msgspec.structs import replace
 
-from app.formats.mark_shapes import drawing_box, mark_box
+from app.formats.mark_shapes import drawing_box, mapped, mark_box
 from app.sheets.compensation import compensation
+from geometry.curves import Matrix
 from geometry.drawing import Disc, Drawing, Label, Mark, blank_box
 from geometry.drawing.back import back_drawing
 from geometry.drawing.room import Room
@@ -28,6 +29,7 @@ from geometry.vectors import Box, box_of_all
 
 PADDING = 1.0
 """White space kept round each drawing, mm."""
+_CLOCKWISE = Matrix(a=0.0, b=-1.0, c=1.0, d=0.0)
 WORDS_OUTSIDE = 7.0
 """Room for the names over and under the wrap, mm."""
 EDGE_NAME, BEHIND = 2.0, 12.0
@@ -46,6 +48,15 @@ class Part(Struct, frozen=True):
     """what has to be printed of it, mm in drawing coordinates"""
     tight: Part | None = None
     """the same with its names inside or left out, for a paper on which that saves a page"""
+    turned: bool = False
+    """whether the nut lies to the left on the page, see `turned`"""
+
+
+def turned(part: Part) -> Part:
+    """The same lying on its side, the nut to the left and the bass edge up: for a paper whose longer side it needs."""
+    drawing = tuple(mapped(mark, _CLOCKWISE) for mark in part.drawing)
+    x0, y0, x1, y1 = part.box
+    return replace(part, drawing=drawing, box=(y0, -x1, y1, -x0), tight=None, turned=True)
 
 
 def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
@@ -64,7 +75,7 @@ def _template_part(layout: Headstock) -> Part:
     """The template with the names of its sides over it, and without for a tight paper: its note names them too."""
     comp = compensation(layout)
     made = Part(say("Template"), say("Glue it on the template sheet, prick every cross, cut. {words}", words=comp.words),
-                say("Seen from the face: the bass side is on the left.") + " " + comp.words + _stop_at_nut(layout),
+                say("Seen from the face, the nut towards you: the bass side is on the left.") + " " + comp.words + _stop_at_nut(layout),
                 *_tightly(template_drawing(layout, comp.offset)))
     drawing, box = _boxed((*made.drawing, *face_titles(layout)))
     return replace(made, drawing=drawing, box=box, tight=made)
@@ -74,7 +85,7 @@ def _back_part(back: Drawing, line: str) -> Part:
     """The back paper with the names of its sides over it, and without for a tight paper: its note names them too."""
     made = Part(say("Back paper"), say("Glue it on the back, {line} and centreline on their marks: prick what is drilled from "
                                        "behind (full circles).", line=line),
-                say("Seen from behind: the treble side is on the left."), *_boxed(back))
+                say("Seen from behind, the nut towards you: the treble side is on the left."), *_boxed(back))
     drawing, box = _tightly(tuple(mark for mark in back if not isinstance(mark, Label) or mark.owner))
     return replace(made, tight=replace(made, drawing=drawing, box=box))
 

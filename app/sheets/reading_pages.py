@@ -34,7 +34,7 @@ def reading_blocks(layout: Headstock, width: float) -> list[Block]:
     blocks: list[Block] = []
     for piece in pieces if known else ():
         taken = [one for one in layout.book.readings if one.piece == piece]
-        blocks += [heading(HEADS[piece], width, about, own_page=not blocks), *_form(list(known.values()), taken, layout.blank, width), space(4.0),
+        blocks += [heading(HEADS[piece], width, about), *_form(list(known.values()), taken, layout.blank, width), space(4.0),
                    *_distances(taken, width)]
     return blocks
 

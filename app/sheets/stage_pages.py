@@ -6,7 +6,7 @@ from functools import partial
 from itertools import groupby
 
 from app.formats.paper import Placed
-from app.sheets.lay import Block, drawing, heading
+from app.sheets.lay import Block, drawing, heading, space
 from app.sheets.words import block
 from app.sheets.work import Work
 from geometry.cancellation import Ask, go_on
@@ -41,7 +41,7 @@ def stage_blocks(layout: Headstock, work: Work, width: float, ask: Ask = go_on) 
     scale = min(room / (x1 - x0), HIGHEST / (y1 - y0))
     blocks = [heading(say("The piece, stage by stage"), width, say("Face in the middle, square edges folded flat beside "
                                                               "it, as far as they are still there. Crosses are still "
-                                                              "to be drilled."), own_page=True)]
+                                                              "to be drilled."))]
     pictures = _pictures(layout, work, STRAY / scale, ask)
     for i in range(0, len(pictures), columns):
         row = pictures[i:i + columns]
@@ -54,7 +54,7 @@ def stage_blocks(layout: Headstock, work: Work, width: float, ask: Ask = go_on) 
             placed.append(Placed(tuple(lines)))
             low = min(low, y)
         blocks.append(Block(tuple(placed), -low + 4.0, head=blocks[0].placed, head_height=blocks[0].height))
-    return blocks if pictures else []
+    return [space(4.0), *blocks] if pictures else []
 
 
 def _at_stage(step: int, steps: int) -> str:

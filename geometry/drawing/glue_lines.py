@@ -18,7 +18,7 @@ def glue_lines(blank: Blank, nut: Nut, glued: Sequence[str] = ("face", "back")) 
     the face."""
     low, high = -blank.behind, blank.tip
     inner = [bottom if surface == "face" else top for surface, top, bottom in blank.veneers if surface in glued]
-    lines = [straight(folded(blank, side, low, z), folded(blank, side, high, z)) for side in _SIDES for z in inner]
+    lines = [straight(folded(blank, side, veneer_start(blank, nut, side), z), folded(blank, side, high, z)) for side in _SIDES for z in inner]
     joint = scarf_of(blank, nut)
     for side in _SIDES if joint is not None else ():
         x = blank.edge_x(side)
@@ -26,6 +26,11 @@ def glue_lines(blank: Blank, nut: Nut, glued: Sequence[str] = ("face", "back")) 
         if ends[0][0] < ends[1][0]:
             lines.append(straight(*(folded(blank, side, y, z) for y, z in ends)))
     return (*(Stroke(path, "glue line", "blank") for path in lines), *joint_line(blank, nut, False, -blank.bass, blank.treble))
+
+
+def veneer_start(blank: Blank, nut: Nut, side: Side) -> float:
+    """y (mm) on a square edge from where on veneers lie: they end at the nut line, for what goes on behind it is the neck."""
+    return min(max(nut.at(blank.edge_x(side))[1], -blank.behind), blank.tip)
 
 
 def joint_line(blank: Blank, nut: Nut, back: bool, x0: float, x1: float) -> tuple[Stroke, ...]:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from geometry import vectors as v
 from geometry.curves import Path
 from geometry.curves.polygons import polygon
-from geometry.drawing.layers import layers_in_section
+from geometry.drawing.layers import layers_in_section, wood_in_section
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.ramp_section import flat_sections, ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span, wood_area
@@ -42,10 +42,10 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
     spans = _kept(line.spans(box), end)
     if not spans:
         return ()
-    marks: list[Mark] = [Area(across(span, 0.0, thick), "waste", "blank") for span in spans]
+    marks: list[Mark] = [Area(across(*one), "waste", "blank") for one in wood_in_section(layout, line, spans)]
     area = wood_area(layout)
     wood = [] if area is None else _kept(line.spans(area), end)
-    marks += [Area(across(span, 0.0, thick), "wood", "outline") for span in wood]
+    marks += [Area(across(*one), "wood", "outline") for one in wood_in_section(layout, line, wood)]
     marks += layers_in_section(layout, line, spans)
     cut: list[Span] = []
     opened: list[Span] = []

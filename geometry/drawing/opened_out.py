@@ -65,7 +65,7 @@ class OpenedOut:
         def put(owner: str, marks: Drawing) -> None:
             groups[owner] = groups[owner] + marks if owner in groups else marks
 
-        put("blank", _blank(layout.blank, layout.nut if layout.blank.scarf else _LEVEL))
+        put("blank", _blank(layout.blank, layout.nut if layout.blank.scarf or layout.blank.veneers else _LEVEL))
         put("outline", _wood(Same(layout.outline), tuple(slot for slot in layout.to_rout if slot.through(layout.blank.thickness))))
         for slot in layout.slots:
             put(slot.id, _slot(slot))

@@ -15,7 +15,7 @@ from shapely.geometry.base import BaseGeometry
 from geometry import vectors as v
 from geometry.curves import Path
 from geometry.curves.polygons import grown, polygon
-from geometry.drawing.layers import layers_in_section
+from geometry.drawing.layers import layers_in_section, wood_in_section
 from geometry.drawing.marks import Area, Drawing, Label, Mark
 from geometry.drawing.ramp_section import flat_sections, ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span, edge_distance
@@ -83,12 +83,10 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
     spans = line.spans(face)
     if not spans:
         return ()
-    over, under = layout.blank.face_veneer, thick - layout.blank.back_veneer
-    top, bottom = 0.0 if "face" in state.veneers else over, thick if "back" in state.veneers else under
-    marks: list[Mark] = [Area(across(span, top, bottom), "waste", "blank") for span in spans]
+    marks: list[Mark] = [Area(across(*one), "waste", "blank") for one in wood_in_section(layout, line, spans, state.veneers)]
     if state.outline == "routed" or "face" in state.papers:
-        marks += [Area(across(span, top, bottom), "wood", "outline")
-                  for span in line.spans(polygon(loop_path(layout.outline)) & face)]
+        inside = line.spans(polygon(loop_path(layout.outline)) & face)
+        marks += [Area(across(*one), "wood", "outline") for one in wood_in_section(layout, line, inside, state.veneers)]
     marks += layers_in_section(layout, line, spans, state.veneers)
     ramps = cut_by_hand(state, "ramp")
     for slot, own in zip(layout.slots, state.slots, strict=True):

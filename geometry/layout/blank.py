@@ -15,7 +15,7 @@ class Blank(Part, kw_only=True):
     the wood goes on behind the nut line to y = -behind. `hard_wood` asks for
     shallower passes with slim router bits, as in hard maple.
 
-    `thickness` is from face to back as it is drilled: `face_veneer` and `back_veneer`, glued over the whole of it, are counted
+    `thickness` is from face to back as it is drilled: `face_veneer` and `back_veneer`, glued over it from the nut line to the tip, are counted
     in. `scarf` says where the glue line of a scarf joint comes out on the face of the core (under the veneer), from the nut line
     along the centreline; 0 for a joint that lies behind the nut line, None for a head without one.
     """

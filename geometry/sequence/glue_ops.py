@@ -66,11 +66,11 @@ def _veneer_words(layout: Headstock, veneer: float, on_face: bool, wishes: Wishe
     before = blank.core if on_face else blank.core + blank.face_veneer
     given = {"veneer": show(veneer, 2), "before": show(before, 2), "after": show(before + veneer, 2)}
     if on_face:
-        words = say("Plane the head to {before}, its face flat. Glue the face veneer, {veneer} thick, over all of it under a flat board and leave it "
-                    "in the clamps until the glue is hard. The head is {after} thick then: measure it.", **given)
+        words = say("Plane the head to {before}, its face flat. Glue the face veneer, {veneer} thick, over it from the nut line to the tip, under a flat board, and "
+                    "leave it in the clamps until the glue is hard. The head is {after} thick then: measure it.", **given)
     else:
-        words = say("Plane the head to {before}, its back flat. Glue the back veneer, {veneer} thick, over all of it under a flat board and leave it "
-                    "in the clamps until the glue is hard. The head is {after} thick then: measure it.", **given)
+        words = say("Plane the head to {before}, its back flat. Glue the back veneer, {veneer} thick, over it from the nut line to the tip, under a flat board, and "
+                    "leave it in the clamps until the glue is hard. The head is {after} thick then: measure it.", **given)
         if blank.face_veneer:
             words += " " + say("Both veneers may stand in the clamps at once.")
     surface: Literal["face", "back"] = "face" if on_face else "back"

@@ -30,5 +30,4 @@ def slant_words(nut: Nut) -> str:
 
 def base_words(nut: Nut) -> str:
     """What the base line is, where distances from it are told again; nothing where the nut is square to the centreline."""
-    return say("The nut is slanted: distances along the head are from the base line, square to the centreline through the middle of the "
-               "nut.") if nut.slant else ""
+    return say("Distances along the head are from the base line, square to the centreline through the middle of the nut.") if nut.slant else ""

@@ -34,7 +34,7 @@ from geometry.solids.side import side_bore
 from tests.app.sheets.printed import layout, made, section, words, work
 from tests.geometry.drawing.specimens import leaning_head, plain_head
 
-BENCH = ("Cut list and parts", "Running order", "Stages", "Cards", "Hole table", "Job book", "Cover")
+BENCH = ("Cut list and parts", "Running order", "Cards", "Hole table", "Job book", "Cover")
 
 
 def change(head, **fields):
@@ -58,7 +58,7 @@ def test_cards_are_numbered_in_the_order_of_the_work():
 
 def test_equal_single_holes_share_a_card():
     made_cards = [card for card in cards(layout("large"), work("large")) if card.kind == "hole"]
-    assert len(made_cards) == 1 and len(made_cards[0].drillings) == 6 and made_cards[0].title == "6 holes of 5"
+    assert len(made_cards) == 1 and len(made_cards[0].drillings) == 6 and made_cards[0].title == "6 holes, 5 wide"
 
 
 def test_the_running_order_names_the_card_of_every_drilling():
@@ -179,7 +179,7 @@ def test_the_order_as_csv():
 
 # ---- stages ----------------------------------------------------------------
 def test_the_piece_is_drawn_after_every_stretch_of_work():
-    text = section("demo", "Stages")
+    text = section("demo", "Running order").partition("The piece, stage by stage")[2]
     for said in ("3 to 8: 6 x side bore", "11 to 16: 6 x counterbore", "41: Saw the outline", "43 to 54: 12 x edge pilot"):
         assert said in text, said
     assert "Clean up" not in text and "Make the template" not in text  # the wood looks as before
@@ -187,7 +187,7 @@ def test_the_piece_is_drawn_after_every_stretch_of_work():
 
 def test_stages_show_the_wood_as_it_becomes():
     """Crosses that are still to be drilled become fewer; the square edges go with the outline."""
-    (page,) = [page for page in made("demo") if page.title == "Stages"]
+    (page,) = [page for page in made("demo") if "The piece, stage by stage" in words(page)]
     pictures = [placed.drawing for placed in page.content if any(m.style == "centreline" for m in placed.drawing)]
     crosses = [sum(isinstance(m, Cross) for m in marks) for marks in pictures]
     assert crosses[0] > crosses[1] > crosses[3] > crosses[5] and crosses == sorted(crosses, reverse=True)

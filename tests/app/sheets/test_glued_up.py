@@ -30,7 +30,7 @@ def test_wood_and_ears_are_cut_to_what_is_planed_before_the_veneers_and_those_ar
     found = {piece.name: piece for piece in pieces(work.layout, work)}
     blank, ear, face, back = (found[name] for name in ("blank, all edges square", "ear ear", "face veneer", "back veneer"))
     assert (blank.thickness, ear.thickness) == (pytest.approx(13.9), pytest.approx(13.9))
-    assert (face.length, face.width, face.thickness) == (220.0, 100.0, 1.5) and back.thickness == pytest.approx(0.6)
+    assert (face.length, face.width, face.thickness) == (200.0, 100.0, 1.5) and back.thickness == pytest.approx(0.6)
     assert "planed to this before the veneers, 16 with them" in blank.remark
 
 

@@ -62,10 +62,6 @@ def test_room_to_write_in_begins_no_page():
     assert names(flow(lines[1:2], WINDOW)) == [["1"]], "a page that holds nothing yet"
 
 
-def test_a_block_may_ask_for_its_own_page():
-    assert names(flow([bar("a", 5.0), bar("b", 5.0, own_page=True)], WINDOW)) == [["a"], ["b"]]
-
-
 def test_a_block_higher_than_the_page_ends_up_alone_on_one():
     assert names(flow([bar("a", 5.0), bar("b", 500.0), bar("c", 5.0)], WINDOW)) == [["a"], ["b"], ["c"]]
 

@@ -32,7 +32,7 @@ def test_the_template_says_from_where_it_is_seen():
     assert bass.at[0] == pytest.approx(x0) and treble.at[0] == pytest.approx(x1) and bass.at[0] < face.at[0] < treble.at[0]
     assert min(one.at[1] for one in (bass, face, treble)) >= y1 + 4.0 + 0.5
     text = section("demo", "Template")
-    assert "Seen from the face: the bass side is on the left." in text and "treble side" in text
+    assert "Seen from the face, the nut towards you: the bass side is on the left." in text and "treble side" in text
 
 
 @pytest.mark.parametrize("paper", ["A4", "Letter"])

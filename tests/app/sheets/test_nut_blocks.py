@@ -5,12 +5,14 @@ import math
 import pytest
 from msgspec.structs import replace
 
+from app.sheets.lay import flow, space
 from app.sheets.nut_blocks import BODY, nut_blocks
 from geometry.beginning.begin import begin
 from geometry.beginning.instruments import usual
 from geometry.drawing import Label, Stroke
 from geometry.edits import mirror_layout
 from geometry.lengths import speaking
+from geometry.strings.runs import runs
 from tests.app.formats.out.pdf_reading import drawn
 from tests.app.sheets.printed import layout, made, opened
 
@@ -50,16 +52,16 @@ def test_a_mandolins_strings_by_hand():
     by_hand = [2.8 + 21.2 / 3 * course + 2.2 * second for course in range(4) for second in range(2)]
     assert ticks(blocks) == pytest.approx(by_hand, abs=1e-9)
     found = rows(blocks)
-    assert found[0] == ["8", "G3", "4", "1.016", "2.80"]
-    assert found[1] == ["7", "G3", "4", "1.016", "5.00", "2.20", "1.18"]
-    assert found[2] == ["6", "D4", "3", "0.66", "9.87", "4.87", "4.02"]
+    assert found[0][:5] == ["8", "G3", "4", "1.016", "2.80"]
+    assert found[1][:7] == ["7", "G3", "4", "1.016", "5.00", "2.20", "1.18"]
+    assert found[2][:7] == ["6", "D4", "3", "0.660", "9.87", "4.87", "4.02"]
 
 
 def test_on_a_slanted_nut_places_are_along_it_and_the_air_is_square_to_the_strings():
     """Along a line that is 30 degrees off, everything is 1 / cos 30 = 1.1547 as far apart."""
     slanted = replace(MANDOLIN, nut=replace(MANDOLIN.nut, slant=30.0))
     assert ticks(nut_blocks(slanted, WIDE)) == pytest.approx([x / math.cos(math.radians(30)) for x in ticks(nut_blocks(MANDOLIN, WIDE))])
-    assert rows(nut_blocks(slanted, WIDE))[1][-2:] == ["2.54", "1.18"]
+    assert rows(nut_blocks(slanted, WIDE))[1][5:7] == ["2.54", "1.18"]
     assert "30.0° off square" in " ".join(m.text for m in marks(nut_blocks(slanted, WIDE)[:1]) if isinstance(m, Label))
 
 
@@ -79,6 +81,31 @@ def test_it_says_at_which_end_the_first_string_lies_where_they_are_counted():
     assert "String 1" not in said(named) and "String 1" not in said(replace(MANDOLIN, strings=MANDOLIN.strings[-1:], tuners=()))
 
 
+def test_it_says_how_far_each_string_bends_aside_and_down():
+    """Against the direction of the string, from where it crosses the nut to where it touches its post."""
+    strings = (replace(GUITAR.strings[0], id="1", diameter=1.0),)
+    tuner = replace(next(t for t in GUITAR.tuners if t.string == GUITAR.strings[0].id), string="1")
+    head = replace(GUITAR, strings=strings, tuners=(tuner,))
+    (run,) = runs(head)
+    (dx, dy), fall = (run.post[0] - run.nut[0], run.post[1] - run.nut[1]), head.nut.height - run.height
+    aside, phi = math.atan2(dx, dy), math.atan(fall / math.hypot(dx, dy))
+    # Out of the plane of a neck from which the head leans back by the pitch: the part of the direction that points down from it.
+    down = math.asin(math.cos(phi) * math.cos(aside) * math.sin(math.radians(head.nut.pitch)) + math.sin(phi) * math.cos(math.radians(head.nut.pitch)))
+    side = "treble" if dx > 0 else "bass"
+    assert rows(nut_blocks(head, WIDE))[0][-2:] == [f"{math.degrees(abs(aside)):.1f}° {side}", f"{math.degrees(down):.1f}°"]
+    other = mirror_layout(head)
+    assert rows(nut_blocks(other, WIDE))[0][-2].endswith("treble" if side == "bass" else "bass")
+
+
+def test_the_nut_is_not_parted_and_begins_a_page_where_it_has_no_room_left():
+    blocks = nut_blocks(MANDOLIN, WIDE)
+    whole = sum(block.height for block in blocks)
+    above = space(20.0)
+    assert len(flow([replace(above, placed=blocks[0].placed), *blocks], (0.0, 0.0, WIDE, whole + 20.0))) == 1
+    first, second = flow([replace(above, placed=blocks[0].placed), *blocks], (0.0, 0.0, WIDE, whole + 19.0))
+    assert len(first) == 1 and len(second) == sum(len(block.placed) for block in blocks)
+
+
 def test_names_of_near_strings_stand_on_several_lines():
     blocks = nut_blocks(replace(MANDOLIN, strings=tuple(replace(s, id=f"string {s.id}") for s in MANDOLIN.strings)), WIDE)
     names = [mark for mark in marks(blocks[1:2]) if isinstance(mark, Label) and mark.text.startswith("string")]
@@ -93,9 +120,10 @@ def test_without_strings_there_is_nothing_and_no_column_is_empty():
     assert "course" in titles(MANDOLIN) and "course" not in titles(GUITAR)
     unnamed = replace(GUITAR, strings=tuple(replace(string, note="") for string in GUITAR.strings))
     assert "tuned to" in titles(GUITAR) and "tuned to" not in titles(unnamed)
-    assert titles(replace(unnamed, strings=unnamed.strings[:1])) == ["string", "diameter", "from the bass end"]
+    assert titles(replace(unnamed, strings=unnamed.strings[:1])) == ["string", "diameter", "from the bass end", "aside", "down"]
+    assert titles(replace(unnamed, strings=unnamed.strings[:1], tuners=())) == ["string", "diameter", "from the bass end"]
     with speaking("in"):
-        assert rows(nut_blocks(GUITAR, WIDE))[0][-1].endswith('"')
+        assert rows(nut_blocks(GUITAR, WIDE))[0][2].endswith('"')
 
 
 def test_the_nut_is_printed_at_full_size():

@@ -36,7 +36,7 @@ from tests.geometry.drawing.specimens import plain_head
 def test_the_pages_of_the_demo_on_a4():
     titles = [page.title for page in printed_pages("demo")]
     assert [title for title, before in zip(titles, ["", *titles], strict=False) if title != before] == [
-        "Cover", "Cut list and parts", "Running order", "Stages", "Strings in the nut", "Template", "Wrap paper", "Back paper", "Cards", "Hole table",
+        "Cover", "Cut list and parts", "Running order", "Template", "Wrap paper", "Back paper", "Cards", "Hole table",
         "Job book", "Readings"]
     assert len(titles) <= 22
 
@@ -145,7 +145,7 @@ def test_long_ids_do_not_push_the_table_off_the_page():
 def test_a_layout_without_anything_but_wood_is_printed():
     bare = plain_head(slots=(), tuners=(), pins=(), holes=(), name="")
     assert [page.title for page in pages(bare, "A4", snags=())] == [
-        "Cover", "Cut list and parts", "Running order", "Stages", "Template", "Wrap paper", "Cards", "Job book"]
+        "Cover", "Cut list and parts", "Running order", "Template", "Wrap paper", "Cards", "Job book"]
 
 
 def test_no_shape_is_refused_in_a_sentence():

@@ -94,10 +94,33 @@ def test_past_the_joint_there_is_nothing_of_the_neck():
 def test_on_the_blank_both_edges_show_veneers_and_joint_and_the_face_its_line():
     layout = glued(face_veneer=1.5, back_veneer=0.6, scarf=100.0)
     found = lines(opened_out(layout))
-    assert (-50.0 - 1.5, -20.0, -50.0 - 1.5, 200.0) in found and (50.0 + 15.4, -20.0, 50.0 + 15.4, 200.0) in found
+    # Veneers end at the nut line: behind it lies the neck.
+    assert (-50.0 - 1.5, 0.0, -50.0 - 1.5, 200.0) in found and (50.0 + 15.4, 0.0, 50.0 + 15.4, 200.0) in found
     # 13.9 of core at 0.25: 55.6 nearer to the nut.
     assert (50.0 + 15.4, 44.4, 50.0 + 1.5, 100.0) in found and (-50.0 - 15.4, 44.4, -50.0 - 1.5, 100.0) in found
     assert (-50.0, 100.0, 50.0, 100.0) in found and len(found) == 7
+
+
+def test_veneers_end_at_a_slanted_nut_line():
+    """Leaning by 10 degrees, its bass end nearer the tip, it lies 50 tan 10 = 8.816 before and behind the base line at the edges; a blank
+    that ends before that ends the veneer too."""
+    layout = glued(face_veneer=1.5)
+    slanted = replace(layout, nut=replace(layout.nut, slant=10.0))
+    assert lines(opened_out(slanted)) == [(-51.5, 8.816349, -51.5, 200.0), (51.5, -8.816349, 51.5, 200.0)]
+    short = replace(slanted, blank=replace(slanted.blank, behind=5.0))
+    assert lines(opened_out(short))[1] == (51.5, -5.0, 51.5, 200.0)
+
+
+def test_behind_the_nut_line_a_section_shows_the_core_alone():
+    """Along the centreline the wood is 13.9 thick from -20 to 0, and 16 from there to the tip at 200."""
+    layout = glued(face_veneer=1.5, back_veneer=0.6)
+    drawing = line_section(layout, (0.0, -30.0), (0.0, 210.0))
+    waste = [mark.outer.box for mark in drawing if isinstance(mark, Area) and mark.style == "waste"]
+    assert waste == [pytest.approx((10.0, -15.4, 30.0, -1.5)), pytest.approx((30.0, -16.0, 230.0, 0.0))]
+    assert [(left, right) for left, _, right, _ in layers(drawing)] == [pytest.approx((30.0, 230.0))] * 2
+    assert layers(line_section(layout, (-60.0, -10.0), (60.0, -10.0))) == []
+    back = line_section(layout, (0.0, 210.0), (0.0, -30.0))
+    assert [(left, right) for left, _, right, _ in layers(back)] == [pytest.approx((10.0, 210.0))] * 2
 
 
 def test_the_wrap_paper_shows_the_joint_on_the_face_alone():
