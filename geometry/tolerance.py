@@ -13,7 +13,7 @@ JOIN = 0.01
 """Gap between loose drawing ends that is closed without asking."""
 
 SAME_HOLE = 0.01
-"""How far a hole that is drilled may be off the drawing's in place, depth and width and still be that hole."""
+"""How far a hole that is drilled may be off the drawing's in place, depth and width and still be that hole; so of a line that is cut."""
 
 QUAD_SEGS = 64
 """Chords per quarter turn in a polygon offset (a 10 mm arc stays within 0.0008 mm)."""

@@ -192,12 +192,12 @@
         <translation>(und {n} weitere)</translation>
     </message>
     <message>
-        <source>(drilled already in the real piece, and drawn otherwise now: {names})</source>
-        <translation>(im echten Stück schon gebohrt und jetzt anders gezeichnet: {names})</translation>
-    </message>
-    <message>
         <source>(entries of the book have a button of their own)</source>
         <translation>(für Einträge des Werkbuchs gibt es einen eigenen Knopf)</translation>
+    </message>
+    <message>
+        <source>(in the real piece already, and drawn otherwise now: {names})</source>
+        <translation>(schon im echten Stück, und jetzt anders gezeichnet: {names})</translation>
     </message>
     <message>
         <source>({depth} from the seat)</source>
@@ -762,6 +762,10 @@
     <message>
         <source>A slot needs a width above zero.</source>
         <translation>Ein Schlitz braucht eine Breite über null.</translation>
+    </message>
+    <message>
+        <source>A slot or the outline that is cut in the real piece, by the job book, stays as it was cut.</source>
+        <translation>Ein Schlitz oder der Umriss, der laut Werkbuch im echten Stück ausgearbeitet ist, bleibt, wie er ausgearbeitet wurde.</translation>
     </message>
     <message>
         <source>A slot that crosses the outline leaves no rail.</source>
@@ -2128,6 +2132,10 @@
         <translation>Aus einem Brett</translation>
     </message>
     <message>
+        <source>Cut it on to what the drawing says and tick its steps again, or put the drawing back.</source>
+        <translation>Auf das Maß der Zeichnung weiterarbeiten und die Schritte noch einmal abhaken, oder die Zeichnung zurückstellen.</translation>
+    </message>
+    <message>
         <source>Cut it out, fold it back along both fold lines and glue it on the square blank, {line} on {line}: it marks the face and both edges.</source>
         <translation>Ausschneiden, an beiden Falzlinien zurückfalten und auf den geraden Rohling kleben, {line} auf {line}: er zeigt Vorderseite und beide Kanten.</translation>
     </message>
@@ -2146,6 +2154,10 @@
     <message>
         <source>Cut list and parts</source>
         <translation>Zuschnitt und Teile</translation>
+    </message>
+    <message>
+        <source>Cut otherwise</source>
+        <translation>Anders ausgearbeitet</translation>
     </message>
     <message>
         <source>Cut the flat {by} mm shallower, or move one of the two.</source>
@@ -2174,6 +2186,10 @@
     <message>
         <source>Cut {n} things</source>
         <translation>{n} Teile ausschneiden</translation>
+    </message>
+    <message>
+        <source>Cut, and gone from the drawing</source>
+        <translation>Ausgearbeitet, und nicht mehr in der Zeichnung</translation>
     </message>
     <message>
         <source>Cuts its sides off at the nut line, or lets them go straight on to it. What sits on its edges stays where it is.</source>
@@ -6080,6 +6096,10 @@
         <translation>Zurücklegen, was gezogen wurde; noch einmal: nichts halten</translation>
     </message>
     <message>
+        <source>Put the drawing back; or let wood into what is cut, cut it anew and tick its steps again.</source>
+        <translation>Die Zeichnung zurückstellen; oder Holz einsetzen, neu ausarbeiten und die Schritte noch einmal abhaken.</translation>
+    </message>
+    <message>
         <source>Put the drawing back; or plug the hole, drill it anew and tick its step again.</source>
         <translation>Die Zeichnung zurückstellen; oder das Loch verschließen, neu bohren und den Schritt noch einmal abhaken.</translation>
     </message>
@@ -7820,6 +7840,10 @@
         <translation>Zurücknehmen</translation>
     </message>
     <message>
+        <source>Take back what took it out of the drawing; or let wood into it and strike its ticks out in the job book.</source>
+        <translation>Zurücknehmen, was ihn aus der Zeichnung genommen hat; oder Holz einsetzen und seine Häkchen im Werkbuch streichen.</translation>
+    </message>
+    <message>
         <source>Take back what took it out of the drawing; or plug the hole and strike its tick out in the job book.</source>
         <translation>Zurücknehmen, was es aus der Zeichnung genommen hat; oder das Loch verschließen und sein Häkchen im Werkbuch streichen.</translation>
     </message>
@@ -8996,6 +9020,14 @@
         <translation>Der Umriss hat keine Höhe und damit keine Kanten für Mechaniken.</translation>
     </message>
     <message>
+        <source>The outline is cut up to {far} mm inside the line that is drawn now, most at x {x} mm, y {y} mm (job book).</source>
+        <translation>Der Umriss ist bis zu {far} mm innerhalb der Linie ausgearbeitet, die jetzt gezeichnet ist, am weitesten bei x {x} mm, y {y} mm (Werkbuch).</translation>
+    </message>
+    <message>
+        <source>The outline is cut up to {far} mm outside the line that is drawn now, most at x {x} mm, y {y} mm (job book).</source>
+        <translation>Der Umriss ist bis zu {far} mm außerhalb der Linie ausgearbeitet, die jetzt gezeichnet ist, am weitesten bei x {x} mm, y {y} mm (Werkbuch).</translation>
+    </message>
+    <message>
         <source>The outline is finished, seats stand.</source>
         <translation>Der Umriss ist fertig, Sitze stehen.</translation>
     </message>
@@ -9428,6 +9460,10 @@
         <translation>Die Rampe von {slot} schneidet {measured} mm in {pocket}, schon vorhanden.</translation>
     </message>
     <message>
+        <source>The ramp of {slot} is cut {was} (job book); the drawing now says {now}.</source>
+        <translation>Die Rampe von {slot} ist ausgearbeitet: {was} (Werkbuch); die Zeichnung sagt jetzt: {now}.</translation>
+    </message>
+    <message>
         <source>The ramp of {slot} is {a} mm deep where it meets the slot, which is {b} mm deep.</source>
         <translation>Die Rampe von {slot} ist {a} mm tief, wo sie den Schlitz trifft; dieser ist {b} mm tief.</translation>
     </message>
@@ -9466,6 +9502,10 @@
     <message>
         <source>The real piece has a hole, by the job book, that the drawing has no more.</source>
         <translation>Das echte Stück hat laut Werkbuch ein Loch, das die Zeichnung nicht mehr hat.</translation>
+    </message>
+    <message>
+        <source>The real piece has a slot, by the job book, that the drawing has no more.</source>
+        <translation>Das echte Stück hat laut Werkbuch einen Schlitz, den die Zeichnung nicht mehr hat.</translation>
     </message>
     <message>
         <source>The reamer is led by the drilled hole.</source>
@@ -11971,6 +12011,10 @@
         <translation>Schablonenschnitt</translation>
     </message>
     <message>
+        <source>cut otherwise than it is drawn</source>
+        <translation>anders ausgearbeitet, als es gezeichnet ist</translation>
+    </message>
+    <message>
         <source>cut outline</source>
         <comment>term</comment>
         <translation>Umriss sägen</translation>
@@ -12320,6 +12364,10 @@
     <message>
         <source>from tuner to tuner</source>
         <translation>von Mechanik zu Mechanik</translation>
+    </message>
+    <message>
+        <source>from y {y} mm, {long} mm long, {wide} mm wide and {deep} mm deep</source>
+        <translation>ab y {y} mm, {long} mm lang, {wide} mm breit und {deep} mm tief</translation>
     </message>
     <message>
         <source>from {one:,} to {two:,} in {whole:,}</source>
@@ -12822,6 +12870,10 @@
     <message>
         <source>no edge</source>
         <translation>keine Kante</translation>
+    </message>
+    <message>
+        <source>no ramp</source>
+        <translation>keine Rampe</translation>
     </message>
     <message>
         <source>no.</source>
@@ -16261,6 +16313,22 @@
         <translation>{slot} von vorn, {scale}</translation>
     </message>
     <message>
+        <source>{slot} is cut at x {x0} mm to {x1} mm, y {y0} mm to {y1} mm (job book), and the drawing has it no more.</source>
+        <translation>{slot} ist bei x {x0} mm bis {x1} mm, y {y0} mm bis {y1} mm ausgearbeitet (Werkbuch), und die Zeichnung hat ihn nicht mehr.</translation>
+    </message>
+    <message>
+        <source>{slot} is cut up to {far} mm beyond the line that is drawn now, most at x {x} mm, y {y} mm (job book).</source>
+        <translation>{slot} ist bis zu {far} mm über die Linie hinaus ausgearbeitet, die jetzt gezeichnet ist, am weitesten bei x {x} mm, y {y} mm (Werkbuch).</translation>
+    </message>
+    <message>
+        <source>{slot} is cut up to {far} mm short of the line that is drawn now, most at x {x} mm, y {y} mm (job book).</source>
+        <translation>{slot} ist bis zu {far} mm vor der Linie ausgearbeitet, die jetzt gezeichnet ist, am weitesten bei x {x} mm, y {y} mm (Werkbuch).</translation>
+    </message>
+    <message>
+        <source>{slot} is cut {was} (job book); the drawing now says {now}.</source>
+        <translation>{slot} ist {was} ausgearbeitet (Werkbuch); die Zeichnung sagt jetzt {now}.</translation>
+    </message>
+    <message>
         <source>{slot} is there already and nothing is cut for it, so it has no ramp (at $.slots[{i}].ramp).</source>
         <translation>{slot} ist schon da, und dafür wird nichts geschnitten, also gibt es keine Rampe (bei $.slots[{i}].ramp).</translation>
     </message>
@@ -16405,6 +16473,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{title} (continued)</source>
         <translation>{title} (Fortsetzung)</translation>
+    </message>
+    <message>
+        <source>{title} (cut otherwise)</source>
+        <translation>{title} (anders ausgearbeitet)</translation>
     </message>
     <message>
         <source>{title} (drilled otherwise)</source>

@@ -94,7 +94,7 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
         return Page(say("Nut and strings"), [], nut_rows(layout))
     page = _outline(layout, unit) if id == OUTLINE else _feature(layout, id, unit)
     if id in cut(layout):
-        told = say("cut: a change here changes the plan alone")
+        told = say("cut otherwise than it is drawn") if strays(layout, id) else say("cut: a change here changes the plan alone")
     elif id in drilled(layout):
         told = say("drilled otherwise than it is drawn") if strays(layout, id) else say("drilled: a move here moves the plan alone")
     else:

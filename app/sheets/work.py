@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Container, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from functools import cached_property
 
 from msgspec import Struct
@@ -14,7 +14,7 @@ from geometry.book import begun_steps, corrected, done_steps, otherwise
 from geometry.cancellation import Ask, go_on
 from geometry.checks.said import read
 from geometry.errors import GeometryError
-from geometry.layout import Book, Headstock
+from geometry.layout import Headstock
 from geometry.layout.names import OUTLINE
 from geometry.lengths import speaking, spoken
 from geometry.routing import RoutingPlan, SlotPlan, plan_routing
@@ -110,12 +110,13 @@ class Work(Struct, frozen=True, dict=True):
     @cached_property
     def done(self) -> Mapping[str, int]:
         """Operations that are done on the piece on the bench as the layout has them, each with the number that its step keeps."""
-        return _standing(self.layout.book, self.otherwise)
+        return _numbers(self.layout)
 
     @cached_property
     def otherwise(self) -> Mapping[str, str]:
-        """Operations that are ticked off and drill another hole now than was drilled, each with a sentence that tells both."""
-        return {id: read(text, self.unit) for id, text in otherwise(self.layout.book, self.ops).items()}
+        """Operations that are ticked off and make something else now than was made, each with a sentence that tells both."""
+        ids = {op.id for op in self.ops}
+        return {id: read(text, self.unit) for id, text in otherwise(self.layout).items() if id in ids}
 
     @cached_property
     def begun(self) -> frozenset[str]:
@@ -136,7 +137,7 @@ class Work(Struct, frozen=True, dict=True):
     def cannot(self) -> tuple[str, ...]:
         """All that cannot be done, in sentences, but for what is done already."""
         done = {op.cannot for op in self.ops if op.id in self.done or op.id in self.otherwise}
-        return (*self.otherwise.values(), *(text for text in self.order.blocked if text not in done))
+        return (*dict.fromkeys(self.otherwise.values()), *(text for text in self.order.blocked if text not in done))
 
     @cached_property
     def problems(self) -> tuple[Problem, ...]:
@@ -176,15 +177,14 @@ class Work(Struct, frozen=True, dict=True):
         """The same work for a layout that differs in its running order, rates and job book alone. What is done keeps its number."""
         best = self.best or self.order
         order = in_own_order(layout.order, best, self.ops, self.before)
-        kept = numbered(order.steps, _standing(layout.book, otherwise(layout.book, self.ops)))
+        kept = numbered(order.steps, _numbers(layout))
         if kept != order.steps:
             order = in_own_order(kept, best, self.ops, self.before)
         return replace(self, layout=layout, order=order, rates=layout.rates, best=None if order is best else best)
 
 
-def _standing(book: Book, otherwise: Container[str]) -> dict[str, int]:
-    """What is ticked off, each with its number, but for what was drilled otherwise."""
-    return {id: number for id, number in done_steps(book).items() if id not in otherwise}
+def _numbers(layout: Headstock) -> dict[str, int]:
+    return {id: one.number for id, one in done_steps(layout).items()}
 
 
 def plan_work(layout: Headstock, wishes: Wishes | None = None, ask: Ask = go_on) -> Work:

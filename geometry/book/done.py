@@ -2,39 +2,66 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-
+from msgspec import Struct
 from msgspec.structs import replace
 
-from geometry.checks.in_wood import told
-from geometry.checks.words import name
-from geometry.layout import Book, Bored, Done, Task
+from geometry.checks.in_wood import in_wood
+from geometry.layout import Book, Bored, Done, DrawnSlot, Headstock, Shaped, Task
+from geometry.routing.depth import LIGHT
+from geometry.routing.waste import CLEAR
 from geometry.sequence import Operation
-from geometry.solids.in_wood import bored, same_hole
+from geometry.solids.in_wood import bored
+from geometry.tolerance import TOUCH
 
 
-def done_steps(book: Book) -> dict[str, int]:
-    """Operations that are ticked off on the piece on the bench, each with the number that its step had then."""
-    return {one.task.operation: one.number for one in book.done if one.piece == book.piece}
+def ticked(book: Book) -> frozenset[str]:
+    """Operations under whose names something is ticked off on the piece on the bench, whatever the drawing has there now."""
+    return frozenset(one.task.operation for one in book.done if one.piece == book.piece)
 
 
-def otherwise(book: Book, ops: Iterable[Operation]) -> dict[str, str]:
-    """Operations that are ticked off on the piece on the bench and drill another hole now than was drilled, each with a sentence
-    that tells both and keeps its lengths (geometry.checks.said). A tick of which no hole is known counts as it stands."""
-    ticks = {one.task.operation: one.hole for one in book.done if one.piece == book.piece and one.hole is not None}
-    found = {}
-    for op in ops if ticks else ():
-        was, now = ticks.get(op.id), hole_of(op)
-        if was is not None and now is not None and not same_hole(was, now):
-            found[op.id] = told(name(op.drillings[0]), was, now)
-    return found
+def done_steps(layout: Headstock) -> dict[str, Done]:
+    """By operation, the tick that says that it is done on the piece on the bench as the layout has it: what was drilled or cut
+    otherwise is not, and what is called otherwise since is. A tick of which is not known what it made counts as it stands."""
+    found = in_wood(layout, layout.book.piece)
+    known = {id(one) for one in found.ticks}
+    return {one.task.operation: one for one in layout.book.done if one.piece == layout.book.piece and id(one) not in known} | found.held
 
 
-def hole_of(op: Operation) -> Bored | None:
-    """The hole that an operation leaves in the wood; None when it drills none by itself: what it opens a bore to is no hole."""
-    if op.kind == "final diameter" or not op.drillings or not op.id.endswith(f" {op.drillings[0].id}"):
-        return None
-    return bored(op.drillings[0])
+def otherwise(layout: Headstock) -> dict[str, str]:
+    """Operations that are ticked off on the piece on the bench and make something else now, each with a sentence that tells both and
+    keeps its lengths (geometry.checks.said)."""
+    return in_wood(layout, layout.book.piece).otherwise
+
+
+class Made(Struct, frozen=True):
+    """What an operation leaves in the wood: see geometry.layout.book.Done."""
+
+    hole: Bored | None = None
+    cut: Shaped | None = None
+
+
+NOTHING = Made()
+
+
+def made_by(layout: Headstock, op: Operation) -> Made:
+    """What an operation of the layout leaves in the wood. Nothing where it drills no hole of its own (what it opens a bore to is none)
+    and cuts neither slot nor outline."""
+    if op.kind != "final diameter" and op.drillings and op.id.endswith(f" {op.drillings[0].id}"):
+        return Made(hole=bored(op.drillings[0]))
+    if op.kind in ("cut outline", "rout outline"):
+        return Made(cut=Shaped(shape=DrawnSlot(loop=layout.outline), light=LIGHT if op.kind == "cut outline" else 0.0))
+    slot = next((slot for slot in layout.slots if op.kind in ("waste holes", "saw", "rout", "ramp") and slot.id in op.features), None)
+    if slot is None:
+        return NOTHING
+    if op.kind == "ramp":
+        return Made(cut=Shaped(shape=slot.shape, ramp=slot.ramp))
+    if slot.through(layout.blank.thickness):
+        # What begins at the back, or runs through, leaves it open there.
+        ends = None if op.cut is None or op.cut.end >= layout.blank.thickness - TOUCH else op.cut.end
+    else:
+        ends = op.stop if op.cut is None else min(op.cut.end, slot.depth)
+    light = {"waste holes": CLEAR, "saw": LIGHT}.get(op.kind, 0.0)
+    return Made(cut=Shaped(shape=slot.shape, ends=ends, floor=not light and ends is not None and ends >= slot.floor(layout.blank.thickness) - TOUCH, light=light))
 
 
 def begun_steps(book: Book) -> frozenset[str]:
@@ -42,17 +69,32 @@ def begun_steps(book: Book) -> frozenset[str]:
     timed = {time.task.operation for time in book.times if time.piece == book.piece and time.minutes > 0}
     if book.clock is not None and book.clock.piece == book.piece:
         timed.add(book.clock.task.operation)
-    return frozenset(timed - set(done_steps(book)))
+    return frozenset(timed - ticked(book))
 
 
-def tick_off(book: Book, task: Task, number: int, hole: Bored | None = None) -> Book:
-    """The step done on the piece on the bench, with what it drilled (see `hole_of`). It keeps the number that it was ticked off
-    with first; ticked again it has the hole that is drilled now."""
-    one = Done(piece=book.piece, task=task, number=number, hole=hole)
+def called_now(layout: Headstock) -> Book:
+    """The book with each tick under the name that the drawing has now for what it made, so that an entry goes to the right one. What
+    went by one of these names and is in the drawing no more takes one that has become free."""
+    book = layout.book
+    again = in_wood(layout, book.piece).again
+    if not again:
+        return book
+    new = {id(one): task for task, one in again}
+    taken = {task.operation for task in new.values()}
+    free = iter([one.task for _, one in again if one.task.operation not in taken])
+    return replace(book, done=tuple([
+        replace(one, task=new[id(one)]) if id(one) in new else
+        replace(one, task=next(free)) if one.piece == book.piece and one.task.operation in taken else one for one in book.done]))
+
+
+def tick_off(book: Book, task: Task, number: int, made: Made = NOTHING) -> Book:
+    """The step done on the piece on the bench, with what it made. It keeps the number that it was ticked off with first; ticked again
+    it has what is made now."""
+    one = Done(piece=book.piece, task=task, number=number, hole=made.hole, cut=made.cut)
     at = next((i for i, old in enumerate(book.done) if (old.piece, old.task.operation) == (book.piece, task.operation)), None)
     if at is None:
         return replace(book, done=(*book.done, one))
-    if hole is None or book.done[at].hole == hole:
+    if made == NOTHING or (book.done[at].hole, book.done[at].cut) == (made.hole, made.cut):
         return book
     return replace(book, done=(*book.done[:at], replace(one, number=book.done[at].number), *book.done[at + 1:]))
 

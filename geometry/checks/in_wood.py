@@ -1,134 +1,265 @@
-"""Holes of the real piece that are drilled, by the job book, otherwise than the drawing has them now."""
+"""What is drilled and cut of the piece on the bench, by the job book, held against what the drawing has now.
+
+A tick goes by its operation's name, and where that is another hole now, by the hole itself: the wood does not turn over with a
+mirror image, nor does it know what a hole is called.
+"""
 
 from __future__ import annotations
 
-import math
-from collections.abc import Iterable, Iterator, Sized
+from collections.abc import Iterator, Sequence, Sized
+from functools import cached_property
 
-from geometry.checks.items import Item
-from geometry.checks.said import length, read
+from msgspec import Struct
+from msgspec.structs import replace
+
+from geometry.checks.in_wood_words import hole_place, told, told_cut
+from geometry.checks.memo import Memo, together
+from geometry.checks.said import length
 from geometry.checks.scene import Scene
 from geometry.checks.snags import FACE, SPOILS, TIGHT, Snag
 from geometry.checks.words import first, name
-from geometry.layout.book import Bored, Done
-from geometry.layout.drilled import drilling_of
+from geometry.errors import GeometryError
+from geometry.layout.book import Bored, Done, Piece, Task
+from geometry.layout.drilled import cut_of, drilling_of
 from geometry.layout.headstock import Headstock
+from geometry.layout.names import OUTLINE
+from geometry.layout.outline import Loop
+from geometry.layout.slots import Slot, shape_path
 from geometry.saying import count, say
+from geometry.solids.cut_shape import Astray, astray
 from geometry.solids.drilling import Drilling, Hole, holes
 from geometry.solids.in_wood import bored, deeper, on_axis, same_hole
-from geometry.tilt_words import tilt_words
 from geometry.tolerance import SAME_HOLE
 
-Ticks = dict[str, Done]
-"""By drilling, the tick that tells what the real piece has of it."""
+
+class Feature(Struct, frozen=True, eq=False):
+    """What has holes: of an Item of the checks as much as is asked for here."""
+
+    id: str
+    holes: tuple[Hole, ...]
 
 
-def snags(scene: Scene) -> Iterable[Snag]:
-    """A snag for every feature of which a hole is in the wood and is another one in the drawing, or none."""
-    ticks = scene.memo.of(_ticks, scene.layout.book.done)
+class Drilled(Struct, frozen=True, eq=False):
+    """A hole that is drilled otherwise than it is drawn."""
+
+    tick: Done
+    of: str
+    drilling: Drilling
+    now: Bored
+
+    @property
+    def can_go_on(self) -> bool:
+        """Whether drilling on at the same place makes one hole of the other: nothing of it is smaller."""
+        was, now = self.tick.hole, self.now
+        return on_axis(was, now) and now.diameter >= was.diameter - SAME_HOLE and now.through >= was.through and deeper(was, now) >= -SAME_HOLE
+
+    @property
+    def text(self) -> str:
+        """What is drilled, and what the drawing says."""
+        return told(name(self.drilling), self.tick.hole, self.now)
+
+
+class CutOff(Struct, frozen=True, eq=False):
+    """A slot, or the outline, that is cut otherwise than it is drawn."""
+
+    tick: Done
+    of: str
+    now: Slot | Loop
+    found: Astray
+    thickness: float
+
+    @property
+    def can_go_on(self) -> bool:
+        """Whether cutting on makes one of the other."""
+        return self.found.can_go_on
+
+    @property
+    def text(self) -> str:
+        """What is cut, and how far off."""
+        return told_cut(self.of, self.tick.cut, self.now, self.found, self.thickness)
+
+
+class InWood(Struct, frozen=True, eq=False, dict=True):
+    """What the drawing has of all that is ticked off on a piece with what it made."""
+
+    ticks: tuple[Done, ...]
+    drilled: tuple[tuple[Drilled, ...], ...]
+    """otherwise than drawn, feature by feature"""
+    cut: tuple[tuple[CutOff, ...], ...]
+    gone: tuple[Done, ...]
+    """what the drawing has nowhere"""
+    again: tuple[tuple[Task, Done], ...]
+    """what it has under another name than the tick's: as what it is done now"""
+
+    @cached_property
+    def strayed(self) -> frozenset[str]:
+        """Features of the layout, and its outline, of which something is made otherwise than it is drawn."""
+        return frozenset(one.of for rows in (*self.drilled, *self.cut) for one in rows)
+
+    @cached_property
+    def held(self) -> dict[str, Done]:
+        """By operation, what is drawn as the tick knows that it was made."""
+        away = {id(one.tick) for rows in (*self.drilled, *self.cut) for one in rows} | {id(one) for one in self.gone} | {id(one) for _, one in self.again}
+        return {one.task.operation: one for one in self.ticks if id(one) not in away} | {task.operation: one for task, one in self.again}
+
+    @cached_property
+    def otherwise(self) -> dict[str, str]:
+        """By operation, a sentence about what is made otherwise than it is drawn."""
+        return {one.tick.task.operation: one.text for rows in (*self.drilled, *self.cut) for one in rows}
+
+
+_NOTHING = InWood((), (), (), (), ())
+
+
+def in_wood(layout: Headstock, piece: Piece) -> InWood:
+    """The same of a layout by itself. Nothing where its shapes make no sense."""
+    if not any([one.hole or one.cut for one in layout.book.done]):
+        return _NOTHING
+    of: dict[str, list[Hole]] = {}
+    try:
+        for hole in holes(layout):
+            of.setdefault(hole.of, []).append(hole)
+    except GeometryError:
+        return _NOTHING
+    return _held_against(layout, [Feature(id, tuple(own)) for id, own in of.items()], piece, Memo())
+
+
+def strays(layout: Headstock, id: str) -> bool:
+    """Whether a feature of the layout, or its outline, is drilled or cut otherwise in the real piece."""
+    return id in in_wood(layout, "real").strayed
+
+
+def snags(scene: Scene) -> Iterator[Snag]:
+    """A snag for every feature of which something is in the wood and is otherwise in the drawing, or not at all."""
+    found = _held_against(scene.layout, scene.items, "real", scene.memo)
+    for rows in found.drilled:
+        yield scene.memo.of(_drilled_otherwise, *rows)
+    for rows in found.cut:
+        yield scene.memo.of(_cut_otherwise, *rows)
+    if found.gone:
+        yield from scene.memo.of(_gone, *found.gone)
+
+
+# ---- the ticks and the drawing --------------------------------------------
+def _held_against(layout: Headstock, items: Sequence[Feature], piece: Piece, memo: Memo) -> InWood:
+    ticks, drilled, cut = memo.of(_ticks, layout.book.done, piece)
     if not ticks:
-        return
-    yield from scene.memo.snags(_moved, scene.items, ticks)
-    known = {drilling.id for item in scene.items for drilling in item.drillings}
-    if not known.issuperset(ticks):
-        yield from scene.memo.of(_gone, *[one for id, one in ticks.items() if id not in known])
+        return _NOTHING
+    thickness = layout.blank.thickness
+    bores = [rows for rows in memo.each(_strayed, items, drilled) if rows]
+    drawn: dict[str, Slot | Loop] = {slot.id: slot for slot in layout.slots} | {OUTLINE: layout.outline} if cut else {}
+    cuts = [rows for id, own in cut.items() if id in drawn and (rows := memo.of(_off, id, drawn[id], thickness, *own))]
+    known = {drilling.id for item in items for hole in item.holes for drilling in hole.drillings} if drilled else ()
+    gone = [one for id, one in drilled.items() if id not in known]
+    gone += [one for id, own in cut.items() if id not in drawn for one in own]
+    if not (bores or cuts or gone):
+        return InWood(ticks, (), (), (), ())
+    lost = memo.of(together, *[one.tick for rows in (*bores, *cuts) for one in rows], *gone)
+    again = [pair for pairs in memo.each(_as_drilled, items, lost) for pair in pairs]
+    again += [pair for id, one in drawn.items() if isinstance(one, Slot) for pair in memo.of(_as_cut, id, one, thickness, lost)]
+    if again:
+        found, taken = {id(one) for _, one in again}, {task.operation for task, _ in again}
+        gone = [one for one in gone if id(one) not in found]
+        for rows in (*bores, *cuts):  # what is drawn there now is another that is made
+            gone += [one.tick for one in rows if id(one.tick) not in found and one.tick.task.operation in taken]
+        bores, cuts = ([left for rows in some if (left := tuple([
+            one for one in rows if id(one.tick) not in found and one.tick.task.operation not in taken]))] for some in (bores, cuts))
+    return InWood(ticks, tuple(bores), tuple(cuts), tuple(gone), tuple(again))
 
 
-def _ticks(done: tuple[Done, ...]) -> Ticks:
-    drillings = ((drilling_of(one.task), one) for one in done if one.piece == "real" and one.hole is not None)
-    return {id: one for id, one in drillings if id is not None}
+def _ticks(done: tuple[Done, ...], piece: Piece) -> tuple[tuple[Done, ...], dict[str, Done], dict[str, tuple[Done, ...]]]:
+    """The ticks of a piece that know what they made; by drilling those that drilled, by feature those that cut."""
+    ticks = tuple([one for one in done if one.piece == piece and (one.hole or one.cut)])
+    drilled = {id: one for one in ticks if one.hole and (id := drilling_of(one.task))}
+    cut: dict[str, tuple[Done, ...]] = {}
+    for one in ticks:
+        if one.cut:
+            cut[cut_of(one.task)] = (*cut.get(cut_of(one.task), ()), one)
+    return (*drilled.values(), *(one for own in cut.values() for one in own)), drilled, cut
 
 
-def _moved(item: Item, ticks: Ticks) -> tuple[Snag, ...]:
-    found = sorted(_strayed(item.holes, ticks), key=lambda one: can_go_on(*one[1:]))
-    if not found:
-        return ()
-    drilling, was, now = found[0]
-    more = can_go_on(was, now)
-    return (Snag("drilled-otherwise", TIGHT if more else SPOILS, (item.id,), was.at, None, None, _with_others(told(name(drilling), was, now), found),
-                 say("Drill it on to what the drawing says and tick its step again, or put the drawing back.") if more else
-                 say("Put the drawing back; or plug the hole, drill it anew and tick its step again.")),)
+def _strayed(item: Feature, ticks: dict[str, Done]) -> tuple[Drilled, ...]:
+    found = []
+    for drilling in [drilling for hole in item.holes for drilling in hole.drillings if drilling.id in ticks]:
+        tick, now = ticks[drilling.id], bored(drilling)
+        if now is not None and not same_hole(tick.hole, now):
+            found.append(Drilled(tick, item.id, drilling, now))
+    return tuple(found)
+
+
+def _off(id: str, now: Slot | Loop, thickness: float, *ticks: Done) -> tuple[CutOff, ...]:
+    return tuple([CutOff(tick, id, now, found, thickness) for tick in ticks if not (found := astray(tick.cut, now, thickness)).same])
+
+
+def _as_drilled(item: Feature, lost: tuple[Done, ...]) -> tuple[tuple[Task, Done], ...]:
+    """The ticks, of those that are not what their names say, that drilled a hole of a feature."""
+    bores = [(drilling.id, bored(drilling)) for hole in item.holes for drilling in hole.drillings]
+    return tuple([(_task(one, one.task.operation.removesuffix(drilling_of(one.task)) + id, item.id), one) for one in lost if one.hole
+                  for id, now in bores if now is not None and abs(now.diameter - one.hole.diameter) <= SAME_HOLE and same_hole(one.hole, now)])
+
+
+def _as_cut(id: str, slot: Slot, thickness: float, lost: tuple[Done, ...]) -> tuple[tuple[Task, Done], ...]:
+    """As `_as_drilled`, of a slot."""
+    found = []
+    for one in lost:
+        if one.cut and one.task.features and _near(one.cut.shape, slot.shape) and astray(one.cut, slot, thickness).same:
+            before, _, behind = one.task.operation.partition(f" {one.task.features[0]}")
+            found.append((_task(one, f"{before} {id}{behind}", id), one))
+    return tuple(found)
+
+
+def _task(tick: Done, operation: str, feature: str) -> Task:
+    return replace(tick.task, operation=operation, features=(feature,))
+
+
+def _near(one: object, other: object) -> bool:
+    """Whether two shapes may be one, told by the boxes about them."""
+    boxes = shape_path(one).box, shape_path(other).box
+    return all(abs(a - b) <= SAME_HOLE for a, b in zip(*boxes, strict=True))
+
+
+# ---- what is told -----------------------------------------------------------
+def _drilled_otherwise(*rows: Drilled) -> Snag:
+    worst = min(rows, key=lambda one: one.can_go_on)
+    return Snag("drilled-otherwise", TIGHT if worst.can_go_on else SPOILS, (worst.of,), worst.tick.hole.at, None, None, _with_others(worst.text, rows),
+                say("Drill it on to what the drawing says and tick its step again, or put the drawing back.") if worst.can_go_on else
+                say("Put the drawing back; or plug the hole, drill it anew and tick its step again."))
+
+
+def _cut_otherwise(*rows: CutOff) -> Snag:
+    """What is cut to the line tells more than what only cleared the waste; of these, the first step."""
+    worst = min(rows, key=lambda one: (one.can_go_on, -one.found.gone[0], -one.found.left[0], one.tick.cut.light))
+    found = worst.found
+    x, y = found.gone[1] if found.gone[0] else found.left[1] if found.left[0] else shape_path(worst.tick.cut.shape).start
+    return Snag("cut-otherwise", TIGHT if worst.can_go_on else SPOILS, (worst.of,), (x, y, 0.0), None, None, worst.text,
+                say("Cut it on to what the drawing says and tick its steps again, or put the drawing back.") if worst.can_go_on else
+                say("Put the drawing back; or let wood into what is cut, cut it anew and tick its steps again."))
 
 
 def _gone(*done: Done) -> tuple[Snag, ...]:
-    """Of each feature that has them, what is drilled and is no drilling of the layout."""
-    found: dict[str, list[Done]] = {}
+    """Of each feature that has them, what is made and is nowhere in the drawing."""
+    found: dict[tuple[str, bool], list[Done]] = {}
     for one in done:
-        found.setdefault(one.task.features[0], []).append(one)
-    return tuple([
-        Snag("drilled-and-gone", SPOILS, (FACE,), ones[0].hole.at, None, None,
-             _with_others(say("The drawing has no hole any more for “{title}”, which is drilled {was} (job book).",
-                              title=ones[0].task.title or ones[0].task.operation, was=", ".join(_place(ones[0].hole))), ones),
-             say("Take back what took it out of the drawing; or plug the hole and strike its tick out in the job book."))
-        for ones in found.values()])
+        found.setdefault((cut_of(one.task), one.hole is not None), []).append(one)
+    return tuple([_drilled_and_gone(ones) if hole else _cut_and_gone(id, ones) for (id, hole), ones in found.items()])
+
+
+def _drilled_and_gone(ones: list[Done]) -> Snag:
+    return Snag("drilled-and-gone", SPOILS, (FACE,), ones[0].hole.at, None, None,
+                _with_others(say("The drawing has no hole any more for “{title}”, which is drilled {was} (job book).",
+                                 title=ones[0].task.title or ones[0].task.operation, was=hole_place(ones[0].hole)), ones),
+                say("Take back what took it out of the drawing; or plug the hole and strike its tick out in the job book."))
+
+
+def _cut_and_gone(id: str, ones: list[Done]) -> Snag:
+    x0, y0, x1, y1 = shape_path(ones[0].cut.shape).box
+    return Snag("cut-and-gone", SPOILS, (FACE,), ((x0 + x1) / 2, (y0 + y1) / 2, 0.0), None, None,
+                say("{slot} is cut at x {x0} mm to {x1} mm, y {y0} mm to {y1} mm (job book), and the drawing has it no more.", slot=first(id),
+                    x0=length(x0, 2), x1=length(x1, 2), y0=length(y0, 2), y1=length(y1, 2)),
+                say("Take back what took it out of the drawing; or let wood into it and strike its ticks out in the job book."))
 
 
 def _with_others(text: str, all_of_them: Sized) -> str:
     """The sentence about the first of some holes of a feature, and how many others there are."""
     more = len(all_of_them) - 1
     return text if not more else f"{text} {count(more, 'So it is with {n} more hole there.', 'So it is with {n} more holes there.')}"
-
-
-def strays(layout: Headstock, id: str) -> bool:
-    """Whether one of these snags is about a feature that the layout has."""
-    ticks = _ticks(layout.book.done)
-    return any(_strayed([hole for hole in holes(layout) if hole.of == id], ticks))
-
-
-def _strayed(asked: Iterable[Hole], ticks: Ticks) -> Iterator[tuple[Drilling, Bored, Bored]]:
-    """(drilling, as it is in the wood, as it is asked for) of the holes of which the two differ."""
-    for drilling in (drilling for hole in asked for drilling in hole.drillings if drilling.id in ticks):
-        was, now = ticks[drilling.id].hole, bored(drilling)
-        if now is not None and not same_hole(was, now):
-            yield drilling, was, now
-
-
-def can_go_on(was: Bored, now: Bored) -> bool:
-    """Whether drilling on at the same place makes one hole of the other: nothing of it is smaller."""
-    return on_axis(was, now) and now.diameter >= was.diameter - SAME_HOLE and now.through >= was.through and deeper(was, now) >= -SAME_HOLE
-
-
-def told(what: str, was: Bored, now: Bored) -> str:
-    """What is drilled and what the drawing says now of `what` they differ in, in a sentence that keeps its lengths (see said.py)."""
-    both = _aspects(was, now), _aspects(now, was)
-    differ = [pair for pair in zip(*both, strict=True) if read(pair[0]) != read(pair[1])] or list(zip(*both, strict=True))
-    return say("{what} is drilled {was} (job book); the drawing now says {now}.", what=first(what),
-               was=", ".join(one for one, _ in differ), now=", ".join(other for _, other in differ))
-
-
-def _aspects(hole: Bored, other: Bored) -> list[str]:
-    """In words, where a hole is, how wide and how deep, as far as that may tell it from another one."""
-    wide = say("{diameter} mm wide", diameter=length(hole.diameter, 2))
-    if on_axis(hole, other):
-        return [wide, _how_deep(hole, math.dist(hole.at, other.at) <= SAME_HOLE)]
-    return [*_place(hole), wide] if _upright(hole) == _upright(other) else [", ".join(_place(hole)), wide]
-
-
-def _how_deep(hole: Bored, as_depth: bool) -> str:
-    """How deep it is, or where it ends: what tells two holes apart that begin at different surfaces."""
-    if hole.through:
-        return say("through")
-    if as_depth:
-        return say("{depth} mm deep", depth=length(_depth(hole), 2, down=True))
-    return (say("to {z} mm below the face", z=length(hole.end[2], 2)) if _upright(hole) else
-            say("to x {x} mm", x=length(hole.end[0], 2)))
-
-
-def _place(hole: Bored) -> list[str]:
-    """Where the drill goes in; of a bore from the side also how far below the face and with which tilt of the table."""
-    x, y, z = hole.at
-    if _upright(hole):
-        return [say("from the face at x {x} mm, y {y} mm", x=length(x, 2), y=length(y, 2)) if hole.end[2] > z else
-                say("from the back at x {x} mm, y {y} mm", x=length(x, 2), y=length(y, 2))]
-    return [say("from the treble edge at y {y} mm", y=length(y, 2)) if x > hole.end[0] else say("from the bass edge at y {y} mm", y=length(y, 2)),
-            say("{z} mm below the face", z=length(z, 2)), tilt_words(math.atan2(y - hole.end[1], math.hypot(hole.end[0] - x, hole.end[2] - z)))]
-
-
-def _upright(hole: Bored) -> bool:
-    """Whether it is square to the face, more or less; what has no depth is."""
-    return 2 * abs(hole.end[2] - hole.at[2]) >= _depth(hole)
-
-
-def _depth(hole: Bored) -> float:
-    """From where the drill goes in to the end of its full diameter, mm."""
-    return math.dist(hole.at, hole.end)

@@ -52,6 +52,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "no-place": Kind(say("No place for a feature"), say("The shapes of the layout leave this feature nowhere to be.")),
     "drilled-otherwise": Kind(say("Drilled otherwise"), say("A hole that is in the real piece, by the job book, stays where and as it was drilled.")),
     "drilled-and-gone": Kind(say("Drilled, and gone from the drawing"), say("The real piece has a hole, by the job book, that the drawing has no more.")),
+    "cut-otherwise": Kind(say("Cut otherwise"), say("A slot or the outline that is cut in the real piece, by the job book, stays as it was cut.")),
+    "cut-and-gone": Kind(say("Cut, and gone from the drawing"), say("The real piece has a slot, by the job book, that the drawing has no more.")),
     "slot-crosses": Kind(say("Slot crosses itself"), say("A wall that crosses itself cannot be routed.")),
     "blank-too-small": Kind(say("Outline leaves the blank"), say("The blank has to hold the whole outline and more.")),
     "rail": Kind(say("Rail is thin"), say("The rail is the wood between a slot and the outline; it carries the tuners.")),

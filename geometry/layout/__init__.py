@@ -1,7 +1,7 @@
 """The layout model: what a headstock is before anything is computed from it."""
 
 from geometry.layout.blank import OTHER, Blank, Ear, Side
-from geometry.layout.book import PIECES, Book, Bored, Clock, Done, Piece, Price, Reading, Remark, Task, Time
+from geometry.layout.book import PIECES, Book, Bored, Clock, Done, Piece, Price, Reading, Remark, Shaped, Task, Time
 from geometry.layout.drilled import cut, drilled, drilling_of, glued, staying, staying_rows
 from geometry.layout.hardware import Bore, Button, Footprint, Pattern, Post
 from geometry.layout.headstock import FORMAT, Headstock, Note
@@ -30,7 +30,7 @@ __all__ = [
     "FORMAT", "OTHER", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Bored", "Button", "Clock", "Done", "DrawnSlot", "Drill",
     "DrillPress", "Ear", "EdgePlace", "EdgeRun", "Flat", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins",
     "Node", "Note", "Nut", "Pattern", "Picture", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates",
-    "Reading", "Remark", "Retainer", "Route", "Router", "RouterBit", "Row", "RowPlace", "Side", "SingleHole", "Slot",
+    "Reading", "Remark", "Retainer", "Route", "Router", "RouterBit", "Row", "RowPlace", "Shaped", "Side", "SingleHole", "Slot",
     "StraightRun", "StraightSlot", "String", "Task", "Template", "Time", "Tool", "Tuner", "cut", "drilled",
     "drilling_of", "feature_ids", "glued", "loop_of", "loop_path", "slot_path", "staying", "staying_rows",
     "validate",

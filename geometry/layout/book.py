@@ -10,7 +10,8 @@ from typing import Annotated, Literal
 
 from msgspec import Meta
 
-from geometry.layout.parts import Coord, Id, Part, Size, Text
+from geometry.layout.parts import Amount, Coord, Id, Part, Size, Text
+from geometry.layout.slots import DrawnSlot, Ramp, StraightSlot
 
 Piece = Literal["practice", "real"]
 """The practice piece on scrap, and the real one."""
@@ -57,16 +58,33 @@ class Bored(Part, kw_only=True):
     through: bool = False
 
 
+class Shaped(Part, kw_only=True):
+    """A slot, or the outline (as a drawn shape), as it was drawn when something of it was sawn or cut, mm in the frame of the head:
+    a later change of the layout does not move it."""
+
+    shape: StraightSlot | DrawnSlot
+    ends: Size | None = None
+    """how far below the face the cut ends; None where it is open at the back"""
+    floor: bool = False
+    """whether that is the floor of a blind slot as it was drawn"""
+    light: Amount = 0.0
+    """how much wood was left to the line, by what only clears the waste"""
+    ramp: Ramp | None = None
+    """the ramp at the nut end of the shape, where it is that which was cut"""
+
+
 class Done(Part, kw_only=True):
     """An operation that is done on one piece, and the number that its step had when it was ticked off.
 
-    `hole` is what was drilled, as it was planned then; None for an operation that drills none, and where it is not known.
+    `hole` is what was drilled, or `cut` what was cut, as it was planned then; None for an operation that does not, and where it is
+    not known.
     """
 
     piece: Piece
     task: Task
     number: Annotated[int, Meta(ge=1, le=100_000)] = 1
     hole: Bored | None = None
+    cut: Shaped | None = None
 
 
 class Clock(Part, kw_only=True):

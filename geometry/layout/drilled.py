@@ -42,6 +42,11 @@ def drilling_of(task: Task) -> str | None:
     return next((found for feature in task.features if (found := _drilling(task, feature))), None)
 
 
+def cut_of(task: Task) -> str:
+    """Id of the slot that an operation cuts, or the outline's: what is about no feature of the book's is about the outline."""
+    return task.features[0] if task.features else OUTLINE
+
+
 def _drilling(task: Task, feature: str) -> str | None:
     found = re.search(rf" ({re.escape(feature)}\.\d+(\.\d+)?)$", task.operation)
     return found and found[1]

@@ -109,9 +109,14 @@ class SingleHole(Part, kw_only=True):
 
 def slot_path(slot: Slot) -> Path:
     """The exact closed wall of a slot, counter-clockwise. GeometryError when it has no inside."""
-    if isinstance(slot.shape, DrawnSlot):
-        return loop_path(slot.shape.loop).counter_clockwise()
-    return straight_path(slot.shape.nut_end, slot.shape.tip_end, slot.shape.width)
+    return shape_path(slot.shape)
+
+
+def shape_path(shape: StraightSlot | DrawnSlot) -> Path:
+    """The same of the shape alone."""
+    if isinstance(shape, DrawnSlot):
+        return loop_path(shape.loop).counter_clockwise()
+    return straight_path(shape.nut_end, shape.tip_end, shape.width)
 
 
 @lru_cache(maxsize=256)

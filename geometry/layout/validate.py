@@ -11,6 +11,7 @@ from geometry.errors import GeometryError
 from geometry.layout.book import Book
 from geometry.layout.headstock import Headstock
 from geometry.layout.heaps import hold_to_no_heap
+from geometry.layout.outline import Loop
 from geometry.layout.shop import Rack
 from geometry.layout.tuners import EdgePlace, EdgeRun, FreePlace, RowPlace
 from geometry.saying import number, say
@@ -192,24 +193,33 @@ def _glued_up(layout: Headstock) -> None:
 
 
 def _loops(layout: Headstock) -> None:
-    from geometry.layout.outline import hold_to_a_length, hold_to_few_corners, hold_to_few_crossings, loop_path
-    from geometry.layout.slots import DrawnSlot, slot_path
-    for where, make, loop in (("$.outline", lambda: loop_path(layout.outline), layout.outline),
-                              *((f"$.slots[{i}]", lambda s=s: slot_path(s), s.shape.loop if isinstance(s.shape, DrawnSlot) else None)
-                                for i, s in enumerate(layout.slots))):
-        try:
-            make()
-            if loop is not None:
-                hold_to_a_length(loop)
-                hold_to_few_crossings(loop)
-            if loop is not None and loop is not layout.outline:
+    from geometry.layout.outline import loop_path
+    from geometry.layout.slots import slot_path
+    _loop("$.outline", lambda: loop_path(layout.outline), layout.outline)
+    for i, slot in enumerate(layout.slots):
+        _loop(f"$.slots[{i}]", lambda slot=slot: slot_path(slot), getattr(slot.shape, "loop", None), of_slot=True)
+
+
+def _loop(where: str, make: Callable[[], object], loop: Loop | None, of_slot: bool = False) -> None:
+    """GeometryError with its place in the file for a line of which no path can be made, or too long a one."""
+    from geometry.layout.outline import hold_to_a_length, hold_to_few_corners, hold_to_few_crossings
+    try:
+        make()
+        if loop is not None:
+            hold_to_a_length(loop)
+            hold_to_few_crossings(loop)
+            if of_slot:
                 hold_to_few_corners(loop)
-        except GeometryError as error:
-            raise GeometryError(f"{str(error).rstrip('.')} (at {where}).") from error
+    except GeometryError as error:
+        raise GeometryError(f"{str(error).rstrip('.')} (at {where}).") from error
 
 
 def _book(layout: Headstock) -> None:
+    from geometry.layout.slots import shape_path
     validate_book(layout.book)
+    for i, one in enumerate(layout.book.done):
+        if one.cut is not None:
+            _loop(f"$.book.done[{i}].cut", lambda shape=one.cut.shape: shape_path(shape), getattr(one.cut.shape, "loop", None))
 
 
 _CHECKS: tuple[tuple[Callable[[Headstock], None], Callable[[Headstock], tuple]], ...] = (

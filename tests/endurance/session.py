@@ -19,6 +19,7 @@ from app.document.history import MOST_STEPS
 from app.document.journal import Journal
 from app.formats import headstock
 from geometry.book import (
+    Made,
     add_remark,
     drop_timer,
     put_price,
@@ -31,7 +32,7 @@ from geometry.book import (
 )
 from geometry.checks import check
 from geometry.errors import GeometryError
-from geometry.layout import Book, Headstock, Price, Reading, Remark, Task
+from geometry.layout import Book, Headstock, Price, Reading, Remark, Shaped, Task
 from geometry.solids import holes
 from geometry.solids.in_wood import bored
 from tests.endurance.edits import EDITS
@@ -150,7 +151,17 @@ class Session:
         found = next((hole.drillings[0] for hole in holes(self.document.layout)), None)
         if found is not None:
             task = Task(operation=f"bore {found.id}", title="Drill it", features=(found.of,))
-            self._record(None, None, lambda book: replace(tick_off(replace(book, piece="real"), task, 3, bored(found)), piece=book.piece))
+            self._tick(task, Made(hole=bored(found)))
+
+    def rout(self) -> None:
+        """The first slot ticked off on the real piece as it is drawn; again where it was reshaped since."""
+        found = next(iter(self.document.layout.to_rout), None)
+        if found is not None:
+            task = Task(operation=f"rout {found.id} 1", title="Rout it", features=(found.id,))
+            self._tick(task, Made(cut=Shaped(shape=found.shape, ends=found.depth, floor=found.depth is not None)))
+
+    def _tick(self, task: Task, made: Made) -> None:
+        self._record(None, None, lambda book: replace(tick_off(replace(book, piece="real"), task, 3, made), piece=book.piece))
 
     def _strike(self, field: str, part: float, remove: Callable[[Book, int], Book]) -> None:
         had = self._entries[field]
@@ -223,7 +234,8 @@ class Session:
             assert time.task.operation == f"rout {time.task.features[0]}", "a time and its feature are named alike"
         assert len(held) == len(self.document.book.times), "one time of one operation"
         ticked = [one.task.operation for one in self.document.book.done]
-        assert len(set(ticked)) == len(ticked) and all(one.task.operation.startswith(f"bore {one.task.features[0]}.") for one in self.document.book.done)
+        assert len(set(ticked)) == len(ticked) and all(
+            one.task.operation.startswith(f"bore {one.task.features[0]}." if one.hole else f"rout {one.task.features[0]} ") for one in self.document.book.done)
 
     def replayed(self) -> None:
         """The edits that stand, done over again from the first layout as a file holds it, give the layout on show."""
@@ -264,7 +276,7 @@ def by_chance(session: Session, chance: random.Random, count: int) -> None:
         (0.60, lambda: session.tried(chance.choice(names), chance.random())),
         (0.72, session.undo), (0.80, session.redo), (0.84, lambda: session.go(chance.random())),
         (0.88, lambda: session.write(f"note {chance.randrange(99)}")), (0.90, lambda: session.strike(chance.random())),
-        (0.907, lambda: session.time(float(chance.randrange(60)))), (0.914, session.drill), (0.917, lambda: session.pay("wood", chance.randrange(9999))),
+        (0.907, lambda: session.time(float(chance.randrange(60)))), (0.911, session.drill), (0.914, session.rout), (0.917, lambda: session.pay("wood", chance.randrange(9999))),
         (0.92, lambda: session.unpay(chance.random())), (0.925, lambda: session.clock(1.7e9 + chance.randrange(999))), (0.928, session.turn),
         (0.932, lambda: session.read(chance.uniform(0, 20))), (0.955, session.take_back), (0.975, session.save), (0.985, session.open),
         (1.01, session.crash)]

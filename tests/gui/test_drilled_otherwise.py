@@ -1,10 +1,10 @@
-"""Half of the holes are drilled and the drawing changes: the snags, the order, the book and the page say so, and none keeps a false tick."""
+"""Half of the head is drilled and the drawing changes: the snags, the order, the book and the page say so, and none keeps a false tick."""
 
 from msgspec.structs import replace
 
 from app.panels.describe import describe
 from app.panels.order.order_rows import minutes_words
-from geometry.edits import add_hole, nudge, remove_features
+from geometry.edits import add_hole, nudge, remove_features, set_field
 from tests.gui.test_order_stage import order  # noqa: F401  a fixture
 
 TUNER = "treble face 2"
@@ -77,3 +77,30 @@ def test_a_hole_of_the_same_name_in_an_older_step_does_not_bear_the_tick(bench, 
     assert kinds(bench) == ["drilled-otherwise"] and row(order, step).mark == ""
     snag = next(snag for snag in document.result.snags if snag.kind == "drilled-otherwise")
     assert "drilled from the face at x 0.00 mm, y 30.00 mm (job book); the drawing now says from the face at x 0.00 mm, y 20.00 mm." in snag.text
+
+
+def test_a_slot_is_widened_after_the_router(bench, order):  # noqa: F811
+    document = bench.window.document
+    document.record("piece", lambda book: replace(book, piece="real"))
+    bench.planned("order")
+    saw, rout = "saw bass slot", "rout bass slot 1"
+    tick(bench, order, saw, rout)
+    assert row(order, saw).mark == row(order, rout).mark == "done"
+    document.apply("Wider", set_field(bench.layout, ("slots", "bass slot", "shape", "width"), 15.0))
+    bench.planned("order")
+    snag, = (snag for snag in document.result.snags if snag.kind == "cut-otherwise")
+    assert snag.grade == "tight" and snag.between == ("bass slot",)
+    assert row(order, saw).mark == "done", "it has left 2 mm"
+    assert row(order, rout).mark == "" and "cut up to 1.0 mm short of the line" in row(order, rout).text
+    assert any(fact.warn and fact.value == "cut otherwise than it is drawn" for fact in describe(bench.layout, "bass slot", "mm").facts)
+    bench.window.set_stage("book")
+    book = bench.window.room
+    book._show()
+    titles = {book.view.hours.key(i): (book.view.hours.model().index(i, 0).data(), book.view.hours.model().index(i, 1).data()) for i in range(len(book.rows))}
+    assert titles[rout][1].endswith("(cut otherwise)") and not titles[rout][0].startswith("✓"), "before its plan is there"
+    assert titles[saw][0].startswith("✓")
+    bench.planned("book")
+    bench.window.set_stage("order")
+    bench.window.commands.run("undo")
+    bench.planned("order")
+    assert row(order, rout).mark == "done"

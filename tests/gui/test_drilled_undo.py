@@ -2,7 +2,7 @@
 
 from msgspec.structs import replace
 
-from geometry.book import tick_off
+from geometry.book import Made, tick_off
 from geometry.edits import add_hole, nudge, remove_features, rename
 from geometry.layout import Task
 from geometry.layout.drilled import drilling_of
@@ -10,7 +10,7 @@ from geometry.sequence import operations
 from geometry.solids import holes
 from geometry.solids.in_wood import bored
 
-TOLD = "(drilled already in the real piece, and drawn otherwise now: {name})"
+TOLD = "(in the real piece already, and drawn otherwise now: {name})"
 
 
 def drill(bench, feature):
@@ -44,7 +44,7 @@ def test_to_put_a_hole_back_to_where_it_was_drilled_is_no_fault(bench):
     op = next(op for op in operations(bench.layout) if feature in op.features and op.kind == "bore")
     task = Task(operation=op.id, title=op.title, features=(feature,))
     made = {drilling.id: bored(drilling) for drilling in hole.drillings}[drilling_of(task)]
-    document.record("done", lambda book: tick_off(replace(book, piece="real"), task, 1, made))
+    document.record("done", lambda book: tick_off(replace(book, piece="real"), task, 1, Made(hole=made)))
     document.apply("Nudge", nudge(bench.layout, (feature,), 0.0, 0.5))
     run("undo")
     assert foot.said == "Undone: Nudge", "it is drawn as it is drilled"

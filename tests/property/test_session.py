@@ -80,6 +80,10 @@ class Sessions(RuleBasedStateMachine):
         self.session.drill()
 
     @rule()
+    def rout(self):
+        self.session.rout()
+
+    @rule()
     def turn(self):
         self.session.turn()
 

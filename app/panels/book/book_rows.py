@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Container, Mapping, Sequence
 
 from app.panels.order.order_rows import minutes_words
-from geometry.book import Line, cost, done_steps, money_words, pinned_words, spent_on, total, total_cost
-from geometry.layout import Book, Piece, Price, Remark
+from geometry.book import Line, cost, money_words, pinned_words, spent_on, total, total_cost
+from geometry.layout import Book, Piece, Price, Remark, drilling_of
 from geometry.saying import number, say
 from geometry.terms import term
 
@@ -26,19 +26,21 @@ def signed(value: float | None) -> str:
     return text if text == "0" else ("+" if value > 0 else "−") + text
 
 
-def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book, otherwise: Container[str] = ()) -> list[tuple[str, ...]]:
-    """Step (with a tick where it is done on the piece on the bench), work (and that it is drilled `otherwise` than drawn), planned, practice piece, real piece, difference, timer; the last row is their sum. Without numbers there is no plan yet, and nothing is known to have left it."""
-    done = done_steps(book)
+def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book, done: Container[str] = (),
+               otherwise: Container[str] = ()) -> list[tuple[str, ...]]:
+    """Step (with a tick where it is `done`), work (and that it is drilled or cut `otherwise` than drawn), planned, practice piece, real
+    piece, difference, timer; the last row is their sum. Without numbers there is no plan yet, and nothing is known to have left it."""
     running = None if book.clock is None else book.clock.task.operation
     made = []
     for row in rows:
         id = row.task.operation
         word = say("stop", about="the clock") if id == running else say("start") if row.current and running is None else ""
         number = str(numbers[id]) if id in numbers else "" if row.current or not numbers else say("old")
-        number = f"✓ {number}" if id in done and id not in otherwise else number
+        number = f"✓ {number}" if id in done else number
         title = row.task.title or id
-        made.append((number, say("{title} (drilled otherwise)", title=title) if id in otherwise else title, cell_minutes(row.planned), cell_minutes(row.practice), cell_minutes(row.real),
-                     signed(row.difference), word))
+        if id in otherwise:
+            title = say("{title} (cut otherwise)", title=title) if drilling_of(row.task) is None else say("{title} (drilled otherwise)", title=title)
+        made.append((number, title, cell_minutes(row.planned), cell_minutes(row.practice), cell_minutes(row.real), signed(row.difference), word))
     both = [row for row in rows if row.difference is not None]
     sums = {piece: total(rows, piece) for piece in PIECE_WORDS}
     made.append(("", say("together"), cell_minutes(sums["real"].planned), cell_minutes(sums["practice"].spent),
@@ -76,9 +78,9 @@ def keys_of(records: Sequence[tuple[int, Price | Remark]]) -> list[tuple[int, Pr
     return [(id(record), record) for _, record in records]
 
 
-def sum_facts(rows: Sequence[Line], book: Book, otherwise: Container[str] = ()) -> list[tuple[str, str]]:
-    """Sums of the piece on the bench, then one piece against the other; what is drilled `otherwise` than drawn is left to do."""
-    s = total(rows, book.piece, done_steps(book), otherwise)
+def sum_facts(rows: Sequence[Line], book: Book, done: Container[str] = (), otherwise: Container[str] = ()) -> list[tuple[str, str]]:
+    """Sums of the piece on the bench, then one piece against the other; what is made `otherwise` than drawn is left to do."""
+    s = total(rows, book.piece, done, otherwise)
     facts = [(say("Planned"), minutes_words(s.planned)),
              (say("Spent, {timed} of {of} entries", timed=s.timed, of=s.of), minutes_words(s.spent)),
              (say("Plan for those entries"), minutes_words(s.planned_of_timed)), (say("Left, by the plan"), minutes_words(s.left)),

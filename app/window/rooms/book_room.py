@@ -28,13 +28,15 @@ from geometry.book import (
     Line,
     add_remark,
     begin_anew,
+    called_now,
     corrected,
     done_steps,
     drop_timer,
     factors_of,
-    hole_of,
     lines,
+    made_by,
     open_again,
+    otherwise,
     put_price,
     put_remark,
     read_amount,
@@ -47,6 +49,7 @@ from geometry.book import (
     stop,
     tasks,
     tick_off,
+    ticked,
 )
 from geometry.errors import GeometryError, quoted
 from geometry.layout import Book, Clock, Piece, Price, Remark, Task
@@ -152,8 +155,9 @@ class BookRoom(PlanningRoom):
         book, work, view, opened = self.book, self.work, self.view, self.window.document.opened
         factors = None if work is None else factors_of(work.rates, work.counts.changes)
         self.rows = lines(book, self.planned(), factors)
-        otherwise = () if work is None else work.otherwise
-        cells = hour_cells(self.rows, {} if work is None else work.number, book, otherwise)
+        layout = self.window.document.layout
+        done, away = done_steps(layout), otherwise(layout)
+        cells = hour_cells(self.rows, {} if work is None else work.number, book, done, away)
         view.hours.show_rows(cells, frozenset({len(cells) - 1}), [*(row.task.operation for row in self.rows), None], opened)
         cells = price_cells(book, book.piece)
         view.money.show_rows(cells, frozenset({len(cells) - 1}), [*keys_of(prices_of(book, book.piece)), NEW, None],
@@ -163,7 +167,7 @@ class BookRoom(PlanningRoom):
         view.allow({"start": book.clock is None and bool(self.rows), "stop": book.clock is not None,
                     "drop": book.clock is not None})
         says = say("Working out the plan…") if work is None and self.errand.busy else self._correction()
-        self.panel.show_book(book.piece, book.currency, sum_facts(self.rows, book, otherwise), self._coming(), says)
+        self.panel.show_book(book.piece, book.currency, sum_facts(self.rows, book, done, away), self._coming(), says)
 
     def _coming(self) -> list[tuple[str, str]]:
         if self.work is None:
@@ -215,17 +219,17 @@ class BookRoom(PlanningRoom):
         it is begun."""
         book = set_minutes(book, piece, task, minutes)
         op = None if self.work is None else next((op for op in self.work.steps if op.id == task.operation), None)
-        if not minutes or op is None or piece != book.piece or op.id in done_steps(book):
+        if not minutes or op is None or piece != book.piece or op.id in ticked(book):
             return book
-        return tick_off(book, task, self.work.number[op.id], hole_of(op))
+        return tick_off(book, task, self.work.number[op.id], made_by(self.work.layout, op))
 
     def _strike_hour(self, row: int) -> None:
         """Strike out the minutes on which the keyboard stands, or the tick of a step."""
         column, task = self.view.hours.currentIndex().column(), self._task(row)
         if task is not None and column in HOUR_PIECE:
             self._minutes(row, column, "")
-        elif task is not None and column == STEP and task.operation in done_steps(self.book):
-            self._record(say("{title} is not done", title=task.title), lambda book: open_again(book, task.operation))
+        elif task is not None and column == STEP and task.operation in {*done_steps(self.window.document.layout), *ticked(self.book)}:
+            self._record(say("{title} is not done", title=task.title), lambda _: open_again(called_now(self.window.document.layout), task.operation))
         else:
             self.window.say(say("Stand on the minutes, or on the tick of a step, that are to be struck out."))
 

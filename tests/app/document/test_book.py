@@ -15,7 +15,7 @@ from app.document.leftovers import leftovers
 from app.formats import headstock
 from app.formats.errors import FormatError
 from app.window.demo import demo
-from geometry.book import add_remark, done_steps, put_price, put_reading, remove_remark, set_minutes, start, stop, tick_off
+from geometry.book import add_remark, put_price, put_reading, remove_remark, set_minutes, start, stop, tick_off, ticked
 from geometry.edits import copy_side, mirror_layout, remove_features, rename
 from geometry.errors import GeometryError
 from geometry.layout import Book, Price, Reading, Remark, Task
@@ -134,7 +134,7 @@ def test_work_on_a_slot_that_is_gone_later_counts_for_none_that_has_its_name_the
     document.go(2)
     assert [slot.id for slot in document.layout.slots] == ["bass slot"]
     assert timed(document) == [("rout treble slot", 8.0), ("rout bass slot", 5.0)], "the slot that is there has five minutes"
-    assert len(done_steps(document.book)) == 2
+    assert len(ticked(document.book)) == 2
     for minutes in (20.0, None):
         document.record("Time", lambda book, minutes=minutes: set_minutes(book, "real", rout("bass slot"), minutes))
         document.go(0)
@@ -147,10 +147,10 @@ def test_mirroring_exchanges_the_sides_of_what_is_gone_too(document):
     document.apply("Remove", remove_features(document.layout, ["bass slot"]))
     document.apply("Mirror", mirror_layout(document.layout))
     assert [slot.id for slot in document.layout.slots] == ["bass slot"]
-    assert done_steps(document.book) == {"rout treble slot": 1}, "the slot that is there is not done"
+    assert ticked(document.book) == {"rout treble slot"}, "the slot that is there is not done"
     document.take_back()
     document.undo()
-    assert done_steps(document.book) == {}
+    assert ticked(document.book) == set()
 
 
 def test_one_side_copied_to_the_other_is_no_mirroring(document):
@@ -159,11 +159,11 @@ def test_one_side_copied_to_the_other_is_no_mirroring(document):
     assert [slot.id for slot in document.layout.slots] == ["treble slot", "bass slot"]
     document.record("Done", lambda book: tick_off(book, rout("treble slot"), 1))
     document.undo()
-    assert done_steps(document.book) == {"rout treble slot": 1}, "that slot is the same before and after"
+    assert ticked(document.book) == {"rout treble slot"}, "that slot is the same before and after"
     document.apply("Mirror", mirror_layout(document.layout))
-    assert done_steps(document.book) == {"rout bass slot": 1}
+    assert ticked(document.book) == {"rout bass slot"}
     document.take_back()
-    assert done_steps(document.book) == {}
+    assert ticked(document.book) == set()
 
 
 def test_what_is_set_anew_in_the_very_place_of_what_was_done_is_not_that_renamed(document):
@@ -173,7 +173,7 @@ def test_what_is_set_anew_in_the_very_place_of_what_was_done_is_not_that_renamed
     assert [slot.id for slot in document.layout.slots] == ["bass slot", "treble slot 2"]
     document.record("Done", lambda book: tick_off(book, rout("treble slot 2"), 1))
     document.undo()
-    assert done_steps(document.book) == {"rout treble slot": 1, "rout treble slot 2": 1}, "each goes by its own name"
+    assert ticked(document.book) == {"rout treble slot", "rout treble slot 2"}, "each goes by its own name"
 
 
 def test_what_another_file_s_book_has_is_not_there_twice_after_an_entry(document):

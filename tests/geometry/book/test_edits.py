@@ -12,7 +12,6 @@ from app.window.demo import demo
 from geometry.book import (
     add_remark,
     begin_anew,
-    done_steps,
     drop_timer,
     minutes_of,
     put_price,
@@ -28,6 +27,7 @@ from geometry.book import (
     start,
     stop,
     tick_off,
+    ticked,
 )
 from geometry.errors import GeometryError
 from geometry.layout import Book, Price, Reading, Remark, Task
@@ -160,7 +160,7 @@ def test_a_piece_begun_anew_has_its_notes_and_nothing_else():
     made = begin_anew(book)
     for field in ("done", "times", "prices", "readings"):
         assert [one.piece for one in getattr(made, field)] == ["practice"], field
-    assert (made.remarks, made.clock, made.piece, done_steps(made)) == (book.remarks, book.clock, "real", {})
+    assert (made.remarks, made.clock, made.piece, ticked(made)) == (book.remarks, book.clock, "real", frozenset())
     with pytest.raises(GeometryError, match="stop it first"):
         begin_anew(replace(book, piece="practice"))
     assert begin_anew(Book()) == Book()

@@ -9,7 +9,7 @@ from app.panels.book.book_rows import sum_facts
 from app.panels.order.order_rows import minutes_words
 from app.sheets.work import plan_work
 from app.window.demo import demo
-from geometry.book import CHANGING, corrected, done_steps, factors_of, lines, set_minutes, tasks, tick_off, total
+from geometry.book import CHANGING, corrected, factors_of, lines, set_minutes, tasks, tick_off, ticked, total
 from geometry.book.planned import CHANGE_FIELDS, NO_WORK, WORK_FIELDS
 from geometry.layout import Book, Rates, Task
 from geometry.sequence import KINDS, Changes, Operation, hours, minutes
@@ -62,15 +62,15 @@ def test_lines_keep_what_is_done_on_the_bench_and_planned_no_more():
 def test_what_is_ticked_off_without_minutes_is_not_left_to_do():
     book = tick_off(Book(piece="real"), SAW, 1)
     rows = lines(book, [SAW, ROUT])
-    assert total(rows, "real").left == SAW.planned + ROUT.planned and total(rows, "real", done_steps(book)).left == ROUT.planned
-    facts = dict(sum_facts(rows, book))
+    assert total(rows, "real").left == SAW.planned + ROUT.planned and total(rows, "real", ticked(book)).left == ROUT.planned
+    facts = dict(sum_facts(rows, book, ticked(book)))
     assert facts["Left, by the plan"] == minutes_words(ROUT.planned) != facts["Planned"]
 
 
 def test_what_is_drilled_otherwise_than_drawn_is_left_to_do_timed_or_not():
     book = tick_off(Book(piece="real"), SAW, 1)
     for one in (book, set_minutes(book, "real", SAW, 20.0)):
-        facts = dict(sum_facts(lines(one, [SAW, ROUT]), one, {SAW.operation}))
+        facts = dict(sum_facts(lines(one, [SAW, ROUT]), one, (), {SAW.operation}))
         assert facts["Left, by the plan"] == facts["Planned"]
 
 

@@ -20,6 +20,7 @@ from geometry.layout import (
     Rack,
     Ramp,
     RouterBit,
+    Shaped,
     SingleHole,
     Task,
     Template,
@@ -280,6 +281,13 @@ def _hole(x=10.0, diameter=6.0, depth=None):
     return SingleHole(id="h", at=(x, 90.0), diameter=diameter, depth=depth)
 
 
+def _cut(*slots, ends=None):
+    """A slot of 12 mm routed along the centreline, by the job book, through the wood or to a floor."""
+    was = Shaped(shape=slot(x=0.0).shape, ends=ends, floor=ends is not None)
+    task = Task(operation="rout slot 1", title="Rout slot", features=("slot",))
+    return head(slots=slots, book=Book(done=(Done(piece="real", task=task, cut=was),)))
+
+
 _IN_WOOD = (
     Case("drilled-otherwise", _drilled(_hole(10.02)), None, SPOILS, _drilled(_hole(10.01))),
     Case("drilled-otherwise", _drilled(_hole(diameter=5.0)), None, SPOILS, _drilled(_hole())),
@@ -288,6 +296,11 @@ _IN_WOOD = (
     Case("drilled-otherwise", _drilled(_hole(depth=7.0), depth=8.0), None, SPOILS, _drilled(_hole(depth=8.0), depth=8.0)),
     Case("drilled-otherwise", _drilled(_hole(), depth=8.0), None, TIGHT, _drilled(_hole(depth=8.0), depth=8.0)),
     Case("drilled-and-gone", _drilled(), None, SPOILS, _drilled(_hole())),
+    Case("cut-otherwise", _cut(slot(x=0.02)), None, SPOILS, _cut(slot(x=0.01))),
+    Case("cut-otherwise", _cut(slot(x=0.0, width=12.03)), None, TIGHT, _cut(slot(x=0.0))),
+    Case("cut-otherwise", _cut(slot(x=0.0), ends=9.0), None, TIGHT, _cut(slot(x=0.0, depth=9.0), ends=9.0)),
+    Case("cut-otherwise", _cut(slot(x=0.0, depth=8.0), ends=9.0), None, SPOILS, _cut(slot(x=0.0, depth=9.0), ends=9.0)),
+    Case("cut-and-gone", _cut(), None, SPOILS, _cut(slot(x=0.0))),
 )
 
 CASES = (*_IN_WOOD, *_OUTLINES, *_SLOTS, *_DEPTHS, *_WAYS, *_PINS, *_EARS, *_FEATHERS, *_BITS, *_RACK)

@@ -3,7 +3,7 @@
 import pytest
 from msgspec.structs import replace
 
-from geometry.book import hole_of, task_of, tick_off
+from geometry.book import done_steps, made_by, task_of, tick_off
 from geometry.checks import LiveCheck, check
 from geometry.checks.in_wood import strays
 from geometry.cures.tracks import tracks
@@ -19,7 +19,7 @@ def drilled(layout, *features, piece="real"):
     book = replace(layout.book, piece=piece)
     for number, op in enumerate(operations(layout), 1):
         if set(features) & set(op.features) and op.drillings:
-            book = tick_off(book, task_of(op), number, hole_of(op))
+            book = tick_off(book, task_of(op), number, made_by(layout, op))
     return replace(layout, book=book)
 
 
@@ -83,12 +83,21 @@ def test_a_renamed_feature_is_the_same_hole():
     assert told(rename(drilled(demo(), "treble face 2"), "tuners", "treble face 2", "third")) == []
 
 
-def test_the_wood_does_not_turn_over_with_the_mirror_image():
-    job = drilled(demo(), "bass side 2")
+def test_the_mirror_image_of_a_head_that_is_not_symmetric_is_another_piece():
+    job = drilled(nudge(demo(), ["bass side 2"], 0.0, 3.0), "bass side 2")
     snag, = told(mirror_layout(job))
     assert snag.between == ("treble side 2",)
     assert "drilled from the bass edge" in snag.text and "now says from the treble edge" in snag.text
     assert told(mirror_layout(mirror_layout(job))) == []
+
+
+def test_the_mirror_image_of_a_symmetric_head_is_drilled_in_the_same_wood():
+    job = drilled(demo(), "bass side 2", "treble face 1")
+    there = mirror_layout(job)
+    assert told(there) == []
+    assert done_steps(there).keys() == done_steps(job).keys(), "the same sides of the wood are done"
+    assert {id: one.number for id, one in done_steps(there).items()} == {id: one.number for id, one in done_steps(job).items()}
+    assert "treble side 2" in told(remove_features(there, ("bass side 2",)))[0].text
 
 
 def test_a_tick_that_knows_no_hole_counts_as_it_stands():

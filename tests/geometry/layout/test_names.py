@@ -4,7 +4,7 @@ import pytest
 from msgspec.structs import replace
 
 from geometry import edits
-from geometry.book import add_remark, done_steps, put_reading, set_minutes, start, task_of, tick_off
+from geometry.book import add_remark, put_reading, set_minutes, start, task_of, tick_off, ticked
 from geometry.curves import shift
 from geometry.edits.clipping import clip, paste
 from geometry.edits.hardware import add_ear
@@ -83,7 +83,7 @@ def test_nothing_new_is_done_already(made):
     after = made(gone)
     new = edits.new_ids(gone, after)
     assert new and told_of(gone.book).isdisjoint(new)
-    assert not {op.id for op in operations(after) if op.features and set(op.features) & set(new)} & set(done_steps(after.book))
+    assert not {op.id for op in operations(after) if op.features and set(op.features) & set(new)} & ticked(after.book)
 
 
 def test_copies_of_the_other_side_are_not_drilled_as_those_they_replace_were():

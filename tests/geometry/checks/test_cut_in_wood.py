@@ -1,0 +1,167 @@
+"""What is sawn and routed in the real piece is a fact: slots, ramps and the outline are held against it, to the hundredth of a mm."""
+
+import pytest
+from msgspec.structs import replace
+
+from app.formats import headstock
+from geometry.book import called_now, done_steps, made_by, open_again, otherwise, task_of, tick_off
+from geometry.checks import LiveCheck, check
+from geometry.checks.in_wood import strays
+from geometry.cures.tracks import tracks
+from geometry.edits import add_node, mirror_layout, move_node, nudge, remove_features, rename, set_field
+from geometry.layout import Ramp
+from geometry.sequence import operations
+from tests.geometry.sequence.specimens import demo
+
+SLOT, WIDTH = "bass slot", ("slots", "bass slot", "shape", "width")
+
+
+def cut(layout, *features, kinds=None, piece="real"):
+    """The layout with all that is sawn and routed of these features done as it is drawn; of some kinds alone where they are named."""
+    book = replace(layout.book, piece=piece)
+    for number, op in enumerate(operations(layout), 1):
+        if set(features) & set(op.features) and not op.drillings and (kinds is None or op.kind in kinds):
+            book = tick_off(book, task_of(op), number, made_by(layout, op))
+    return replace(layout, book=book)
+
+
+def told(layout):
+    return [snag for snag in check(layout).snags if snag.kind.startswith("cut-")]
+
+
+def wide(layout, by):
+    return set_field(layout, WIDTH, layout.slots[0].shape.width + by)
+
+
+def test_nothing_is_told_while_the_drawing_is_what_was_cut():
+    job = cut(demo(), SLOT, "treble slot", "outline")
+    assert len(job.book.done) == 8 and all(one.cut for one in job.book.done)
+    assert check(job).snags == check(demo()).snags and done_steps(job).keys() == {one.task.operation for one in job.book.done}
+
+
+def test_a_slot_that_is_moved_after_the_router_is_told_of_with_where_and_how_far():
+    job = nudge(cut(demo(), SLOT), [SLOT], 0.0, 3.0)
+    snag, = told(job)
+    assert (snag.kind, snag.grade, snag.between) == ("cut-otherwise", "spoils the work", (SLOT,))
+    assert snag.where == pytest.approx((-14.9, 24.0, 0.0), abs=0.05), "the nut end, which is open where the drawing has wood now"
+    assert snag.text == "Bass slot is cut up to 3.0 mm beyond the line that is drawn now, most at x -14.90 mm, y 24.00 mm (job book)."
+    assert 'up to 0.118" beyond' in snag.text_in("in") and " mm" not in snag.text_in("in")
+    assert strays(job, SLOT) and not strays(job, "treble slot")
+    assert tracks(job, snag) == [], "no move undoes a cut"
+
+
+def test_what_the_router_can_take_still_is_tight_and_what_it_took_is_not_to_be_had_back():
+    job = cut(demo(), SLOT)
+    on, = told(wide(job, 1.0))
+    assert on.grade == "tight" and "Bass slot is cut up to 0.50 mm short of the line" in on.text
+    back, = told(wide(job, -1.0))
+    assert back.grade == "spoils the work" and "up to 0.50 mm beyond" in back.text
+    assert told(wide(job, 0.019)) == [] != told(wide(job, 0.03))
+
+
+def test_what_only_clears_the_waste_leaves_the_line_some_room():
+    """Waste holes stay 1 mm inside it, the saw 2 mm."""
+    for kind, room in (("waste holes", 1.0), ("saw", 2.0)):
+        job = cut(demo(), SLOT, kinds=(kind,))
+        assert len(job.book.done) == 1 and told(nudge(job, [SLOT], 0.0, room)) == []
+        snag, = told(nudge(job, [SLOT], 0.0, room + 0.5))
+        assert "cut up to 0.50 mm beyond" in snag.text
+
+
+def test_of_the_outline_the_wood_outside_is_gone():
+    whole = demo()
+    corner = next(i for i, node in enumerate(whole.outline.nodes) if node.at[1] == max(node.at[1] for node in whole.outline.nodes))
+    x, y = whole.outline.nodes[corner].at
+    job = cut(whole, "outline")
+    out, = told(move_node(job, "outline", corner, (x, y + 1.5)))
+    assert (out.grade, out.between) == ("spoils the work", ("outline",)) and "The outline is cut up to 1.5 mm inside the line" in out.text
+    assert out.where[1] == pytest.approx(y + 1.5, abs=0.05)
+    into, = told(move_node(job, "outline", corner, (x, y - 1.5)))
+    assert into.grade == "tight" and "The outline is cut up to 1.5 mm outside the line" in into.text
+    sawn = cut(whole, "outline", kinds=("cut outline",))
+    assert told(move_node(sawn, "outline", corner, (x, y + 1.9))) == [] != told(move_node(sawn, "outline", corner, (x, y + 2.1)))
+
+
+def test_a_node_more_on_the_same_line_is_the_same_outline():
+    job = cut(demo(), "outline")
+    more = add_node(job, "outline", 4, 0.5)
+    assert len(more.outline.nodes) == len(job.outline.nodes) + 1 and told(more) == []
+
+
+def test_the_floor_of_a_blind_slot():
+    depth = ("slots", SLOT, "depth")
+    job = cut(set_field(demo(), depth, 9.0), SLOT)
+    assert {(one.cut.ends, one.cut.floor) for one in job.book.done if one.task.rate != "waste_hole"} == {(9.0, True)} and told(job) == []
+    less, = told(set_field(job, depth, 7.0))
+    assert less.grade == "spoils the work" and less.text == "Bass slot is cut 9.00 mm deep (job book); the drawing now says 7.00 mm deep."
+    more, = told(set_field(job, depth, 10.0))
+    assert more.grade == "tight" and more.text.endswith("the drawing now says 10.00 mm deep.")
+    through, = told(set_field(job, depth, None))
+    assert through.grade == "tight" and through.text.endswith("the drawing now says through.")
+    assert told(set_field(cut(demo(), SLOT), depth, 9.0))[0].text == "Bass slot is cut through (job book); the drawing now says 9.00 mm deep."
+
+
+def test_a_first_pass_is_no_floor():
+    job = cut(set_field(demo(), ("slots", SLOT, "depth"), 9.0), SLOT, kinds=("rout",))
+    half = replace(job.book.done[0], cut=replace(job.book.done[0].cut, ends=4.0, floor=False))
+    job = replace(job, book=replace(job.book, done=(half,)))
+    assert told(set_field(job, ("slots", SLOT, "depth"), 12.0)) == []
+
+
+def test_a_ramp_is_told_of_by_itself():
+    job = cut(replace(demo(), slots=tuple(replace(slot, ramp=Ramp(length=12.0, depth=4.0)) for slot in demo().slots)), SLOT, kinds=("ramp",))
+    assert len(job.book.done) == 1 and told(wide(set_field(job, ("slots", SLOT, "ramp", "width"), 13.0), 0.0)) == []
+    deeper, = told(set_field(job, ("slots", SLOT, "ramp", "depth"), 5.0))
+    assert deeper.grade == "tight" and deeper.text == (
+        "The ramp of bass slot is cut from y 12.00 mm, 12.00 mm long, 13.00 mm wide and 4.00 mm deep (job book); "
+        "the drawing now says from y 12.00 mm, 12.00 mm long, 13.00 mm wide and 5.00 mm deep.")
+    for changed in (set_field(job, ("slots", SLOT, "ramp", "length"), 11.0), nudge(job, [SLOT], 0.0, 1.0), set_field(job, ("slots", SLOT, "ramp"), None)):
+        assert told(changed)[0].grade == "spoils the work"
+
+
+def test_a_slot_that_is_taken_out_is_still_in_the_wood():
+    gone = remove_features(cut(demo(), SLOT), (SLOT,))
+    snag, = told(gone)
+    assert snag.kind == "cut-and-gone" and snag.text == (
+        "Bass slot is cut at x -21.40 mm to -8.40 mm, y 24.00 mm to 168.00 mm (job book), and the drawing has it no more.")
+    live = LiveCheck()
+    assert live.check(gone).snags is live.check(replace(gone, name="another")).snags
+    anew = rename(replace(gone, slots=(*gone.slots, replace(demo().slots[0], id="new"))), "slots", "new", "newer")
+    assert told(anew) == [] and {"rout newer 1", "saw newer"} <= done_steps(anew).keys(), "what is drawn anew in its very place is cut"
+
+
+def test_the_practice_piece_binds_nothing_and_a_renamed_slot_is_the_same():
+    assert told(nudge(cut(demo(), SLOT, piece="practice"), [SLOT], 0.0, 3.0)) == []
+    assert told(rename(cut(demo(), SLOT), "slots", SLOT, "long one")) == []
+
+
+def test_slots_that_change_places_with_the_mirror_image_are_done_where_they_are_cut():
+    job = cut(demo(), SLOT, "outline")
+    there = mirror_layout(job)
+    assert told(there) == [] and done_steps(there).keys() == done_steps(job).keys()
+    back = called_now(there)
+    assert {one.task.operation for one in back.done} == {one.task.operation for one in job.book.done}
+    assert done_steps(replace(there, book=open_again(back, "saw bass slot"))).keys() == done_steps(job).keys() - {"saw bass slot"}
+    uneven = mirror_layout(cut(nudge(demo(), [SLOT], 0.0, 2.0), SLOT))
+    snag, = told(uneven)
+    assert snag.between == ("treble slot",) and "cut up to" in snag.text
+
+
+def test_a_step_that_takes_the_name_of_another_leaves_the_tick_of_that_one_alone():
+    """Half of a head is cut, then it is mirrored, and the other half is cut: each tick is under the name of its own side."""
+    there = mirror_layout(cut(demo(), SLOT))
+    op = next(op for op in operations(there) if op.id == "saw treble slot")
+    book = tick_off(called_now(there), task_of(op), 9, made_by(there, op))
+    now = replace(there, book=book)
+    assert done_steps(now).keys() == {"waste holes bass slot", "saw bass slot", "rout bass slot 1", "saw treble slot"} and told(now) == []
+
+
+def test_what_is_cut_otherwise_is_told_by_its_step():
+    job = nudge(cut(demo(), SLOT), [SLOT], 0.0, 1.5)
+    assert otherwise(job).keys() == {"waste holes bass slot", "rout bass slot 1"}, "the saw has left 2 mm"
+    assert done_steps(job).keys() == {"saw bass slot"}
+
+
+def test_what_was_cut_is_in_the_file():
+    job = cut(replace(demo(), slots=tuple(replace(slot, ramp=Ramp(length=12.0, depth=4.0)) for slot in demo().slots)), SLOT, "outline")
+    assert headstock.decode(headstock.encode(job)) == job
