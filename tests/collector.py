@@ -1,14 +1,19 @@
 """What a run has loaded is put out of the way of the garbage collector, as a start of the program does with its own.
 
 A whole run holds some four hundred thousand things before its first test: to look through them takes a third of a second
-of the processor, and every window test looks for garbage and for timers that are still running.
+of the processor, and every window test looks for garbage and for timers that are still running. And as in the program
+Python collects nothing by itself (app/threads/collector.py): it is done between two tests, where no widget is at work.
 """
 
 import gc
 
+MOST = 100_000
+"""So many things more than after the last time may be alive when a test is over: two windows, say."""
+
 
 def set_aside() -> None:
-    """From here on the collector, and who asks it for all objects, knows only what is made later."""
+    """From here on the collector, and who asks it for all objects, knows only what is made later; it waits to be asked."""
+    gc.disable()
     gc.collect()
     gc.freeze()
 
@@ -17,3 +22,9 @@ def set_aside_again() -> None:
     """The same after somebody has called everything back (`gc.unfreeze`)."""
     if not gc.get_freeze_count():
         set_aside()
+
+
+def collect_when_due() -> None:
+    """Between two tests: give up what nobody holds any more, if that may be much."""
+    if gc.get_count()[0] > MOST:
+        gc.collect()

@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, settings
 
-from tests.collector import set_aside, set_aside_again
+from tests.collector import collect_when_due, set_aside, set_aside_again
 
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
 os.environ["COLUMNS"] = "80"  # how wide the terminal is is the machine's own
@@ -70,6 +70,7 @@ def nothing_left_behind(request: pytest.FixtureRequest) -> Iterator[None]:
     """
     if not {"qapp", "qtbot"}.intersection(request.fixturenames):
         yield
+        collect_when_due()
         return
     threads_before = set(threading.enumerate())
     yield
@@ -77,6 +78,7 @@ def nothing_left_behind(request: pytest.FixtureRequest) -> Iterator[None]:
     widgets, timers = _qt_leftovers()
     threads = [thread.name for thread in set(threading.enumerate()) - threads_before if thread.is_alive()]
     left = widgets + timers + threads
+    collect_when_due()
     set_aside_again()
     if left:
         pytest.fail(f"left behind: {', '.join(left)}", pytrace=False)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import gc
 import sys
 import time
 from collections.abc import Callable, Iterable
@@ -10,34 +9,27 @@ from collections.abc import Callable, Iterable
 from PySide6.QtCore import QDeadlineTimer, QObject, QThread, QTimer, Signal
 from shiboken6 import isValid
 
-from app.threads.collector import rest, resume
-
 SHARE = 0.001
 """Seconds for which one thread may keep the interpreter while another waits for it. Python's own 5 ms are a stutter:
 the window waits as long again and again in one step, until the work beside it comes to where it can stand aside."""
 END_SECONDS = 2.0
 """How long a thread that nobody wants any more is waited for. What works ends within a part of that; what does not is in the
 hands of a drive that has gone, which may take minutes."""
-COLLECT_MS = 20_000
-"""How often garbage is collected in the window's thread while a thread that was left keeps the collector at rest."""
 
 _running: set[Background] = set()
 _ended: list[Background] = []
 """those whose end has just been heard of"""
 _left: set[Background] = set()
 """those of the running that nobody waits for"""
-_collects: list[QTimer] = []
-"""what collects garbage as long as there are such"""
 
 
 class Background(QThread):
     """Runs `work` once. `answered` carries its result, `failed` the exception it raised.
 
-    While any such thread runs, cyclic garbage is left alone (see collector.py). It is nobody's child and is kept here
-    until it has ended: the toolkit ends the program when a thread is destroyed that still runs, and whoever asked may
-    be destroyed first; its signals then reach nobody. Nobody destroys it either: it goes with the last who holds it,
-    and never before its end was heard of here, for the collector would rest for good. Nor does it go while that is told:
-    the toolkit still looks at a thread when the slots of its `finished` return, and falls over one that is freed.
+    It is nobody's child and is kept here until it has ended: the toolkit ends the program when a thread is destroyed that
+    still runs, and whoever asked may be destroyed first; its signals then reach nobody. Nobody destroys it either: it goes
+    with the last who holds it, and never before its end was heard of here. Nor does it go while that is told: the toolkit
+    still looks at a thread when the slots of its `finished` return, and falls over one that is freed.
     """
 
     answered = Signal(object)
@@ -52,7 +44,6 @@ class Background(QThread):
 
     def start(self) -> None:
         """Begin; call it from the thread of the window."""
-        rest(self)
         _running.add(self)
         sys.setswitchinterval(SHARE)
         super().start()
@@ -70,7 +61,6 @@ class Background(QThread):
         drive that has gone. It is told of nothing but its end."""
         if self in _running:
             _left.add(self)
-            _collect_meanwhile()
 
     def run(self) -> None:
         try:
@@ -82,10 +72,8 @@ class Background(QThread):
 
     def _ended(self) -> None:
         super().wait(QDeadlineTimer(QDeadlineTimer.ForeverConstant.Forever))  # what tells of its end may not have told all yet
-        resume(self)
         _running.discard(self)
         _left.discard(self)
-        _collect_meanwhile()
         _ended.append(self)
         QTimer.singleShot(0, _let_go)
 
@@ -93,21 +81,6 @@ class Background(QThread):
 def _let_go() -> None:
     """A turn of the event loop after all were told of their end."""
     _ended.clear()
-
-
-def _collect_meanwhile() -> None:
-    """The collector rests as long as a thread that was left runs, which may be for good."""
-    if _left and not _collects:
-        timer = QTimer()
-        timer.timeout.connect(_collect)
-        timer.start(COLLECT_MS)
-        _collects.append(timer)
-    elif not _left and _collects:
-        _collects.pop().stop()
-
-
-def _collect() -> None:
-    gc.collect()
 
 
 def end_all(threads: Iterable[Background]) -> None:

@@ -11,7 +11,6 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from app.threads import collector
 from app.window.running.process import give_back, keep_own_import, paint_alone
 from app.window.running.start_lock import Turn
 from app.window.running.state_folder import state_folder
@@ -42,8 +41,8 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     and no language is asked for, it is given the files and 0 comes at once. A file
     that cannot be read is told of in the window: whoever opens it from the desktop sees nothing else.
     """
-    # What is loaded stays: to look through it for garbage while it grows costs a tenth of a start.
-    collector.rest(run)
+    # What is loaded stays: to look through it for garbage while it grows costs a tenth of a start. See app/threads/collector.py too.
+    gc.disable()
     # Where the program was started from may be gone, or be another place, when the layout is saved or recovered.
     file = file.absolute() if file is not None else None
     more = [other.absolute() for other in more]
@@ -113,6 +112,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     from app.languages import chosen
     from app.look.program_icon import program_icon
     from app.look.sizes import follow_desktop
+    from app.threads.collector import Collector
     from app.window import ask
     from app.window.demo import in_language, is_sample, own_demo
     from app.window.main import MainWindow
@@ -146,7 +146,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
         window.set_stage(kept_stage(settings))
         window.files.opened(read.known)
     window.show()
-    collector.resume(run)  # a window while it is built leaves next to nothing to collect
+    Collector(windows)  # a window while it is built leaves next to nothing to collect
     threshold.give_way()  # before anything is asked, which it would cover
     QTimer.singleShot(RECEIVES_MS, partial(receive, windows, state, turn))
     if not recover(windows, found.left) and read is None:

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
-from weakref import ref
 
-from PySide6.QtCore import QCoreApplication, QEvent, QObject, QSettings, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, QSettings, Qt, QTimer
 from shiboken6 import isValid
 
 from app.formats.reading import Known, unasked
@@ -35,7 +34,8 @@ class Windows(QObject):
         self.settings = settings
         self.journal_folder = journal_folder
         self._all: list[MainWindow] = []
-        self._last: Callable[[], MainWindow | None] = lambda: None
+        self._closed: list[MainWindow] = []
+        """held until they are destroyed: the collector of garbage would take their parts away one by one before"""
         self.reception: Reception | None = None
         """what hears from later starts of the program; None while nothing does"""
         self.interrupt: Interrupt | None = None
@@ -70,19 +70,24 @@ class Windows(QObject):
         if window in self._all:
             self._all.remove(window)
             window.removeEventFilter(self)
+            self._hold(window)
             if self._all:
                 window.deleteLater()
-            else:
-                self._last = ref(window)
+
+    def _hold(self, window: MainWindow) -> None:
+        self._closed.append(window)
+        window.destroyed.connect(partial(QTimer.singleShot, 0, self._forget))
+
+    def _forget(self) -> None:
+        self._closed = [window for window in self._closed if isValid(window)]
 
     def end(self) -> None:
         """Destroy the window that was closed last, after the program's loop, and wait for what still runs beside none, but not for
         long. Left to the toolkit's own end, everything that is left is destroyed in any order, and a window may then hear from
         what is gone already."""
         end_all(running())
-        last = self._last()
-        if last is not None and isValid(last):
-            last.deleteLater()
+        for window in filter(isValid, self._closed):
+            window.deleteLater()
         QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
@@ -104,6 +109,7 @@ class Windows(QObject):
         except BaseException:
             for one in self._all:
                 if one not in others:  # a window that broke off half made is none
+                    self._hold(one)
                     one.deleteLater()
             self._all = others
             raise

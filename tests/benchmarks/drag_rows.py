@@ -12,6 +12,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.look.theme import DAY
+from app.threads.collector import Collector
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.running.process import give_back, paint_alone
@@ -77,6 +78,7 @@ def lines(rounds: int) -> Iterator[Line]:
     give_back()
     application = QApplication.instance() or QApplication(["benchmarks"])
     application.setStyle("Fusion")
+    Collector(application)
     with tempfile.TemporaryDirectory(prefix="pegwright-drag-") as folder:
         settings = QSettings(str(Path(folder) / "settings.ini"), QSettings.Format.IniFormat)
         window = MainWindow(free_from_row(demo(), TUNER), None, Windows(settings), DAY)

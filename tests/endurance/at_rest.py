@@ -13,7 +13,6 @@ from PySide6.QtCore import QCoreApplication, QEvent, QEventLoop, QObject, QTimer
 from PySide6.QtGui import QPixmapCache
 from PySide6.QtWidgets import QApplication
 
-from app.threads import collector
 from app.threads.background import running
 
 PATIENCE = 300.0
@@ -39,7 +38,7 @@ def rest() -> None:
     quiet = 0
     while quiet < 2 and time.monotonic() < until:
         wait(20)
-        quiet = 0 if collector._resting else quiet + 1
+        quiet = 0 if running() else quiet + 1
 
 
 def everything() -> list:

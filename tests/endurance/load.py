@@ -82,12 +82,14 @@ def main(folder: Path, seed: int, whole_window: bool) -> int:
         from PySide6.QtCore import QSettings
         from PySide6.QtWidgets import QApplication
 
+        from app.threads.collector import Collector
         from app.window.main import MainWindow
         from app.window.windows import Windows
         application = QApplication([])
         settings = QSettings(str(folder / f"{seed}.ini"), QSettings.Format.IniFormat)
         window = MainWindow(start, None, Windows(settings, folder / "journal"))
         window.show()
+        Collector(application)
         document = window.document
         application.setProperty("load", Load(document, path, seed, window))
     else:

@@ -29,7 +29,8 @@ from shiboken6 import isValid
 
 from app.look.descendants import below
 from app.look.theme import DAY, LAMP
-from app.threads import collector
+from app.threads.background import running
+from app.threads.collector import Collector
 from app.window import ask
 from app.window.actions import MENUS
 from app.window.demo import demo
@@ -62,6 +63,7 @@ class Day:
         self._file = folder / "head.headstock.json"
         self._settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
         self._windows = Windows(self._settings, folder / "journal")
+        Collector(self._windows)
         self._window = MainWindow(demo(), None, self._windows, DAY)
         self._window.show()
         self._faults = Faults(self._windows)
@@ -265,7 +267,7 @@ class Day:
             "items": len(self._window.canvas.view.scene().items()), "windows": len(QApplication.topLevelWidgets()),
             "children": len(psutil.Process().children()), "wrapped": sum(kinds.values()),
             "frame": frame, "faults": len(self.faults),
-            "at rest": len(collector._resting),
+            "beside": len(running()),
             "done": sum(self.done[name] for name, _, _ in self._ways())}
         return found
 

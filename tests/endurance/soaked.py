@@ -13,8 +13,8 @@ ROOT = Path(__file__).parents[2]
 COUNTS = 8
 """How often all is counted; the first quarter is for warming up."""
 MOST_GROWTH = 1.05
-SAME = ("threads", "files", "actions", "items", "children", "at rest")
-"""What there is exactly as much of at the end; at rest: threads for which the collector of garbage rests."""
+SAME = ("threads", "files", "actions", "items", "children", "beside")
+"""What there is exactly as much of at the end; beside: work in threads beside the window."""
 FRAME_GROWTH = 2.0
 """It is the same drag at every count; but a machine that others work on is not even."""
 

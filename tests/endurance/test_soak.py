@@ -16,7 +16,7 @@ def test_a_short_soak_leaves_no_thread_file_or_fault(tmp_path):
     counts = soaked(0, 3, tmp_path, counts=2, things=THINGS)
     # Memory is judged by the longer forms: in so short a time rooms and dialogs are still being made.
     last = counts[-1]
-    assert last["done"] == THINGS and last["faults"] == 0 and last["children"] == 0 and last["at rest"] == 0
+    assert last["done"] == THINGS and last["faults"] == 0 and last["children"] == 0 and last["beside"] == 0
     for name in ("threads", "files", "items", "actions"):
         assert last[name] <= counts[0][name], name
 
@@ -30,12 +30,12 @@ def test_what_hangs_is_told_with_its_place():
 
 
 STEADY = {"RSS": 100.0, "objects": 1000, "threads": 4, "files": 9, "actions": 5, "items": 50, "children": 0, "toolkit objects": 70,
-          "windows": 6, "frame": 5.0, "faults": 0, "at rest": 0, "done": 10}
+          "windows": 6, "frame": 5.0, "faults": 0, "beside": 0, "done": 10}
 
 
 @pytest.mark.parametrize(("name", "end", "leaks"), [
     ("RSS", 104.0, 0), ("RSS", 106.0, 1), ("objects", 1100, 1), ("threads", 5, 1), ("files", 10, 1), ("items", 51, 1), ("items", 49, 0),
-    ("toolkit objects", 80, 1), ("frame", 9.0, 0), ("frame", 11.0, 1), ("faults", 1, 1), ("at rest", 1, 1)])
+    ("toolkit objects", 80, 1), ("frame", 9.0, 0), ("frame", 11.0, 1), ("faults", 1, 1), ("beside", 1, 1)])
 def test_what_grows_is_named(name, end, leaks):
     counts = [STEADY] * 7 + [STEADY | {name: end}]
     assert len(judged(counts)) == leaks

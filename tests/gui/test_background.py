@@ -1,6 +1,5 @@
-"""Work in a thread of its own: its answer, its error, and no collecting of garbage meanwhile."""
+"""Work in a thread of its own: its answer, its error, its end."""
 
-import gc
 import threading
 import weakref
 
@@ -11,14 +10,6 @@ from shiboken6 import delete, isValid
 
 from app.threads.background import Background, left, running
 from app.window.background.waiting import Progress, done_beside
-
-
-class Loop:
-    """Garbage that only the collector of cycles can find; it tells which thread took it away."""
-
-    def __init__(self, told: list) -> None:
-        self.me = self
-        weakref.finalize(self, lambda: told.append(threading.current_thread() is threading.main_thread()))
 
 
 def test_the_answer_and_the_error_come_as_signals(qtbot):
@@ -35,36 +26,6 @@ def test_the_answer_and_the_error_come_as_signals(qtbot):
     bad.wait()
 
 
-def test_cycles_are_never_collected_in_the_thread(qtbot):
-    told: list[bool] = []
-    for _ in range(50):
-        Loop(told)
-
-    def many_lists() -> int:
-        return len([[i] for i in range(400_000)])
-    parent = QObject()
-    thread = Background(many_lists, parent)
-    thread.start()
-    assert not gc.isenabled()
-    thread.wait()
-    assert gc.isenabled()
-    gc.collect()
-    assert len(told) == 50 and all(told)
-
-
-def test_the_collector_rests_until_the_last_thread_has_ended(qtbot):
-    parent = QObject()
-    release = threading.Event()
-    slow, quick = Background(release.wait, parent), Background(lambda: None, parent)
-    slow.start()
-    quick.start()
-    quick.wait()
-    assert not gc.isenabled()
-    release.set()
-    slow.wait()
-    assert gc.isenabled()
-
-
 def test_whoever_asked_may_be_destroyed_while_it_runs(qtbot):
     """The toolkit ends the program when a thread is destroyed that still runs."""
     window, release = QWidget(), threading.Event()
@@ -78,7 +39,6 @@ def test_whoever_asked_may_be_destroyed_while_it_runs(qtbot):
     assert not isValid(asker) and running(asker) == [] and running() == [kept()]
     release.set()
     qtbot.waitUntil(lambda: running() == [])
-    assert gc.isenabled()
     qtbot.waitUntil(lambda: kept() is None)
 
 

@@ -1,6 +1,6 @@
 """Layouts without sense in the window: every stage shows each of them, and what holds a sheet back is a sentence."""
 
-from app.threads import collector
+from app.threads.background import running
 from app.window.stages import STAGES
 from geometry.layout import feature_ids
 from tests.property.test_degenerate_derived import _ODD
@@ -18,7 +18,7 @@ def test_each_is_shown_on_every_stage(bench):
             window.set_stage(stage.key)
             window.document.hold(tuple(feature_ids(_ODD[name])[:1]) or ("outline",))
             bench.pump()
-        until(lambda: not collector._resting, "something runs beside the window without end")
+        until(lambda: not running(), "something runs beside the window without end")
         assert bench.layout is _ODD[name], name
         assert window.document.result.snags or name in ("no tuners, no slots", "no strings"), name
         window.commands.run("fit")

@@ -7,7 +7,6 @@ from pathlib import Path
 
 import pytest
 from msgspec.structs import replace
-from PySide6.QtCore import QCoreApplication, QEvent
 from PySide6.QtNetwork import QLocalSocket
 
 from app.formats import headstock
@@ -44,7 +43,7 @@ def reception(bench, state):
         if window is not bench.window:
             window.document.replace(window.document.layout, None)
             window.close()
-    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    bench.window.windows.end()
     made.deleteLater()
 
 

@@ -31,7 +31,7 @@ def windows(bench, tmp_path):
         if window is not bench.window:
             window.document.replace(window.document.layout, None)
             window.close()
-    destroyed()
+    all_windows.end()
 
 
 def written(path, name):

@@ -12,7 +12,6 @@ from shiboken6 import isValid
 from app.formats.drawing_in import DrawingRead, ImportJob
 from app.formats.drawing_in.job import allowed
 from app.formats.errors import FormatError
-from app.threads.collector import rest, resume
 from app.window import ask
 from app.window.background.waiting import Cancelled, Waiting, done_beside
 from geometry.saying import say
@@ -31,7 +30,6 @@ def read_with_progress(parent: QWidget, path: Path, unit: str | None, join: floa
     if seconds is None:
         raise Cancelled
     job = ImportJob(path, unit=unit, join=join, seconds=seconds)
-    rest(job)
     try:
         job.start()
         if not _done(job, parent, words):
@@ -41,8 +39,6 @@ def read_with_progress(parent: QWidget, path: Path, unit: str | None, join: floa
     except FormatError as error:
         ask.warn(parent, say("This drawing was not imported"), str(error))
         return None
-    finally:
-        resume(job)
 
 
 def _done(job: ImportJob, parent: QWidget, words: str) -> bool:
