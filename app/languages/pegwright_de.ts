@@ -496,6 +496,10 @@
         <translation>Ein Objektiv biegt gerade Linien am Rand am stärksten: die Kopfplatte in der Mitte halten und die Kamera weit weg. Blatt oder Maßstab müssen so hoch wie die Vorderseite liegen: 16 mm tiefer, aus 800 mm gesehen, macht die Kopfplatte 2 % zu groß. Eine um 5 Grad verkippte Kamera kostet bei zwei Punkten 0,4 %, bei vier Ecken nichts. Den Druck mit dem 100-mm-Balken und die Kopfplatte selbst mit dem Maßstab prüfen.</translation>
     </message>
     <message>
+        <source>A line goes round within the outline, near its edge, and was left out: see which of the two is the edge of the wood.</source>
+        <translation>Eine Linie läuft innerhalb des Umrisses nahe an seinem Rand herum und wurde ausgelassen: sehen, welche von beiden der Rand des Holzes ist.</translation>
+    </message>
+    <message>
         <source>A line that crosses itself encloses no head.</source>
         <translation>Eine Linie, die sich selbst kreuzt, umschließt keine Kopfplatte.</translation>
     </message>
@@ -676,8 +680,8 @@
         <translation>Ein Rechteck bekannter Größe: Blatt, Maßstab, Schablone</translation>
     </message>
     <message>
-        <source>A rectangle of {sized} round the outline was taken for the frame of the sheet.</source>
-        <translation>Ein Rechteck von {sized} um den Umriss wurde für den Rahmen des Blatts gehalten.</translation>
+        <source>A rectangle of {sized} round the outline was taken for the frame of the sheet or the edge of the blank.</source>
+        <translation>Ein Rechteck von {sized} um den Umriss wurde für den Rahmen des Blattes oder den Rand des Rohlings genommen.</translation>
     </message>
     <message>
         <source>A retainer is screwed to the face, and {id} is drilled from the back and does not come through: drill it from the face.</source>
@@ -15823,6 +15827,14 @@
     <message>
         <source>{n} regions</source>
         <translation>{n} Regionen</translation>
+    </message>
+    <message>
+        <source>{n} round loop has the middle of a hole, as bushings, washers and posts are drawn, and was left out: see whether the hole that was taken is the bore.</source>
+        <translation>{n} runder Linienzug hat die Mitte einer Bohrung, wie Buchsen, Scheiben und Wellen gezeichnet werden, und wurde ausgelassen: sehen, ob die genommene die Bohrung ist.</translation>
+    </message>
+    <message>
+        <source>{n} round loops have the middles of holes, as bushings, washers and posts are drawn, and were left out: see whether the holes that were taken are the bores.</source>
+        <translation>{n} runde Linienzüge haben die Mitten von Bohrungen, wie Buchsen, Scheiben und Wellen gezeichnet werden, und wurden ausgelassen: sehen, ob die genommenen die Bohrungen sind.</translation>
     </message>
     <message>
         <source>{n} screw pilots later (steps {steps}): by hand through the plate once the outline is finished, {holes}.</source>

@@ -11,10 +11,11 @@ from msgspec import Struct
 
 from app.formats.drawing_in.bounds import hold_to_length, hold_to_scale
 from app.formats.drawing_in.haul import Haul, Strand
+from app.formats.drawing_in.left_out import left_out_told
 from app.formats.drawing_in.marks import DIAMETER, crosses, hole_at, marked
 from app.formats.drawing_in.open_head import open_head
 from app.formats.drawing_in.result import DrawingRead, Loop
-from app.formats.drawing_in.roles import frames, is_ours, is_work, outline_sides, with_roles
+from app.formats.drawing_in.roles import is_ours, is_work, outline_sides, with_roles
 from app.formats.drawing_in.scale_text import stated_scale
 from app.formats.drawing_in.skipped import listed
 from app.formats.drawing_in.units import MM, Sides, Unit, is_certain, sized
@@ -90,9 +91,7 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
     neck = neck_of(outline.path, closed.lines) if outline is not None else None
     certain = is_certain(unit.source, size, neck is not None)
     warnings = [*haul.warnings, *_about_unit(unit, size, certain), *moved, *closed.notes]
-    for frame in frames(loops):
-        x0, y0, x1, y1 = frame.box
-        warnings.append(say("A rectangle of {sized} round the outline was taken for the frame of the sheet.", sized=sized(x1 - x0, y1 - y0)))
+    warnings += left_out_told(loops)
     if marks:
         warnings.append(count(len(marks), "{n} point or small cross was taken for the middle of a hole, {size:g} mm wide: give it its size, or "
                               "hardware, when it is imported.",

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+import math
+from collections.abc import Iterable, Iterator, Sequence
 
 import numpy as np
 import shapely
@@ -12,12 +13,14 @@ from shapely.geometry.base import BaseGeometry
 
 from app.formats.drawing_in.result import Loop
 from app.formats.drawing_in.units import is_slim, may_be_cut
-from app.formats.layer_names import style_on
+from app.formats.layer_names import depth_on, style_on
 from geometry.curves import Path, stretch
+from geometry.joining.ends import Groups
 from geometry.joining.neck import neck_of
 from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET
 from geometry.tolerance import FLAT, JOIN
+from geometry.vectors import Vec2
 
 LARGEST_HOLE = 20.0
 """Diameter in mm up to which a round loop is taken for a hole (common practice, no source)."""
@@ -28,8 +31,20 @@ WIDEST = 130.0
 SHORTEST_BOARD = 160.0
 """mm: of a fretboard as long as a neck without its head (common practice, no source)."""
 
+BLANK = 0.35
+"""Least part of a blank's face that the head cut out of it covers (common practice, no source)."""
+
+SMALLEST_BORE = 5.0
+"""Diameter in mm of the smallest bore that a post goes through (common practice, no source)."""
+
+SAME_MIDDLE = 0.1
+"""mm between the middles of round loops that are about one hole"""
+
 LONGEST_PLATE = 45.0
 """mm: of one tuner (common practice, no source)."""
+
+MOST_FRAMES = 50
+"""Rectangles, the largest, of which one may lie round the head"""
 
 ALIKE = 0.02
 """Part by which heads on one sheet differ in size at the most, as front and back of one do when they are drawn by hand"""
@@ -39,6 +54,9 @@ MOST_CUT = 0.6
 
 ROUND = 0.01
 """How much a round loop's radius may vary, as a part of it."""
+
+COARSE = 0.04
+"""How much nearer to the middle of a hole the middles of its chords may lie, as a part of its radius"""
 
 _FRAME = ("outline", "nut line", "centreline")
 """A drawing with all of these layers is an export of ours: its other names mean what they say too."""
@@ -102,17 +120,47 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
             shapely.prepare(slots[number])
         loops.append(Loop(path, role, layer))
     holes = shapely.STRtree([area for loop, area in zip(loops, areas, strict=True) if loop.role == "hole"])
-    return tuple([replace(loop, role="other") if i in slots and given[i] is None and _is_plate(loop.path) and len(holes.query(slots[i], "covers")) else loop
-                  for i, loop in enumerate(loops)])
+    loops = [replace(loop, role="other") if i in slots and given[i] is None and _is_plate(loop.path) and len(holes.query(slots[i], "covers")) else loop
+             for i, loop in enumerate(loops)]
+    about = set() if ours else set(_rings(loops))
+    return tuple([replace(loop, role="other") if i in about else loop for i, loop in enumerate(loops)])
+
+
+def _rings(loops: Sequence[Loop]) -> Iterator[int]:
+    """The numbers of round loops that lie within or about a hole with the same middle, as bushings, washers and posts are drawn: the
+    hole is the smallest that a post goes through, or the smallest of all. Those whose layers tell a depth are drillings of one hole."""
+    for stack in stacks([(i, loop) for i, loop in enumerate(loops) if loop.role == "hole" and depth_on(loop.layer) is None]):
+        bore = next((i for i in reversed(stack) if max(_sides(loops[i].path)) >= SMALLEST_BORE), stack[-1])
+        yield from (i for i in stack if i != bore)
+
+
+def stacks(round_ones: Sequence[tuple[int, Loop]]) -> list[list[int]]:
+    """The numbers of round loops, largest first, that share their middles."""
+    if not round_ones:
+        return []
+    middles = [shapely.Point(_middle(loop.path)) for _, loop in round_ones]
+    groups = Groups(len(middles))
+    for i, j in shapely.STRtree(middles).query(middles, predicate="dwithin", distance=SAME_MIDDLE).T.tolist():
+        groups.merge(i, j)
+    return [[round_ones[i][0] for i in group] for group in groups.sets()]
+
+
+def beside_edge(loops: Sequence[Loop]) -> bool:
+    """Whether a loop was left out since it goes round within the outline beside its edge."""
+    outline = next((loop.path for loop in loops if loop.role == "outline"), None)
+    if outline is None:
+        return False
+    wood = _area(outline)
+    return any(loop.role == "other" and abs(loop.path.area) > MOST_CUT * wood.area and wood.covers(_area(loop.path)) for loop in loops)
 
 
 def frames(loops: Sequence[Loop]) -> tuple[Path, ...]:
-    """The loops that were taken for the frame of the sheet, as they are round the outline."""
+    """The rectangles round the outline, taken for the frame of the sheet or the edge of the blank."""
     outline = next((loop.path for loop in loops if loop.role == "outline"), None)
     if outline is None:
         return ()
     inner = _area(outline)
-    return tuple([loop.path for loop in loops if loop.role == "other" and _is_frame(loop.path) and _area(loop.path).covers(inner)])
+    return tuple([loop.path for loop in loops if loop.role == "other" and _is_box(loop.path) and _area(loop.path).covers(inner)])
 
 
 def heads(loops: Sequence[Loop]) -> list[int]:
@@ -165,17 +213,18 @@ def outline_sides(paths: Sequence[Path], scale: float) -> tuple[float, float]:
 
 def _likeliest(candidates: Sequence[int], paths: Sequence[Path], areas: Sequence[BaseGeometry], scale: float = 1.0) -> Sequence[int]:
     """Candidates for the outline, the likeliest first: the largest, unless that is a sheet's frame about something that may be a head,
-    or a fretboard beside it.
+    a blank that is mostly covered by one, or a fretboard beside it.
 
     `scale`: mm for each that the paths measure.
     """
-    for i in candidates:
+    shaped = [j for j in candidates if not _is_box(paths[j]) and may_be_cut(_scaled(paths[j], scale))]
+    for i in candidates[:MOST_FRAMES] if shaped else ():
         size = _scaled(paths[i], scale)
-        frame = _is_frame(paths[i], scale)
-        if not frame and not (is_slim(size) and max(size) >= SHORTEST_BOARD and neck_of(paths[i].mapped(stretch(scale))) is None):
+        least = 0.0 if _is_frame(paths[i], scale) else BLANK * areas[i].area if _is_box(paths[i]) else math.inf
+        board = is_slim(size) and max(size) >= SHORTEST_BOARD and neck_of(paths[i].mapped(stretch(scale))) is None
+        if least == math.inf and not board:
             break
-        heads = [j for j in candidates if j != i and not _is_box(paths[j]) and may_be_cut(_scaled(paths[j], scale))
-                 and (frame or not is_slim(_scaled(paths[j], scale))) and areas[i].covers(areas[j]) == frame]
+        heads = [j for j in shaped if j != i and (areas[j].area >= least if areas[i].covers(areas[j]) else board and not is_slim(_scaled(paths[j], scale)))]
         if heads:
             return heads
     return candidates
@@ -189,6 +238,11 @@ def _scaled(path: Path, scale: float) -> tuple[float, float]:
 def _sides(path: Path) -> tuple[float, float]:
     x0, y0, x1, y1 = path.box
     return x1 - x0, y1 - y0
+
+
+def _middle(path: Path) -> Vec2:
+    x0, y0, x1, y1 = path.box
+    return (x0 + x1) / 2, (y0 + y1) / 2
 
 
 def _is_box(path: Path) -> bool:
@@ -234,11 +288,11 @@ def is_hole(path: Path) -> bool:
 
 
 def is_round(path: Path) -> bool:
-    """Whether a closed path is a circle but for ROUND of its radius."""
+    """Whether a closed path is a circle but for ROUND of its radius, or twelve chords of one at the least."""
     x0, y0, x1, y1 = path.box
     points = path.flatten(max(1e-6, 1e-3 * max(x1 - x0, y1 - y0)))
     middle = np.array([(x0 + x1) / 2, (y0 + y1) / 2])
     radii = np.hypot(*(points - middle).T)
     chords = np.hypot(*((points[1:] + points[:-1]) / 2 - middle).T)
     mean = float(radii.mean())
-    return bool(mean > 0 and np.abs(radii / mean - 1).max() <= ROUND and np.abs(chords / mean - 1).max() <= 2 * ROUND)
+    return bool(mean > 0 and np.abs(radii / mean - 1).max() <= ROUND and np.abs(chords / mean - 1).max() <= COARSE)

@@ -1,9 +1,11 @@
 """Roles of loops: also of those that are nowhere wider than the chords of them stray."""
 
+import math
 import sys
 
 import pytest
 
+from app.formats.drawing_in.left_out import left_out_told
 from app.formats.drawing_in.roles import frames, heads, with_roles
 from geometry.curves import Cubic, Line, Path, circle, shift, stretch
 from geometry.drawing.shapes import chain, rectangle
@@ -109,3 +111,35 @@ def test_a_line_that_goes_round_beside_the_edge_is_no_slot():
     binding, slot = (chain(corners, closed=True) for corners in (((3.0, 3.0), (47.5, 3.0), (56.5, 87.0), (-6.5, 87.0)),
                                                                  ((10.0, 20.0), (18.0, 20.0), (18.0, 70.0), (10.0, 70.0))))
     assert [loop.role for loop in with_roles([(TAPERED, "a"), (binding, "a"), (slot, "a")])] == ["outline", "other", "slot"]
+    assert any("near its edge" in text for text in left_out_told(with_roles([(TAPERED, "a"), (binding, "a")])))
+
+
+def test_a_blank_round_the_head_is_no_outline():
+    """Drawn as a rectangle little larger than the head; one in which only something small lies is the outline."""
+    blank = chain(((-20.0, -5.0), (70.0, -5.0), (70.0, 100.0), (-20.0, 100.0)), closed=True)
+    loops = with_roles([(blank, "a"), (TAPERED, "a"), (circle((25.0, 50.0), 5.0), "a")])
+    assert [(loop.path, loop.role) for loop in loops] == [(blank, "other"), (TAPERED, "outline"), (circle((25.0, 50.0), 5.0), "hole")]
+    assert frames(loops) == (blank,)
+    long = chain(((0.0, 0.0), (12.0, 0.0), (14.0, 70.0), (-2.0, 70.0)), closed=True)
+    assert [loop.role for loop in with_roles([(blank, "a"), (long, "a")])] == ["outline", "slot"]
+
+
+@pytest.mark.parametrize(("diameters", "taken"), [((10.0, 17.0), 10.0), ((6.35, 10.0, 14.0), 6.35), ((2.0, 10.0, 17.0), 10.0), ((1.5, 3.0), 1.5)])
+def test_of_circles_about_one_middle_one_is_the_hole(diameters, taken):
+    """As a bushing, a washer and the mark of the middle are drawn; as drawn by hand a little off."""
+    stack = [at(circle((30.0, 50.0), size / 2), 0.04 * i) for i, size in enumerate(diameters)]
+    loops = with_roles([(TAPERED, "a"), *((one, "a") for one in stack), (circle((10.0, 50.0), 5.0), "a")])
+    assert sorted(loop.path.box[2] - loop.path.box[0] for loop in loops if loop.role == "hole") == pytest.approx(sorted((taken, 10.0)))
+    assert any(f"{len(diameters) - 1} round loop" in text for text in left_out_told(loops))
+
+
+def test_drillings_of_one_hole_with_their_depths_stay_together():
+    """As an export of ours names its layers."""
+    layers = [(circle((30.0, 50.0), 7.0), "counterbores - 3 mm deep"), (circle((30.0, 50.0), 5.0), "post bores - through")]
+    assert [loop.role for loop in with_roles([(TAPERED, "a"), *layers])] == ["outline", "hole", "hole"]
+
+
+@pytest.mark.parametrize(("corners", "role"), [(12, "hole"), (36, "hole"), (8, "slot"), (6, "slot")])
+def test_a_circle_of_a_dozen_chords_is_a_hole(corners, role):
+    ring = chain(tuple((25.0 + 5.0 * math.cos(2 * math.pi * k / corners), 50.0 + 5.0 * math.sin(2 * math.pi * k / corners)) for k in range(corners)), closed=True)
+    assert [loop.role for loop in with_roles([(TAPERED, "a"), (ring, "a")])] == ["outline", role]
