@@ -11,7 +11,7 @@ Rules for whoever writes a sentence:
 - One English word that wants two translations gets `about="what is meant"`.
 - A word that is a key as well (`treble`, `counterbore`, a grade) stays English in
   code and files and is shown by `term(key)`, see terms.py.
-- Keys, ids, kinds, names of files, layers and features are never said.
+- Keys, ids, kinds, names of files, layers and features are never said; what the program calls a new feature is `given`, see terms.py.
 - Numbers are given as numbers, `say("{hours:.1f} hours", hours=1.5)`, and one that
   stands alone is `number(1.5, ".1f")`: both have the decimal sign of the language.
   What a machine reads is written with `format` and keeps its point.

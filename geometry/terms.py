@@ -51,6 +51,23 @@ TERMS = frozenset({
 })
 
 
+NAME = "name of a feature"
+"""What the catalogue says of each of the names below."""
+
+NAMES = frozenset({
+    *(f"{side} {what}".rstrip() for side in ("bass", "treble")
+      for what in ("", "face", "side", "row", "face row", "side row", "slot", "ear")),
+    "slot", "pocket", "hole", "pin", "nut pin", "tip pin", "retainer", "truss rod pocket", "string",
+})
+
+
+def given(name: str) -> str:
+    """What the program calls a feature, row or string of its own accord, perhaps with a number behind it: the name in the language in use,
+    which it keeps in the layout from then on. A name that is not of these comes back as it is."""
+    stem, space, number = name.rpartition(" ") if name[-1:].isdecimal() else (name, "", "")
+    return f"{say(stem, about=NAME)}{space}{number}" if stem in NAMES else name
+
+
 def term(key: str) -> str:
     """The word that is shown for this key."""
     return say(key, about=ABOUT) if key in TERMS else key

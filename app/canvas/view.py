@@ -20,6 +20,8 @@ SMALLEST, LARGEST, FARTHEST = 0.4, 120.0, 0.01
 SHIFT, CTRL, ALT = (key.value for key in (Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier,
                                           Qt.KeyboardModifier.AltModifier))
 """As numbers: each event of the mouse is asked for all three, and Python's flags take ten times as long."""
+AROUND = 60
+"""Pixels left free at most around what is fitted into the window, both sides together."""
 PAN = 60
 """Pixels that Ctrl and an arrow key move the paper under the window."""
 
@@ -85,7 +87,8 @@ class CanvasView(QGraphicsView):
         room = self.viewport().size()
         if room.width() < 40 or room.height() < 40 or area.isEmpty():
             return
-        whole = min((room.width() - 60) / area.width(), (room.height() - 60) / area.height())
+        whole = min((side - min(AROUND, side / 8)) / of for side, of in (
+            (room.width(), area.width()), (room.height(), area.height())))
         self._least = min(SMALLEST, max(FARTHEST, whole))
         self._scale = min(LARGEST, max(self._least, whole))
         self.setTransform(QTransform.fromScale(self._scale, -self._scale))

@@ -2257,11 +2257,11 @@
     </message>
     <message>
         <source>Deliberate: slid 10 mm towards the nut. Buttons close together: there is no room for fingers. Side bore meets screw: seen from the face they only seem to pass, in the wood the bore cuts the screw of treble face 2. Counterbore meets screw: the screw of the side plate runs into the counterbore. Slide it back, and all three go together.</source>
-        <translation>Absichtlich: 10 mm zum Sattel geschoben. Flügel nahe beieinander: für Finger ist kein Platz. Seitenbohrung trifft Schraube: von der Vorderseite gesehen scheinen sie nur vorbeizugehen, im Holz schneidet die Bohrung die Schraube von treble face 2. Senkung trifft Schraube: die Schraube der Seitenplatte läuft in die Senkung. Zurückschieben, und alle drei gehen zugleich fort.</translation>
+        <translation>Absichtlich: 10 mm zum Sattel geschoben. Flügel nahe beieinander: für Finger ist kein Platz. Seitenbohrung trifft Schraube: von der Vorderseite gesehen scheinen sie nur vorbeizugehen, im Holz schneidet die Bohrung die Schraube von Diskantseite vorn 2. Senkung trifft Schraube: die Schraube der Seitenplatte läuft in die Senkung. Zurückschieben, und alle drei gehen zugleich fort.</translation>
     </message>
     <message>
         <source>Deliberate: string beside the slot's wall. The slot was moved 1.5 mm outward, and the string of bass 3 now rubs on its wall. The wood still holds: what a slot has to clear is the string as well as the post.</source>
-        <translation>Absichtlich: Saite an der Schlitzwand. Der Schlitz wurde 1,5 mm nach außen gerückt, und die Saite von bass 3 reibt nun an seiner Wand. Das Holz hält noch: frei sein muss ein Schlitz für die Saite wie für die Welle.</translation>
+        <translation>Absichtlich: Saite an der Schlitzwand. Der Schlitz wurde 1,5 mm nach außen gerückt, und die Saite von Bassseite 3 reibt nun an seiner Wand. Das Holz hält noch: frei sein muss ein Schlitz für die Saite wie für die Welle.</translation>
     </message>
     <message>
         <source>Depth</source>
@@ -11727,8 +11727,18 @@
     </message>
     <message>
         <source>bass</source>
+        <comment>name of a feature</comment>
+        <translation>Bassseite</translation>
+    </message>
+    <message>
+        <source>bass</source>
         <comment>term</comment>
         <translation>Bass</translation>
+    </message>
+    <message>
+        <source>bass ear</source>
+        <comment>name of a feature</comment>
+        <translation>Bassohr</translation>
     </message>
     <message>
         <source>bass edge</source>
@@ -11752,8 +11762,38 @@
         <translation>Bassende des Sattels</translation>
     </message>
     <message>
+        <source>bass face</source>
+        <comment>name of a feature</comment>
+        <translation>Bassseite vorn</translation>
+    </message>
+    <message>
+        <source>bass face row</source>
+        <comment>name of a feature</comment>
+        <translation>Bassreihe vorn</translation>
+    </message>
+    <message>
+        <source>bass row</source>
+        <comment>name of a feature</comment>
+        <translation>Bassreihe</translation>
+    </message>
+    <message>
         <source>bass side</source>
         <translation>Bassseite</translation>
+    </message>
+    <message>
+        <source>bass side</source>
+        <comment>name of a feature</comment>
+        <translation>Bassseite seitlich</translation>
+    </message>
+    <message>
+        <source>bass side row</source>
+        <comment>name of a feature</comment>
+        <translation>Bassreihe seitlich</translation>
+    </message>
+    <message>
+        <source>bass slot</source>
+        <comment>name of a feature</comment>
+        <translation>Bassschlitz</translation>
     </message>
     <message>
         <source>bearing</source>
@@ -12493,6 +12533,11 @@
     </message>
     <message>
         <source>hole</source>
+        <comment>name of a feature</comment>
+        <translation>Bohrung</translation>
+    </message>
+    <message>
+        <source>hole</source>
         <comment>term</comment>
         <translation>Bohrung</translation>
     </message>
@@ -13012,6 +13057,11 @@
         <translation>Sattellinie, {angle}</translation>
     </message>
     <message>
+        <source>nut pin</source>
+        <comment>name of a feature</comment>
+        <translation>Sattelstift</translation>
+    </message>
+    <message>
         <source>nut, bass end</source>
         <translation>Sattel, Bassende</translation>
     </message>
@@ -13254,6 +13304,11 @@
     </message>
     <message>
         <source>pin</source>
+        <comment>name of a feature</comment>
+        <translation>Stift</translation>
+    </message>
+    <message>
+        <source>pin</source>
         <comment>term</comment>
         <translation>Stift</translation>
     </message>
@@ -13307,6 +13362,11 @@
     </message>
     <message>
         <source>pocket</source>
+        <translation>Tasche</translation>
+    </message>
+    <message>
+        <source>pocket</source>
+        <comment>name of a feature</comment>
         <translation>Tasche</translation>
     </message>
     <message>
@@ -13485,6 +13545,11 @@
         <translation>entfernt</translation>
     </message>
     <message>
+        <source>retainer</source>
+        <comment>name of a feature</comment>
+        <translation>Niederhalter</translation>
+    </message>
+    <message>
         <source>rounded by {depth}</source>
         <translation>gerundet um {depth}</translation>
     </message>
@@ -13644,6 +13709,11 @@
     </message>
     <message>
         <source>slot</source>
+        <comment>name of a feature</comment>
+        <translation>Schlitz</translation>
+    </message>
+    <message>
+        <source>slot</source>
         <comment>term</comment>
         <translation>Schlitz</translation>
     </message>
@@ -13770,6 +13840,11 @@
     </message>
     <message>
         <source>string</source>
+        <translation>Saite</translation>
+    </message>
+    <message>
+        <source>string</source>
+        <comment>name of a feature</comment>
         <translation>Saite</translation>
     </message>
     <message>
@@ -14244,6 +14319,11 @@
         <translation>Spitzenende</translation>
     </message>
     <message>
+        <source>tip pin</source>
+        <comment>name of a feature</comment>
+        <translation>Spitzenstift</translation>
+    </message>
+    <message>
         <source>title</source>
         <comment>column</comment>
         <translation>titel</translation>
@@ -14323,8 +14403,18 @@
     </message>
     <message>
         <source>treble</source>
+        <comment>name of a feature</comment>
+        <translation>Diskantseite</translation>
+    </message>
+    <message>
+        <source>treble</source>
         <comment>term</comment>
         <translation>Diskant</translation>
+    </message>
+    <message>
+        <source>treble ear</source>
+        <comment>name of a feature</comment>
+        <translation>Diskantohr</translation>
     </message>
     <message>
         <source>treble edge</source>
@@ -14348,8 +14438,43 @@
         <translation>Diskantende des Sattels</translation>
     </message>
     <message>
+        <source>treble face</source>
+        <comment>name of a feature</comment>
+        <translation>Diskantseite vorn</translation>
+    </message>
+    <message>
+        <source>treble face row</source>
+        <comment>name of a feature</comment>
+        <translation>Diskantreihe vorn</translation>
+    </message>
+    <message>
+        <source>treble row</source>
+        <comment>name of a feature</comment>
+        <translation>Diskantreihe</translation>
+    </message>
+    <message>
         <source>treble side</source>
         <translation>Diskantseite</translation>
+    </message>
+    <message>
+        <source>treble side</source>
+        <comment>name of a feature</comment>
+        <translation>Diskantseite seitlich</translation>
+    </message>
+    <message>
+        <source>treble side row</source>
+        <comment>name of a feature</comment>
+        <translation>Diskantreihe seitlich</translation>
+    </message>
+    <message>
+        <source>treble slot</source>
+        <comment>name of a feature</comment>
+        <translation>Diskantschlitz</translation>
+    </message>
+    <message>
+        <source>truss rod pocket</source>
+        <comment>name of a feature</comment>
+        <translation>Halsstabtasche</translation>
     </message>
     <message>
         <source>tuned to</source>

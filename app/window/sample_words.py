@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from msgspec.structs import replace
 
+from geometry.edits.given_names import in_language
 from geometry.layout import Headstock
 from geometry.layout.generic import PATTERNS as GENERIC
 from geometry.saying import say
@@ -77,9 +78,10 @@ PATTERNS: Mapping[str, str] = {
 
 
 def said(stem: str, layout: Headstock) -> Headstock:
-    """A sample, by the name of its file, with its words in the language in use; names of parts stay as they are."""
+    """A sample, by the name of its file, with its words in the language in use; names of hardware stay as they are."""
     if stem not in HEADS:
         return layout
+    layout = in_language(layout)
     about = {pattern.id: pattern.about for pattern in GENERIC} | PATTERNS
     remarks, new = layout.book.remarks, REMARKS.get(stem, ())
     if len(new) == len(remarks):

@@ -21,6 +21,7 @@ from geometry.beginning.pins import centred_pins
 from geometry.beginning.shape import Shape, shape
 from geometry.checks.snags import SPOILS
 from geometry.edits.copying import mirror_layout
+from geometry.edits.given_names import in_language
 from geometry.edits.sound_ramp import ramps_tried
 from geometry.errors import GeometryError
 from geometry.layout import (
@@ -91,7 +92,7 @@ def begin(numbers: Numbers) -> Headstock:
             inwards[side] = inwards.get(side, 0.0) + lacks + 0.1
     layout = _led_apart(layout)
     made = validate(replace(layout, pins=centred_pins(layout)))
-    return mirror_layout(made) if numbers.left_handed else made
+    return in_language(mirror_layout(made) if numbers.left_handed else made)
 
 
 def _lacking(layout: Headstock) -> dict[Side, float]:
@@ -231,7 +232,7 @@ def _row(row: SideNeeds, made: Shape, run: float, numbers: Numbers, lower: float
         string = numbers.strings - i if side == "bass" else i + 1
         winds = "bass" if kind == "side" else OTHER[side]
         tuners.append(Tuner(id=f"{name} {index + 1}", pattern=row.face if kind == "face" else row.through,
-                            place=RowPlace(row=f"{name} row", index=index), string=str(string), winds=winds))
+                            place=RowPlace(row=runs[name].id, index=index), string=str(string), winds=winds))
         if kind == "side":
             bores.append(along)
     return list(runs.values()), tuners, bores

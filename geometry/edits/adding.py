@@ -35,6 +35,7 @@ from geometry.layout import (
 from geometry.layout.edges import edge
 from geometry.layout.names import OUTLINE, RESERVED, feature_names
 from geometry.saying import say
+from geometry.terms import given
 from geometry.vectors import Vec2
 
 
@@ -48,18 +49,18 @@ def add_tuner(layout: Headstock, pattern: str, at: Vec2, turn: float | None = No
     hardware, at = pattern_of(layout, pattern), point(at)
     side, along = nearest_on_edges(layout.outline, at)
     place = EdgePlace(side=side, along=along) if hardware.mount == "side" else FreePlace(at=at, turn=turn)
-    name = feature_names(layout).numbered(f"{side} {hardware.mount}")
+    name = feature_names(layout).numbered(given(f"{side} {hardware.mount}"))
     return appended(layout, "tuners", Tuner(id=name, pattern=pattern, place=place, winds=OTHER[side]))
 
 
 def add_pin(layout: Headstock, at: Vec2, diameter: float = 6.0) -> Headstock:
     """A new locating pin (mm)."""
-    return appended(layout, "pins", Pin(id=feature_names(layout).numbered("pin"), at=point(at), diameter=diameter))
+    return appended(layout, "pins", Pin(id=feature_names(layout).numbered(given("pin")), at=point(at), diameter=diameter))
 
 
 def add_hole(layout: Headstock, at: Vec2, diameter: float, depth: float | None = None) -> Headstock:
     """A new single hole from the face (mm), through without a depth."""
-    name = feature_names(layout).numbered("hole")
+    name = feature_names(layout).numbered(given("hole"))
     return appended(layout, "holes", SingleHole(id=name, at=point(at), diameter=diameter, depth=depth))
 
 

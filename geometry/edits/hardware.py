@@ -10,6 +10,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Bore, Ear, Headstock, Side
 from geometry.layout.names import Names, feature_names
 from geometry.saying import say
+from geometry.terms import given
 
 
 def copy_pattern(layout: Headstock, id: str) -> Headstock:
@@ -52,5 +53,5 @@ def add_ear(layout: Headstock, side: Side) -> Headstock:
     """
     blank = layout.blank
     width = min(15.0, (blank.treble if side == "treble" else blank.bass) / 3)
-    ear = Ear(id=feature_names(layout).alike(f"{side} ear"), side=side, width=width, start=0.0, end=blank.tip)
+    ear = Ear(id=feature_names(layout).alike(given(f"{side} ear")), side=side, width=width, start=0.0, end=blank.tip)
     return settled(replace(layout, ears=(*layout.ears, ear)))

@@ -17,7 +17,7 @@ from geometry.layout import Headstock, Loop, SingleHole, Slot, feature_ids, loop
 from geometry.layout.names import feature_names
 from geometry.saying import count, say
 from geometry.solids.depth import Depth
-from geometry.terms import HOLE_THERE, POCKET
+from geometry.terms import HOLE_THERE, POCKET, given
 
 Role = tuple[Path, str] | tuple[Path, str, Depth | None]
 """A closed path and what it is: outline, slot, hole, POCKET, HOLE_THERE or other; and how deep, where the drawing tells that."""
@@ -54,7 +54,7 @@ def with_openings(layout: Headstock, loops: Sequence[Role], place: Matrix, known
     made: list[Slot | SingleHole] = []
     for old, new in zip(again, drawn, strict=True):
         if old is None:
-            made.append(replace(new, id=names.numbered(new.id)))
+            made.append(replace(new, id=names.numbered(given(new.id))))
         elif _same(old, new):
             made.append(old)
         elif isinstance(old, Slot):

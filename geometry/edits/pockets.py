@@ -12,6 +12,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, Slot, StraightSlot
 from geometry.layout.names import feature_names
 from geometry.saying import say
+from geometry.terms import given
 from geometry.tolerance import TOUCH
 from geometry.units import MM_PER_INCH, LengthUnit
 
@@ -45,7 +46,7 @@ def add_truss_rod_pocket(layout: Headstock, width: float | None = None, length: 
     width, length, depth = (own if given is None else given for given, own in zip((width, length, depth), usual, strict=True))
     if length < width / 2:
         raise GeometryError(say("A pocket with round ends reaches at least half its width into the head."))
-    name = feature_names(layout).alike("truss rod pocket")
+    name = feature_names(layout).alike(given("truss rod pocket"))
     shape = StraightSlot(nut_end=(0.0, -width / 2), tip_end=(0.0, length - width / 2), width=width)
     return appended(layout, "slots", Slot(id=name, shape=shape, depth=depth, there=True))
 

@@ -14,6 +14,7 @@ from geometry.lengths import mm
 from geometry.saying import say
 from geometry.strings.retainers import passes
 from geometry.strings.runs import Run, break_angle, fall_for, runs
+from geometry.terms import given
 
 GOOD, WANTED = 7.0, 10.0
 """degrees down over the nut: from the first on a string needs no retainer; what a proposed one gives (common practice, no source)"""
@@ -72,7 +73,7 @@ def _at(layout: Headstock, over: list[Run], level: float) -> Headstock | None:
     lowest = min(min(run.nut_height - math.tan(fall_for(math.radians(WANTED), run, layout.nut)) * far, run.level(far) - 0.5)
                  for run, (_, far) in zip(over, at, strict=True))
     height = max(_least(layout, over), math.floor(lowest * 10) / 10)
-    hole = SingleHole(id=feature_names(layout).numbered("retainer"), at=(round((min(xs) + max(xs)) / 2, 2), level), diameter=PILOT,
+    hole = SingleHole(id=feature_names(layout).numbered(given("retainer")), at=(round((min(xs) + max(xs)) / 2, 2), level), diameter=PILOT,
                       depth=min(DEEP, max(1.0, layout.blank.thickness - FLOOR)),
                       retainer=Retainer(height=height, width=round(max(xs) - min(xs) + 2 * BESIDE, 1)))
     return appended(layout, "holes", hole)

@@ -18,6 +18,7 @@ from geometry.layout.edges import edge
 from geometry.layout.names import Names
 from geometry.saying import say
 from geometry.solids.frames import frame
+from geometry.terms import given
 from geometry.tolerance import TOUCH
 from geometry.vectors import Vec2
 
@@ -48,7 +49,7 @@ def make_row(layout: Headstock, ids: Iterable[str], run: Literal["straight", "ed
         made = EdgeRun(side=side, first=first, inset=inset)
     if spacing <= TOUCH:
         raise GeometryError(say("The first and the last tuner stand on one place: move them apart before making a row."))
-    name = Names(row.id for row in layout.rows).alike(f"{'treble' if _mean_x(layout, tuners) >= 0 else 'bass'} {mount}")
+    name = Names(row.id for row in layout.rows).alike(given(f"{'treble' if _mean_x(layout, tuners) >= 0 else 'bass'} {mount}"))
     row = checked(Row(id=name, run=made, spacing=spacing), name)
     index = {tuner.id: i for i, tuner in enumerate(ordered)}
     changed = replace(layout, rows=(*layout.rows, row), tuners=tuple(

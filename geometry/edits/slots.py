@@ -18,6 +18,7 @@ from geometry.layout import DrawnSlot, Headstock, Loop, Slot, StraightSlot, loop
 from geometry.layout.names import feature_names
 from geometry.lengths import mm
 from geometry.saying import say
+from geometry.terms import given
 from geometry.vectors import Vec2
 
 SlotEnd = Literal["nut", "tip"]
@@ -101,10 +102,15 @@ def flipped_slot(slot: Slot) -> Slot:
     return replace(slot, shape=DrawnSlot(loop=Loop(nodes=tuple(flipped(list(shape.loop.nodes))))))
 
 
+_SIDES = (("bass", "treble"), ("Bass", "Treble"),
+          *((f"Bass{what}", f"Diskant{what}") for what in ("seite", "reihe", "schlitz", "ohr")))
+_OTHER_WORD = {word: other for one, two in _SIDES for word, other in ((one, two), (two, one))}
+"""Words of either side in the names that are given in any language (`geometry.terms.given`): each stands for one other alone."""
+
+
 def swapped_sides(name: str) -> str:
-    """A name with the words bass and treble exchanged, unchanged where it would grow over 60 signs."""
-    swapped = " ".join({"bass": "treble", "treble": "bass", "Bass": "Treble", "Treble": "Bass"}.get(word, word)
-                       for word in name.split(" "))
+    """A name with the words bass and treble exchanged, unchanged where it would grow over 60 signs. Done twice it is the name again."""
+    swapped = " ".join(_OTHER_WORD.get(word, word) for word in name.split(" "))
     return swapped if len(swapped) <= 60 else name
 
 
@@ -117,4 +123,4 @@ def _straight(layout: Headstock, id: str) -> Slot:
 
 def _name(layout: Headstock, x: float) -> str:
     names = feature_names(layout)
-    return names.numbered("slot") if abs(x) < 1.0 else names.alike("treble slot" if x > 0 else "bass slot")
+    return names.numbered(given("slot")) if abs(x) < 1.0 else names.alike(given("treble slot" if x > 0 else "bass slot"))

@@ -13,6 +13,7 @@ from geometry.layout import Headstock, Side, String
 from geometry.layout.names import Names
 from geometry.saying import say
 from geometry.strings.hands import counted_from, courses_from
+from geometry.terms import given
 
 MOST_STRINGS = 24
 """More are no headstock: the limit is there so that one wrong number cannot make thousands."""
@@ -50,7 +51,7 @@ def add_string(layout: Headstock, side: Side) -> Headstock:
     if len(old) >= MOST_STRINGS:
         raise GeometryError(say("There are {most} strings already: no more can be added.", most=MOST_STRINGS))
     beside = (old[0] if side == "bass" else old[-1]) if old else None
-    new = String(id=Names(string.id for string in old).numbered("string"), course=1,
+    new = String(id=Names(string.id for string in old).numbered(given("string")), course=1,
                  diameter=FIRST_DIAMETER if beside is None else beside.diameter)
     strings, joined = ((new, *old), (False, *_joined(old))) if side == "bass" else ((*old, new), (*_joined(old), False))
     return _with(layout, strings, joined, counted_from(old))

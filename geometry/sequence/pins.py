@@ -16,6 +16,7 @@ from geometry.layout import Headstock, Pin
 from geometry.lengths import mm
 from geometry.saying import say
 from geometry.sequence.pin_places import AXIS, head_face, later_holes, places
+from geometry.terms import given
 from geometry.vectors import Vec2
 
 LEAST_APART = 25.0
@@ -106,7 +107,7 @@ def _best(layout: Headstock, pairs: Iterable[tuple[_Spot, _Spot]], waste: BaseGe
     level = flip and abs(low.at[0]) > AXIS
     first = _even(low, waste, wood, layout)
     second = v.mirrored(first) if level else _even(high, waste, wood, layout)
-    return (Pin(id="nut pin", at=first, diameter=low.diameter), Pin(id="tip pin", at=second, diameter=high.diameter))
+    return (Pin(id=given("nut pin"), at=first, diameter=low.diameter), Pin(id=given("tip pin"), at=second, diameter=high.diameter))
 
 
 def _even(spot: _Spot, waste: BaseGeometry, wood: BaseGeometry, layout: Headstock) -> Vec2:

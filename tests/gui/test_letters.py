@@ -62,6 +62,7 @@ def test_every_window_has_the_same_letters(bench):
     second.actions_["letters 150"].trigger()
     assert bench.window.actions_["letters 150"].isChecked()
     assert bench.window.canvas._top.height() == second.canvas._top.height() == 33
+    assert {way.iconSize().width() for way in bench.window.front.ways.values()} == {30}, "signs grow with the words beside them"
     _forget(second)
     second.close()
 

@@ -172,7 +172,9 @@ class FrontPage(QWidget):
             _name_recent(button, file, file not in missing)
 
     def follow_sizes(self) -> None:
-        """Lay the cards anew for letters of another size."""
+        """Lay the cards anew for letters of another size, and let the signs grow with them."""
+        for way in self.ways.values():
+            way.setIconSize(QSize(px(20), px(20)))
         self._lay()
 
     def set_theme(self, theme: Theme) -> None:

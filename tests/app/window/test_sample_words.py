@@ -1,6 +1,7 @@
 """The samples in another language: their words are said anew, everything that is measured stays."""
 
 import json
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -12,12 +13,15 @@ from app.formats import headstock
 from app.formats.reading import known
 from app.window.demo import in_language, samples
 from app.window.sample_words import HEADS, PATTERNS, REMARKS
+from geometry.edits.fields import rename
+from geometry.edits.parts import FEATURE_GROUPS
 from geometry.layout.generic import PATTERNS as GENERIC
 
 FILES = sorted(samples().glob("*.json"))
 ROOT = Path(__file__).parents[3]
 IN_GERMAN = """
 import json
+import re
 from app.languages.catalogue import speak
 speak("de")
 from app.formats import headstock
@@ -41,6 +45,12 @@ def test_in_another_language_words_change_and_nothing_else():
     done = subprocess.run([sys.executable, "-c", IN_GERMAN], cwd=ROOT, capture_output=True, text=True, encoding="utf-8", check=True)
     for file, said in zip(FILES, json.loads(done.stdout), strict=True):
         english, german = headstock.read(file), headstock.decode(said.encode())
+        for group in (*FEATURE_GROUPS, "rows"):
+            for one, other in zip(getattr(english, group), getattr(german, group), strict=True):
+                assert one.id != other.id, "parts have German names"
+                assert all(other.id in b.text for a, b in zip(english.book.remarks, german.book.remarks, strict=True)
+                           if re.search(rf"\b{one.id}\b(?! slot)", a.text) and " " in one.id), one.id
+                german = rename(german, group, other.id, one.id)
         assert german.name != english.name and german.about != english.about
         assert all(a.text != b.text and replace(a, text=b.text) == b
                    for a, b in zip(german.book.remarks, english.book.remarks, strict=True))
