@@ -58,11 +58,12 @@ def test_keys_make_letters_larger_and_smaller_and_it_is_kept(bench):
 
 
 def test_every_window_has_the_same_letters(bench):
+    bench.window.front.show()
     second = bench.window.windows.empty()
     second.actions_["letters 150"].trigger()
     assert bench.window.actions_["letters 150"].isChecked()
     assert bench.window.canvas._top.height() == second.canvas._top.height() == 33
-    assert {way.iconSize().width() for way in bench.window.front.ways.values()} == {30}, "signs grow with the words beside them"
+    assert {way.iconSize().width() for way in bench.window.front.page.ways.values()} == {30}, "signs grow with the words beside them"
     _forget(second)
     second.close()
 
