@@ -12462,6 +12462,10 @@
         <translation>Schäftung leimen</translation>
     </message>
     <message>
+        <source>glued on: a change here changes the plan alone</source>
+        <translation>schon angeleimt: Eine Änderung hier ändert nur den Plan</translation>
+    </message>
+    <message>
         <source>glued up with a scarf joint behind the nut line, sawn at {pitch}</source>
         <translation>verleimt mit einer Schäftung hinter der Sattellinie, gesägt mit {pitch}</translation>
     </message>
@@ -13334,6 +13338,11 @@
     <message>
         <source>pitch of the head</source>
         <translation>Kopfwinkel</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <comment>column</comment>
+        <translation>Ort</translation>
     </message>
     <message>
         <source>plain</source>
@@ -14726,6 +14735,10 @@
         <translation>x von der Diskantkante des Rohlings</translation>
     </message>
     <message>
+        <source>x {x0} mm to {x1} mm, y {y0} mm to {y1} mm</source>
+        <translation>x {x0} mm bis {x1} mm, y {y0} mm bis {y1} mm</translation>
+    </message>
+    <message>
         <source>x, below face</source>
         <translation>x, ab Vorderseite</translation>
     </message>
@@ -15390,8 +15403,28 @@
         <translation>{names} und {n} weitere</translation>
     </message>
     <message>
+        <source>{names} are cut in the real piece already (job book): more can be taken off, and no wood comes back.</source>
+        <translation>{names} sind im echten Stück schon ausgearbeitet (Werkbuch): Mehr kann weggenommen werden, Holz kommt keines zurück.</translation>
+    </message>
+    <message>
+        <source>{names} are drilled in the real piece already (job book) and stay where they are.</source>
+        <translation>{names} sind im echten Stück schon gebohrt (Werkbuch) und bleiben, wo sie sind.</translation>
+    </message>
+    <message>
         <source>{names} are there already and stay as they are: the drawing has nothing in their place.</source>
         <translation>{names} sind schon da und bleiben, wie sie sind: Die Zeichnung hat nichts an ihrer Stelle.</translation>
+    </message>
+    <message>
+        <source>{names} is cut in the real piece already (job book): more can be taken off, and no wood comes back.</source>
+        <translation>{names} ist im echten Stück schon ausgearbeitet (Werkbuch): Mehr kann weggenommen werden, Holz kommt keines zurück.</translation>
+    </message>
+    <message>
+        <source>{names} is drilled in the real piece already (job book) and stays where it is.</source>
+        <translation>{names} ist im echten Stück schon gebohrt (Werkbuch) und bleibt, wo es ist.</translation>
+    </message>
+    <message>
+        <source>{names} is glued on in the real piece already (job book) and stays as wide as it is.</source>
+        <translation>{names} ist im echten Stück schon angeleimt (Werkbuch) und bleibt so breit, wie es ist.</translation>
     </message>
     <message>
         <source>{names} is there already and stays as it is: the drawing has nothing in its place.</source>

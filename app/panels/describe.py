@@ -49,10 +49,9 @@ from geometry.layout import (
     Slot,
     StraightSlot,
     Tuner,
-    cut,
-    drilled,
     loop_path,
     slot_path,
+    worked,
 )
 from geometry.layout.edges import edge
 from geometry.layout.names import OUTLINE
@@ -93,9 +92,12 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
     if id == "nut":
         return Page(say("Nut and strings"), [], nut_rows(layout))
     page = _outline(layout, unit) if id == OUTLINE else _feature(layout, id, unit)
-    if id in cut(layout):
+    made = worked(layout.book)
+    if id in made.cut:
         told = say("cut otherwise than it is drawn") if strays(layout, id) else say("cut: a change here changes the plan alone")
-    elif id in drilled(layout):
+    elif id in made.glued:
+        told = say("glued on: a change here changes the plan alone")
+    elif id in made.drilled:
         told = say("drilled otherwise than it is drawn") if strays(layout, id) else say("drilled: a move here moves the plan alone")
     else:
         return page

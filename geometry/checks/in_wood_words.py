@@ -6,9 +6,9 @@ import math
 
 from geometry.checks.said import length, read
 from geometry.checks.words import first, mm
-from geometry.layout.book import Bored, Shaped
+from geometry.layout.book import Bored, Done, Shaped
 from geometry.layout.outline import Loop
-from geometry.layout.slots import Slot
+from geometry.layout.slots import Slot, shape_path
 from geometry.saying import say
 from geometry.solids.cut_shape import Astray
 from geometry.solids.in_wood import on_axis
@@ -66,6 +66,19 @@ def _upright(hole: Bored) -> bool:
 def _depth(hole: Bored) -> float:
     """From where the drill goes in to the end of its full diameter, mm."""
     return math.dist(hole.at, hole.end)
+
+
+def made_words(one: Done) -> str:
+    """Where what is ticked off lies in the wood, how wide and how deep; empty where that is not known. Lengths are kept (see said.py)."""
+    if one.hole is not None:
+        return ", ".join([*_place(one.hole), say("{diameter} mm wide", diameter=length(one.hole.diameter, 2)), _how_deep(one.hole, True)])
+    if one.cut is None:
+        return ""
+    if one.cut.ramp is not None:
+        return _ramp(ramp_cut(Slot(id="cut", shape=one.cut.shape, ramp=one.cut.ramp)))
+    x0, y0, x1, y1 = shape_path(one.cut.shape).box
+    return ", ".join([say("x {x0} mm to {x1} mm, y {y0} mm to {y1} mm", x0=length(x0, 2), x1=length(x1, 2), y0=length(y0, 2), y1=length(y1, 2)),
+                      _floor(one.cut.ends)])
 
 
 def told_cut(id: str, was: Shaped, now: Slot | Loop, found: Astray, thickness: float) -> str:

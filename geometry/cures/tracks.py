@@ -23,11 +23,10 @@ from geometry.layout import (
     Slot,
     StraightSlot,
     Tuner,
-    cut,
     drilled,
-    glued,
     staying,
     staying_rows,
+    worked,
 )
 from geometry.layout.names import OUTLINE
 from geometry.layout.pin_pairs import mirroring_moves, template_pins
@@ -74,10 +73,10 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
     Two tuners of one row or of one pattern share what all of these can do.
     """
     found: list[Track] = []
-    fixed, worked = drilled(layout), cut(layout)
+    done = worked(layout.book)
     if snag.kind == "pins-askew":
         return [Track(lambda _, pin=pin, by=by: Shift(pin.id, by), _SIDE, FARTHEST_SHIFT)
-                for pin, by in mirroring_moves(template_pins(layout)) if v.norm(by) <= FARTHEST_MIRRORED and pin.id not in fixed]
+                for pin, by in mirroring_moves(template_pins(layout)) if v.norm(by) <= FARTHEST_MIRRORED and pin.id not in done.drilled]
     if snag.kind == "cut-otherwise":
         return []  # what is cut is where it is, and the drawing is put back by hand
     found += _row(layout, snag.between)
@@ -86,20 +85,20 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
     for i, id in enumerate(snag.between):
         part = next((one for group in FEATURE_GROUPS for one in getattr(layout, group) if one.id == id), None)
         push = None if snag.push is None or i > 1 else v.scale(snag.push, 1.0 if i == 0 else -1.0)
-        if (isinstance(part, Slot | SingleHole) and part.there or isinstance(part, Pin | SingleHole) and id in fixed
-                or isinstance(part, Ear) and id in glued(layout)):
+        if (isinstance(part, Slot | SingleHole) and part.there or isinstance(part, Pin | SingleHole) and id in done.drilled
+                or isinstance(part, Ear) and id in done.glued):
             continue  # it is where it is
         if isinstance(part, Tuner):
             found += _tuner(layout, part, snag, push)
         elif isinstance(part, Slot):
-            found += _slot(part, snag, push, id in worked)
+            found += _slot(part, snag, push, id in done.cut)
         elif isinstance(part, Ear):
             found += [Track(_to(("ears", id, "width"), part.width, sign), _DEAR[Ear], FARTHEST_CHANGE) for sign in (1, -1)]
         elif part is not None:
             found += _shifts(part, id, push)
             if isinstance(part, SingleHole) and part.depth is not None:
                 found.append(Track(_to(("holes", id, "depth"), part.depth, -1), 1.0, FARTHEST_CHANGE))
-    if (snag.kind in _BLANK_KINDS or BLANK in snag.between) and OUTLINE not in worked:
+    if (snag.kind in _BLANK_KINDS or BLANK in snag.between) and OUTLINE not in done.cut:
         found += [Track(_to(("blank", side), getattr(layout.blank, side), 1), _BLANK, 4 * FARTHEST_CHANGE)
                   for side in ("bass", "treble", "tip", "behind")]
     return list({way.make(_ANY): way for way in reversed(found)}.values())[::-1]

@@ -2,7 +2,7 @@
 
 from geometry.layout.blank import OTHER, Blank, Ear, Side
 from geometry.layout.book import PIECES, Book, Bored, Clock, Done, Piece, Price, Reading, Remark, Shaped, Task, Time
-from geometry.layout.drilled import cut, drilled, drilling_of, glued, staying, staying_rows
+from geometry.layout.drilled import Worked, cut, drilled, drilling_of, staying, staying_rows, worked
 from geometry.layout.hardware import Bore, Button, Footprint, Pattern, Post
 from geometry.layout.headstock import FORMAT, Headstock, Note
 from geometry.layout.outline import Loop, Node, loop_of, loop_path
@@ -31,7 +31,7 @@ __all__ = [
     "DrillPress", "Ear", "EdgePlace", "EdgeRun", "Flat", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins",
     "Node", "Note", "Nut", "Pattern", "Picture", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates",
     "Reading", "Remark", "Retainer", "Route", "Router", "RouterBit", "Row", "RowPlace", "Shaped", "Side", "SingleHole", "Slot",
-    "StraightRun", "StraightSlot", "String", "Task", "Template", "Time", "Tool", "Tuner", "cut", "drilled",
-    "drilling_of", "feature_ids", "glued", "loop_of", "loop_path", "slot_path", "staying", "staying_rows",
-    "validate",
+    "StraightRun", "StraightSlot", "String", "Task", "Template", "Time", "Tool", "Tuner", "Worked", "cut", "drilled",
+    "drilling_of", "feature_ids", "loop_of", "loop_path", "slot_path", "staying", "staying_rows",
+    "validate", "worked",
 ]

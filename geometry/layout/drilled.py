@@ -4,33 +4,46 @@ from __future__ import annotations
 
 import re
 
+from msgspec import Struct
+
 from geometry.layout.book import Book, Task
 from geometry.layout.headstock import Headstock
 from geometry.layout.names import OUTLINE
 from geometry.layout.tuners import RowPlace
 
 
-def drilled(layout: Headstock) -> frozenset[str]:
-    """Ids of the features of which a hole has been ticked off or timed on the real piece.
+class Worked(Struct, frozen=True):
+    """Ids of what is made of the real piece, ticked off or timed; what is no longer in the layout is among them. The practice piece
+    binds nothing."""
 
-    Holes of the practice piece bind nothing. Features that are no longer in the layout are among them.
-    """
-    return frozenset(feature for task in _worked(layout.book) for feature in task.features if _drilling(task, feature))
+    drilled: frozenset[str]
+    """features of which a hole is drilled: they stay where they are, and can be drilled on"""
+    cut: frozenset[str]
+    """slots, and the outline, of which something is drilled out, sawn or routed: they can be cut on, and no wood comes back"""
+    glued: frozenset[str]
+    """ears that are glued on: their glue lines lie where they lie"""
+
+
+def worked(book: Book) -> Worked:
+    """What is made of the real piece, by the job book."""
+    tasks = _tasks(book)
+    return Worked(frozenset(feature for task in tasks for feature in task.features if _drilling(task, feature)),
+                frozenset(id for task in tasks for id in (task.features or (OUTLINE,))
+                          if re.fullmatch(rf"(waste holes|saw|cut|rout) {re.escape(id)}( \d+)?", task.operation)),
+                frozenset(id for task in tasks for id in task.features if task.operation == f"glue ear {id}"))
+
+
+def drilled(layout: Headstock) -> frozenset[str]:
+    """See Worked."""
+    return worked(layout.book).drilled
 
 
 def cut(layout: Headstock) -> frozenset[str]:
-    """Ids of the slots, and the outline's, of which something has been drilled out, sawn or routed on the real piece, ticked off or
-    timed. They can be cut on; no wood comes back."""
-    return frozenset(id for task in _worked(layout.book) for id in (task.features or (OUTLINE,))
-                     if re.fullmatch(rf"(waste holes|saw|cut|rout) {re.escape(id)}( \d+)?", task.operation))
+    """See Worked."""
+    return worked(layout.book).cut
 
 
-def glued(layout: Headstock) -> frozenset[str]:
-    """Ids of the ears whose gluing on has been ticked off or timed on the real piece: their glue lines lie where they lie."""
-    return frozenset(ear.id for ear in layout.ears if any(task.operation == f"glue ear {ear.id}" for task in _worked(layout.book)))
-
-
-def _worked(book: Book) -> list[Task]:
+def _tasks(book: Book) -> list[Task]:
     """Operations that took place on the real piece."""
     return [*(one.task for one in book.done if one.piece == "real"),
             *(time.task for time in book.times if time.piece == "real" and time.minutes > 0)]

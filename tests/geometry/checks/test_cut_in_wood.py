@@ -36,7 +36,7 @@ def wide(layout, by):
 def test_nothing_is_told_while_the_drawing_is_what_was_cut():
     job = cut(demo(), SLOT, "treble slot", "outline")
     assert len(job.book.done) == 8 and all(one.cut for one in job.book.done)
-    assert check(job).snags == check(demo()).snags and done_steps(job).keys() == {one.task.operation for one in job.book.done}
+    assert [snag.said for snag in check(job).snags] == [snag.said for snag in check(demo()).snags] and done_steps(job).keys() == {one.task.operation for one in job.book.done}
 
 
 def test_a_slot_that_is_moved_after_the_router_is_told_of_with_where_and_how_far():

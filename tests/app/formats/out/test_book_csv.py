@@ -9,8 +9,8 @@ from hypothesis import strategies as st
 
 from app.formats.book_csv import HEAD, book_table, write_book
 from app.formats.csv_out import csv_text
-from geometry.book import add_remark, put_price, put_reading, set_minutes, tick_off
-from geometry.layout import Book, Price, Reading, Remark, Task
+from geometry.book import Made, add_remark, put_price, put_reading, set_minutes, tick_off
+from geometry.layout import Book, Bored, Price, Reading, Remark, Shaped, StraightSlot, Task
 
 SAW = Task(operation="saw bass slot", title="Saw out bass slot", rate="saw_100", features=("bass slot",), planned=9.0)
 words = st.text(st.characters(codec="utf-8", exclude_characters="\x00"), min_size=1, max_size=60)
@@ -37,6 +37,14 @@ def test_all_that_is_written_down_is_in_the_table(tmp_path):
     assert (reading["about"], reading["planned"], reading["value"]) == ("x centreline", "20", "20.3")
     write_book(book, [SAW], tmp_path / "book.csv")
     assert (tmp_path / "book.csv").read_bytes().startswith("\ufeffsection".encode())
+
+
+def test_what_is_done_has_the_place_of_what_was_made():
+    book, hole = Book(), Bored(at=(12.0, 40.5, 0.0), end=(12.0, 40.5, 8.0), diameter=6.0)
+    for number, (what, made) in enumerate({"bore a.1": Made(hole=hole), "saw b": Made(cut=Shaped(shape=StraightSlot(nut_end=(0, 30), tip_end=(0, 60), width=12))), "mark": Made()}.items(), 1):
+        book = tick_off(book, Task(operation=what), number, made)
+    assert [row["place"] for row in rows_of(csv_text(HEAD, book_table(book, [])))] == [
+        "from the face at x 12.00 mm, y 40.50 mm, 6.00 mm wide, 8.00 mm deep", "x -6.00 mm to 6.00 mm, y 24.00 mm to 66.00 mm, through", ""]
 
 
 @given(st.lists(st.tuples(words, st.decimals(min_value=-10**6, max_value=10**6, places=4), st.integers(0, 999)), max_size=8))
