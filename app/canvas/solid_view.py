@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QPushButton, QSizePolicy, QVBoxLayout, QWidget
 from app.canvas.canvas import feature_states
 from app.canvas.snag_marks import RING, note_badge
 from app.canvas.solid_paint import paint
+from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.painting import focus_ring
 from app.look.signs import sign_path
@@ -35,24 +36,17 @@ class SolidView(QWidget):
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        sides = QWidget(self)
-        sides.setObjectName("tools")
+        sides = QWidget(self, objectName="tools")
         sides.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         row = Flow(sides, (8, 6, 8, 6), 3)
         self.turntable = Turntable(theme, self)
         self._views = {}
         for word, view in ((say("Face"), FACE), (say("Back"), BACK), (say("Bass"), BASS_EDGE),
                            (say("Treble"), TREBLE_EDGE), (say("Tip"), TIP), (say("Aslant"), BEGIN)):
-            button = QPushButton(word, sides)
-            button.setToolTip(say("Look at the head from this side."))
-            button.clicked.connect(self._chosen)
+            button = QPushButton(word, sides, toolTip=say("Look at the head from this side."), clicked=self._chosen)
             self._views[button] = view
             row.addWidget(button)
-        column.addWidget(sides)
-        column.addWidget(self.turntable, 1)
+        filled(QVBoxLayout(self), sides, (self.turntable, 1), margins=(0, 0, 0, 0), gap=0)
         keep(self, panel_width=300)
 
     def show_layout(self, layout: Headstock, snags: tuple[Snag, ...], held: tuple[str, ...]) -> None:
@@ -81,10 +75,7 @@ class Turntable(QWidget):
         self._zoom = 1.0
         self._from: QPointF | None = None
         self.view = BEGIN
-        self._rest = QTimer(self)
-        self._rest.setSingleShot(True)
-        self._rest.setInterval(REST_MS)
-        self._rest.timeout.connect(self.update)
+        self._rest = QTimer(self, singleShot=True, interval=REST_MS, timeout=self.update)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setCursor(Qt.CursorShape.OpenHandCursor)

@@ -110,10 +110,7 @@ class Journal(QObject):
 
     # ---- inside ---------------------------------------------------------
     def _after(self, ms: int, slot: Callable[[], None]) -> QTimer:
-        timer = QTimer(self)
-        timer.setSingleShot(True)
-        timer.setInterval(ms)
-        timer.timeout.connect(slot)
+        timer = QTimer(self, singleShot=True, interval=ms, timeout=slot)
         return timer
 
     def _go_on(self) -> None:

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from app.help.glossary import WORDS
 from app.help.pictures import picture
 from app.help.snags import snag_words
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.theme import Theme
@@ -68,9 +69,7 @@ class HelpWindow(ReadInOrder, QDialog):
         self._entries = [_action_entry(action) for action in actions if action.text() and action.menu() is None]
         self._entries += [Entry(keys, about + ".", keys) for keys, about in habits]
         self._entries += [Entry(word.word, word.means, picture=word.picture) for word in (*WORDS, *snag_words())]
-        self.field = QLineEdit(self)
-        self.field.setPlaceholderText(say("What do you look for?"))
-        self.field.setAccessibleName(say("What do you look for?"))
+        self.field = QLineEdit(self, placeholderText=say("What do you look for?"), accessibleName=say("What do you look for?"))
         self.field.setClearButtonEnabled(True)
         self.found = QListWidget(self)
         self.found.setSpacing(2)
@@ -78,27 +77,14 @@ class HelpWindow(ReadInOrder, QDialog):
         self.found.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.found.setAccessibleName(say("Found"))
         self._title = paragraph(self, name="title")
-        self._keys = QLabel(self)
-        self._keys.setObjectName("dim")
+        self._keys = QLabel(self, objectName="dim")
         self._about = paragraph(self)
         self._picture = SectionView(theme, self)
-        self._do = QPushButton(say("Do it"), self)
-        self._do.setObjectName("main")
-        right = QVBoxLayout()
-        right.setSpacing(10)
-        for widget in (self._title, self._keys, self._about, self._picture):
-            right.addWidget(widget)
-        right.addStretch(1)
-        right.addWidget(self._do, 0, Qt.AlignmentFlag.AlignRight)
-        both = QHBoxLayout()
-        both.setSpacing(22)
-        both.addWidget(self.found, 1)
-        both.addLayout(right, 1)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(20, 18, 20, 18)
-        column.setSpacing(12)
-        column.addWidget(self.field)
-        column.addLayout(both, 1)
+        self._do = QPushButton(say("Do it"), self, objectName="main")
+        right = filled(QVBoxLayout(), self._title, self._keys, self._about, self._picture, 1,
+                       (self._do, 0, Qt.AlignmentFlag.AlignRight), gap=10)
+        both = filled(QHBoxLayout(), (self.found, 1), (right, 1), gap=22)
+        filled(QVBoxLayout(self), self.field, (both, 1), margins=(20, 18, 20, 18), gap=12)
         self.field.textChanged.connect(self._search)
         self.field.returnPressed.connect(self._run)
         self.field.installEventFilter(self)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QSize
 from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLayout, QVBoxLayout, QWidget
 
+from app.look.filled import filled
 from app.look.scroll import Scroll
 from app.look.sizes import sizes
 
@@ -17,8 +18,7 @@ class Column(Scroll):
 
     def __init__(self, inside: QLayout, name: str, parent: QWidget) -> None:
         super().__init__(name, parent)
-        page = QWidget(self)
-        page.setObjectName("page")
+        page = QWidget(self, objectName="page")
         inside.setContentsMargins(2, 2, 8, 2)
         page.setLayout(inside)
         self.setWidget(page)
@@ -44,11 +44,5 @@ def form_of_dialog() -> QFormLayout:
 
 def lay_beside(dialog: QDialog, picture: QWidget, inside: QLayout, name: str, buttons: QWidget) -> None:
     """Fill a dialog: the picture on the left, a column called `name` on the right with the buttons below it."""
-    side = QVBoxLayout()
-    side.addWidget(Column(inside, name, dialog), 1)
-    side.addWidget(buttons)
-    both = QHBoxLayout(dialog)
-    both.setContentsMargins(14, 14, 14, 14)
-    both.setSpacing(18)
-    both.addWidget(picture, 3)
-    both.addLayout(side, 2)
+    side = filled(QVBoxLayout(), (Column(inside, name, dialog), 1), buttons)
+    filled(QHBoxLayout(dialog), (picture, 3), (side, 2), margins=(14, 14, 14, 14), gap=18)

@@ -7,7 +7,5 @@ from PySide6.QtWidgets import QLabel, QWidget
 
 def paragraph(parent: QWidget, text: str = "", name: str = "") -> QLabel:
     """A label that wraps; `name` is that of its kind in the style sheet (`dim`, `title`, `heading`)."""
-    label = QLabel(text, parent)
-    label.setObjectName(name)
-    label.setWordWrap(True)
+    label = QLabel(text, parent, objectName=name, wordWrap=True)
     return label

@@ -10,6 +10,7 @@ from __future__ import annotations
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QAbstractScrollArea, QScrollArea, QScrollBar, QVBoxLayout, QWidget
 
+from app.look.filled import filled
 from app.look.sizes import px
 
 LEAST = 130
@@ -53,9 +54,7 @@ class Yielding(QWidget):
 
     def __init__(self, inside: QWidget, parent: QWidget) -> None:
         super().__init__(parent)
-        self._whole = QVBoxLayout(self)
-        self._whole.setContentsMargins(0, 0, 0, 0)
-        self._whole.addWidget(inside)
+        self._whole = filled(QVBoxLayout(self), inside, margins=(0, 0, 0, 0))
 
     def sizeHint(self) -> QSize:
         return QSize(self._whole.sizeHint().width(), px(LEAST))

@@ -23,9 +23,7 @@ class Turns(QObject):
     def __init__(self, parent: QObject) -> None:
         super().__init__(parent)
         self._steps: Steps | None = None
-        self._next = QTimer(self)
-        self._next.setSingleShot(True)
-        self._next.timeout.connect(self._go)
+        self._next = QTimer(self, singleShot=True, timeout=self._go)
 
     @property
     def busy(self) -> bool:

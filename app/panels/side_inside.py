@@ -6,6 +6,7 @@ from PySide6.QtCore import QByteArray, Qt, Signal
 from PySide6.QtWidgets import QLabel, QSplitter, QVBoxLayout, QWidget
 
 from app.look.calm import Calm
+from app.look.filled import filled
 from app.look.ground import Ground
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
@@ -45,22 +46,14 @@ class SideInside(QSplitter):
         for form in (self._facts, self._fields):
             form.edited.connect(self.edited)
             form.refused.connect(self.refused)
-        self._section_title = QLabel(self)
-        self._section_title.setObjectName("heading")
+        self._section_title = QLabel(self, objectName="heading")
         self._section = SectionView(theme, self)
         for part in (self._section_title, self._section):
             part.hide()  # until there is one: what is empty would still take its spacing
         page = Ground(self)
         page.setObjectName("page")
-        column = QVBoxLayout(page)
-        column.setContentsMargins(22, 18, 18, 12)
-        column.setSpacing(8)
-        column.addWidget(self._title)
-        column.addWidget(self._facts)
-        column.addWidget(self._section_title)
-        column.addWidget(self._section)
-        column.addWidget(self._fields)
-        column.addStretch(1)
+        filled(QVBoxLayout(page), self._title, self._facts, self._section_title, self._section, self._fields, 1,
+               margins=(22, 18, 18, 12), gap=8)
         scroll = Scroll(say("What is held, or the stage"), self, page)
         self._scroll = scroll
         self._upper = Stack(self)
@@ -83,15 +76,9 @@ class SideInside(QSplitter):
         lists.addWidget(self.changes)
         self._lists = lists
         self.tabs.chosen.connect(self._list_chosen)
-        lower = QVBoxLayout(below)
-        lower.setContentsMargins(22, 10, 10, 8)
-        lower.setSpacing(8)
-        lower.addWidget(self.tabs)
-        lower.addWidget(Calm(self._tally, below, wraps=True, lines=1))
         self._chance_room = Calm(self.chance_line, below, wraps=True)
-        lower.addWidget(self._chance_room)
-        lower.addWidget(rule(below))
-        lower.addWidget(lists, 1)
+        filled(QVBoxLayout(below), self.tabs, Calm(self._tally, below, wraps=True, lines=1), self._chance_room, rule(below),
+               (lists, 1), margins=(22, 10, 10, 8), gap=8)
 
         self.addWidget(self._upper)
         self._below = Calm(below, self)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QListView, QPushButton, QVBox
 
 from app.formats.paper import Page
 from app.look.elided import Elided
+from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.sizes import keep
 from app.look.theme import Theme
@@ -37,12 +38,8 @@ class SheetPreview(QWidget):
         self.view = PageView(theme, self)
         self._title = Elided(self)
         self._title.setObjectName("heading")
-        self._size = QLabel(self)
-        self._size.setObjectName("dim")
-        self.message = QLabel(self)
-        self.message.setObjectName("dim")
-        self.message.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.message.setWordWrap(True)
+        self._size = QLabel(self, objectName="dim")
+        self.message = QLabel(self, objectName="dim", alignment=Qt.AlignmentFlag.AlignCenter, wordWrap=True)
         self._lay_out()
         self.list.selectionModel().currentChanged.connect(self._chosen)
         self.view.zoomed.connect(self._zoomed)
@@ -50,8 +47,7 @@ class SheetPreview(QWidget):
         self.show_pages(())
 
     def _lay_out(self) -> None:
-        bar = QWidget(self)
-        bar.setObjectName("tools")
+        bar = QWidget(self, objectName="tools")
         bar.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         row = Flow(bar, (14, 5, 14, 5), 6)
         row.addWidget(self._title)
@@ -60,23 +56,11 @@ class SheetPreview(QWidget):
         for word, about, slot in ((say("Whole page"), say("Show the whole page (0)"), self.view.fit),
                                   (say("Full size"), say("As large as on paper (1)"), self.view.zoom_full_size),
                                   ("−", say("Smaller (-)"), self.smaller), ("+", say("Larger (+)"), self.larger)):
-            button = QPushButton(word, bar)
-            button.setToolTip(about)
-            button.setAccessibleName(about)
-            button.clicked.connect(slot)
+            button = QPushButton(word, bar, toolTip=about, accessibleName=about, clicked=slot)
             row.addWidget(button)
         self.right = QWidget(self)
-        right = QVBoxLayout(self.right)
-        right.setContentsMargins(0, 0, 0, 0)
-        right.setSpacing(0)
-        right.addWidget(bar)
-        right.addWidget(self.view, 1)
-        right.addWidget(self.message, 1)
-        whole = QHBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.setSpacing(0)
-        whole.addWidget(self.list)
-        whole.addWidget(self.right, 1)
+        filled(QVBoxLayout(self.right), bar, (self.view, 1), (self.message, 1), margins=(0, 0, 0, 0), gap=0)
+        filled(QHBoxLayout(self), self.list, (self.right, 1), margins=(0, 0, 0, 0), gap=0)
 
     # ---- what is shown --------------------------------------------------
     def show_pages(self, pages: Sequence[Page]) -> None:

@@ -12,6 +12,7 @@ from app.formats.paper import PAPERS
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import Column
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
@@ -71,19 +72,11 @@ class MeasureBars(ReadInOrder, QDialog):
             form.addRow(Lead(word, widget), widget)
         form.addRow(self.already)
         kinds = QDialogButtonBox.StandardButton
-        self.buttons = QDialogButtonBox(kinds.Save | kinds.Cancel | kinds.Reset, self)
-        self.buttons.accepted.connect(self.accept)
-        self.buttons.rejected.connect(self.reject)
+        self.buttons = QDialogButtonBox(kinds.Save | kinds.Cancel | kinds.Reset, self, accepted=self.accept, rejected=self.reject)
         self.buttons.button(kinds.Reset).setText(say("Forget the correction"))
         self.buttons.button(kinds.Reset).clicked.connect(self.forget)
-        inside = QVBoxLayout()
-        inside.addWidget(about)
-        inside.addLayout(form)
-        inside.addWidget(self.says)
-        inside.addStretch(1)
-        column = QVBoxLayout(self)
-        column.addWidget(Column(inside, self.windowTitle(), self), 1)
-        column.addWidget(self.buttons)
+        inside = filled(QVBoxLayout(), about, form, self.says, 1)
+        filled(QVBoxLayout(self), (Column(inside, self.windowTitle(), self), 1), self.buttons)
 
     # ---- what comes of it ---------------------------------------------
     @property

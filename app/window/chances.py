@@ -40,19 +40,10 @@ class ChanceWatch(StageRoom):
         self.chances = Chances()
         self._of: Headstock | None = None
         self._trial: Trial | None = None
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(self._failed)
-        self.errand.ended.connect(self._ended)
+        self.errand = Errand(self, answered=self._answered, failed=self._failed, ended=self._ended)
         self._on_canvas = False
-        self._rest = QTimer(self)
-        self._rest.setSingleShot(True)
-        self._rest.setInterval(REST_MS)
-        self._rest.timeout.connect(self._begin)
-        self._pace = QTimer(self)
-        self._pace.setSingleShot(True)
-        self._pace.setInterval(PACE_MS)
-        self._pace.timeout.connect(self._tell)
+        self._rest = QTimer(self, singleShot=True, interval=REST_MS, timeout=self._begin)
+        self._pace = QTimer(self, singleShot=True, interval=PACE_MS, timeout=self._tell)
         self._part.connect(self._progress)
         window.document.shown_changed.connect(self._edited)
         window.side.chance_chosen.connect(self._go_to)

@@ -54,14 +54,8 @@ class Cures(QObject):
         self.patience: float | None = None
         """seconds, another than that of the search"""
         self.note: WorkNote | None = None
-        self._long = QTimer(self)
-        self._long.setSingleShot(True)
-        self._long.setInterval(LONG_MS)
-        self._long.timeout.connect(self._tell_of_it)
-        self._pause = QTimer(self)
-        self._pause.setSingleShot(True)
-        self._pause.setInterval(PAUSE_MS)
-        self._pause.timeout.connect(self._seek)
+        self._long = QTimer(self, singleShot=True, interval=LONG_MS, timeout=self._tell_of_it)
+        self._pause = QTimer(self, singleShot=True, interval=PAUSE_MS, timeout=self._seek)
         self.found.connect(self._take)
         window.document.shown_changed.connect(self._changed)
         window.side.cure_wanted.connect(self.carry_out)

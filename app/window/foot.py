@@ -36,16 +36,10 @@ class Foot(Ground):
         # A label asks for the width of its text: a long sentence would make the window grow.
         self._says.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._pointed: tuple[tuple[float, float] | None, LengthUnit, str] = None, "mm", ""
-        self._pace = QTimer(self)
-        self._pace.setSingleShot(True)
-        self._pace.setInterval(PACE_MS)
-        self._pace.timeout.connect(self._tell_place)
+        self._pace = QTimer(self, singleShot=True, interval=PACE_MS, timeout=self._tell_place)
         self._to_say: str | None = None
         self._refusal = ""
-        self._pause = QTimer(self)
-        self._pause.setSingleShot(True)
-        self._pause.setInterval(PACE_MS)
-        self._pause.timeout.connect(self._say_now)
+        self._pause = QTimer(self, singleShot=True, interval=PACE_MS, timeout=self._say_now)
         self._counts = Elided(self, least=10)
         self._counted: Counts | None = None
         """what it tells"""

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QFrame, QMainWindow, QVBoxLayout, QWidget
 from app.canvas import Canvas
 from app.document import Document
 from app.look.calm import Calm
+from app.look.filled import filled
 from app.look.theme import Theme
 from app.panels.side import SidePanel
 from app.tools import Gesture, Pointer
@@ -72,35 +73,24 @@ class Frame(QMainWindow):
     def lay_out(self) -> None:
         """Make the parts."""
         self.work = QWidget(self)
-        column = QVBoxLayout(self.work)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
         self.stages = StageBar(self.work)
         self.tools = ToolBar(self.unit, self.work)
         self.canvas = Canvas(self.theme, self.work)
         self.side = SidePanel(self.theme, self.unit, self.work)
         left = QWidget(self.work)
-        under = QVBoxLayout(left)
-        under.setContentsMargins(0, 0, 0, 0)
-        under.setSpacing(0)
-        under.addWidget(self.tools)
         self.beside = Beside(self.theme, left)
         self.paper = self.beside.paper
         self.paper.addWidget(self.canvas)
-        under.addWidget(self.beside, 1)
-        line = QFrame(left)
-        line.setObjectName("rule")
-        under.addWidget(line)
+        line = QFrame(left, objectName="rule")
         self.foot = Foot(left)
-        under.addWidget(Calm(self.foot, left))
+        filled(QVBoxLayout(left), self.tools, (self.beside, 1), line, Calm(self.foot, left), margins=(0, 0, 0, 0), gap=0)
         self.splitter = Division(Qt.Orientation.Horizontal, self.work)
         self.splitter.setChildrenCollapsible(False)
         self.splitter.addWidget(left)
         self.splitter.addWidget(self.side)
         self.splitter.setStretchFactor(0, 1)
         self.splitter.setSizes([940, 420])
-        column.addWidget(self.stages)
-        column.addWidget(self.splitter, 1)
+        filled(QVBoxLayout(self.work), self.stages, (self.splitter, 1), margins=(0, 0, 0, 0), gap=0)
         self.chooser = GestureChooser(self.document, self.tools)
         self.hand = Hand(self.document, self._start, self)
         self.rooms = Rooms(self)

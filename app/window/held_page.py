@@ -55,9 +55,7 @@ class HeldPage(QObject):
         self._turn = 0
         self._again = False
         self._step = self._now()
-        self._due = QTimer(self)
-        self._due.setSingleShot(True)
-        self._due.timeout.connect(self._beat)
+        self._due = QTimer(self, singleShot=True, timeout=self._beat)
 
     def begin(self) -> None:
         """Show it for the first time, once the window is built: each part of the building would fill the page anew."""

@@ -30,9 +30,7 @@ class Opening(QObject):
         self._window = window
         self._steps = self._all()
         window.opens = True
-        self._next = QTimer(self)
-        self._next.setSingleShot(True)
-        self._next.timeout.connect(self._go)
+        self._next = QTimer(self, singleShot=True, timeout=self._go)
         self._next.start(LATEST_MS)
         window.side.fill = self._finish
         window.canvas.view.viewport().installEventFilter(self)

@@ -69,16 +69,13 @@ class StageBar(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._name = _Name(self)
         self._name.setObjectName("name")
-        self._group = QButtonGroup(self)
-        self._group.setExclusive(True)
+        self._group = QButtonGroup(self, exclusive=True)
         row = Flow(self, (18, 8, 14, 8), 4)
         row.addWidget(self._name)
         row.add_gap(keeps=APART)
         self._buttons: dict[str, QPushButton] = {}
         for number, stage in enumerate(STAGES, 1):
-            button = QPushButton(stage.word, self)
-            button.setObjectName("stage")
-            button.setCheckable(True)
+            button = QPushButton(stage.word, self, objectName="stage", checkable=True)
             button.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # the mouse leaves the keyboard to what the stage shows
             button.setToolTip(say("{what} (Alt+{number})", what=stage.about, number=number))
             button.setProperty("stage", stage.key)

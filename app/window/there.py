@@ -32,10 +32,7 @@ class There(QObject):
         """those that have not answered; some may be of an earlier list"""
         self.missing: frozenset[Path] = frozenset()
         """those of the list that were not there when they answered last"""
-        self._late = QTimer(self)
-        self._late.setSingleShot(True)
-        self._late.setInterval(LATE_MS)
-        self._late.timeout.connect(self._next)
+        self._late = QTimer(self, singleShot=True, interval=LATE_MS, timeout=self._next)
 
     def look(self, files: Iterable[Path]) -> None:
         """Look whether these are there. What is known of them from before is `missing` at once."""

@@ -74,8 +74,7 @@ class ToolBar(QWidget):
         self.setObjectName("tools")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._row = Flow(self, (18, 6, 14, 6), 6)
-        self._group = QButtonGroup(self)
-        self._group.setExclusive(True)
+        self._group = QButtonGroup(self, exclusive=True)
         self._tools: dict[str, SignButton] = {}
         self._stage = ""
         self._strips: dict[str, QWidget] = {}
@@ -83,8 +82,7 @@ class ToolBar(QWidget):
             self._add_tool(key, word, about)
         self._row.add_gap(10)
         self.mirrored = self._toggle(say("Mirrored"), say("What one side does, the other follows."))
-        self.slot_width_label = QLabel(say("Width"), self)
-        self.slot_width_label.setObjectName("dim")
+        self.slot_width_label = QLabel(say("Width"), self, objectName="dim")
         self.slot_width_field = LengthField(unit, parent=self)
         keep(self.slot_width_field, fixed_width=90)
         self.slot_width_field.setAccessibleName(say("Width of the new slot"))

@@ -30,10 +30,7 @@ class Warming(StageRoom):
         self._modules = modules
         self._thread: Background | None = None
         self._hurried = threading.Event()
-        self._rest = QTimer(self)
-        self._rest.setSingleShot(True)
-        self._rest.setInterval(REST_MS)
-        self._rest.timeout.connect(self._begin)
+        self._rest = QTimer(self, singleShot=True, interval=REST_MS, timeout=self._begin)
         self._rest.start()
 
     def end(self) -> None:

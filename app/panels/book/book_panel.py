@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
 from app.look.wrapping import WrappingButton
@@ -28,10 +29,8 @@ class BookPanel(QWidget):
 
     def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        page = QWidget(self)
-        page.setObjectName("page")
-        title = QLabel(say("Job book"), self)
-        title.setObjectName("title")
+        page = QWidget(self, objectName="page")
+        title = QLabel(say("Job book"), self, objectName="title")
         self.pieces = Tabs(tuple(PIECE_WORDS[piece] for piece in PIECES), self)
         self.pieces.chosen.connect(self._piece)
         self._sums, self._next = Form(unit, self, (5, 4)), Form(unit, self, (5, 4))
@@ -40,20 +39,10 @@ class BookPanel(QWidget):
         self.currency.setPlaceholderText(say("a word behind amounts"))
         self.currency.sent.connect(self.currency_typed)
         self.says = paragraph(self, name="dim")
-        column = QVBoxLayout(page)
-        column.setContentsMargins(22, 16, 18, 14)
-        column.setSpacing(9)
-        column.addWidget(title)
-        column.addWidget(self.pieces)
-        column.addWidget(self._sums)
-        label = QLabel(say("Currency"), self)
-        label.setObjectName("dim")
+        label = QLabel(say("Currency"), self, objectName="dim")
         label.setBuddy(self.currency)
-        column.addWidget(label)
-        column.addWidget(self.currency)
-        column.addWidget(rule(self))
-        column.addWidget(self._next)
-        column.addWidget(self.says)
+        column = filled(QVBoxLayout(page), title, self.pieces, self._sums, label, self.currency, rule(self), self._next,
+                        self.says, margins=(22, 16, 18, 14), gap=9)
         self.buttons: dict[str, QPushButton] = {}
         for key, word, tip in (
                 ("rates", say("Take into the minutes of the next plan"),
@@ -72,9 +61,7 @@ class BookPanel(QWidget):
             column.addWidget(button)
         column.addStretch(1)
         scroll = Scroll(say("Job book"), self, page)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scroll)
+        filled(QVBoxLayout(self), scroll, margins=(0, 0, 0, 0))
 
     def show_book(self, piece: Piece, currency: str, sums: list[tuple[str, str]], coming: list[tuple[str, str]], says: str) -> None:
         """Show which piece is on the bench, its sums, and the next estimate."""

@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from app.look.choice import Choice
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
 from app.look.sizes import px, sizes
@@ -44,9 +45,7 @@ class ReadingPage(QWidget):
         self.table = EntryTable(say("Readings"), (
             Head(say("hole"), left=True, wide=True), Head(say("planned")), Head(say("measured"), TYPED),
             Head(say("off"))), self)
-        left = QVBoxLayout()
-        left.addWidget(self.ways)
-        left.addWidget(self.table, 1)
+        left = filled(QVBoxLayout(), self.ways, (self.table, 1))
         self._says = paragraph(self)
         self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._says.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
@@ -55,8 +54,6 @@ class ReadingPage(QWidget):
         self._says.setObjectName("words")
         scroll.setMinimumHeight(px(50))
         self._side = QWidget(self)
-        self._right = QVBoxLayout(self._side)
-        self._right.addWidget(scroll, 1)
         self._pressed_row = QVBoxLayout()
         self.buttons: dict[str, QPushButton] = {}
         for key, word in (("accuracy", say("Take into the shop accuracy")), ("printer", say("Correct a printer…"))):
@@ -65,11 +62,8 @@ class ReadingPage(QWidget):
             button.clicked.connect(self._pressed)
             self.buttons[key] = button
             self._pressed_row.addWidget(button)
-        self._right.addLayout(self._pressed_row)
-        self._both = QHBoxLayout(self)
-        self._both.setContentsMargins(0, 0, 0, 0)
-        self._both.addLayout(left, 3)
-        self._both.addWidget(self._side, 2)
+        self._right = filled(QVBoxLayout(self._side), (scroll, 1), self._pressed_row)
+        self._both = filled(QHBoxLayout(self), (left, 3), (self._side, 2), margins=(0, 0, 0, 0))
         self._arrange()
 
     def resizeEvent(self, event) -> None:

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
+from app.look.filled import filled
 from app.look.plain import plain
 from app.look.sizes import px
 
@@ -18,19 +19,13 @@ class Fold(QWidget):
 
     def __init__(self, body: QWidget, opened: bool = False, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._button = QToolButton(self)
-        self._button.setObjectName("fold")
-        self._button.setCheckable(True)
-        self._button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        self._button = QToolButton(self, objectName="fold", checkable=True,
+                                   toolButtonStyle=Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         self._button.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)  # a long heading widens no panel
         self._button.toggled.connect(self._toggled)
         self._body = body
         body.setParent(self)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(4)
-        column.addWidget(self._button)
-        column.addWidget(body)
+        filled(QVBoxLayout(self), self._button, body, margins=(0, 0, 0, 0), gap=4)
         self._button.setChecked(opened)
         self._toggled(opened)
 

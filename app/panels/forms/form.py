@@ -133,6 +133,5 @@ class Form(QWidget):
 
 def rule(parent: QWidget) -> QFrame:
     """A thin line between parts of a panel."""
-    line = QFrame(parent)
-    line.setObjectName("rule")
+    line = QFrame(parent, objectName="rule")
     return line

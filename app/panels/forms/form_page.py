@@ -111,10 +111,7 @@ class FormPage(QWidget):
         elif row.kind == "button":
             self._grid.addWidget(widget, at, 0, 1, 2, Qt.AlignmentFlag.AlignLeft)
         else:
-            label = QLabel(row.label, self)
-            label.setTextFormat(Qt.TextFormat.PlainText)
-            label.setObjectName("dim")
-            label.setWordWrap(True)
+            label = QLabel(row.label, self, textFormat=Qt.TextFormat.PlainText, objectName="dim", wordWrap=True)
             self._labels[i] = label
             label.setBuddy(widget)
             widget.setAccessibleName(row.label)
@@ -128,10 +125,8 @@ class FormPage(QWidget):
 
     def _make(self, row: FieldRow) -> QWidget:
         if row.kind in ("heading", "note"):
-            label = QLabel(row.label, self)
-            label.setTextFormat(Qt.TextFormat.PlainText)
-            label.setObjectName("heading" if row.kind == "heading" else "dim")
-            label.setWordWrap(True)
+            label = QLabel(row.label, self, textFormat=Qt.TextFormat.PlainText,
+                           objectName="heading" if row.kind == "heading" else "dim", wordWrap=True)
             label.setContentsMargins(0, 8 if row.kind == "heading" else 0, 0, 0)
             return label
         if row.kind == "button":
@@ -139,11 +134,9 @@ class FormPage(QWidget):
             button.clicked.connect(self._pressed)
             return button
         if row.kind == "fact" or row.change is None:
-            label = QLabel(self)
-            label.setTextFormat(Qt.TextFormat.PlainText)
-            label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-            label.setWordWrap(True)
-            label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+            label = QLabel(self, textFormat=Qt.TextFormat.PlainText,
+                           alignment=Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, wordWrap=True,
+                           textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
             return label
         if row.kind == "choice":
             box = Choice(self, row.asks)
@@ -154,8 +147,7 @@ class FormPage(QWidget):
             box.activated.connect(self._chosen)
             return box
         if row.kind == "flag":
-            flag = QCheckBox(self)
-            flag.clicked.connect(self._flagged)
+            flag = QCheckBox(self, clicked=self._flagged)
             return flag
         if row.kind == "length":
             field = LengthField(self.unit, row.optional, row.empty, self)

@@ -45,11 +45,8 @@ class Lines(QWidget):
         self.setVisible(bool(rows))
 
     def _add(self, text: str, name: str, row: int, column: int, span: int) -> None:
-        label = QLabel(text, self)
-        label.setObjectName(name)
-        label.setWordWrap(not (name == "dim" and len(text) < 4))
-        label.setTextFormat(Qt.TextFormat.PlainText)
-        label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        label = QLabel(text, self, objectName=name, wordWrap=not (name == "dim" and len(text) < 4),
+                       textFormat=Qt.TextFormat.PlainText, textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
         self._grid.addWidget(label, row, column, 1, span, Qt.AlignmentFlag.AlignTop)
         self._made.append(label)
 

@@ -15,14 +15,10 @@ class Tabs(QWidget):
 
     def __init__(self, words: tuple[str, ...], parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._group = QButtonGroup(self)
-        self._group.setExclusive(True)
+        self._group = QButtonGroup(self, exclusive=True)
         row = Flow(self, gap=2)
         for number, word in enumerate(words):
-            button = QPushButton(word, self)
-            button.setObjectName("stage")
-            button.setCheckable(True)
-            button.setChecked(number == 0)
+            button = QPushButton(word, self, objectName="stage", checkable=True, checked=number == 0)
             self._group.addButton(button, number)
             row.addWidget(button)
         self._group.idClicked.connect(self.chosen)

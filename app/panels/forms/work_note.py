@@ -8,6 +8,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from app.look.elided import Elided
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.sizes import sizes
 from geometry.saying import say
@@ -49,16 +50,9 @@ class WorkNote(QFrame):
         self.words.setTextFormat(Qt.TextFormat.PlainText)
         self.at = Elided(self)
         self.at.setObjectName("dim")
-        self.button = QPushButton(say("Stop"), self)
-        self.button.clicked.connect(self._pressed)
-        row = QHBoxLayout()
-        row.addWidget(self.at, 1)
-        row.addWidget(self.button)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(14, 10, 10, 10)
-        column.setSpacing(4)
-        column.addWidget(self.words)
-        column.addLayout(row)
+        self.button = QPushButton(say("Stop"), self, clicked=self._pressed)
+        row = filled(QHBoxLayout(), (self.at, 1), self.button)
+        filled(QVBoxLayout(self), self.words, row, margins=(14, 10, 10, 10), gap=4)
         self._appears = self._timer(APPEARS_MS, self._appear)
         self._stays = self._timer(STAYS_MS, self._go)
         self._pace = self._timer(PACE_MS, self._look, once=False)
@@ -97,10 +91,7 @@ class WorkNote(QFrame):
 
     # ---- inside -------------------------------------------------------------
     def _timer(self, milliseconds: int, slot: Callable[[], None], once: bool = True) -> QTimer:
-        timer = QTimer(self)
-        timer.setInterval(milliseconds)
-        timer.setSingleShot(once)
-        timer.timeout.connect(slot)
+        timer = QTimer(self, interval=milliseconds, singleShot=once, timeout=slot)
         return timer
 
     def _rest(self) -> None:

@@ -89,9 +89,7 @@ class OrderList(CardList):
         self._to = -1
         self._span = (0, -1)
         self._pointer = QPoint()
-        self._roll = QTimer(self)
-        self._roll.setInterval(30)
-        self._roll.timeout.connect(self._scroll_on)
+        self._roll = QTimer(self, interval=30, timeout=self._scroll_on)
         self.selectionModel().currentChanged.connect(self._current)
 
     # ---- what is shown ---------------------------------------------------

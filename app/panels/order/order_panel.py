@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
+from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.scroll import Scroll, Yielding
 from app.look.sizes import keep
@@ -56,19 +57,12 @@ class OrderPanel(QWidget):
         self._lay_out()
 
     def _label(self, name: str) -> QLabel:
-        label = QLabel(self)
-        label.setObjectName(name)
+        label = QLabel(self, objectName=name)
         return label
 
     def _hour_page(self) -> QWidget:
-        page = QWidget(self)
-        page.setObjectName("page")
-        column = QVBoxLayout(page)
-        column.setContentsMargins(14, 6, 12, 10)
-        column.addWidget(self._hours)
-        column.addWidget(rule(page))
-        column.addWidget(self._rates)
-        column.addStretch(1)
+        page = QWidget(self, objectName="page")
+        filled(QVBoxLayout(page), self._hours, rule(page), self._rates, 1, margins=(14, 6, 12, 10))
         scroll = Scroll(say("Hours"), self, page)
         return scroll
 
@@ -81,29 +75,12 @@ class OrderPanel(QWidget):
         row.addWidget(self.tabs)
         row.add_gap()
         row.addWidget(self.back)
-        top = QVBoxLayout()
-        top.setContentsMargins(14, 0, 12, 0)
-        top.setSpacing(5)
-        top.addLayout(head)
-        for label in (self._tally, self._changes, self._loud):
-            top.addWidget(label)
-        top.addLayout(row)
-        foot = QVBoxLayout()
-        foot.setContentsMargins(14, 2, 12, 4)
-        foot.addWidget(self._says)
-        page = QWidget(self)
-        page.setObjectName("page")
-        whole = QVBoxLayout(page)
-        whole.setContentsMargins(8, 16, 0, 6)
-        whole.setSpacing(6)
-        whole.addLayout(top)
-        whole.addWidget(rule(self))
-        whole.addWidget(Yielding(self._pages, self), 1)
-        whole.addWidget(rule(self))
-        whole.addLayout(foot)
-        around = QVBoxLayout(self)
-        around.setContentsMargins(0, 0, 0, 0)
-        around.addWidget(Scroll(say("Running order"), self, page))
+        top = filled(QVBoxLayout(), head, self._tally, self._changes, self._loud, row, margins=(14, 0, 12, 0), gap=5)
+        foot = filled(QVBoxLayout(), self._says, margins=(14, 2, 12, 4))
+        page = QWidget(self, objectName="page")
+        filled(QVBoxLayout(page), top, rule(self), (Yielding(self._pages, self), 1), rule(self), foot,
+               margins=(8, 16, 0, 6), gap=6)
+        filled(QVBoxLayout(self), Scroll(say("Running order"), self, page), margins=(0, 0, 0, 0))
 
     # ---- what is shown ------------------------------------------------------
     def show_order(self, rows: list[Row], current: str, own: bool) -> None:

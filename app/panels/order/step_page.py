@@ -7,6 +7,7 @@ from html import escape
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
+from app.look.filled import filled
 from app.look.scroll import Scroll
 from app.look.sizes import keep
 from app.look.theme import Theme
@@ -23,8 +24,7 @@ class StepPage(Scroll):
         super().__init__(say("The step in words"), parent)
         self._theme = theme
         self._words: StepWords | None = None
-        page = QWidget(self)
-        page.setObjectName("words")
+        page = QWidget(self, objectName="words")
         self._head, self._why = QLabel(page), QLabel(page)
         for label in (self._head, self._why):
             label.setWordWrap(True)
@@ -32,13 +32,7 @@ class StepPage(Scroll):
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self._section = SectionView(theme, page, room_below=22)
         self._section.setAccessibleName(say("Section through the piece at this step"))
-        column = QVBoxLayout(page)
-        column.setContentsMargins(16, 12, 14, 12)
-        column.setSpacing(8)
-        column.addWidget(self._head)
-        column.addWidget(self._section)
-        column.addWidget(self._why)
-        column.addStretch(1)
+        filled(QVBoxLayout(page), self._head, self._section, self._why, 1, margins=(16, 12, 14, 12), gap=8)
         self.setWidget(page)
         keep(self, panel_width=180)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QToolButton, QVBoxLayout, QWidget
 
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.slider import Slider
 from app.look.theme import Theme
@@ -33,17 +34,8 @@ class PassStepper(QWidget):
         self.slider.setAccessibleName(say("Pass"))
         self.slider.setToolTip(say("Step through the passes; the arrow keys do it too."))
         self.slider.valueChanged.connect(self._show)
-        row = QHBoxLayout()
-        row.setSpacing(6)
-        row.addWidget(self._back)
-        row.addWidget(self.slider, 1)
-        row.addWidget(self._on)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(4)
-        column.addWidget(self._view)
-        column.addLayout(row)
-        column.addWidget(self._says)
+        row = filled(QHBoxLayout(), self._back, (self.slider, 1), self._on, gap=6)
+        filled(QVBoxLayout(self), self._view, row, self._says, margins=(0, 0, 0, 0), gap=4)
 
     @property
     def index(self) -> int:

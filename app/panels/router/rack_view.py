@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.look.choice import Choice
+from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
@@ -67,20 +68,12 @@ class RackView(QWidget):
         self._ids: dict[str, str] = {}
         self.setObjectName("page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        page = QWidget(self)
-        page.setObjectName("page")
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
+        page = QWidget(self, objectName="page")
         area = Scroll(say("Rack"), self, page)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # Tab goes through what is in it, and brings it into sight
-        whole.addWidget(area)
-        column = QVBoxLayout(page)
-        column.setContentsMargins(22, 16, 18, 14)
-        column.setSpacing(10)
-        column.addLayout(self._top())
+        filled(QVBoxLayout(self), area, margins=(0, 0, 0, 0))
+        top, tabs = self._top(), self._tabs()
         self._says = paragraph(self, name="dim")
-        column.addWidget(self._says)
-        column.addLayout(self._tabs())
         self.table = ShelfTable(self)
         self.table.chosen.connect(self._chosen)
         self.form = Form(unit, self)
@@ -89,13 +82,8 @@ class RackView(QWidget):
             form.edited.connect(self._edited)
             form.refused.connect(self.refused)
         left = QWidget(self)
-        under = QVBoxLayout(left)
-        under.setContentsMargins(0, 0, 0, 8)
-        under.setSpacing(8)
-        under.addWidget(self.table, 1)
-        under.addLayout(self._below())
-        self._splitter = QSplitter(Qt.Orientation.Horizontal, self)
-        self._splitter.setChildrenCollapsible(False)
+        filled(QVBoxLayout(left), (self.table, 1), self._below(), margins=(0, 0, 0, 8), gap=8)
+        self._splitter = QSplitter(Qt.Orientation.Horizontal, self, childrenCollapsible=False)
         self._splitter.addWidget(left)
         self._splitter.addWidget(_scrolled(self.form, self))
         self._splitter.setSizes([520, 380])
@@ -103,7 +91,7 @@ class RackView(QWidget):
         self._pages.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)  # what is left, or LOW and TALL
         self._pages.addWidget(self._splitter)
         self._pages.addWidget(_scrolled(self.machines, self))
-        column.addWidget(self._pages, 1)
+        filled(QVBoxLayout(page), top, self._says, tabs, (self._pages, 1), margins=(22, 16, 18, 14), gap=10)
         self._arrange()
 
     def resizeEvent(self, event) -> None:
@@ -162,34 +150,26 @@ class RackView(QWidget):
             self._whose.addItem(word, key)
         self._whose.activated.connect(self._other)
         self.buttons: dict[str, QPushButton] = {}
-        title = QLabel(say("Rack"), self)
-        title.setObjectName("title")
+        title = QLabel(say("Rack"), self, objectName="title")
         first, second = Flow(), Flow()
         first.addWidget(title)
         first.add_gap(8)
         first.addWidget(self._whose)
         for key, word, about in WHOLE:
-            button = QPushButton(word, self)
-            button.setToolTip(about)
+            button = QPushButton(word, self, toolTip=about)
             button.setProperty("key", key)
             button.clicked.connect(self._whole)
             self.buttons[key] = button
             (first if key in ("take", "keep", "back") else second).addWidget(button)
         self.buttons["back"].setVisible(False)
-        both = QVBoxLayout()
-        both.setSpacing(8)
-        both.addLayout(first)
-        both.addLayout(second)
-        return both
+        return filled(QVBoxLayout(), first, second, gap=8)
 
     def _tabs(self) -> Flow:
-        group = QButtonGroup(self)
-        group.setExclusive(True)
+        group = QButtonGroup(self, exclusive=True)
         row = Flow()
         self._tab: dict[str, QPushButton] = {}
         for key, word in (*SHELVES, (MACHINES, say("Machines and template"))):
-            button = QPushButton(word, self)
-            button.setCheckable(True)
+            button = QPushButton(word, self, checkable=True)
             button.setProperty("shelf", key)
             button.clicked.connect(self._other_shelf)
             group.addButton(button)
@@ -202,8 +182,7 @@ class RackView(QWidget):
         row = Flow()
         for key, word, slot in (("add", say("Add"), self._add), ("copy", say("Copy"), self._copy), ("remove", say("Remove"), self._remove),
                                 ("sort", say("Sort by size"), self._sort)):
-            button = QPushButton(word, self)
-            button.clicked.connect(slot)
+            button = QPushButton(word, self, clicked=slot)
             self.buttons[key] = button
             row.addWidget(button)
         return row
@@ -290,12 +269,8 @@ class RackView(QWidget):
 
 
 def _scrolled(form: Form, parent: QWidget) -> Scroll:
-    page = QWidget(parent)
-    page.setObjectName("page")
-    column = QVBoxLayout(page)
-    column.setContentsMargins(12, 0, 10, 8)
-    column.addWidget(form)
-    column.addStretch(1)
+    page = QWidget(parent, objectName="page")
+    filled(QVBoxLayout(page), form, 1, margins=(12, 0, 10, 8))
     keep(form, maximum_width=520)
     area = Scroll(say("The entry that is chosen"), parent, page)
     keep(area, panel_width=ENTRY)

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from app.look.choice import Choice
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
 from app.look.theme import Theme
@@ -41,8 +42,7 @@ class RoutPanel(QWidget):
         self._of = ""
         self._rules: list[QWidget] = []
         self._headings: dict[Lines, QLabel] = {}
-        page = QWidget(self)
-        page.setObjectName("page")
+        page = QWidget(self, objectName="page")
         column = QVBoxLayout(page)
         column.setContentsMargins(22, 18, 18, 12)
         column.setSpacing(8)
@@ -53,8 +53,7 @@ class RoutPanel(QWidget):
         self.plans = self._combo(say("Plan"))
         self._about_plans = say("Another plan than the best: your choice is kept in the layout.")
         self.plans.activated.connect(self._planned)
-        self.best = QPushButton(say("Back to the best plan"), self)
-        self.best.clicked.connect(self._back_to_best)
+        self.best = QPushButton(say("Back to the best plan"), self, clicked=self._back_to_best)
         self.lost = self._label("warning")
         self.would = self._lines(say("What would do it"))
         self.steps = self._lines(say("Steps"))
@@ -89,9 +88,7 @@ class RoutPanel(QWidget):
         column.addWidget(self.speeds_fold)
         column.addStretch(1)
         self._scroll = Scroll(say("The plan"), self, page)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(self._scroll)
+        filled(QVBoxLayout(self), self._scroll, margins=(0, 0, 0, 0))
         self.show_message(say("Planning…"))
 
     # ---- showing --------------------------------------------------------
@@ -220,16 +217,14 @@ class RoutPanel(QWidget):
 
     def _lines(self, title: str) -> Lines:
         lines = Lines(self)
-        label = QLabel(title, self)
-        label.setObjectName("heading")
+        label = QLabel(title, self, objectName="heading")
         self._headings[lines] = label
         return lines
 
     def _heading(self, title: str, below: QWidget) -> QLabel:
         self._rules.append(rule(self))
         self._column.addWidget(self._rules[-1])
-        label = QLabel(title, self)
-        label.setObjectName("heading")
+        label = QLabel(title, self, objectName="heading")
         self._column.addWidget(label)
         self._column.addWidget(below)
         return label

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
+from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.paragraph import paragraph
 from app.look.theme import Theme
@@ -29,11 +30,7 @@ class ChanceLine(QWidget):
         kept = self._bar.sizePolicy()
         kept.setRetainSizeWhenHidden(True)
         self._bar.setSizePolicy(kept)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 12, 0)
-        column.setSpacing(3)
-        column.addWidget(self._words)
-        column.addWidget(self._bar)
+        filled(QVBoxLayout(self), self._words, self._bar, margins=(0, 0, 12, 0), gap=3)
         self.show_chances(Chances())
 
     @property
@@ -70,21 +67,14 @@ class ChancePage(QWidget):
         self.list = ChanceList(theme, self)
         self.list.chosen.connect(self.chosen)
         self._none = paragraph(self, say("No clearance came under its margin in any trial."))
-        about = QLabel(say("A model, with the shop's figures of the Blank stage"), self)
-        about.setObjectName("dim")
-        about.setToolTip(MODEL)
+        about = QLabel(say("A model, with the shop's figures of the Blank stage"), self, objectName="dim", toolTip=MODEL)
         self.ask = QPushButton(say("What must I hold?"), self)
         self.ask.setToolTip(say("Which accuracy is needed where, and what moving a tuner would gain."))
         self.ask.clicked.connect(self.asked)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(6)
-        column.addWidget(self._none)
-        column.addWidget(self.list, 1)
         foot = Flow(margins=(0, 0, 12, 0))
         foot.addWidget(self.ask)
         foot.addWidget(about)
-        column.addLayout(foot)
+        filled(QVBoxLayout(self), self._none, (self.list, 1), foot, margins=(0, 0, 0, 0), gap=6)
         self.show_chances(self._chances)
 
     def show_chances(self, chances: Chances) -> None:

@@ -8,6 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
 from app.look.choice import Choice
+from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
@@ -49,13 +50,8 @@ class StringPanel(QWidget):
 
     def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        page = QWidget(self)
-        page.setObjectName("page")
-        column = QVBoxLayout(page)
-        column.setContentsMargins(22, 18, 18, 12)
-        column.setSpacing(8)
-        title = QLabel(say("Nut and strings"), page)
-        title.setObjectName("title")
+        page = QWidget(self, objectName="page")
+        title = QLabel(say("Nut and strings"), page, objectName="title")
         self.table = StringTable(page)
         self.propose = WrappingButton(say("Propose which post serves which string"), page)
         self.propose.clicked.connect(self.wanted)
@@ -80,19 +76,10 @@ class StringPanel(QWidget):
         self.hands.setVisible(False)
         self.note = paragraph(page, say("Newtons on the nut: what a string presses down with where it bends; 10 N is the "
                                         "weight of 1 kg. Friction is left out."), "dim")
-        for part in (title, self.hands, self.count, self.propose, self.gain):
-            column.addWidget(part)
-        column.addLayout(answers)
-        column.addWidget(self.table)
-        column.addWidget(self.note)
-        column.addWidget(self.nut)
-        column.addWidget(self.sets)
-        column.addWidget(self.strings)
-        column.addStretch(1)
+        filled(QVBoxLayout(page), title, self.hands, self.count, self.propose, self.gain, answers, self.table, self.note, self.nut,
+               self.sets, self.strings, 1, margins=(22, 18, 18, 12), gap=8)
         scroll = Scroll(say("Nut and strings"), self, page)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(scroll)
+        filled(QVBoxLayout(self), scroll, margins=(0, 0, 0, 0))
         self.show_gain("")
 
     def show_layout(self, layout: Headstock, unit: LengthUnit) -> None:

@@ -149,9 +149,7 @@ class StringTable(QWidget):
                  (say("Down"), say("Break angle over the nut in degrees: 7 to 17 is good.")),
                  (say("N"), say("Newtons on the nut: 10 N is the weight of 1 kg.")))
         for column, (text, tip) in enumerate(heads if self._rows else ()):
-            label = QLabel(text, self)
-            label.setObjectName("dim")
-            label.setToolTip(tip)
+            label = QLabel(text, self, objectName="dim", toolTip=tip)
             self._grid.addWidget(label, 0, column, Qt.AlignmentFlag.AlignLeft if column < 3 else Qt.AlignmentFlag.AlignRight)
         self._later.begin(self._add_rows())
         if seen:  # a table that changes under the maker's eyes is not taken away for some moments
@@ -165,8 +163,7 @@ class StringTable(QWidget):
 
     def _add(self, row: StringRow) -> None:
         number = len(self._made)
-        name = QLabel(f"{row.string}  {row.note}".strip(), self)
-        name.setTextFormat(Qt.TextFormat.PlainText)
+        name = QLabel(f"{row.string}  {row.note}".strip(), self, textFormat=Qt.TextFormat.PlainText)
         post, winds = Choice(self), Choice(self)
         post.addItem(say("none"), None)
         for id in self._posts:

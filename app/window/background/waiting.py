@@ -114,9 +114,7 @@ class Waiting(QObject):
     # ---- inside ---------------------------------------------------------
     def _hold(self, ms: int) -> None:
         """Wait so long at most, while what the hand does stays in the system's queue."""
-        timer = QTimer()
-        timer.setSingleShot(True)
-        timer.timeout.connect(self._loop.quit)
+        timer = QTimer(singleShot=True, timeout=self._loop.quit)
         timer.start(ms)
         self._loop.exec(QEventLoop.ProcessEventsFlag.ExcludeUserInputEvents)
         timer.stop()

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from app import __version__
 from app.look.column import Column
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.program_icon import program_icon
 from app.look.scroll import Yielding
@@ -51,10 +52,7 @@ class AboutDialog(ReadInOrder, QDialog):
                      say("All samples are invented. Margins and rates marked as common practice have no published "
                          "source: set what you trust.")):
             head.addWidget(self._words(text))
-        top = QHBoxLayout()
-        top.setSpacing(18)
-        top.addWidget(picture)
-        top.addLayout(head, 1)
+        top = filled(QHBoxLayout(), picture, (head, 1), gap=18)
         self.table = self._table()
         built = self._words(say("Built on these libraries, each under its own licence:"))
         built.setObjectName("heading")
@@ -69,21 +67,13 @@ class AboutDialog(ReadInOrder, QDialog):
         buttons = QDialogButtonBox(self)
         buttons.addButton(copy, QDialogButtonBox.ButtonRole.ActionRole)
         buttons.addButton(close, QDialogButtonBox.ButtonRole.AcceptRole)
-        inside = QVBoxLayout()
-        inside.setSpacing(10)
-        inside.addLayout(top)
-        inside.addWidget(built)
-        inside.addWidget(Yielding(self.table, self), 1)
+        inside = filled(QVBoxLayout(), top, built, (Yielding(self.table, self), 1), gap=10)
         inside.addWidget(self._words(say(
             "Qt and PySide6 are used under the GNU Lesser General Public License, version 3: they may be replaced by "
             "other builds of the same version. Their source text is at {place}. GEOS, inside shapely, is under the same "
             "licence, version 2.1; its source text is at {other}.", place=SOURCES, other="https://libgeos.org/")))
-        column = QVBoxLayout(self)
-        column.setContentsMargins(22, 20, 22, 16)
-        column.setSpacing(10)
-        column.addWidget(Column(inside, self.windowTitle(), self), 1)
-        column.addWidget(self._says)
-        column.addWidget(buttons)
+        filled(QVBoxLayout(self), (Column(inside, self.windowTitle(), self), 1), self._says, buttons, margins=(22, 20, 22, 16),
+               gap=10)
         open_at(self, 620, 640)
         close.setFocus()
 

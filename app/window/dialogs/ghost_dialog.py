@@ -13,6 +13,7 @@ from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
 
 from app.look.alt_letters import Lead
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
@@ -45,16 +46,10 @@ class GhostDialog(ReadInOrder, QDialog):
         self.layout_ = window.document.layout
         self.value = value
         self.made: Headstock | None = None
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(self._failed)
-        self.errand.ended.connect(self._ended)
+        self.errand = Errand(self, answered=self._answered, failed=self._failed, ended=self._ended)
         self._again = False
         self._leaving: int | None = None
-        self._long = QTimer(self)
-        self._long.setSingleShot(True)
-        self._long.setInterval(LONG_MS)
-        self._long.timeout.connect(self._takes_long)
+        self._long = QTimer(self, singleShot=True, interval=LONG_MS, timeout=self._takes_long)
         self.setWindowTitle(title)
         self.field = LengthField(window.unit, parent=self)
         self.field.setAccessibleName(label)
@@ -69,9 +64,7 @@ class GhostDialog(ReadInOrder, QDialog):
         self.take = buttons.button(QDialogButtonBox.StandardButton.Ok)
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
-        column = QVBoxLayout(self)
-        column.setSpacing(10)
-        column.addLayout(form)
+        column = filled(QVBoxLayout(self), form, gap=10)
         for widget in self.more():
             column.addWidget(widget)
         column.addWidget(self.says)

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from app.look.alt_letters import give_letters
 from app.look.choice import Choice
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
@@ -59,16 +60,11 @@ class HoldDialog(ReadInOrder, QDialog):
         self._stopped = False
         """by the maker: its button has it done after all"""
         self._heard = self._answered_needs
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(self._failed)
-        self.errand.ended.connect(self._ended)
+        self.errand = Errand(self, answered=self._answered, failed=self._failed, ended=self._ended)
         self.requirements: Requirements | None = None
         self.proposal: Proposal | None = None
         self._build()
-        self._rest = QTimer(self)
-        self._rest.setSingleShot(True)
-        self._rest.timeout.connect(self._ask_needs)
+        self._rest = QTimer(self, singleShot=True, timeout=self._ask_needs)
         self._part.connect(self._progress)
         window.document.shown_changed.connect(self._edited)
         self.finished.connect(self._closed)
@@ -97,8 +93,7 @@ class HoldDialog(ReadInOrder, QDialog):
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.table.horizontalHeader().setSectionResizeMode(3, QHeaderView.ResizeMode.Stretch)
         self.table.setAccessibleName(say("What must be held"))
-        heading = QLabel(say("Move instead"), self)
-        heading.setObjectName("heading")
+        heading = QLabel(say("Move instead"), self, objectName="heading")
         self.says = paragraph(self)
         self.look = QPushButton(say("Look for better places"), self)
         self.move_them = QPushButton(say("Move as shown"), self)
@@ -122,23 +117,11 @@ class HoldDialog(ReadInOrder, QDialog):
         kept = self.halt.sizePolicy()
         kept.setRetainSizeWhenHidden(True)
         self.halt.setSizePolicy(kept)
-        running = QHBoxLayout()
-        running.addWidget(self.bar, 1)
-        running.addWidget(self.halt)
+        running = filled(QHBoxLayout(), (self.bar, 1), self.halt)
         about = paragraph(self, MODEL + " " + say(
             "Tuners marked “Leave it where it is” stay, and those of which a hole is timed in the job book "
             "on the real piece."), "dim")
-        column = QVBoxLayout(self)
-        column.setSpacing(10)
-        column.addLayout(top)
-        column.addWidget(self.answer)
-        column.addWidget(self.table, 10)
-        column.addWidget(heading)
-        column.addWidget(self.says)
-        column.addLayout(buttons)
-        column.addLayout(running)
-        column.addStretch(1)
-        column.addWidget(about)
+        filled(QVBoxLayout(self), top, self.answer, (self.table, 10), heading, self.says, buttons, running, 1, about, gap=10)
         self.wanted.activated.connect(self._ask_needs)
         self.aim.activated.connect(self._ask_needs)
         self.look.clicked.connect(self._ask_moves)

@@ -24,9 +24,7 @@ class Drops(QObject):
         super().__init__(window)
         self._window = window
         self._files: list[Path] = []
-        self._later = QTimer(self)
-        self._later.setSingleShot(True)
-        self._later.timeout.connect(self._take)
+        self._later = QTimer(self, singleShot=True, timeout=self._take)
         window.setAcceptDrops(True)
         # The view would take the drag for its scene, which wants none.
         window.canvas.view.setAcceptDrops(False)

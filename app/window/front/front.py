@@ -38,10 +38,7 @@ class Front(QObject):
         window.setCentralWidget(self.stack)
         self.page: FrontPage | None = None
         self._waiting: list[Path] = []
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(raised)
-        self.errand.ended.connect(self._draw_next)
+        self.errand = Errand(self, answered=self._answered, failed=raised, ended=self._draw_next)
         self.there = There(self)
         self.there.told.connect(self._missing)
         window.document.file_changed.connect(self.leave)

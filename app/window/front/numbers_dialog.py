@@ -23,6 +23,7 @@ from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import Column, form_of_dialog
 from app.look.face_picture import FacePicture
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.plain import plain
 from app.look.sizes import keep, open_at
@@ -106,10 +107,7 @@ class NumbersDialog(ReadInOrder, QDialog):
         """the numbers that are being tried or were last, and those of them that were typed then"""
         self._begins = False
         """Begin was pressed before it was known what the numbers make"""
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(raised)
-        self.errand.ended.connect(self._ended)
+        self.errand = Errand(self, answered=self._answered, failed=raised, ended=self._ended)
         self._picture = _Picture(window.theme, self)
         self._instrument = Choice(self)
         self._counts = {side: Choice(self) for side in ("bass", "treble")}
@@ -200,20 +198,13 @@ class NumbersDialog(ReadInOrder, QDialog):
         inside.addSpacing(8)
         inside.addWidget(hint)
         inside.addStretch(1)
-        right = QVBoxLayout()
-        right.addWidget(Column(inside, self.windowTitle(), self), 1)
         below = QVBoxLayout()
         below.setContentsMargins(4, 0, 4, 0)  # in line with the words in the column
         below.addWidget(self._says)
         below.addWidget(self._left)
         below.addWidget(self._cure, 0, Qt.AlignmentFlag.AlignLeft)
-        right.addLayout(below)
-        right.addWidget(self._buttons)
-        whole = QHBoxLayout(self)
-        whole.setContentsMargins(14, 14, 14, 14)
-        whole.setSpacing(18)
-        whole.addWidget(self._picture, 2)
-        whole.addLayout(right, 3)
+        right = filled(QVBoxLayout(), (Column(inside, self.windowTitle(), self), 1), below, self._buttons)
+        filled(QHBoxLayout(self), (self._picture, 2), (right, 3), margins=(14, 14, 14, 14), gap=18)
         open_at(self, 960, 640)
 
     def _fill(self) -> None:
@@ -366,10 +357,7 @@ def pattern_name(id: str, unit: LengthUnit) -> str:
 
 
 def _beside(one: QWidget, two: QWidget) -> QHBoxLayout:
-    both = QHBoxLayout()
-    both.setSpacing(6)
-    both.addWidget(one, 0 if isinstance(two, Choice) else 1)
-    both.addWidget(two, 1)
+    both = filled(QHBoxLayout(), (one, 0 if isinstance(two, Choice) else 1), (two, 1), gap=6)
     return both
 
 

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.look.filled import filled
 from app.look.icons import button_icon
 from app.look.paragraph import paragraph
 from app.look.plain import plain, short
@@ -48,11 +49,7 @@ class FrontPage(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._theme = theme
         self.cards: list[Card] = []
-        both = QHBoxLayout(self)
-        both.setContentsMargins(48, 36, 36, 24)
-        both.setSpacing(44)
-        both.addWidget(self._ways())
-        both.addLayout(self._samples(), 1)
+        filled(QHBoxLayout(self), self._ways(), (self._samples(), 1), margins=(48, 36, 36, 24), gap=44)
 
     # ---- building -------------------------------------------------------
     def _ways(self) -> QScrollArea:
@@ -65,14 +62,11 @@ class FrontPage(QWidget):
         inside = QWidget(area)
         inside.setAutoFillBackground(False)
         area.setWidget(inside)
-        column = QVBoxLayout(inside)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(8)
-        column.addWidget(paragraph(self, say("A new headstock"), "fronttitle"))
         said = paragraph(self, say("Every beginning can be changed in all its parts, and nothing is saved until you say "
                                 "so."), "dim")
         keep(said, fixed_panel=WAY)
-        column.addWidget(said)
+        column = filled(QVBoxLayout(inside), paragraph(self, say("A new headstock"), "fronttitle"), said, margins=(0, 0, 0, 0),
+                        gap=8)
         column.addSpacing(10)
         self.ways: dict[str, QPushButton] = {}
         for key, word, about in (
@@ -82,8 +76,7 @@ class FrontPage(QWidget):
                 ("import", say("From a drawing…"), say("An outline from a DXF or SVG file.")),
                 ("trace", say("From a photo or scan…"), say("Set to scale, and its outline traced.")),
                 ("open", say("Open a layout…"), say("Go on with one that you saved."))):
-            way = QPushButton(word, self)
-            way.setObjectName("way")
+            way = QPushButton(word, self, objectName="way")
             way.setIconSize(QSize(px(20), px(20)))
             way.setIcon(button_icon(SIGNS.get(key, key), self._theme))
             way.setProperty("way", key)
@@ -113,11 +106,8 @@ class FrontPage(QWidget):
         return area
 
     def _samples(self) -> QVBoxLayout:
-        column = QVBoxLayout()
-        column.setSpacing(8)
-        column.addWidget(paragraph(self, say("From an invented sample"), "fronttitle"))
-        column.addWidget(paragraph(self, say("Each is drawn from its own layout. A copy opens; the sample stays."),
-                                "dim"))
+        column = filled(QVBoxLayout(), paragraph(self, say("From an invented sample"), "fronttitle"),
+                        paragraph(self, say("Each is drawn from its own layout. A copy opens; the sample stays."), "dim"), gap=8)
         column.addSpacing(6)
         self._area = QScrollArea(self)
         self._area.setWidgetResizable(True)
@@ -154,8 +144,7 @@ class FrontPage(QWidget):
             widget.hide()
             widget.deleteLater()
         for file in list(files)[:MOST_RECENT]:
-            button = QPushButton(self)
-            button.setObjectName("link")
+            button = QPushButton(self, objectName="link")
             button.ensurePolished()  # for the letters it is written in: a long name must not widen the column
             _name_recent(button, file, True)
             button.setToolTip(plain(str(file)))

@@ -27,6 +27,7 @@ from app.formats.layer_names import depth_on
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import form_of_dialog, lay_beside
+from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.paragraph import paragraph
 from app.look.sizes import open_at
@@ -165,8 +166,7 @@ class ImportDialog(ReadInOrder, QDialog):
         for word, about, slot in ((say("Turn left"), say("A quarter turn"), self._left),
                                   (say("Turn right"), say("A quarter turn"), self._right),
                                   (say("Mirror"), say("Bass and treble change places"), self._mirror)):
-            button = QPushButton(word, self)
-            button.setToolTip(about)
+            button = QPushButton(word, self, toolTip=about)
             button.setAutoDefault(False)
             button.clicked.connect(slot)
             turns.addWidget(button)
@@ -176,14 +176,8 @@ class ImportDialog(ReadInOrder, QDialog):
         form.addRow(self._slanted)
         form.addRow(Lead(say("Shift across"), self._across), self._across)
         form.addRow(Lead(say("Shift along"), self._along), self._along)
-        right = QVBoxLayout()
-        right.addWidget(self._says)
-        right.addLayout(form)
-        right.addLayout(turns)
-        right.addWidget(self._guess)
-        right.addWidget(self._table, 1)
-        right.addWidget(self._all, 0, Qt.AlignmentFlag.AlignLeft)
-        right.addWidget(self._warnings)
+        right = filled(QVBoxLayout(), self._says, form, turns, self._guess, (self._table, 1),
+                       (self._all, 0, Qt.AlignmentFlag.AlignLeft), self._warnings)
         group = QButtonGroup(self)
         for choice in (self._whole, self._only, self._with):
             group.addButton(choice)

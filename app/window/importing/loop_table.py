@@ -33,10 +33,7 @@ class LoopTable(QTableWidget):
         self._roles, self._unit = roles, unit
         self._loops: tuple[Loop, ...] = ()
         self._made = 0
-        self._filling = QTimer(self)
-        self._filling.setSingleShot(True)
-        self._filling.setInterval(0)
-        self._filling.timeout.connect(self._fill_rows)
+        self._filling = QTimer(self, singleShot=True, interval=0, timeout=self._fill_rows)
         self.setHorizontalHeaderLabels([say("Loop"), say("Becomes")])
         self.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.verticalHeader().hide()

@@ -27,10 +27,8 @@ class NeckRows(QObject):
         self._form = form
         self._typed: float | None = None
         """nut line to tip in units of the drawing; None: as proposed"""
-        self.only = QCheckBox(say("Only the &headstock of this neck"), parent)
-        self.only.setToolTip(say("What lies behind the nut line is left out."))
-        self.only.setChecked(True)
-        self.only.toggled.connect(self._toggled)
+        self.only = QCheckBox(say("Only the &headstock of this neck"), parent,
+                              toolTip=say("What lies behind the nut line is left out."), checked=True, toggled=self._toggled)
         self.length = LengthField(unit, parent=parent)
         self.length.setToolTip(say("How far behind the tip the neck is cut off: there the nut line comes to lie."))
         self.length.sent.connect(self._sent)

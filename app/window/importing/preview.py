@@ -51,9 +51,7 @@ class ImportPreview(QWidget):
         self._neck: QPainterPath | None = None
         self._place = QTransform()
         self._move = QTransform()
-        self._making = QTimer(self)
-        self._making.setInterval(0)
-        self._making.timeout.connect(self._make)
+        self._making = QTimer(self, interval=0, timeout=self._make)
         self.setMinimumSize(300, 420)
         self.setAccessibleName(say("Preview of the drawing"))
 

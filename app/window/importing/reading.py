@@ -50,8 +50,7 @@ def _done(job: ImportJob, parent: QWidget, words: str) -> bool:
             wait.over()
         elif job.progress > 0:
             wait.show_part(round(100 * job.progress))
-    timer = QTimer()
-    timer.timeout.connect(look)
+    timer = QTimer(timeout=look)
     timer.start(LOOK_MS)
     wait.stopped.connect(wait.over)
     wait.wait()

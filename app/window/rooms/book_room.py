@@ -91,9 +91,7 @@ class BookRoom(PlanningRoom):
         self.plan_over(self.panel, WORDS)
         self._writes = False
         """whether the table is to be written as soon as the plan is there"""
-        self._writing = QTimer(self)
-        self._writing.setSingleShot(True)
-        self._writing.timeout.connect(self.write)
+        self._writing = QTimer(self, singleShot=True, timeout=self.write)
         view = self.view
         view.hours.entered.connect(self._minutes)
         view.hours.pressed_at.connect(self._timer)

@@ -30,9 +30,7 @@ class BookWatch(QObject):
     def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._window = window
-        self._tick = QTimer(self)
-        self._tick.setInterval(TICK_MS)
-        self._tick.timeout.connect(self.show_timer)
+        self._tick = QTimer(self, interval=TICK_MS, timeout=self.show_timer)
         window.document.shown_changed.connect(self.show)
         window.document.book_changed.connect(self.show)
         self.show()

@@ -66,10 +66,7 @@ class Planning(QObject):
         """what the last answer is of"""
         self._halted = False
         self._work: Callable[[Ask], object] | None = None
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(self._failed)
-        self.errand.ended.connect(self._ended)
+        self.errand = Errand(self, answered=self._answered, failed=self._failed, ended=self._ended)
         self.note = WorkNote(host, over)
         self.note.stopped.connect(self._stop)
         self.note.wanted.connect(self._again)

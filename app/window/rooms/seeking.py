@@ -36,10 +36,7 @@ class Seeking(QObject):
         self.of: Headstock | None = None
         """the layout that it was last sought for"""
         self._again = self._stopped = False
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(self._failed)
-        self.errand.ended.connect(self._ended)
+        self.errand = Errand(self, answered=self._answered, failed=self._failed, ended=self._ended)
         self.note = WorkNote(window.canvas)
         self.note.stopped.connect(self.stop)
         self.note.put_away.connect(window.drawing_wanted)

@@ -47,10 +47,7 @@ class SheetWriter(QObject):
         super().__init__(window)
         self._window = window
         self._folder = folder
-        self._errand = Errand(self)
-        self._errand.answered.connect(self._done)
-        self._errand.failed.connect(self._failed)
-        self._errand.ended.connect(self._ended)
+        self._errand = Errand(self, answered=self._done, failed=self._failed, ended=self._ended)
         self._stopped = False
         self._paths: list[Path] = []
         """what was written, told by the thread"""

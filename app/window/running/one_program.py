@@ -87,9 +87,7 @@ class Reception(QObject):
         self._server = QLocalServer(self)
         self._server.setSocketOptions(QLocalServer.SocketOption.UserAccessOption)
         self._server.newConnection.connect(self._met)
-        self._later = QTimer(self)
-        self._later.setSingleShot(True)
-        self._later.timeout.connect(self._open)
+        self._later = QTimer(self, singleShot=True, timeout=self._open)
         if place and not answers(place) and not self._server.listen(place):
             QLocalServer.removeServer(place)  # left behind by a program that died
             self._server.listen(place)

@@ -21,6 +21,7 @@ from app.formats.picture_in import PictureRead, grey_of
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import lay_beside
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
@@ -103,9 +104,6 @@ class LayDialog(ReadInOrder, QDialog):
 
     # ---- building -------------------------------------------------------
     def _build(self) -> None:
-        right = QVBoxLayout()
-        right.setSpacing(8)
-        right.addWidget(paragraph(self, say("1. Its size"), "heading"))
         group = QButtonGroup(self)
         for choice in (self.two, self.four):
             group.addButton(choice)
@@ -113,8 +111,6 @@ class LayDialog(ReadInOrder, QDialog):
         self.two.setChecked(True)
         self._form = QFormLayout()
         labels = {"distance": say("From A to B"), "across": say("Corner 1 to 2"), "along": say("Corner 2 to 3")}
-        right.addWidget(self.two)
-        right.addWidget(self.four)
         for key, field in (("distance", self.distance), ("across", self.across), ("along", self.along)):
             field.setProperty("length", key)
             field.setAccessibleName(labels[key])
@@ -124,10 +120,9 @@ class LayDialog(ReadInOrder, QDialog):
             field.mended.connect(self._judge)
             self._form.addRow(Lead(labels[key], field), field)
         self._form.insertRow(1, Lead(say("Sheet"), self.sheets), self.sheets)
-        right.addLayout(self._form)
         self._how = paragraph(self, name="dim")
-        right.addWidget(self._how)
-        right.addWidget(self._caught)
+        right = filled(QVBoxLayout(), paragraph(self, say("1. Its size"), "heading"), self.two, self.four, self._form, self._how,
+                       self._caught, gap=8)
         right.addSpacing(6)
         right.addWidget(paragraph(self, say("2. Its place"), "heading"))
         right.addWidget(paragraph(self, say("Drag the two marks to the ends of the nut: it comes to lie on the nut line, "

@@ -23,6 +23,7 @@ from app.formats.errors import FormatError
 from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import lay_beside
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.sizes import keep, open_at
 from app.look.slider import Slider
@@ -72,10 +73,7 @@ class TraceDialog(ReadInOrder, QDialog):
         self.proposal: Proposal | None = None
         self._at = self._middle()
         self._level: float | None = None
-        self.errand = Errand(self)
-        self.errand.answered.connect(self._answered)
-        self.errand.failed.connect(self._failed)
-        self.errand.ended.connect(self._ended)
+        self.errand = Errand(self, answered=self._answered, failed=self._failed, ended=self._ended)
         self._progress: Progress | None = None
         self._again = False
         self.board = PictureBoard(pixmap(picture.jpeg), window.theme, self)
@@ -105,9 +103,7 @@ class TraceDialog(ReadInOrder, QDialog):
         self.best.clicked.connect(self._best)
         self.stop.setAutoDefault(False)
         self.stop.clicked.connect(self._stop)
-        grey = QHBoxLayout()
-        grey.addWidget(self.level, 1)
-        grey.addWidget(self.best)
+        grey = filled(QHBoxLayout(), (self.level, 1), self.best)
         form = QFormLayout()
         form.setVerticalSpacing(8)
         form.setHorizontalSpacing(14)
@@ -118,12 +114,10 @@ class TraceDialog(ReadInOrder, QDialog):
         self._says.setWordWrap(True)
         keep(self._says, minimum_height=76)
         self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
-        running = QHBoxLayout()
         self._bar.setRange(0, 100)
         self._bar.setTextVisible(False)
         self._bar.setAccessibleName(say("How far the proposal is"))
-        running.addWidget(self._bar, 1)
-        running.addWidget(self.stop)
+        running = filled(QHBoxLayout(), (self._bar, 1), self.stop)
         note = paragraph(self, say("The outline of the layout is replaced. Tuners along an edge go with it, all else stays where it "
                                    "is. The picture's own errors come on top: check the first print with the 100 mm bar."), "dim")
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
@@ -131,14 +125,7 @@ class TraceDialog(ReadInOrder, QDialog):
         self.take_button.setText(say("Take this outline"))
         buttons.accepted.connect(self._accept)
         buttons.rejected.connect(self.reject)
-        right = QVBoxLayout()
-        right.setSpacing(10)
-        right.addWidget(how)
-        right.addLayout(form)
-        right.addLayout(running)
-        right.addWidget(self._says)
-        right.addStretch(1)
-        right.addWidget(note)
+        right = filled(QVBoxLayout(), how, form, running, self._says, 1, note, gap=10)
         lay_beside(self, self.board, right, say("How the outline is traced"), buttons)
         open_at(self, 980, 680)
 
