@@ -29,8 +29,8 @@ class Choice(QComboBox):
     chooses, for whoever walks past an entry has not chosen it.
     """
 
-    def __init__(self, parent: QWidget | None = None, asks: bool = False) -> None:
-        super().__init__(parent)
+    def __init__(self, parent: QWidget | None = None, asks: bool = False, **more) -> None:
+        super().__init__(parent, **more)
         self._asks = asks
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # the wheel does not bring the keyboard either
 

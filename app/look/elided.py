@@ -12,8 +12,8 @@ from app.look.plain import plain
 class Elided(QLabel):
     """Never asks for more than `least` letters; grows up to its text. It has no ground or frame of its own."""
 
-    def __init__(self, parent: QWidget | None = None, least: int = 6) -> None:
-        super().__init__(parent)
+    def __init__(self, parent: QWidget | None = None, least: int = 6, **more) -> None:
+        super().__init__(parent, **more)
         self._least = least
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)

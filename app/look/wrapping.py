@@ -16,8 +16,8 @@ class Wrapping:
     kind = ""
     """What the style calls its contents"""
 
-    def __init__(self, words: str, parent: QWidget | None = None) -> None:
-        super().__init__(words, parent)
+    def __init__(self, words: str, parent: QWidget | None = None, **more) -> None:
+        super().__init__(words, parent, **more)
         self.words = words
         self.setAccessibleName(_unmarked(words))
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)

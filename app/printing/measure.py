@@ -57,8 +57,7 @@ class MeasureBars(ReadInOrder, QDialog):
         self._other()
 
     def _length(self, unit: LengthUnit, name: str) -> LengthField:
-        field = LengthField(unit, parent=self)
-        field.setAccessibleName(name)
+        field = LengthField(unit, parent=self, accessibleName=name)
         field.show_value(BAR)
         self._before[field] = field.text()
         return field

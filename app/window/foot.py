@@ -31,8 +31,7 @@ class Foot(Ground):
         self._grid.setContentsMargins(18, 4, 18, 5)  # and the line above it
         self._grid.setColumnStretch(1, 1)
         self._where = Elided(self, least=10)
-        self._says = Elided(self)
-        self._says.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self._says = Elided(self, alignment=Qt.AlignmentFlag.AlignCenter)
         # A label asks for the width of its text: a long sentence would make the window grow.
         self._says.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._pointed: tuple[tuple[float, float] | None, LengthUnit, str] = None, "mm", ""
@@ -43,11 +42,9 @@ class Foot(Ground):
         self._counts = Elided(self, least=10)
         self._counted: Counts | None = None
         """what it tells"""
-        self._timer = Elided(self, least=10)
-        self._timer.setAccessibleName(say("Timer"))
+        self._timer = Elided(self, least=10, accessibleName=say("Timer"))
         self._timer.hide()
-        self._unkept = Elided(self, least=60)
-        self._unkept.setObjectName("unkept")
+        self._unkept = Elided(self, least=60, objectName="unkept")
         self._unkept.hide()
         self._grid.addWidget(self._where, 0, 0)
         self._grid.addWidget(self._unkept, 0, 2)

@@ -26,8 +26,7 @@ class RecentMenu(QObject):
         self._menu = window.actions_["recent"].menu()
         self._menu.setToolTipsVisible(True)
         self._menu.aboutToShow.connect(self.fill)
-        self.there = There(self)
-        self.there.told.connect(self._name)
+        self.there = There(self, told=self._name)
 
     def fill(self) -> None:
         """List the layouts, the last one first, and a way to clear the list."""

@@ -23,8 +23,8 @@ class There(QObject):
     told = Signal()
     """`missing` is another than before"""
 
-    def __init__(self, parent: QObject) -> None:
-        super().__init__(parent)
+    def __init__(self, parent: QObject, **more) -> None:
+        super().__init__(parent, **more)
         self._wanted: tuple[Path, ...] = ()
         self._left: list[Path] = []
         """those of them that are yet to be asked for"""

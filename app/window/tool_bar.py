@@ -260,9 +260,7 @@ class ToolBar(QWidget):
         return button
 
     def _choice(self, options: tuple[tuple[str, str], ...], name: str) -> Choice:
-        box = Choice(self)
-        box.setAccessibleName(name)
-        box.setToolTip(name)
+        box = Choice(self, accessibleName=name, toolTip=name)
         box.setFocusPolicy(BY_TAB)
         for key, word in options:
             box.addItem(word, key)

@@ -31,12 +31,9 @@ class BookPanel(QWidget):
         super().__init__(parent)
         page = QWidget(self, objectName="page")
         title = QLabel(say("Job book"), self, objectName="title")
-        self.pieces = Tabs(tuple(PIECE_WORDS[piece] for piece in PIECES), self)
-        self.pieces.chosen.connect(self._piece)
+        self.pieces = Tabs(tuple(PIECE_WORDS[piece] for piece in PIECES), self, chosen=self._piece)
         self._sums, self._next = Form(unit, self, (5, 4)), Form(unit, self, (5, 4))
-        self.currency = TextField(self)
-        self.currency.setAccessibleName(say("Currency"))
-        self.currency.setPlaceholderText(say("a word behind amounts"))
+        self.currency = TextField(self, accessibleName=say("Currency"), placeholderText=say("a word behind amounts"))
         self.currency.sent.connect(self.currency_typed)
         self.says = paragraph(self, name="dim")
         label = QLabel(say("Currency"), self, objectName="dim")
@@ -53,8 +50,7 @@ class BookPanel(QWidget):
                      "Notes stay. Save under another name first to keep the record too.")),
                 ("back", say("Take the last entry back"),
                  say("The job book has its own way back: undo of a drawing step never touches it."))):
-            button = WrappingButton(word, self)
-            button.setToolTip(tip)
+            button = WrappingButton(word, self, toolTip=tip)
             button.setProperty("key", key)
             button.clicked.connect(self._pressed)
             self.buttons[key] = button

@@ -33,8 +33,7 @@ class ReadingPage(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName(say("Readings"))
-        self.ways = Choice(self)
-        self.ways.setAccessibleName(say("What is measured"))
+        self.ways = Choice(self, accessibleName=say("What is measured"))
         for way in WAYS:
             self.ways.addItem(way.words, way)
         self.ways.setMaxVisibleItems(len(WAYS))

@@ -33,8 +33,8 @@ class Field(QLineEdit):
     mended = Signal()
     """what was refused is no longer there"""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+    def __init__(self, parent: QWidget | None = None, **more) -> None:
+        super().__init__(parent, **more)
         self._text = ""
         self._taken_over = ""
         self._own_tip = ""
@@ -150,8 +150,8 @@ class LengthField(Field):
     """A length; sends mm, or None when empty and that is allowed."""
 
     def __init__(self, unit: LengthUnit, optional: bool = False, empty: str = "",
-                 parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+                 parent: QWidget | None = None, **more) -> None:
+        super().__init__(parent, **more)
         self._unit = unit
         self._value: float | None = None
         self._optional = optional
@@ -203,8 +203,8 @@ class AngleField(Field):
 class TextField(Field):
     """Plain text."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+    def __init__(self, parent: QWidget | None = None, **more) -> None:
+        super().__init__(parent, **more)
         self.setAlignment(Qt.AlignmentFlag.AlignLeft)
 
     def show_value(self, text: str) -> None:

@@ -130,8 +130,7 @@ class FormPage(QWidget):
             label.setContentsMargins(0, 8 if row.kind == "heading" else 0, 0, 0)
             return label
         if row.kind == "button":
-            button = WrappingButton(row.label, self)
-            button.clicked.connect(self._pressed)
+            button = WrappingButton(row.label, self, clicked=self._pressed)
             return button
         if row.kind == "fact" or row.change is None:
             label = QLabel(self, textFormat=Qt.TextFormat.PlainText,
@@ -154,8 +153,7 @@ class FormPage(QWidget):
         elif row.kind == "angle":
             field = AngleField(row.optional, row.empty, self)
         else:
-            field = TextField(self)
-            field.setPlaceholderText(row.empty)
+            field = TextField(self, placeholderText=row.empty)
         field.sent.connect(self._sent)
         field.refused.connect(self.refused)
         field.mended.connect(self._mended)

@@ -13,8 +13,8 @@ class Tabs(QWidget):
 
     chosen = Signal(int)
 
-    def __init__(self, words: tuple[str, ...], parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+    def __init__(self, words: tuple[str, ...], parent: QWidget | None = None, **more) -> None:
+        super().__init__(parent, **more)
         self._group = QButtonGroup(self, exclusive=True)
         row = Flow(self, gap=2)
         for number, word in enumerate(words):

@@ -48,8 +48,7 @@ class WorkNote(QFrame):
         self._at: Callable[[], str] = str
         self.words = paragraph(self)
         self.words.setTextFormat(Qt.TextFormat.PlainText)
-        self.at = Elided(self)
-        self.at.setObjectName("dim")
+        self.at = Elided(self, objectName="dim")
         self.button = QPushButton(say("Stop"), self, clicked=self._pressed)
         row = filled(QHBoxLayout(), (self.at, 1), self.button)
         filled(QVBoxLayout(self), self.words, row, margins=(14, 10, 10, 10), gap=4)

@@ -144,8 +144,7 @@ class RackView(QWidget):
 
     # ---- building -------------------------------------------------------
     def _top(self) -> QVBoxLayout:
-        self._whose = Choice(self)
-        self._whose.setAccessibleName(say("Which rack"))
+        self._whose = Choice(self, accessibleName=say("Which rack"))
         for key, word in WHOSE:
             self._whose.addItem(word, key)
         self._whose.activated.connect(self._other)

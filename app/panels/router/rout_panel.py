@@ -60,8 +60,7 @@ class RoutPanel(QWidget):
         self.stepper = PassStepper(theme, self)
         self.facts = Lines(self, (1, 1))
         self.template = self._label("")
-        self.make_template = WrappingButton(say("Make the template for this plan"), self)
-        self.make_template.clicked.connect(self._template)
+        self.make_template = WrappingButton(say("Make the template for this plan"), self, clicked=self._template)
         self.write_template = WrappingButton(say("Write this plan's template…"), self)
         self.write_template.setToolTip(say("The board alone, with openings and pin holes, as DXF or SVG at full size."))
         self.write_template.clicked.connect(self._write)
@@ -202,8 +201,7 @@ class RoutPanel(QWidget):
             heading.setVisible(bool(rows))
 
     def _combo(self, name: str) -> Choice:
-        box = Choice(self)
-        box.setAccessibleName(name)
+        box = Choice(self, accessibleName=name)
         box.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         box.setMinimumContentsLength(12)
         box.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)

@@ -62,9 +62,7 @@ class StringPanel(QWidget):
         answers = Flow()
         answers.addWidget(self.take)
         answers.addWidget(self.leave)
-        self.sets = Choice(page, asks=True)
-        self.sets.setAccessibleName(say("Generic set of strings"))
-        self.sets.activated.connect(self._set)
+        self.sets = Choice(page, asks=True, accessibleName=say("Generic set of strings"), activated=self._set)
         # Above all that grows with the strings: who presses twice must find the same button there.
         self.count = Form(unit, page, at_once=2)
         self.nut, self.strings = Form(unit, page, at_once=8), Form(unit, page, at_once=0)

@@ -27,9 +27,8 @@ class Errand(QObject):
     """the exception: who listens raises it again unless it is one that was to be expected"""
     ended = Signal()
 
-    def __init__(self, parent: QObject, **hears: Callable) -> None:
-        """`hears`: who hears each signal, by its name."""
-        super().__init__(parent, **hears)
+    def __init__(self, parent: QObject, **more) -> None:
+        super().__init__(parent, **more)
         self._running: Background | None = None
         self._stop = threading.Event()
         """whether nobody wants the answer of the one that works"""

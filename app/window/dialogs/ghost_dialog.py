@@ -51,8 +51,7 @@ class GhostDialog(ReadInOrder, QDialog):
         self._leaving: int | None = None
         self._long = QTimer(self, singleShot=True, interval=LONG_MS, timeout=self._takes_long)
         self.setWindowTitle(title)
-        self.field = LengthField(window.unit, parent=self)
-        self.field.setAccessibleName(label)
+        self.field = LengthField(window.unit, parent=self, accessibleName=label)
         self.field.show_value(value)
         self.field.sent.connect(self._sent)
         self.field.refused.connect(self._refused)

@@ -39,8 +39,7 @@ class Front(QObject):
         self.page: FrontPage | None = None
         self._waiting: list[Path] = []
         self.errand = Errand(self, answered=self._answered, failed=raised, ended=self._draw_next)
-        self.there = There(self)
-        self.there.told.connect(self._missing)
+        self.there = There(self, told=self._missing)
         window.document.file_changed.connect(self.leave)
 
     @property

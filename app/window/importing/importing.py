@@ -99,10 +99,9 @@ class ImportDialog(ReadInOrder, QDialog):
         self._made_of.know(window.document.layout)
         self._turns = 0
         self._mirrored = False
-        self._slanted = WrappingCheck(say("The nut is &slanted, for fanned frets"), self)
-        self._slanted.setToolTip(say("The drawing stays upright, and its slanted edge becomes the nut line."))
-        self._slanted.setChecked(self._made_of.slanted_as(window.document.layout.nut))
-        self._slanted.toggled.connect(self._lay)
+        self._slanted = WrappingCheck(say("The nut is &slanted, for fanned frets"), self,
+                                      toolTip=say("The drawing stays upright, and its slanted edge becomes the nut line."),
+                                      checked=self._made_of.slanted_as(window.document.layout.nut), toggled=self._lay)
         self._nudge = [0.0, 0.0]
         self.result_layout: Headstock | None = None
         self._preview = ImportPreview(window.theme, self)

@@ -33,8 +33,7 @@ class Interrupt(QObject):
         self._tells.setblocking(False)
         self._woken_before = signal.set_wakeup_fd(self._tells.fileno(), warn_on_full_buffer=False)
         signal.signal(signal.SIGINT, _go_on)
-        self._notifier = QSocketNotifier(self._hears.fileno(), QSocketNotifier.Type.Read, self)
-        self._notifier.activated.connect(self._woken)
+        self._notifier = QSocketNotifier(self._hears.fileno(), QSocketNotifier.Type.Read, self, activated=self._woken)
 
     def end(self) -> None:
         """Leave everything as it was before; harmless when called again."""

@@ -92,8 +92,7 @@ class LayDialog(ReadInOrder, QDialog):
         self.across = LengthField(window.unit, parent=self)
         self.along = LengthField(window.unit, parent=self)
         self._lengths = {"distance": 100.0, "across": SHEET[0], "along": SHEET[1]}
-        self.sheets = Choice(self)
-        self.sheets.setAccessibleName(say("Sheet"))
+        self.sheets = Choice(self, accessibleName=say("Sheet"))
         for word, size in _sheets():
             self.sheets.addItem(word, size)
         self.sheets.activated.connect(self._sheet)
