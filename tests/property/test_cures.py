@@ -36,7 +36,7 @@ def _cured(layout, pick):
     before = check(layout)
     seen = 0
     for snag in pick([snag for snag in before.snags if curable(snag)]):
-        with patch.object(SETTLING, "MOST_TRIALS", 120):
+        with patch.object(SETTLING, "MOST_TRIALS", 60):
             done = settle(layout, before, snag)
         assert done.cure.strip() and done.text == snag.text
         if done.move is None:

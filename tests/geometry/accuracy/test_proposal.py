@@ -23,14 +23,14 @@ def worse(before: Headstock, after: Headstock) -> set:
 
 
 def test_a_crowded_tuner_is_moved_away_and_gains() -> None:
-    found = propose_moves(crowded(), trials=3000)
+    found = propose_moves(crowded(), trials=1500)
     assert found.aim == "within" and found.before.worst > 0.8
     assert found.after.worst < 0.05 and found.after.chance - found.before.chance > 0.7
     moved = dict(found.moves)
     assert moved["treble side 2"][1] == pytest.approx(4.3, abs=1.0)
     assert not worse(crowded(), found.layout)
     # Told as simulated afresh.
-    again = simulate(found.layout, 3000, 9)
+    again = simulate(found.layout, 1500, 9)
     assert again.within == pytest.approx(found.after.chance, abs=0.02)
 
 

@@ -43,7 +43,7 @@ def leaning(rng, degrees):
 @pytest.mark.parametrize("kind", ["post-to-slot-end", "string-hole"])
 def test_a_post_in_a_round_end_is_slid_far_enough(kind):
     rng, done, more = random.Random(4), 0, 0
-    for _ in range(300):
+    for _ in range(200):
         tuner = pattern("of", "side", bore(surface="seat", depth=24.0), post=(rng.uniform(2.0, 6.0), 25.0, rng.uniform(22.0, 29.0)))
         layout = head(tuners=(side("a", rng.choice((rng.uniform(53.0, 62.0), rng.uniform(138.0, 147.0))), tuner),), patterns=(tuner,),
                       slots=(leaning(rng, 8.0),))
@@ -58,7 +58,7 @@ def test_a_post_in_a_round_end_is_slid_far_enough(kind):
 def test_a_bore_beside_a_leaning_slot_is_slid_or_drawn_back_far_enough():
     rng, done = random.Random(5), {"Slide": 0, "Drill": 0}
     tuner = pattern("of", "side", bore(surface="seat", depth=24.0), bore("screw", 3.0, "seat", (9.0, 0.0), 21.0))
-    for _ in range(400):
+    for _ in range(200):
         at = rng.choice(((rng.uniform(22.0, 34.0), rng.uniform(75.0, 125.0)), (rng.uniform(13.5, 16.5), rng.uniform(90.0, 98.0))))
         lean = math.radians(rng.uniform(-60.0, 60.0))
         far = (at[0] + 14 * math.sin(lean), at[1] + 14 * math.cos(lean))
@@ -150,7 +150,7 @@ def test_a_ramp_beside_a_leaning_edge_is_cut_so_much_narrower(slant):
 
 def test_a_button_behind_any_edge_is_moved_or_its_shaft_lengthened_far_enough():
     rng, done, more = random.Random(7), 0, 0
-    for _ in range(150):
+    for _ in range(100):
         edge_ = rng.choice((bulging(rng.uniform(95.0, 200.0)), leaning_outline(rng.uniform(-20.0, 20.0)),
                             loop((-40.0, 0.0), (40.0, 0.0), (40.0, 80.0), (46.0, 86.0), (40.0, 92.0), (40.0, 180.0), (-40.0, 180.0))))
         button = Button(reach=rng.uniform(14.0, 30.0), length=rng.uniform(5.0, 14.0), width=rng.uniform(4.0, 20.0), thickness=4.0,
@@ -169,7 +169,7 @@ def test_a_button_behind_any_edge_is_moved_or_its_shaft_lengthened_far_enough():
 
 def test_a_wall_beside_a_string_is_moved_far_enough():
     rng, done, ramps = random.Random(3), 0, 0
-    for _ in range(250):
+    for _ in range(120):
         lean, x, long = math.radians(rng.uniform(-25, 25)), rng.uniform(10, 18), rng.uniform(30, 60)
         wide = rng.uniform(8, 14)
         other = Slot(id="slot", shape=StraightSlot(nut_end=(x, 60.0), tip_end=(x + long * math.tan(lean), 60.0 + long), width=wide))
@@ -198,7 +198,7 @@ def test_how_far_a_wall_goes_away_is_told_where_no_move_was_found():
 def test_a_drills_point_is_drawn_back_far_enough():
     """Into the wall of a slot that leans, past the corner of a floor, and beside another bore."""
     rng, done, more = random.Random(9), 0, 0
-    for _ in range(500):
+    for _ in range(220):
         lean = math.radians(rng.uniform(-70.0, 70.0))
         shape = StraightSlot(nut_end=(20.0, 90.0), tip_end=(20.0 + 20 * math.sin(lean), 90.0 + 20 * math.cos(lean)), width=5.0)
         depth = rng.uniform(4.0, 20.0)

@@ -45,7 +45,7 @@ class Photo:
         flat = plan.transform(size, Image.Transform.PERSPECTIVE, _coefficients(seen, corners), Image.Resampling.BICUBIC,
                               fillcolor=TABLE)
         grey = np.asarray(flat.filter(ImageFilter.GaussianBlur(1.1)), np.float32)
-        y, x = np.mgrid[0:size[1], 0:size[0]].astype(np.float32)
+        y, x = np.arange(size[1], dtype=np.float32)[:, None], np.arange(size[0], dtype=np.float32)
         light = 0.80 + 0.28 * x / size[0] - 0.10 * y / size[1] - 0.12 * ((x / size[0] - 0.5) ** 2 + (y / size[1] - 0.5) ** 2)
         grained = grey * light + np.random.default_rng(11).normal(0, noise, grey.shape).astype(np.float32)
         kept = io.BytesIO()
