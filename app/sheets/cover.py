@@ -21,7 +21,7 @@ from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.heights import LEAST, READ
 from geometry.drawing.room import Room
 from geometry.drawing.shapes import rectangle, straight
-from geometry.drawing.slot_style import SLOT_STYLES
+from geometry.drawing.slot_marks import SLOT_STYLES
 from geometry.layout import Headstock, Nut
 from geometry.lengths import spoken
 from geometry.saying import say

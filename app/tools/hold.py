@@ -7,7 +7,6 @@ from msgspec.structs import replace
 from app.tools import guides
 from app.tools.grips import Grip, ManyGrip, PointGrip, SideGrip, SlotEndGrip
 from app.tools.hit import Target, drillings, hit
-from app.tools.hold_nodes import more_nodes, nodes_between
 from app.tools.options import Options
 from app.tools.pointer import Done, Gesture, Pointer, Shown
 from geometry import vectors as v
@@ -213,3 +212,18 @@ def _toggled(held: tuple[str, ...], id: str) -> tuple[str, ...]:
 
 def _far(press: Pointer, pointer: Pointer) -> bool:
     return v.distance(press.at, pointer.at) > DEAD * pointer.mm_per_pixel
+
+
+def more_nodes(layout: Headstock, target: Target, nodes: tuple[int, ...]) -> Done:
+    """The node of a target held beside those in hand, or let go when it was one of them."""
+    part = target.part
+    kept = tuple(one for one in nodes if one != part) if part in nodes else (*nodes, part)
+    return Done(layout, held=(target.id,), node=kept[-1] if kept else None, nodes=kept if len(kept) > 1 else ())
+
+
+def nodes_between(layout: Headstock, a: Vec2, b: Vec2) -> tuple[int, ...]:
+    """Nodes of the outline in the frame between two corners."""
+    x0, x1 = sorted((a[0], b[0]))
+    y0, y1 = sorted((a[1], b[1]))
+    return tuple(i for i, node in enumerate(layout.outline.nodes)
+                 if x0 <= node.at[0] <= x1 and y0 <= node.at[1] <= y1)

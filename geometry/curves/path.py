@@ -15,7 +15,7 @@ from geometry import vectors as v
 from geometry.curves.arc import Arc
 from geometry.curves.cubic import Cubic
 from geometry.curves.line import Line
-from geometry.curves.many_lengths import cubic_lengths
+from geometry.curves.many import cubic_lengths
 from geometry.curves.matrix import Matrix
 from geometry.errors import GeometryError
 from geometry.saying import say

@@ -13,7 +13,7 @@ from geometry.drawing.nut_names import line_names
 from geometry.drawing.opened_out import opened_out_groups
 from geometry.drawing.shapes import DATUM, nut_lines, straight
 from geometry.drawing.side_titles import side_titles
-from geometry.drawing.slot_style import slot_style
+from geometry.drawing.slot_marks import slot_style
 from geometry.drawing.tuner_plan import OVERRUN
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.saying import say

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from geometry.drawing.marks import Disc, Mark
-from geometry.drawing.slot_style import SLOT_STYLES
+from geometry.drawing.slot_marks import SLOT_STYLES
 from geometry.layout import Headstock
 from geometry.solids import holes
 from geometry.solids.depth import Depth

@@ -15,7 +15,7 @@ from geometry.drawing.ramp_section import flat_sections, ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span, wood_area
 from geometry.drawing.sections import LETTER, LETTER_WIDTH
 from geometry.drawing.shapes import rectangle, straight
-from geometry.drawing.slot_style import slot_style
+from geometry.drawing.slot_marks import slot_style
 from geometry.drawing.wood_section import across, level_cuts
 from geometry.errors import GeometryError
 from geometry.layout import Headstock

@@ -12,7 +12,7 @@ from shapely.geometry import LineString, Point, Polygon, box
 
 from geometry.curves import Path
 from geometry.drawing.marks import Area, Cross, Disc, Label, Mark, Stroke
-from geometry.drawing.slot_style import SLOT_STYLES
+from geometry.drawing.slot_marks import SLOT_STYLES
 from geometry.vectors import Box, Vec2
 
 CLEAR, TOUCHING, COARSE = 0.6, 0.15, 0.05

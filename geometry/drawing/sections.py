@@ -15,7 +15,7 @@ from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.ramp_section import ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span, edge_distance, line_along_bore, wood_area
 from geometry.drawing.shapes import chain, rectangle, straight
-from geometry.drawing.slot_style import slot_style
+from geometry.drawing.slot_marks import slot_style
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pattern
 from geometry.saying import say

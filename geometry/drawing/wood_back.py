@@ -10,7 +10,7 @@ from geometry.drawing.glue_lines import joint_line
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import TITLE
 from geometry.drawing.shapes import polygon_area, straight
-from geometry.drawing.slot_style import slot_style
+from geometry.drawing.slot_marks import slot_style
 from geometry.drawing.tuner_plan import OVERRUN
 from geometry.drawing.wood_state import face_area, opening
 from geometry.layout import Headstock, loop_path, slot_path

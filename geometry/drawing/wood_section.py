@@ -20,7 +20,7 @@ from geometry.drawing.marks import Area, Drawing, Label, Mark
 from geometry.drawing.ramp_section import flat_sections, ramp_sections
 from geometry.drawing.section_cut import SectionLine, Span, edge_distance
 from geometry.drawing.shapes import chain, rectangle
-from geometry.drawing.slot_style import slot_style
+from geometry.drawing.slot_marks import slot_style
 from geometry.drawing.wood_state import SAWN_INSIDE, cut_by_hand, face_area
 from geometry.layout import Headstock, Slot, loop_path, slot_path
 from geometry.lengths import from_line

@@ -14,7 +14,7 @@ from geometry.drawing.opened_out import blank_box, opened_out_groups, strip_titl
 from geometry.drawing.pocket_words import pocket_labels
 from geometry.drawing.room import CLEAR, Room, beside, words_width
 from geometry.drawing.shapes import rectangle, straight
-from geometry.drawing.slot_style import SLOT_STYLES
+from geometry.drawing.slot_marks import SLOT_STYLES
 from geometry.drawing.template import pin_labels
 from geometry.drawing.tuner_plan import OVERRUN, folded
 from geometry.layout import Headstock, Side

@@ -5,19 +5,20 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
+import numpy as np
 import shapely
 from msgspec.structs import replace
 
 from geometry import vectors as v
-from geometry.curves import Arc, Matrix, Path
+from geometry.curves import Arc, Line, Matrix, Path, turn
 from geometry.edits.parts import checked
-from geometry.edits.slot_shapes import slot_shape
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, Loop, SingleHole, Slot, feature_ids, loop_of, slot_path, validate
+from geometry.layout import DrawnSlot, Headstock, Loop, SingleHole, Slot, StraightSlot, feature_ids, loop_of, slot_path, validate
 from geometry.layout.names import feature_names
 from geometry.saying import count, say
 from geometry.solids.depth import Depth
 from geometry.terms import HOLE_THERE, POCKET, given
+from geometry.tolerance import JOIN
 
 Role = tuple[Path, str] | tuple[Path, str, Depth | None]
 """A closed path and what it is: outline, slot, hole, POCKET, HOLE_THERE or other; and how deep, where the drawing tells that."""
@@ -191,3 +192,37 @@ def round_of(path: Path) -> tuple[tuple[float, float], float]:
         return arcs[0].centre, 2 * arcs[0].radius
     x0, y0, x1, y1 = path.box
     return ((x0 + x1) / 2, (y0 + y1) / 2), 2 * math.sqrt(abs(path.area) / math.pi)
+
+
+def slot_shape(path: Path, tidy: Loop | None = None) -> StraightSlot | DrawnSlot:
+    """A straight slot where the line runs nowhere farther than JOIN from one, else a drawn one of `tidy` or the line itself.
+
+    Other programs write the round ends as half circles, quarter circles or cubics near them, and walls in several pieces. Width and
+    ends are those of the walls and of the farthest points along them, so that they are the numbers that were drawn.
+    """
+    return _straight(path) or DrawnSlot(loop=tidy or loop_of(path))
+
+
+def _straight(path: Path) -> StraightSlot | None:
+    """The straight slot that a closed path runs along, if there is one."""
+    lines = sorted((s for s in path if isinstance(s, Line)), key=lambda line: -line.length())
+    if len(lines) < 2 or lines[0].length() == 0:
+        return None
+    along = v.unit(v.sub(lines[0].end, lines[0].start))
+    angle = math.atan2(along[1], along[0])
+    laid = path.mapped(turn(-angle))
+    walls = [turn(-angle)(line.start)[1] for line in lines]
+    x0, _, x1, _ = laid.box
+    width = max(abs(y - walls[0]) for y in walls)
+    middle, half = (walls[0] + max(walls, key=lambda y: abs(y - walls[0]))) / 2, width / 2
+    if width <= JOIN or x1 - x0 - width <= JOIN:
+        return None
+    straight = width * (x1 - x0 - width) + math.pi * half**2
+    points = laid.flatten(JOIN / 10)
+    aside = np.maximum(np.maximum(x0 + half - points[:, 0], points[:, 0] - (x1 - half)), 0.0)
+    stray = np.abs(np.hypot(aside, points[:, 1] - middle) - half).max()
+    if stray > JOIN or abs(abs(path.area) - straight) > JOIN * path.length:
+        return None
+    ends = (v.clean(turn(angle)((x, middle))) for x in (x0 + half, x1 - half))
+    low, high = sorted(ends, key=lambda c: (c[1], c[0]))
+    return StraightSlot(nut_end=low, tip_end=high, width=round(width, 9))

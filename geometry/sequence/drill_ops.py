@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterable
 
 from geometry import vectors as v
 from geometry.checks.words import first, listed
@@ -11,9 +12,10 @@ from geometry.lengths import from_line
 from geometry.saying import number, say
 from geometry.sequence.operation import LEVEL, Kind, Operation, Setup, Table
 from geometry.sequence.shadows import drilled
-from geometry.sequence.tables import side_tables
 from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import Drilling, drill_for, holes, misfit, point_ahead, point_length, to_drill
+from geometry.solids.frames import frames
+from geometry.solids.side import tilt_of
 from geometry.solids.slot_area import slot_area
 from geometry.strings.square_line import square_line
 from geometry.terms import term
@@ -222,3 +224,38 @@ def place(at: Vec2, nut: Nut, wishes: Wishes) -> str:
 
 def _dia(d: Drilling, wishes: Wishes) -> str:
     return wishes.told(d.diameter, 2)
+
+
+SAME_DEPTH = 1e-3
+"""Fence settings nearer than this are one setting, mm."""
+
+
+def side_tables(layout: Headstock, drillings: Iterable[Drilling], same_tilt: float) -> dict[str, Table]:
+    """The table setting of each side drilling by its id.
+
+    With the treble edge up the back lies against the fence. Turned over about the
+    centreline the face does, tip and tilt stay as they are: so opposite bores of
+    equal tilt share a setting when their axes stand equally far from the fence.
+    Tilts within `same_tilt` degrees of the least of their group get the group's middle.
+    """
+    placed = frames(layout)
+    thick = layout.blank.thickness
+    wanted = []
+    for d in drillings:
+        frame = placed[d.of]
+        wanted.append((tilt_of(frame), thick - d.start[2] if frame.side == "treble" else d.start[2], d.id))
+    middle = _grouped([tilt for tilt, _, _ in wanted], math.radians(same_tilt))
+    depth = _grouped([fence for _, fence, _ in wanted], SAME_DEPTH)
+    return {id: Table(middle[tilt], depth[fence], layout.rack.press.base) for tilt, fence, id in wanted}
+
+
+def _grouped(values: list[float], within: float) -> dict[float, float]:
+    """Each value to the middle of its group; a group spans at most `within`."""
+    out: dict[float, float] = {}
+    group: list[float] = []
+    for value in [*sorted(set(values)), math.inf]:
+        if group and value - group[0] > within:
+            out |= dict.fromkeys(group, (group[0] + group[-1]) / 2)
+            group = []
+        group.append(value)
+    return out

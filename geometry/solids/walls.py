@@ -17,7 +17,7 @@ from shapely.geometry import LineString, Polygon
 
 from geometry import vectors as v
 from geometry.curves import Line, Path
-from geometry.curves.many_tangents import tangents
+from geometry.curves.many import tangents
 from geometry.curves.polygons import crosses_itself
 from geometry.solids.closest import ray_hit, settle, settle_point
 from geometry.tolerance import FLAT, TOUCH

@@ -8,7 +8,7 @@ from functools import partial
 
 from app.formats.disk_words import why_unread
 from app.formats.drawing_in.assemble import assemble
-from app.formats.drawing_in.dxf import read_dxf
+from app.formats.drawing_in.haul import Haul
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.drawing_in.sniff import kind_of
 from app.formats.drawing_in.units import INSUNITS, MM, Unit, guessed, unit_named
@@ -67,3 +67,19 @@ def _bytes(path: str | os.PathLike[str]) -> bytes:
         return read_bytes(path, MOST_BYTES)
     except OSError as error:
         raise FormatError(say("The file '{fspath}' cannot be read: {why}.", fspath=os.fspath(path), why=why_unread(error))) from error
+
+
+def read_dxf(data: bytes, binary: bool, tell: Callable[[float], None] = lambda part: None) -> tuple[Haul, int | None, int | None]:
+    """(haul, $INSUNITS, $MEASUREMENT); a number is None when the file does not state it. `tell` hears how much is done, 0..1.
+
+    Raises FormatError for a file that cannot be read. The library is imported
+    here and not above: it takes half a second that other commands need not pay.
+    """
+    from app.formats.drawing_in.dxf_load import load
+    from app.formats.drawing_in.dxf_walk import collect
+    loaded = load(data, binary)
+    tell(0.75)
+    haul = Haul(warnings=loaded.warnings)
+    collect(loaded.document, haul)
+    tell(1.0)
+    return haul, loaded.insunits, loaded.measurement

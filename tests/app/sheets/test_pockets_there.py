@@ -17,7 +17,7 @@ from geometry.drawing import Area, Label, Stroke
 from geometry.drawing.back import back_drawing
 from geometry.drawing.line_section import line_section
 from geometry.drawing.opened_out import opened_out
-from geometry.drawing.slot_style import POCKET
+from geometry.drawing.slot_marks import POCKET
 from geometry.drawing.solid import solid
 from geometry.drawing.step_views import step_views
 from geometry.drawing.template import template_drawing

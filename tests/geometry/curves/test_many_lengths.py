@@ -5,7 +5,7 @@ import random
 import pytest
 
 from geometry.curves import Cubic, Line, Path
-from geometry.curves.many_lengths import cubic_lengths
+from geometry.curves.many import cubic_lengths
 
 
 def wild(count: int) -> list[Cubic]:

@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 
 from geometry.curves import Arc, Cubic, Line
-from geometry.curves.many_tangents import tangents
+from geometry.curves.many import tangents
 
 _MIXED = (Line((0.0, 0.0), (3.0, 4.0)), Arc.bulging((3.0, 4.0), (9.0, 1.0), -0.4), Cubic((9.0, 1.0), (12.0, 1.0), (20.0, 8.0), (11.0, 9.0)),
           Arc.bulging((11.0, 9.0), (0.0, 9.0), 1.0), Cubic((0.0, 9.0), (0.0, 9.0), (-4.0, 3.0), (0.0, 0.0)))

@@ -5,7 +5,7 @@ import math
 import pytest
 
 from geometry.curves import Arc, Cubic, Line, Path, circle, shift, turn
-from geometry.edits.slot_shapes import slot_shape
+from geometry.edits.imported_openings import slot_shape
 from geometry.layout import DrawnSlot, StraightSlot
 
 QUARTER = 0.5522847498

@@ -1,10 +1,19 @@
-"""A ramp on the face: what it takes, and the line where it begins."""
+"""What a slot is drawn as: one to rout or a pocket that is there already, and the slope of its ramp."""
 
 from __future__ import annotations
 
 from geometry.drawing.marks import Area, Drawing
 from geometry.layout import Slot
 from geometry.solids.ramps import ramp_cut
+from geometry.terms import POCKET
+
+SLOT_STYLES = ("slot", POCKET)
+"""Both of them."""
+
+
+def slot_style(slot: Slot) -> str:
+    """Style of what is cut of a slot, or has been cut before the work begins."""
+    return POCKET if slot.there else "slot"
 
 
 def ramp_marks(slot: Slot) -> Drawing:
