@@ -21,8 +21,8 @@ TALLEST = 190
 class SectionView(QWidget):
     """Paints a display list to fit its width, y up; `room_below` pixels at 100 % are kept for words under it."""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None, room_below: int = 56, **more) -> None:
-        super().__init__(parent, **more)
+    def __init__(self, theme: Theme, parent: QWidget | None = None, room_below: int = 56) -> None:
+        super().__init__(parent)
         self._theme = theme
         self._room_below = room_below
         self._drawing: Drawing = ()

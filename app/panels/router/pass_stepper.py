@@ -21,7 +21,8 @@ class PassStepper(QWidget):
         super().__init__(parent)
         self._pictures: tuple[Drawing, ...] = ()
         self._words: tuple[str, ...] = ()
-        self._view = SectionView(theme, self, accessibleName=say("Section through the cut"))
+        self._view = SectionView(theme, self)
+        self._view.setAccessibleName(say("Section through the cut"))
         self._says = paragraph(self)
         self._back, self._on = (self._button(arrow, about) for arrow, about in (
             (Qt.ArrowType.LeftArrow, say("The pass before")), (Qt.ArrowType.RightArrow, say("The next pass"))))
