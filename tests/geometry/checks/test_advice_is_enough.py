@@ -43,7 +43,7 @@ def leaning(rng, degrees):
 @pytest.mark.parametrize("kind", ["post-to-slot-end", "string-hole"])
 def test_a_post_in_a_round_end_is_slid_far_enough(kind):
     rng, done, more = random.Random(4), 0, 0
-    for _ in range(200):
+    for _ in range(260):
         tuner = pattern("of", "side", bore(surface="seat", depth=24.0), post=(rng.uniform(2.0, 6.0), 25.0, rng.uniform(22.0, 29.0)))
         layout = head(tuners=(side("a", rng.choice((rng.uniform(53.0, 62.0), rng.uniform(138.0, 147.0))), tuner),), patterns=(tuner,),
                       slots=(leaning(rng, 8.0),))
