@@ -14,10 +14,9 @@ from operator import is_
 from geometry.by_size import of_same, of_slot, remembered_by_size, remembered_of_each
 from geometry.curves import Path
 from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
-from geometry.drawing.slot_marks import ramp_marks
 from geometry.drawing.same import Same
 from geometry.drawing.shapes import chain, nut_lines, rectangle, straight
-from geometry.drawing.slot_marks import slot_style
+from geometry.drawing.slot_marks import ramp_marks, slot_style
 from geometry.drawing.tuner_plan import folded, tuner_marks, upright_marks
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Ear, Headstock, Loop, Nut, Pin, SingleHole, Slot, Tuner, loop_path, slot_path

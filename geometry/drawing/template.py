@@ -17,10 +17,9 @@ from geometry.drawing.nut_names import line_names
 from geometry.drawing.offset_path import offset_path
 from geometry.drawing.outside_template import outside_lines
 from geometry.drawing.pocket_words import named_pockets
-from geometry.drawing.slot_marks import ramp_marks
 from geometry.drawing.room import Room, beside
 from geometry.drawing.shapes import DATUM, chain, nut_lines, straight
-from geometry.drawing.slot_marks import slot_style
+from geometry.drawing.slot_marks import ramp_marks, slot_style
 from geometry.drawing.tuner_plan import OVERRUN, upright_marks
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, loop_path, slot_path

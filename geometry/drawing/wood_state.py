@@ -18,10 +18,9 @@ from geometry.curves.polygons import grown, parts, polygon
 from geometry.drawing.glue_lines import glue_lines, joint_line
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Mark, Stroke
 from geometry.drawing.opened_out import SIDES, TITLE, strip_titles
-from geometry.drawing.slot_marks import ramp_marks
 from geometry.drawing.ramp_section import flat_plans
 from geometry.drawing.shapes import nut_line, polygon_area, rectangle, ring_path, straight
-from geometry.drawing.slot_marks import slot_style
+from geometry.drawing.slot_marks import ramp_marks, slot_style
 from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
 from geometry.layout import Blank, Ear, Headstock, Side, Slot, loop_path, slot_path
 from geometry.routing.depth import LIGHT

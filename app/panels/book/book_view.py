@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
+from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll, Yielding
@@ -60,16 +61,12 @@ class BookView(QWidget):
                       say("Type into the empty row to add a note. Ctrl+Shift+N on any stage pins one to what is held."))
         self.add_page(readings, (), "")
         self.tabs.chosen.connect(self._pages.setCurrentIndex)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(18, 12, 0, 12)
-        column.setSpacing(8)
-        column.addWidget(self._pages, 1)
+        filled(QVBoxLayout(self), (self._pages, 1), margins=(18, 12, 0, 12), gap=8)
         self.set_theme(theme)
 
     def add_page(self, main: QWidget, buttons: tuple[tuple[str, str, str], ...], says: str) -> None:
         """A page with buttons (key, word, tip) above and a sentence below, if there are any."""
-        page = QWidget(self)
-        page.setObjectName("page")
+        page = QWidget(self, objectName="page")
         column = QVBoxLayout(page)
         column.setContentsMargins(0, 0, 6, 0)
         row = Flow(gap=6)

@@ -42,7 +42,7 @@ class Keyboard(QObject):
         window.canvas.view.keys = self.take
         window.canvas.view.claims = self.claims
         window.canvas.view.hovered.connect(self._mouse)
-        escape = QShortcut(QKeySequence("Esc"), window, activated=self.escape)
+        QShortcut(QKeySequence("Esc"), window, activated=self.escape)
         for number, stage in enumerate(STAGES, 1):
             shortcut = QShortcut(QKeySequence(f"Alt+{number}"), window)
             shortcut.setProperty("stage", stage.key)

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QLabel, QPushButton, QSplitter, QVBoxLayout, QWidg
 
 from app.canvas.step_picture import StepPicture
 from app.look.elided import Elided
+from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.slider import Slider
 from app.look.theme import Theme
@@ -39,19 +40,14 @@ class OrderCentre(QWidget):
         self.next = self._button(say("Next"), say("The step after (Right)"), self._on)
         self.play = self._button(say("Play"), say("Show the build step by step"), self._played)
         self.play.setCheckable(True)
-        self._count = QLabel(self)
-        self._count.setObjectName("dim")
-        self._clock = QTimer(self)
-        self._clock.setInterval(PACE)
-        self._clock.timeout.connect(self._tick)
+        self._count = QLabel(self, objectName="dim")
+        self._clock = QTimer(self, interval=PACE, timeout=self._tick)
         self.picture.turned.connect(self.turn)
         self._lay_out()
         self.show_count(0, 0)
 
     def _button(self, word: str, about: str, slot) -> QPushButton:
-        button = QPushButton(word, self)
-        button.setToolTip(about)
-        button.clicked.connect(slot)
+        button = QPushButton(word, self, toolTip=about, clicked=slot)
         return button
 
     def _lay_out(self) -> None:
@@ -62,8 +58,7 @@ class OrderCentre(QWidget):
         parts.setStretchFactor(0, 3)
         parts.setStretchFactor(1, 2)
         parts.setSizes([560, 360])
-        foot = QWidget(self)
-        foot.setObjectName("tools")
+        foot = QWidget(self, objectName="tools")
         foot.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         row = Flow(foot, (18, 6, 14, 6), 8)
         row.addWidget(self.before)
@@ -72,11 +67,7 @@ class OrderCentre(QWidget):
         row.add_gap(keeps=0)
         row.addWidget(self._count)
         row.addWidget(self.play)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.setSpacing(0)
-        whole.addWidget(parts, 1)
-        whole.addWidget(foot)
+        filled(QVBoxLayout(self), (parts, 1), foot, margins=(0, 0, 0, 0), gap=0)
 
     # ---- what is shown ----------------------------------------------------
     def show_count(self, at: int, of: int, title: str = "") -> None:

@@ -5,8 +5,7 @@ import random
 import pytest
 
 from app.formats.drawing_in.read import read_drawing
-from app.formats.drawing_in.svg_style import rules_of
-from app.formats.drawing_in.svg_style import Styles
+from app.formats.drawing_in.svg_style import Styles, rules_of
 from app.formats.drawing_in.svg_tree import Node
 from app.formats.errors import FormatError
 from tests.spent import within
