@@ -1424,6 +1424,10 @@
         <translation>Beginnen</translation>
     </message>
     <message>
+        <source>Begin and stop at the nut line: round the end of the template the cutter goes into the head.</source>
+        <translation>An der Sattellinie beginnen und aufhören: um das Ende der Schablone herum gerät der Fräser in die Kopfplatte.</translation>
+    </message>
+    <message>
         <source>Begin and stop at the nut line: round the end of the template the cutter goes into the neck.</source>
         <translation>An der Sattellinie beginnen und aufhören: um das Ende der Schablone herum gerät der Fräser in den Hals.</translation>
     </message>

@@ -51,7 +51,7 @@ def hole_specs(model: Model, reach: Reach, only: Only = None) -> list[Spec]:
     groups: dict[tuple[str, str, float], list[int]] = defaultdict(list)
     for at in near.tolist():
         a, b = drillings[left[at]], drillings[right[at]]
-        if not meant(a, b):
+        if not meant(a, b, drillings):
             groups[a.hole, b.hole, wanted(a, b, margins)].append(at)
     members = np.array([at for group in groups.values() for at in group], dtype=int)
     if not members.size:

@@ -1,13 +1,13 @@
 """Every two drillings that can meet: true distance in space between flat-ended cylinders.
 
 Drillings of one hole share an axis and are meant to meet. A locating pin may
-stand inside a wider through bore that is drilled later, and a single hole may
-share the axis of another bore. Of two holes only the worst pair of drillings is told.
+stand inside a through bore that is drilled later, counterbored or not, and a single
+hole may share the axis of another bore. Of two holes only the worst pair of drillings is told.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from functools import partial
 from itertools import chain, combinations
 
@@ -108,7 +108,7 @@ def _near(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[int, int, in
             (u0, v0, w0), (u1, v1, w1) = second[k]
             if (x0 - u1 < wish and u0 - x1 < wish and y0 - v1 < wish and v0 - y1 < wish and z0 - w1 < wish and w0 - z1 < wish
                     and not _side_by_side(one.drillings[i], two.drillings[k], one.ahead[i], two.ahead[k], wish)
-                    and (one.what == two.what == "tuner" or not meant(one.drillings[i], two.drillings[k]))):
+                    and (one.what == two.what == "tuner" or not meant(one.drillings[i], two.drillings[k], (*one.drillings, *two.drillings)))):
                 near.append((at, i, k, wish, one.ahead[i] + two.ahead[k]))
     return near
 
@@ -228,15 +228,16 @@ def _points_told(points: list[tuple[int, _Point]]) -> Iterator[tuple[int, Snag]]
                                         measured, point.needed, point.wood, gap)
 
 
-def meant(a: Drilling, b: Drilling) -> bool:
-    """Whether two upright drillings may share wood: a pin in a later bore, a hole stacked on another, two that are there already."""
+def meant(a: Drilling, b: Drilling, every: Iterable[Drilling]) -> bool:
+    """Whether two upright drillings may share wood: a pin in a later bore, its counterbore with it, a hole stacked on another, two
+    that are there already. `every` has the drillings of both their holes."""
     if not (a.upright and b.upright) or a.of == b.of:
         return False
     if a.there and b.there:
         return True
     apart = v.distance(plan(a.start), plan(b.start))
     for one, two in ((a, b), (b, a)):
-        if one.role == "locating" and two.through and apart + one.radius <= two.radius + TOUCH:
+        if one.role == "locating" and any(d.hole == two.hole and d.through and apart + one.radius <= d.radius + TOUCH for d in every):
             return True
         if one.role == "hole" and apart <= TOUCH:
             return True

@@ -12,10 +12,11 @@ from geometry.routing.mouths import Mouth, sunk, sunk_words
 from geometry.routing.passes import Pass
 from geometry.routing.reached import Reached
 from geometry.routing.refusal import Refusal
-from geometry.routing.speeds import FEED, STOP_AT_NUT, speed_words
+from geometry.routing.speeds import FEED, NOT_ROUND_THE_END, STOP_AT_NUT, speed_words
 from geometry.routing.waste import Waste
 from geometry.routing.words import in_turn, passes
 from geometry.saying import count, say
+from geometry.tolerance import TOUCH
 
 MOST_PATCHES = 6
 """Corners named one by one in the words of a plan."""
@@ -127,8 +128,8 @@ class RoutPlan(Struct, frozen=True, dict=True):
     def cautions(self) -> tuple[str, ...]:
         """What to mind: feed, speeds, rounded corners, pins."""
         found = [FEED["outside" if self.of == "outline" else "inside"]]
-        if self.job.neck:
-            found.append(STOP_AT_NUT)
+        if self.at_nut:
+            found.append(self.at_nut)
         bits = {one.bit: one.follower.bit for one in self.passes}
         found += [speed_words(bit, self.job.router) for bit in bits.values()]
         if self.reached.lost:
@@ -148,6 +149,13 @@ class RoutPlan(Struct, frozen=True, dict=True):
         if any(one.rubs_on == "wall already cut" and one.follower.kind == "bare shank" for one in self.passes):
             found.append(say("A bare shank on the wall burns it when it stands still: keep it moving."))
         return tuple(found)
+
+    @property
+    def at_nut(self) -> str:
+        """What to mind at the nut end of the template of the outline; "" where the router may go round it."""
+        if self.job.neck:
+            return STOP_AT_NUT
+        return NOT_ROUND_THE_END if self.job.nut_end and self.offset < -TOUCH else ""
 
     def mind(self, one: Pass) -> str:
         """What to mind in one of the passes where side bores open into the wall that it rubs on; "" where there is nothing."""

@@ -31,6 +31,8 @@ FEED = {
 
 STOP_AT_NUT = say("Begin and stop at the nut line: round the end of the template the cutter goes into the neck.")
 """For a template whose end lies where the wood goes on."""
+NOT_ROUND_THE_END = say("Begin and stop at the nut line: round the end of the template the cutter goes into the head.")
+"""For a larger template that is cut off at the nut line, where the wood ends there, too."""
 
 
 def rim_speed(diameter: float, turns: float) -> float:

@@ -10,7 +10,7 @@ from shapely.geometry.base import BaseGeometry
 from geometry.curves.polygons import grown
 from geometry.layout import Headstock
 from geometry.sequence.shadows import drilled, outline_area, outline_line
-from geometry.solids.drilling import Drilling, holes, to_drill
+from geometry.solids.drilling import holes, to_drill
 from geometry.solids.slot_area import slot_area
 from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
@@ -19,6 +19,8 @@ AXIS = 0.01
 """How far (mm) from the centreline a point still counts as on it."""
 LEAST_PIN = 3.0
 """Pins thinner than this bend, mm (common practice, no source)."""
+LEAST_HELD = 4.0
+"""A bore that is no longer does not hold a pin upright, mm (common practice, no source)."""
 
 
 class LaterHole(Struct, frozen=True):
@@ -71,21 +73,23 @@ def _before_nut(layout: Headstock, by: float) -> Polygon:
 
 
 def later_holes(layout: Headstock) -> list[LaterHole]:
-    """Through bores square to the face, the narrowest of their hole, that clear everything else by the pins' margin."""
-    every = [d for hole in to_drill(layout) for d in hole.drillings if d.role != "locating"]
+    """Through bores square to the face inside the outline, the narrowest of their hole, that clear everything else by the pins' margin.
+
+    Where they are counterbored, enough of them is left to hold a pin.
+    """
+    every = [d for hole in holes(layout) for d in hole.drillings if d.role != "locating"]
+    walls = [area for slot in layout.slots if (area := slot_area(slot)) is not None]
+    walls.append(outline_line(layout.outline))
+    head, thick = outline_area(layout.outline), layout.blank.thickness
     found = []
-    for d in every:
-        if not d.upright or not d.through or d.role in ("screw", "pin") or d.diameter < LEAST_PIN:
+    for hole in to_drill(layout):
+        d = min(hole.drillings, key=lambda one: one.diameter)
+        if not d.upright or not d.through or d.role in ("screw", "pin", "locating") or d.diameter < LEAST_PIN:
             continue
-        others = [drilled(e) for e in every if e.hole != d.hole]
-        others += [area for slot in layout.slots if (area := slot_area(slot)) is not None]
-        others.append(outline_line(layout.outline))
-        clear = min((drilled(d).distance(other) for other in others), default=float("inf"))
-        if clear >= layout.margins.pin_any - FLAT and _narrowest(d, every):
+        if thick - sum(e.depth for e in hole.drillings if not e.through) < LEAST_HELD:
+            continue
+        others = [*walls, *(drilled(e) for e in every if e.hole != d.hole)]
+        clear = min(drilled(d).distance(other) for other in others)
+        if clear >= layout.margins.pin_any - FLAT and head.contains(shapely.Point(d.start[:2])):
             found.append(LaterHole(d.start[:2], d.diameter, d.of))
     return found
-
-
-
-def _narrowest(d: Drilling, every: list[Drilling]) -> bool:
-    return all(e.diameter >= d.diameter for e in every if e.hole == d.hole)

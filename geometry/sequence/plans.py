@@ -35,6 +35,8 @@ class Routing(Struct, frozen=True):
     waste: Waste | None = None
     blocked: str = ""
     """why no bit can do it, in one or two sentences; empty when the trips do it"""
+    at_nut: str = ""
+    """what to mind at the nut end of the template of the outline"""
 
 
 def routings(layout: Headstock, plan: RoutingPlan | Mapping[str, Routing | SlotPlan] | None) -> dict[str, Routing]:
@@ -59,4 +61,4 @@ def _routing_of(plan: SlotPlan) -> Routing:
         return Routing((), waste, plan.words.strip())
     return Routing(tuple(Trip(p.side, p.bit, p.bush, p.begins, p.ends, p.rubs_on != "wall already cut", p.corners,
                               plan.best.mind(p))
-                         for p in plan.best.passes), plan.best.waste)
+                         for p in plan.best.passes), plan.best.waste, at_nut=plan.best.at_nut)

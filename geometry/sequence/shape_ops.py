@@ -11,7 +11,6 @@ from geometry.layout import Headstock, Slot, loop_path, slot_path
 from geometry.layout.names import OUTLINE
 from geometry.layout.pin_pairs import mirrored
 from geometry.routing.depth import LIGHT
-from geometry.routing.speeds import STOP_AT_NUT
 from geometry.saying import count, say
 from geometry.sequence.drill_ops import same_bore
 from geometry.sequence.operation import BENCH, LEVEL, Cut, Kind, Operation, Setup, WasteHoles
@@ -213,8 +212,8 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
             if pinned else
             say("Without pins nothing brings the template back to the same place from the other side: add two."),)
         cautions += tuple(dict.fromkeys(trip.mind for trip in group if trip.mind))
-        if feature == OUTLINE and layout.blank.behind > 0:
-            cautions = (STOP_AT_NUT, *cautions)
+        if plan.at_nut:
+            cautions = (plan.at_nut, *cautions)
         made.append(Operation(f"{name} {number}", kind, _rout_title(feature, turned, first.corners, "" if alone else given["deep"]), words,
                               Setup("router", bit, None, first.side), (feature,), cut=cut, amount=length * len(group),
                               template=first.template, cautions=cautions, blocked=blocked or askew))

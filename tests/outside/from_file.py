@@ -44,15 +44,18 @@ def slot_points(shape: dict) -> np.ndarray:
                            for end, facing in ((ends[1], heading), (ends[0], heading + math.pi))])
 
 
-def walked_edge(points: np.ndarray, side: str) -> np.ndarray:
-    """Points from the nut line, where the outline is outermost on that side, up to its top."""
+def walked_edge(points: np.ndarray, side: str, slant: float = 0.0) -> np.ndarray:
+    """Points from the nut line, where the outline is outermost on that side, up to its top; `slant` of a nut that ends it, degrees."""
     x, y = points.T
+    before = y + x * math.tan(math.radians(slant))
+    level = before - 0.002 if slant and before.min() > -0.002 else y  # its ends are rounded to thousandths
     area = np.sum(x * np.roll(y, -1) - np.roll(x, -1) * y)
     if (area > 0) != (side == "treble"):  # so that walking on leads up this side
         points = points[::-1]
-    after = np.roll(points, -1, axis=0)
-    crosses = np.flatnonzero((points[:, 1] <= 0) & (after[:, 1] > 0))
-    share = -points[crosses, 1] / (after - points)[crosses, 1]
+        level = level[::-1]
+    after, next_level = np.roll(points, -1, axis=0), np.roll(level, -1)
+    crosses = np.flatnonzero((level <= 0) & (next_level > 0))
+    share = -level[crosses] / (next_level - level)[crosses]
     feet = points[crosses] + share[:, None] * (after - points)[crosses]
     k = int(np.argmax(feet[:, 0] if side == "treble" else -feet[:, 0]))
     way = np.roll(points, -(crosses[k] + 1), axis=0)
@@ -63,8 +66,8 @@ def walked_edge(points: np.ndarray, side: str) -> np.ndarray:
 class Edge:
     """One side of the outline, by length from the nut line."""
 
-    def __init__(self, points: np.ndarray, side: str) -> None:
-        self.points, self.side = walked_edge(points, side), side
+    def __init__(self, points: np.ndarray, side: str, slant: float = 0.0) -> None:
+        self.points, self.side = walked_edge(points, side, slant), side
         self.run = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(self.points, axis=0).T))])
 
     def at(self, along: float) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
@@ -95,6 +98,9 @@ class Bored:
     through: bool
     side: str
     """treble or bass for a drilling into an edge, "" for one into face or back"""
+    reamed: float = 0.0
+    """how wide it is opened at its start afterwards, 0: not at all"""
+    taper: float = 30.0
 
     @property
     def hole(self) -> str:
@@ -109,7 +115,7 @@ class FromFile:
         self.thick = self.blank["thickness"]
         self.patterns, self.rows = ({one["id"]: one for one in file.get(key, ())} for key in ("patterns", "rows"))
         self.outline = loop_points(file["outline"]["nodes"])
-        self.edges = {side: Edge(self.outline, side) for side in ("bass", "treble")}
+        self.edges = {side: Edge(self.outline, side, file.get("nut", {}).get("slant", 0.0)) for side in ("bass", "treble")}
         self.holes = [bored for tuner in file["tuners"] for bored in self._tuner(tuner)]
         self.holes += [self._upright(f"{one['id']}.1", one["id"], "hole", one, one.get("surface", "face"), one["at"], one.get("depth"))
                        for one in file.get("holes", ())]
@@ -132,7 +138,16 @@ class FromFile:
                     post, out = self._post(tuner)
                     left = np.array((-out[1], out[0]))
                     found.append(self._upright(id, tuner["id"], bore["role"], bore, bore.get("surface", "face"), post + out * at[0] + left * at[1],
-                                               bore["depth"]))
+                                               bore.get("depth")))
+        return found
+
+    def flats(self) -> list[tuple[np.ndarray, np.ndarray, np.ndarray, dict]]:
+        """(seat, unit tangent, unit normal outwards, flat) of each side tuner whose edge is cut flat; a seat in space."""
+        found = []
+        for tuner in self.file["tuners"]:
+            if tuner.get("flat") and self.patterns[tuner["pattern"]]["mount"] == "side":
+                _, seat, ahead, out, z = self.seat(tuner)
+                found.append((np.array((*seat, z)), np.array((*ahead, 0.0)), np.array((*out, 0.0)), {"shape": "flat", **tuner["flat"], "of": tuner["id"]}))
         return found
 
     def seat(self, tuner: dict) -> tuple[str, np.ndarray, np.ndarray, np.ndarray, float]:
@@ -171,4 +186,5 @@ class FromFile:
         through = depth is None or depth >= self.thick
         down = 1.0 if surface == "face" else -1.0
         start = np.array((at[0], at[1], 0.0 if surface == "face" else self.thick))
-        return Bored(id, of, role, bore["diameter"] / 2, start, np.array((0.0, 0.0, down)), self.thick if through else depth, through, "")
+        return Bored(id, of, role, bore["diameter"] / 2, start, np.array((0.0, 0.0, down)), self.thick if through else depth, through, "",
+                     bore.get("reamed") or 0.0, bore.get("taper", 30.0))

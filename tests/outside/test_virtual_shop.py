@@ -10,7 +10,9 @@ from app.formats.headstock import encode, read
 from app.sheets.work import plan_work
 from geometry.edits import mirror_layout
 from tests.outside.from_file import FromFile
-from tests.outside.virtual_shop import Shop, wanted
+from tests.outside.random_heads import at_random
+from tests.outside.virtual_shop import Shop
+from tests.outside.volumes import wanted
 
 SLACK = 0.2
 """mm: sentences tell tenths, and tenths of a degree; stops are rounded down."""
@@ -34,6 +36,8 @@ def cloud(head: FromFile, seed: int) -> np.ndarray:
         out = one.radius + chance.choice((-1, 1), 200) * chance.uniform(SLACK, 0.6, 200)
         spokes = np.cos(turn)[:, None] * across + np.sin(turn)[:, None] * up
         bottom = one.start + (one.depth + chance.choice((-1, 1), 100) * chance.uniform(SLACK, 0.6, 100))[:, None] * one.way
+        core = chance.uniform(0.0, one.depth, 30)
+        near.append(one.start + core[:, None] * one.way + (1.0 * chance.uniform(-1, 1, 30))[:, None] * across)
         near += [one.start + along[:, None] * one.way + out[:, None] * spokes, bottom + 0.6 * one.radius * spokes[:100]]
     return np.concatenate(near)
 
@@ -86,3 +90,30 @@ def test_what_is_missing_in_a_wrong_order_would_be_found(first, then, missing):
     assert shop.trouble == [] or first.startswith("rout")  # its own pins are missing, too
     shop.work(steps[then], plans)
     assert any(missing in text for text in shop.trouble), shop.trouble
+
+
+def finished(layout, wishes, seed: int) -> tuple[Shop, np.ndarray]:
+    """The shop after all steps that can be done, and which points are not as drawn."""
+    head = FromFile(json.loads(encode(layout)))
+    work = plan_work(layout, wishes)
+    shop = Shop(head, cloud(head, seed))
+    plans = {plan.of: plan.best for plan in work.plans}
+    most, least = (wanted(head, shop.points, slack) for slack in (-SLACK, SLACK))
+    looked_at = (most == least) & shop.before_nut(SLACK)
+    for step in work.steps:
+        if step.blocked or step.setup.machine == "bench" and step.kind == "rout outline":
+            if step.kind.startswith("rout"):  # no bit does it, and nothing else tells what becomes of it
+                looked_at &= least
+            continue
+        shop.work(step, plans)
+    for pin in (one for one in head.holes if one.role == "locating"):  # plugged at the end
+        looked_at &= np.hypot(*(shop.points[:, :2] - pin.start[:2]).T) > pin.radius + SLACK
+    return shop, looked_at & (shop.wood != most)
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_heads_at_random_come_out_as_drawn(seed):
+    """With ears, veneers, flats, pegs, pockets, blind and drawn slots, slanted nuts, and racks in which bits are missing."""
+    shop, wrong = finished(*at_random(seed), seed)
+    assert shop.trouble == []
+    assert not wrong.any(), shop.points[wrong][:5]

@@ -61,7 +61,7 @@ class Head:
 
         if len(spec.of) == 2:
             pairs = [(i, k) for i, a in enumerate(drillings) for k, b in enumerate(drillings)
-                     if (a.hole, b.hole) == spec.of and not meant(a, b) and wanted(a, b, margins) == spec.needed]
+                     if (a.hole, b.hole) == spec.of and not meant(a, b, drillings) and wanted(a, b, margins) == spec.needed]
             return float(gaps(self._solids([i for i, _ in pairs]), self._solids([k for _, k in pairs])).distance.min())
         if spec.kind == "cover":
             i, = [i for i, d in enumerate(drillings) if d.hole == spec.of[0] and not d.upright]

@@ -43,7 +43,7 @@ def test_drillings(scene):
     rows = [(one, two, margins) for i, one in enumerate(items) for two in items[i:]]
     asked = {(at, i, k): wish for at, i, k, wish, _ in hole_pairs._near(rows)}
     every = [(at, i, k) for at, (one, two, _) in enumerate(rows) for i in range(len(one.drillings)) for k in range(len(two.drillings))
-             if (one is not two or one.hole_of[i] < one.hole_of[k]) and not hole_pairs.meant(one.drillings[i], two.drillings[k])]
+             if (one is not two or one.hole_of[i] < one.hole_of[k]) and not hole_pairs.meant(one.drillings[i], two.drillings[k], (*one.drillings, *two.drillings))]
     measured = gaps(Cylinders.of([rows[at][0].drillings[i] for at, i, _ in every]),
                     Cylinders.of([rows[at][1].drillings[k] for at, _, k in every])).distance
     wishes = [hole_pairs.wanted(rows[at][0].drillings[i], rows[at][1].drillings[k], margins) for at, i, k in every]

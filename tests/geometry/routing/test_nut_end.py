@@ -18,6 +18,7 @@ from geometry.layout import Loop, Node, Nut, Rack, RouterBit, loop_path
 from geometry.routing import plan_outline
 from geometry.routing.follower import template_outline
 from geometry.routing.nut_end import lean_out, led_on, neck_strip, nut_end
+from geometry.sequence import operations
 from tests.geometry.routing.specimens import head, loop
 
 SAMPLES = sorted(Path("samples").glob("*.headstock.json"))
@@ -117,6 +118,23 @@ def test_the_plan_says_where_it_ends_and_what_stays():
     low = head(outline=loop((-30.0, -8.0), (30.0, -8.0), (40.0, 90.0), (-40.0, 90.0)), rack=Rack(bits=(wide,)))
     words = " ".join(plan_outline(low).best.steps)
     assert "3 mm larger all round than the finished outline." in words and "at the nut line" not in words
+
+
+@pytest.mark.parametrize(("bearing", "behind", "says"), [(10.0, 0.0, "into the head"), (10.0, 20.0, "into the neck"), (16.0, 0.0, ""), (20.0, 0.0, "")])
+def test_where_the_router_may_not_go_round_the_end_of_the_template(bearing, behind, says):
+    """A cutter of 16 that goes round the whole template, by the other library: does it cut into the head at the nut line?"""
+    bit = RouterBit(id="bit", cutter=16.0, cutting_length=16.0, shank=8.0, stick_out=50.0, bearing="shank", bearing_diameter=bearing,
+                    bearing_height=5.0)
+    layout = head(outline=loop((-30.0, 0.0), (30.0, 0.0), (40.0, 90.0), (-40.0, 90.0)), rack=Rack(bits=(bit,)))
+    layout = replace(layout, blank=replace(layout.blank, behind=behind))
+    plan = plan_outline(layout).best
+    left = shrunk(shrunk(template_outline(layout, plan.offset), -bearing / 2), 8.0)
+    lost = box(-20.0, 0.0, 20.0, 20.0).difference(left).bounds
+    assert (lost[3] if lost[3] > 0.01 else 0.0) == pytest.approx((16.0 - bearing) / 2 if bearing < 16.0 else 0.0, abs=0.002)
+    told = [text for text in plan.cautions if "Begin and stop at the nut line" in text]
+    assert [says in text for text in told] == [True] * bool(says)
+    step = next(op for op in operations(layout) if op.kind == "rout outline")
+    assert [text for text in step.cautions if "Begin and stop" in text] == told
 
 
 def test_a_leaning_side_by_hand():

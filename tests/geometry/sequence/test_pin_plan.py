@@ -4,8 +4,10 @@ import msgspec
 import pytest
 import shapely
 
+from geometry.accuracy import simulate
 from geometry.checks import check
-from geometry.layout import Pin, SingleHole
+from geometry.checks.snags import SPOILS
+from geometry.layout import Bore, Headstock, Pin, SingleHole
 from geometry.layout.pin_pairs import mirrored
 from geometry.sequence import NoPins, PinPlan, Routing, Trip, best_order, operations, plan_pins, precedence
 from geometry.sequence.pin_plan import turns_over
@@ -49,6 +51,41 @@ def test_no_room_gives_a_reason() -> None:
 def test_fat_pins_go_into_bores_to_come() -> None:
     plan = plan_pins(demo(), 60.0)
     assert {pin.diameter for pin in plan.pins} == {6.5} and "in two bores to come" in plan.words
+
+
+def test_a_pin_in_a_counterbored_bore_to_come_is_no_snag_and_spoils_nothing_in_the_simulation() -> None:
+    plan = plan_pins(demo(), 60.0)
+    layout = msgspec.structs.replace(demo(), pins=plan.pins)
+    names = {pin.id for pin in plan.pins}
+    assert not [snag.said for snag in check(layout).snags if names & set(snag.between)]
+    assert not [one for one in simulate(layout, trials=50).clearances if one.kind == "counterbore-to-locating-pin"]
+    # Shifted along, the hole is one of its own.
+    beside = msgspec.structs.replace(plan.pins[0], at=(plan.pins[0].at[0], plan.pins[0].at[1] + 1.0))
+    moved = check(msgspec.structs.replace(layout, pins=(beside, plan.pins[1])))
+    assert any(beside.id in snag.between and snag.grade == SPOILS for snag in moved.snags)
+
+
+def bored(*bores: Bore) -> Headstock:
+    """The demo without slots, its face tuners drilled so and no wood but theirs for pins as fat as that."""
+    return msgspec.structs.replace(demo(), patterns=tuple(
+        msgspec.structs.replace(one, bores=bores) if one.mount == "face" else one for one in demo().patterns))
+
+
+@pytest.mark.parametrize(("deep", "serves"), [(12.0, True), (12.1, False)])
+def test_a_bore_that_is_short_below_its_counterbore_holds_no_pin(deep: float, serves: bool) -> None:
+    """16 thick: 4 mm have to be left."""
+    found = plan_pins(bored(Bore(role="counterbore", diameter=8.8, surface="face", depth=deep), Bore(role="post", diameter=6.5, surface="face")), 60.0)
+    assert isinstance(found, NoPins) != serves
+
+
+def test_a_hole_in_the_waste_is_no_place_for_a_pin_and_one_that_is_there_keeps_its_margin() -> None:
+    plain = Bore(role="post", diameter=6.5, surface="face")
+    at = [pin.at for pin in plan_pins(bored(plain), 60.0).pins]
+    waste = (SingleHole(id="a", at=(-47.0, 6.0), diameter=5.0), SingleHole(id="b", at=(47.0, 186.0), diameter=5.0))
+    assert [pin.at for pin in plan_pins(msgspec.structs.replace(bored(plain), holes=waste), 60.0).pins] == at
+    # Two from the edge of the lower one's bore.
+    beside = SingleHole(id="old", at=(at[0][0], at[0][1] - 3.25 - 2.0 - 2.0), diameter=4.0, there=True)
+    assert at[0] not in [pin.at for pin in plan_pins(msgspec.structs.replace(bored(plain), holes=(beside,)), 60.0).pins]
 
 
 def test_only_the_template_of_a_slot_turned_over_counts() -> None:
