@@ -6816,8 +6816,8 @@
         <translation>Im Maßstab, entzerrt, auf der Sattellinie.</translation>
     </message>
     <message>
-        <source>Set two pins on the centreline, as far apart as the wood allows.</source>
-        <translation>Zwei Stifte auf die Mittellinie setzen, so weit auseinander, wie das Holz erlaubt.</translation>
+        <source>Set two pins on the centreline, as far apart as the wood allows (Propose pins, Slots stage).</source>
+        <translation>Zwei Stifte auf die Mittellinie setzen, so weit auseinander, wie das Holz erlaubt (Stifte vorschlagen, Bereich Schlitze).</translation>
     </message>
     <message>
         <source>Set-ups and changes</source>

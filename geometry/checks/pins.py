@@ -42,7 +42,7 @@ def _few(pins: tuple[Pin, ...], usable: tuple[Pin, ...], blank: Blank) -> Snag:
         say("No locating pin stands inside the outline, where a template of the shape of the head can use it."))
     return Snag("few-pins", NOTE, tuple(pin.id for pin in pins) or (TEMPLATE,), (*pins[0].at, 0.0) if pins else (0.0, blank.tip / 2, 0.0),
                 None, None, f"{said} " + say("Two bring the template back to the same place."),
-                say("Set two pins on the centreline, as far apart as the wood allows."))
+                say("Set two pins on the centreline, as far apart as the wood allows (Propose pins, Slots stage)."))
 
 
 def _askew(off: tuple[tuple[Pin, float], ...], turned: Opening) -> Snag:

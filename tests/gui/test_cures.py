@@ -2,7 +2,7 @@
 
 import re
 
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QModelIndex, QPoint, Qt
 from PySide6.QtTest import QTest
 
 from app.panels.snags.snag_list import SnagList
@@ -82,6 +82,19 @@ def test_the_keyboard_reaches_the_cure(bench, qtbot):
     bench.pump()
     assert bench.layout is not before
     assert bench.window.document.history.undo_name in bench.window.actions_["undo"].text()
+
+
+def test_with_no_card_in_hand_the_keyboard_takes_the_first_before_it_cures_it(bench, qtbot):
+    index = _spoilt(bench, qtbot)
+    snags, before = bench.window.side.inside.snags, bench.layout
+    snags.setCurrentIndex(QModelIndex())
+    QTest.keyClick(snags, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    bench.pump()
+    assert snags.currentIndex().row() == 0 and bench.layout is before
+    snags.setCurrentIndex(index)
+    QTest.keyClick(snags, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    bench.pump()
+    assert bench.layout is not before
 
 
 def test_pointing_at_the_button_shows_where_it_leads_and_changes_nothing(bench, qtbot):

@@ -217,7 +217,10 @@ class SnagList(CardList):
         if (event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
                 and event.modifiers() & Qt.KeyboardModifier.ControlModifier):
             index = self.currentIndex()
-            if index.isValid() and index.data(SNAG).move is not None:
+            if not index.isValid() and self._model.rowCount():  # nothing in hand yet: show first what the next press cures
+                self.setCurrentIndex(self._model.index(0))
+                self._go(self.currentIndex())
+            elif index.isValid() and index.data(SNAG).move is not None:
                 self.cure_wanted.emit(index.data(SNAG))
             return
         super().keyPressEvent(event)
