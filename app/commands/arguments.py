@@ -169,6 +169,10 @@ def _outline() -> _Parser:
         "(default where a line lies across the neck, or its straight sides end)"
     )
     parser.add_argument(
+        "--nut-slant", type=_slant, metavar="DEGREES", help="of a drawing of a whole neck: how far the nut line is turned about its middle, for fanned "
+        "frets; above zero the bass end lies nearer the tip (default as a line across the neck tells it)"
+    )
+    parser.add_argument(
         "--slanted", action="store_true", help="the nut is slanted, for fanned frets: the drawing stays upright, and its slanted edge becomes the nut line"
     )
     parser.add_argument(
@@ -206,6 +210,18 @@ def _scale(text: str) -> float:
     if not 0 < factor < math.inf:
         raise argparse.ArgumentTypeError(f"{text!r} is no scale such as 1:2")
     return factor
+
+
+def _slant(text: str) -> float:
+    """Degrees by which a nut may be slanted."""
+    from geometry.layout.strings import MOST_SLANT  # here: the window starts without it
+    try:
+        slant = float(text.replace(",", "."))
+    except ValueError:
+        slant = math.nan
+    if not abs(slant) <= MOST_SLANT:
+        raise argparse.ArgumentTypeError(f"{text!r} is no slant between -{MOST_SLANT:g} and {MOST_SLANT:g} degrees")
+    return slant
 
 
 def _one_of(words: tuple[str, ...]):

@@ -41,18 +41,19 @@ def run(request: argparse.Namespace) -> int:
     if request.out.exists() and request.drawing.exists() and os.path.samefile(request.out, request.drawing):
         raise FormatError(say("{out} is the drawing itself: name another file for the layout.", out=request.out))
     drawn = _chosen(_read(request.drawing, request.unit, request.scale), request.head)
-    read = _head(drawn, request.nut_to_tip)
+    read = _head(drawn, request.nut_to_tip, request.nut_slant)
+    slanted = request.slanted or bool(request.nut_slant)
     require_outline(read)
     told = [heads_told(drawn.loops) if request.head is None else None, _scale_told(read) if request.scale is None else None]
     read = replace(read, warnings=(*read.warnings, *filter(None, told)))
-    placed = place(read.outline.path, request.turn // 90, request.mirrored, request.slanted, read.nut)
+    placed = place(read.outline.path, request.turn // 90, request.mirrored, slanted, read.nut, read.up)
     roles = [(loop.path, loop.role, depth_on(loop.layer)) for loop in read.loops]
     name = without_ending(request.out)
     headstock.write(layout_from(roles, placed.matrix, name, placed.nut_width, placed.slant), request.out)
     if request.json:
         print(json.dumps(outline_report(read, placed), indent=2, allow_nan=False))
     else:
-        for line in _outline_lines(read, _nut_lines(placed, request.slanted), there_told(roles, placed.matrix), request.out):
+        for line in _outline_lines(read, _nut_lines(placed, slanted), there_told(roles, placed.matrix), request.out):
             print(shown(line))
     return 0
 
@@ -85,13 +86,15 @@ def _scale_told(read: DrawingRead) -> str | None:
                scale=read.scale.words)
 
 
-def _head(read: DrawingRead, length: float | None) -> DrawingRead:
-    """The head of a drawing of a whole neck, cut off `length` mm behind the tip where that is given; other drawings as they are."""
-    if length is None:
+def _head(read: DrawingRead, length: float | None, slant: float | None) -> DrawingRead:
+    """The head of a drawing of a whole neck, cut off `length` mm behind the tip and slanted by so many degrees where they are given;
+    other drawings as they are."""
+    if length is None and slant is None:
         return read.head or read
     if read.neck is None:
-        raise FormatError(say("No neck was found behind the headstock of the drawing: leave --nut-to-tip out."))
-    return headed(read, length)
+        raise FormatError(say("No neck was found behind the headstock of the drawing: leave --nut-to-tip out.") if slant is None else
+                          say("No neck was found behind the headstock of the drawing: leave --nut-slant out."))
+    return headed(read, read.neck.length if length is None else length, slant)
 
 
 def _nut_lines(placed: Placing, slanted: bool) -> Iterator[str]:

@@ -556,8 +556,16 @@
         <translation>Eine Stückzahl liegt zwischen 0 und {most:,}.</translation>
     </message>
     <message>
+        <source>A nut line is slanted by {most:g} degrees at the most.</source>
+        <translation>Eine Sattellinie ist um höchstens {most:g} Grad schräg.</translation>
+    </message>
+    <message>
         <source>A nut line {length} from the tip does not cross the neck.</source>
         <translation>Eine Sattellinie {length} hinter der Spitze kreuzt den Hals nicht.</translation>
+    </message>
+    <message>
+        <source>A nut line {length} from the tip leaves no headstock: that is {least} long at the least.</source>
+        <translation>Eine Sattellinie {length} hinter der Spitze lässt keine Kopfplatte übrig: die ist mindestens {least} lang.</translation>
     </message>
     <message>
         <source>A nut {nut_width} wide is more than a hand spans: {most} is the most.</source>
@@ -2944,6 +2952,10 @@
         <translation>Für einen Wirbel, den seine Verjüngung hält: wie weit die Bohrung an der Seite, von der sie gebohrt wird, nach allem anderen von Hand geöffnet wird. Holz bleibt überall so stehen, als wäre sie durchgehend so weit.</translation>
     </message>
     <message>
+        <source>For fanned frets: how far the nut line is turned about its middle. Above zero the bass end lies nearer the tip.</source>
+        <translation>Für gefächerte Bünde: um wie viel die Sattellinie um ihre Mitte gedreht ist. Über null liegt das Bassende näher an der Spitze.</translation>
+    </message>
+    <message>
         <source>For fanned frets: how far the nut line is turned about its middle. Above zero the bass end lies nearer the tip. Widths stay square to the centreline, and so does the base line through its middle, from which distances are told. The outline ends where it did until you let it end along the nut line, under Strings.</source>
         <translation>Für gefächerte Bünde: um wie viel die Sattellinie um ihre Mitte gedreht ist. Über null liegt das Bassende näher an der Spitze. Breiten bleiben quer zur Mittellinie, ebenso die Grundlinie durch ihre Mitte, ab der Abstände gelten. Der Umriss endet, wo er endete, bis Sie ihn unter Saiten an der Sattellinie enden lassen.</translation>
     </message>
@@ -4930,6 +4942,10 @@
     <message>
         <source>No move that cures it was looked for to the end: choose this card, and one is.</source>
         <translation>Ein Schritt, der es behebt, wurde nicht zu Ende gesucht: diese Karte wählen, dann wird er gesucht.</translation>
+    </message>
+    <message>
+        <source>No neck was found behind the headstock of the drawing: leave --nut-slant out.</source>
+        <translation>Hinter der Kopfplatte der Zeichnung wurde kein Hals gefunden: --nut-slant weglassen.</translation>
     </message>
     <message>
         <source>No neck was found behind the headstock of the drawing: leave --nut-to-tip out.</source>

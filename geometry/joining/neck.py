@@ -13,22 +13,26 @@ from geometry import vectors as v
 from geometry.curves import Line, Path
 from geometry.errors import GeometryError
 from geometry.joining.chains import meeting
-from geometry.joining.placing import straight_runs
+from geometry.joining.placing import Edge, straight_runs
 from geometry.lengths import mm
 from geometry.saying import say
-from geometry.tolerance import TOUCH
+from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
 SHAFT = 120.0
 """Least mm that both sides of a neck run straight beside each other: as far as to the body of the smallest ukulele (common practice, no source)."""
 WIDTH = (25.0, 110.0)
 """mm across a neck, from nut to heel (common practice, no source)."""
+BOWED = 2.0
+"""mm by which the side of a neck may bow, drawn as one long curve (common practice, no source)."""
 TAPER = math.radians(6.0)
 """Most between the two sides of a neck, rad (common practice, no source)."""
 PARALLEL = 0.3
 """mm by which a neck has to narrow for its narrow end to be the nut's"""
 LEAST_HEAD = 50.0
 """mm from the nut line to the tip of the smallest head (common practice, no source)."""
+SHORTEST = 30.0
+"""mm: no head is shorter (common practice, no source)."""
 WIDER = 1.08
 """times the width at the nut that a head is wide at the least (common practice, no source)"""
 OFF_LINE = 0.05
@@ -58,25 +62,39 @@ class Neck(Struct, frozen=True):
 
 
 class _Side(Struct, frozen=True):
-    """One straight side of a neck as a line, in a frame whose u runs along the neck: w = slope u + at."""
+    """One side of a neck, straight or slightly bowed, in a frame whose u runs along the neck: w is a polynomial of u - middle."""
 
-    slope: float
-    at: float
+    powers: tuple[float, ...]
+    """highest first"""
+    middle: float
     lo: float
     hi: float
     """the u between which the outline keeps to it, mm"""
 
     def w(self, u: float) -> float:
-        return self.slope * u + self.at
+        return float(np.polyval(self.powers, u - self.middle))
+
+    def slope(self, u: float) -> float:
+        return float(np.polyval(np.polyder(self.powers), u - self.middle))
 
 
 def neck_of(outline: Path, lines: Sequence[Line] = ()) -> Neck | None:
-    """What a closed outline (mm) has of a neck: None where no two straight sides run to a head that is wider than they.
+    """What a closed outline (mm) has of a neck: None where no two sides, straight or slightly bowed, run to a head that is wider than they.
 
     Of the lines of the drawing the one across the neck that is nearest to where its sides turn is the nut line.
     """
     path = outline.counter_clockwise()
-    runs = [(run.start, run.end) for run in straight_runs(path.segments) if run.width >= SHAFT]
+    return _neck(path, straight_runs(path.segments), lines) or _neck(path, straight_runs(_chords(path), BOWED), lines)
+
+
+def _chords(path: Path) -> list[Line]:
+    points = [(float(x), float(y)) for x, y in path.flatten(FLAT)]
+    return [Line(p, q) for p, q in zip(points, points[1:], strict=False)]
+
+
+def _neck(path: Path, sides: Sequence[Edge], lines: Sequence[Line]) -> Neck | None:
+    """The neck with the two longest of these sides that run beside each other."""
+    runs = [(run.start, run.end) for run in sides if run.width >= SHAFT]
     pairs = [(_beside(one, other), one, other) for n, one in enumerate(runs) for other in runs[n + 1:]]
     overlap, one, other = max(pairs, default=(0.0, None, None))
     if one is None or overlap < SHAFT:
@@ -114,19 +132,23 @@ def _headed(points: np.ndarray, along: Vec2, sides: tuple[tuple[Vec2, Vec2], tup
     ends = np.array([(line.p0, line.p1) for line in lines], dtype=float).reshape(-1, 2, 2) @ frame
     u, slope, drawn = min(_across(ends, right, left, turn), key=lambda found: abs(found[0] - turn), default=(turn, 0.0, False))
     nut = frame @ np.array([u, (right.w(u) + left.w(u)) / 2])
-    off = math.atan((right.slope + left.slope) / 2)
+    off = math.atan((right.slope(turn) + left.slope(turn)) / 2)
     return Neck((float(nut[0]), float(nut[1])), v.turned(along, off), tip - u, slope - off if drawn else 0.0, drawn)
 
 
 def _side(at: np.ndarray, run: np.ndarray) -> _Side:
-    """The line through the middle part of a run, and how far the outline keeps to it."""
+    """The line through the middle part of a run, bent where that is bowed, and how far the outline keeps to it."""
     lo, hi = sorted(run[:, 0].tolist())
+    middle = (lo + hi) / 2
     slope, base = np.polyfit(run[:, 0], run[:, 1], 1)
-    on = at[(np.abs(at[:, 1] - slope * at[:, 0] - base) <= 0.25) & (at[:, 0] >= lo - 1e-6) & (at[:, 0] <= hi + 1e-6)]
-    inner = on[(on[:, 0] >= lo + 0.1 * (hi - lo)) & (on[:, 0] <= hi - 0.1 * (hi - lo))]
-    slope, base = np.polyfit(inner[:, 0], inner[:, 1], 1)
-    on = on[np.abs(on[:, 1] - slope * on[:, 0] - base) <= OFF_LINE]
-    return _Side(float(slope), float(base), float(on[:, 0].min()), float(on[:, 0].max()))
+    on = at[(np.abs(at[:, 1] - slope * at[:, 0] - base) <= BOWED + OFF_LINE) & (at[:, 0] >= lo - 1e-6) & (at[:, 0] <= hi + 1e-6)]
+    inner = on[np.abs(on[:, 0] - middle) <= 0.4 * (hi - lo)]
+    for degree in (1, 3):
+        powers = np.polyfit(inner[:, 0] - middle, inner[:, 1], degree)
+        if np.abs(np.polyval(powers, inner[:, 0] - middle) - inner[:, 1]).max() <= OFF_LINE:
+            break
+    on = on[np.abs(np.polyval(powers, on[:, 0] - middle) - on[:, 1]) <= OFF_LINE]
+    return _Side(tuple(powers.tolist()), middle, float(on[:, 0].min()), float(on[:, 0].max()))
 
 
 def _across(ends: np.ndarray, right: _Side, left: _Side, turn: float) -> Iterator[tuple[float, float, bool]]:
@@ -157,8 +179,11 @@ def head_of(outline: Path, neck: Neck, length: float) -> Path:
     found = [(v.dot(v.sub(point, at), across), along) for point, along in _crossed(path, at, up)]
     treble = min((hit for hit in found if hit[0] > 0), default=None)
     bass = max((hit for hit in found if hit[0] < 0), default=None)
-    if treble is None or bass is None or length <= OFF_LINE:
+    if treble is None or bass is None or not length > 0:
         raise GeometryError(say("A nut line {length} from the tip does not cross the neck.", length=mm(length)))
+    if length < SHORTEST:
+        raise GeometryError(say("A nut line {length} from the tip leaves no headstock: that is {least} long at the least.",
+                                length=mm(length), least=mm(SHORTEST)))
     return meeting(path.part(treble[1], bass[1]).segments, closed=True)
 
 

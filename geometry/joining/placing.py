@@ -56,7 +56,7 @@ class Placing(Struct, frozen=True):
     """degrees by which it would be, were the drawing taken as it stands; 0 where that is square or nothing within ASKEW"""
 
 
-class _Edge(Struct, frozen=True):
+class Edge(Struct, frozen=True):
     """A straight run of the outline, travelled counter-clockwise, so that the wood lies to its left."""
 
     start: Vec2
@@ -68,7 +68,7 @@ class _Edge(Struct, frozen=True):
 
 
 def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False, slanted: bool = False,
-          nut: tuple[Vec2, Vec2] | None = None) -> Placing:
+          nut: tuple[Vec2, Vec2] | None = None, up: Vec2 | None = None) -> Placing:
     """A placing of a closed outline (mm).
 
     The nut end is the edge between the ends of `nut` (mm), where that is known: they are passed counter-clockwise about the
@@ -77,16 +77,16 @@ def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False, slanted:
     nearly as well is told. `turn_quarter` turns the proposal by
     that many quarter turns counter-clockwise, so that another end becomes the
     nut's; `mirrored` swaps bass and treble. With `slanted` the nut edge is not made level where it is askew: the drawing
-    stays upright, and the edge is a slanted nut. Raises GeometryError for an open path.
+    stays upright, and the edge is a slanted nut; upright is where `up` points to the tip, a unit vector along the neck where that is known. Raises GeometryError for an open path.
     """
     if not outline.closed:
         raise GeometryError(say("An open path cannot be placed: close the outline first."))
     path = outline.counter_clockwise()
     edges = _end_edges(path)
     scores = {} if nut is not None else _scores(edges, path)
-    best = _Edge(*nut) if nut is not None else max(edges, key=lambda edge: scores[edge], default=None)
+    best = Edge(*nut) if nut is not None else max(edges, key=lambda edge: scores[edge], default=None)
     upright = _snapped(-_heading(best)) if best is not None else _snapped(_long_way(path))
-    askew = _askew(upright) if best is not None and turn_quarter % 4 == 0 else 0.0
+    askew = _askew(upright, up) if best is not None and turn_quarter % 4 == 0 else 0.0
     slanted = slanted and askew != 0
     angle = _snapped(upright + askew if slanted else upright + turn_quarter % 4 * math.pi / 2)
     turned = path.mapped(turn(angle))
@@ -119,9 +119,10 @@ def place(outline: Path, turn_quarter: int = 0, mirrored: bool = False, slanted:
     return Placing(matrix, ground, width, off if slanted else 0.0, off)
 
 
-def _askew(upright: float) -> float:
-    """The turn in rad from level to a nut edge in the drawing as it stands, to the nearest quarter turn; 0 outside ASKEW."""
-    off = round(upright / (math.pi / 2)) * math.pi / 2 - upright
+def _askew(upright: float, up: Vec2 | None) -> float:
+    """The turn in rad from level to a nut edge in the drawing as it stands, to the nearest quarter turn or with `up` upwards; 0 outside ASKEW."""
+    level = round(upright / (math.pi / 2)) * math.pi / 2 if up is None else math.pi / 2 - math.atan2(up[1], up[0])
+    off = math.remainder(level - upright, 2 * math.pi)
     return off if ASKEW[0] <= abs(math.degrees(off)) <= ASKEW[1] else 0.0
 
 
@@ -131,7 +132,7 @@ def _turned(angle: float, mirrored: bool) -> str:
     return turned + (say(", and mirrored") if mirrored else "")
 
 
-def _heading(edge: _Edge) -> float:
+def _heading(edge: Edge) -> float:
     return math.atan2(edge.end[1] - edge.start[1], edge.end[0] - edge.start[0])
 
 
@@ -148,7 +149,7 @@ def _long_way(path: Path) -> float:
 
 
 @lru_cache(maxsize=4)  # whoever turns a drawing asks for the same outline each time
-def _end_edges(path: Path) -> tuple[_Edge, ...]:
+def _end_edges(path: Path) -> tuple[Edge, ...]:
     """Straight edges long enough for a nut with the whole outline on one side of each."""
     points = path.flatten(0.05)
     found = []
@@ -162,29 +163,30 @@ def _end_edges(path: Path) -> tuple[_Edge, ...]:
     return tuple(found)
 
 
-def straight_runs(segments: Sequence[Segment]) -> list[_Edge]:
-    """Neighbouring pieces that go straight on, joined; the closing point may lie inside a run."""
+def straight_runs(segments: Sequence[Segment], bow: float = STRAIGHT) -> list[Edge]:
+    """Neighbouring pieces that go straight on but for `bow` mm, joined; the closing point may lie inside a run."""
     pieces = [s for s in segments if s.length() > 1e-6]
     runs: list[_Run | None] = []
     for segment in pieces:
         if not _is_straight(segment):
             runs.append(None)
         elif not (runs and runs[-1] is not None and runs[-1].takes(segment)):
-            runs.append(_Run(segment))
+            runs.append(_Run(segment, bow))
     if len(runs) > 1 and runs[0] is not None and runs[-1] is not None and runs[-1].takes(runs[0].first):
-        return [_Edge(runs[-1].start, runs[0].end), *(run.edge for run in runs[1:-1] if run is not None)]
+        return [Edge(runs[-1].start, runs[0].end), *(run.edge for run in runs[1:-1] if run is not None)]
     return [run.edge for run in runs if run is not None]
 
 
 class _Run:
-    """Pieces that go straight on: each the same way as the one before, and all their ends within STRAIGHT of the line from
+    """Pieces that go straight on: each the same way as the one before, and all their ends within `bow` of the line from
     the first to the last.
 
     An end allows a wedge of headings, seen from the start of the run; where a line leads that all ends allow is known from
     the wedge that they have in common. So a piece is judged once, however many a straight edge was cut into.
     """
 
-    def __init__(self, first: Segment) -> None:
+    def __init__(self, first: Segment, bow: float) -> None:
+        self._bow = bow
         self.first, self.start = first, first.start
         self._last = v.sub(first.end, first.start)
         self._along = v.unit(self._last)
@@ -193,8 +195,8 @@ class _Run:
         self._add(first)
 
     @property
-    def edge(self) -> _Edge:
-        return _Edge(self.start, self.end)
+    def edge(self) -> Edge:
+        return Edge(self.start, self.end)
 
     def takes(self, piece: Segment) -> bool:
         """Add a piece if it goes on with the run; whether it does."""
@@ -212,8 +214,8 @@ class _Run:
         self.end = piece.end
         out = v.sub(self.end, self.start)
         far = v.norm(out)
-        if far > STRAIGHT:
-            at, half = self._heading(out), math.asin(STRAIGHT / far)
+        if far > self._bow:
+            at, half = self._heading(out), math.asin(self._bow / far)
             self._wedge = max(self._wedge[0], at - half), min(self._wedge[1], at + half)
 
     def _heading(self, out: Vec2) -> float:
@@ -231,7 +233,7 @@ def _is_straight(segment: Segment) -> bool:
 
 
 @lru_cache(maxsize=4)
-def _scores(edges: tuple[_Edge, ...], path: Path) -> dict[_Edge, float]:
+def _scores(edges: tuple[Edge, ...], path: Path) -> dict[Edge, float]:
     """How well each edge makes a nut: by its width, by how far the outline reaches beyond it, by how it halves it, by the hollows beside it."""
     area = shapely.make_valid(Polygon(path.flatten(0.05)), method="structure")
     pockets = shapely.get_parts(area.convex_hull.difference(area)) if len(edges) > 1 else []
@@ -240,7 +242,7 @@ def _scores(edges: tuple[_Edge, ...], path: Path) -> dict[_Edge, float]:
     return {edge: _score(edge, area, hollow / sum(hollows)) for edge, hollow in zip(edges, hollows, strict=True)}
 
 
-def _score(edge: _Edge, area: BaseGeometry, hollow: float) -> float:
+def _score(edge: Edge, area: BaseGeometry, hollow: float) -> float:
     """That of one edge beside which there is such a part of all hollows."""
     fits = 1.0 if NUT_WIDTH[0] <= edge.width <= NUT_WIDTH[1] else 0.4
     level = turn(-_heading(edge))
@@ -254,14 +256,14 @@ def _score(edge: _Edge, area: BaseGeometry, hollow: float) -> float:
     return fits * reach * (0.3 + alike) * (0.5 + hollow) - 1e-4 * edge.width
 
 
-def _rival(scores: dict[_Edge, float]) -> _Edge | None:
+def _rival(scores: dict[Edge, float]) -> Edge | None:
     """The best edge at the other end from the one that is best of all, where it is NEARLY as good."""
     best = max(scores, key=scores.__getitem__, default=None)
     across = [edge for edge in scores if math.cos(_heading(edge) - _heading(best)) < -0.5 and scores[edge] >= NEARLY * scores[best]]
     return max(across, key=scores.__getitem__, default=None)
 
 
-def _lowest_edge(edges: Sequence[_Edge], turned: Path, turning: Matrix) -> _Edge | None:
+def _lowest_edge(edges: Sequence[Edge], turned: Path, turning: Matrix) -> Edge | None:
     """The widest of the edges that is level at the lowest end of the outline once that is turned, as it lies before."""
     y0 = turned.box[1]
     level = [e for e in edges if abs(turning(e.start)[1] - y0) <= STRAIGHT and abs(turning(e.end)[1] - y0) <= STRAIGHT]

@@ -56,3 +56,25 @@ def test_the_head_of_a_neck_is_the_outline_again_after_it_was_left_out(bench, tm
     dialog._neck.only.click()
     assert "does not say its unit" in dialog._says.text() and "cut the outline off" not in dialog._says.text()
     closed(dialog)
+
+
+def test_the_nut_line_of_a_neck_is_slanted_as_it_is_typed(bench, tmp_path):
+    side = [(28, -420), (21.5, 0), (43, 45), (38, 150), (20, 180)]
+    path = tmp_path / "neck.dxf"
+    drawing = ezdxf.new("R2010", units=ezdxf.units.MM)
+    drawing.modelspace().add_lwpolyline([*side, *((-x, y) for x, y in reversed(side))], close=True)
+    drawing.saveas(path)
+    dialog = opened(bench, str(path))
+    assert dialog._neck.slant.isVisible() and dialog._neck.slant.text().startswith("0") and not dialog._slanted.isChecked()
+    fill(dialog._neck.slant, "40")
+    assert dialog._neck.slant.bad and "30 degrees at the most" in dialog._neck.slant.refusal
+    fill(dialog._neck.slant, "6")
+    assert dialog._slanted.isChecked() and "slanted by 6.0 degrees" in dialog._guess.text()
+    assert dialog._placing().slant == pytest.approx(6)
+    dialog._mirror()
+    assert dialog._neck.slant.text().startswith("-6") and dialog._placing().slant == pytest.approx(-6)
+    dialog._mirror()
+    dialog._accept()
+    made = dialog.result_layout
+    closed(dialog)
+    assert made.nut.slant == pytest.approx(6)

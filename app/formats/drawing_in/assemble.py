@@ -109,7 +109,7 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
         warnings.append(say("Left out: {skipped}.", skipped=listed(haul.skipped)))
     nut = (closed.nut.start, closed.nut.end) if outline is not None and closed.nut in outline.path.segments else None
     return with_head(DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps,
-                                 layers, nut, neck, None if ours else stated_scale(haul.texts)))
+                                 layers, nut, None, neck, None if ours else stated_scale(haul.texts)))
 
 
 def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> tuple[_Closed, list[str], Matrix]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 
 from msgspec.structs import replace
@@ -28,13 +29,15 @@ def with_head(read: DrawingRead) -> DrawingRead:
         return replace(read, neck=None)
 
 
-def headed(read: DrawingRead, length: float) -> DrawingRead:
+def headed(read: DrawingRead, length: float, slant: float | None = None) -> DrawingRead:
     """What is left of a drawing with a `neck` when that is cut off `length` mm behind the tip; roles are found anew.
 
-    GeometryError where it cannot be cut there.
+    `slant`: degrees by which the nut line is slanted, with the sign of `Nut.slant`; None: as a line across the neck tells it. GeometryError where it cannot be cut there.
     """
     neck, whole = read.neck, read.outline
     assert neck is not None and whole is not None
+    if slant is not None:
+        neck = replace(neck, slope=-math.radians(slant))
     path = head_of(whole.path, neck, length)
     nut = path.segments[-1]
     x0, y0, x1, y1 = path.box
@@ -43,7 +46,7 @@ def headed(read: DrawingRead, length: float) -> DrawingRead:
     chains = tuple([chain for chain in read.open_chains if not beyond(chain, neck, length)])
     told = [_where(neck, length), *_left_out(len(read.loops) - 1 - len(kept), len(read.open_chains) - len(chains))]
     return replace(read, loops=with_roles([(path, whole.layer), *kept], read.layers, path), open_chains=chains, size_mm=size,
-                   unit_certain=is_certain(read.unit_source, size), warnings=(" ".join(told), *read.warnings), nut=(nut.start, nut.end), neck=None, head=None)
+                   unit_certain=is_certain(read.unit_source, size), warnings=(" ".join(told), *read.warnings), nut=(nut.start, nut.end), up=neck.to_tip, neck=None, head=None)
 
 
 def with_outline(read: DrawingRead, number: int) -> DrawingRead:
@@ -54,7 +57,7 @@ def with_outline(read: DrawingRead, number: int) -> DrawingRead:
     loops = with_roles([(loop.path, loop.layer) for loop in read.loops], read.layers, outline)
     neck = neck_of(outline, _lines(read))
     return with_head(replace(read, loops=loops, size_mm=size, unit_certain=is_certain(read.unit_source, size, neck is not None),
-                             nut=None, neck=neck, head=None))
+                             nut=None, up=None, neck=neck, head=None))
 
 
 def _lines(read: DrawingRead) -> list[Line]:

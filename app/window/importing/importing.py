@@ -170,7 +170,9 @@ class ImportDialog(ReadInOrder, QDialog):
             button.clicked.connect(slot)
             turns.addWidget(button)
         self._neck = NeckRows(form, self._window.unit, self)
-        self._neck.length.sent.connect(self._took)
+        for field in (self._neck.length, self._neck.slant):
+            field.sent.connect(self._took)
+        self._neck.slant.sent.connect(self._slants)
         self._neck.changed.connect(self._cut)
         form.addRow(self._slanted)
         form.addRow(Lead(say("Shift across"), self._across), self._across)
@@ -229,7 +231,7 @@ class ImportDialog(ReadInOrder, QDialog):
         if outline is None:
             return Placing(Matrix(), say("No loop is the outline yet."), None)
         with speaking(self._window.unit):
-            found = place(outline, self._turns, self._mirrored, self._slanted.isChecked(), self._read.nut)
+            found = place(outline, self._turns, self._mirrored, self._slanted.isChecked(), self._read.nut, self._read.up)
         return replace(found, matrix=shift(*self._nudge).after(found.matrix))
 
     def _lay(self) -> None:
@@ -337,11 +339,15 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _mirror(self) -> None:
         self._mirrored = not self._mirrored
+        self._neck.mirror(self._mirrored)
         self._lay()
 
     def _nudged(self, value: float) -> None:
         self._nudge[0 if self.sender() is self._across else 1] = value
         self._lay()
+
+    def _slants(self, degrees: float) -> None:
+        self._slanted.setChecked(degrees != 0)
 
     def _took(self) -> None:
         self._taken = self.sender()
@@ -353,7 +359,7 @@ class ImportDialog(ReadInOrder, QDialog):
             super().keyPressEvent(event)
 
     def _accept(self) -> None:
-        refused = next((field for field in (self._longest, self._across, self._along, self._neck.length) if field.bad), None)
+        refused = next((field for field in (self._longest, self._across, self._along, self._neck.length, self._neck.slant) if field.bad), None)
         if refused is not None:
             self._say(refused.refusal, "warning")
             refused.setFocus()

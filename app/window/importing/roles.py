@@ -33,7 +33,7 @@ class Roles:
     def take(self, read: DrawingRead) -> None:
         """The drawing has been read again: a loop that is there as before keeps the role that was chosen for it."""
         self._names = _names(read)
-        self._loops, self._nut = read.loops, read.nut
+        self._loops, self._nut, self._up = read.loops, read.nut, read.up
         self.of = [self._chosen.get(name, loop.role) for name, loop in zip(self._names, read.loops, strict=True)]
 
     def know(self, layout: Headstock) -> None:
@@ -41,14 +41,14 @@ class Roles:
         loops = [(loop.path, role) for loop, role in zip(self._loops[:MOST_KNOWN], self.of, strict=False)]
         outline = next((path for path, role in loops if role == "outline"), None)
         if outline is not None:
-            found = place(outline, slanted=self.slanted_as(layout.nut), nut=self._nut)
+            found = place(outline, slanted=self.slanted_as(layout.nut), nut=self._nut, up=self._up)
             for number, role in there_again(loops, found.matrix, layout).items():
                 self._set(number, role)
 
     def slanted_as(self, nut: Nut) -> bool:
         """Whether the outline ends in an edge that is slanted as a nut is, as in a drawing that was made for it."""
         outline = next((loop.path for loop, role in zip(self._loops, self.of, strict=True) if role == "outline"), None)
-        return outline is not None and nut.slant != 0 and abs(place(outline, nut=self._nut).askew - nut.slant) <= AS_SLANTED
+        return outline is not None and nut.slant != 0 and abs(place(outline, nut=self._nut, up=self._up).askew - nut.slant) <= AS_SLANTED
 
     def outline_of(self, read: DrawingRead) -> int | None:
         """Which loop of a drawing read again is the outline, where the maker has chosen another than the largest."""

@@ -37,6 +37,13 @@ def test_a_place_that_makes_no_sense_is_refused(tmp_path, corners, length, told)
     assert done.returncode == 2 and told in one_sentence(done) and not out.exists()
 
 
+@pytest.mark.parametrize("slant", ["5", "-5"])
+def test_the_nut_of_a_neck_is_slanted_as_it_is_given(tmp_path, slant):
+    out = tmp_path / "neck.headstock.json"
+    done = call("outline", drawn(tmp_path / "neck.dxf", NECK), "--out", out, "--nut-slant", slant)
+    assert "a nut slanted by 5.0 degrees" in done.stdout and json.loads(out.read_text())["nut"]["slant"] == float(slant)
+
+
 def test_gaps_that_the_window_closes_are_closed_here_too(tmp_path):
     done = call("outline", drawn(tmp_path / "head.dxf", SIDE[1:] + [(-x, y) for x, y in reversed(SIDE[1:])], 0.3), "--out",
                 tmp_path / "head.headstock.json")

@@ -4,7 +4,8 @@ import math
 
 import pytest
 
-from geometry.curves import Line, Path, shift, turn
+from geometry import vectors as v
+from geometry.curves import MIRROR, Cubic, Line, Path, shift, turn
 from geometry.errors import GeometryError
 from geometry.joining.neck import beyond, head_of, neck_of, nut_at
 from geometry.joining.placing import place
@@ -77,6 +78,8 @@ def test_the_maker_may_want_it_elsewhere_but_on_the_neck():
     for length in (900, -5, 0, math.nan):
         with pytest.raises(GeometryError, match="does not cross the neck"):
             head_of(both(), neck, length)
+    with pytest.raises(GeometryError, match="5 mm from the tip leaves no headstock: that is 30 mm long at the least"):
+        head_of(both(), neck, 5)
 
 
 def test_what_lies_behind_the_nut_line_is_known():
@@ -94,3 +97,22 @@ def test_what_lies_behind_the_nut_line_is_known():
 ])
 def test_what_has_no_head_behind_two_long_sides_is_no_neck(outline):
     assert neck_of(outline) is None
+
+
+@pytest.mark.parametrize("bow", [-1.5, -0.4, 0.4, 1.5])
+@pytest.mark.parametrize("degrees", [0, 90, 33])
+@pytest.mark.parametrize("smooth", [False, True])
+def test_sides_that_are_slightly_bowed_tell_the_nut_line_too(bow, degrees, smooth):
+    """Each one cubic from heel to nut line; a corner there, or a flare that begins along it and in the same curve of many."""
+    side = Cubic((28.0, -420.0), (26.0 + bow * 4 / 3, -280.0), (23.5 + bow * 4 / 3, -140.0), (21.5, 0.0))
+    away = v.unit(v.sub(side.p1, side.c1))
+    flare = Cubic((21.5, 0.0), v.along((21.5, 0.0), away, 12.0) if smooth else (30.0, 10.0), (43.0, 25.0), (43.0, 45.0))
+    right = [side, flare, Line((43.0, 45.0), (38.0, 150.0)), Line((38.0, 150.0), (20.0, 180.0))]
+    left = [s.mapped(MIRROR).reversed() for s in reversed(right)]
+    lies = turn(math.radians(degrees))
+    outline = Path((*right, Line((20.0, 180.0), (-20.0, 180.0)), *left, Line((-28.0, -420.0), (28.0, -420.0))), closed=True).mapped(lies)
+    neck = neck_of(outline)
+    # A flare that begins along the side is off it by OFF_LINE after some mm.
+    assert neck.length == pytest.approx(180, abs=6.0 if smooth else 0.3)
+    assert neck.nut == pytest.approx(lies((0.0, 180.0 - neck.length)), abs=0.05)
+    assert neck.to_tip == pytest.approx(turn(math.radians(degrees))((0.0, 1.0)), abs=1e-4)

@@ -71,6 +71,20 @@ def test_it_is_cut_off_elsewhere_where_the_maker_says_so():
     assert [loop.role for loop in head.loops].count("other") == 1  # the slot lies across now
 
 
+@pytest.mark.parametrize("degrees", [0, 90, 33])
+@pytest.mark.parametrize("slant", [8.0, -8.0])
+def test_a_slant_that_is_typed_lays_the_nut_line_askew_about_its_middle(degrees, slant):
+    """However the neck lies in the drawing it stands upright in the layout."""
+    c, s = math.cos(math.radians(degrees)), math.sin(math.radians(degrees))
+    head = headed(read(written(drawn(way=lambda x, y: (c * x - s * y, s * x + c * y)))), 190, slant)
+    laid = place(head.outline.path, slanted=True, nut=head.nut, up=head.up)
+    assert laid.slant == pytest.approx(slant, abs=1e-6)
+    outline = head.outline.path.mapped(laid.matrix)
+    bass, treble = outline.segments[-1].start, outline.segments[-1].end
+    assert (bass[1] - treble[1]) / (treble[0] - bass[0]) == pytest.approx(math.tan(math.radians(slant)))
+    assert outline.box[3] == pytest.approx(190, abs=0.1) and outline.box[0] == pytest.approx(-outline.box[2], abs=0.1)
+
+
 @pytest.mark.parametrize("units,scale,unit", [(0, 1.0, "mm"), (0, 1 / 25.4, "inch"), (0, 0.1, "cm"), (1, 1 / 25.4, "inch")])
 def test_a_neck_without_a_unit_is_guessed_to_be_as_long_as_one(units, scale, unit):
     found = read(written(drawn(units, scale)))
