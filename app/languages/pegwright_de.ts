@@ -3668,8 +3668,8 @@
         <translation>In der Schablone bleibt nichts zwischen {id} und {beside} ({place}): eine Führung näher am Fräsermaß wählen.</translation>
     </message>
     <message>
-        <source>In the vice with the {surface} up and the {lies} against the fence: drill the {what}, {diameter} wide, at its mark {along} and {below} below the face; stop at {stop}, {point} to the point.</source>
-        <translation>Im Schraubstock, {surface} oben, {lies} am Anschlag: {what} bohren, {diameter} weit, am Anriss {along} und {below} unter der Vorderseite; Tiefenanschlag bei {stop}, bis zur Spitze {point}.</translation>
+        <source>In the vice with the {surface} up and the {lies} against the fence: {diameter} wide, at its mark {along} and {below} below the face; stop at {stop}, {point} to the point.</source>
+        <translation>Im Schraubstock, {surface} oben, {lies} am Anschlag: {diameter} weit, am Anriss {along} und {below} unter der Vorderseite; Tiefenanschlag bei {stop}, bis zur Spitze {point}.</translation>
     </message>
     <message>
         <source>In the waste, too, a drill that breaks into a hole finds wood on one side only, and wanders: the rest of the bore follows.</source>
@@ -10368,6 +10368,10 @@
         <translation>Ausladung</translation>
     </message>
     <message>
+        <source>Through the plate on its seat, the post in its bore, and square to it: {diameter} wide, {depth} deep.</source>
+        <translation>Durch die Platte auf ihrem Sitz, die Welle in der Bohrung, rechtwinklig zur Platte: {diameter} weit, {depth} tief.</translation>
+    </message>
+    <message>
         <source>Throw away pages and cards of another plan than {plan}: places, tools or numbers of steps may be others there.</source>
         <translation>Seiten und Karten eines anderen Plans als {plan} wegwerfen: Lagen, Werkzeuge oder Nummern von Schritten können dort andere sein.</translation>
     </message>
@@ -11194,10 +11198,6 @@
     <message>
         <source>With the file's own unit, {unit}, the drawing is {sized}: no headstock is that size.</source>
         <translation>In der Einheit der Datei, {unit}, misst die Zeichnung {sized}: so groß ist keine Kopfplatte.</translation>
-    </message>
-    <message>
-        <source>With the post of {of} in its bore and the plate down on its seat, drill {hole} through the plate and square to it, {diameter} wide, {depth} deep.</source>
-        <translation>Mit der Welle von {of} in der Bohrung und der Platte auf ihrem Sitz {hole} rechtwinklig durch die Platte bohren, {diameter} weit, {depth} tief.</translation>
     </message>
     <message>
         <source>With the post of {tuner} in its bore you can see whether its screws fall on the marks before you drill them.</source>
@@ -15123,6 +15123,10 @@
         <translation>{diameter} bis {depth}, 1:{taper:g} aufgerieben auf {reamed} an der {surface}</translation>
     </message>
     <message>
+        <source>{diameter} wide, {how}; {start}.</source>
+        <translation>{diameter} weit, {how}; {start}.</translation>
+    </message>
+    <message>
         <source>{diameter} {follower} with a {cutter} cutter</source>
         <translation>{follower} {diameter} mit Fräser {cutter}</translation>
     </message>
@@ -16763,10 +16767,6 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{up}, {guide}: rout {what} with {bit} to {deep} {steps}.</source>
         <translation>{up}, {guide}: {what} mit {bit} bis {deep} {steps} fräsen.</translation>
-    </message>
-    <message>
-        <source>{up}: drill the {what}, {diameter} wide, {how}; {start}.</source>
-        <translation>{up}: {what} bohren, {diameter} weit, {how}; {start}.</translation>
     </message>
     <message>
         <source>{user} uses the hardware {id}: give its tuners other hardware first.</source>

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Container, Sequence
+
 from app.formats.csv_out import Cell
-from app.sheets.lay import TICKED, Block, Column, fitting, heading, space, table
+from app.sheets.lay import TICKED, Block, Column, fitting, heading, natural, space, table
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import length, unit_words
 from app.sheets.needs import Tool, bits, drills, lacks, pieces, reamers, wares
 from app.sheets.work import Work
+from geometry.drawing.heights import READ
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.terms import term
@@ -19,27 +22,27 @@ def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     blocks = [heading(say("Cut list"), width, say("Finished sizes in {unit_words}, length along the grain. Allow for the "
                                              "saw and the plane as you are used to.",
                                              unit_words=unit_words()))]
-    w = fitting((40, 9, 17, 17, 17, 72), room)
-    blocks += table([Column(say("piece"), w[0]), Column(say("no."), w[1], True), Column(say("length"), w[2], True), Column(say("width"), w[3], True),
-                     Column(say("thick"), w[4], True), Column("", w[5])],
+    blocks += _list((say("piece"), say("no."), say("length"), say("width"), say("thick"), ""),
                     [(p.name, str(p.count), length(p.length, 1), length(p.width, 1), length(p.thickness, 2), p.remark) for p in pieces(layout, work)],
-                    ticks=True)
+                    room, range(1, 5))
     blocks += [space(4.0), heading(say("Part list"), width, say("Hardware by its dimensions, in {unit_words}: hold each part "
                                                            "against them before you drill.", unit_words=unit_words()))]
-    w = fitting((62, 10, 100), room)
-    blocks += table([Column(say("part"), w[0]), Column(say("no."), w[1], True), Column(say("dimensions"), w[2])],
-                    [(ware.name, str(ware.count), ware.sizes) for ware in wares(layout)], ticks=True)
+    blocks += _list((say("part"), say("no."), say("dimensions")), [(ware.name, str(ware.count), ware.sizes) for ware in wares(layout)], room, (1,))
     tools = [*drills(layout, work), *reamers(layout), *bits(work)]
     missing = lacks(tools)
     says = say("Not in the rack: {missing}.", missing=", ".join(missing)) if missing else say("The rack holds all of it.")
     blocks += [space(4.0), heading(say("Drills and bits"), width, says)]
-    w = fitting((44, 98, 30), room)
-    blocks += table([Column(say("tool"), w[0]), Column(say("for"), w[1]), Column(say("rack"), w[2])],
-                    [(tool.name, tool.work, _rack(tool)) for tool in tools], ticks=True)
+    blocks += _list((say("tool"), say("for"), say("rack")), [(tool.name, tool.work, _rack(tool)) for tool in tools], room)
     others = sorted({op.setup.machine for op in work.steps if op.setup.machine != "bench"})
     if others:
         blocks.append(paragraph(say("Machines: {others}.", others=', '.join(term(one) for one in others)), width))
     return blocks
+
+
+def _list(titles: Sequence[str], rows: Sequence[Sequence[str]], room: float, right: Container[int] = ()) -> list[Block]:
+    """A table with boxes to tick, as wide as the `room` (mm), each column after its words; those named by `right` stand on the right."""
+    widths = fitting(natural([titles, *rows], READ, room), room)
+    return table([Column(title, wide, i in right) for i, (title, wide) in enumerate(zip(titles, widths, strict=True))], rows, ticks=True)
 
 
 def _rack(tool: Tool) -> str:

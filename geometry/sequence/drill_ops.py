@@ -77,9 +77,7 @@ def _upright(layout: Headstock, d: Drilling, pin: Drilling | None, wishes: Wishe
     drill = drill_for(layout, d)
     kind: Kind = "pilot" if d.role in SMALL else "counterbore" if d.role in WIDE else "bore"
     how = say("through, on a spoil board") if d.through else say("{depth} deep", depth=wishes.told_down(d.depth))
-    up = say("Back up") if d.surface == "back" else say("Face up")
-    words = say("{up}: drill the {what}, {diameter} wide, {how}; {start}.",
-                up=up, what=_what(d), diameter=_dia(d, wishes), how=how, start=place(d.start[:2], layout.nut, wishes))
+    words = say("{diameter} wide, {how}; {start}.", diameter=_dia(d, wishes), how=how, start=place(d.start[:2], layout.nut, wishes))
     cautions = () if pin is None else (
         say("The hole of {of} leaves no wood for a centre point: open it up with a twist drill or a reamer, clamped.",
             of=pin.of),)
@@ -105,10 +103,9 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
     point = point_ahead(drill, d)
     words = say("The axis of {hole} has no mark on the square edge.", hole=d.hole)
     if d.mark is not None:
-        words = say("In the vice with the {surface} up and the {lies} against the fence: drill the {what}, "
-                    "{diameter} wide, at its mark {along} and {below} below the face; stop at "
-                    "{stop}, {point} to the point.",
-                    surface=term(d.surface), lies=term(lies), what=_what(d), diameter=_dia(d, wishes),
+        words = say("In the vice with the {surface} up and the {lies} against the fence: {diameter} wide, at its mark {along} and "
+                    "{below} below the face; stop at {stop}, {point} to the point.",
+                    surface=term(d.surface), lies=term(lies), diameter=_dia(d, wishes),
                     along=from_line(d.mark[1], wishes.told(abs(d.mark[1])), square_line(layout.nut)), below=wishes.told(d.mark[2]), stop=wishes.told_down(d.stop),
                     point=wishes.told_down(d.stop + point))
     cautions = []
@@ -136,9 +133,8 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
 
 def _by_hand(layout: Headstock, d: Drilling, wishes: Wishes) -> Operation:
     drill = drill_for(layout, d)
-    words = say("With the post of {of} in its bore and the plate down on its seat, drill {hole} through the plate and "
-                "square to it, {diameter} wide, {depth} deep.",
-                of=d.of, hole=d.hole, diameter=_dia(d, wishes), depth=wishes.told_down(d.depth))
+    words = say("Through the plate on its seat, the post in its bore, and square to it: {diameter} wide, {depth} deep.",
+                diameter=_dia(d, wishes), depth=wishes.told_down(d.depth))
     return _made(layout, d, "edge pilot", words, Setup("hand drill", _bit_name(d, drill, wishes), None, d.surface), drill, wishes,
                  stop=d.depth)
 
@@ -157,15 +153,6 @@ def _title(d: Drilling, kind: Kind) -> str:
     if _named_hole(d):
         return first(name)
     return f"{first(term('side bore' if kind == 'side bore' else d.operation))} {name}"
-
-
-def _what(d: Drilling) -> str:
-    """What is drilled, as a sentence calls it: `screw pilot a.2`, `post bore of a`."""
-    if d.role in SMALL:
-        return f"{term(d.operation)} {d.hole}"
-    if _named_hole(d):
-        return d.of
-    return say("{sort} of {name}", sort=term(d.operation), name=d.of)
 
 
 def _other_size(drill: Drill | None, d: Drilling, wishes: Wishes) -> tuple[str, ...]:

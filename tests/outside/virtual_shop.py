@@ -155,8 +155,9 @@ class Shop:
 
     def from_above(self, id: str, words: str, set_up: str, plugged: bool) -> None:
         """A hole square to face or back, with the table level; `plugged` for what was open on its way."""
-        face = words.startswith("Face up") or "through template and blank" in words
-        assert f"{'face' if face else 'back'} up" in set_up and "table level" in set_up
+        up, = re.findall("(face|back) up", set_up)
+        face = up == "face"
+        assert "table level" in set_up
         wide = float(re.search(N + " mm wide", words)[1])
         deep = self.head.thick if "through" in words else float(re.search(N + " mm deep", words)[1])
         at = np.array((*self.place(words), 0.0 if face else self.head.thick))

@@ -20,15 +20,14 @@ HAIR = 0.02
 def crosses(page, x=1.0, y=1.0):
     """Centres of all right-angled crosses of two equal lines, mm on the page when it is stretched so much both ways."""
     found = []
-    middles: dict[tuple[float, float], list] = {}
-    for a, b in (((a[0] * x, a[1] * y), (b[0] * x, b[1] * y)) for a, b in lines(page)):
-        middles.setdefault((round((a[0] + b[0]) / 2, 2), round((a[1] + b[1]) / 2, 2)), []).append((a, b))
-    for at, group in middles.items():
-        for i, (a, b) in enumerate(group):
-            for c, d in group[i + 1:]:
-                across = (b[0] - a[0]) * (d[0] - c[0]) + (b[1] - a[1]) * (d[1] - c[1])
-                if abs(across) < 0.01 and abs(math.dist(a, b) - math.dist(c, d)) < 0.01:
-                    found.append(at)
+    every = sorted((((a[0] + b[0]) / 2 * x, (a[1] + b[1]) / 2 * y), (a[0] * x, a[1] * y), (b[0] * x, b[1] * y)) for a, b in lines(page))
+    for i, (at, a, b) in enumerate(every):
+        for other, c, d in every[i + 1:]:
+            if other[0] - at[0] > 0.01:
+                break
+            across = (b[0] - a[0]) * (d[0] - c[0]) + (b[1] - a[1]) * (d[1] - c[1])
+            if abs(other[1] - at[1]) < 0.01 and abs(across) < 0.01 and abs(math.dist(a, b) - math.dist(c, d)) < 0.01:
+                found.append(at)
     return found
 
 

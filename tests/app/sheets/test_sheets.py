@@ -52,7 +52,7 @@ def test_larger_paper_takes_fewer_pages():
 
 def test_the_cover_names_every_page_and_the_compensation():
     cover = words(printed_pages("large")[0])
-    assert "Template, pages 12 to 15." in cover and "Join pages row by row" in cover
+    assert "Template, pages 11 to 14." in cover and "Join pages row by row" in cover
     assert "openings the same size" in cover and "Invented for demonstration" in cover
 
 

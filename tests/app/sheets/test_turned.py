@@ -16,7 +16,7 @@ from app.sheets.parts import turned
 from geometry.drawing import Disc, Label, Stroke
 from geometry.edits import mirror_layout
 from geometry.solids import holes
-from tests.app.formats.out.pdf_reading import drawn, open_pdf
+from tests.app.formats.out.pdf_reading import drawn, lines, open_pdf
 from tests.app.sheets.printed import words
 from tests.app.sheets.test_pdf_sheets import crosses
 
@@ -29,6 +29,11 @@ TWELVE = read(Path("samples/twelve-all-face.headstock.json"))
 @pytest.fixture(scope="module")
 def bass():
     return pages(BASS, "A4", (), plan_work(BASS))
+
+
+@pytest.fixture(scope="module")
+def letter():
+    return pages(TWELVE, "Letter", (), plan_work(TWELVE))
 
 
 def boxes(page):
@@ -61,10 +66,25 @@ def test_on_a_turned_wrap_paper_every_place_is_where_the_layout_has_it(mirrored,
         assert min(math.dist((nut + along, middle - across), at) for at in found) < TRUE
 
 
-def test_a_paper_is_turned_only_where_it_then_is_of_one_page(bass):
+@pytest.mark.parametrize("title", ["Template", "Back paper"])
+def test_on_turned_template_and_back_paper_places_are_told_from_the_nut_line(title, letter):
+    """From the middle of the nut line, which reaches 4 mm past the nut: what lies to the treble side lies lower on the template, and
+    higher on the back paper, which is seen from behind."""
+    (number,) = [i for i, page in enumerate(letter) if page.title == title]
+    page = open_pdf(pdf_bytes(letter, "twelve"))[number]
+    # The centreline may be cut off short of its ends; the nut line alone is so long and upright.
+    (nut,) = {(round(a[0], 3), round((a[1] + b[1]) / 2, 3)) for a, b in lines(page)
+              if abs(a[0] - b[0]) < TRUE and abs(a[1] - b[1]) == pytest.approx(TWELVE.nut.width + 8.0, abs=TRUE)}
+    found, turn = crosses(page), -1.0 if title == "Template" else 1.0
+    wanted = {d.start[:2] for hole in holes(TWELVE) for d in hole.drillings if d.surface == "back" or title == "Template"}
+    assert len(wanted) == (26 if title == "Template" else 12)
+    for across, along in wanted:
+        assert min(math.dist((nut[0] + along, nut[1] + turn * across), at) for at in found) < TRUE
+
+
+def test_a_paper_is_turned_only_where_it_then_is_of_one_page(bass, letter):
     titles = [page.title for page in bass]
     assert titles.count("Wrap paper") == 1 and all(page.width < page.height for page in bass if page.title != "Wrap paper")
-    letter = pages(TWELVE, "Letter", (), plan_work(TWELVE))
     assert [page.title for page in letter if page.width > page.height] == ["Template", "Back paper"]
     # 260 mm long it lies on no page of Letter, whichever way.
     assert [page.title for page in letter if "Wrap paper" in page.title] == ["Wrap paper, 1 of 2 from the nut", "Wrap paper, 2 of 2 from the nut"]
@@ -80,19 +100,19 @@ def test_turning_keeps_every_mark_and_its_box():
         assert other.box == pytest.approx((part.box[1], -part.box[2], part.box[3], -part.box[0]))
 
 
-def test_the_number_of_a_page_on_the_map_covers_no_line():
+def test_the_number_of_a_page_on_the_map_covers_no_line(letter):
     """The wrap paper of two pages, 12 mm of each over the other: their numbers stand apart, in a page each, clear of what is drawn there."""
-    cover = pages(TWELVE, "Letter", (), plan_work(TWELVE))[0]
+    cover = letter[0]
     frames = next(placed for placed in cover.content if sum(mark.style == "tile" for mark in placed.drawing) == 2)
     numbers = [mark for mark in frames.drawing if isinstance(mark, Label)]
-    assert [mark.text for mark in numbers] == ["9", "10"]
+    assert [mark.text for mark in numbers] == ["8", "9"]
     small = cover.content[cover.content.index(frames) - 1]
-    lines = [mark.path.mapped(small.matrix) for mark in small.drawing if isinstance(mark, Stroke)]
+    strokes = [mark.path.mapped(small.matrix) for mark in small.drawing if isinstance(mark, Stroke)]
     discs = [(small.matrix(mark.centre), mark.radius * small.matrix.a) for mark in small.drawing if isinstance(mark, Disc)]
     tiles = [mark.path for mark in frames.drawing if isinstance(mark, Stroke)]
     for number in numbers:
         x0, y0, x1, y1 = mark_box(replace(number, height=number.height * 0.9))
-        for path in (*lines, *tiles):
+        for path in (*strokes, *tiles):
             for (ax, ay), (bx, by) in zip(points := path.flatten(0.05), points[1:], strict=False):
                 for i in range(21):
                     px, py = ax + (bx - ax) * i / 20, ay + (by - ay) * i / 20
