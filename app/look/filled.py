@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QBoxLayout, QLayout, QWidget
+from PySide6.QtWidgets import QLayout, QWidget
 
 Part = QWidget | QLayout | int
 
 
-def filled(layout: QBoxLayout, *parts: Part | tuple, margins: tuple[int, int, int, int] | None = None,
-           gap: int | None = None) -> QBoxLayout:
+def filled(layout: QLayout, *parts: Part | tuple, margins: tuple[int, int, int, int] | None = None,
+           gap: int | None = None) -> QLayout:
     """The row or column itself, with its parts in their order: widgets, layouts, and numbers for room that takes such a share of
     what is left over. A part in a tuple has its own share behind it, and then how it stands in its room.
 

@@ -39,10 +39,7 @@ class Scroll(QScrollArea):
     """A page as wide as the area, which the keyboard reaches under `name` when it scrolls."""
 
     def __init__(self, name: str, parent: QWidget | None = None, page: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setAccessibleName(name)
-        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self.setWidgetResizable(True)
+        super().__init__(parent, accessibleName=name, focusPolicy=Qt.FocusPolicy.TabFocus, widgetResizable=True)
         steady(self)
         if page is not None:
             self.setWidget(page)

@@ -43,8 +43,7 @@ class SidePanel(QWidget):
     """the list of changes came to the front, or went"""
 
     def __init__(self, theme: Theme, unit: LengthUnit, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setObjectName("side")
+        super().__init__(parent, objectName="side")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._theme, self._unit = theme, unit
         self._with_snags = True

@@ -39,8 +39,7 @@ class SideInside(QSplitter):
     """the list of changes came to the front, or went"""
 
     def __init__(self, theme: Theme, unit: LengthUnit) -> None:
-        super().__init__(Qt.Orientation.Vertical)
-        self.setChildrenCollapsible(False)
+        super().__init__(Qt.Orientation.Vertical, childrenCollapsible=False)
         self._title = paragraph(self, name="title")
         self._facts, self._fields = Form(unit, self, (1, 1)), Form(unit, self)
         for form in (self._facts, self._fields):

@@ -20,8 +20,7 @@ class Beside(QSplitter):
     """Owns the stack of centres and the solid view, which is made when it is first wanted."""
 
     def __init__(self, theme: Theme, parent: QWidget) -> None:
-        super().__init__(Qt.Orientation.Horizontal, parent)
-        self.setChildrenCollapsible(False)
+        super().__init__(Qt.Orientation.Horizontal, parent, childrenCollapsible=False)
         self._theme = theme
         self.paper = Stack(self)
         self.addWidget(self.paper)

@@ -64,8 +64,7 @@ class StageBar(QWidget):
     chosen = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setObjectName("bar")
+        super().__init__(parent, objectName="bar")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._name = _Name(self)
         self._name.setObjectName("name")

@@ -70,8 +70,7 @@ class ToolBar(QWidget):
     option_changed = Signal()
 
     def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setObjectName("tools")
+        super().__init__(parent, objectName="tools")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._row = Flow(self, (18, 6, 14, 6), 6)
         self._group = QButtonGroup(self, exclusive=True)

@@ -26,8 +26,7 @@ class BookView(QWidget):
     """a button: "start", "stop", "drop", "hardware", "note step", "remove price", "remove note" """
 
     def __init__(self, theme: Theme, readings: ReadingPage, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setObjectName("page")
+        super().__init__(parent, objectName="page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.hours = EntryTable(say("Hours"), (
             Head(say("step")), Head(say("work"), left=True, wide=True), Head(say("planned, min")),

@@ -31,8 +31,7 @@ class ReadingPage(QWidget):
     """a button: "accuracy", "printer" """
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setAccessibleName(say("Readings"))
+        super().__init__(parent, accessibleName=say("Readings"))
         self.ways = Choice(self, accessibleName=say("What is measured"))
         for way in WAYS:
             self.ways.addItem(way.words, way)

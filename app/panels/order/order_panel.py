@@ -29,8 +29,7 @@ class OrderPanel(QWidget):
     best_wanted = Signal()
 
     def __init__(self, theme: Theme, unit: LengthUnit, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setObjectName("page")
+        super().__init__(parent, objectName="page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._title = self._label("title")
         self._whose = self._label("dim")

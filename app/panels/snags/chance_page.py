@@ -71,9 +71,7 @@ class ChancePage(QWidget):
         self.ask = QPushButton(say("What must I hold?"), self)
         self.ask.setToolTip(say("Which accuracy is needed where, and what moving a tuner would gain."))
         self.ask.clicked.connect(self.asked)
-        foot = Flow(margins=(0, 0, 12, 0))
-        foot.addWidget(self.ask)
-        foot.addWidget(about)
+        foot = filled(Flow(margins=(0, 0, 12, 0)), self.ask, about)
         filled(QVBoxLayout(self), self._none, (self.list, 1), foot, margins=(0, 0, 0, 0), gap=6)
         self.show_chances(self._chances)
 

@@ -59,9 +59,7 @@ class StringPanel(QWidget):
         self.take, self.leave = QPushButton(say("Take it"), page), QPushButton(say("Leave it"), page)
         self.take.clicked.connect(self.taken)
         self.leave.clicked.connect(self.left)
-        answers = Flow()
-        answers.addWidget(self.take)
-        answers.addWidget(self.leave)
+        answers = filled(Flow(), self.take, self.leave)
         self.sets = Choice(page, asks=True, accessibleName=say("Generic set of strings"), activated=self._set)
         # Above all that grows with the strings: who presses twice must find the same button there.
         self.count = Form(unit, page, at_once=2)

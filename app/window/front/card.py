@@ -20,8 +20,7 @@ class Card(QPushButton):
     """Shows its name at once and its picture as soon as somebody brings it."""
 
     def __init__(self, name: str, about: str, theme: Theme, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setObjectName("card")
+        super().__init__(parent, objectName="card")
         self._name = name
         self._theme = theme
         self._picture: FacePicture | None = None

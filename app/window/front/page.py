@@ -44,8 +44,7 @@ class FrontPage(QWidget):
     """a path"""
 
     def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setObjectName("front")
+        super().__init__(parent, objectName="front")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._theme = theme
         self.cards: list[Card] = []
