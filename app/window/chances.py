@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer, Signal
 
 from app.panels.snags.chance_words import Chances
-from app.window.background.errand import Errand
+from app.window.background.errand import Errand, in_steps
 from app.window.rooms.room import StageRoom
 from geometry.accuracy.told import is_simulated
 from geometry.checks.snags import SPOILS, TIGHT
@@ -15,10 +16,12 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock
 
 if TYPE_CHECKING:
-    from app.window.background.trial import Trial
+    from collections.abc import Callable
+
     from app.window.dialogs.holding import HoldDialog
     from app.window.frame import Frame
     from geometry.accuracy import Clearance, Simulation
+    from geometry.cancellation import Ask
 
 REST_MS = 600
 """How long the layout has to rest before its chances are worked out."""
@@ -39,7 +42,8 @@ class ChanceWatch(StageRoom):
         super().__init__(window)
         self.chances = Chances()
         self._of: Headstock | None = None
-        self._trial: Trial | None = None
+        self._tried: Headstock | None = None
+        """the layout whose chances are being worked out"""
         self.errand = Errand(self, answered=self._answered, failed=self._failed, ended=self._ended)
         self._on_canvas = False
         self._rest = QTimer(self, singleShot=True, interval=REST_MS, timeout=self._begin)
@@ -69,18 +73,16 @@ class ChanceWatch(StageRoom):
             self.dialog.end()
         self._rest.stop()
         self._pace.stop()
-        if self._trial is not None:
-            self._trial.stop()
         self.errand.end()
 
     # ---- the watch ------------------------------------------------------
     def _edited(self) -> None:
         """The layout on show is another: what runs is of no use any more."""
         shown = self.window.document.shown
-        if self._trial is not None and self._trial.layout != shown:
-            self._trial.stop()
+        running = self._tried is not None and self._tried == shown
+        if not running:
+            self.errand.stop()
         known = self._of == shown
-        running = self._trial is not None and self._trial.layout == shown
         self._know(fresh=known, progress=self.chances.progress if running else None)
         if known or running:
             self._rest.stop()
@@ -94,29 +96,26 @@ class ChanceWatch(StageRoom):
             return
         if not self.errand.free:
             return
-        from app.window.background.trial import Trial  # here and below, so that a start does not wait for it
-        self._trial = Trial(self.window.document.shown, _simulated, self._part.emit)
+        self._tried = self.window.document.shown
         self._know(fresh=False, progress=0.0, trouble="")
-        self.errand.start(self._trial)
+        self.errand.start_in_parts(partial(_simulated, self._tried, in_steps(self._part.emit)))
 
     def _progress(self, part: float) -> None:
-        if self._trial is not None and self._trial.layout == self.window.document.shown:
+        if self._tried is not None and self._tried == self.window.document.shown:
             self._know(progress=part)
 
-    def _answered(self, found: Simulation | None) -> None:
-        if found is None:
-            return
-        self._of = self._trial.layout
+    def _answered(self, found: Simulation) -> None:
+        self._of = self._tried
         self._know(simulation=found, fresh=self._of == self.window.document.shown, progress=None, trouble="")
 
     def _failed(self, error: Exception) -> None:
-        self._of = self._trial.layout
+        self._of = self._tried
         if not isinstance(error, GeometryError):
             raise error
         self._know(simulation=None, fresh=True, progress=None, trouble=str(error))
 
     def _ended(self) -> None:
-        self._trial = None
+        self._tried = None
         self._know(progress=None)
         if self._of != self.window.document.shown:
             self._rest.start()
@@ -152,6 +151,6 @@ class ChanceWatch(StageRoom):
         self.window.document.hold(clearance.between[:1])
 
 
-def _simulated(layout: Headstock, progress, cancelled) -> Simulation | None:
-    from geometry.accuracy import simulate
-    return simulate(layout, TRIALS, SEED, progress, cancelled)
+def _simulated(layout: Headstock, progress: Callable[[float], None], ask: Ask) -> Simulation:
+    from geometry.accuracy import simulate  # here, so that a start does not wait for it
+    return simulate(layout, TRIALS, SEED, progress, ask)

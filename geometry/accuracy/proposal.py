@@ -23,7 +23,7 @@ from geometry.accuracy.parts import straight_line
 from geometry.accuracy.simulation import Progress, Simulation, simulated
 from geometry.accuracy.spec import Reach, Spec
 from geometry.accuracy.targets import Aim
-from geometry.cancellation import Ask, Cancelled, Stopped, asking
+from geometry.cancellation import Ask, go_on
 from geometry.checks import CheckResult, LiveCheck
 from geometry.checks.memo import Memo
 from geometry.checks.scene import scene_of
@@ -72,9 +72,8 @@ class Proposal(Struct, frozen=True):
     after: Outlook
 
 
-def propose_moves(layout: Headstock, aim: Aim | None = None, farthest: float = 10.0, trials: int = 10_000,
-                  seed: int = 1, progress: Progress | None = None,
-                  cancelled: Cancelled | None = None) -> Proposal | None:
+def propose_moves(layout: Headstock, aim: Aim | None = None, trials: int = 10_000, seed: int = 1,
+                  progress: Progress | None = None, ask: Ask = go_on, farthest: float = 10.0) -> Proposal:
     """Move tuners that are not held so that the worst chance improves.
 
     Side tuners slide along their edge, face tuners move in plan, rows by their
@@ -82,12 +81,9 @@ def propose_moves(layout: Headstock, aim: Aim | None = None, farthest: float = 1
     looks after soundness, or after margins where hardly anything is ever
     spoiled. A move that brings a new snag which is more than a note is not
     made, nor one that worsens what is not simulated (plates, buttons). The
-    seed decides the order of trying. None when cancelled; GeometryError as simulate().
+    seed decides the order of trying. `ask` may stop it. GeometryError as simulate().
     """
-    try:
-        return _Search(layout, aim, farthest, trials, seed, progress, asking(cancelled)).answer()
-    except Stopped:
-        return None
+    return _Search(layout, aim, farthest, trials, seed, progress, ask).answer()
 
 
 class _Search:

@@ -14,7 +14,7 @@ from geometry.accuracy.simulation import Progress, chance_of, simulated
 from geometry.accuracy.sources import SOURCES, UNITS, Source, half_width
 from geometry.accuracy.spec import Spec
 from geometry.accuracy.targets import Aim, any_fails, fails, limit
-from geometry.cancellation import Ask, Cancelled, Stopped, asking
+from geometry.cancellation import Ask, go_on
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.saying import say
@@ -36,22 +36,19 @@ _TELLS = 0.02
 
 
 def requirements(layout: Headstock, chance: float = 0.99, aim: Aim = "sound", trials: int = 10_000, seed: int = 1,
-                 progress: Progress | None = None, cancelled: Cancelled | None = None) -> Requirements | None:
+                 progress: Progress | None = None, ask: Ask = go_on) -> Requirements:
     """The accuracy that gives the wanted chance.
 
     `aim` is what has to come out: "sound", no clearance under zero, or "within",
     every clearance keeps its margin. Sources are made finer step by step, each
     time the one that gains most, at the features that matter, judged by the
     clearances' parts (parts.py); then the answer is simulated afresh and made
-    finer still where that falls short. None when
-    cancelled. GeometryError for a chance that is not above 0 and under 1, and as simulate().
+    finer still where that falls short. `ask` may stop it. GeometryError for a
+    chance that is not above 0 and under 1, and as simulate().
     """
     if not 0 < chance < 1:
         raise GeometryError(say("A wanted chance lies between 0 and 1, got {chance:g}.", chance=chance))
-    try:
-        return _Search(layout, chance, aim, trials, seed, progress, asking(cancelled)).answer()
-    except Stopped:
-        return None
+    return _Search(layout, chance, aim, trials, seed, progress, ask).answer()
 
 
 class _Search:

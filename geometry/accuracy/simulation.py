@@ -12,7 +12,7 @@ from geometry.accuracy.engine import Spread, spread_of
 from geometry.accuracy.sources import Share, grouped
 from geometry.accuracy.spec import Reach, Spec
 from geometry.accuracy.targets import Aim, any_fails
-from geometry.cancellation import Ask, Cancelled, Stopped, asking, go_on
+from geometry.cancellation import Ask, go_on
 from geometry.checks.snags import Snag
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -74,24 +74,21 @@ class Simulation(Struct, frozen=True):
 
 
 def simulate(layout: Headstock, trials: int = 10_000, seed: int = 1, progress: Progress | None = None,
-             cancelled: Cancelled | None = None) -> Simulation | None:
+             ask: Ask = go_on) -> Simulation:
     """Build the headstock `trials` times with errors as large as layout.accuracy says, and measure every clearance.
 
     The same layout, trials and seed give the same answer, and more trials begin
-    with the same ones. `progress` hears a part from 0 to 1, `cancelled` is asked
-    every few milliseconds and stops the simulation, which then is None.
+    with the same ones. `progress` hears a part from 0 to 1, `ask` is asked
+    every few milliseconds and may stop the simulation.
     GeometryError for fewer than 2 or more than a million trials, and for an
     outline without length.
     """
-    try:
-        return simulated(bench_of(layout), trials, seed, progress, asking(cancelled))
-    except Stopped:
-        return None
+    return simulated(bench_of(layout), trials, seed, progress, ask)
 
 
 def simulated(bench: Bench, trials: int, seed: int, progress: Progress | None = None,
               ask: Ask = go_on, reach: Reach | None = None) -> Simulation:
-    """As simulate(), of a bench; `ask` may stop it. A reach that is given replaces the one of the draws."""
+    """As simulate(), of a bench. A reach that is given replaces the one of the draws."""
     if not 2 <= trials <= MOST_TRIALS:
         raise GeometryError(say("A simulation takes 2 to {most:,} trials, not {trials:,}.",
                                 most=MOST_TRIALS, trials=trials))

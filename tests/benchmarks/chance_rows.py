@@ -19,11 +19,7 @@ def lines(rounds: int) -> Iterator[Line]:
     yield Line(f"{trials:,} simulated headstocks of the demo", many, 500.0, "half of them", half, 2.2)
     asked = [time.perf_counter()]
 
-    def cancelled() -> bool:
-        asked.append(time.perf_counter())
-        return False
-
-    simulate(layout, trials, 1, cancelled=cancelled)
+    simulate(layout, trials, 1, ask=lambda at=None: asked.append(time.perf_counter()))
     asked.append(time.perf_counter())
     gaps = [(b - a) * 1000 for a, b in zip(asked, asked[1:], strict=False)]
     yield Line("between two looks whether it was given up", [max(gaps)], 50.0, note=f"longest of {len(gaps)}")

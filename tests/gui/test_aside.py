@@ -2,7 +2,9 @@
 
 import math
 import sys
+import threading
 import time
+from functools import partial
 
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, QObject, QPoint, QPointF, Qt
@@ -11,25 +13,23 @@ from PySide6.QtTest import QTest
 
 from app.threads.background import Background, running
 from app.window.background import aside, motion
-from app.window.background.trial import Trial
-from app.window.demo import demo
+from app.window.background.aside import stand_aside
+from geometry.cancellation import asking
 from geometry.edits import nudge
 from tests.waiting import rest, until
 
 
 class Parts:
-    """Work in small parts, counted; each asks first whether it is cancelled."""
+    """Work in small parts, counted; each asks first whether it may go on."""
 
     def __init__(self, most: int = 100_000) -> None:
         self.done, self.most = 0, most
 
-    def __call__(self, layout, progress, cancelled) -> str:
+    def __call__(self, ask) -> None:
         while self.done < self.most:
-            if cancelled():
-                return "stopped"
+            ask()
             self.done += 1
             time.sleep(0.002)
-        return "ended"
 
 
 @pytest.fixture
@@ -39,12 +39,11 @@ def parts():
 
 @pytest.fixture
 def thread(parts, qtbot, monkeypatch):
-    parent = QObject()
-    trial = Trial(demo(), parts, lambda part: None)
-    made = Background(trial, parent)
-    made.trial, made.owner = trial, parent
+    parent, stop = QObject(), threading.Event()
+    made = Background(partial(parts, asking(partial(stand_aside, stop.is_set))), parent)
+    made.stop, made.owner = stop.set, parent
     yield made
-    trial.stop()
+    stop.set()
     monkeypatch.setattr(aside, "REST", 0.0)
     made.wait()
 
@@ -88,7 +87,7 @@ def test_stopped_work_ends_though_the_hand_goes_on(bench, thread, never_rests):
     bench.view.zoom(1.01)
     thread.start()
     until(thread.isRunning)
-    thread.trial.stop()
+    thread.stop()
     until(thread.isFinished, "it waits for the hand though nobody wants its answer")
 
 

@@ -43,12 +43,12 @@ def test_the_panel_tells_what_the_simulation_says(beside, crowd: Bench, qtbot) -
 def test_an_edit_cancels_what_runs_and_the_last_layout_counts(beside, crowd: Bench, qtbot) -> None:
     watch = crowd.window.rooms.chances
     qtbot.waitUntil(lambda: watch.chances.progress is not None)
-    trial = watch._trial
+    stop = watch.errand._stop
     crowd.window.document.hold(("treble side 2",))
     crowd.view.setFocus()
     for _ in range(4):
         crowd.key(Qt.Key.Key_Up)
-    assert trial.stopped and watch.chances.simulation is None
+    assert stop.is_set() and watch.chances.simulation is None
     beside.set()
     known(crowd, qtbot)
     assert watch._of is crowd.layout

@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, QObject, QThread
 
 from app.threads.background import running
-from app.window.background.errand import Errand
+from app.window.background.errand import SEEN, Errand, in_steps
 from tests.waiting import until
 
 
@@ -89,3 +89,11 @@ def test_at_the_end_it_waits_and_tells_nothing_more(heard, qtbot):
     assert thread.isFinished() and not heard.errand.busy and not heard.errand.free
     until(lambda: running(heard.errand) == [])
     assert heard.told == []
+
+
+def test_progress_is_told_in_steps_that_can_be_seen():
+    told: list[float] = []
+    tell = in_steps(told.append)
+    for part in range(1001):
+        tell(part / 1000)
+    assert all(b - a >= SEEN for a, b in zip([0.0, *told], told, strict=False)) and 0.95 < told[-1] <= 1.0

@@ -66,7 +66,7 @@ def test_a_crowded_tuner_is_shown_where_it_would_do_better_and_moved_in_one_step
     crowd.window.commands.run("undo")
     assert crowd.layout is before
     dialog.close()
-    assert dialog._trial is None or dialog._trial.stopped
+    assert dialog.errand.free or dialog.errand._stop.is_set()
 
 
 def test_leaving_it_takes_the_ghost_away(crowd: Bench, qtbot) -> None:
@@ -111,11 +111,11 @@ def test_an_edit_beside_it_begins_anew(beside, crowd: Bench, qtbot) -> None:
     beside.clear()
     dialog = opened(crowd, qtbot)
     qtbot.waitUntil(lambda: dialog.errand.busy)
-    trial = dialog._trial
+    stop = dialog.errand._stop
     crowd.window.document.hold(("treble side 2",))
     for _ in range(5):
         crowd.key(Qt.Key.Key_Up)
-    assert trial.stopped
+    assert stop.is_set()
     beside.set()
     ended(dialog, qtbot)
     assert dialog.requirements.now > 0.9

@@ -64,7 +64,7 @@ def test_what_a_resting_window_asks_for_waits_until_all_of_it_is_there(opened, q
     chances._begin()
     warming._modules = [*warming._modules, "app.not_there_yet"]
     warming._begin()
-    assert cures._search is None and chances._trial is None and warming._thread is None
+    assert cures._search is None and chances.errand.free and warming._thread is None
     assert cures._pause.isActive() and chances._rest.isActive() and warming._rest.isActive()
     warming.end()
     qtbot.waitUntil(lambda: filled(opened) and not opened.opens)

@@ -13,6 +13,9 @@ from app.window.background.aside import stand_aside
 from geometry.cancellation import Ask, At, Stopped, asking
 from geometry.errors import GeometryError
 
+SEEN = 0.04
+"""Least part of the work that is worth telling of"""
+
 
 class Errand(QObject):
     """Runs one piece of work after the other, each in a thread of its own.
@@ -115,6 +118,18 @@ class Errand(QObject):
 
     def _gone(self) -> None:
         self._threads = [one for one in self._threads if not one.isFinished()]
+
+
+def in_steps(heard: Callable[[float], None]) -> Callable[[float], None]:
+    """Tells `heard` how much of some work is done (0 to 1), in steps that can be seen: what is told of takes a turn of the window."""
+    told = 0.0
+
+    def tell(part: float) -> None:
+        nonlocal told
+        if part - told >= SEEN:
+            told = part
+            heard(part)
+    return tell
 
 
 class _Place:

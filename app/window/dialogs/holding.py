@@ -26,12 +26,10 @@ from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.panels.snags.chance_words import MODEL
 from app.panels.snags.need_words import AIMS, answer_words, need_row, proposal_words, wanted_words
-from app.window.background.errand import Errand
-from app.window.background.trial import Trial
+from app.window.background.errand import Errand, in_steps
 from geometry.accuracy import Proposal, Requirements, place_words, propose_moves, requirements
 from geometry.drawing.ghost import ghost
 from geometry.errors import GeometryError
-from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.units import format_close
 
@@ -53,7 +51,6 @@ class HoldDialog(ReadInOrder, QDialog):
         super().__init__(window)
         self._window = window
         self.setWindowTitle(say("What must I hold?"))
-        self._trial: Trial | None = None
         self._wanted_next: str = ""
         self._works_on = ""
         """the kind of work that runs, or ran last"""
@@ -145,8 +142,6 @@ class HoldDialog(ReadInOrder, QDialog):
     def end(self) -> None:
         """The window goes: wait for what runs, begin nothing more."""
         self._rest.stop()
-        if self._trial is not None:
-            self._trial.stop()
         self.errand.end()
 
     def _edited(self) -> None:
@@ -155,8 +150,7 @@ class HoldDialog(ReadInOrder, QDialog):
         shown = self._window.document.shown
         if self.proposal is not None and self.proposal.layout is shown:
             return
-        if self._trial is not None:
-            self._trial.stop()
+        self.errand.stop()
         self._show_proposal(None)
         self._tell_work()
         self._rest.start(REST_MS)
@@ -173,20 +167,19 @@ class HoldDialog(ReadInOrder, QDialog):
         if not self.isVisible():
             return
         if not self.errand.free:
-            if self._trial is not None:
-                self._trial.stop()
+            self.errand.stop()
             self._wanted_next = what
             return
         self._wanted_next, self._works_on, self._stopped = "", what, False
-        aim, chance = self.aim.currentData(), self.wanted.currentData()
+        aim, chance, shown = self.aim.currentData(), self.wanted.currentData(), self._window.document.shown
+        how = (TRIALS, SEED, in_steps(self._part.emit))
         if what == "needs":
             self._show_proposal(None)
             self._tell_work()
-            work, self._heard = partial(_needs, chance, aim), self._answered_needs
+            work, self._heard = partial(requirements, shown, chance, aim, *how), self._answered_needs
         else:
             self.says.setText(say("Looking for better places…"))
-            work, self._heard = partial(_moves, aim), self._answered_moves
-        self._trial = Trial(self._window.document.shown, work, self._part.emit)
+            work, self._heard = partial(propose_moves, shown, aim, *how), self._show_proposal
         self.bar.setValue(0)
         self.bar.show()
         self.halt.setText(say("Stop"))
@@ -195,7 +188,7 @@ class HoldDialog(ReadInOrder, QDialog):
         if self.look.hasFocus():
             self.halt.setFocus()  # as this button goes grey, the keyboard would go on to one that changes the layout
         self.look.setEnabled(False)
-        self.errand.start(self._trial)
+        self.errand.start_in_parts(work)
 
     def _tell_work(self) -> None:
         """What must be held is being worked out, or will be as soon as the layout rests."""
@@ -208,7 +201,7 @@ class HoldDialog(ReadInOrder, QDialog):
             self._begin(self._works_on)
             return
         self._stopped, self._wanted_next = True, ""
-        self._trial.stop()
+        self.errand.stop()
         if self._works_on == "needs":
             self.table.hide()
             self.answer.setText(say("Stopped: what must be held is not known."))
@@ -221,12 +214,10 @@ class HoldDialog(ReadInOrder, QDialog):
     def _progress(self, part: float) -> None:
         self.bar.setValue(round(100 * part))
 
-    def _answered(self, found: Requirements | Proposal | None) -> None:
+    def _answered(self, found: Requirements | Proposal) -> None:
         self._heard(found)
 
-    def _answered_needs(self, found: Requirements | None) -> None:
-        if found is None or self._trial.stopped:
-            return
+    def _answered_needs(self, found: Requirements) -> None:
         self.requirements = found
         self.answer.setText(answer_words(found, TRIALS, self._window.unit))
         self.table.setRowCount(len(found.needs))
@@ -240,10 +231,6 @@ class HoldDialog(ReadInOrder, QDialog):
         if found.now < found.wanted:
             self._wanted_next = self._wanted_next or "moves"
 
-    def _answered_moves(self, found: Proposal | None) -> None:
-        if found is not None and not self._trial.stopped:
-            self._show_proposal(found)
-
     def _failed(self, error: Exception) -> None:
         if not isinstance(error, GeometryError):
             raise error
@@ -251,7 +238,6 @@ class HoldDialog(ReadInOrder, QDialog):
         self.answer.setText(str(error))
 
     def _ended(self) -> None:
-        self._trial = None
         self.look.setEnabled(True)
         self.bar.hide()
         if self._wanted_next:
@@ -295,17 +281,8 @@ class HoldDialog(ReadInOrder, QDialog):
     def _closed(self) -> None:
         self._rest.stop()
         self._wanted_next = ""
-        if self._trial is not None:
-            self._trial.stop()
+        self.errand.stop()
         self._show_proposal(None)
-
-
-def _needs(chance: float, aim, layout: Headstock, progress, cancelled) -> Requirements | None:
-    return requirements(layout, chance, aim, TRIALS, SEED, progress, cancelled)
-
-
-def _moves(aim, layout: Headstock, progress, cancelled) -> Proposal | None:
-    return propose_moves(layout, aim, trials=TRIALS, seed=SEED, progress=progress, cancelled=cancelled)
 
 
 def _length(unit, mm: float) -> str:

@@ -8,6 +8,7 @@ from msgspec.structs import replace
 from geometry.accuracy.knobs import knobs
 from geometry.accuracy.proposal import propose_moves
 from geometry.accuracy.simulation import simulate
+from geometry.cancellation import Stopped, asking
 from geometry.checks import check
 from geometry.layout import EdgePlace, FreePlace, Headstock, Row, RowPlace, StraightRun, Tuner, validate
 from geometry.solids.frames import frames
@@ -84,7 +85,8 @@ def test_it_can_be_stopped() -> None:
         count[0] += 1
         return count[0] > 400
 
-    assert propose_moves(crowded(), trials=300, cancelled=cancelled) is None
+    with pytest.raises(Stopped):
+        propose_moves(crowded(), trials=300, ask=asking(cancelled))
 
 
 def test_free_face_tuners_move_in_plan_and_straight_rows_by_their_start() -> None:

@@ -11,6 +11,7 @@ from geometry.accuracy.needs import FINEST, ROUGHEST, Requirements, rounded_down
 from geometry.accuracy.required import requirements
 from geometry.accuracy.simulation import simulated
 from geometry.accuracy.sources import SOURCES, half_width
+from geometry.cancellation import Stopped, asking
 from geometry.errors import GeometryError
 from geometry.layout import Accuracy, Headstock
 from tests.geometry.accuracy.specimens import demo, head, holes, only, side_head
@@ -72,7 +73,8 @@ def test_it_can_be_stopped_and_tells_how_far_it_is() -> None:
     layout = head(holes=holes((0.0, 60.0, 5.0), (5.3, 60.0, 5.0)), accuracy=only(mark=0.3))
     requirements(layout, 0.99, trials=500, progress=heard.append)
     assert heard[0] == 0.0 and heard[-1] == 1.0 and heard == sorted(heard)
-    assert requirements(layout, 0.99, trials=500, cancelled=lambda: True) is None
+    with pytest.raises(Stopped):
+        requirements(layout, 0.99, trials=500, ask=asking(lambda: True))
 
 
 @pytest.mark.parametrize("chance", [0.0, 1.0, 1.2, -0.1])

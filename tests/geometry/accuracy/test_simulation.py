@@ -14,6 +14,7 @@ from geometry.accuracy.rods import AGREE
 from geometry.accuracy.simulation import Simulation, chance_of, simulate, simulated
 from geometry.accuracy.spec import Reach
 from geometry.accuracy.told import is_simulated
+from geometry.cancellation import Stopped, asking
 from geometry.checks import check
 from geometry.errors import GeometryError
 from geometry.layout import Accuracy, Headstock, Margins
@@ -118,14 +119,15 @@ def test_progress_runs_from_nothing_to_all() -> None:
     assert heard[0] == 0.0 and heard[-1] == 1.0 and heard == sorted(heard) and len(heard) > 6
 
 
-def test_a_simulation_that_is_cancelled_is_none_and_stops_soon() -> None:
+def test_a_simulation_that_is_cancelled_stops_soon() -> None:
     asked: list[bool] = []
 
     def cancelled() -> bool:
         asked.append(True)
         return len(asked) > 40
 
-    assert simulate(demo(), 50_000, cancelled=cancelled) is None
+    with pytest.raises(Stopped):
+        simulate(demo(), 50_000, ask=asking(cancelled))
     assert len(asked) == 41
 
 
@@ -133,7 +135,7 @@ def test_the_caller_is_asked_again_and_again() -> None:
     """Never more than 50 ms of work between two questions: measured 0.03 s; twice 50 ms here for a busy machine."""
     def longest() -> float:
         answers: list[float] = [time.thread_time()]
-        simulate(rough(demo(), 2.0), 10_000, cancelled=lambda: answers.append(time.thread_time()) or False)
+        simulate(rough(demo(), 2.0), 10_000, ask=lambda at=None: answers.append(time.thread_time()))
         answers.append(time.thread_time())
         assert len(answers) > 200
         return max(np.diff(answers)) / slowness()
