@@ -221,6 +221,8 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
         out: list[Segment] = []
         before = 0.0
         for segment, size in zip(self.segments * turns, self._lengths * turns, strict=True):
+            if before >= end:
+                break
             lo, hi = max(start - before, 0.0), min(end - before, size)
             if hi - lo > TOUCH:
                 piece = segment

@@ -146,12 +146,13 @@ def _slanted_end(path: Path) -> list[tuple[float, Vec2]]:
 def _marks(path: Path, level: float) -> list[tuple[float, Vec2]]:
     """(arc length, point) wherever the path is at y = level: crossings, turning points, ends of flats."""
     found: list[tuple[float, Vec2]] = []
-    before = 0.0
-    for segment, end in zip(path.segments, path.ends, strict=True):
+    for segment, before in zip(path.segments, (0.0, *path.ends[:-1]), strict=True):
+        flat = isinstance(segment, Line)
+        if flat and (min(segment.p0[1], segment.p1[1]) - level > TOUCH or level - max(segment.p0[1], segment.p1[1]) > TOUCH):
+            continue  # of hundreds of lines nearly all
         ts = list(segment.level(1, level))
         ts += [t for t in segment.extremes(1) if abs(segment.point(t)[1] - level) <= TOUCH]
-        if isinstance(segment, Line) and abs(segment.p0[1] - level) <= TOUCH and abs(segment.p1[1] - level) <= TOUCH:
+        if flat and abs(segment.p0[1] - level) <= TOUCH and abs(segment.p1[1] - level) <= TOUCH:
             ts += [0.0, 1.0]
         found += [(before + segment.length_to(t), segment.point(t)) for t in ts]
-        before = end
     return found
