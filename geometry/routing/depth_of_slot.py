@@ -13,7 +13,7 @@ from geometry.routing.depth import Job
 from geometry.routing.follower import Follower
 from geometry.routing.passes import Pass
 from geometry.routing.refusal import Refusal
-from geometry.routing.waste import Waste, drill_waste
+from geometry.routing.waste import drilled
 
 
 def passes_for(slot: Slot, guide: Follower, blank: Blank, rack: Rack, template: Template,
@@ -31,9 +31,6 @@ def passes_for(slot: Slot, guide: Follower, blank: Blank, rack: Rack, template: 
     solid = replace(job, light=False, entry=0.0)
     if outcome_of(guide, job) == outcome_of(guide, solid):
         return passes_of(guide, solid), solid
-    waste = drill_waste(slot, blank, rack)
-    if isinstance(waste, Waste):
-        job = replace(job, light=waste.light, entry=waste.drill.diameter if waste.through else 0.0)
-    else:
-        job = solid
+    light, entry = drilled(slot, blank, rack)
+    job = replace(job, light=light, entry=entry)
     return passes_of(guide, job), job

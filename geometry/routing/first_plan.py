@@ -17,7 +17,7 @@ from geometry.routing.plan import RoutPlan
 from geometry.routing.reached import MOST_PATCHES, Reached, slot_reached
 from geometry.routing.refusal import Refusal
 from geometry.routing.search import order_of, plan_slot, slot_job
-from geometry.routing.waste import drill_waste, widest
+from geometry.routing.waste import widest
 
 _SURE = 0.05
 """mm: by so much less than where it is narrowest no slot seems wide where it is widest"""
@@ -41,7 +41,7 @@ def first_of_slot(slot: Slot, layout: Headstock) -> tuple[Pass, ...] | None:
 
 def _alone(slot: Slot, layout: Headstock) -> RoutPlan | None:
     """The first plan where it is one of a single bit."""
-    job = slot_job(slot, layout, drill_waste(slot, layout.blank, layout.rack), math.inf)
+    job = slot_job(slot, layout, math.inf)
     order, tried = order_of(layout, None, None), partial(_tried, slot)
     able = [RoutPlan(job, one.passes, one.reached, None) for bit in layout.rack.bits for bush in bushes_for(bit, layout.rack)
             if isinstance(one := alone(bit, bush, job, _anywhere), Alone)]

@@ -36,7 +36,7 @@ from geometry.routing.plan import RoutPlan, SlotPlan, Verdict
 from geometry.routing.reached import Reached, outline_reached, slot_reached
 from geometry.routing.refusal import Refusal
 from geometry.routing.threes import three_bits
-from geometry.routing.waste import Waste, drill_waste, widest
+from geometry.routing.waste import Waste, drill_waste, drilled, widest
 from geometry.routing.words import in_turn, with_bush
 from geometry.routing.would import would
 from geometry.saying import say
@@ -53,15 +53,14 @@ def plan_slot(slot: Slot, layout: Headstock, like: RoutPlan | None = None, ask: 
     between bits. GeometryError when the slot crosses itself.
     """
     waste = drill_waste(slot, layout.blank, layout.rack)
-    return _plan(slot_job(slot, layout, waste, widest(slot)), layout, partial(slot_reached, slot), waste, like, ask)
+    return _plan(slot_job(slot, layout, widest(slot)), layout, partial(slot_reached, slot), waste, like, ask)
 
 
-def slot_job(slot: Slot, layout: Headstock, waste: Waste | Refusal, wide: float) -> Job:
-    """What has to be routed of a slot whose waste is drilled out so, and that is `wide` mm where it is widest."""
-    thick, drilled = layout.blank.thickness, waste if isinstance(waste, Waste) else None
+def slot_job(slot: Slot, layout: Headstock, wide: float) -> Job:
+    """What has to be routed of a slot that is `wide` mm where it is widest, its waste drilled out."""
+    thick, (light, entry) = layout.blank.thickness, drilled(slot, layout.blank, layout.rack)
     return Job(of=slot.id, depth=slot.floor(thick), thickness=thick, template=layout.template.thickness,
-               contact=layout.margins.template_contact, light=drilled is not None and drilled.light,
-               entry=drilled.drill.diameter if drilled is not None and drilled.through else 0.0,
+               contact=layout.margins.template_contact, light=light, entry=entry,
                hard=layout.blank.hard_wood, router=layout.rack.router, width=narrowest(slot), widest=wide)
 
 

@@ -16,7 +16,7 @@ from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.by_size import of_slot, remembered_by_size
-from geometry.curves.polygons import polygon, widest_circle
+from geometry.curves.polygons import grown, polygon, widest_circle
 from geometry.layout import Blank, Drill, Rack, Slot, StraightSlot, slot_path
 from geometry.layout.slots import at_home
 from geometry.lengths import at_least, at_most, mm
@@ -38,6 +38,8 @@ LAP = 0.75
 FLOOR = 0.5
 """Wood kept between a drill's point and the floor of a blind slot, mm."""
 
+LONG = 20.0
+"""A middle line, mm, on which holes surely find room."""
 DRAWN = 0.1
 """Taken off the diameter in drawn slots, mm, where the middle line is found by points."""
 
@@ -91,13 +93,9 @@ def drill_waste(slot: Slot, blank: Blank, rack: Rack) -> Waste | Refusal:
     """
     through = slot.through(blank.thickness)
     width = narrowest(slot)
-    widest = width - 2 * CLEAR - (0.0 if isinstance(slot.shape, StraightSlot) else DRAWN)
-    drills = sorted((d for d in rack.drills if d.kind != "twist"),
-                    key=lambda d: (-d.diameter, d.kind != "forstner", d.id))
+    widest = _widest_drill(slot, width)
     refused: Refusal | None = None
-    for drill in drills:
-        if drill.diameter > widest + TOUCH:
-            continue
+    for drill in _slim_enough(rack, widest):
         depth = _depth(drill, slot, blank, rack, through)
         if isinstance(depth, Refusal):
             refused = refused or depth
@@ -107,13 +105,49 @@ def drill_waste(slot: Slot, blank: Blank, rack: Rack) -> Waste | Refusal:
             return made
     if refused is not None:
         return refused
-    if not drills:
+    if not _slim_enough(rack, math.inf):
         return Refusal(0, say("The rack holds no brad point or Forstner bit to drill the waste out with: add one."))
     if widest <= 0:
         return Refusal(1, say("{slot} is too narrow to drill the waste out: {width}.", slot=slot.id, width=mm(width)))
     return Refusal(1, say("No brad point or Forstner bit of the rack is slim enough for {slot}: up to {widest} would "
                           "do.",
                           slot=slot.id, widest=at_most(widest)))
+
+
+def drilled(slot: Slot, blank: Blank, rack: Rack) -> tuple[bool, float]:
+    """(whether the router finds it light, mm of room that a cutter has where it first goes down), as drill_waste() leaves a slot.
+
+    Of a long through slot that is drawn it is known without setting out its holes. GeometryError when the slot crosses itself.
+    """
+    if slot.through(blank.thickness) and not isinstance(slot.shape, StraightSlot):
+        able = (drill for drill in _slim_enough(rack, _widest_drill(slot, narrowest(slot)))
+                if not isinstance(_depth(drill, slot, blank, rack, True), Refusal))
+        widest = next(able, None)
+        if widest is not None and _long(at_home(slot)[0], widest.diameter / 2 + CLEAR):
+            return True, widest.diameter
+    waste = drill_waste(slot, blank, rack)
+    return (waste.light, waste.drill.diameter if waste.through else 0.0) if isinstance(waste, Waste) else (False, 0.0)
+
+
+def _long(slot: Slot, needed: float) -> bool:
+    """Whether the middle line of a drawn slot, where the wall is at least so far away (mm), is surely LONG or longer."""
+    room = max(shapely.get_parts(grown(polygon(slot_path(slot)), -needed)), key=shapely.area, default=None)
+    if room is None or room.is_empty:
+        return False
+    x0, y0, x1, y1 = room.bounds
+    # From no place of a room it is farther to the middle line than the radius of its widest disc.
+    return max(x1 - x0, y1 - y0) - 2 * math.sqrt(room.area / math.pi) >= LONG
+
+
+def _widest_drill(slot: Slot, width: float) -> float:
+    """Diameter in mm of the widest drill for a slot that is so wide where it is narrowest."""
+    return width - 2 * CLEAR - (0.0 if isinstance(slot.shape, StraightSlot) else DRAWN)
+
+
+def _slim_enough(rack: Rack, widest: float) -> list[Drill]:
+    """Drills for waste up to a diameter (mm), the widest first."""
+    return sorted((d for d in rack.drills if d.kind != "twist" and d.diameter <= widest + TOUCH),
+                  key=lambda d: (-d.diameter, d.kind != "forstner", d.id))
 
 
 def _depth(drill: Drill, slot: Slot, blank: Blank, rack: Rack, through: bool) -> float | Refusal:

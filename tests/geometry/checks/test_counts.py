@@ -23,7 +23,7 @@ from geometry.checks import (
 )
 from geometry.edits import free_from_row, move_features, move_tuner, plan_point
 from geometry.layout import FreePlace, Nut
-from geometry.routing import first_plan, fit, medial
+from geometry.routing import depth_of_slot, first_plan, fit
 from geometry.solids import distance
 from tests.benchmarks.heads import waisted
 from tests.geometry.checks.cases_strings import _dive
@@ -229,7 +229,7 @@ def test_a_slot_that_moves_is_planned_once_and_one_with_another_shape_again(monk
             asked[name] += 1
             return own(*given, **more)
         monkeypatch.setattr(place, attribute, counting)
-    for name, place, attribute in (("narrowest", fit, "_about_narrowest"), ("waste", medial, "middle_lines"),
+    for name, place, attribute in (("narrowest", fit, "_about_narrowest"), ("waste", depth_of_slot, "drilled"),
                                    ("plan", first_plan, "first_of_slot"), ("entering", router, "enters")):
         counted(name, place, attribute)
     slot = waisted()

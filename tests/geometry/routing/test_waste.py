@@ -9,8 +9,9 @@ from msgspec.structs import replace
 from shapely.geometry import LinearRing, Point, Polygon
 
 from geometry.layout import DrawnSlot, Drill, DrillPress, Loop, Node, Rack, Slot, loop_of, slot_path
+from geometry.routing import waste
 from geometry.routing.refusal import Refusal
-from geometry.routing.waste import Waste, _tips, drill_waste, widest
+from geometry.routing.waste import Waste, _tips, drill_waste, drilled, widest
 from tests.geometry.routing.specimens import BRAD, FORSTNER, bit, drawn, head, straight, with_rack
 
 ELL = drawn((0.0, 40.0), (24.0, 40.0), (24.0, 56.0), (16.0, 56.0), (16.0, 130.0), (0.0, 130.0))
@@ -193,3 +194,21 @@ def test_what_is_left_in_a_sharp_corner_is_not_missed(drill, lean):
     found = plan(drawn(*corners), drill)
     assert isinstance(found, Waste)
     assert found.left_most >= max(min(math.dist(corner, c) for c in found.centres) for corner in corners) - drill.diameter / 2 - 1e-9
+
+
+ROUND = Slot(id="slot", shape=DrawnSlot(loop=Loop(nodes=tuple(
+    Node(at=(12 * math.cos(turn), 60 + 12 * math.sin(turn)), bulge=math.tan(math.tau / 12)) for turn in (0.0, math.tau / 3, 2 * math.tau / 3)))))
+
+
+@pytest.mark.parametrize(("slot", "drills", "at_once"), [
+    (ELL, (BRAD, FORSTNER), True), (ELL, (BRAD,), True), (replace(ELL, depth=9.0), (BRAD, FORSTNER), False),
+    (ELL, (replace(BRAD, diameter=30.0),), False), (ELL, (replace(BRAD, length=5.0), replace(FORSTNER, diameter=8.0)), True),
+    (drawn((0.0, 40.0), (14.0, 40.0), (14.0, 54.0), (0.0, 54.0)), (BRAD,), False), (ROUND, (BRAD,), False), (straight(width=13, length=100), (BRAD,), False)])
+def test_what_the_router_finds_is_known_without_setting_out_holes(slot, drills, at_once, monkeypatch):
+    layout = with_rack(head(slot), drills=drills)
+    asked = []
+    monkeypatch.setattr(waste, "drill_waste", lambda *given: asked.append(given) or drill_waste(*given))
+    found = drilled(slot, layout.blank, layout.rack)
+    made = plan(slot, *drills)
+    assert found == ((made.light, made.drill.diameter if made.through else 0.0) if isinstance(made, Waste) else (False, 0.0))
+    assert asked == ([] if at_once else [(slot, layout.blank, layout.rack)])
