@@ -21,6 +21,8 @@ from geometry.vectors import Vec2
 
 SHAFT = 120.0
 """Least mm that both sides of a neck run straight beside each other: as far as to the body of the smallest ukulele (common practice, no source)."""
+STUB = 30.0
+"""Least mm of them where a line across tells the nut: as far as a neck is drawn that is broken off behind its head (common practice, no source)."""
 WIDTH = (25.0, 110.0)
 """mm across a neck, from nut to heel (common practice, no source)."""
 BOWED = 2.0
@@ -39,6 +41,8 @@ OFF_LINE = 0.05
 """mm off the line of a side beyond which it has turned"""
 NEAR_TURN = 15.0
 """mm from where the sides turn within which a line across is the nut line: the first fret is farther from it (common practice, no source)."""
+MOST_SIDES = 12
+"""Straight runs of an outline, the longest, of which two may be the sides of a neck"""
 OVERHANG = 15.0
 SHORT_OF = 1.0
 """mm that a line across may end beyond the sides, or short of them"""
@@ -84,7 +88,9 @@ def neck_of(outline: Path, lines: Sequence[Line] = ()) -> Neck | None:
     Of the lines of the drawing the one across the neck that is nearest to where its sides turn is the nut line.
     """
     path = outline.counter_clockwise()
-    return _neck(path, straight_runs(path.segments), lines) or _neck(path, straight_runs(_chords(path), BOWED), lines)
+    sides = straight_runs(path.segments)
+    found = next(_necks(path, sides, lines, SHAFT), None) or next(_necks(path, straight_runs(_chords(path), BOWED), lines, SHAFT), None)
+    return found or next((neck for neck in _necks(path, sides, lines, STUB) if neck.drawn), None)
 
 
 def _chords(path: Path) -> list[Line]:
@@ -92,16 +98,19 @@ def _chords(path: Path) -> list[Line]:
     return [Line(p, q) for p, q in zip(points, points[1:], strict=False)]
 
 
-def _neck(path: Path, sides: Sequence[Edge], lines: Sequence[Line]) -> Neck | None:
-    """The neck with the two longest of these sides that run beside each other."""
-    runs = [(run.start, run.end) for run in sides if run.width >= SHAFT]
+def _necks(path: Path, sides: Sequence[Edge], lines: Sequence[Line], shaft: float) -> Iterator[Neck]:
+    """The necks between two of these sides that run beside each other for `shaft` mm at the least, the longest first."""
+    longest = sorted(sides, key=lambda side: -side.width)[:MOST_SIDES]
+    runs = [(run.start, run.end) for run in longest if run.width >= shaft]
     pairs = [(_beside(one, other), one, other) for n, one in enumerate(runs) for other in runs[n + 1:]]
-    overlap, one, other = max(pairs, default=(0.0, None, None))
-    if one is None or overlap < SHAFT:
-        return None
-    along = v.unit(v.sub(v.unit(v.sub(one[1], one[0])), v.unit(v.sub(other[1], other[0]))))
-    points = shapely.get_coordinates(shapely.segmentize(shapely.linestrings(path.flatten(0.01)), 1.0))
-    return _headed(points, along, (one, other), lines) or _headed(points, v.scale(along, -1.0), (other, one), lines)
+    points = shapely.get_coordinates(shapely.segmentize(shapely.linestrings(path.flatten(0.01)), 1.0)) if pairs else np.empty((0, 2))
+    for overlap, one, other in sorted(pairs, reverse=True):
+        if overlap < shaft:
+            return
+        along = v.unit(v.sub(v.unit(v.sub(one[1], one[0])), v.unit(v.sub(other[1], other[0]))))
+        found = _headed(points, along, (one, other), lines) or _headed(points, v.scale(along, -1.0), (other, one), lines)
+        if found is not None:
+            yield found
 
 
 def _beside(one: tuple[Vec2, Vec2], other: tuple[Vec2, Vec2]) -> float:

@@ -252,8 +252,9 @@ def _score(edge: Edge, area: BaseGeometry, hollow: float) -> float:
     middle = level(v.middle(edge.start, edge.end))[0]
     other = shapely.transform(upright, lambda at: at * (-1.0, 1.0) + (2 * middle, 0.0))
     alike = upright.intersection(other).area / max(upright.union(other).area, 1e-12)
-    # Of two edges that do equally well, the narrower is the nut's: heads widen towards the tip.
-    return fits * reach * (0.3 + alike) * (0.5 + hollow) - 1e-4 * edge.width
+    # Of two edges that do equally well, the nut's is that from which most of the wood is farther away: heads widen towards the tip.
+    beyond = abs(upright.centroid.y - level(edge.start)[1]) / max(y1 - y0, 1e-9)
+    return fits * reach * (0.3 + alike) * (0.5 + hollow) * (0.9 + 0.2 * beyond)
 
 
 def _rival(scores: dict[Edge, float]) -> Edge | None:

@@ -91,17 +91,14 @@ def guessed(sides: Sides, metric: bool | None, first: tuple[str, ...] = ()) -> U
     """The unit in which a drawing makes a headstock, or a neck where it is as slim as one.
 
     `metric` is the file's own hint, None without one: programs write it unasked, so it counts as much as a size that is
-    HINT times nearer to a usual one. Units named in `first` win whenever they fit. Millimetres when nothing fits.
+    HINT times nearer to a usual one, and so does a name in `first` against all others. Millimetres when nothing fits.
     """
-    for name in first:
-        if may_be_cut(sides(MM[name])):
-            return Unit(name, "guess", MM[name])
-    fitting = [name for name in ("mm", "inch", "cm", "m", "foot") if may_be_cut(sides(MM[name]))]
+    fitting = [name for name in (*first, "mm", "inch", "cm", "m", "foot") if may_be_cut(sides(MM[name]))]
     if not fitting:
         fitting = [*first, "mm"][:1]
 
     def unlikely(name: str) -> float:
-        against = metric is not None and (name in ("mm", "cm", "m")) != metric
+        against = name not in first if first else metric is not None and (name in ("mm", "cm", "m")) != metric
         size = sides(MM[name])
         usual = _TYPICAL_NECK if is_slim(size) else _TYPICAL
         return abs(math.log(max(*size, 1e-300) / usual)) + math.log(HINT) * against

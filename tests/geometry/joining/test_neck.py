@@ -116,3 +116,13 @@ def test_sides_that_are_slightly_bowed_tell_the_nut_line_too(bow, degrees, smoot
     assert neck.length == pytest.approx(180, abs=6.0 if smooth else 0.3)
     assert neck.nut == pytest.approx(lies((0.0, 180.0 - neck.length)), abs=0.05)
     assert neck.to_tip == pytest.approx(turn(math.radians(degrees))((0.0, 1.0)), abs=1e-4)
+
+
+def test_a_stub_of_a_neck_is_one_where_a_line_across_tells_the_nut():
+    """As a neck is drawn that is broken off 60 mm behind its head, whose own sides run longer beside each other."""
+    side = [(23.0, -60.0), (21.5, 0.0), (38.0, 38.0), (42.0, 165.0), (20.0, 184.0)]
+    outline = loop([*side, *((-x, y) for x, y in reversed(side))])
+    neck = neck_of(outline, [Line((-21.5, 0.0), (21.5, 0.0))])
+    assert neck.drawn and neck.length == pytest.approx(184) and neck.nut == pytest.approx((0, 0), abs=1e-6)
+    assert neck_of(outline) is None
+    assert neck_of(outline, [Line((-38.0, 38.0), (38.0, 38.0)), Line((-22.3, -30.0), (22.3, -30.0))]) is None

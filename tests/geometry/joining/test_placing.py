@@ -67,6 +67,15 @@ def test_a_straight_tip_narrower_than_the_nut_is_not_taken_for_it(tip, quarters)
         assert other.nut_width == pytest.approx(2 * tip) and "other end" not in other.sentence
 
 
+@pytest.mark.parametrize("tip", [17.0, 20.0, 21.5, 24.0])
+def test_a_head_of_straight_lines_widens_towards_its_tip(tip):
+    """Its corners there are cut off, so that what is left is about as wide as the nut; nothing is hollow."""
+    side = [(21.5, 0.0), (38.0, 38.0), (42.0, 165.0), (tip, 184.0)]
+    corners = [*side, *((-x, y) for x, y in reversed(side))]
+    drawn = Path(tuple(Line(p, q) for p, q in zip(corners, [*corners[1:], corners[0]], strict=True)), closed=True)
+    assert drawn.mapped(turn(1.0)).mapped(place(drawn.mapped(turn(1.0))).matrix).box == pytest.approx((-42, 0, 42, 184))
+
+
 def test_a_one_sided_head_finds_its_nut():
     drawn = one_sided_head().mapped(turn(-math.pi / 2))
     placing = place(drawn)

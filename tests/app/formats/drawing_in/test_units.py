@@ -153,3 +153,11 @@ def test_a_page_in_points_of_a_screen_says_no_length():
         found = read_svg(body, head)
         assert found.unit_certain == certain, head
         assert found.unit == "px" or certain
+
+
+@pytest.mark.parametrize(("scale", "unit"), [(1.0, "mm"), (96 / 25.4, "px")])
+def test_an_svg_that_states_no_size_is_in_pixels_unless_that_makes_a_head_for_a_doll(scale, unit):
+    """80 x 240 mm: in units of 1/96 inch it would be 63 mm long, which a head may be."""
+    corners = " ".join(f"{x * scale:g},{y * scale:g}" for x, y in ((38, 280), (82, 280), (100, 240), (95, 40), (25, 40), (20, 240)))
+    found = read_svg(f'<polygon points="{corners}"/>', head=f'viewBox="0 0 {120 * scale:g} {300 * scale:g}"')
+    assert (found.unit, found.unit_source) == (unit, "guess") and found.size_mm == pytest.approx((80, 240), abs=0.01)
