@@ -11,7 +11,7 @@ DRAWN: dict[str, str] = {
     "string-to-nut-end": "ramp", "string-to-ramp": "ramp",
     "string-to-floor": "ramp", "string-to-wall": "inner wall", "string-hole": "inner wall", "post-to-wall": "inner wall", "post-to-post": "inner wall",
     "point-to-wall": "inner wall", "post-too-long": "inner wall", "slot-not-reached": "inner wall",
-    "no-slot": "inner wall", "cover": "cover", "misses-wood": "to the outline", "slot-floor": "cover", "too-deep": "stop depth", "drill-point": "stop depth", "no-mark": "entry mark", "ways-meet": "two bores", "skate": "skate",
+    "no-slot": "inner wall", "cover": "cover", "misses-wood": "to the outline", "slot-floor": "cover", "too-deep": "stop depth", "drill-point": "stop depth", "no-mark": "entry mark", "ways-meet": "two bores", "way-through-head": "entry mark", "skate": "skate",
     "table-tilt": "entry mark", "shared-tilt": "entry mark", "seat-overhang": "seat", "seat-over-slot": "seat",
     "seats-overlap": "seat", "plate-rocks": "seat", "flat-too-small": "seat", "flat-rail": "seat", "hole-to-flat": "to the outline", "plate-over-flat": "seat", "buttons": "buttons",
     "button-to-wood": "buttons", "pin-to-blank": "two pins", "pin-in-the-way": "two pins", "few-pins": "two pins", "pins-askew": "two pins",

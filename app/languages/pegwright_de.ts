@@ -3788,6 +3788,10 @@
         <translation>Es enthält keinen Entwurf.</translation>
     </message>
     <message>
+        <source>It is drilled from the square edge, through all that stands between the edge and the seat.</source>
+        <translation>Gebohrt wird von der geraden Kante aus, durch alles, was zwischen ihr und dem Sitz steht.</translation>
+    </message>
+    <message>
         <source>It is not certain that the layout was saved</source>
         <translation>Es ist nicht sicher, dass der Entwurf gespeichert wurde</translation>
     </message>
@@ -5370,6 +5374,10 @@
     <message>
         <source>Offset of {slot}</source>
         <translation>Versatz von {slot}</translation>
+    </message>
+    <message>
+        <source>On its way from the square edge the {bore} goes through wood of the head.</source>
+        <translation>Auf dem Weg von der geraden Kante geht {bore} durch Holz der Kopfplatte.</translation>
     </message>
     <message>
         <source>On its way through the waste the {bore} cuts {measured} mm into the hole of {pin}.</source>
@@ -6968,6 +6976,10 @@
         <translation>Seitenwinkel</translation>
     </message>
     <message>
+        <source>Side bore goes through wood beyond its seat</source>
+        <translation>Seitenbohrung geht durch Holz vor ihrem Sitz</translation>
+    </message>
+    <message>
         <source>Side bores meet in the waste</source>
         <translation>Seitenbohrungen treffen sich im Abfall</translation>
     </message>
@@ -7018,6 +7030,10 @@
     <message>
         <source>Slide {id}</source>
         <translation>{id} verschieben</translation>
+    </message>
+    <message>
+        <source>Slide {item} to where nothing of the head stands between its seat and the square edge.</source>
+        <translation>{item} dorthin schieben, wo zwischen Sitz und gerader Kante nichts von der Kopfplatte steht.</translation>
     </message>
     <message>
         <source>Slide {item} to where the edge runs on past all of its plate, or choose hardware with its screws nearer to the post.</source>

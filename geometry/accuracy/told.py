@@ -6,7 +6,7 @@ from geometry.checks.snags import Snag
 
 NOT_SIMULATED = frozenset({
     "seats-overlap", "seat-overhang", "seat-over-slot", "plate-rocks", "flat-too-small", "flat-rail", "plate-over-flat", "hole-to-flat",
-    "post-to-post", "buttons", "button-to-wood", "no-mark", "ways-meet",
+    "post-to-post", "buttons", "button-to-wood", "no-mark", "ways-meet", "way-through-head",
     "blank-too-small", "pin-to-blank", "pin-in-the-way", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-size", "drill-short", "quill", "bit-too-wide",
     "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "feather-screw", "feather-edge", "post-not-through", "wood-for-tuner", "ream-short", "post-too-low",
     "string-past-post", "drill-point", "misses-wood", "drilled-otherwise", "drilled-and-gone", "cut-otherwise", "cut-and-gone",

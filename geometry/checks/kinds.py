@@ -88,6 +88,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "no-mark": Kind(say("No mark on the square edge"), say("A side bore starts at a mark on the square edge of the blank.")),
     "ways-meet": Kind(say("Side bores meet in the waste"),
                       say("In the waste, too, a drill that breaks into a hole finds wood on one side only, and wanders: the rest of the bore follows.")),
+    "way-through-head": Kind(say("Side bore goes through wood beyond its seat"),
+                             say("It is drilled from the square edge, through all that stands between the edge and the seat.")),
     "skate": Kind(say("Drill would skate"), say("A drill that enters at an angle slides off before it bites.")),
     "table-tilt": Kind(say("Tilt beyond the table"), say("The table of the drill press does not tilt that far.")),
     "shared-tilt": Kind(say("Bores share a tilt"), say("Opposite bores need one table setting; the blank is turned over.")),

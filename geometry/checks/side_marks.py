@@ -1,4 +1,4 @@
-"""Where a side bore starts on the square edge of the blank, how the table is set for it, and other bores on its way through the waste."""
+"""Where a side bore starts on the square edge of the blank, how the table is set for it, and what lies on its way through the waste."""
 
 from __future__ import annotations
 
@@ -14,10 +14,12 @@ from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import apart, both, first, into, listed, name, tenths
 from geometry.layout.blank import Blank
+from geometry.layout.names import OUTLINE
 from geometry.layout.shop import DrillPress, Margins
 from geometry.saying import number, say
 from geometry.solids.nearby import NOTHING, Rows
 from geometry.solids.side import tilt_of
+from geometry.solids.walls import Wall
 from geometry.terms import term
 from geometry.tilt_words import tilt_words
 from geometry.tolerance import TOUCH
@@ -28,12 +30,12 @@ _SAME_DEPTH = 1e-6
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of bores that come near each other in the waste, and notes of the tilts that opposite bores share."""
+    """Snags of bores that come near each other in the waste or to wood of the head there, and notes of the tilts that opposite bores share."""
     sides, margins = scene.sides, scene.layout.margins
     level = scene.memo.snags(_level, sides, scene.layout.blank.thickness)
     near = scene.memo.pairs(_boxes, sides, margins.bore_bore, margins).of_two()
     near.keep([_meet(sides[i], sides[k], margins) for i, k in near.new])
-    return (*near.flat, *scene.memo.of(_notes, level))
+    return (*near.flat, *scene.memo.snags(_through_the_head, sides, scene.outline), *scene.memo.of(_notes, level))
 
 
 def alone(item: Item, around: Around) -> tuple[Snag, ...]:
@@ -104,6 +106,27 @@ def _way(item: Item) -> tuple[float, Vec2, Vec2, Vec2] | None:
     radius = max(drilling.radius for drilling in item.drillings if drilling.hole == bore.hole)
     out = v.along(plan(bore.mark), plan(bore.direction), -radius * math.tan(abs(tilt_of(item.frame))))
     return radius, out, plan(bore.start), plan(bore.end)
+
+
+def _through_the_head(item: Item, outline: Wall) -> tuple[Snag, ...]:
+    """A side bore whose way from the square edge to its seat goes through wood of the head that stands out beyond the seat.
+
+    What lies within its own width of the seat is its mouth: a hollow edge rises beside it there.
+    """
+    way = _way(item)
+    if way is None or outline.crossing is not None:
+        return ()
+    radius, out, seat, _ = way
+    long = v.distance(seat, out)
+    if long <= 2 * radius:
+        return ()
+    line = shapely.LineString((v.along(seat, v.unit(v.sub(out, seat)), 2 * radius), out))
+    if shapely.distance(line, outline.area) >= radius - TOUCH:
+        return ()
+    x, y = shapely.get_coordinates(shapely.shortest_line(line, outline.area))[0].tolist()
+    return (Snag("way-through-head", SPOILS, (item.id, OUTLINE), (x, y, item.post.start[2]), None, None,
+                 say("On its way from the square edge the {bore} goes through wood of the head.", bore=name(item.post)),
+                 say("Slide {item} to where nothing of the head stands between its seat and the square edge.", item=item.id)),)
 
 
 def _boxes(items: Sequence[Item]) -> Rows:

@@ -124,6 +124,15 @@ _WAYS = (
     Case("ways-meet", hollow(16.0, (4.5, 11.5), 60.0), 1.0, TIGHT, hollow(16.0, (3.5, 12.5), 60.0)),
     Case("ways-meet", hollow(16.0, edge=60.0), -6.0, TIGHT, hollow(16.0, (3.5, 12.5), 60.0)),
 )
+def hooked(s):
+    """A side bore of 6 that leans out by 3 in 4, s mm down the flank of a notch under a hook: the hook's corner at (40, 90) is 0.8 (90 - 50 - 1.25 s)
+    from the axis, 32 - s."""
+    notched = loop((-40.0, 0.0), (40.0, 0.0), (40.0, 50.0), (16.0, 82.0), (16.0, 90.0), (40.0, 90.0), (40.0, 180.0), (-40.0, 180.0))
+    return head(outline=notched, tuners=(side("a", 50.0 + s),), patterns=(SIDE,))
+
+
+_HOOKS = (Case("way-through-head", hooked(29.01), None, SPOILS, hooked(29.0), between=("a", "outline")),
+          Case("way-through-head", hooked(36.0), None, SPOILS, hooked(28.0), between=("a", "outline")))
 _PINS = (
     Case("pin-to-blank", head(pins=(*PINS, Pin(id="p", at=(0.0, 185.0), diameter=6.0))), 2.0, TIGHT,
          head(pins=(*PINS, Pin(id="p", at=(0.0, 184.0), diameter=6.0)))),
@@ -303,4 +312,4 @@ _IN_WOOD = (
     Case("cut-and-gone", _cut(), None, SPOILS, _cut(slot(x=0.0))),
 )
 
-CASES = (*_IN_WOOD, *_OUTLINES, *_SLOTS, *_DEPTHS, *_WAYS, *_PINS, *_EARS, *_FEATHERS, *_BITS, *_RACK)
+CASES = (*_IN_WOOD, *_OUTLINES, *_SLOTS, *_DEPTHS, *_WAYS, *_HOOKS, *_PINS, *_EARS, *_FEATHERS, *_BITS, *_RACK)

@@ -1,15 +1,18 @@
-"""How much of the square edge a side bore leaves to the end of the blank, against points of the bore."""
+"""How much of the square edge a side bore leaves to the end of the blank, and what of the head is in its way, against points of the bore."""
 
 import math
+import random
 
+import numpy as np
 import pytest
+import shapely
 from msgspec.structs import replace
 
 from geometry.checks import check
 from geometry.checks.snags import SPOILS, TIGHT
 from geometry.layout import Blank, Headstock, Margins
 from geometry.solids import holes
-from tests.geometry.checks.heads import bore, head, leaning, pattern, side, slot
+from tests.geometry.checks.heads import bore, head, leaning, loop, pattern, side, slot
 
 OF = pattern("of", "side", bore(diameter=12.0, surface="seat", depth=30.0))
 
@@ -46,3 +49,31 @@ def test_a_counterbore_at_the_same_mark_leaves_less() -> None:
     end = farthest_on_edge(tilted(0.0, 400.0)) + 5.0
     snag, = [s for s in check(replace(tilted(0.0, end), patterns=(of,))).snags if s.kind == "no-mark"]
     assert snag.measured == pytest.approx(5.0 - (16.0 - 12.0) / 2)
+
+
+def in_the_way(layout: Headstock, corners: list[tuple[float, float]], begins: float, over: float) -> bool:
+    """Whether points of the bore lie in wood, from so many radii off its seat to so many past the square edge."""
+    post = next(one for hole in holes(layout) for one in hole.drillings if one.role == "post")
+    (x, y, _), (dx, dy, _), radius = post.start, post.direction, post.radius
+    along = np.linspace(begins * radius, post.stop - post.depth + over * radius, 600)[:, None]
+    across = np.linspace(-1.0, 1.0, 161) * radius
+    return bool(shapely.contains_xy(shapely.Polygon(corners), x - dx * along - dy * across, y - dy * along + dx * across).any())
+
+
+def test_a_way_through_the_head_is_told_where_points_of_the_bore_lie_in_wood() -> None:
+    """Heads with notches and hooks at random. What lies less than a radius off the seat is the bore's mouth, and told of by other checks."""
+    chance, told, free = random.Random(5), 0, 0
+    thin = pattern("thin", "side", bore(diameter=6.0, surface="seat", depth=30.0))
+    for _ in range(200):
+        corners = [(-40.0, 0.0), (40.0, 0.0), *((chance.uniform(8.0, 47.0), y + chance.uniform(-9.5, 9.5)) for y in range(20, 160, 20)),
+                   (40.0, 180.0), (-40.0, 180.0)]
+        layout = head(outline=loop(*corners), slots=(slot(),), patterns=(thin,), tuners=(side("a", chance.uniform(20.0, 220.0), thin),))
+        if next(one for hole in holes(layout) for one in hole.drillings if one.role == "post").mark is None:
+            continue
+        if any(snag.kind == "way-through-head" for snag in check(layout).snags):
+            told += 1
+            assert in_the_way(layout, corners, 1.0, 3.0)
+        else:
+            free += 1
+            assert not in_the_way(layout, corners, 2.0, 0.0)
+    assert told > 15 and free > 15, (told, free)
