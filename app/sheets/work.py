@@ -12,6 +12,7 @@ from app.sheets.compensation import Compensation, compensation
 from app.sheets.plan_letters import plan_letters
 from geometry.book import begun_steps, corrected, done_steps, otherwise
 from geometry.cancellation import Ask, go_on
+from geometry.checks.in_wood import in_wood
 from geometry.checks.said import read
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -119,6 +120,11 @@ class Work(Struct, frozen=True, dict=True):
         return {id: read(text, self.unit) for id, text in otherwise(self.layout).items() if id in ids}
 
     @cached_property
+    def to_go_on(self) -> frozenset[str]:
+        """Those of `otherwise` that only have to be gone on with: nothing is drilled or cut too far."""
+        return in_wood(self.layout, self.layout.book.piece).to_go_on
+
+    @cached_property
     def begun(self) -> frozenset[str]:
         """Operations that were worked at on the piece on the bench and are not done."""
         return begun_steps(self.layout.book)
@@ -130,14 +136,17 @@ class Work(Struct, frozen=True, dict=True):
         return "begun" if any(id in self.done or id in self.begun for id in ids) else ""
 
     def blocked(self, op: Operation) -> str:
-        """Why an operation cannot be done as it is planned; empty when it can, or is done already."""
-        return "" if op.id in self.done else self.otherwise.get(op.id, op.blocked)
+        """Why an operation cannot be done as it is planned, or what there is of it already; empty when it can, or is done."""
+        if op.id in self.done:
+            return ""
+        return op.blocked if op.blocked and op.id in self.to_go_on else self.otherwise.get(op.id, op.blocked)
 
     @cached_property
     def cannot(self) -> tuple[str, ...]:
         """All that cannot be done, in sentences, but for what is done already."""
-        done = {op.cannot for op in self.ops if op.id in self.done or op.id in self.otherwise}
-        return (*dict.fromkeys(self.otherwise.values()), *(text for text in self.order.blocked if text not in done))
+        done = {op.cannot for op in self.ops if op.id in self.done or op.id in self.otherwise and op.id not in self.to_go_on}
+        spoilt = dict.fromkeys(text for id, text in self.otherwise.items() if id not in self.to_go_on)
+        return (*spoilt, *(text for text in self.order.blocked if text not in done))
 
     @cached_property
     def problems(self) -> tuple[Problem, ...]:

@@ -107,6 +107,11 @@ class InWood(Struct, frozen=True, eq=False, dict=True):
         """By operation, a sentence about what is made otherwise than it is drawn."""
         return {one.tick.task.operation: one.text for rows in (*self.drilled, *self.cut) for one in rows}
 
+    @cached_property
+    def to_go_on(self) -> frozenset[str]:
+        """Operations of these that make of it what is drawn when they are gone on with."""
+        return frozenset(one.tick.task.operation for rows in (*self.drilled, *self.cut) for one in rows if one.can_go_on)
+
 
 _NOTHING = InWood((), (), (), (), ())
 

@@ -17,7 +17,7 @@ from geometry.solids.walls import Wall
 from geometry.tolerance import SAME_HOLE
 from geometry.vectors import Vec2
 
-STEP = 1.0
+STEP = 2.0
 """mm from spot to spot along a wall at which two of them are compared, beside their corners"""
 
 Far = tuple[float, Vec2]
@@ -61,8 +61,7 @@ def astray(was: Shaped, now: Slot | Loop, thickness: float) -> Astray:
         return Astray(ramp=_ramps(ramp_cut(Slot(id="cut", shape=was.shape, ramp=was.ramp)), ramp_cut(now) if isinstance(now, Slot) else None))
     gone = left = NOWHERE
     if was.shape != shape:
-        cut, drawn = _wall(was.shape), _wall(shape)
-        gone, left = beyond(cut, drawn), beyond(drawn, cut)
+        gone, left = _beyond(was.shape, shape)
         if not isinstance(now, Slot):  # of the outline the wood outside goes
             gone, left = left, gone
         gone = gone if gone[0] - was.light > SAME_HOLE else NOWHERE
@@ -70,17 +69,22 @@ def astray(was: Shaped, now: Slot | Loop, thickness: float) -> Astray:
     return Astray((max(0.0, gone[0] - was.light), gone[1]), left, _floors(was, now, thickness) if isinstance(now, Slot) else 0)
 
 
-def beyond(one: Wall, other: Wall) -> Far:
-    """How far the inside of a closed wall goes beyond that of another, and where that is most, to within FLAT of either."""
-    here, there = _spots(one), _spots(other)
-    out, deep = -other.about(here), one.about(there)
-    i, k = int(np.argmax(out)), int(np.argmax(deep))
-    far, at = max((float(out[i]), here[i]), (float(deep[k]), there[k]), key=lambda found: found[0])
-    return (far, (float(at[0]), float(at[1]))) if far > 0 else NOWHERE
+def beyond(one: Wall, other: Wall) -> tuple[Far, Far]:
+    """How far the inside of a closed wall goes beyond that of another, and where that is most, to within FLAT of either; then the
+    same of the other one."""
+    spots = [shapely.get_coordinates(shapely.segmentize(wall.line, STEP)) for wall in (one, other)]
+    here, there = other.about(spots[0]), one.about(spots[1])
+    return _most(spots, -here, there), _most(spots, here, -there)
 
 
-def _spots(wall: Wall) -> np.ndarray:
-    return shapely.get_coordinates(shapely.segmentize(wall.line, STEP))
+def _most(spots: list[np.ndarray], *far: np.ndarray) -> Far:
+    most, i, k = max((float(values[k]), i, k) for i, values in enumerate(far) for k in (int(np.argmax(values)),))
+    return (most, (float(spots[i][k][0]), float(spots[i][k][1]))) if most > 0 else NOWHERE
+
+
+@remembered_per_thread(64, of_shape)
+def _beyond(cut: StraightSlot | DrawnSlot, drawn: StraightSlot | DrawnSlot) -> tuple[Far, Far]:
+    return beyond(_wall(cut), _wall(drawn))
 
 
 @remembered_per_thread(64, of_shape)

@@ -92,6 +92,7 @@ def test_a_slot_is_widened_after_the_router(bench, order):  # noqa: F811
     assert snag.grade == "tight" and snag.between == ("bass slot",)
     assert row(order, saw).mark == "done", "it has left 2 mm"
     assert row(order, rout).mark == "" and "cut up to 1.0 mm short of the line" in row(order, rout).text
+    assert row(order, rout).grade == "unwise" and order.panel.loud == "", "it is cut on: nothing is impossible"
     assert any(fact.warn and fact.value == "cut otherwise than it is drawn" for fact in describe(bench.layout, "bass slot", "mm").facts)
     bench.window.set_stage("book")
     book = bench.window.room

@@ -116,7 +116,7 @@ class OrderRoom(PlanningRoom):
         ids = list(work.order.steps)
         if self.at not in ids:
             self.at = ids[0] if ids else ""
-        self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit, work.done, work.begun, work.blocked), self.at,
+        self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit, work.done, work.begun, work.blocked, work.to_go_on), self.at,
                               bool(work.layout.order))
         called = {op.id: op.called for op in work.ops}
         loud = loud_words(work.cannot, [called[id] for id in work.order.stuck])
@@ -157,7 +157,9 @@ class OrderRoom(PlanningRoom):
         by_id = {op.id: op for op in work.ops}
         op = by_id[self.at]
         views: StepViews = step_views(work.layout, work.steps, number - 1, work.ops, self.window.unit)
-        words = step_words(replace(op, blocked=work.blocked(op)), by_id, work.heeded, work.broken, work.number, work.estimate[op.id], views.state, self.window.unit)
+        why = work.blocked(op)
+        op = replace(op, cautions=(why, *op.cautions)) if op.id in work.to_go_on else replace(op, blocked=why)
+        words = step_words(op, by_id, work.heeded, work.broken, work.number, work.estimate[op.id], views.state, self.window.unit)
         self.centre.show_count(number - 1, len(work.steps), f"{number}  {op.title}")
         x0, y0, x1, y1 = views.box
         self.centre.picture.show_drawing(views.plan, QRectF(x0, y0, x1 - x0, y1 - y0), " ".join((words.do, *words.state)))
