@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry.checks.in_wood import in_wood
-from geometry.layout import Book, Bored, Done, DrawnSlot, Headstock, Shaped, Task
+from geometry.layout import NOTHING, Book, Done, DrawnSlot, Headstock, Made, Shaped, Task
 from geometry.routing.depth import LIGHT
 from geometry.routing.waste import CLEAR
 from geometry.sequence import Operation
@@ -31,16 +30,6 @@ def otherwise(layout: Headstock) -> dict[str, str]:
     """Operations that are ticked off on the piece on the bench and make something else now, each with a sentence that tells both and
     keeps its lengths (geometry.checks.said)."""
     return in_wood(layout, layout.book.piece).otherwise
-
-
-class Made(Struct, frozen=True):
-    """What an operation leaves in the wood: see geometry.layout.book.Done."""
-
-    hole: Bored | None = None
-    cut: Shaped | None = None
-
-
-NOTHING = Made()
 
 
 def made_by(layout: Headstock, op: Operation) -> Made:
@@ -76,7 +65,7 @@ def called_now(layout: Headstock) -> Book:
     """The book with each tick under the name that the drawing has now for what it made, so that an entry goes to the right one. What
     went by one of these names and is in the drawing no more takes one that has become free."""
     book = layout.book
-    again = in_wood(layout, book.piece).again
+    again = [(task, one) for task, one in in_wood(layout, book.piece).again if isinstance(one, Done)]
     if not again:
         return book
     new = {id(one): task for task, one in again}

@@ -13,7 +13,7 @@ from decimal import Decimal
 from msgspec.structs import replace
 
 from geometry.errors import GeometryError, quoted
-from geometry.layout import Book, Clock, Piece, Price, Reading, Remark, Task, Time
+from geometry.layout import NOTHING, Book, Clock, Made, Piece, Price, Reading, Remark, Task, Time
 from geometry.layout.book import LONGEST
 from geometry.layout.validate import validate_book
 from geometry.lengths import mm
@@ -30,23 +30,24 @@ def minutes_of(book: Book, piece: Piece, operation: str) -> float | None:
     return next((t.minutes for t in book.times if (t.piece, t.task.operation) == (piece, operation)), None)
 
 
-def set_minutes(book: Book, piece: Piece, task: Task, minutes: float | None) -> Book:
-    """The minutes of an operation as typed; None strikes the entry out."""
+def set_minutes(book: Book, piece: Piece, task: Task, minutes: float | None, made: Made = NOTHING) -> Book:
+    """The minutes of an operation as typed, with what it made, which the first entry keeps; None strikes the entry out."""
     if minutes is not None and not 0 <= minutes <= LONGEST:
         raise GeometryError(say("An operation takes between 0 and {longest:,.0f} minutes: {minutes:g} cannot be.",
                                 longest=LONGEST, minutes=minutes))
-    made = [] if minutes is None else [Time(piece=piece, task=task, minutes=minutes)]
     at = next((i for i, t in enumerate(book.times) if (t.piece, t.task.operation) == (piece, task.operation)), None)
+    known = made if at is None or not (book.times[at].hole or book.times[at].cut) else book.times[at]
+    entry = [] if minutes is None else [Time(piece=piece, task=task, minutes=minutes, hole=known.hole, cut=known.cut)]
     if at is None:
-        return replace(book, times=(*book.times, *made)) if made else book
-    return replace(book, times=(*book.times[:at], *made, *book.times[at + 1:]))
+        return replace(book, times=(*book.times, *entry)) if entry else book
+    return replace(book, times=(*book.times[:at], *entry, *book.times[at + 1:]))
 
 
-def start(book: Book, piece: Piece, task: Task, now: float) -> Book:
+def start(book: Book, piece: Piece, task: Task, now: float, made: Made = NOTHING) -> Book:
     """Let the timer run for an operation from now (s). Only one runs: another is stopped by the maker, never by itself."""
     if book.clock is not None:
         raise GeometryError(say("The timer runs for “{title}”: stop it first.", title=book.clock.task.title))
-    return replace(book, clock=Clock(piece=piece, task=task, since=now))
+    return replace(book, clock=Clock(piece=piece, task=task, since=now, hole=made.hole, cut=made.cut))
 
 
 def running(book: Book, now: float) -> float:
@@ -64,7 +65,7 @@ def stop(book: Book, now: float) -> Book:
     if not ran:
         return drop_timer(book)
     before = minutes_of(book, clock.piece, clock.task.operation) or 0.0
-    return set_minutes(drop_timer(book), clock.piece, clock.task, round(min(LONGEST, before + ran), 2))
+    return set_minutes(drop_timer(book), clock.piece, clock.task, round(min(LONGEST, before + ran), 2), Made(hole=clock.hole, cut=clock.cut))
 
 
 def drop_timer(book: Book) -> Book:

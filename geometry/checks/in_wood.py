@@ -1,6 +1,6 @@
 """What is drilled and cut of the piece on the bench, by the job book, held against what the drawing has now.
 
-A tick goes by its operation's name, and where that is another hole now, by the hole itself: the wood does not turn over with a
+A tick, or the time of a step that is begun, goes by its operation's name, and where that is another hole now, by the hole itself: the wood does not turn over with a
 mirror image, nor does it know what a hole is called.
 """
 
@@ -19,7 +19,7 @@ from geometry.checks.scene import Scene
 from geometry.checks.snags import FACE, SPOILS, TIGHT, Snag
 from geometry.checks.words import first, name
 from geometry.errors import GeometryError
-from geometry.layout.book import Bored, Done, Piece, Task
+from geometry.layout.book import Bored, Done, Piece, Task, Time
 from geometry.layout.drilled import cut_of, drilling_of
 from geometry.layout.headstock import Headstock
 from geometry.layout.names import OUTLINE
@@ -30,6 +30,8 @@ from geometry.solids.cut_shape import Astray, astray
 from geometry.solids.drilling import Drilling, Hole, holes
 from geometry.solids.in_wood import bored, deeper, on_axis, same_hole
 from geometry.tolerance import SAME_HOLE
+
+Tick = Done | Time
 
 
 class Feature(Struct, frozen=True, eq=False):
@@ -42,7 +44,7 @@ class Feature(Struct, frozen=True, eq=False):
 class Drilled(Struct, frozen=True, eq=False):
     """A hole that is drilled otherwise than it is drawn."""
 
-    tick: Done
+    tick: Tick
     of: str
     drilling: Drilling
     now: Bored
@@ -62,7 +64,7 @@ class Drilled(Struct, frozen=True, eq=False):
 class CutOff(Struct, frozen=True, eq=False):
     """A slot, or the outline, that is cut otherwise than it is drawn."""
 
-    tick: Done
+    tick: Tick
     of: str
     now: Slot | Loop
     found: Astray
@@ -82,13 +84,13 @@ class CutOff(Struct, frozen=True, eq=False):
 class InWood(Struct, frozen=True, eq=False, dict=True):
     """What the drawing has of all that is ticked off on a piece with what it made."""
 
-    ticks: tuple[Done, ...]
+    ticks: tuple[Tick, ...]
     drilled: tuple[tuple[Drilled, ...], ...]
     """otherwise than drawn, feature by feature"""
     cut: tuple[tuple[CutOff, ...], ...]
-    gone: tuple[Done, ...]
+    gone: tuple[Tick, ...]
     """what the drawing has nowhere"""
-    again: tuple[tuple[Task, Done], ...]
+    again: tuple[tuple[Task, Tick], ...]
     """what it has under another name than the tick's: as what it is done now"""
 
     @cached_property
@@ -98,9 +100,10 @@ class InWood(Struct, frozen=True, eq=False, dict=True):
 
     @cached_property
     def held(self) -> dict[str, Done]:
-        """By operation, what is drawn as the tick knows that it was made."""
+        """By operation, what is drawn as a tick knows that it was made."""
         away = {id(one.tick) for rows in (*self.drilled, *self.cut) for one in rows} | {id(one) for one in self.gone} | {id(one) for _, one in self.again}
-        return {one.task.operation: one for one in self.ticks if id(one) not in away} | {task.operation: one for task, one in self.again}
+        return ({one.task.operation: one for one in self.ticks if isinstance(one, Done) and id(one) not in away}
+                | {task.operation: one for task, one in self.again if isinstance(one, Done)})
 
     @cached_property
     def otherwise(self) -> dict[str, str]:
@@ -118,7 +121,7 @@ _NOTHING = InWood((), (), (), (), ())
 
 def in_wood(layout: Headstock, piece: Piece) -> InWood:
     """The same of a layout by itself. Nothing where its shapes make no sense."""
-    if not any([one.hole or one.cut for one in layout.book.done]):
+    if not any([one.hole or one.cut for one in (*layout.book.done, *layout.book.times)]):
         return _NOTHING
     of: dict[str, list[Hole]] = {}
     try:
@@ -147,7 +150,7 @@ def snags(scene: Scene) -> Iterator[Snag]:
 
 # ---- the ticks and the drawing --------------------------------------------
 def _held_against(layout: Headstock, items: Sequence[Feature], piece: Piece, memo: Memo) -> InWood:
-    ticks, drilled, cut = memo.of(_ticks, layout.book.done, piece)
+    ticks, drilled, cut = memo.of(_ticks, layout.book.done, layout.book.times, piece)
     if not ticks:
         return _NOTHING
     thickness = layout.blank.thickness
@@ -172,18 +175,21 @@ def _held_against(layout: Headstock, items: Sequence[Feature], piece: Piece, mem
     return InWood(ticks, tuple(bores), tuple(cuts), tuple(gone), tuple(again))
 
 
-def _ticks(done: tuple[Done, ...], piece: Piece) -> tuple[tuple[Done, ...], dict[str, Done], dict[str, tuple[Done, ...]]]:
-    """The ticks of a piece that know what they made; by drilling those that drilled, by feature those that cut."""
-    ticks = tuple([one for one in done if one.piece == piece and (one.hole or one.cut)])
+def _ticks(done: tuple[Done, ...], times: tuple[Time, ...], piece: Piece) -> tuple[tuple[Tick, ...], dict[str, Tick], dict[str, tuple[Tick, ...]]]:
+    """The ticks of a piece that know what they made, and the times of what is not ticked off; by drilling those that drilled, by
+    feature those that cut."""
+    ticked = {one.task.operation for one in done if one.piece == piece}
+    begun = [one for one in times if one.minutes > 0 and one.task.operation not in ticked]
+    ticks = [one for one in (*done, *begun) if one.piece == piece and (one.hole or one.cut)]
     drilled = {id: one for one in ticks if one.hole and (id := drilling_of(one.task))}
-    cut: dict[str, tuple[Done, ...]] = {}
+    cut: dict[str, tuple[Tick, ...]] = {}
     for one in ticks:
         if one.cut:
             cut[cut_of(one.task)] = (*cut.get(cut_of(one.task), ()), one)
     return (*drilled.values(), *(one for own in cut.values() for one in own)), drilled, cut
 
 
-def _strayed(item: Feature, ticks: dict[str, Done]) -> tuple[Drilled, ...]:
+def _strayed(item: Feature, ticks: dict[str, Tick]) -> tuple[Drilled, ...]:
     found = []
     for drilling in [drilling for hole in item.holes for drilling in hole.drillings if drilling.id in ticks]:
         tick, now = ticks[drilling.id], bored(drilling)
@@ -192,18 +198,18 @@ def _strayed(item: Feature, ticks: dict[str, Done]) -> tuple[Drilled, ...]:
     return tuple(found)
 
 
-def _off(id: str, now: Slot | Loop, thickness: float, *ticks: Done) -> tuple[CutOff, ...]:
+def _off(id: str, now: Slot | Loop, thickness: float, *ticks: Tick) -> tuple[CutOff, ...]:
     return tuple([CutOff(tick, id, now, found, thickness) for tick in ticks if not (found := astray(tick.cut, now, thickness)).same])
 
 
-def _as_drilled(item: Feature, lost: tuple[Done, ...]) -> tuple[tuple[Task, Done], ...]:
+def _as_drilled(item: Feature, lost: tuple[Tick, ...]) -> tuple[tuple[Task, Tick], ...]:
     """The ticks, of those that are not what their names say, that drilled a hole of a feature."""
     bores = [(drilling.id, bored(drilling)) for hole in item.holes for drilling in hole.drillings]
     return tuple([(_task(one, one.task.operation.removesuffix(drilling_of(one.task)) + id, item.id), one) for one in lost if one.hole
                   for id, now in bores if now is not None and abs(now.diameter - one.hole.diameter) <= SAME_HOLE and same_hole(one.hole, now)])
 
 
-def _as_cut(id: str, slot: Slot, thickness: float, lost: tuple[Done, ...]) -> tuple[tuple[Task, Done], ...]:
+def _as_cut(id: str, slot: Slot, thickness: float, lost: tuple[Tick, ...]) -> tuple[tuple[Task, Tick], ...]:
     """As `_as_drilled`, of a slot."""
     found = []
     for one in lost:
@@ -213,7 +219,7 @@ def _as_cut(id: str, slot: Slot, thickness: float, lost: tuple[Done, ...]) -> tu
     return tuple(found)
 
 
-def _task(tick: Done, operation: str, feature: str) -> Task:
+def _task(tick: Tick, operation: str, feature: str) -> Task:
     return replace(tick.task, operation=operation, features=(feature,))
 
 
@@ -241,22 +247,22 @@ def _cut_otherwise(*rows: CutOff) -> Snag:
                 say("Put the drawing back; or let wood into what is cut, cut it anew and tick its steps again."))
 
 
-def _gone(*done: Done) -> tuple[Snag, ...]:
+def _gone(*done: Tick) -> tuple[Snag, ...]:
     """Of each feature that has them, what is made and is nowhere in the drawing."""
-    found: dict[tuple[str, bool], list[Done]] = {}
+    found: dict[tuple[str, bool], list[Tick]] = {}
     for one in done:
         found.setdefault((cut_of(one.task), one.hole is not None), []).append(one)
     return tuple([_drilled_and_gone(ones) if hole else _cut_and_gone(id, ones) for (id, hole), ones in found.items()])
 
 
-def _drilled_and_gone(ones: list[Done]) -> Snag:
+def _drilled_and_gone(ones: list[Tick]) -> Snag:
     return Snag("drilled-and-gone", SPOILS, (FACE,), ones[0].hole.at, None, None,
                 _with_others(say("The drawing has no hole any more for “{title}”, which is drilled {was} (job book).",
                                  title=ones[0].task.title or ones[0].task.operation, was=hole_place(ones[0].hole)), ones),
                 say("Take back what took it out of the drawing; or plug the hole and strike its tick out in the job book."))
 
 
-def _cut_and_gone(id: str, ones: list[Done]) -> Snag:
+def _cut_and_gone(id: str, ones: list[Tick]) -> Snag:
     x0, y0, x1, y1 = shape_path(ones[0].cut.shape).box
     return Snag("cut-and-gone", SPOILS, (FACE,), ((x0 + x1) / 2, (y0 + y1) / 2, 0.0), None, None,
                 say("{slot} is cut at x {x0} mm to {x1} mm, y {y0} mm to {y1} mm (job book), and the drawing has it no more.", slot=first(id),

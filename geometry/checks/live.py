@@ -71,11 +71,10 @@ class LiveCheck:
         found: list[Snag] = []
         for family in FAMILIES:
             found.extend(family.snags(scene))
-        if layout.book.done:
-            from geometry.checks import in_wood  # here: a start goes without it
-            found.extend(in_wood.snags(scene))
         if layout.book.done or layout.book.times:
+            from geometry.checks import in_wood  # here: a start goes without it
             from geometry.checks.already import with_what_is_made
+            found.extend(in_wood.snags(scene))
             found = list(with_what_is_made(found, layout.book, self._memo))
         # While no snag changes their order is kept, and is the same object.
         return CheckResult(self._memo.of(_ordered, *found), self._memo.snags(_holes, scene.items),

@@ -1,7 +1,22 @@
 """The layout model: what a headstock is before anything is computed from it."""
 
 from geometry.layout.blank import OTHER, Blank, Ear, Side
-from geometry.layout.book import PIECES, Book, Bored, Clock, Done, Piece, Price, Reading, Remark, Shaped, Task, Time
+from geometry.layout.book import (
+    NOTHING,
+    PIECES,
+    Book,
+    Bored,
+    Clock,
+    Done,
+    Made,
+    Piece,
+    Price,
+    Reading,
+    Remark,
+    Shaped,
+    Task,
+    Time,
+)
 from geometry.layout.drilled import Worked, cut, drilled, drilling_of, staying, staying_rows, worked
 from geometry.layout.hardware import Bore, Button, Footprint, Pattern, Post
 from geometry.layout.headstock import FORMAT, Headstock, Note
@@ -27,8 +42,8 @@ from geometry.layout.tuners import EdgePlace, EdgeRun, Flat, FreePlace, Place, R
 from geometry.layout.validate import feature_ids, validate
 
 __all__ = [
-    "FORMAT", "OTHER", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Bored", "Button", "Clock", "Done", "DrawnSlot", "Drill",
-    "DrillPress", "Ear", "EdgePlace", "EdgeRun", "Flat", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Margins",
+    "FORMAT", "NOTHING", "OTHER", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Bored", "Button", "Clock", "Done", "DrawnSlot", "Drill",
+    "DrillPress", "Ear", "EdgePlace", "EdgeRun", "Flat", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Made", "Margins",
     "Node", "Note", "Nut", "Pattern", "Picture", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates",
     "Reading", "Remark", "Retainer", "Route", "Router", "RouterBit", "Row", "RowPlace", "Shaped", "Side", "SingleHole", "Slot",
     "StraightRun", "StraightSlot", "String", "Task", "Template", "Time", "Tool", "Tuner", "Worked", "cut", "drilled",

@@ -39,14 +39,6 @@ class Task(Part, kw_only=True):
     planned: Minutes = 0.0
 
 
-class Time(Part, kw_only=True):
-    """Minutes spent on one operation of one piece, all sittings together."""
-
-    piece: Piece
-    task: Task
-    minutes: Minutes
-
-
 class Bored(Part, kw_only=True):
     """A hole as it is in the wood, mm in the frame of the head: a later change of the layout does not move it."""
 
@@ -73,12 +65,29 @@ class Shaped(Part, kw_only=True):
     """the ramp at the nut end of the shape, where it is that which was cut"""
 
 
-class Done(Part, kw_only=True):
-    """An operation that is done on one piece, and the number that its step had when it was ticked off.
+class Made(Part, kw_only=True):
+    """What an operation leaves in the wood, as it was planned when it was done: `hole` what was drilled, or `cut` what was cut; None
+    for an operation that does not, and where it is not known. So in the records below."""
 
-    `hole` is what was drilled, or `cut` what was cut, as it was planned then; None for an operation that does not, and where it is
-    not known.
-    """
+    hole: Bored | None = None
+    cut: Shaped | None = None
+
+
+NOTHING = Made()
+
+
+class Time(Part, kw_only=True):
+    """Minutes spent on one operation of one piece, all sittings together, and what it made as it was planned at the first of them."""
+
+    piece: Piece
+    task: Task
+    minutes: Minutes
+    hole: Bored | None = None
+    cut: Shaped | None = None
+
+
+class Done(Part, kw_only=True):
+    """An operation that is done on one piece, the number that its step had when it was ticked off, and what it made."""
 
     piece: Piece
     task: Task
@@ -88,11 +97,13 @@ class Done(Part, kw_only=True):
 
 
 class Clock(Part, kw_only=True):
-    """A timer that runs since a moment."""
+    """A timer that runs since a moment, and what is being made."""
 
     piece: Piece
     task: Task
     since: Seconds
+    hole: Bored | None = None
+    cut: Shaped | None = None
 
 
 class Price(Part, kw_only=True):

@@ -19,7 +19,6 @@ from app.document.history import MOST_STEPS
 from app.document.journal import Journal
 from app.formats import headstock
 from geometry.book import (
-    Made,
     add_remark,
     drop_timer,
     put_price,
@@ -32,7 +31,7 @@ from geometry.book import (
 )
 from geometry.checks import check
 from geometry.errors import GeometryError
-from geometry.layout import Book, Headstock, Price, Reading, Remark, Shaped, Task
+from geometry.layout import Book, Headstock, Made, Price, Reading, Remark, Shaped, Task
 from geometry.solids import holes
 from geometry.solids.in_wood import bored
 from tests.endurance.edits import EDITS

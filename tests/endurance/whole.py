@@ -66,8 +66,8 @@ def whole() -> Headstock:
 
 def _book(slot: str) -> dict:
     task = {"operation": f"rout {slot}", "title": "Rout it", "rate": "rout_100", "features": [slot], "planned": 9.5}
-    return {"piece": "real", "currency": "EUR", "clock": {"piece": "real", "task": task, "since": 1.7e9},
-            "done": [{"piece": "real", "task": task, "number": 7}, _drilled(), _cut(slot)], "times": [{"piece": "real", "task": task, "minutes": 8.5}],
+    return {"piece": "real", "currency": "EUR", "clock": {"piece": "real", "task": task, "since": 1.7e9} | _made(),
+            "done": [{"piece": "real", "task": task, "number": 7}, _drilled(), _cut(slot)], "times": [{"piece": "real", "task": task, "minutes": 8.5} | _made()],
             "prices": [{"piece": "real", "part": "wood", "count": 2, "each": "12.50"}],
             "remarks": [{"piece": "real", "text": "too close", "on": slot, "task": task, "done": True}],
             "readings": [{"piece": "real", "drilling": "a hole", "what": "distance", "value": 3.5, "how": "over pins", "other": "nut pin",
@@ -77,15 +77,20 @@ def _book(slot: str) -> dict:
 def _drilled() -> dict:
     """The old hole, drilled elsewhere."""
     task = {"operation": "bore an old hole.1", "title": "Drill it", "rate": "hole", "features": ["an old hole"], "planned": 1.5}
-    return {"piece": "real", "task": task, "number": 3, "hole": {"at": [0.5, 61.5, 0], "end": [0.5, 61.5, 16], "diameter": 5.5, "through": True}}
+    return {"piece": "real", "task": task, "number": 3, "hole": _made()["hole"]}
 
 
 def _cut(slot: str) -> dict:
     """Its ramp, filed where it was drawn 2 mm nearer to the nut."""
     task = {"operation": f"ramp {slot}", "title": "File it", "rate": "ramp", "features": [slot], "planned": 6.5}
+    return {"piece": "real", "task": task, "number": 5, "cut": _made()["cut"]}
+
+
+def _made() -> dict:
+    """A hole and a cut, of which a step has one at most."""
     shape = {"kind": "straight", "nut_end": [-14.9, 28.5], "tip_end": [-14.9, 161.5], "width": 13.5}
-    return {"piece": "real", "task": task, "number": 5, "cut": {
-        "shape": shape, "ends": 14.5, "floor": True, "light": 0.5, "ramp": {"length": 12.5, "depth": 3.5, "width": 9.5}}}
+    return {"hole": {"at": [0.5, 61.5, 0], "end": [0.5, 61.5, 16], "diameter": 5.5, "through": True},
+            "cut": {"shape": shape, "ends": 14.5, "floor": True, "light": 0.5, "ramp": {"length": 12.5, "depth": 3.5, "width": 9.5}}}
 
 
 @cache

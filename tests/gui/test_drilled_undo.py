@@ -2,9 +2,9 @@
 
 from msgspec.structs import replace
 
-from geometry.book import Made, tick_off
+from geometry.book import tick_off
 from geometry.edits import add_hole, nudge, remove_features, rename
-from geometry.layout import Task
+from geometry.layout import Made, Task
 from geometry.layout.drilled import drilling_of
 from geometry.sequence import operations
 from geometry.solids import holes

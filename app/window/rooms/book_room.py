@@ -52,7 +52,7 @@ from geometry.book import (
     ticked,
 )
 from geometry.errors import GeometryError, quoted
-from geometry.layout import Book, Clock, Piece, Price, Remark, Task
+from geometry.layout import NOTHING, Book, Clock, Made, Piece, Price, Remark, Task
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -215,11 +215,16 @@ class BookRoom(PlanningRoom):
     def _timed(self, book: Book, piece: Piece, task: Task, minutes: float | None) -> Book:
         """The book with minutes as typed. Who types what a step of the piece on the bench took has done it; the timer says only that
         it is begun."""
-        book = set_minutes(book, piece, task, minutes)
-        op = None if self.work is None else next((op for op in self.work.steps if op.id == task.operation), None)
-        if not minutes or op is None or piece != book.piece or op.id in ticked(book):
+        made = self._made(task)
+        book = set_minutes(called_now(replace(self.window.document.layout, book=book)), piece, task, minutes, made or NOTHING)
+        if not minutes or made is None or piece != book.piece or task.operation in ticked(book):
             return book
-        return tick_off(book, task, self.work.number[op.id], made_by(self.work.layout, op))
+        return tick_off(book, task, self.work.number[task.operation], made)
+
+    def _made(self, task: Task) -> Made | None:
+        """What a step of the plan on show leaves in the wood; None when it is none."""
+        op = None if self.work is None else next((op for op in self.work.steps if op.id == task.operation), None)
+        return op and made_by(self.work.layout, op)
 
     def _strike_hour(self, row: int) -> None:
         """Strike out the minutes on which the keyboard stands, or the tick of a step."""
@@ -278,7 +283,7 @@ class BookRoom(PlanningRoom):
         if not self._line(row).current:
             self.window.say(say("{title} has left the running order: there is nothing to time.", title=say("“{title}”", title=task.title)))
             return
-        self._record(say("Start the timer"), lambda book: start(book, book.piece, task, time.time()))
+        self._record(say("Start the timer"), lambda book: start(book, book.piece, task, time.time(), self._made(task) or NOTHING))
 
     def _seen_to(self, row: int, _column: int) -> None:
         found = _found(self.view.notes, row, notes_of(self.book, self.book.piece))

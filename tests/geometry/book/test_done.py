@@ -3,7 +3,6 @@
 from msgspec.structs import replace
 
 from geometry.book import (
-    Made,
     begun_steps,
     done_steps,
     made_by,
@@ -17,7 +16,7 @@ from geometry.book import (
 )
 from geometry.edits import nudge
 from geometry.edits.in_book import exchanged, renamed_in_book
-from geometry.layout import Book, Bored, Task
+from geometry.layout import Book, Bored, Made, Task
 from geometry.layout.drilled import drilled
 from geometry.sequence import Wishes, operations
 from tests.geometry.sequence.specimens import demo

@@ -2,9 +2,9 @@
 
 from msgspec.structs import replace
 
-from geometry.book import Made, tick_off
+from geometry.book import tick_off
 from geometry.checks import check
-from geometry.layout import Book, Ear, Task
+from geometry.layout import Book, Ear, Made, Task
 from tests.geometry.checks.heads import FACE, face, head, slot
 
 

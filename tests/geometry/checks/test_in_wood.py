@@ -3,7 +3,7 @@
 import pytest
 from msgspec.structs import replace
 
-from geometry.book import done_steps, made_by, task_of, tick_off
+from geometry.book import done_steps, made_by, otherwise, set_minutes, start, stop, task_of, tick_off
 from geometry.checks import LiveCheck, check
 from geometry.checks.in_wood import strays
 from geometry.cures.tracks import tracks
@@ -42,6 +42,21 @@ def test_a_feature_that_is_moved_after_the_drill_is_told_of_with_both_places():
     assert f"is drilled from the face at x {x:.2f} mm, y {y:.2f} mm (job book); the drawing now says from the face at x " in snag.text
     assert snag.text.endswith("So it is with 3 more holes there."), "one card for a tuner, however many holes it has"
     assert 'x 1.3' in snag.text_in("in") and " mm" not in snag.text_in("in")
+
+
+def test_a_hole_that_is_timed_and_not_ticked_off_is_in_the_wood_where_it_was_drawn_as_the_timer_was_started():
+    layout = demo()
+    op = next(op for op in operations(layout) if op.kind == "bore" and op.features == ("treble face 2",))
+    running = start(replace(layout.book, piece="real"), "real", task_of(op), 0.0, made_by(layout, op))
+    moved = replace(nudge(layout, ["treble face 2"], 0.5, 1.0), book=stop(running, 120.0))
+    snag, = told(moved)
+    assert snag.between == ("treble face 2",) and moved.book.times[0].hole == made_by(layout, op).hole
+    again = start(moved.book, "real", task_of(op), 0.0, made_by(moved, op))
+    assert stop(again, 60.0).times[0].hole == moved.book.times[0].hole, "the first sitting drilled it"
+    assert done_steps(moved) == {} and otherwise(moved).keys() == {op.id}
+    ticked = tick_off(moved.book, task_of(op), 1, made_by(moved, next(one for one in operations(moved) if one.id == op.id)))
+    assert told(replace(moved, book=ticked)) == [], "drilled anew"
+    assert told(replace(moved, book=set_minutes(moved.book, "real", task_of(op), 0.0))) == []
 
 
 def test_what_comes_back_to_its_hole_is_no_snag_any_more():

@@ -9,8 +9,8 @@ from hypothesis import strategies as st
 
 from app.formats.book_csv import HEAD, book_table, write_book
 from app.formats.csv_out import csv_text
-from geometry.book import Made, add_remark, put_price, put_reading, set_minutes, tick_off
-from geometry.layout import Book, Bored, Price, Reading, Remark, Shaped, StraightSlot, Task
+from geometry.book import add_remark, put_price, put_reading, set_minutes, tick_off
+from geometry.layout import Book, Bored, Made, Price, Reading, Remark, Shaped, StraightSlot, Task
 
 SAW = Task(operation="saw bass slot", title="Saw out bass slot", rate="saw_100", features=("bass slot",), planned=9.0)
 words = st.text(st.characters(codec="utf-8", exclude_characters="\x00"), min_size=1, max_size=60)
