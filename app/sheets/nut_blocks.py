@@ -15,6 +15,7 @@ from geometry.drawing import Label, Mark, Stroke
 from geometry.drawing.heights import READ
 from geometry.drawing.shapes import chain, straight
 from geometry.layout import Headstock
+from geometry.lengths import speaking, spoken
 from geometry.saying import say
 from geometry.strings.hands import counted_from
 from geometry.strings.nut import nut_places
@@ -37,9 +38,12 @@ def nut_blocks(layout: Headstock, width: float) -> list[Block]:
     Strings stand from the bass end on, whatever they are named. Places are from that end along the nut line, which is the edge of the nut
     at the neck, slanted where the nut is. Columns that would be empty are left out.
     """
+    with speaking("mm" if spoken() == "mm" else "in"):  # slots are filed to thousandths, never to fractions
+        return _blocks(layout, width) if layout.strings else []
+
+
+def _blocks(layout: Headstock, width: float) -> list[Block]:
     strings, nut = layout.strings, layout.nut
-    if not strings:
-        return []
     across = nut_places(nut, strings)
     slant = math.radians(nut.slant)
     along = [(x + nut.width / 2) / math.cos(slant) for x in across]

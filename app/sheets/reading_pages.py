@@ -1,4 +1,4 @@
-"""A form for the caliper: every drilling with its plan and room for what the finished piece measures."""
+"""A form for the caliper: what it can measure of the finished piece, each with its plan and room for the reading."""
 
 from __future__ import annotations
 
@@ -20,6 +20,8 @@ TALL = 6.2
 """Height of a row to write in, mm."""
 GAP, WRITTEN = 2.5, 13.0
 """White between columns, and the least room for a number written by hand, mm."""
+TOO_SMALL = ("screw pilot", "pin hole")
+"""Operations whose holes no caliper enters: they stand on the form only where they were read all the same."""
 HEADS = {"practice": say("Readings, practice piece"), "real": say("Readings, real piece")}
 
 
@@ -30,11 +32,15 @@ def reading_blocks(layout: Headstock, width: float) -> list[Block]:
     about = say("Measure the finished piece and write each reading beside its plan; the Readings page of the job book takes "
                 "them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; "
                 "bores from the side: below the face in place of x. In {unit}.", unit=unit_words())
+    read = {one.drilling for one in layout.book.readings}
+    asked = [d for d in known.values() if d.operation not in TOO_SMALL or d.id in read]
+    if len(asked) < len(known):
+        about = f"{about} {say('Screw pilots and the holes of moulded pins are left out.')}"
     about = f"{about} {base_words(layout.nut)}".rstrip()
     blocks: list[Block] = []
-    for piece in pieces if known else ():
+    for piece in pieces if asked else ():
         taken = [one for one in layout.book.readings if one.piece == piece]
-        blocks += [heading(HEADS[piece], width, about), *_form(list(known.values()), taken, layout.blank, width), space(4.0),
+        blocks += [heading(HEADS[piece], width, about), *_form(asked, taken, layout.blank, width), space(4.0),
                    *_distances(taken, width)]
     return blocks
 

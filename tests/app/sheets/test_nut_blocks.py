@@ -124,6 +124,8 @@ def test_without_strings_there_is_nothing_and_no_column_is_empty():
     assert titles(replace(unnamed, strings=unnamed.strings[:1], tuners=())) == ["string", "diameter", "from the bass end"]
     with speaking("in"):
         assert rows(nut_blocks(GUITAR, WIDE))[0][2].endswith('"')
+    with speaking("in64"):
+        assert not any("/" in cell for row in rows(nut_blocks(MANDOLIN, WIDE)) for cell in row)
 
 
 def test_the_nut_is_printed_at_full_size():

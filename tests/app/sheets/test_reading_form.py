@@ -28,7 +28,9 @@ def test_the_plans_of_the_form_line_up_to_a_hundredth():
     """91.7 under 49.24 is misread as easily as it is read."""
     layout = demo()
     said = [mark.text for block in reading_blocks(layout, 180.0) for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
-    for d in drillings(layout).values():
+    asked = [d for d in drillings(layout).values() if d.operation != "screw pilot"]
+    assert len(asked) == 20 < len(drillings(layout))
+    for d in asked:
         row = said.index(f"{d.id} {d.operation}")
         told = [text for text in said[row + 1:row + 9] if text]
         assert told[:3] == [f"{value:.2f}" for value in (d.start[0] if d.upright else d.start[2], d.start[1], d.diameter)], d.id
@@ -42,4 +44,17 @@ def test_no_word_of_the_form_is_broken_where_words_are_long():
         said = [mark.text for block in reading_blocks(demo(), 180.0) for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
     finally:
         saying.use(None)
-    assert {"durchgehend", "Durchmesser", "Schraubenvorbohrung"} <= set(said)
+    assert {"durchgehend", "Durchmesser", "Wellenbohrung"} <= set(said)
+
+
+def test_screw_pilots_are_asked_for_only_where_they_were_read():
+    """No caliper enters 1.6 mm; what somebody read all the same is told."""
+    layout = demo()
+    pilots = [d for d in drillings(layout).values() if d.operation == "screw pilot"]
+    taken = (Reading(piece=layout.book.piece, drilling=pilots[0].id, what="diameter", value=1.7, planned=1.6),)
+
+    def told(head):
+        return [mark.text for block in reading_blocks(head, 180.0) for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
+
+    assert not any("screw pilot" in text for text in told(layout))
+    assert [text for text in told(replace(layout, book=replace(layout.book, readings=taken))) if "screw pilot" in text] == [f"{pilots[0].id} screw pilot"]
