@@ -45,6 +45,8 @@ def named(layout: Headstock) -> list[str]:
 def bare(text: str, names: list[str]) -> list[str]:
     """The numbers of a text that carry no sign; those in names do not count."""
     text = re.sub(r"<[^>]*>", " ", text)
+    if not NUMBER.search(text):
+        return []
     for name in names:
         text = re.sub(re.escape(name), "\x00", text, flags=re.IGNORECASE)
     return [found[0] for found in NUMBER.finditer(text) if not SIGNED.match(text, found.end())]
@@ -85,7 +87,7 @@ def lacking(bench) -> dict[str, str]:
                 at_rest(window)
                 until(lambda: not running())
             bench.pump()
-            for text in told(window):
+            for text in set(told(window)):
                 if bare(text, names) and not NO_LENGTHS.search(text):
                     found.setdefault(text, f"{where}, {unit}")
 

@@ -109,11 +109,10 @@ def test_holes_in_a_heap_are_named_only_where_the_words_can_be_read():
     assert not any(one.intersects(other) for i, one in enumerate(words) for other in (*words[i + 1:], *holes))
 
 
-@pytest.mark.parametrize("paper", ["A4", "Letter"])
-def test_many_equal_holes_share_as_many_cards_as_they_need(paper):
-    """A card is not parted, so that one with a row for each of 64 holes would run over the edge of the page."""
+def test_many_equal_holes_share_as_many_cards_as_they_need():
+    """On the shorter paper. A card is not parted, so that one with a row for each of 64 holes would run over the edge of the page."""
     layout = replace(demo(), holes=tuple(SingleHole(id=f"hole {i}", at=(-20.0 + i % 8 * 5.5, 8.0 + i // 8 * 6.0), diameter=2.0) for i in range(64)))
-    found = [page for page in pages(layout, paper, ()) if page.title == "Cards"]
+    found = [page for page in pages(layout, "Letter", ()) if page.title == "Cards"]
     low = window_of(found[0].width, found[0].height)[1]
     named = [mark.text for page in found for placed in page.content[1:] for mark in placed.drawing
              if isinstance(mark, Label) and mark_box(mark, placed.matrix)[1] >= low]

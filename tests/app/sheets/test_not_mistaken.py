@@ -1,5 +1,6 @@
 """What keeps a page from being misread: its side named, a set-up named again where it goes on, a blade's dangers told."""
 
+from itertools import cycle
 from pathlib import Path
 
 import pytest
@@ -35,10 +36,9 @@ def test_the_template_says_from_where_it_is_seen():
     assert "Seen from the face, the nut towards you: the bass side is on the left." in text and "treble side" in text
 
 
-@pytest.mark.parametrize("paper", ["A4", "Letter"])
-def test_every_template_names_its_sides(paper):
+def test_every_template_names_its_sides():
     """Where the words over the head would cost a page they are left out, and the note under it says it."""
-    for file in SAMPLES[::3]:
+    for file, paper in zip(SAMPLES[::2], cycle(("A4", "Letter"))):
         head = read(file)
         found = [page for page in pages(head, paper) if page.title.startswith("Template")]
         assert found and all("the bass side is on the left" in words(page) for page in found), file.name

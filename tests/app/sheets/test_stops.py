@@ -141,7 +141,7 @@ def test_a_card_cut_from_its_page_says_its_unit_and_how_wide_the_hole_is(unit):
 def test_no_card_warns_of_the_very_place_that_it_tells(unit):
     """A line squared from the seat misses by 0.1 mm there, which is less than a 64th."""
     seen = set()
-    for along in (100.0, 105.0, 107.0, 110.0, 118.0):
+    for along in (100.0, 107.0, 118.0):
         layout = slide_tuner(demo(), "treble side 2", along)
         bore = side_bore(layout, "treble side 2")
         with speaking(unit):

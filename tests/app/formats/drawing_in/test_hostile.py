@@ -130,7 +130,7 @@ BOMBS = {
     "a path of three million points": (".svg", lambda: SVG + '<path d="M0 0' + "L1 2 3 4" * 750_000 + 'Z"/></svg>'),
     "two hundred thousand elements": (".svg", lambda: SVG + '<rect width="9" height="9"/>' * 200_000 + "</svg>"),
     "a tangle of crossing lines": (".dxf", lambda: dxf.drawing("".join(
-        dxf.line((chance.uniform(0, 200), chance.uniform(0, 200)), (chance.uniform(0, 200), chance.uniform(0, 200))) for _ in range(6000)))
+        dxf.line((chance.uniform(0, 200), chance.uniform(0, 200)), (chance.uniform(0, 200), chance.uniform(0, 200))) for _ in range(3000)))
         if (chance := random.Random(5)) else ""),
     "a polyline of two hundred thousand corners": (".dxf", lambda: dxf.drawing(dxf.polyline(
         [(i % 200, i // 200 * 0.1, 0) for i in range(200_000)]))),

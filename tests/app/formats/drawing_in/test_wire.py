@@ -3,7 +3,7 @@
 import math
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from app.formats.drawing_in.result import DrawingRead, Loop
@@ -32,6 +32,7 @@ def open_paths(draw):
     return Path(tuple(segments))
 
 
+@settings(max_examples=40)
 @given(st.lists(open_paths(), max_size=3), st.text(max_size=20), st.lists(st.tuples(number, number, number), max_size=3))
 def test_every_number_and_word_survives(paths, text, gaps):
     read = DrawingRead(tuple(Loop(p, "outline", text) for p in paths), tuple(paths), "mm", "guess", False, (text,), (1.5, 2.5), 25.4,
