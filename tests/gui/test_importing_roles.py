@@ -83,3 +83,16 @@ def test_what_one_loop_becomes_all_alike_become_at_once(bench, tmp_path):
     dialog._table.setCurrentCell(0, 1)
     assert not dialog._all.isEnabled(), "one alone is the outline"
     closed(dialog)
+
+
+def test_the_row_in_hand_can_be_read(bench):
+    """Its words have the colours that go with the ground of what is chosen."""
+    dialog = opened(bench, "head-with-slots-and-holes.dxf")
+    dialog._pick(1)
+    bench.pump()
+    table = dialog._table
+    place = table.visualRect(table.model().index(1, 0))
+    shown = table.viewport().grab(place).toImage()
+    tones = [shown.pixelColor(x, y).lightness() for x in range(shown.width()) for y in range(shown.height())]
+    assert max(tones) - min(tones) > 150
+    closed(dialog)

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import time
 
-from PySide6.QtCore import QTimer, Signal
-from PySide6.QtWidgets import QHeaderView, QTableWidget, QWidget
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtWidgets import QHeaderView, QTableWidget, QTableWidgetItem, QWidget
 
 from app.formats.drawing_in import Loop
 from app.look.choice import Choice
-from app.look.elided import Elided
+from app.look.plain import plain
 from app.look.sizes import keep
 from app.window.importing.roles import ROLE_WORDS, ROLES, Roles
 from geometry.saying import say
@@ -69,16 +69,17 @@ class LoopTable(QTableWidget):
         loop = self._loops[i]
         x0, y0, x1, y1 = loop.path.box
         layer = say(", layer {layer}", layer=loop.layer) if loop.layer else ""
-        label = Elided(self)
-        label.setText(f" {format_size(x1 - x0, y1 - y0, self._unit, 2)}{layer}")
+        label = QTableWidgetItem(f"{format_size(x1 - x0, y1 - y0, self._unit, 2)}{layer}")
+        label.setFlags(label.flags() & ~Qt.ItemFlag.ItemIsEditable)
+        label.setToolTip(plain(label.text()))
         box = Choice(self)
         for role in ROLES:
             box.addItem(ROLE_WORDS[role], role)
         box.setCurrentIndex(ROLES.index(self._roles.of[i]))
         box.setProperty("loop", i)
         box.activated.connect(self._role)
-        box.setAccessibleName(say("What the loop {size} becomes", size=label.text().strip()))
-        self.setCellWidget(i, 0, label)
+        box.setAccessibleName(say("What the loop {size} becomes", size=label.text()))
+        self.setItem(i, 0, label)
         self.setCellWidget(i, 1, box)
 
     def _role(self) -> None:
