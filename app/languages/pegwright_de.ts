@@ -116,6 +116,10 @@
         <translation>Ö&amp;ffnen…</translation>
     </message>
     <message>
+        <source>&amp;Panel beside the drawing</source>
+        <translation>&amp;Tafel neben der Zeichnung</translation>
+    </message>
+    <message>
         <source>&amp;Paste</source>
         <translation>E&amp;infügen</translation>
     </message>
@@ -6946,6 +6950,10 @@
     <message>
         <source>Show the build step by step</source>
         <translation>Den Bau Schritt für Schritt zeigen</translation>
+    </message>
+    <message>
+        <source>Show the panel and the lists, or give the drawing their room.</source>
+        <translation>Tafel und Listen zeigen oder der Zeichnung ihren Platz geben.</translation>
     </message>
     <message>
         <source>Show the picture</source>

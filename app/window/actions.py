@@ -114,6 +114,8 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         Entry("zoom out", say("Zoom &out"), ("Ctrl+-",), say("Step back.")),
         RULE,
         Entry("solid", say("&Solid beside the drawing"), ("Ctrl+B",), say("The head in space, to be turned."), checkable=True),
+        Entry("panel", say("&Panel beside the drawing"), ("F9",), say("Show the panel and the lists, or give the drawing their room."),
+              checkable=True),
         Entry("grid", say("&Grid"), ("Ctrl+G",), say("Rule the paper."), checkable=True),
         Entry("snap", say("S&napping"), ("Ctrl+Shift+G",), say("Catch the grid, edges and neighbours while dragging."),
               checkable=True),

@@ -26,6 +26,8 @@ class Changes(QObject):
     def show(self) -> None:
         """Bring the list to the front, with the keyboard in it; or put it away again."""
         on = self._window.actions_["changes"].isChecked()
+        if on:
+            self._window.show_panel(True)
         self._window.side.inside.show_changes(on)
         if on:
             self._window.side.inside.changes.setFocus()

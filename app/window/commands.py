@@ -66,7 +66,7 @@ class Commands(QObject):
             "truss rod pocket": self._truss_rod_pocket, "fit": self._fit,
             "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
             "chances": self._chances, "hold": window.rooms.chances.ask,
-            "solid": self._solid, "mm": self._unit, "in": self._unit,
+            "solid": self._solid, "panel": self._panel, "mm": self._unit, "in": self._unit,
             "in64": self._unit, "keys": self._keys,
             "safety": self._safety, "about": self._about, "rack": self._rack,
             "note": window.book_watch.pin, "write book": self._write_book,
@@ -313,6 +313,9 @@ class Commands(QObject):
 
     def _solid(self) -> None:
         self._w.show_solid(self._w.actions_["solid"].isChecked())
+
+    def _panel(self) -> None:
+        self._w.show_panel(self._w.actions_["panel"].isChecked())
 
     def _unit(self) -> None:
         self._w.set_unit(self._key)

@@ -30,6 +30,8 @@ class Division(QSplitter):
         self._halve()
 
     def _halve(self) -> None:
+        if self.widget(1).isHidden():
+            return
         drawing, panel = self.sizes()
         most = max((drawing + panel) // 2, self.widget(1).minimumWidth())
         wanted = max(panel, self._before)

@@ -116,6 +116,15 @@ class Frame(QMainWindow):
         self.take_nodes(node, nodes)
         self.show_held()
 
+    def show_panel(self, shown: bool) -> None:
+        """Show the panel with its lists, or give the drawing their room until another stage or one of the lists is asked for."""
+        self.actions_["panel"].setChecked(shown)
+        if shown == self.side.isHidden():
+            now = self.focusWidget()
+            self.side.setVisible(shown)
+            if now is not None and self.side.isAncestorOf(now):
+                self.drawing_wanted.emit()
+
     def say(self, text: str) -> None:
         """One sentence in the foot of the window."""
         self.foot.say(text)

@@ -72,7 +72,7 @@ class MainWindow(Frame):
         TypedText(self)
         self.commands = Commands(self)
         self.actions_ = actions.build(self, self.commands.triggered)
-        for key in ("grid", "snap"):
+        for key in ("panel", "grid", "snap"):
             self.actions_[key].setChecked(True)
         LanguageMenu(self)
         self.recent_menu = RecentMenu(self)
@@ -253,6 +253,7 @@ class MainWindow(Frame):
             self.stage = stage
             self.node = None
             self.stages.set_stage(stage)
+            self.show_panel(True)
             room = self.room
             self.tools.set_stage(stage)
             if room is not None:

@@ -35,6 +35,7 @@ def restore(window: Frame) -> None:
 def keep(window: Frame) -> None:
     """Note where the window lies, how it is divided and which stage it shows."""
     settings = window.settings
+    window.show_panel(True)  # a division without it is none to come back to
     settings.setValue("geometry", window.saveGeometry())
     settings.setValue("splitter", window.splitter.saveState())
     settings.setValue("side splitter", window.side.inside.state())
