@@ -6132,6 +6132,10 @@
         <translation>Zurücklegen, was gezogen wurde; noch einmal: nichts halten</translation>
     </message>
     <message>
+        <source>Put the drawing back; or glue wood on, cut it anew and tick its steps again.</source>
+        <translation>Die Zeichnung zurückstellen; oder Holz anleimen, neu ausarbeiten und die Schritte noch einmal abhaken.</translation>
+    </message>
+    <message>
         <source>Put the drawing back; or let wood into what is cut, cut it anew and tick its steps again.</source>
         <translation>Die Zeichnung zurückstellen; oder Holz einsetzen, neu ausarbeiten und die Schritte noch einmal abhaken.</translation>
     </message>

@@ -85,13 +85,12 @@ class Page(Struct, frozen=True):
 def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = None) -> Page:
     """The page of a feature; of one of its nodes when `node` is given and it has one."""
     loop = shaped_loop(layout, id)
-    if loop is not None and node is not None and 0 <= node < len(loop.nodes):
-        return _node(layout, id, node)
+    of_node = loop is not None and node is not None and 0 <= node < len(loop.nodes)
     if id == "blank":
         return Page(say("Blank"), [], blank_rows(layout, unit))
     if id == "nut":
         return Page(say("Nut and strings"), [], nut_rows(layout))
-    page = _outline(layout, unit) if id == OUTLINE else _feature(layout, id, unit)
+    page = _node(layout, id, node) if of_node else _outline(layout, unit) if id == OUTLINE else _feature(layout, id, unit)
     made = worked(layout.book)
     if id in made.cut:
         told = say("cut otherwise than it is drawn") if strays(layout, id) else say("cut: a change here changes the plan alone")

@@ -244,6 +244,7 @@ def _cut_otherwise(*rows: CutOff) -> Snag:
     x, y = found.gone[1] if found.gone[0] else found.left[1] if found.left[0] else shape_path(worst.tick.cut.shape).start
     return Snag("cut-otherwise", TIGHT if worst.can_go_on else SPOILS, (worst.of,), (x, y, 0.0), None, None, worst.text,
                 say("Cut it on to what the drawing says and tick its steps again, or put the drawing back.") if worst.can_go_on else
+                say("Put the drawing back; or glue wood on, cut it anew and tick its steps again.") if worst.of == OUTLINE else
                 say("Put the drawing back; or let wood into what is cut, cut it anew and tick its steps again."))
 
 

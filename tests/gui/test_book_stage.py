@@ -98,7 +98,7 @@ def test_money_notes_and_the_table_they_make(bench, room, monkeypatch, tmp_path)
     monkeypatch.setattr(ask, "save_file", lambda *_: tmp_path / "book.csv")
     bench.window.commands.run("write book")
     rows = list(csv.reader((tmp_path / "book.csv").read_text("utf-8-sig").splitlines()))
-    assert ["money", "practice", "'=wood", "", "3", "", "0.10", "", "0.30"] in rows
+    assert ["money", "practice", "'=wood", "", "3", "", "0.10", "", "0.30", ""] in rows
     assert any(row[:3] == ["note", "practice", "clamp it twice"] for row in rows)
 
 

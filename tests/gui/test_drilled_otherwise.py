@@ -4,7 +4,9 @@ from msgspec.structs import replace
 
 from app.panels.describe import describe
 from app.panels.order.order_rows import minutes_words
-from geometry.edits import add_hole, nudge, remove_features, set_field
+from geometry.book import tick_off
+from geometry.edits import add_hole, move_node, nudge, remove_features, set_field
+from geometry.layout import Book, DrawnSlot, Made, Shaped, Task
 from tests.gui.test_order_stage import order  # noqa: F401  a fixture
 
 TUNER = "treble face 2"
@@ -105,3 +107,12 @@ def test_a_slot_is_widened_after_the_router(bench, order):  # noqa: F811
     bench.window.commands.run("undo")
     bench.planned("order")
     assert row(order, rout).mark == "done"
+
+
+def test_the_page_of_a_node_says_that_its_outline_is_cut(bench):
+    book = tick_off(Book(piece="real"), Task(operation="rout outline 1"), 1, Made(cut=Shaped(shape=DrawnSlot(loop=bench.layout.outline))))
+    layout = replace(bench.layout, book=book)
+    x, y = layout.outline.nodes[5].at
+    for one, told in ((layout, "cut: a change here changes the plan alone"), (move_node(layout, "outline", 5, (x, y + 4.0)), "cut otherwise than it is drawn")):
+        assert [page.facts[0].value for page in (describe(one, "outline", "mm"), describe(one, "outline", "mm", 5))] == [told, told]
+        assert describe(one, "outline", "mm", 5).title == "Node 6 of the outline"
