@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from itertools import pairwise
 
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainterPath, QTransform
@@ -67,27 +66,33 @@ def boxes_of(paths: list[QPainterPath]) -> tuple[Box, ...]:
         whole |= path.controlPointRect()
     if max(whole.width(), whole.height()) <= SMALL:
         return ((whole.left(), whole.right(), whole.top(), whole.bottom()),)
-    return tuple(box for path in paths for line in path.toSubpathPolygons() for box in _along([(at.x(), at.y()) for at in line]))
+    return tuple(box for path in paths for line in path.toSubpathPolygons() for box in _along([at.toTuple() for at in line]))
 
 
 def _along(points: list[Vec2]) -> Iterator[Box]:
     """Boxes along a line through some points, as many of its pieces in each as stay narrow together."""
-    left, right, low, high = math.inf, -math.inf, math.inf, -math.inf
-    for (x0, y0), (x1, y1) in pairwise(points):
-        narrow = left, right, low, high
-        left, right, low, high = min(left, x0, x1), max(right, x0, x1), min(low, y0, y1), max(high, y0, y1)
-        if right - left <= PIECE or high - low <= PIECE:
-            continue
-        if narrow[0] < math.inf:
-            yield narrow
-        left, right, low, high = min(x0, x1), max(x0, x1), min(y0, y1), max(y0, y1)
-        n = math.ceil(min(right - left, high - low) / PIECE)
-        if n > 1:
-            across, up = (x1 - x0) / n, (y1 - y0) / n
-            for x, y in ((x0 + i * across, y0 + i * up) for i in range(n)):
-                yield min(x, x + across), max(x, x + across), min(y, y + up), max(y, y + up)
-            left, right, low, high = math.inf, -math.inf, math.inf, -math.inf
-    if left < math.inf:
+    x0, y0 = points[0]
+    left = right = x0
+    low = high = y0
+    some = False
+    for x1, y1 in points[1:]:
+        # Compared one by one, since thousands of points a frame are: min and max take four times as long.
+        l, r = left if left < x1 else x1, right if right > x1 else x1
+        b, t = low if low < y1 else y1, high if high > y1 else y1
+        if r - l <= PIECE or t - b <= PIECE:
+            left, right, low, high, some = l, r, b, t, True
+        else:
+            if some:
+                yield left, right, low, high
+            left, right, low, high, some = min(x0, x1), max(x0, x1), min(y0, y1), max(y0, y1), True
+            n = math.ceil(min(right - left, high - low) / PIECE)
+            if n > 1:
+                across, up = (x1 - x0) / n, (y1 - y0) / n
+                for x, y in ((x0 + i * across, y0 + i * up) for i in range(n)):
+                    yield min(x, x + across), max(x, x + across), min(y, y + up), max(y, y + up)
+                left, right, low, high, some = x1, x1, y1, y1, False
+        x0, y0 = x1, y1
+    if some:
         yield left, right, low, high
 
 
