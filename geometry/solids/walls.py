@@ -47,20 +47,16 @@ class Wall(Struct, frozen=True, eq=False, dict=True, weakref=True):
 
     @cached_property
     def _flat(self) -> tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
-        points, segment, t0, t1 = [self.path.start], [], [], []
-        for i, piece in enumerate(self.path.segments):
-            flat = piece.flatten(self.sagitta)
-            points += flat[1:]
-            n = len(flat) - 1
-            segment += [i] * n
-            t0 += [j / n for j in range(n)]
-            t1 += [(j + 1) / n for j in range(n)]
-        out = np.array(points, dtype=float)
+        flat = [piece.flatten(self.sagitta) for piece in self.path.segments]
+        out = np.array([self.path.start, *(at for one in flat for at in one[1:])], dtype=float)
         # Next to nothing is nothing: the polygon library divides by what is left of it.
         out[np.abs(out) < 1e-12] = 0.0
         if self.path.closed:
             out[-1] = out[0]
-        return out, np.array(segment), np.array(t0), np.array(t1)
+        counts = np.array([len(one) - 1 for one in flat])
+        segment = np.repeat(np.arange(len(counts)), counts)
+        number = np.arange(len(segment)) - np.repeat(np.cumsum(counts) - counts, counts)
+        return out, segment, number / counts[segment], (number + 1) / counts[segment]
 
     @property
     def points(self) -> np.ndarray:
