@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtWidgets import QLabel, QWidget
 
 
-def paragraph(parent: QWidget, text: str = "", name: str = "") -> QLabel:
-    """A label that wraps; `name` is that of its kind in the style sheet (`dim`, `title`, `heading`)."""
-    label = QLabel(text, parent, objectName=name, wordWrap=True)
-    return label
+def paragraph(parent: QWidget, text: str = "", name: str = "", **more) -> QLabel:
+    """A label that wraps; `name` is that of its kind in the style sheet (`dim`, `title`, `heading`),
+    `more` what else of it is set."""
+    return QLabel(text, parent, objectName=name, wordWrap=True, **more)

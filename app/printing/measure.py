@@ -34,8 +34,7 @@ class MeasureBars(ReadInOrder, QDialog):
         self._settings = settings
         self._before: dict[LengthField, str] = {}
         """what stood in a field at first: a bar of exactly 100 mm, of which inches show no more than is near it"""
-        self.printer = Choice(self)
-        self.printer.setEditable(True)
+        self.printer = Choice(self, editable=True)
         self.printer.addItems(QPrinterInfo.availablePrinterNames())
         self.printer.setCurrentText(QPrinterInfo.defaultPrinterName())
         self.printer.setAccessibleName(say("Printer"))

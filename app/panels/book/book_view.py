@@ -70,8 +70,7 @@ class BookView(QWidget):
         column.setContentsMargins(0, 0, 6, 0)
         row = Flow(gap=6)
         for key, word, tip in buttons:
-            button = WrappingButton(word, page)
-            button.setToolTip(tip)
+            button = WrappingButton(word, page, toolTip=tip)
             button.setProperty("key", key)
             button.clicked.connect(self._pressed)
             self._buttons[key] = button

@@ -44,10 +44,9 @@ class ReadingPage(QWidget):
             Head(say("hole"), left=True, wide=True), Head(say("planned")), Head(say("measured"), TYPED),
             Head(say("off"))), self)
         left = filled(QVBoxLayout(), self.ways, (self.table, 1))
-        self._says = paragraph(self)
-        self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self._says.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self._says.setTextFormat(Qt.TextFormat.PlainText)
+        self._says = paragraph(self, alignment=Qt.AlignmentFlag.AlignTop,
+                               textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse,
+                               textFormat=Qt.TextFormat.PlainText)
         scroll = Scroll(say("What the readings say"), self, self._says)
         self._says.setObjectName("words")
         scroll.setMinimumHeight(px(50))

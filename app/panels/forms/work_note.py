@@ -46,8 +46,7 @@ class WorkNote(QFrame):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._words, self._halted = "", False
         self._at: Callable[[], str] = str
-        self.words = paragraph(self)
-        self.words.setTextFormat(Qt.TextFormat.PlainText)
+        self.words = paragraph(self, textFormat=Qt.TextFormat.PlainText)
         self.at = Elided(self, objectName="dim")
         self.button = QPushButton(say("Stop"), self, clicked=self._pressed)
         row = filled(QHBoxLayout(), (self.at, 1), self.button)

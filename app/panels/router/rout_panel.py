@@ -201,16 +201,14 @@ class RoutPanel(QWidget):
             heading.setVisible(bool(rows))
 
     def _combo(self, name: str) -> Choice:
-        box = Choice(self, accessibleName=name)
-        box.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        box.setMinimumContentsLength(12)
+        box = Choice(self, accessibleName=name, sizeAdjustPolicy=Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon,
+                     minimumContentsLength=12)
         box.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         return box
 
     def _label(self, name: str) -> QLabel:
-        label = paragraph(self, name=name)
-        label.setTextFormat(Qt.TextFormat.PlainText)
-        label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        label = paragraph(self, name=name, textFormat=Qt.TextFormat.PlainText,
+                          textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
         return label
 
     def _lines(self, title: str) -> Lines:

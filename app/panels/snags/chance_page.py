@@ -20,8 +20,7 @@ class ChanceLine(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._words = paragraph(self)
-        self._words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self._words = paragraph(self, textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
         self._bar = QProgressBar(self)
         self._bar.setRange(0, 100)
         self._bar.setTextVisible(False)

@@ -102,9 +102,8 @@ class AboutDialog(ReadInOrder, QDialog):
         return table
 
     def _words(self, text: str) -> QLabel:
-        label = paragraph(self, text)
-        label.setTextFormat(Qt.TextFormat.PlainText)
-        label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        label = paragraph(self, text, textFormat=Qt.TextFormat.PlainText,
+                          textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
         return label
 
     def _copy(self) -> None:

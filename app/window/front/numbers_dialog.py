@@ -182,9 +182,7 @@ class NumbersDialog(ReadInOrder, QDialog):
             form.addRow(Lead(labels[key], fields[key]), fields[key])
         self._says = paragraph(self)
         self._left = paragraph(self, name="dim")
-        self._cure = QPushButton(say("Take what would do"), self)
-        self._cure.setAutoDefault(False)
-        self._cure.clicked.connect(self._take_cure)
+        self._cure = QPushButton(say("Take what would do"), self, autoDefault=False, clicked=self._take_cure)
         self._buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
         self.begin_button = self._buttons.button(QDialogButtonBox.StandardButton.Ok)

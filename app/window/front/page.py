@@ -52,8 +52,7 @@ class FrontPage(QWidget):
 
     # ---- building -------------------------------------------------------
     def _ways(self) -> QScrollArea:
-        area = QScrollArea(self)
-        area.setWidgetResizable(True)
+        area = QScrollArea(self, widgetResizable=True)
         steady(area)
         area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         area.viewport().setAutoFillBackground(False)
@@ -75,9 +74,8 @@ class FrontPage(QWidget):
                 ("import", say("From a drawing…"), say("An outline from a DXF or SVG file.")),
                 ("trace", say("From a photo or scan…"), say("Set to scale, and its outline traced.")),
                 ("open", say("Open a layout…"), say("Go on with one that you saved."))):
-            way = QPushButton(word, self, objectName="way")
-            way.setIconSize(QSize(px(20), px(20)))
-            way.setIcon(button_icon(SIGNS.get(key, key), self._theme))
+            way = QPushButton(word, self, objectName="way", iconSize=QSize(px(20), px(20)),
+                              icon=button_icon(SIGNS.get(key, key), self._theme))
             way.setProperty("way", key)
             keep(way, fixed_panel=WAY)
             way.setAutoDefault(True)
@@ -107,8 +105,7 @@ class FrontPage(QWidget):
         column = filled(QVBoxLayout(), paragraph(self, say("From an invented sample"), "fronttitle"),
                         paragraph(self, say("Each is drawn from its own layout. A copy opens; the sample stays."), "dim"), gap=8)
         column.addSpacing(6)
-        self._area = QScrollArea(self)
-        self._area.setWidgetResizable(True)
+        self._area = QScrollArea(self, widgetResizable=True)
         steady(self._area)
         self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._area.viewport().setAutoFillBackground(False)

@@ -106,11 +106,9 @@ class ImportDialog(ReadInOrder, QDialog):
         self.result_layout: Headstock | None = None
         self._preview = ImportPreview(window.theme, self)
         self._preview.picked.connect(self._pick)
-        self._unit = Choice(self)
-        self._unit.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        self._unit.setMinimumContentsLength(14)
+        self._unit = Choice(self, sizeAdjustPolicy=Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon,
+                            minimumContentsLength=14, activated=self._read_again)
         self._unit.currentTextChanged.connect(self._unit.setToolTip)
-        self._unit.activated.connect(self._read_again)
         self._longest = LengthField(window.unit, parent=self)
         self._longest.setToolTip(say("The outline as it lies in the drawing, across or along. Type what it is in truth, and the whole drawing "
                                      "is made larger or smaller."))
@@ -127,10 +125,9 @@ class ImportDialog(ReadInOrder, QDialog):
         self._table = LoopTable(self._made_of, window.unit, self)
         self._table.chosen.connect(self._role)
         self._table.currentCellChanged.connect(self._row)
-        self._all = QPushButton(say("&The same for all alike"), self)
-        self._all.setToolTip(say("Every loop of the same size on the same layer becomes what the chosen one becomes."))
-        self._all.setAutoDefault(False)
-        self._all.clicked.connect(self._as_this)
+        self._all = QPushButton(say("&The same for all alike"), self,
+                                toolTip=say("Every loop of the same size on the same layer becomes what the chosen one becomes."),
+                                autoDefault=False, clicked=self._as_this)
         self._across, self._along = LengthField(window.unit, parent=self), LengthField(window.unit, parent=self)
         self._whole = WrappingRadio(say("A new layout around this outline"), self)
         self._only = WrappingRadio(say("This outline in the layout that is open"), self)
@@ -151,8 +148,7 @@ class ImportDialog(ReadInOrder, QDialog):
 
     # ---- building -------------------------------------------------------
     def _words(self, name: str) -> QLabel:
-        label = paragraph(self, name=name)
-        label.setTextFormat(Qt.TextFormat.PlainText)
+        label = paragraph(self, name=name, textFormat=Qt.TextFormat.PlainText)
         return label
 
     def _build(self) -> None:
@@ -165,9 +161,7 @@ class ImportDialog(ReadInOrder, QDialog):
         for word, about, slot in ((say("Turn left"), say("A quarter turn"), self._left),
                                   (say("Turn right"), say("A quarter turn"), self._right),
                                   (say("Mirror"), say("Bass and treble change places"), self._mirror)):
-            button = QPushButton(word, self, toolTip=about)
-            button.setAutoDefault(False)
-            button.clicked.connect(slot)
+            button = QPushButton(word, self, toolTip=about, autoDefault=False, clicked=slot)
             turns.addWidget(button)
         self._neck = NeckRows(form, self._window.unit, self)
         for field in (self._neck.length, self._neck.slant):

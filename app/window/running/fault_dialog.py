@@ -73,8 +73,7 @@ class FaultDialog(ReadInOrder, QDialog):
             self._report.setPlainText(self.report)
 
     def _words(self, text: str) -> QLabel:
-        label = paragraph(self, text)
-        label.setTextFormat(Qt.TextFormat.PlainText)
+        label = paragraph(self, text, textFormat=Qt.TextFormat.PlainText)
         return label
 
     def _copy(self) -> None:
