@@ -2317,7 +2317,7 @@
     </message>
     <message>
         <source>Distances along the head are from the base line, square to the centreline through the middle of the nut.</source>
-        <translation>Längs der Kopfplatte wird von der Grundlinie gemessen, im rechten Winkel zur Mittellinie durch die Mitte des Sattels.</translation>
+        <translation>Längs wird von der Grundlinie gemessen: rechtwinklig zur Mittellinie durch die Mitte des Sattels.</translation>
     </message>
     <message>
         <source>Distances between two holes, and how: over the wood left between, between the far walls, over pins</source>

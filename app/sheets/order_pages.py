@@ -20,6 +20,7 @@ from geometry.lengths import spoken
 from geometry.saying import count, say
 from geometry.sequence import Counts, Operation
 from geometry.terms import term
+from geometry.units import UNPARTED
 
 NUMBERS = 8.0
 """Room for the number of a step, mm."""
@@ -117,11 +118,13 @@ def troubles(work: Work) -> list[str]:
 
 
 def _set_up(first: Operation, width: float, continued: bool = False) -> Block:
-    """A grey line with the machine and everything to set on it; it stands again where its steps go on on another page."""
+    """A grey line with the machine and everything to set on it, each setting whole on a line; it stands again where its steps go on on
+    another page."""
     text = first.setup.words(spoken())
     if continued:
         text = say("{set_up} (continued)", set_up=text)
-    lines, y = block(text[0].upper() + text[1:], (1.5, -1.6), READ, width - 3.0)
+    parts = (part.replace(" ", UNPARTED) if text_width(part, READ) < width / 2 else part for part in (text[0].upper() + text[1:]).split(", "))
+    lines, y = block(", ".join(parts), (1.5, -1.6), READ, width - 3.0)
     low = y - 0.1
     return of_marks([Area(rectangle(0.0, low, width, 0.0), "wood"), *lines], -low + 1.2, keep=True)
 

@@ -23,7 +23,9 @@ from geometry.terms import term
 WIDEST = 41.0
 """Widest a picture becomes, mm."""
 HIGHEST = 60.0
-"""Highest a picture becomes, mm: three rows fit on the smaller papers."""
+"""Highest a picture becomes, mm: ROWS fit on the smaller papers."""
+ROWS = 3
+"""Rows of pictures on a page; where one column more than their width asks for keeps them within so many, they are that much smaller."""
 GAP = 5.0
 """Between pictures, mm."""
 STRAY = 0.01
@@ -37,12 +39,14 @@ def stage_blocks(layout: Headstock, work: Work, width: float, ask: Ask = go_on) 
     has no inside."""
     x0, y0, x1, y1 = blank_box(layout.blank)
     columns = max(1, int((width + GAP) / (WIDEST + GAP)))
+    pictures = _pictures(layout, work, STRAY * max((x1 - x0) / WIDEST, (y1 - y0) / HIGHEST), ask)
+    if ROWS * columns < len(pictures) <= ROWS * (columns + 1):
+        columns += 1
     room = (width + GAP) / columns - GAP
     scale = min(room / (x1 - x0), HIGHEST / (y1 - y0))
     blocks = [heading(say("The piece, stage by stage"), width, say("Face in the middle, square edges folded flat beside "
                                                               "it, as far as they are still there. Crosses are still "
                                                               "to be drilled."))]
-    pictures = _pictures(layout, work, STRAY / scale, ask)
     for i in range(0, len(pictures), columns):
         row = pictures[i:i + columns]
         placed: list[Placed] = []

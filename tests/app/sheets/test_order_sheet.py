@@ -4,10 +4,14 @@ import msgspec
 import pytest
 
 from app.sheets import pages, plan_work
-from app.sheets.order_pages import order_warning, summary
+from app.sheets.order_pages import order_blocks, order_warning, summary
+from app.sheets.stage_pages import stage_blocks
 from geometry.drawing import Label
 from geometry.sequence import moved
 from tests.app.sheets.printed import layout
+
+WIDE = 182.0
+"""Of the window of an A4 page, mm."""
 
 
 @pytest.fixture(scope="module")
@@ -37,3 +41,23 @@ def test_an_own_order_that_is_sound_is_printed_without_a_warning():
     work = plan_work(msgspec.structs.replace(head, order=own))
     assert work.order.steps == own and order_warning(work) == "" and "your own" in summary(work)
     assert order_warning(plan_work(head)) == "" and "your own" not in summary(plan_work(head))
+
+
+def test_no_setting_of_a_set_up_is_parted_by_the_end_of_a_line():
+    """The heading of a tilted table takes two lines: the first ends behind a comma."""
+    tilted = [block for block in order_blocks(plan_work(layout("demo")), {}, WIDE)
+              if any(isinstance(mark, Label) and "tilted" in mark.text for placed in block.placed for mark in placed.drawing)]
+    heads = [[mark.text for mark in block.placed[0].drawing if isinstance(mark, Label)] for block in tilted]
+    assert heads and all(len(lines) == 2 and lines[0].endswith(",") for lines in heads)
+
+
+def test_one_stage_more_than_three_rows_hold_makes_the_pictures_smaller():
+    """The demo has 12 stages, four in a row; glued up with a scarf joint it has 13, five in a row, and no page for the last alone."""
+    head = layout("demo")
+    joined = msgspec.structs.replace(head, blank=msgspec.structs.replace(head.blank, scarf=60.0), nut=msgspec.structs.replace(head.nut, pitch=12.0))
+
+    def rows(of):
+        return [len([placed for placed in block.placed if any(mark.style == "centreline" for mark in placed.drawing)])
+                for block in stage_blocks(of, plan_work(of), WIDE)[2:]]
+
+    assert rows(head) == [4, 4, 4] and rows(joined) == [5, 5, 3]
