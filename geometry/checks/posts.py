@@ -47,17 +47,26 @@ def asked(rows: Sequence[tuple[Item, Item, Margins]]) -> Asked:
 
 
 def _told(rows: Sequence[tuple[Item, Item, Margins]], measured: Gaps) -> list[tuple[Snag, ...]]:
-    return [(_snag(*row, gap, measured.on_a[i], measured.on_b[i]),) if exact and short(gap, row[2].post_wall) and not _by_bores(*row, gap) else ()
-            for i, (row, gap, exact) in enumerate(zip(rows, measured.distance.tolist(), measured.exact.tolist(), strict=True))]
+    out: list[tuple[Snag, ...]] = [()] * len(rows)
+    near = [i for i, (row, gap, exact) in enumerate(zip(rows, measured.distance.tolist(), measured.exact.tolist(), strict=True))
+            if exact and short(gap, row[2].post_wall)]
+    told = _by_bores([rows[i] for i in near], measured.distance[near])
+    for i, by_bores in zip(near, told, strict=True):
+        if not by_bores:
+            out[i] = (_snag(*rows[i], float(measured.distance[i]), measured.on_a[i], measured.on_b[i]),)
+    return out
 
 
-def _by_bores(one: Item, two: Item, margins: Margins, measured: float) -> bool:
-    """Whether the wood between the bores of two posts is less than is wanted, and no more than is between the posts (mm)."""
-    if one.post is None or two.post is None:
-        return False
-    a, b = (Cylinders.made([(d.start, d.direction, d.depth, d.radius)]) for d in (one.post, two.post))
-    wood = float(gaps(a, b, np.array([margins.bore_bore])).distance[0])
-    return short(wood, margins.bore_bore) and wood <= measured + TOUCH
+def _by_bores(rows: Sequence[tuple[Item, Item, Margins]], measured: np.ndarray) -> list[bool]:
+    """Of two posts each, so far apart (mm), whether the wood between their bores is less than is wanted, and no more than between the posts."""
+    out = [False] * len(rows)
+    bored = [i for i, (one, two, _) in enumerate(rows) if one.post is not None and two.post is not None]
+    if bored:
+        a, b = (Cylinders.made([(d.start, d.direction, d.depth, d.radius) for d in (rows[i][k].post for i in bored)]) for k in (0, 1))
+        wanted = [rows[i][2].bore_bore for i in bored]
+        for i, wood, wish in zip(bored, gaps(a, b, np.array(wanted)).distance.tolist(), wanted, strict=True):
+            out[i] = short(wood, wish) and wood <= measured[i] + TOUCH
+    return out
 
 
 def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndarray, on_b: np.ndarray) -> Snag:

@@ -259,3 +259,12 @@ def test_a_slot_dragged_into_strings_asks_once_how_they_dive_into_it(monkeypatch
         layout = _dive(30.0, x=x)
         assert "string-to-wall" in {snag.kind for snag in live.check(layout).snags}
     assert len(asked) == 3
+
+
+def test_the_wood_between_bores_of_posts_is_asked_once_for_all(monkeypatch):
+    asked, gaps = [], posts.gaps
+    monkeypatch.setattr(posts, "gaps", lambda one, *more: asked.append(len(one)) or gaps(one, *more))
+    layout = demo()
+    layout = replace(layout, margins=replace(layout.margins, post_wall=60.0))
+    found = [snag for snag in check(layout).snags if snag.kind == "post-to-post"]
+    assert len(found) > 3 and len(asked) == 1 and asked[0] >= len(found)
