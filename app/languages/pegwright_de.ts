@@ -1504,6 +1504,10 @@
         <translation>{slot} biegen</translation>
     </message>
     <message>
+        <source>Beside an ear the wood ends at its glue line, and the square edge lies there.</source>
+        <translation>Neben einem Ohr endet das Holz an dessen Leimfuge, und dort liegt die gerade Kante.</translation>
+    </message>
+    <message>
         <source>Beside the hours of work: for so long the piece stands in the clamps.</source>
         <translation>Neben den Arbeitsstunden: so lange steht das Stück in den Zwingen.</translation>
     </message>
@@ -2638,6 +2642,10 @@
     <message>
         <source>Ear</source>
         <translation>Ohr</translation>
+    </message>
+    <message>
+        <source>Ear ends too soon</source>
+        <translation>Ohr endet zu früh</translation>
     </message>
     <message>
         <source>Ear {id} belongs to the blank and is not copied.</source>
@@ -4462,6 +4470,10 @@
     <message>
         <source>Make the template for this plan</source>
         <translation>Die Schablone für diesen Plan machen</translation>
+    </message>
+    <message>
+        <source>Make {ear} {by} mm longer at the {end} end.</source>
+        <translation>{ear} um {by} mm länger machen ({end}).</translation>
     </message>
     <message>
         <source>Make {ear} {measured} mm narrower, or move {item} as much.</source>
@@ -8164,8 +8176,16 @@
         <translation>Die Bohrung für {item} lässt von der geraden Kante {a} mm bis zum Ende des Rohlings ({end}); {b} mm gewünscht.</translation>
     </message>
     <message>
+        <source>The bore for {item} leaves {a} mm of {ear} to its {end} end; {b} mm wanted.</source>
+        <translation>Die Bohrung für {item} lässt {a} mm von {ear} bis zu dessen Ende ({end}); gewünscht sind {b} mm.</translation>
+    </message>
+    <message>
         <source>The bore for {item} runs {measured} mm past the {end} end of the square edge.</source>
         <translation>Die Bohrung für {item} reicht {measured} mm über die gerade Kante hinaus ({end}).</translation>
+    </message>
+    <message>
+        <source>The bore for {item} runs {measured} mm past the {end} end of {ear}: the square edge is not there.</source>
+        <translation>Die Bohrung für {item} reicht {measured} mm über das Ende von {ear} hinaus ({end}): dort ist keine gerade Kante.</translation>
     </message>
     <message>
         <source>The bore shows where the flat goes and how it lies.</source>
@@ -8686,6 +8706,10 @@
     <message>
         <source>The head made once in scrap by the same plan, and the one that counts. The job book holds hours, money, notes and readings of each by itself.</source>
         <translation>Die Kopfplatte nach demselben Plan einmal aus Abfallholz gemacht, und die, auf die es ankommt. Das Werkbuch hält Stunden, Geld, Notizen und Messwerte von jeder für sich.</translation>
+    </message>
+    <message>
+        <source>The head reaches {measured} mm past the {end} end of {ear}, where there is no wood beside the glue line.</source>
+        <translation>Die Kopfplatte reicht {measured} mm über das Ende von {ear} hinaus ({end}), wo neben der Leimfuge kein Holz ist.</translation>
     </message>
     <message>
         <source>The highest number of turns a minute that is printed on the cutter.</source>

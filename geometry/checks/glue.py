@@ -1,4 +1,4 @@
-"""Glue lines of ears: drillings along them, and drillings across them; and what comes near the feather edges of a scarf joint."""
+"""Glue lines of ears: drillings along them, and drillings across them; ears that end too soon; and what comes near the feather edges of a scarf joint."""
 
 from __future__ import annotations
 
@@ -15,8 +15,11 @@ from geometry.solids.drilling import Drilling
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """A snag for every upright drilling that a glue line runs through; one note an ear for bores that cross it."""
+    """A snag for every upright drilling that a glue line runs through; one note an ear for bores that cross it; where an ear ends too soon."""
     blank = scene.layout.blank
+    if scene.layout.ears:
+        from geometry.checks import ear_ends  # few heads have any, and a start goes without it
+        yield from ear_ends.snags(scene)
     for ear in scene.layout.ears:
         yield from scene.memo.snags(_along, scene.items, ear, blank)
         across = scene.memo.each(_across, scene.items, ear, blank)

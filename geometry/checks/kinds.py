@@ -125,6 +125,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
                        say("Turned over, the template comes back to its place only on pins that are each other's "
                            "mirror image.")),
     "glue-line": Kind(say("Glue line through a hole"), say("A drill wanders along a glue line, and the joint is weakened.")),
+    "ear-too-short": Kind(say("Ear ends too soon"), say("Beside an ear the wood ends at its glue line, and the square edge lies there.")),
     "glue-line-crossed": Kind(say("Bores cross a glue line"), say("Ears are glued before anything crosses the glue line.")),
     "feather-screw": Kind(say("Screw in a feather edge"), say("A screw lifts and splits the wood where a scarf joint runs out to nothing.")),
     "feather-edge": Kind(say("Feather edge is cut"), say("Where a scarf joint comes out on the face or the back its wood runs out to nothing, and "

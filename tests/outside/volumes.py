@@ -103,7 +103,8 @@ def wanted(head: FromFile, points: np.ndarray, slack: float) -> np.ndarray:
 
 
 def _bored(one: Bored, points: np.ndarray, slack: float) -> np.ndarray:
-    return in_rod(points, one.start, one.way, -BEYOND, one.depth + slack + (1 if one.through else 0), one.radius + slack)
+    """An edge rises beside the mouth of a bore into it by no more than it is wide."""
+    return in_rod(points, one.start, one.way, -2 * one.radius if one.side else -1.0, one.depth + slack + (1 if one.through else 0), one.radius + slack)
 
 
 def _ramp(slot: dict, points: np.ndarray, slack: float) -> np.ndarray:

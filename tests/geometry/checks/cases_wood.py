@@ -157,7 +157,17 @@ _PINS = (
 
 # An ear of 15 mm on the treble edge of the blank at x = 50: its glue line is x = 35.
 _EAR = Ear(id="ear", side="treble", width=15.0, start=0.0, end=180.0)
+def _eared(width, start, end=190.0, **parts):
+    return head(ears=(Ear(id="ear", side="treble", width=width, start=start, end=end),), **parts)
+
+
+_AT_60 = {"tuners": (side("a", 60.0),), "patterns": (SIDE,)}
 _EARS = (
+    # Beside an ear of 15 the wood ends at x = 35, and the head is 40 wide to that side; a bore of 6 has its mark at y = 60.
+    Case("ear-too-short", _eared(15.0, 20.0), -20.0, SPOILS, _eared(15.0, 0.0), between=("ear", "outline")),
+    Case("ear-too-short", _eared(15.0, 0.0, 150.0), -30.0, SPOILS, _eared(15.0, 0.0, 180.0), between=("ear", "outline")),
+    Case("ear-too-short", _eared(8.0, 56.0, **_AT_60), 1.0, TIGHT, _eared(8.0, 55.0, **_AT_60), between=("a", "ear")),
+    Case("ear-too-short", _eared(8.0, 64.0, **_AT_60), -7.0, SPOILS, _eared(8.0, 55.0, **_AT_60), between=("a", "ear")),
     Case("glue-line", head(ears=(_EAR,), holes=(SingleHole(id="h", at=(33.0, 90.0), diameter=6.0),)), -1.0, TIGHT,
          head(ears=(_EAR,), holes=(SingleHole(id="h", at=(32.0, 90.0), diameter=6.0),))),
     Case("glue-line-crossed", head(ears=(_EAR,), tuners=(side("a", 90.0),), patterns=(SIDE,)), None, NOTE,

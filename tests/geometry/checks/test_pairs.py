@@ -25,6 +25,7 @@
 | ramp of a slot and hole, outline, pocket that is there, another slot or its ramp, nut, back or floor | `hole-to-ramp`, `ramp-to-outline`, `ramp-to-pocket`, `ramp-to-slot`, `ramp-to-nut`, `ramp-too-deep` |
 | post and post | `post-to-post` |
 | string hole inside the slot | `string-hole`, `slot-not-reached`, `slot-too-shallow` |
+| end of an ear and the outline, end of an ear and the mark of a side bore | `ear-too-short` |
 | glue line through a hole | `glue-line`, `glue-line-crossed` |
 | feather edge of a scarf joint and screw, bore, slot | `feather-screw`, `feather-edge` |
 | pin and anything | `…-to-locating-pin` with every other sort, slot and outline; `pin-to-blank`, `pin-in-the-way` |

@@ -1,0 +1,103 @@
+"""Ears that end too soon: beside an ear the wood ends at its glue line, and the square edge lies there."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+
+import shapely
+from shapely.geometry import box
+
+from geometry.checks.items import Item
+from geometry.checks.scene import Scene
+from geometry.checks.snags import SPOILS, Snag, grade, short
+from geometry.checks.words import both, into, tenths
+from geometry.layout.blank import Blank, Ear
+from geometry.layout.names import OUTLINE
+from geometry.layout.shop import Margins
+from geometry.saying import say
+from geometry.solids.side import tilt_of
+from geometry.solids.walls import Wall
+from geometry.terms import term
+from geometry.tolerance import FLAT
+
+_Stretch = tuple[float, float, Ear, Ear]
+"""(from, to) along y that ears cover without a gap, mm, and the ears that begin and end it"""
+
+
+def snags(scene: Scene) -> Iterable[Snag]:
+    """Where the head reaches past an ear, and side bores whose mark lies beside one."""
+    layout = scene.layout
+    yield from scene.memo.of(_outline, scene.outline, layout.ears, layout.blank)
+    yield from scene.memo.snags(_mark, scene.sides, layout.ears, layout.blank, layout.margins)
+
+
+def _covered(ears: Sequence[Ear], side: str) -> list[_Stretch]:
+    """The stretches of a square edge that ears make."""
+    found: list[_Stretch] = []
+    for ear in sorted((ear for ear in ears if ear.side == side), key=lambda ear: min(ear.start, ear.end)):
+        low, high = sorted((ear.start, ear.end))
+        if found and low <= found[-1][1]:
+            if high > found[-1][1]:
+                found[-1] = (found[-1][0], high, found[-1][2], ear)
+        else:
+            found.append((low, high, ear, ear))
+    return found
+
+
+def _outline(outline: Wall, ears: tuple[Ear, ...], blank: Blank) -> tuple[Snag, ...]:
+    """Each piece of the head, from the nut line on, that lies outside the glue lines where no ear is; of several ears the outermost line counts."""
+    if outline.crossing is not None:
+        return ()
+    found = []
+    for side in ("bass", "treble"):
+        stretches = _covered(ears, side)
+        if not stretches:
+            continue
+        edge = blank.edge_x(side)
+        glue = min((blank.glue_x(ear) for ear in ears if ear.side == side), key=lambda x: abs(edge - x))
+        bare = box(min(edge, glue), 0.0, max(edge, glue), max(blank.tip, 0.0))
+        for low, high, _, _ in stretches:
+            bare -= box(min(edge, glue) - 1.0, low - FLAT, max(edge, glue) + 1.0, high + FLAT)
+        for piece in shapely.get_parts(outline.area & bare):
+            x0, y0, x1, y1 = piece.bounds
+            if piece.area > 0.0 and min(x1 - x0, y1 - y0) > 2 * FLAT:
+                found.append(_past(stretches, y0, y1, ((x0 + x1) / 2, (y0 + y1) / 2)))
+    return tuple(found)
+
+
+def _past(stretches: list[_Stretch], y0: float, y1: float, at: tuple[float, float]) -> Snag:
+    """The snag of what lies from y0 to y1 beside ears; the nearest of them would have to be longer."""
+    lacks, ear, end = min(((y1 - high, last, "tip") if high <= y0 + 2 * FLAT else (low - y0, begun, "nut") for low, high, begun, last in stretches),
+                          key=lambda found: found[0])
+    return Snag("ear-too-short", SPOILS, (ear.id, OUTLINE), (*at, 0.0), -lacks, 0.0,
+                say("The head reaches {measured} mm past the {end} end of {ear}, where there is no wood beside the glue line.",
+                    measured=into(-lacks), end=term(end), ear=ear.id),
+                say("Make {ear} {by} mm longer at the {end} end.", ear=ear.id, by=tenths(lacks), end=term(end)))
+
+
+def _mark(item: Item, ears: tuple[Ear, ...], blank: Blank, margins: Margins) -> tuple[Snag, ...]:
+    """A side bore's mark has to lie on an ear, with wood to either side of the drill; what the ends of the blank leave is told elsewhere."""
+    bore = item.post
+    if bore is None or bore.mark is None:
+        return ()
+    rim = max(drilling.radius for drilling in item.drillings if drilling.hole == bore.hole) / math.cos(tilt_of(item.frame))
+    y, found = bore.mark[1], []
+    for low, high, begun, last in _covered(ears, item.frame.side):
+        ends = [(y - low, begun, "nut")] if low > -blank.behind else []
+        ends += [(high - y, last, "tip")] if high < blank.tip else []
+        if not ends:
+            return ()
+        found.append(min(ends, key=lambda end: end[0]))
+    if not found:
+        return ()
+    reach, ear, end = max(found, key=lambda end: end[0])
+    measured, needed = reach - rim, margins.blank_edge
+    if not short(measured, needed):
+        return ()
+    a, b = both(measured, needed)
+    text = (say("The bore for {item} runs {measured} mm past the {end} end of {ear}: the square edge is not there.",
+                item=item.id, measured=into(measured), end=term(end), ear=ear.id) if measured < 0 else
+            say("The bore for {item} leaves {a} mm of {ear} to its {end} end; {b} mm wanted.", item=item.id, a=a, ear=ear.id, end=term(end), b=b))
+    return (Snag("ear-too-short", grade(measured), (item.id, ear.id), bore.mark, measured, needed, text,
+                 say("Make {ear} {by} mm longer at the {end} end.", ear=ear.id, by=tenths(needed - measured), end=term(end))),)
