@@ -18,7 +18,7 @@ from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import pocket_facts, slot_there_row
 from app.panels.router.fit_rows import fit_rows
 from app.panels.strings.string_way_rows import flat_rows, ramp_rows
-from geometry.checks.in_wood import strays
+from geometry.checks.in_wood import by_the_wood, strays
 from geometry.edits import (
     free_from_row,
     loop_at,
@@ -91,7 +91,7 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
     if id == "nut":
         return Page(say("Nut and strings"), [], nut_rows(layout))
     page = _node(layout, id, node) if of_node else _outline(layout, unit) if id == OUTLINE else _feature(layout, id, unit)
-    made = worked(layout.book)
+    made = worked(by_the_wood(layout).book)
     if id in made.cut:
         told = say("cut otherwise than it is drawn") if strays(layout, id) else say("cut: a change here changes the plan alone")
     elif id in made.glued:

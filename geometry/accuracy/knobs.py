@@ -13,6 +13,7 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry import vectors as v
+from geometry.checks.in_wood import by_the_wood
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, EdgeRun, FreePlace, Headstock, Row, RowPlace, Tuner, staying, staying_rows
 from geometry.solids.frames import Frame, frames
@@ -47,6 +48,7 @@ def knobs(layout: Headstock) -> list[Knob]:
         placed = frames(layout)
     except GeometryError:
         return []
+    layout = by_the_wood(layout)
     stays = staying(layout)
     singles = [t for t in layout.tuners if t.id not in stays and not isinstance(t.place, RowPlace)]
     found: list[Knob] = []

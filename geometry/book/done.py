@@ -61,21 +61,6 @@ def begun_steps(book: Book) -> frozenset[str]:
     return frozenset(timed - ticked(book))
 
 
-def called_now(layout: Headstock) -> Book:
-    """The book with each tick under the name that the drawing has now for what it made, so that an entry goes to the right one. What
-    went by one of these names and is in the drawing no more takes one that has become free."""
-    book = layout.book
-    again = [(task, one) for task, one in in_wood(layout, book.piece).again if isinstance(one, Done)]
-    if not again:
-        return book
-    new = {id(one): task for task, one in again}
-    taken = {task.operation for task in new.values()}
-    free = iter([one.task for _, one in again if one.task.operation not in taken])
-    return replace(book, done=tuple([
-        replace(one, task=new[id(one)]) if id(one) in new else
-        replace(one, task=next(free)) if one.piece == book.piece and one.task.operation in taken else one for one in book.done]))
-
-
 def tick_off(book: Book, task: Task, number: int, made: Made = NOTHING) -> Book:
     """The step done on the piece on the bench, with what it made. It keeps the number that it was ticked off with first; ticked again
     it has what is made now."""

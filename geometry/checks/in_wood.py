@@ -19,7 +19,7 @@ from geometry.checks.scene import Scene
 from geometry.checks.snags import FACE, SPOILS, TIGHT, Snag
 from geometry.checks.words import first, name
 from geometry.errors import GeometryError
-from geometry.layout.book import Bored, Done, Piece, Task, Time
+from geometry.layout.book import Book, Bored, Done, Piece, Task, Time
 from geometry.layout.drilled import cut_of, drilling_of
 from geometry.layout.headstock import Headstock
 from geometry.layout.names import OUTLINE
@@ -117,10 +117,21 @@ class InWood(Struct, frozen=True, eq=False, dict=True):
 
 
 _NOTHING = InWood((), (), (), (), ())
+_last: tuple[Headstock | None, Piece, InWood] = (None, "real", _NOTHING)
+"""The layout asked for last, which keeps its identity from being given to another, and what was found; swapped as one."""
 
 
 def in_wood(layout: Headstock, piece: Piece) -> InWood:
-    """The same of a layout by itself. Nothing where its shapes make no sense."""
+    """The same of a layout by itself; that of the layout asked for last is remembered. Nothing where its shapes make no sense."""
+    global _last
+    known, of, found = _last
+    if known is not layout or of != piece:
+        found = _in_wood(layout, piece)
+        _last = layout, piece, found
+    return found
+
+
+def _in_wood(layout: Headstock, piece: Piece) -> InWood:
     if not any([one.hole or one.cut for one in (*layout.book.done, *layout.book.times)]):
         return _NOTHING
     of: dict[str, list[Hole]] = {}
@@ -130,6 +141,27 @@ def in_wood(layout: Headstock, piece: Piece) -> InWood:
     except GeometryError:
         return _NOTHING
     return _held_against(layout, [Feature(id, tuple(own)) for id, own in of.items()], piece, Memo())
+
+
+def called_now(layout: Headstock, piece: Piece) -> Book:
+    """The book with each tick of a piece under the name that the drawing has now for what it made, so that whoever goes by names meets
+    the right one. What went by one of these names and is in the drawing no more takes one that has become free."""
+    book = layout.book
+    again = [(task, one) for task, one in in_wood(layout, piece).again if isinstance(one, Done)]
+    if not again:
+        return book
+    new = {id(one): task for task, one in again}
+    taken = {task.operation for task in new.values()}
+    free = iter([one.task for _, one in again if one.task.operation not in taken])
+    return replace(book, done=tuple([
+        replace(one, task=new[id(one)]) if id(one) in new else
+        replace(one, task=next(free)) if one.piece == piece and one.task.operation in taken else one for one in book.done]))
+
+
+def by_the_wood(layout: Headstock) -> Headstock:
+    """The layout with what is made of the real piece under the names of now: for whoever asks by name what stays where it is."""
+    book = called_now(layout, "real")
+    return layout if book is layout.book else replace(layout, book=book)
 
 
 def strays(layout: Headstock, id: str) -> bool:

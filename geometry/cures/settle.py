@@ -10,6 +10,7 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry.checks import CheckResult, LiveCheck, Snag
+from geometry.checks.in_wood import by_the_wood
 from geometry.checks.moves import Change, Move, how_far
 from geometry.checks.snags import NOTE, SPOILS, TIGHT
 from geometry.checks.words import listed, tenths, up
@@ -48,6 +49,7 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
 
     `checker` may be one that has checked layouts near this one before: it is quicker. `tried` is called at each move that is tried.
     """
+    layout = by_the_wood(layout)
     search = _Search(layout, Before(result.snags), snag, checker or LiveCheck(), tried)
     ways = tracks(layout, snag)
     queue = [(up(max(snag.lacks, 0.1) if snag.unit == "mm" else 0.1) * way.dear, i, 0) for i, way in enumerate(ways)]

@@ -28,7 +28,6 @@ from geometry.book import (
     Line,
     add_remark,
     begin_anew,
-    called_now,
     corrected,
     done_steps,
     drop_timer,
@@ -51,6 +50,7 @@ from geometry.book import (
     tick_off,
     ticked,
 )
+from geometry.checks.in_wood import called_now
 from geometry.errors import GeometryError, quoted
 from geometry.layout import NOTHING, Book, Clock, Made, Piece, Price, Remark, Task
 from geometry.saying import say
@@ -216,7 +216,7 @@ class BookRoom(PlanningRoom):
         """The book with minutes as typed. Who types what a step of the piece on the bench took has done it; the timer says only that
         it is begun."""
         made = self._made(task)
-        book = set_minutes(called_now(replace(self.window.document.layout, book=book)), piece, task, minutes, made or NOTHING)
+        book = set_minutes(called_now(replace(self.window.document.layout, book=book), book.piece), piece, task, minutes, made or NOTHING)
         if not minutes or made is None or piece != book.piece or task.operation in ticked(book):
             return book
         return tick_off(book, task, self.work.number[task.operation], made)
@@ -232,7 +232,7 @@ class BookRoom(PlanningRoom):
         if task is not None and column in HOUR_PIECE:
             self._minutes(row, column, "")
         elif task is not None and column == STEP and task.operation in {*done_steps(self.window.document.layout), *ticked(self.book)}:
-            self._record(say("{title} is not done", title=task.title), lambda _: open_again(called_now(self.window.document.layout), task.operation))
+            self._record(say("{title} is not done", title=task.title), lambda _: open_again(called_now(self.window.document.layout, self.window.document.book.piece), task.operation))
         else:
             self.window.say(say("Stand on the minutes, or on the tick of a step, that are to be struck out."))
 

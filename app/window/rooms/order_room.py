@@ -16,8 +16,9 @@ from app.panels.order.step_words import step_words
 from app.sheets.work import Work, plan_work
 from app.window.rooms.order_centre import OrderCentre
 from app.window.rooms.planning import PlanningRoom, PlanWords, asked_for
-from geometry.book import called_now, made_by, open_again, task_of, tick_off
+from geometry.book import made_by, open_again, task_of, tick_off
 from geometry.cancellation import Ask, go_on
+from geometry.checks.in_wood import called_now
 from geometry.checks.words import first
 from geometry.drawing.step_views import StepViews, step_views
 from geometry.errors import GeometryError
@@ -207,7 +208,7 @@ class OrderRoom(PlanningRoom):
         """Done, or not done after all: written into the job book of the piece on the bench."""
         work = self.work
         op = next(op for op in work.ops if op.id == id)
-        book = called_now(self.window.document.layout)
+        book = called_now(self.window.document.layout, self.window.document.book.piece)
         if id in work.done:
             self.window.document.record(say("{title} is not done", title=op.called), lambda _: open_again(book, id))
         else:

@@ -4,9 +4,9 @@ import pytest
 from msgspec.structs import replace
 
 from app.formats import headstock
-from geometry.book import called_now, done_steps, made_by, open_again, otherwise, task_of, tick_off
+from geometry.book import done_steps, made_by, open_again, otherwise, task_of, tick_off
 from geometry.checks import LiveCheck, check
-from geometry.checks.in_wood import strays
+from geometry.checks.in_wood import called_now, strays
 from geometry.cures.tracks import tracks
 from geometry.edits import add_node, mirror_layout, move_node, nudge, remove_features, rename, set_field
 from geometry.layout import Ramp
@@ -139,7 +139,7 @@ def test_slots_that_change_places_with_the_mirror_image_are_done_where_they_are_
     job = cut(demo(), SLOT, "outline")
     there = mirror_layout(job)
     assert told(there) == [] and done_steps(there).keys() == done_steps(job).keys()
-    back = called_now(there)
+    back = called_now(there, "real")
     assert {one.task.operation for one in back.done} == {one.task.operation for one in job.book.done}
     assert done_steps(replace(there, book=open_again(back, "saw bass slot"))).keys() == done_steps(job).keys() - {"saw bass slot"}
     uneven = mirror_layout(cut(nudge(demo(), [SLOT], 0.0, 2.0), SLOT))
@@ -151,7 +151,7 @@ def test_a_step_that_takes_the_name_of_another_leaves_the_tick_of_that_one_alone
     """Half of a head is cut, then it is mirrored, and the other half is cut: each tick is under the name of its own side."""
     there = mirror_layout(cut(demo(), SLOT))
     op = next(op for op in operations(there) if op.id == "saw treble slot")
-    book = tick_off(called_now(there), task_of(op), 9, made_by(there, op))
+    book = tick_off(called_now(there, "real"), task_of(op), 9, made_by(there, op))
     now = replace(there, book=book)
     assert done_steps(now).keys() == {"waste holes bass slot", "saw bass slot", "rout bass slot 1", "saw treble slot"} and told(now) == []
 

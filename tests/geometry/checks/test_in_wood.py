@@ -3,12 +3,15 @@
 import pytest
 from msgspec.structs import replace
 
+from app.panels.describe import describe
+from geometry.accuracy.knobs import knobs
 from geometry.book import done_steps, made_by, otherwise, set_minutes, start, stop, task_of, tick_off
 from geometry.checks import LiveCheck, check
-from geometry.checks.in_wood import strays
+from geometry.checks.in_wood import by_the_wood, strays
 from geometry.cures.tracks import tracks
 from geometry.edits import add_hole, mirror_layout, nudge, remove_features, rename, set_field
 from geometry.layout import Bored
+from geometry.layout import drilled as drilled_ids
 from geometry.sequence import operations
 from geometry.solids.in_wood import bored, on_axis, same_hole
 from tests.geometry.sequence.specimens import demo
@@ -171,3 +174,12 @@ def test_a_hole_that_comes_through_is_the_same_from_the_back():
 def test_a_hole_that_no_file_can_hold_is_not_written_down():
     drilling = next(hole for hole in check(demo()).holes if hole.of == "nut pin").drillings[0]
     assert bored(drilling) is not None and bored(replace(drilling, start=(6000.0, 0.0, 0.0), mark=None)) is None
+
+
+def test_after_mirroring_what_stays_is_what_is_drilled_and_not_what_its_name_says():
+    there = mirror_layout(drilled(demo(), "bass side 2"))
+    assert drilled_ids(there) == {"treble side 2"} and drilled_ids(by_the_wood(there)) == {"bass side 2"}
+    moving = {id for knob in knobs(there) for id in knob.features}
+    assert "bass side 2" not in moving and "treble side 2" in moving
+    assert describe(there, "bass side 2", "mm").facts[0].value == "drilled: a move here moves the plan alone"
+    assert all(fact.label != "In the real piece" for fact in describe(there, "treble side 2", "mm").facts)
