@@ -1244,8 +1244,16 @@
         <translation>Pfeiltasten, mit einem Werkzeug in der Hand</translation>
     </message>
     <message>
+        <source>As drawn one snag spoils the work that no accuracy cures, and what follows leaves it out.</source>
+        <translation>So gezeichnet verdirbt ein Haken die Arbeit, dem keine Genauigkeit hilft; was folgt, lässt ihn aus.</translation>
+    </message>
+    <message>
         <source>As drawn that edge lies {askew:.1f} degrees askew: with --slanted the drawing stays upright and the nut is slanted.</source>
         <translation>Wie gezeichnet liegt diese Kante um {askew:.1f} Grad schief: Mit --slanted bleibt die Zeichnung aufrecht und der Sattel liegt schräg.</translation>
+    </message>
+    <message>
+        <source>As drawn {n} snags spoil the work that no accuracy cures, and what follows leaves them out.</source>
+        <translation>So gezeichnet verderben {n} Haken die Arbeit, denen keine Genauigkeit hilft; was folgt, lässt sie aus.</translation>
     </message>
     <message>
         <source>As far as its bushing reaches; thicker heads are told.</source>

@@ -101,8 +101,8 @@ class Foot(Ground):
     def _make_room(self) -> None:
         """Give counts and the room kept for the place away to a sentence that is longer than its own, until there is none."""
         if sizes().factor > ALONE:
-            return
-        if not self._says.text():
+            self._counts.show()
+        elif not self._says.text():
             self._counts.show()
             self._where.setMinimumWidth(sizes().soft(WHERE))
         elif self._says.sizeHint().width() > self._says.width():

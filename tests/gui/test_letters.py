@@ -212,3 +212,11 @@ def test_letters_of_twice_the_size_leave_the_window_on_a_screen_of_1024(language
         assert max(inks) - min(inks) > 100, "the sign for the menus without room is seen"
     finally:
         speak("en")
+
+
+def test_large_letters_bring_back_the_counts_that_a_long_sentence_took_the_room_of(bench):
+    foot = bench.window.foot
+    foot.say("a sentence of many words " * 12)
+    assert foot._counts.isHidden()
+    bench.window.actions_["letters 200"].trigger()
+    assert not foot._counts.isHidden(), "the sentence has a row of its own"

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
 from geometry.accuracy import TITLES, Aim, Need, Proposal, Requirements, place_words, rise_words, success_words
+from geometry.accuracy.told import is_simulated
+from geometry.checks.snags import SPOILS, Snag
 from geometry.checks.words import first
-from geometry.saying import number, say
+from geometry.saying import count, number, say
 from geometry.units import LACK, MM_PER_INCH, LengthUnit, format_close, format_length
 from geometry.vectors import norm
 
@@ -72,6 +74,13 @@ def answer_words(found: Requirements, trials: int, unit: LengthUnit) -> str:
         ways = [f"{TITLES[n.source]} {amount(n, n.wanted, unit)}" for n in found.alone]
         said += " " + say("One alone would do as well: {ways}.", ways=say(", or ").join(ways))
     return said
+
+
+def left_out_words(snags: Iterable[Snag]) -> str:
+    """That the layout has what spoils the work and no chance tells of, as accuracy does not cure it; empty without any."""
+    spoiling = sum(snag.grade == SPOILS and not is_simulated(snag) for snag in snags)
+    return count(spoiling, "As drawn one snag spoils the work that no accuracy cures, and what follows leaves it out.",
+                 "As drawn {n} snags spoil the work that no accuracy cures, and what follows leaves them out.") if spoiling else ""
 
 
 def wanted_words(chance: float) -> str:

@@ -25,7 +25,7 @@ from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.panels.snags.chance_words import MODEL
-from app.panels.snags.need_words import AIMS, answer_words, need_row, proposal_words, wanted_words
+from app.panels.snags.need_words import AIMS, answer_words, left_out_words, need_row, proposal_words, wanted_words
 from app.window.background.errand import Errand, in_steps
 from geometry.accuracy import Proposal, Requirements, place_words, propose_moves, requirements
 from geometry.drawing.ghost import ghost
@@ -217,7 +217,8 @@ class HoldDialog(ReadInOrder, QDialog):
 
     def _answered_needs(self, found: Requirements) -> None:
         self.requirements = found
-        self.answer.setText(answer_words(found, TRIALS, self._window.unit))
+        first = left_out_words(self._window.document.result.snags)
+        self.answer.setText(" ".join(filter(None, (first, answer_words(found, TRIALS, self._window.unit)))))
         self.table.setRowCount(len(found.needs))
         for row, need in enumerate(found.needs):
             for column, text in enumerate(need_row(need, self._window.unit)):
