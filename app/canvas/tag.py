@@ -118,7 +118,7 @@ class PointerTag(QGraphicsItem):
 
         def put(role: str, text: str, indent: float = 0.0) -> None:
             nonlocal y
-            metrics = self._metrics(role)
+            metrics = self._measures[0 if role == "snapped" else 1]
             width, height = metrics.horizontalAdvance(text), metrics.height()
             base: QPointF | None = QPointF(PAD + indent, y + metrics.ascent())
             if width > px(WIDEST):
@@ -136,10 +136,6 @@ class PointerTag(QGraphicsItem):
             if open_:
                 y += 3
         return rows
-
-    def _metrics(self, role: str) -> QFontMetricsF:
-        """Measures of the letters that a row is written in."""
-        return self._measures[0 if role == "snapped" else 1]
 
     def boundingRect(self) -> QRectF:
         return self._bounds

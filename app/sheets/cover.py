@@ -160,7 +160,7 @@ def _maps(laid: list[Laid], room: Box) -> list[Placed]:
     """A small picture of each part with its pages, side by side at one scale."""
     x0, y0, x1, y1 = room
     caption = 4.0
-    extents = [_extent(one) for one in laid]
+    extents = [box_of_all(_windows(one)) for one in laid]
     gap = 8.0
     total = sum(e[2] - e[0] for e in extents)
     scale = min((x1 - x0 - gap * (len(laid) - 1)) / total, (y1 - y0 - caption) / max(e[3] - e[1] for e in extents), 0.5)
@@ -180,10 +180,6 @@ def _maps(laid: list[Laid], room: Box) -> list[Placed]:
                                     "note", anchor="middle"),)))
         x += (extent[2] - extent[0]) * scale + gap
     return placed
-
-
-def _extent(one: Laid) -> Box:
-    return box_of_all(_windows(one))
 
 
 def _windows(one: Laid) -> list[Box]:

@@ -45,11 +45,7 @@ def offset_path(path: Path, by: float) -> Offset:
     if exact is not None and _agrees(exact, area):
         return Offset((exact,), True)
     rings = [ring for part in parts(area) for ring in (part.exterior, *part.interiors)]
-    return Offset(tuple(_chords(ring) for ring in rings), False)
-
-
-def _chords(ring) -> Path:
-    return ring_path(ring).counter_clockwise()
+    return Offset(tuple(ring_path(ring).counter_clockwise() for ring in rings), False)
 
 
 def _agrees(exact: Path, area) -> bool:

@@ -119,7 +119,7 @@ class _Walk:
     def over(self, entities, place: _Place) -> None:
         """Take the entities of one layout or block at its place."""
         for entity in entities:
-            layer = _layer(entity)
+            layer = str(entity.dxf.layer) if entity.dxf.hasattr("layer") else "0"
             if place.layer is not None and layer == "0":
                 layer = place.layer
             if entity.dxf.get("paperspace", 0):
@@ -196,10 +196,6 @@ def _array(insert: Insert) -> Iterator[Vec3]:
     for row in range(rows):
         for column in range(columns):
             yield Vec3(ocs.to_wcs(Vec3(column * across, row * down).rotate_deg(dxf.get("rotation", 0.0))))
-
-
-def _layer(entity: DXFEntity) -> str:
-    return str(entity.dxf.layer) if entity.dxf.hasattr("layer") else "0"
 
 
 def _words(text: DXFEntity) -> str:

@@ -36,7 +36,7 @@ def fit_rows(layout: Headstock, id: str, unit: LengthUnit) -> list[FieldRow]:
 
 
 def _reach(fit: ChosenFit, unit: LengthUnit) -> str:
-    depth = _length(fit.depth, unit)
+    depth = format_close(fit.depth, unit, 2, mark=True)
     down = "" if fit.reach is None else say("{reach} of {depth}: ", reach=_most(fit.reach, unit), depth=depth)
     match fit.way:
         case "too short":
@@ -47,10 +47,6 @@ def _reach(fit: ChosenFit, unit: LengthUnit) -> str:
             return down + say("turn the template over")
         case "one side":
             return say("{depth}, through", depth=depth) if fit.through else depth
-
-
-def _length(mm: float, unit: LengthUnit) -> str:
-    return format_close(mm, unit, 2, mark=True)
 
 
 def _most(mm: float, unit: LengthUnit) -> str:
