@@ -13,7 +13,7 @@ from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import Column
 from app.look.filled import filled
-from app.look.paragraph import paragraph
+from app.look.paragraph import paragraph, restyle
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
@@ -139,7 +139,4 @@ class MeasureBars(ReadInOrder, QDialog):
 
     def _say(self, text: str, name: str) -> None:
         self.says.setText(text)
-        if self.says.objectName() != name:
-            self.says.setObjectName(name)
-            self.says.style().unpolish(self.says)
-            self.says.style().polish(self.says)
+        restyle(self.says, name)

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from app.look.choice import Choice
+from app.look.paragraph import restyle
 from app.look.turns import Steps, Turns
 from app.look.wrapping import WrappingButton
 from app.panels.forms.field_help import explained
@@ -167,11 +168,7 @@ class FormPage(QWidget):
             text = str(row.value)
             if widget.text() != text:
                 widget.setText(text)
-            name = "warning" if row.warn else ""
-            if widget.objectName() != name:
-                widget.setObjectName(name)
-                widget.style().unpolish(widget)
-                widget.style().polish(widget)
+            restyle(widget, "warning" if row.warn else "")
         elif isinstance(widget, QComboBox):
             index = widget.findData(row.value)
             if index != widget.currentIndex():

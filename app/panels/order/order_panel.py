@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QLabel, QPushButton, QStackedWidget, QVBoxLayout, 
 
 from app.look.filled import filled
 from app.look.flow import Flow
+from app.look.paragraph import restyle
 from app.look.scroll import Scroll, Yielding
 from app.look.sizes import keep
 from app.look.theme import Theme
@@ -105,11 +106,7 @@ class OrderPanel(QWidget):
     def say(self, text: str, warn: bool = False) -> None:
         """A sentence under the list."""
         self._says.setText(text)
-        name = "warning" if warn else "dim"
-        if self._says.objectName() != name:
-            self._says.setObjectName(name)
-            self._says.style().unpolish(self._says)
-            self._says.style().polish(self._says)
+        restyle(self._says, "warning" if warn else "dim")
 
     @property
     def said(self) -> str:

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QVBoxLayout, QW
 
 from app.look.filled import filled
 from app.look.flow import Flow
-from app.look.paragraph import paragraph
+from app.look.paragraph import paragraph, restyle
 from app.look.theme import Theme
 from app.panels.snags.chance_list import ChanceList
 from app.panels.snags.chance_words import MODEL, Chances, whole_words
@@ -43,11 +43,7 @@ class ChanceLine(QWidget):
         self._words.setText(line)
         if self._words.toolTip() != tip:
             self._words.setToolTip(tip)
-        name = "" if chances.fresh else "dim"
-        if self._words.objectName() != name:
-            self._words.setObjectName(name)
-            self._words.style().unpolish(self._words)
-            self._words.style().polish(self._words)
+        restyle(self._words, "" if chances.fresh else "dim")
         self._bar.setVisible(chances.progress is not None)
         self._bar.setValue(round(100 * (chances.progress or 0.0)))
 

@@ -24,7 +24,7 @@ from app.look.choice import Choice
 from app.look.column import Column, form_of_dialog
 from app.look.face_picture import FacePicture
 from app.look.filled import filled
-from app.look.paragraph import paragraph
+from app.look.paragraph import paragraph, restyle
 from app.look.plain import plain
 from app.look.sizes import keep, open_at
 from app.look.theme import Theme
@@ -310,9 +310,7 @@ class NumbersDialog(ReadInOrder, QDialog):
         cure = answer is not None and answer.cure is not None and not refused
         text = wrong or ("" if answer is None else _made_words(answer))
         self._says.setText(f"{text} {say('The picture shows it with what would do.')}" if cure else text)
-        self._says.setObjectName("warning" if wrong else "heading")
-        self._says.style().unpolish(self._says)
-        self._says.style().polish(self._says)
+        restyle(self._says, "warning" if wrong else "heading")
         left = () if wrong or answer is None else answer.left
         self._left.setText(say("To look at later: {titles}.", titles="; ".join(title for title, _ in left)) if left else "")
         self._left.setToolTip("\n".join(said for _, said in left))

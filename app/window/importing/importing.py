@@ -29,7 +29,7 @@ from app.look.choice import Choice
 from app.look.column import form_of_dialog, lay_beside
 from app.look.filled import filled
 from app.look.flow import Flow
-from app.look.paragraph import paragraph
+from app.look.paragraph import paragraph, restyle
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.look.wrapping import WrappingCheck, WrappingRadio
@@ -203,10 +203,7 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def _say(self, text: str, name: str) -> None:
         self._says.setText(text)
-        if self._says.objectName() != name:
-            self._says.setObjectName(name)
-            self._says.style().unpolish(self._says)
-            self._says.style().polish(self._says)
+        restyle(self._says, name)
 
     def _offer_units(self) -> None:
         offered, chosen = unit_choices(self._read, self._first_read, self._window.unit)

@@ -22,7 +22,7 @@ from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import lay_beside
 from app.look.filled import filled
-from app.look.paragraph import paragraph
+from app.look.paragraph import paragraph, restyle
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.look.wrapping import WrappingRadio
@@ -245,10 +245,7 @@ class LayDialog(ReadInOrder, QDialog):
         except GeometryError as error:
             text, name = str(error), "warning"
         self._says.setText(text)
-        if self._says.objectName() != name:
-            self._says.setObjectName(name)
-            self._says.style().unpolish(self._says)
-            self._says.style().polish(self._says)
+        restyle(self._says, name)
         if refused is not None and self.lay_button.hasFocus():
             refused.setFocus()  # else the keyboard would go on to Cancel, and Enter would throw the marks away
         self.lay_button.setEnabled(not name)

@@ -24,7 +24,7 @@ from app.look.alt_letters import Lead
 from app.look.choice import Choice
 from app.look.column import lay_beside
 from app.look.filled import filled
-from app.look.paragraph import paragraph
+from app.look.paragraph import paragraph, restyle
 from app.look.sizes import keep, open_at
 from app.look.slider import Slider
 from app.look.walk import ReadInOrder
@@ -225,9 +225,7 @@ class TraceDialog(ReadInOrder, QDialog):
 
     def _tell(self, text: str, name: str) -> None:
         self._says.setText(text)
-        self._says.setObjectName(name)
-        self._says.style().unpolish(self._says)
-        self._says.style().polish(self._says)
+        restyle(self._says, name)
 
     def _accept(self) -> None:
         if self.proposal is not None:
