@@ -12,12 +12,11 @@ from functools import partial
 import numpy as np
 
 from geometry import vectors as v
-from geometry.checks import string_pairs
 from geometry.checks.asked import Asked
 from geometry.checks.items import Item, plan
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
-from geometry.checks.snags import Snag, grade, short
+from geometry.checks.snags import NOTE, TIGHT, Snag, grade, short
 from geometry.checks.words import both, into
 from geometry.layout.shop import Margins
 from geometry.saying import say
@@ -26,8 +25,9 @@ from geometry.solids.distance import Gaps
 from geometry.solids.nearby import NOTHING, Box, Rows
 from geometry.strings.past_posts import Rod, post_length, post_rod, post_way, string_rod, string_solids
 from geometry.strings.rubs import air_between, surely_apart
-from geometry.strings.runs import Run, cross_on_the_face
-from geometry.vectors import Vec3
+from geometry.strings.runs import Run, cross, cross_on_the_face
+from geometry.tolerance import TOUCH
+from geometry.vectors import Vec2, Vec3
 
 
 def pairs(scene: Scene) -> Pairs:
@@ -106,7 +106,7 @@ def _told(rows: Sequence[tuple[Run, Run | Item, Margins]], of: np.ndarray, measu
         gap = float(measured.distance[i])
         if short(gap, air) or _cross(run, thing):
             where = tuple(((measured.on_a[i] + measured.on_b[i]) / 2).tolist())
-            told.append((string_pairs.snag(run, thing, gap, where, air) if isinstance(thing, Run) else
+            told.append((_strings_snag(run, thing, gap, where, air) if isinstance(thing, Run) else
                          _snag(run, thing, gap, where, air),))
         else:
             told.append(())
@@ -128,3 +128,35 @@ def _snag(run: Run, item: Item, measured: float, where: Vec3, needed: float) -> 
         aside = v.scale(aside, -1.0)
     return Snag("string-to-post", grade(measured), (item.id, run.tuner), where, measured,
                 needed, text, cure, push=None if side else v.scale(aside, needed - measured))
+
+
+def _strings_snag(one: Run, two: Run, measured: float, where: Vec3, needed: float) -> Snag:
+    """The snag of two strings with `measured` mm between them where `needed` are wanted.
+
+    A note while they do not touch: where they lie to less than a millimetre depends on how they are wound. And no more than
+    tight where they do: no wood is lost, and strings can be led otherwise when the head is done.
+    """
+    words = {"one": one.string, "two": two.string, "tuner": one.tuner, "other": two.tuner}
+    advice = say("Let the two posts change strings, lead one string past the other side of its post, or have all posts "
+                 "served anew under Strings.")
+    if not short(measured, needed):
+        return Snag("string-to-string", NOTE, (one.tuner, two.tuner), (*_crossing(one, two), where[2]), None, None,
+                    say("Strings {one} and {two} cross on their way to {tuner} and {other}.", **words), advice)
+    a, b = both(measured, needed)
+    if cross(one, two):
+        text = (say("Strings {one} and {two} cross on their way to {tuner} and {other}, {measured} mm into each other.",
+                    measured=into(measured), **words) if measured < 0 else
+                say("Strings {one} and {two} cross on their way to {tuner} and {other} with {a} mm between them; {b} mm wanted.",
+                    a=a, b=b, **words))
+    else:
+        text = (say("Strings {one} and {two} run {measured} mm into each other on their way to {tuner} and {other}.",
+                    measured=into(measured), **words) if measured < 0 else
+                say("Strings {one} and {two} come within {a} mm of each other on their way to {tuner} and {other}; {b} mm wanted.",
+                    a=a, b=b, **words))
+    return Snag("string-to-string", TIGHT if measured < -TOUCH else NOTE, (one.tuner, two.tuner), where, measured, needed, text, advice)
+
+
+def _crossing(one: Run, two: Run) -> Vec2:
+    """Where two strings that cross do so, as seen on the face."""
+    way, other = v.sub(one.post, one.nut), v.sub(two.post, two.nut)
+    return v.along(one.nut, way, v.cross(v.sub(two.nut, one.nut), other) / v.cross(way, other))
