@@ -6832,6 +6832,10 @@
         <translation>Die Blattführung bis knapp über das Holz senken, die Finger nie in die Linie des Sägeblatts, enge Bögen in mehreren Schnitten.</translation>
     </message>
     <message>
+        <source>Set the pin elsewhere, or make the ear longer.</source>
+        <translation>Den Passstift anderswohin setzen oder das Ohr länger machen.</translation>
+    </message>
+    <message>
         <source>Set the pin elsewhere: beside the ways of the side bores, or in wood that stays.</source>
         <translation>Den Stift woanders setzen: neben die Wege der Seitenbohrungen oder in Holz, das bleibt.</translation>
     </message>
@@ -8738,6 +8742,14 @@
     <message>
         <source>The hole of locating pin {item} leaves {a} mm of wood to the edge of the blank; {b} mm wanted.</source>
         <translation>Die Bohrung des Passstifts {item} lässt {a} mm Holz bis zum Rand des Rohlings; {b} mm gewünscht.</translation>
+    </message>
+    <message>
+        <source>The hole of locating pin {item} leaves {a} mm of wood to where no ear is; {b} mm wanted.</source>
+        <translation>Die Bohrung des Passstifts {item} lässt {a} mm Holz bis dorthin, wo kein Ohr ist; gewünscht sind {b} mm.</translation>
+    </message>
+    <message>
+        <source>The hole of locating pin {item} stands where no ear is, and no wood.</source>
+        <translation>Die Bohrung des Passstifts {item} steht, wo kein Ohr und kein Holz ist.</translation>
     </message>
     <message>
         <source>The hole of {of} leaves no wood for a centre point: open it up with a twist drill or a reamer, clamped.</source>

@@ -6,16 +6,16 @@ import math
 from collections.abc import Iterable, Sequence
 
 import shapely
-from shapely.geometry import box
 
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
-from geometry.checks.snags import SPOILS, Snag, grade, short
+from geometry.checks.snags import BLANK, SPOILS, Snag, grade, short
 from geometry.checks.words import both, into, tenths
 from geometry.layout.blank import Blank, Ear
 from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
 from geometry.saying import say
+from geometry.solids.ears import bare
 from geometry.solids.side import tilt_of
 from geometry.solids.walls import Wall
 from geometry.terms import term
@@ -26,8 +26,9 @@ _Stretch = tuple[float, float, Ear, Ear]
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Where the head reaches past an ear, and side bores whose mark lies beside one."""
+    """Where the head reaches past an ear, side bores whose mark lies beside one, and pins that stand there."""
     layout = scene.layout
+    yield from scene.memo.snags(_pin, scene.items, layout.ears, layout.blank, layout.margins)
     yield from scene.memo.of(_outline, scene.outline, layout.ears, layout.blank)
     yield from scene.memo.snags(_mark, scene.sides, layout.ears, layout.blank, layout.margins)
 
@@ -54,12 +55,7 @@ def _outline(outline: Wall, ears: tuple[Ear, ...], blank: Blank) -> tuple[Snag, 
         stretches = _covered(ears, side)
         if not stretches:
             continue
-        edge = blank.edge_x(side)
-        glue = min((blank.glue_x(ear) for ear in ears if ear.side == side), key=lambda x: abs(edge - x))
-        bare = box(min(edge, glue), 0.0, max(edge, glue), max(blank.tip, 0.0))
-        for low, high, _, _ in stretches:
-            bare -= box(min(edge, glue) - 1.0, low - FLAT, max(edge, glue) + 1.0, high + FLAT)
-        for piece in shapely.get_parts(outline.area & bare):
+        for piece in shapely.get_parts(outline.area & bare(blank, ears, side)):
             x0, y0, x1, y1 = piece.bounds
             if piece.area > 0.0 and min(x1 - x0, y1 - y0) > 2 * FLAT:
                 found.append(_past(stretches, y0, y1, ((x0 + x1) / 2, (y0 + y1) / 2)))
@@ -101,3 +97,21 @@ def _mark(item: Item, ears: tuple[Ear, ...], blank: Blank, margins: Margins) -> 
             say("The bore for {item} leaves {a} mm of {ear} to its {end} end; {b} mm wanted.", item=item.id, a=a, ear=ear.id, end=term(end), b=b))
     return (Snag("ear-too-short", grade(measured), (item.id, ear.id), bore.mark, measured, needed, text,
                  say("Make {ear} {by} mm longer at the {end} end.", ear=ear.id, by=tenths(needed - measured), end=term(end))),)
+
+
+def _pin(item: Item, ears: tuple[Ear, ...], blank: Blank, margins: Margins) -> tuple[Snag, ...]:
+    """A locating pin needs wood all round it."""
+    if item.what != "pin":
+        return ()
+    hole = item.drillings[0]
+    x, y = hole.start[:2]
+    side = "treble" if x > 0 else "bass"
+    air = bare(blank, ears, side)
+    measured, needed = shapely.distance(shapely.Point(x, y), air) - hole.radius, margins.pin_any
+    if air.is_empty or not short(measured, needed):
+        return ()
+    a, b = both(measured, needed)
+    text = (say("The hole of locating pin {item} stands where no ear is, and no wood.", item=item.id) if measured < 0 else
+            say("The hole of locating pin {item} leaves {a} mm of wood to where no ear is; {b} mm wanted.", item=item.id, a=a, b=b))
+    return (Snag("pin-to-blank", grade(measured), (item.id, BLANK), (x, y, 0.0), measured, needed, text,
+                 say("Set the pin elsewhere, or make the ear longer.")),)

@@ -8,9 +8,10 @@ from shapely.geometry import LineString, Polygon, box
 from shapely.geometry.base import BaseGeometry
 
 from geometry.curves.polygons import grown
-from geometry.layout import Headstock
+from geometry.layout import OTHER, Headstock
 from geometry.sequence.shadows import drilled, outline_area, outline_line
 from geometry.solids.drilling import holes, to_drill
+from geometry.solids.ears import bare
 from geometry.solids.slot_area import slot_area
 from geometry.tolerance import FLAT
 from geometry.vectors import Vec2
@@ -32,7 +33,7 @@ class LaterHole(Struct, frozen=True):
 
 
 def _obstacles(layout: Headstock) -> BaseGeometry:
-    """Everything in plan that a pin keeps its margin to: bores from every side, slots, glue lines.
+    """Everything in plan that a pin keeps its margin to: bores from every side, slots, glue lines, and where no ear is.
 
     A pin goes through the whole thickness and every bore lies level or upright,
     so the distance in plan is the true distance.
@@ -42,6 +43,7 @@ def _obstacles(layout: Headstock) -> BaseGeometry:
     for ear in layout.ears:
         x = layout.blank.glue_x(ear)
         shapes.append(LineString([(x, ear.start), (x, ear.end)]))
+    shapes += [bare(layout.blank, layout.ears, side) for side in OTHER]
     return shapely.union_all(shapes)
 
 

@@ -7,6 +7,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from geometry.checks import check as snags_of
+from geometry.checks.snags import SPOILS
 from geometry.layout import (
     Blank,
     Bore,
@@ -165,6 +167,22 @@ def test_pins_keep_to_one_side_of_a_glue_line() -> None:
     # The glue line at x = 52 with 3 + 3 on either side leaves no room up to the edge at 60 less 6.
     assert max(pin.at[0] for pin in pins) <= 46.0
     assert max(pin.at[0] for pin in pins) >= 45.5
+
+
+@pytest.mark.parametrize("side", ["bass", "treble"])
+def test_pins_keep_off_where_an_ear_has_ended(side: str) -> None:
+    """An ear of 30 from 60 to 140 on one side of the blank, whose corners were the place for pins: below and above it there is no wood."""
+    blank = Blank(bass=70.0, treble=70.0, tip=200.0, behind=10.0, thickness=16.0)
+    layout = REPLACE(BARE, blank=blank, slots=(POCKET,), template=LARGE)
+    without = propose_pins(layout)
+    assert {abs(pin.at[0]) for pin in without} == {64.0}
+    eared = REPLACE(layout, ears=(Ear(id="ear", side=side, width=18.0, start=60.0, end=140.0),))
+    for pin in propose_pins(eared):
+        x = pin.at[0] if side == "treble" else -pin.at[0]
+        assert x <= 52.0 - 3.0 - 3.0 or 66.0 <= pin.at[1] <= 134.0
+    told = [snag for snag in snags_of(REPLACE(eared, pins=without)).snags if snag.kind == "pin-to-blank"]
+    assert [(snag.grade, snag.measured) for snag in told] == [(SPOILS, -3.0)]
+    assert not [snag for snag in snags_of(REPLACE(eared, pins=propose_pins(eared))).snags if snag.kind == "pin-to-blank"]
 
 
 def test_pins_stay_out_of_the_way_of_a_side_bore_in_the_waste() -> None:
