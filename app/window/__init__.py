@@ -115,6 +115,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     from app.threads.collector import Collector
     from app.window import ask
     from app.window.demo import in_language, is_sample, own_demo
+    from app.window.front.drops import DRAWINGS, PICTURES, take
     from app.window.main import MainWindow
     from app.window.place import kept_stage
     from app.window.running.faults import Faults
@@ -124,7 +125,8 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
 
     gc.freeze()
     unread, slow, read = "", None, None
-    if file is not None:
+    drawn = file is not None and file.name.lower().endswith((*DRAWINGS, *PICTURES))
+    if file is not None and not drawn:
         try:
             read = read_soon(file)
         except FormatError as error:
@@ -158,6 +160,8 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
         ask.warn(window, say("This file was not opened"), unread)
     if slow is not None and windows.current.files.open(slow):
         windows.current.set_stage(kept_stage(settings))
+    if drawn and windows.current is not None:
+        take(windows.current, file)
     for other in more:
         windows.open(other)
     return windows, faults

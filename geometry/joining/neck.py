@@ -41,6 +41,7 @@ OFF_LINE = 0.05
 """mm off the line of a side beyond which it has turned"""
 NEAR_TURN = 15.0
 """mm from where the sides turn within which a line across is the nut line: the first fret is farther from it (common practice, no source)."""
+MOST_CHORDS = 20_000
 MOST_SIDES = 12
 """Straight runs of an outline, the longest, of which two may be the sides of a neck"""
 OVERHANG = 15.0
@@ -94,7 +95,10 @@ def neck_of(outline: Path, lines: Sequence[Line] = ()) -> Neck | None:
 
 
 def _chords(path: Path) -> list[Line]:
+    """The path in short lines; none of one with more than MOST_CHORDS, which takes long and is no side of a neck as it is drawn."""
     points = [(float(x), float(y)) for x, y in path.flatten(FLAT)]
+    if len(points) > MOST_CHORDS:
+        return []
     return [Line(p, q) for p, q in zip(points, points[1:], strict=False)]
 
 
@@ -152,9 +156,9 @@ def _side(at: np.ndarray, run: np.ndarray) -> _Side:
     slope, base = np.polyfit(run[:, 0], run[:, 1], 1)
     on = at[(np.abs(at[:, 1] - slope * at[:, 0] - base) <= BOWED + OFF_LINE) & (at[:, 0] >= lo - 1e-6) & (at[:, 0] <= hi + 1e-6)]
     inner = on[np.abs(on[:, 0] - middle) <= 0.4 * (hi - lo)]
-    for degree in (1, 3):
+    for degree in (1, 3, 5):
         powers = np.polyfit(inner[:, 0] - middle, inner[:, 1], degree)
-        if np.abs(np.polyval(powers, inner[:, 0] - middle) - inner[:, 1]).max() <= OFF_LINE:
+        if np.abs(np.polyval(powers, inner[:, 0] - middle) - inner[:, 1]).max() <= OFF_LINE / 5:
             break
     on = on[np.abs(np.polyval(powers, on[:, 0] - middle) - on[:, 1]) <= OFF_LINE]
     return _Side(tuple(powers.tolist()), middle, float(on[:, 0].min()), float(on[:, 0].max()))

@@ -9,17 +9,21 @@ from app.formats.drawing_in.roles import beside_edge, frames, is_hole, stacks
 from app.formats.drawing_in.units import sized
 from geometry.saying import count, say
 
+MOST_FRAMES = 3
+"""Rectangles round the outline, the smallest, of which each is told"""
+
 
 def left_out_told(loops: Sequence[Loop]) -> Iterator[str]:
     """What was taken for a frame, for the other side of the edge, and for rings about holes; one sentence each."""
-    for frame in frames(loops):
+    for frame in frames(loops)[-MOST_FRAMES:]:
         x0, y0, x1, y1 = frame.box
         yield say("A rectangle of {sized} round the outline was taken for the frame of the sheet or the edge of the blank.",
                   sized=sized(x1 - x0, y1 - y0))
     if beside_edge(loops):
         yield say("A line goes round within the outline, near its edge, and was left out: see which of the two is the edge of the wood.")
-    rings = sum(loops[i].role == "other" for stack in stacks([(i, loop) for i, loop in enumerate(loops) if loop.role in ("hole", "other") and is_hole(loop.path)])
-                if any(loops[i].role == "hole" for i in stack) for i in stack)
+    round_ones = [(i, loop) for i, loop in enumerate(loops) if loop.role == "hole" or loop.role == "other" and is_hole(loop.path)]
+    kinds = [[loops[i].role for i in stack] for stack in stacks(round_ones)]
+    rings = sum(roles.count("other") for roles in kinds if "hole" in roles)
     if rings:
         yield count(rings, "{n} round loop has the middle of a hole, as bushings, washers and posts are drawn, and was left out: see whether the "
                     "hole that was taken is the bore.",

@@ -46,6 +46,9 @@ LONGEST_PLATE = 45.0
 MOST_FRAMES = 50
 """Rectangles, the largest, of which one may lie round the head"""
 
+MOST_HEADS = 24
+"""Loops of one size beyond which they are no heads"""
+
 ALIKE = 0.02
 """Part by which heads on one sheet differ in size at the most, as front and back of one do when they are drawn by hand"""
 
@@ -183,7 +186,8 @@ def heads_told(loops: Sequence[Loop]) -> str | None:
 
 
 def _alike(at: int, candidates: Sequence[int], areas: Sequence[BaseGeometry]) -> list[int]:
-    """Candidates of the size of one of them that lie apart from it and from each other, from left to right, then from the top down."""
+    """Candidates of the size of one of them that lie apart from it and from each other, from left to right, then from the top down; that
+    one alone where they are more than MOST_HEADS."""
     def size(i: int) -> list[float]:
         x0, y0, x1, y1 = areas[i].bounds
         return sorted((x1 - x0, y1 - y0))
@@ -192,6 +196,8 @@ def _alike(at: int, candidates: Sequence[int], areas: Sequence[BaseGeometry]) ->
         if i != at and abs(areas[i].area - areas[at].area) <= ALIKE * areas[at].area and \
                 all(abs(a - b) <= ALIKE * b for a, b in zip(size(i), size(at), strict=True)) and not any(areas[i].intersects(areas[k]) for k in found):
             found.append(i)
+        if len(found) > MOST_HEADS:
+            return [at]
     return sorted(found, key=lambda i: (round(areas[i].bounds[0], 1), -areas[i].bounds[3]))
 
 

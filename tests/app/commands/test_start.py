@@ -107,6 +107,14 @@ def warn(parent, title, text):
     os._exit(0)
 ask.warn = warn
 """
+TAKEN = """
+import app.commands.main, app.window.front.drops as drops
+def take(window, file):
+    print(file.name, window.isVisible(), window.document.path, window.front.shown)
+    sys.stdout.flush()
+    os._exit(0)
+drops.take = take
+"""
 CLOSED = """
 import app.commands.main, app.window.running.threshold as threshold
 from PySide6.QtCore import QTimer
@@ -208,3 +216,8 @@ def test_a_check_without_a_window_loads_no_toolkit(tmp_path):
     modules = next(line for line in lines if line.startswith("MODULES"))
     assert lines[0].startswith("Twelve strings")
     assert rooms(modules).isdisjoint({"PySide6", "shiboken6", *HEAVY})
+
+
+def test_a_drawing_or_a_picture_named_at_the_start_is_taken_as_if_it_were_dropped(tmp_path):
+    for name in ("head.dxf", "HEAD.SVG", "scan.png"):
+        assert told(TAKEN, [str(tmp_path / name)], tmp_path) == [f"{name} True None True"]

@@ -126,3 +126,11 @@ def test_a_stub_of_a_neck_is_one_where_a_line_across_tells_the_nut():
     assert neck.drawn and neck.length == pytest.approx(184) and neck.nut == pytest.approx((0, 0), abs=1e-6)
     assert neck_of(outline) is None
     assert neck_of(outline, [Line((-38.0, 38.0), (38.0, 38.0)), Line((-22.3, -30.0), (22.3, -30.0))]) is None
+
+
+def test_a_bow_drawn_in_many_short_lines_tells_the_nut_line():
+    """Half a wave of a sine 1.5 mm high over 430 mm, which is no parabola."""
+    side = [(21.5 + 6.5 * -y / 430 + 1.5 * math.sin(math.pi * -y / 430), float(y)) for y in range(-430, 1)]
+    right = [*side, (30.0, 12.0), (43.0, 45.0), (38.0, 150.0), (20.0, 180.0)]
+    neck = neck_of(loop([*right, *((-x, y) for x, y in reversed(right))]))
+    assert neck.length == pytest.approx(180, abs=1.0)

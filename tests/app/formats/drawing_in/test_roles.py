@@ -6,7 +6,7 @@ import sys
 import pytest
 
 from app.formats.drawing_in.left_out import left_out_told
-from app.formats.drawing_in.roles import frames, heads, with_roles
+from app.formats.drawing_in.roles import frames, heads, heads_told, with_roles
 from geometry.curves import Cubic, Line, Path, circle, shift, stretch
 from geometry.drawing.shapes import chain, rectangle
 
@@ -143,3 +143,11 @@ def test_drillings_of_one_hole_with_their_depths_stay_together():
 def test_a_circle_of_a_dozen_chords_is_a_hole(corners, role):
     ring = chain(tuple((25.0 + 5.0 * math.cos(2 * math.pi * k / corners), 50.0 + 5.0 * math.sin(2 * math.pi * k / corners)) for k in range(corners)), closed=True)
     assert [loop.role for loop in with_roles([(TAPERED, "a"), (ring, "a")])] == ["outline", role]
+
+
+def test_dozens_of_loops_of_one_size_are_no_heads_and_of_many_frames_a_few_are_told():
+    many = with_roles([(at(TAPERED, 100.0 * k), "a") for k in range(40)])
+    assert len(heads(many)) == 1 and heads_told(many) is None
+    sheets = [chain(((-200.0 - k, -200.0), (200.0, -200.0), (200.0, 300.0), (-200.0 - k, 300.0)), closed=True) for k in range(9)]
+    told = list(left_out_told(with_roles([(TAPERED, "a"), *((sheet, "a") for sheet in sheets)])))
+    assert len(told) == 3 and "402.0 x 500.0 mm" in told[0] and "400.0 x 500.0 mm" in told[2]
