@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from msgspec.structs import replace
+
+from app.formats.letters import whole_words
 from app.sheets.book_pages import taller
 from app.sheets.lay import Block, Column, heading, natural, of_marks, space, table
 from app.sheets.lay import words as paragraph
@@ -64,9 +67,14 @@ def _form(known: list[Drilling], taken: list[Reading], blank: Blank, width: floa
 
 
 def _widths(lines: list[list[str]], width: float) -> list[float]:
-    """Of what is printed as wide as its words where there is room, and what is left in equal parts to write in, WRITTEN mm at least."""
+    """Of what is printed as wide as its words where there is room, else titles as their longest word, and what is left in equal parts
+    to write in, WRITTEN mm at least."""
     printed = [0, *range(1, len(lines[0]), 2)]
-    of = dict(zip(printed, natural([[line[i] for i in printed] for line in lines], READ, width - (len(printed) - 1) * (WRITTEN + GAP), GAP), strict=True))
+    room = width - (len(printed) - 1) * (WRITTEN + GAP)
+    rows = [[line[i] for i in printed] for line in lines]
+    if sum(natural(rows, READ, gap=GAP)) + GAP * (len(printed) - 1) > room:
+        rows[0] = [max(whole_words(title), key=len) for title in rows[0]]
+    of = dict(zip(printed, natural(rows, READ, room, GAP), strict=True))
     left = (width - sum(of.values()) - GAP * (len(lines[0]) - 1)) / (len(printed) - 1)
     return [of.get(i, left) for i in range(len(lines[0]))]
 
@@ -79,14 +87,14 @@ def _as_asked(one: Reading, blank: Blank, d: Drilling | None) -> float:
 
 
 def _distances(taken: list[Reading], width: float) -> list[Block]:
-    """Distances that were read, then lines for more."""
+    """Distances that were read, then lines for more, which begin no page where nothing was read."""
     found = [one for one in taken if one.what == "distance"]
-    blocks = [paragraph(say("Distances between two holes, and how: over the wood left between, between the far walls, "
-                            "over pins"), width)]
+    blocks = [replace(paragraph(say("Distances between two holes, and how: over the wood left between, between the far walls, "
+                                    "over pins"), width, keep=True), spare=not found)]
     for one in found:
         planned = "" if one.planned is None else say(", planned {length}", length=length(one.planned))
         blocks.append(paragraph(say("{one} to {other}, {how}: {value}{planned}", one=one.drilling, other=one.other,
                                     how=term(one.how) if one.how else say("middle to middle"), value=length(one.value), planned=planned), width))
     line = (Stroke(straight((0.0, -TALL), (width, -TALL)), "dimension"), Label(say("to"), (width * 0.3, -TALL + 1.2), READ, "note"),
             Label(say("how"), (width * 0.55, -TALL + 1.2), READ, "note"), Label(say("read"), (width * 0.82, -TALL + 1.2), READ, "note"))
-    return blocks + [of_marks(line, TALL) for _ in range(4)]
+    return [*blocks, *(of_marks(line, TALL, keep=True) for _ in range(3)), of_marks(line, TALL)]

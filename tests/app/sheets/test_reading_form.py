@@ -3,8 +3,11 @@
 from msgspec.structs import replace
 
 from app.languages.catalogue import speak
+from app.sheets.lay import flow
 from app.sheets.reading_pages import reading_blocks
 from geometry import saying
+from geometry.beginning.begin import begin
+from geometry.beginning.instruments import usual
 from geometry.drawing import Label
 from geometry.layout import Reading
 from geometry.measured import drillings
@@ -58,3 +61,24 @@ def test_screw_pilots_are_asked_for_only_where_they_were_read():
 
     assert not any("screw pilot" in text for text in told(layout))
     assert [text for text in told(replace(layout, book=replace(layout.book, readings=taken))) if "screw pilot" in text] == [f"{pilots[0].id} screw pilot"]
+
+
+def test_lines_to_write_on_stand_with_what_they_are_for_or_nowhere():
+    """Four lines of 6.2 mm for distances, on a page that has all room for them, all but a hair, and next to none."""
+    blocks = reading_blocks(demo(), 180.0)
+    whole = sum(block.height for block in blocks)
+    for room, lines in ((whole + 0.01, 4), (whole - 0.1, 0), (whole - 24.0, 0)):
+        (page,) = flow(blocks, (0.0, 0.0, 180.0, room))
+        said = [mark.text for one in page for mark in one.drawing if isinstance(mark, Label)]
+        assert (said.count("how"), any(text.startswith("Distances between") for text in said)) == (lines, lines > 0)
+
+
+def test_german_rows_of_short_names_take_one_line():
+    """It is the titles that wrap."""
+    head = begin(usual("mandolin"))
+    speak("de")
+    try:
+        rows = [[mark.text for one in block.placed for mark in one.drawing if isinstance(mark, Label)] for block in reading_blocks(head, 180.0)]
+    finally:
+        saying.use(None)
+    assert "bass 1.1.1 Wellenbohrung" in [row[0] for row in rows if row]
