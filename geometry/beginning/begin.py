@@ -22,6 +22,7 @@ from geometry.beginning.shape import Shape, shape
 from geometry.checks.snags import SPOILS
 from geometry.edits.copying import mirror_layout
 from geometry.edits.given_names import in_language
+from geometry.edits.rows import make_row
 from geometry.edits.sound_ramp import ramps_tried
 from geometry.errors import GeometryError
 from geometry.layout import (
@@ -60,6 +61,8 @@ BEHIND = 20.0
 ROUNDING = 6.5
 """Of the corners of a slot that opens towards the nut, mm: the generic bit goes round them."""
 _TRIES = 5
+ON_A_PLATE = 4
+"""Tuners to a side that share a plate on instruments with four courses (common practice, no source)."""
 DUST = 0.002
 """More than rounding takes from a blank, mm."""
 
@@ -91,8 +94,24 @@ def begin(numbers: Numbers) -> Headstock:
         for side, lacks in lacking.items():
             inwards[side] = inwards.get(side, 0.0) + lacks + 0.1
     layout = _led_apart(layout)
+    if kind.plates:
+        layout = _on_plates(layout, numbers)
     made = validate(replace(layout, pins=centred_pins(layout)))
     return in_language(mirror_layout(made) if numbers.left_handed else made)
+
+
+def _on_plates(layout: Headstock, numbers: Numbers) -> Headstock:
+    """With each row of as many tuners as share a plate on a straight line, at the very pitch of the plate and about the middle of where
+    it stood: along a curved edge they would bow, and stand nearer each other than the holes of a plate."""
+    for side in ("bass", "treble"):
+        if numbers.mount(side) == "face" and numbers.count(side) == ON_A_PLATE:
+            layout = make_row(layout, (tuner.id for tuner in layout.tuners if tuner.id.startswith(side)), "straight")
+            row = layout.rows[-1]
+            heading = round(row.run.heading, 2)
+            x, y = v.along(row.run.start, v.turned((1.0, 0.0), math.radians(heading)), (ON_A_PLATE - 1) / 2 * (row.spacing - numbers.pitch))
+            run = replace(row.run, start=(round(x, 3), round(y, 3)), heading=heading)
+            layout = replace(layout, rows=(*layout.rows[:-1], replace(row, run=run, spacing=numbers.pitch)))
+    return layout
 
 
 def _lacking(layout: Headstock) -> dict[Side, float]:

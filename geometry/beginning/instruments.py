@@ -23,7 +23,7 @@ class Instrument(Struct, frozen=True, kw_only=True):
     (or course) adds to it and `pairs` what pairs add; `gauges` the thickest and the thinnest string, `gap` and `course_gap` the least from
     string to string and from pair to pair at the nut, `pair` from string to string within one, `shoulders` what the nut is wider than from the first string to the last; `height` of the nut above the face, `angle`
     of the head in degrees; `hardware` the face tuner that it takes, "" for the one that fits the row, `through` the one through the side. `nylon` strings have no wire for a
-    pull to be reckoned from."""
+    pull to be reckoned from; `plates` hold the four tuners of a side on one line at a fixed pitch."""
 
     title: str
     bass: int = 3
@@ -46,6 +46,7 @@ class Instrument(Struct, frozen=True, kw_only=True):
     hardware: str = ""
     through: str = THROUGH_SIDE
     nylon: bool = False
+    plates: bool = False
 
     def nut_for(self, strings: int, courses: bool) -> float:
         """The usual width of the nut for so many strings, mm."""
@@ -62,11 +63,11 @@ INSTRUMENTS: dict[str, Instrument] = {
     "bass": Instrument(title=say("Bass"), bass=2, treble=2, scale=864.0, nut_width=42.0, string_step=6.0, gauges=(2.7, 1.1), gap=7.0,
                        course_gap=9.5, pair=5.0, height=7.0, angle=10.0, pitch=38.0, hardware=LARGE),
     "mandolin": Instrument(title=say("Mandolin"), bass=4, treble=4, courses=True, scale=352.0, nut_width=29.0, string_step=6.0,
-                           gauges=(1.0, 0.28), shoulders=5.6, height=5.0, angle=15.0, pitch=23.0, thickness=15.0),
+                           gauges=(1.0, 0.28), shoulders=5.6, height=5.0, angle=15.0, pitch=23.0, thickness=15.0, plates=True),
     "octave mandolin": Instrument(title=say("Octave mandolin"), bass=4, treble=4, courses=True, scale=560.0, nut_width=33.0, string_step=6.5,
-                                  gauges=(1.17, 0.3), pair=2.6, shoulders=5.6, height=5.0, angle=15.0, pitch=23.0, thickness=15.0),
+                                  gauges=(1.17, 0.3), pair=2.6, shoulders=5.6, height=5.0, angle=15.0, pitch=23.0, thickness=15.0, plates=True),
     "bouzouki": Instrument(title=say("Bouzouki, eight strings"), bass=4, treble=4, courses=True, scale=670.0, nut_width=32.0, string_step=6.0,
-                           gauges=(0.71, 0.25), shoulders=5.6, height=5.0, angle=15.0, pitch=23.0, thickness=15.0),
+                           gauges=(0.71, 0.25), shoulders=5.6, height=5.0, angle=15.0, pitch=23.0, thickness=15.0, plates=True),
     "banjo": Instrument(title=say("Banjo (four strings on the head)"), bass=2, treble=2, scale=667.0, nut_width=32.0, string_step=8.0,
                         gauges=(0.51, 0.25), height=5.0, thickness=14.0, hardware=GEARED),
     "soprano ukulele": Instrument(title=say("Ukulele, soprano"), bass=2, treble=2, scale=346.0, nut_width=35.0, string_step=8.0,

@@ -1,6 +1,7 @@
 """Beginnings as other instruments: what is known of each is in the layout, and every hardware has its room."""
 
 import math
+from itertools import pairwise
 
 import pytest
 from msgspec.structs import replace
@@ -158,3 +159,18 @@ def test_a_head_without_strings_gets_one_for_each_post():
     assert [s.course for s in as_usual(bare, "guitar", 648.0).strings] == list(range(8, 0, -1))
     three = as_usual(replace(bare, tuners=bare.tuners[:3]), "mandolin", 352.0)
     assert [s.course for s in three.strings] == [3, 2, 1], "one would be left over"
+
+
+@pytest.mark.parametrize("left_handed", [False, True])
+@pytest.mark.parametrize("name", ["mandolin", "octave mandolin", "bouzouki"])
+def test_four_tuners_of_a_side_that_share_a_plate_stand_on_one_line_at_its_pitch(name, left_handed):
+    kind = INSTRUMENTS[name]
+    assert kind.plates
+    made = begin(Numbers(bass=4, treble=4, courses=True, instrument=name, pitch=kind.pitch, nut_width=kind.nut_width, scale=kind.scale,
+                         scale_treble=kind.scale, angle=kind.angle, thickness=kind.thickness, left_handed=left_handed))
+    placed = frames(made)
+    for side in ("bass", "treble"):
+        posts = [placed[f"{side} {i}"].origin[:2] for i in (1, 2, 3, 4)]
+        assert math.dist(posts[0], posts[3]) == pytest.approx(3 * kind.pitch)
+        assert [math.dist(one, two) for one, two in pairwise(posts)] == pytest.approx([kind.pitch] * 3)
+    assert [snag.kind for snag in check(made).snags if snag.grade != "note"] == []
