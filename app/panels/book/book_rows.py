@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Container, Mapping, Sequence
 
 from app.panels.order.order_rows import minutes_words
-from geometry.book import Line, cost, money_words, pinned_words, spent_on, total, total_cost
+from geometry.book import Line, cost, money_words, pinned_words, spent_on, ticked, total, total_cost
 from geometry.layout import Book, Piece, Price, Remark, drilling_of
 from geometry.saying import number, say
 from geometry.terms import term
@@ -28,15 +28,16 @@ def signed(value: float | None) -> str:
 
 def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book, done: Container[str] = (),
                otherwise: Container[str] = ()) -> list[tuple[str, ...]]:
-    """Step (with a tick where it is `done`), work (and that it is drilled or cut `otherwise` than drawn), planned, practice piece, real
+    """Step (with a tick where it is `done`, or was and has left the drawing), work (and that it is drilled or cut `otherwise` than drawn), planned, practice piece, real
     piece, difference, timer; the last row is their sum. Without numbers there is no plan yet, and nothing is known to have left it."""
     running = None if book.clock is None else book.clock.task.operation
-    made = []
+    made, ticks = [], ticked(book)
     for row in rows:
         id = row.task.operation
         word = say("stop", about="the clock") if id == running else say("start") if row.current and running is None else ""
         number = str(numbers[id]) if id in numbers else "" if row.current or not numbers else say("old")
-        number = f"✓ {number}" if id in done else number
+        there = id in done or id in ticks and not row.current and id not in otherwise
+        number = f"✓ {number}".rstrip() if there else number
         title = row.task.title or id
         if id in otherwise:
             title = say("{title} (cut otherwise)", title=title) if drilling_of(row.task) is None else say("{title} (drilled otherwise)", title=title)

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from msgspec.structs import replace
 
-from app.panels.book.book_rows import sum_facts
+from app.panels.book.book_rows import hour_cells, sum_facts
 from app.panels.order.order_rows import minutes_words
 from app.sheets.work import plan_work
 from app.window.demo import demo
@@ -152,3 +152,10 @@ def test_the_plan_at_the_makers_own_rates(work):
 def test_every_field_of_the_rates_is_known():
     assert {*WORK_FIELDS, *CHANGE_FIELDS, *NO_WORK} == set(Rates.__struct_fields__)
     assert Changes().minutes(Rates()) == 0
+
+
+def test_what_is_done_and_gone_from_the_drawing_keeps_its_tick_to_be_struck_out():
+    book = tick_off(tick_off(Book(piece="real"), SAW, 1), ROUT, 2)
+    rows = lines(book, [SAW])
+    assert [row[0] for row in hour_cells(rows, {SAW.operation: 1}, book, {SAW.operation})[:2]] == ["✓ 1", "✓ old"]
+    assert [row[0] for row in hour_cells(rows, {}, book, {SAW.operation}, {ROUT.operation})[:2]] == ["✓", ""], "before there is a plan"
