@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from typing import TYPE_CHECKING
 
 from msgspec import Struct
 
@@ -16,6 +15,7 @@ from app.sheets.parts import Part
 from app.sheets.sides import side_words
 from app.sheets.tiling import Tiling
 from app.sheets.words import CAUTIONS, block, glued_words
+from geometry.checks import Snag
 from geometry.curves import Arc, Line, Matrix, Path
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.heights import LEAST, READ
@@ -28,9 +28,6 @@ from geometry.saying import say
 from geometry.strings.square_line import slant_words, square_line
 from geometry.terms import term
 from geometry.vectors import Box, Vec2, box_of_all
-
-if TYPE_CHECKING:
-    from geometry.checks import Snag
 
 SAMPLE = 1.3
 """Radius of the small slot in the legend, mm."""

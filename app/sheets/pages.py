@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from functools import partial
-from typing import TYPE_CHECKING
 
 from msgspec import Struct
 
@@ -29,6 +28,7 @@ from app.sheets.stage_pages import stage_blocks
 from app.sheets.tiling import Tile, Tiling, joining_marks, tile
 from app.sheets.work import Work, plan_work
 from geometry.cancellation import Ask, go_on
+from geometry.checks import Snag
 from geometry.curves import shift
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
@@ -39,9 +39,6 @@ from geometry.saying import say
 from geometry.solids.slot_area import slot_area
 from geometry.units import LengthUnit
 from geometry.vectors import Box
-
-if TYPE_CHECKING:
-    from geometry.checks import Snag
 
 
 class _Section(Struct, frozen=True):

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 from app.formats.csv_out import write_csv
 from app.formats.disk_words import why_no_folder
@@ -22,6 +21,7 @@ from app.sheets.pages import pages, papers
 from app.sheets.parts import Part
 from app.sheets.work import Work, plan_work
 from geometry.cancellation import Ask, go_on
+from geometry.checks import Snag
 from geometry.drawing import Drawing, Label
 from geometry.drawing.depths import depths_of
 from geometry.errors import GeometryError
@@ -29,9 +29,6 @@ from geometry.layout import Headstock
 from geometry.lengths import speaking, spoken
 from geometry.saying import say
 from geometry.units import LengthUnit
-
-if TYPE_CHECKING:
-    from geometry.checks import Snag
 
 
 def write_sheets(layout: Headstock, out_dir: Path, paper: str = "A4", stem: str = "headstock",

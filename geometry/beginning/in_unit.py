@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from types import ModuleType
 
 from msgspec.structs import replace
 
@@ -10,10 +10,8 @@ from geometry.beginning.begin import begin
 from geometry.beginning.instruments import FOLLOWS, following, usual
 from geometry.beginning.numbers import FIELDS, Numbers, Refused
 from geometry.errors import GeometryError
+from geometry.layout import Headstock
 from geometry.units import LengthUnit
-
-if TYPE_CHECKING:
-    from geometry.layout import Headstock
 
 
 def usual_numbers(unit: LengthUnit, instrument: str = "guitar") -> Numbers:
@@ -29,10 +27,7 @@ def followed(numbers: Numbers, typed: frozenset[str], unit: LengthUnit) -> Numbe
 
 def in_unit(numbers: Numbers, unit: LengthUnit) -> Numbers:
     """The numbers themselves in mm; in inches each length in fractions that a rule shows."""
-    if unit == "mm":
-        return numbers
-    from geometry.beginning.inches import in_fractions
-    return in_fractions(numbers)
+    return numbers if unit == "mm" else _inches().in_fractions(numbers)
 
 
 def fitting(numbers: Numbers, typed: frozenset[str], unit: LengthUnit) -> Numbers:
@@ -55,23 +50,20 @@ def fitting(numbers: Numbers, typed: frozenset[str], unit: LengthUnit) -> Number
 
 def hardware_in_unit(layout: Headstock, unit: LengthUnit) -> Headstock:
     """The layout itself in mm; in inches with the generic hardware in fractional sizes."""
-    if unit == "mm":
-        return layout
-    from geometry.beginning.inches import with_inch_hardware
-    return with_inch_hardware(layout)
+    return layout if unit == "mm" else _inches().with_inch_hardware(layout)
 
 
 def blank_in_unit(layout: Headstock, unit: LengthUnit) -> Headstock:
     """The layout itself in mm; in inches with a blank of whole eighths and sixteenths, for one that was made to fit."""
-    if unit == "mm":
-        return layout
-    from geometry.beginning.inches import with_inch_blank
-    return with_inch_blank(layout)
+    return layout if unit == "mm" else _inches().with_inch_blank(layout)
 
 
 def cure_in_unit(asked: Numbers, cure: Numbers, unit: LengthUnit) -> Numbers:
     """The numbers that would do, in inches a little farther on in whole sixteenths where that does too."""
-    if unit == "mm":
-        return cure
-    from geometry.beginning.inches import in_sixteenths
-    return in_sixteenths(asked, cure)
+    return cure if unit == "mm" else _inches().in_sixteenths(asked, cure)
+
+
+def _inches() -> ModuleType:
+    """Loaded when it is needed: with it come all the hardware and racks in fractional sizes."""
+    from geometry.beginning import inches
+    return inches

@@ -58,6 +58,10 @@ class Cylinders(Struct, frozen=True, eq=False):
         reach = self.radius[:, None] * np.sqrt(np.maximum(0.0, 1 - self.axis * self.axis))
         return np.minimum(start, end) - reach, np.maximum(start, end) + reach
 
+    def repeated(self, times: int) -> Cylinders:
+        """The solids, all of them so many times over."""
+        return self.pick(np.tile(np.arange(len(self)), times))
+
     def support(self, n: np.ndarray) -> np.ndarray:
         """Largest n . p over each cylinder, for unit directions n (n, 3); mm."""
         along = dots(n, self.axis)

@@ -34,15 +34,10 @@ def sharpest(a: Cylinders, b: Cylinders, n: np.ndarray) -> np.ndarray:
                    np.where(size > 1e-9, flat / np.maximum(size, 1e-300), square_to(one.axis))]
         creases += [none, one.axis]
     many = len(starts)
-    alls = _times(a, many), _times(b, many)
+    alls = a.repeated(many), b.repeated(many)
     way = -np.concatenate(starts)
     _, value = _refined(*alls, way, _shift(*alls, way), np.concatenate(creases))
     return -value.reshape(many, len(a)).min(axis=0)
-
-
-def _times(solids: Cylinders, many: int) -> Cylinders:
-    """The solids, all of them so many times over."""
-    return solids.pick(np.tile(np.arange(len(solids)), many))
 
 
 def _shift(a: Cylinders, b: Cylinders, n: np.ndarray) -> np.ndarray:
@@ -56,7 +51,7 @@ def _refined(a: Cylinders, b: Cylinders, n: np.ndarray, value: np.ndarray,
     count = len(a)
     step = np.full(count, _FIRST_STEP)
     tied = (norms(crease) > 0.5)[:, None]
-    four_a, four_b = _times(a, 4), _times(b, 4)
+    four_a, four_b = a.repeated(4), b.repeated(4)
     rows = np.arange(count)
     for round_ in range(_ROUNDS):
         # The tangents turn from round to round: at a crease a descent may lie between fixed ones.

@@ -42,10 +42,6 @@ class Pointed(Cylinders, frozen=True, eq=False):
         """The solids at an index array or mask."""
         return Pointed(self.start[index], self.axis[index], self.length[index], self.radius[index], self.ahead[index])
 
-    def repeated(self, times: int) -> Pointed:
-        """The solids, all of them so many times over."""
-        return self.pick(np.tile(np.arange(len(self)), times))
-
     def pointed(self, which: Sequence[bool]) -> Pointed:
         """The same, the others than those (n,) without their points."""
         return Pointed(self.start, self.axis, self.length, self.radius, np.where(which, self.ahead, 0.0))
