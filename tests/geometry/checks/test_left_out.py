@@ -14,6 +14,7 @@ from geometry.errors import GeometryError
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
 from geometry.strings.past_posts import post_solids, string_solids
+from geometry.strings.rubs import air_between
 from geometry.tolerance import TOUCH
 from tests.property.layouts import DEMO
 
@@ -73,5 +74,5 @@ def test_strings_past_each_other(scene):
     every = [(one, two) for one, two in combinations(found, 2)]
     measured = gaps(string_solids([one for one, _ in every]), string_solids([two for _, two in every])).distance
     # The strings of the demo have their air at the nut: whatever is nearer was led there.
-    short = {(one.tuner, two.tuner) for (one, two), distance in zip(every, measured.tolist(), strict=True) if distance < air - TOUCH}
+    short = {(one.tuner, two.tuner) for (one, two), distance in zip(every, measured.tolist(), strict=True) if distance < air_between(one, two, air) - TOUCH}
     assert short and short <= kept and len(kept) < len(every) / 2
