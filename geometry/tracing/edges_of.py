@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import contourpy
 import numpy as np
 import shapely
@@ -60,10 +62,11 @@ def loops(grey: np.ndarray, level: float) -> list[np.ndarray]:
     return [line for line in made.lines(level) if len(line) >= LEAST_POINTS and np.array_equal(line[0], line[-1])]
 
 
-def edge_about(grey: np.ndarray, level: float, at: Vec2) -> np.ndarray:
+def edge_about(grey: np.ndarray, level: float, at: Vec2, widest: float = math.inf) -> np.ndarray:
     """The largest loop round a point of the picture whose inner side is as dark, or as light, as that point.
 
-    So a head on a sheet is followed and not the sheet. Where only a small one is
+    So a head on a sheet is followed and not the sheet; nor is one that is drawn on it in lines, since a loop that is `widest` points across
+    or more, the narrow way, is no head. Where only a small one is
     of that kind (the point lies in a hole of the head) the largest of all is taken.
     GeometryError with what to do when there is none.
     """
@@ -76,7 +79,7 @@ def edge_about(grey: np.ndarray, level: float, at: Vec2) -> np.ndarray:
         if not (x0 < at[0] < x1 and y0 < at[1] < y1):
             continue
         ring = shapely.Polygon(line)
-        if shapely.contains(ring, point):
+        if shapely.contains(ring, point) and _across(ring) < widest:
             around.append((ring.area, _dark_inside(line) == dark, line))
     around.sort(key=lambda one: -one[0])
     if not around:
@@ -84,6 +87,12 @@ def edge_about(grey: np.ndarray, level: float, at: Vec2) -> np.ndarray:
                                 "is in the picture and differs from what is behind it; or shift the level of grey."))
     meant = next((line for area, alike, line in around if alike and area > HOLE * around[0][0]), None)
     return around[0][2] if meant is None else meant
+
+
+def _across(ring: shapely.Polygon) -> float:
+    """How many points a loop measures across the narrow way, however it lies."""
+    corners = shapely.get_coordinates(shapely.oriented_envelope(ring))
+    return float(np.hypot(*np.diff(corners[:3], axis=0).T).min()) if len(corners) > 2 else 0.0
 
 
 def _shade(grey: np.ndarray, at: Vec2) -> float:

@@ -16,6 +16,9 @@ from geometry.tracing.plane_map import PlaneMap
 from geometry.tracing.to_nut import to_nut
 from geometry.vectors import Vec2
 
+WIDEST = 130.0
+"""mm: no head is as wide, while the smallest sheets are (common practice, no source)."""
+
 
 class Proposal(Struct, frozen=True, eq=False):
     """A smooth outline, how far it strays from the edge in the picture (mm), and the level of grey that parted it."""
@@ -36,7 +39,7 @@ def propose(picture: Picture, at: Vec2, level: float | None, tolerance: float, p
         progress.tell(0.02)
     wanted = threshold_of(grey) if level is None else level
     place = PlaneMap(picture.place)
-    edge = edge_about(grey, wanted, at)
+    edge = edge_about(grey, wanted, at, WIDEST / place.size_at(at))
     made = fit(place.many(edge), tolerance, place.size_at(at),
                None if progress is None else lambda part: progress.tell(0.05 + 0.95 * part))
     path, moved = to_nut(made.path)

@@ -1,10 +1,12 @@
 """A photo taken askew in poor light: laid, straightened by the sheet, traced, and held against the outline it was made of."""
 
+import io
 from pathlib import Path as File
 
 import numpy as np
 import pytest
 import shapely
+from PIL import Image, ImageDraw
 
 from app.formats import headstock
 from app.formats.picture_in import grey_of, read_picture
@@ -105,3 +107,26 @@ def test_the_head_is_followed_and_not_the_sheet_that_it_lies_on():
     assert np.ptp(light_on_dark[:, 0]) == pytest.approx(30, abs=1.5)
     # On the paper itself the sheet is meant.
     assert np.ptp(edge_about(grey, 160.0, (20.0, 100.0))[:, 0]) == pytest.approx(80, abs=1.5)
+
+
+@pytest.mark.parametrize("turned", [0, 45])
+@pytest.mark.parametrize("at", [(200, 200), (230, 200)], ids=["inside", "in a hole"])
+def test_a_head_drawn_in_lines_on_a_sheet_whose_edges_are_seen_is_followed(turned, at):
+    """A light sheet, 210 mm wide, on a dark table, half a mm to a point; the line round the head is 4 points thick."""
+    drawn = Image.new("L", (700, 900), 60)
+    pen = ImageDraw.Draw(drawn)
+    c, s = np.cos(np.radians(turned)), np.sin(np.radians(turned))
+
+    def lie(*corners):
+        return [(200 + c * (x - 200) - s * (y - 200) + 150, 200 + s * (x - 200) + c * (y - 200) + 250) for x, y in corners]
+    pen.polygon(lie((0, -50), (420, -50), (420, 544), (0, 544)), fill=235)
+    head = lie((156, 380), (120, 300), (120, 60), (280, 60), (280, 300), (244, 380))
+    pen.line([*head, *head[:2]], fill=50, width=4)
+    (x, y), = lie((230, 200))
+    pen.ellipse((x - 10, y - 10, x + 10, y + 10), outline=50, width=2)
+    kept = io.BytesIO()
+    drawn.save(kept, "JPEG", quality=95)
+    picture = Picture(name="sketch.jpg", jpeg=kept.getvalue(), width=700, height=900, place=(0.5, 0.0, 0.0, 0.0, -0.5, 0.0, 0.0, 0.0, 1.0))
+    made = propose(picture, lie(at)[0], None, 0.3, None)
+    whole = shapely.Polygon(head).area / 4
+    assert abs(made.path.area) == pytest.approx(whole, rel=0.04)
