@@ -14,7 +14,7 @@ To add a check:
 5. Leave far things alone by a cheap lower bound; measure near ones exactly; compare with snags.short().
 6. Say it with words.py; a sentence that begins with a name does so with `first`. Give the advice for when no single
    move does it, and the `push` that would clear it by the nearest way; the moves themselves are sought and tried in
-   geometry.cures.
+   geometry.cures. What of the advice the real piece no longer allows is added by already.py.
 7. Add the module to FAMILIES in live.py.
 8. Add a case to a cases_*.py of tests/geometry/checks: one in which it appears with a value worked out by hand, and one that
    touches the margin exactly, in which it does not.

@@ -183,3 +183,14 @@ def test_after_mirroring_what_stays_is_what_is_drilled_and_not_what_its_name_say
     assert "bass side 2" not in moving and "treble side 2" in moving
     assert describe(there, "bass side 2", "mm").facts[0].value == "drilled: a move here moves the plan alone"
     assert all(fact.label != "In the real piece" for fact in describe(there, "treble side 2", "mm").facts)
+
+
+def test_a_hole_that_is_drawn_where_another_was_drilled_is_that_one_and_its_own_is_gone():
+    two = add_hole(add_hole(demo(), (0.0, 20.0), 5.0), (0.0, 40.0), 5.0)
+    one, other = (hole.id for hole in two.holes[-2:])
+    there = nudge(remove_features(drilled(two, one, other), (other,)), [one], 0.0, 20.0)
+    snag, = told(there)
+    assert snag.kind == "drilled-and-gone" and "from the face at x 0.00 mm, y 20.00 mm" in snag.text and "So it is" not in snag.text
+    assert done_steps(there).keys() == {f"bore {one}.1"} and otherwise(there) == {}
+    named = {tick.task.operation: tick.hole.at[1] for tick in by_the_wood(there).book.done}
+    assert named == {f"bore {one}.1": 40.0, f"bore {other}.1": 20.0}, "no two ticks under one name"
