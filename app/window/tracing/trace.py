@@ -8,6 +8,7 @@ from msgspec import Struct
 from app.formats.picture_in import grey_of
 from app.window.background.waiting import Progress
 from geometry.curves import Path
+from geometry.errors import GeometryError
 from geometry.layout.picture import Picture
 from geometry.tracing.edges_of import edge_about
 from geometry.tracing.edges_of import threshold as threshold_of
@@ -31,19 +32,33 @@ class Proposal(Struct, frozen=True, eq=False):
 def propose(picture: Picture, at: Vec2, level: float | None, tolerance: float, progress: Progress | None) -> Proposal:
     """The outline about a point of the picture.
 
-    Grey level None takes the one that parts the picture best. GeometryError or
+    Grey level None takes the one that parts the picture best, or what is near the point. GeometryError or
     FormatError with a sentence when there is no such edge.
     """
     grey = grey_of(picture.jpeg)
     if progress is not None:
         progress.tell(0.02)
-    wanted = threshold_of(grey) if level is None else level
     place = PlaneMap(picture.place)
-    edge = edge_about(grey, wanted, at, WIDEST / place.size_at(at))
+    widest = WIDEST / place.size_at(at)
+    wanted = threshold_of(grey) if level is None else level
+    try:
+        edge = edge_about(grey, wanted, at, widest)
+    except GeometryError:
+        if level is not None:
+            raise
+        # What parts a sheet from a dark table is no level for pale wood on that sheet.
+        wanted = threshold_of(_near(grey, at, widest / 2))
+        edge = edge_about(grey, wanted, at, widest)
     made = fit(place.many(edge), tolerance, place.size_at(at),
                None if progress is None else lambda part: progress.tell(0.05 + 0.95 * part))
     path, moved = to_nut(made.path)
     return Proposal(path, made.deviation + moved, wanted)
+
+
+def _near(grey: np.ndarray, at: Vec2, far: float) -> np.ndarray:
+    """What of a picture lies up to so many points from a point of it, to each side."""
+    x, y = at
+    return grey[max(0, int(y - far)):max(1, int(y + far)), max(0, int(x - far)):max(1, int(x + far))]
 
 
 def over_picture(path: Path, picture: Picture) -> np.ndarray:

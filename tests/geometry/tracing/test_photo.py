@@ -11,6 +11,7 @@ from PIL import Image, ImageDraw
 from app.formats import headstock
 from app.formats.picture_in import grey_of, read_picture
 from app.window.tracing.trace import propose
+from geometry.errors import GeometryError
 from geometry.layout import loop_path
 from geometry.layout.picture import Picture
 from geometry.tracing.catching import caught, corner_near
@@ -130,3 +131,20 @@ def test_a_head_drawn_in_lines_on_a_sheet_whose_edges_are_seen_is_followed(turne
     made = propose(picture, lie(at)[0], None, 0.3, None)
     whole = shapely.Polygon(head).area / 4
     assert abs(made.path.area) == pytest.approx(whole, rel=0.04)
+
+
+def test_pale_wood_on_a_sheet_on_a_dark_table_is_followed():
+    """What parts the table from sheet and wood leaves no edge between these."""
+    drawn = Image.new("L", (700, 900), 90)
+    pen = ImageDraw.Draw(drawn)
+    pen.rectangle((100, 100, 520, 694), fill=240)
+    head = [(256, 530), (220, 450), (220, 210), (380, 210), (380, 450), (344, 530)]
+    pen.polygon(head, fill=180)
+    kept = io.BytesIO()
+    drawn.save(kept, "JPEG", quality=95)
+    picture = Picture(name="pale.jpg", jpeg=kept.getvalue(), width=700, height=900, place=(0.5, 0.0, 0.0, 0.0, -0.5, 0.0, 0.0, 0.0, 1.0))
+    made = propose(picture, (300.0, 350.0), None, 0.3, None)
+    assert 185 < made.level < 235
+    assert abs(made.path.area) == pytest.approx(shapely.Polygon(head).area / 4, rel=0.02)
+    with pytest.raises(GeometryError, match="shift the level of grey"):
+        propose(picture, (300.0, 350.0), 130.0, 0.3, None)
