@@ -10,7 +10,7 @@ from msgspec.structs import replace
 
 from app.formats.mark_shapes import drawing_box, mapped, mark_box
 from app.sheets.compensation import compensation
-from geometry.curves import Matrix
+from geometry.curves import LYING
 from geometry.drawing import Disc, Drawing, Label, Mark, blank_box
 from geometry.drawing.back import back_drawing
 from geometry.drawing.room import Room
@@ -29,7 +29,6 @@ from geometry.vectors import Box, box_of_all
 
 PADDING = 1.0
 """White space kept round each drawing, mm."""
-_CLOCKWISE = Matrix(a=0.0, b=-1.0, c=1.0, d=0.0)
 WORDS_OUTSIDE = 7.0
 """Room for the names over and under the wrap, mm."""
 EDGE_NAME, BEHIND = 2.0, 12.0
@@ -54,7 +53,7 @@ class Part(Struct, frozen=True):
 
 def turned(part: Part) -> Part:
     """The same lying on its side, the nut to the left and the bass edge up: for a paper whose longer side it needs."""
-    drawing = tuple(mapped(mark, _CLOCKWISE) for mark in part.drawing)
+    drawing = tuple(mapped(mark, LYING) for mark in part.drawing)
     x0, y0, x1, y1 = part.box
     return replace(part, drawing=drawing, box=(y0, -x1, y1, -x0), tight=None, turned=True)
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 
 from msgspec.structs import replace
 
-from app.formats.mark_shapes import drawing_box
+from app.formats.letters import text_width
+from app.formats.mark_shapes import drawing_box, mapped
 from app.formats.paper import Placed
 from app.sheets.lay import BAND, TICKED, Block, drawing, of_marks, space, tick, title_band
 from app.sheets.lay import words as paragraph
@@ -15,7 +15,7 @@ from app.sheets.lengths import card_number, length
 from app.sheets.words import block, numbers
 from app.sheets.work import SAME_OFFSET, Work
 from geometry.checks.words import listed
-from geometry.curves import Matrix, turn
+from geometry.curves import LYING, Matrix
 from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.cards import scale_words
 from geometry.drawing.grain import grain_marks
@@ -34,8 +34,6 @@ from geometry.strings.square_line import base_words, square_line
 from geometry.terms import term
 from geometry.vectors import Box
 
-LYING = turn(-math.pi / 2)
-"""Lays a slot along the page, its nut end to the left."""
 GRAIN = 120.0
 """Room for the picture of the head with its grain, mm; words stand beside it."""
 BETWEEN = 5.0
@@ -182,16 +180,9 @@ def _holes(layout: Headstock, plan: SlotPlan, width: float) -> list[Block]:
     """The slot lying, with waste holes and what is left to pare, and the centres in numbers."""
     slot = next(one for one in layout.slots if one.id == plan.of)
     marks: list[Mark] = [Area(slot_path(slot).mapped(LYING), "slot", slot.id)]
-    for mark in plan_marks(plan):
-        match mark:
-            case Disc():
-                marks.append(Disc(LYING(mark.centre), mark.radius, mark.style, mark.owner))
-            case Cross():
-                marks.append(Cross(LYING(mark.centre), mark.arm, mark.style, mark.owner))
-            case Area():
-                marks.append(Area(mark.outer.mapped(LYING), mark.style, mark.owner, tuple(p.mapped(LYING) for p in mark.openings)))
+    marks += [mapped(mark, LYING) for mark in plan_marks(plan) if isinstance(mark, Disc | Cross | Area)]
     box = drawing_box(marks)
-    scale = next((s for s in (1.0, 0.5, 0.2) if (box[2] - box[0]) * s <= width - 24.0), 0.1)
+    scale = next((s for s in (1.0, 0.5, 0.2) if (box[2] - box[0]) * s <= width - 16.0 - text_width(term("tip"), READ)), 0.1)
     x = 12.0 - box[0] * scale
     wide, high = (box[2] - box[0]) * scale, (box[3] - box[1]) * scale
     words = [Label(term("nut"), (0.0, -high / 2 - READ / 2), READ, "note"), Label(term("tip"), (16.0 + wide, -high / 2 - READ / 2), READ, "note"),

@@ -64,3 +64,5 @@ def stretch(kx: float, ky: float | None = None) -> Matrix:
 
 MIRROR = Matrix(a=-1.0)
 """Mirror about the centreline: treble becomes bass."""
+LYING = Matrix(a=0.0, b=-1.0, c=1.0, d=0.0)
+"""A right angle clockwise about the origin: the nut end to the left, the bass side up."""

@@ -8,17 +8,19 @@ from msgspec.structs import replace
 
 from app.formats.headstock import read
 from app.formats.mark_shapes import drawing_box, mark_box
+from app.languages.catalogue import speak
 from app.sheets import pages, plan_work
-from app.sheets.furniture import window_of
+from app.sheets.furniture import PRINTER_MARGIN, window_of
 from app.sheets.pages import papers
 from app.sheets.write import full_template
+from geometry import saying
 from geometry.drawing import Disc, Label, Stroke, blank_box
 from geometry.drawing.heights import LEAST, READ
 from geometry.edits import rename
 from geometry.layout import SingleHole
 from geometry.lengths import speaking
 from tests.app.sheets.printed import LAYOUTS, made
-from tests.app.sheets.specimens import demo
+from tests.app.sheets.specimens import demo, large
 
 SAMPLES = [file for file in sorted(Path("samples").glob("*.headstock.json")) if "snags" not in file.name]
 """Without the one in which a hole is drilled into a slot."""
@@ -118,3 +120,15 @@ def test_many_equal_holes_share_as_many_cards_as_they_need():
              if isinstance(mark, Label) and mark_box(mark, placed.matrix)[1] >= low]
     assert sorted(text for text in named if text.startswith("hole ")) == sorted(one.id for one in layout.holes)
     assert [text for text in named if text.endswith("holes, 2 wide")] == ["24 holes, 2 wide", "24 holes, 2 wide", "16 holes, 2 wide"]
+
+
+def test_what_names_the_ends_of_a_slot_stays_on_a_letter_page_in_german():
+    """At a fifth of its size the slot of the large head fills the page nearly, and Spitze is longer than tip."""
+    speak("de")
+    try:
+        printed = pages(large(), "Letter", ())
+    finally:
+        saying.use(None)
+    ends = [(page, mark_box(mark, placed.matrix)) for page in printed for placed in page.content for mark in placed.drawing
+            if isinstance(mark, Label) and mark.text == "Spitze"]
+    assert ends and all(box[2] <= page.width - PRINTER_MARGIN for page, box in ends)
