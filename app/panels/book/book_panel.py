@@ -50,9 +50,8 @@ class BookPanel(QWidget):
                      "Notes stay. Save under another name first to keep the record too.")),
                 ("back", say("Take the last entry back"),
                  say("The job book has its own way back: undo of a drawing step never touches it."))):
-            button = WrappingButton(word, self, toolTip=tip)
+            button = WrappingButton(word, self, toolTip=tip, clicked=self._pressed)
             button.setProperty("key", key)
-            button.clicked.connect(self._pressed)
             self.buttons[key] = button
             column.addWidget(button)
         column.addStretch(1)

@@ -70,9 +70,8 @@ class BookView(QWidget):
         column.setContentsMargins(0, 0, 6, 0)
         row = Flow(gap=6)
         for key, word, tip in buttons:
-            button = WrappingButton(word, page, toolTip=tip)
+            button = WrappingButton(word, page, toolTip=tip, clicked=self._pressed)
             button.setProperty("key", key)
-            button.clicked.connect(self._pressed)
             self._buttons[key] = button
             row.addWidget(button)
         if buttons:

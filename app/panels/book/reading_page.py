@@ -54,9 +54,8 @@ class ReadingPage(QWidget):
         self._pressed_row = QVBoxLayout()
         self.buttons: dict[str, QPushButton] = {}
         for key, word in (("accuracy", say("Take into the shop accuracy")), ("printer", say("Correct a printer…"))):
-            button = WrappingButton(word, self)
+            button = WrappingButton(word, self, clicked=self._pressed)
             button.setProperty("key", key)
-            button.clicked.connect(self._pressed)
             self.buttons[key] = button
             self._pressed_row.addWidget(button)
         self._right = filled(QVBoxLayout(self._side), (scroll, 1), self._pressed_row)

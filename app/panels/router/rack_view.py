@@ -155,9 +155,8 @@ class RackView(QWidget):
         first.add_gap(8)
         first.addWidget(self._whose)
         for key, word, about in WHOLE:
-            button = QPushButton(word, self, toolTip=about)
+            button = QPushButton(word, self, toolTip=about, clicked=self._whole)
             button.setProperty("key", key)
-            button.clicked.connect(self._whole)
             self.buttons[key] = button
             (first if key in ("take", "keep", "back") else second).addWidget(button)
         self.buttons["back"].setVisible(False)
@@ -168,9 +167,8 @@ class RackView(QWidget):
         row = Flow()
         self._tab: dict[str, QPushButton] = {}
         for key, word in (*SHELVES, (MACHINES, say("Machines and template"))):
-            button = QPushButton(word, self, checkable=True)
+            button = QPushButton(word, self, checkable=True, clicked=self._other_shelf)
             button.setProperty("shelf", key)
-            button.clicked.connect(self._other_shelf)
             group.addButton(button)
             self._tab[key] = button
             row.addWidget(button)

@@ -94,9 +94,8 @@ class FrontPage(QWidget):
         self._recent.setSpacing(2)
         column.addLayout(self._recent)
         column.addStretch(1)
-        self.back = WrappingButton(say("Back to the layout"), self, objectName="link")
+        self.back = WrappingButton(say("Back to the layout"), self, objectName="link", clicked=self._way)
         self.back.setProperty("way", "back")
-        self.back.clicked.connect(self._way)
         column.addWidget(self.back, 0, Qt.AlignmentFlag.AlignLeft)
         column.addWidget(paragraph(self, say("A drawing, a picture or a layout may also be dropped here."), "dim"))
         return area
