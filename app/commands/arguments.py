@@ -220,7 +220,7 @@ def _slant(text: str) -> float:
     except ValueError:
         slant = math.nan
     if not abs(slant) <= MOST_SLANT:
-        raise argparse.ArgumentTypeError(f"{text!r} is no slant between -{MOST_SLANT:g} and {MOST_SLANT:g} degrees")
+        raise argparse.ArgumentTypeError(f"{text!r} is no slant between -{MOST_SLANT:.0f} and {MOST_SLANT:.0f} degrees")
     return slant
 
 
