@@ -88,7 +88,7 @@ def _window() -> _Parser:
         metavar="FILE",
         help=f"a layout (*{FILE_ENDING}) to open, or a drawing or picture to begin from; without it a page of ways to begin",
     )
-    parser.add_argument("more", nargs="*", type=Path, metavar="FILE", help="more layouts, each in a window of its own")
+    parser.add_argument("more", nargs="*", type=Path, metavar="FILE", help="more of them, each in a window of its own")
     _add_language(parser, "the language of the window, this time (default: what was chosen in it)")
     parser.add_argument("--version", action="version", version=f"Pegwright {__version__}")
     return parser

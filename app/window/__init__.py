@@ -37,8 +37,8 @@ def run(file: Path | None = None, language: str | None = None, more: Sequence[Pa
     """Open the window on a layout (the front page without one) and return when it is closed.
 
     `language` is a code, for this time; else what the maker chose. `more` are
-    layouts that open in windows of their own. When the program runs already
-    and no language is asked for, it is given the files and 0 comes at once. A file
+    files that open in windows of their own. When the program runs already
+    and no language is asked for, it is given the files and 0 comes at once. Drawings and pictures are begun from. A file
     that cannot be read is told of in the window: whoever opens it from the desktop sees nothing else.
     """
     # What is loaded stays: to look through it for garbage while it grows costs a tenth of a start. See app/threads/collector.py too.
@@ -115,7 +115,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     from app.threads.collector import Collector
     from app.window import ask
     from app.window.demo import in_language, is_sample, own_demo
-    from app.window.front.drops import DRAWINGS, PICTURES, take
+    from app.window.front.drops import is_drawn, take
     from app.window.main import MainWindow
     from app.window.place import kept_stage
     from app.window.running.faults import Faults
@@ -125,7 +125,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
 
     gc.freeze()
     unread, slow, read = "", None, None
-    drawn = file is not None and file.name.lower().endswith((*DRAWINGS, *PICTURES))
+    drawn = file is not None and is_drawn(file)
     if file is not None and not drawn:
         try:
             read = read_soon(file)
@@ -161,7 +161,10 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     if slow is not None and windows.current.files.open(slow):
         windows.current.set_stage(kept_stage(settings))
     if drawn and windows.current is not None:
-        take(windows.current, file)
+        if window.front.shown:
+            take(window, file)
+        else:  # what was recovered stays as it is
+            windows.open(file)
     for other in more:
         windows.open(other)
     return windows, faults

@@ -13,6 +13,7 @@ from app.formats.reading import Known, unasked
 from app.threads.background import end_all, running
 from app.window.demo import in_language, is_sample, own_demo
 from app.window.files import opened_beside
+from app.window.front.drops import is_drawn, take
 from app.window.main import MainWindow
 from app.window.place import beside
 from geometry.layout import Headstock
@@ -127,7 +128,12 @@ class Windows(QObject):
         return window
 
     def open(self, path: Path) -> MainWindow | None:
-        """Open a file in a window of its own, or bring the one to the front in which it is open. None when it cannot be read."""
+        """Open a file in a window of its own, or bring the one to the front in which it is open: of a drawing or a picture one to begin
+        from it in. None when it cannot be read, or when its window was closed meanwhile."""
+        if is_drawn(path):
+            window = self.empty()
+            take(window, path)
+            return window if window in self._all else None
         held = self.holding(path)
         if held is None:
             read = opened_beside(self.current, path)

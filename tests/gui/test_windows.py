@@ -93,6 +93,17 @@ def test_a_file_handed_over_by_the_system_opens_in_a_window_of_its_own(bench, wi
     assert windows.current.document.path == path and bench.window.document.path is None
 
 
+@pytest.mark.parametrize("name", ["head.dxf", "HEAD.SVG", "scan.png"])
+def test_a_drawing_or_a_picture_is_begun_from_in_a_window_of_its_own(bench, windows, tmp_path, monkeypatch, name):
+    """As a later start hands it over, or the second word of the first start."""
+    taken = []
+    monkeypatch.setattr("app.window.windows.take", lambda window, file: taken.append((window, window.front.shown, file.name)))
+    opened = windows.open(tmp_path / name)
+    assert taken == [(opened, True, name)] and opened is windows.current and opened is not bench.window
+    monkeypatch.setattr("app.window.windows.take", lambda window, file: window.close())
+    assert windows.open(tmp_path / name) is None and windows.all == [bench.window, opened]
+
+
 def test_a_file_that_is_open_elsewhere_is_not_saved_over(bench, windows, tmp_path, monkeypatch):
     path = written(tmp_path / "head.headstock.json", "head")
     windows.open(path)

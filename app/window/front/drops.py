@@ -79,6 +79,11 @@ def is_layout(file: Path) -> bool:
     return file.name.lower().endswith((SUFFIX, ".json"))
 
 
+def is_drawn(file: Path) -> bool:
+    """Whether the name of a file is that of a drawing or a picture, from which a layout is begun."""
+    return file.name.lower().endswith((*DRAWINGS, *PICTURES))
+
+
 def take(window: MainWindow, file: Path) -> None:
     """Open or import a file by the ending of its name; another ending is said in the foot of the window."""
     name = file.name.lower()

@@ -128,8 +128,9 @@ class Reception(QObject):
         waiting, self._waiting = self._waiting, []
         for files in waiting:
             opened = [self._windows.open(Path(file)) for file in files] or [self._windows.empty()]
-            for window in filter(None, opened):
-                QApplication.alert(window)
+            for window in self._windows.all:
+                if window in opened:
+                    QApplication.alert(window)
 
 
 def read_message(line: bytes) -> list[str] | None:

@@ -110,10 +110,14 @@ ask.warn = warn
 TAKEN = """
 import app.commands.main, app.window.front.drops as drops
 def take(window, file):
-    print(file.name, window.isVisible(), window.document.path, window.front.shown)
+    print(file.name, window.isVisible(), window.document.path, window.front.shown, len(window.windows.all))
     sys.stdout.flush()
     os._exit(0)
 drops.take = take
+"""
+RECOVERED = """
+import app.window.running.recovery as recovery
+recovery.recover = lambda windows, left: 1
 """
 CLOSED = """
 import app.commands.main, app.window.running.threshold as threshold
@@ -220,4 +224,5 @@ def test_a_check_without_a_window_loads_no_toolkit(tmp_path):
 
 def test_a_drawing_or_a_picture_named_at_the_start_is_taken_as_if_it_were_dropped(tmp_path):
     for name in ("head.dxf", "HEAD.SVG", "scan.png"):
-        assert told(TAKEN, [str(tmp_path / name)], tmp_path) == [f"{name} True None True"]
+        assert told(TAKEN, [str(tmp_path / name)], tmp_path) == [f"{name} True None True 1"]
+    assert told(TAKEN + RECOVERED, [str(tmp_path / "scan.png")], tmp_path) == ["scan.png True None True 2"], "not laid behind what was recovered"
