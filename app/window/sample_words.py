@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from msgspec.structs import replace
 
-from geometry.edits.given_names import in_language
+from geometry.beginning.given_names import in_language
 from geometry.layout import Headstock
 from geometry.layout.generic import PATTERNS as GENERIC
 from geometry.saying import say

@@ -8,6 +8,7 @@ from itertools import combinations
 from msgspec.structs import replace
 
 from geometry import vectors as v
+from geometry.beginning.given_names import in_language
 from geometry.beginning.instruments import INSTRUMENTS, strung
 from geometry.beginning.needs import (
     SLOT_AFTER,
@@ -21,7 +22,6 @@ from geometry.beginning.pins import centred_pins
 from geometry.beginning.shape import Shape, shape
 from geometry.checks.snags import SPOILS
 from geometry.edits.copying import mirror_layout
-from geometry.edits.given_names import in_language
 from geometry.edits.rows import make_row
 from geometry.edits.sound_ramp import ramps_tried
 from geometry.errors import GeometryError
