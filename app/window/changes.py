@@ -25,7 +25,7 @@ class Changes(QObject):
 
     def show(self) -> None:
         """Bring the list to the front, with the keyboard in it; or put it away again."""
-        on = self._window.actions_["changes"].isChecked()
+        on = self._window.actions_["changes"].isChecked() or self._window.side.isHidden()  # it was at the front, but not seen
         if on:
             self._window.show_panel(True)
         self._window.side.inside.show_changes(on)

@@ -117,7 +117,7 @@ class Frame(QMainWindow):
         self.show_held()
 
     def show_panel(self, shown: bool) -> None:
-        """Show the panel with its lists, or give the drawing their room until another stage or one of the lists is asked for."""
+        """Show the panel with its lists, or give the drawing their room until another stage, a field or one of the lists is asked for."""
         self.actions_["panel"].setChecked(shown)
         if shown == self.side.isHidden():
             now = self.focusWidget()

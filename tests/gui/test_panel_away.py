@@ -1,5 +1,8 @@
 """The drawing has the room of the panel for as long as nobody asks for the panel."""
 
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+
 from app.window import place
 
 
@@ -29,6 +32,26 @@ def test_another_stage_and_the_list_of_changes_bring_the_panel_back(bench):
         assert not window.side.isVisible() and not window.actions_["panel"].isChecked()
         ask()
         assert window.side.isVisible() and window.actions_["panel"].isChecked()
+
+
+def test_a_list_of_changes_that_went_with_the_panel_comes_back_when_it_is_asked_for(bench):
+    window = bench.window
+    window.actions_["changes"].trigger()
+    window.actions_["panel"].trigger()
+    window.actions_["changes"].trigger()
+    assert window.side.inside.changes.isVisible() and window.actions_["changes"].isChecked()
+    window.actions_["changes"].trigger()
+    assert window.side.isVisible() and not window.side.inside.changes.isVisible()
+
+
+def test_enter_on_the_drawing_leads_into_a_panel_that_is_away(bench):
+    window = bench.window
+    window.activateWindow()
+    bench.click(bench.inside("treble side 2"))
+    bench.view.setFocus()
+    window.actions_["panel"].trigger()
+    QTest.keyClick(bench.view, Qt.Key.Key_Return)
+    assert window.side.isVisible() and window.side.inside.upper.isAncestorOf(window.focusWidget())
 
 
 def test_a_drag_with_the_panel_away_still_finds_its_snags(bench):

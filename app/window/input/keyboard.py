@@ -245,6 +245,7 @@ class Keyboard(QObject):
         elif key == Qt.Key.Key_Insert:
             self._add_node()
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self._w.show_panel(True)
             self._into(self._w.side.inside.upper)
         else:
             return False
