@@ -12,7 +12,7 @@ from app.sheets.compensation import Compensation, compensation
 from app.sheets.plan_letters import plan_letters
 from geometry.book import begun_steps, corrected, done_steps, otherwise
 from geometry.cancellation import Ask, go_on
-from geometry.checks.in_wood import in_wood
+from geometry.checks.in_wood import called_now, in_wood
 from geometry.checks.said import read
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -127,7 +127,7 @@ class Work(Struct, frozen=True, dict=True):
     @cached_property
     def begun(self) -> frozenset[str]:
         """Operations that were worked at on the piece on the bench and are not done."""
-        return begun_steps(self.layout.book)
+        return begun_steps(called_now(self.layout, self.layout.book.piece))
 
     def mark(self, *ids: str) -> str:
         """"done" when all these operations are, "begun" when one of them or one alone is, else ""."""

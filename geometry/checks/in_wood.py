@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence, Sized
 from functools import cached_property
+from typing import TypeVar
 
 from msgspec import Struct
 from msgspec.structs import replace
@@ -19,8 +20,8 @@ from geometry.checks.scene import Scene
 from geometry.checks.snags import FACE, SPOILS, TIGHT, Snag
 from geometry.checks.words import first, name
 from geometry.errors import GeometryError
-from geometry.layout.book import Book, Bored, Done, Piece, Task, Time
-from geometry.layout.drilled import cut_of, drilling_of
+from geometry.layout.book import Book, Bored, Clock, Done, Piece, Task, Time
+from geometry.layout.drilled import cut_as, cut_of, drilling_of
 from geometry.layout.headstock import Headstock
 from geometry.layout.names import OUTLINE
 from geometry.layout.outline import Loop
@@ -32,6 +33,7 @@ from geometry.solids.in_wood import bored, deeper, on_axis, same_hole
 from geometry.tolerance import SAME_HOLE
 
 Tick = Done | Time
+_Entry = TypeVar("_Entry", Done, Time, Clock)
 
 
 class Feature(Struct, frozen=True, eq=False):
@@ -144,18 +146,30 @@ def _in_wood(layout: Headstock, piece: Piece) -> InWood:
 
 
 def called_now(layout: Headstock, piece: Piece) -> Book:
-    """The book with each tick of a piece under the name that the drawing has now for what it made, so that whoever goes by names meets
-    the right one. What went by one of these names and is in the drawing no more takes one that has become free."""
-    book = layout.book
-    again = [(task, one) for task, one in in_wood(layout, piece).again if isinstance(one, Done)]
+    """The book with what is done and timed of a piece under the names that the drawing has now for what was made, so that whoever goes
+    by names meets the right one."""
+    return renamed(layout.book, in_wood(layout, piece).again, piece)
+
+
+def renamed(book: Book, again: tuple[tuple[Task, Tick], ...], piece: Piece) -> Book:
+    """The same by InWood.again. What went by one of these names and is in the drawing no more takes one that has become free. The very
+    same book where nothing is called otherwise."""
     if not again:
         return book
-    new = {id(one): task for task, one in again}
-    taken = {task.operation for task in new.values()}
-    free = iter([one.task for _, one in again if one.task.operation not in taken])
-    return replace(book, done=tuple([
-        replace(one, task=new[id(one)]) if id(one) in new else
-        replace(one, task=next(free)) if one.piece == piece and one.task.operation in taken else one for one in book.done]))
+    pairs: dict[str, tuple[Task, Task]] = {}
+    taken: set[str] = set()
+    for task, one in again:
+        if one.task.operation not in pairs and task.operation not in taken:
+            pairs[one.task.operation] = one.task, task
+            taken.add(task.operation)
+    free = (was for was, _ in pairs.values() if was.operation not in taken)
+    new = {id: task for id, (_, task) in pairs.items()} | {task.operation: next(free) for _, task in pairs.values() if task.operation not in pairs}
+
+    def called(one: _Entry) -> _Entry:
+        task = new.get(one.task.operation) if one.piece == piece else None
+        return one if task is None else replace(one, task=replace(one.task, operation=task.operation, features=task.features))
+
+    return replace(book, done=tuple(map(called, book.done)), times=tuple(map(called, book.times)), clock=book.clock and called(book.clock))
 
 
 def by_the_wood(layout: Headstock) -> Headstock:
@@ -169,9 +183,13 @@ def strays(layout: Headstock, id: str) -> bool:
     return id in in_wood(layout, "real").strayed
 
 
-def snags(scene: Scene) -> Iterator[Snag]:
+def of_scene(scene: Scene) -> InWood:
+    """What the drawing has of all that is in the real piece."""
+    return _held_against(scene.layout, scene.items, "real", scene.memo)
+
+
+def snags(scene: Scene, found: InWood) -> Iterator[Snag]:
     """A snag for every feature of which something is in the wood and is otherwise in the drawing, or not at all."""
-    found = _held_against(scene.layout, scene.items, "real", scene.memo)
     for rows in found.drilled:
         yield scene.memo.of(_drilled_otherwise, *rows)
     for rows in found.cut:
@@ -204,7 +222,7 @@ def _held_against(layout: Headstock, items: Sequence[Feature], piece: Piece, mem
             gone += [one.tick for one in rows if id(one.tick) not in found and one.tick.task.operation in taken]
         bores, cuts = ([left for rows in some if (left := tuple([
             one for one in rows if id(one.tick) not in found and one.tick.task.operation not in taken]))] for some in (bores, cuts))
-    return InWood(ticks, tuple(bores), tuple(cuts), tuple(gone), tuple(again))
+    return InWood(ticks, tuple(bores), tuple(cuts), tuple(gone), memo.of(together, *again))
 
 
 def _ticks(done: tuple[Done, ...], times: tuple[Time, ...], piece: Piece) -> tuple[tuple[Tick, ...], dict[str, Tick], dict[str, tuple[Tick, ...]]]:
@@ -246,8 +264,7 @@ def _as_cut(id: str, slot: Slot, thickness: float, lost: tuple[Tick, ...]) -> tu
     found = []
     for one in lost:
         if one.cut and one.task.features and _near(one.cut.shape, slot.shape) and astray(one.cut, slot, thickness).same:
-            before, _, behind = one.task.operation.partition(f" {one.task.features[0]}")
-            found.append((_task(one, f"{before} {id}{behind}", id), one))
+            found.append((_task(one, cut_as(one.task, id), id), one))
     return tuple(found)
 
 

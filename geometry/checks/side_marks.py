@@ -117,10 +117,10 @@ def _through_the_head(item: Item, outline: Wall) -> tuple[Snag, ...]:
     if way is None or outline.crossing is not None:
         return ()
     radius, out, seat, _ = way
-    long = v.distance(seat, out)
-    if long <= 2 * radius:
-        return ()
-    line = shapely.LineString((v.along(seat, v.unit(v.sub(out, seat)), 2 * radius), out))
+    into_wood = plan(item.post.direction)
+    if v.dot(v.sub(seat, out), into_wood) <= 2 * radius:
+        return ()  # so it is, too, where the seat lies outside the square edge
+    line = shapely.LineString((v.along(seat, into_wood, -2 * radius), out))
     if shapely.distance(line, outline.area) >= radius - TOUCH:
         return ()
     x, y = shapely.get_coordinates(shapely.shortest_line(line, outline.area))[0].tolist()

@@ -29,7 +29,7 @@ def worked(book: Book) -> Worked:
     tasks = _tasks(book)
     return Worked(frozenset(feature for task in tasks for feature in task.features if _drilling(task, feature)),
                 frozenset(id for task in tasks for id in (task.features or (OUTLINE,))
-                          if re.fullmatch(rf"(waste holes|saw|cut|rout) {re.escape(id)}( \d+)?", task.operation)),
+                          if (found := _cutting(task, id)) and found[1] != "ramp"),
                 frozenset(id for task in tasks for id in task.features if task.operation == f"glue ear {id}"))
 
 
@@ -58,6 +58,17 @@ def drilling_of(task: Task) -> str | None:
 def cut_of(task: Task) -> str:
     """Id of the slot that an operation cuts, or the outline's: what is about no feature of the book's is about the outline."""
     return task.features[0] if task.features else OUTLINE
+
+
+def cut_as(task: Task, other: str) -> str:
+    """What an operation that cuts a slot is called for another slot."""
+    found = _cutting(task, cut_of(task))
+    return f"{found[1]} {other}{found[2]}" if found else task.operation
+
+
+def _cutting(task: Task, id: str) -> re.Match[str] | None:
+    """Of an operation that cuts a slot or the outline its kind, and behind the name the number of the pass, if it has one."""
+    return re.fullmatch(rf"(waste holes|saw|cut|rout|ramp) {re.escape(id)}((?: \d+)?)", task.operation)
 
 
 def _drilling(task: Task, feature: str) -> str | None:

@@ -217,9 +217,10 @@ def _loop(where: str, make: Callable[[], object], loop: Loop | None, of_slot: bo
 def _book(layout: Headstock) -> None:
     from geometry.layout.slots import shape_path
     validate_book(layout.book)
-    for i, one in enumerate(layout.book.done):
-        if one.cut is not None:
-            _loop(f"$.book.done[{i}].cut", lambda shape=one.cut.shape: shape_path(shape), getattr(one.cut.shape, "loop", None))
+    book = layout.book
+    for where, one in (*((f"done[{i}]", one) for i, one in enumerate(book.done)), *((f"times[{i}]", one) for i, one in enumerate(book.times)), ("clock", book.clock)):
+        if one is not None and one.cut is not None:
+            _loop(f"$.book.{where}.cut", lambda shape=one.cut.shape: shape_path(shape), getattr(one.cut.shape, "loop", None))
 
 
 _CHECKS: tuple[tuple[Callable[[Headstock], None], Callable[[Headstock], tuple]], ...] = (

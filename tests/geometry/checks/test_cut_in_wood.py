@@ -4,12 +4,13 @@ import pytest
 from msgspec.structs import replace
 
 from app.formats import headstock
-from geometry.book import done_steps, made_by, open_again, otherwise, task_of, tick_off
+from geometry.book import done_steps, made_by, open_again, otherwise, start, task_of, tick_off
 from geometry.checks import LiveCheck, check
-from geometry.checks.in_wood import called_now, strays
+from geometry.checks.in_wood import by_the_wood, called_now, strays
 from geometry.cures.tracks import tracks
 from geometry.edits import add_node, mirror_layout, move_node, nudge, remove_features, rename, set_field
-from geometry.layout import Ramp
+from geometry.errors import GeometryError
+from geometry.layout import Book, Clock, Done, DrawnSlot, Loop, Made, Node, Ramp, Shaped, Task, Time, validate, worked
 from geometry.sequence import operations
 from tests.geometry.sequence.specimens import demo
 
@@ -154,6 +155,45 @@ def test_a_step_that_takes_the_name_of_another_leaves_the_tick_of_that_one_alone
     book = tick_off(called_now(there, "real"), task_of(op), 9, made_by(there, op))
     now = replace(there, book=book)
     assert done_steps(now).keys() == {"waste holes bass slot", "saw bass slot", "rout bass slot 1", "saw treble slot"} and told(now) == []
+
+
+def test_after_a_mirror_image_advice_and_times_go_by_what_is_in_the_wood():
+    job = cut(demo(), SLOT)
+    timed = replace(job, book=replace(job.book, times=tuple(Time(piece="real", task=one.task, minutes=4.0, cut=one.cut) for one in job.book.done)))
+    begun = replace(timed, book=start(replace(timed.book, done=()), "real", timed.book.times[0].task, 0.0, Made(cut=timed.book.times[0].cut)))
+    for one in (job, timed, begun):
+        there = replace(mirror_layout(one), margins=replace(job.margins, rail=30.0))
+        assert worked(by_the_wood(there).book).cut == {SLOT}
+        assert {snag.between for snag in check(there).snags if "cut in the real piece" in snag.advice} == {(SLOT, "outline")}
+    book = called_now(mirror_layout(begun), "real")
+    assert book.times == begun.book.times and book.clock == begun.book.clock
+    there = mirror_layout(begun)
+    assert called_now(there, "practice") is there.book, "nothing is made of the other piece"
+
+
+def test_names_change_places_with_what_has_them():
+    """Both slots are cut and one of them goes, then its name goes to the other: no two ticks become one."""
+    both = cut(demo(), SLOT, "treble slot")
+    there = mirror_layout(remove_features(both, (SLOT,)))
+    book = called_now(there, "real")
+    assert len({one.task.operation for one in book.done}) == len(book.done) == 6
+    assert {one.task.title for one in book.done} == {one.task.title for one in both.book.done}
+
+
+def test_a_slot_drawn_anew_whose_name_began_as_its_operation_does():
+    job = rename(cut(demo(), SLOT), "slots", SLOT, "h")
+    anew = replace(job, slots=(*(slot for slot in job.slots if slot.id != "h"), replace(demo().slots[0], id="new")))
+    assert done_steps(anew).keys() == {"waste holes new", "saw new", "rout new 1"}
+
+
+@pytest.mark.parametrize("where", ["done", "times", "clock"])
+def test_a_file_whose_book_has_a_shape_that_is_none_is_refused_with_its_place(where):
+    point = Shaped(shape=DrawnSlot(loop=Loop(nodes=(Node(at=(0.0, 0.0)),) * 3)))
+    task = Task(operation="rout bass slot 1", features=(SLOT,))
+    book = {"done": Book(done=(Done(piece="real", task=task, cut=point),)), "times": Book(times=(Time(piece="real", task=task, minutes=1.0, cut=point),)),
+            "clock": Book(clock=Clock(piece="real", task=task, since=0.0, cut=point))}[where]
+    with pytest.raises(GeometryError, match=rf"at \$\.book\.{where}.*cut"):
+        validate(replace(demo(), book=book))
 
 
 def test_what_is_cut_otherwise_is_told_by_its_step():

@@ -77,3 +77,11 @@ def test_a_way_through_the_head_is_told_where_points_of_the_bore_lie_in_wood() -
             free += 1
             assert not in_the_way(layout, corners, 2.0, 0.0)
     assert told > 15 and free > 15, (told, free)
+
+
+def test_a_seat_outside_the_square_edge_has_no_way_through_the_head() -> None:
+    thin = pattern("thin", "side", bore(diameter=6.0, surface="seat", depth=30.0))
+    layout = head(slots=(slot(),), patterns=(thin,), tuners=(side("a", 90.0, thin),))
+    narrow = replace(layout, blank=replace(layout.blank, treble=24.0))
+    kinds = [snag.kind for snag in check(narrow).snags if "a" in snag.between]
+    assert "no-mark" in kinds and "way-through-head" not in kinds
