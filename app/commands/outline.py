@@ -41,8 +41,9 @@ def run(request: argparse.Namespace) -> int:
     if request.out.exists() and request.drawing.exists() and os.path.samefile(request.out, request.drawing):
         raise FormatError(say("{out} is the drawing itself: name another file for the layout.", out=request.out))
     drawn = _chosen(_read(request.drawing, request.unit, request.scale), request.head)
-    read = _head(drawn, request.nut_to_tip, request.nut_slant)
-    slanted = request.slanted or bool(request.nut_slant)
+    slant = -request.nut_slant if request.mirrored and request.nut_slant else request.nut_slant
+    read = _head(drawn, request.nut_to_tip, slant)
+    slanted = request.slanted or bool(slant)
     require_outline(read)
     told = [heads_told(drawn.loops) if request.head is None else None, _scale_told(read) if request.scale is None else None]
     read = replace(read, warnings=(*read.warnings, *filter(None, told)))
@@ -87,8 +88,8 @@ def _scale_told(read: DrawingRead) -> str | None:
 
 
 def _head(read: DrawingRead, length: float | None, slant: float | None) -> DrawingRead:
-    """The head of a drawing of a whole neck, cut off `length` mm behind the tip and slanted by so many degrees where they are given;
-    other drawings as they are."""
+    """The head of a drawing of a whole neck, cut off `length` mm behind the tip and slanted by so many degrees, as it is drawn, where they are
+    given; other drawings as they are."""
     if length is None and slant is None:
         return read.head or read
     if read.neck is None:

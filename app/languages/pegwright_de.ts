@@ -8472,6 +8472,10 @@
         <translation>Die Kanten treffen sich hier ohne Ecke, es gibt nichts zu runden.</translation>
     </message>
     <message>
+        <source>The edges round this place are farther apart than those of any head: press inside the head, or shift the level of grey; or the picture is laid larger than it is, so lay it anew.</source>
+        <translation>Die Kanten um diese Stelle liegen weiter auseinander als die irgendeiner Kopfplatte: innerhalb der Kopfplatte klicken oder den Grauwert verschieben; oder das Bild ist größer hinterlegt, als es ist, dann erneut hinter die Zeichnung legen.</translation>
+    </message>
+    <message>
         <source>The ends are {apart} apart, so the radius must be {half} or more.</source>
         <translation>Die Enden liegen {apart} auseinander, der Radius muss mindestens {half} sein.</translation>
     </message>

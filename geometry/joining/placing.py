@@ -28,6 +28,9 @@ SAME_WAY = math.radians(1.0)
 NUT_WIDTH = (30.0, 75.0)
 """Widths in mm that a nut edge is expected to have (common practice, no source)."""
 
+USUAL_NUT = (34.0, 57.0)
+"""Widths in mm of most nuts, from ukuleles to basses of six strings (common practice, no source): they break ties."""
+
 ASKEW = (0.5, 30.0)
 """Degrees by which a nut edge may be off square to be offered as a slanted one, as for fanned frets (common practice, no source)."""
 
@@ -244,7 +247,7 @@ def _scores(edges: tuple[Edge, ...], path: Path) -> dict[Edge, float]:
 
 def _score(edge: Edge, area: BaseGeometry, hollow: float) -> float:
     """That of one edge beside which there is such a part of all hollows."""
-    fits = 1.0 if NUT_WIDTH[0] <= edge.width <= NUT_WIDTH[1] else 0.4
+    fits = 1.0 if USUAL_NUT[0] <= edge.width <= USUAL_NUT[1] else 0.9 if NUT_WIDTH[0] <= edge.width <= NUT_WIDTH[1] else 0.4
     level = turn(-_heading(edge))
     upright = shapely.transform(area, lambda at: at @ np.array([(level.a, level.b), (level.c, level.d)]))
     x0, y0, x1, y1 = upright.bounds

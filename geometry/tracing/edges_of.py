@@ -73,15 +73,22 @@ def edge_about(grey: np.ndarray, level: float, at: Vec2, widest: float = math.in
     soft = softened(grey)
     point, dark = shapely.Point(at), _shade(soft, at) < level
     around: list[tuple[float, bool, np.ndarray]] = []
+    wide = False
     for line in loops(soft, level):
         x0, y0 = line.min(axis=0)
         x1, y1 = line.max(axis=0)
         if not (x0 < at[0] < x1 and y0 < at[1] < y1):
             continue
         ring = shapely.Polygon(line)
-        if shapely.contains(ring, point) and _across(ring) < widest:
-            around.append((ring.area, _dark_inside(line) == dark, line))
+        if shapely.contains(ring, point):
+            if _across(ring) < widest:
+                around.append((ring.area, _dark_inside(line) == dark, line))
+            else:
+                wide = True
     around.sort(key=lambda one: -one[0])
+    if wide and not around:
+        raise GeometryError(say("The edges round this place are farther apart than those of any head: press inside the head, or shift the level "
+                                "of grey; or the picture is laid larger than it is, so lay it anew."))
     if not around:
         raise GeometryError(say("No closed edge runs round this place: press inside the head, and see that all of it "
                                 "is in the picture and differs from what is behind it; or shift the level of grey."))

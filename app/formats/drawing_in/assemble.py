@@ -15,7 +15,7 @@ from app.formats.drawing_in.left_out import left_out_told
 from app.formats.drawing_in.marks import DIAMETER, crosses, hole_at, marked
 from app.formats.drawing_in.open_head import open_head
 from app.formats.drawing_in.result import DrawingRead, Loop
-from app.formats.drawing_in.roles import is_ours, is_work, outline_sides, with_roles
+from app.formats.drawing_in.roles import heads, is_ours, is_work, outline_sides, with_roles
 from app.formats.drawing_in.scale_text import stated_scale
 from app.formats.drawing_in.skipped import listed
 from app.formats.drawing_in.units import MM, Sides, Unit, is_certain, sized
@@ -78,8 +78,9 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
         unit = again
     loops = with_roles(closed.loops, layers)
     points = [] if ours else [to_mm(at) for at in haul.points]
-    marks, missed = marked([*points, *closed.crosses], loops)
-    loops = tuple(sorted([*loops, *(Loop(hole_at(at), "hole") for at in marks)], key=lambda loop: -abs(loop.path.area)))
+    marks, missed = _marked([*points, *closed.crosses], loops, layers)
+    if marks:
+        loops = with_roles([*closed.loops, *((hole_at(at), "") for at in marks)], layers)
     haul.skipped += Counter(points=len(points) - len(set(points) & {*marks, *missed}))
     if not loops and not closed.open:
         why = " ".join([*haul.warnings, *closed.notes])
@@ -110,6 +111,16 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
     nut = (closed.nut.start, closed.nut.end) if outline is not None and closed.nut in outline.path.segments else None
     return with_head(DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps,
                                  layers, nut, None, neck, None if ours else stated_scale(haul.texts)))
+
+
+def _marked(points: Sequence[Vec2], loops: Sequence[Loop], layers: Sequence[str]) -> tuple[list[Vec2], list[Vec2]]:
+    """`marked` in the outline, and of what it misses in each head that may be chosen instead of it."""
+    found, missed = marked(points, loops)
+    for i in heads(loops) if missed else ():
+        if loops[i].role != "outline":
+            there, missed = marked(missed, with_roles([(loop.path, loop.layer) for loop in loops], layers, loops[i].path))
+            found += there
+    return found, missed
 
 
 def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> tuple[_Closed, list[str], Matrix]:

@@ -18,8 +18,8 @@ WIDEST = 50.0
 
 _NUMBER = r"(\d{1,3}(?:[.,]\d{1,3})?)"
 _SPOKEN = re.compile(rf"(?:\b(?:scale|massstab|maßstab|échelle|echelle|escala|scala)\b[\s:=.]*{_NUMBER}\s*[:/]|\bM[.\s]\s*{_NUMBER}\s*:)\s*{_NUMBER}(?![\d:/])", re.IGNORECASE)
-_ALONE = re.compile(rf"\s*{_NUMBER}\s*:\s*{_NUMBER}\s*")
-"""As it stands in a box of its own, its name in another text."""
+_ALONE = re.compile(rf"\s*(?:(1)\s*:\s*{_NUMBER}|{_NUMBER}\s*:\s*(1))\s*")
+"""As it stands in a box of its own, its name in another text; 12:30 is a time there."""
 
 
 class Scale(Struct, frozen=True):

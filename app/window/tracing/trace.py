@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 from msgspec import Struct
 
+from app.formats.drawing_in.roles import WIDEST
 from app.formats.picture_in import grey_of
 from app.window.background.waiting import Progress
 from geometry.curves import Path
@@ -16,9 +17,6 @@ from geometry.tracing.fit import fit
 from geometry.tracing.plane_map import PlaneMap
 from geometry.tracing.to_nut import to_nut
 from geometry.vectors import Vec2
-
-WIDEST = 130.0
-"""mm: no head is as wide, while the smallest sheets are (common practice, no source)."""
 
 
 class Proposal(Struct, frozen=True, eq=False):

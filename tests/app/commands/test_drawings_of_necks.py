@@ -37,10 +37,11 @@ def test_a_place_that_makes_no_sense_is_refused(tmp_path, corners, length, told)
     assert done.returncode == 2 and told in one_sentence(done) and not out.exists()
 
 
+@pytest.mark.parametrize("mirrored", [(), ("--mirrored",)])
 @pytest.mark.parametrize("slant", ["5", "-5"])
-def test_the_nut_of_a_neck_is_slanted_as_it_is_given(tmp_path, slant):
+def test_the_nut_of_a_neck_is_slanted_as_it_is_given(tmp_path, slant, mirrored):
     out = tmp_path / "neck.headstock.json"
-    done = call("outline", drawn(tmp_path / "neck.dxf", NECK), "--out", out, "--nut-slant", slant)
+    done = call("outline", drawn(tmp_path / "neck.dxf", NECK), "--out", out, "--nut-slant", slant, *mirrored)
     assert "a nut slanted by 5.0 degrees" in done.stdout and json.loads(out.read_text())["nut"]["slant"] == float(slant)
 
 

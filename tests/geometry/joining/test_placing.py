@@ -76,6 +76,15 @@ def test_a_head_of_straight_lines_widens_towards_its_tip(tip):
     assert drawn.mapped(turn(1.0)).mapped(place(drawn.mapped(turn(1.0))).matrix).box == pytest.approx((-42, 0, 42, 184))
 
 
+@pytest.mark.parametrize("tip", [29.0, 30.0, 35.0])
+def test_of_two_straight_ends_that_of_a_usual_nut_is_taken(tip):
+    """Widest near the nut, narrowing in straight lines to a tip that few nuts are as wide as; nothing is hollow."""
+    corners = [(21.5, 0), (43, 45), (tip, 180), (-tip, 180), (-43, 45), (-21.5, 0)]
+    drawn = Path(tuple(Line(p, q) for p, q in zip(corners, [*corners[1:], corners[0]], strict=True)), closed=True)
+    placing = place(drawn)
+    assert placing.nut_width == pytest.approx(43) and f"of {2 * tip:g} mm at the other end would do as well" in placing.sentence
+
+
 def test_a_one_sided_head_finds_its_nut():
     drawn = one_sided_head().mapped(turn(-math.pi / 2))
     placing = place(drawn)

@@ -6,6 +6,7 @@ from pathlib import Path as File
 import numpy as np
 import pytest
 import shapely
+from msgspec.structs import replace
 from PIL import Image, ImageDraw
 
 from app.formats import headstock
@@ -148,3 +149,7 @@ def test_pale_wood_on_a_sheet_on_a_dark_table_is_followed():
     assert abs(made.path.area) == pytest.approx(shapely.Polygon(head).area / 4, rel=0.02)
     with pytest.raises(GeometryError, match="shift the level of grey"):
         propose(picture, (300.0, 350.0), 130.0, 0.3, None)
+    with pytest.raises(GeometryError, match="laid larger than it is"):
+        propose(replace(picture, place=(1.0, 0.0, 0.0, 0.0, -1.0, 0.0, 0.0, 0.0, 1.0)), (300.0, 350.0), None, 0.3, None)
+    with pytest.raises(GeometryError, match="No closed edge runs round"):
+        propose(picture, (20.0, 20.0), None, 0.3, None)

@@ -6,6 +6,8 @@ import ezdxf
 import pytest
 
 from app.formats.drawing_in.marks import crosses
+from app.formats.drawing_in.roles import heads
+from app.formats.drawing_in.whole_neck import with_outline
 from geometry.drawing.shapes import straight
 from tests.app.formats.drawing_in.reading import read, read_svg
 
@@ -41,6 +43,22 @@ def test_points_in_the_wood_become_holes_and_the_others_are_left_out():
     assert "3 points or small crosses were taken for the middles of holes, 3 mm wide" in told and "Left out: 3 points." in told
     assert "3 points or small crosses do not lie in the wood of the head, or too near its edge, and were left out: at (200.00, 0.00); (22.00, 0.00); " \
         "(39.00, 100.00)." in told
+
+
+def test_the_head_in_which_holes_are_marked_is_taken_and_another_has_its_marks_when_it_is_chosen():
+    """Face and back beside each other: the crosses are on the face, on the right; one on each leaves the left one."""
+    def draw(space, *places):
+        space.add_lwpolyline([(x + 150, y) for x, y in HEAD], close=True)
+        for x, y in places:
+            space.add_line((x - 3, y), (x + 3, y))
+            space.add_line((x, y - 3), (x, y + 3))
+    right = [(x + 150, y) for x, y in PLACES]
+    drawing = found(lambda space: draw(space, *right))
+    assert middles(drawing) == sorted(right) and not any("do not lie in the wood" in text for text in drawing.warnings)
+    assert any("3 points or small crosses were taken" in text for text in drawing.warnings)
+    drawing = found(lambda space: draw(space, PLACES[0], right[0]))
+    assert middles(drawing) == PLACES[:1]
+    assert middles(with_outline(drawing, heads(drawing.loops)[1])) == right[:1]
 
 
 def test_crosses_outside_the_wood_are_told_with_their_places():

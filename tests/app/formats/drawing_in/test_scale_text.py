@@ -14,7 +14,7 @@ HEAD = [(11, 0), (20, 20), (20, 90), (-20, 90), (-20, 20), (-11, 0)]
 @pytest.mark.parametrize(("texts", "factor"), [
     (["SCALE 1:2"], 2.0), (["Scale: 1 : 2"], 2.0), (["M 1:2"], 2.0), (["Maßstab 2:1"], 0.5), (["scale = 1/4"], 4.0), (["Scale", " 1 : 2 "], 2.0),
     (["drawn by nobody, scale 1:2,5, sheet 1 of 2"], 2.5), (["Detail", "SCALE 1:1", "SCALE 5:1"], 0.2), (["1:4", "SCALE 1:2"], 2.0),
-    (["SCALE 1:1"], None), (["1/2"], None), (["M4:1"], None), (["gear 14:1 tuners"], None), (["12:30:05"], None), (["scale 1:0"], None),
+    (["SCALE 1:1"], None), (["1/2"], None), (["M4:1"], None), (["gear 14:1 tuners"], None), (["12:30:05"], None), (["12:30"], None), (["10:1"], 0.1), (["scale 1:0"], None),
     (["scale 1:200"], None), ([], None), (["scale " * 60], None)])
 def test_what_is_a_scale(texts, factor):
     found = stated_scale(texts)
