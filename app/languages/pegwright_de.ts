@@ -14030,6 +14030,10 @@
         <translation>Schablone auf den Anrissen</translation>
     </message>
     <message>
+        <source>template on its pin, turned to the marks</source>
+        <translation>Schablone auf ihrem Passstift, nach den Anrissen ausgerichtet</translation>
+    </message>
+    <message>
         <source>template on its pins</source>
         <translation>Schablone auf ihren Stiften</translation>
     </message>

@@ -10,7 +10,7 @@ from typing import Literal
 
 import shapely
 from msgspec.structs import replace
-from shapely.geometry import LineString, Polygon, box
+from shapely.geometry import LineString, box
 from shapely.geometry.base import BaseGeometry
 
 from geometry.curves import circle
@@ -22,11 +22,13 @@ from geometry.drawing.ramp_section import flat_plans
 from geometry.drawing.shapes import nut_line, polygon_area, rectangle, ring_path, straight
 from geometry.drawing.slot_marks import ramp_marks, slot_style
 from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
-from geometry.layout import Blank, Ear, Headstock, Side, Slot, loop_path, slot_path
+from geometry.layout import Headstock, Side, Slot, loop_path, slot_path
 from geometry.routing.depth import LIGHT
 from geometry.sequence.state import SlotState, WoodState
 from geometry.solids.drilling import Drilling
+from geometry.solids.ears import bare
 from geometry.solids.slot_area import slot_area
+from geometry.tolerance import FLAT
 
 SAWN_OUTSIDE = LIGHT
 """How far outside the outline the saw stays, mm (common practice, no source)."""
@@ -74,10 +76,7 @@ def face_area(layout: Headstock, state: WoodState) -> BaseGeometry:
     """
     if state.outline == "square":
         blank = layout.blank
-        face: BaseGeometry = box(-blank.bass, -blank.behind, blank.treble, blank.tip)
-        for ear in _missing(layout, state):
-            face = face - _ear_box(ear, blank)
-        return face
+        return box(-blank.bass, -blank.behind, blank.treble, blank.tip) - shapely.union_all([_air(layout, side, state) for side in SIDES])
     head = polygon(loop_path(layout.outline))
     flats = _flats(layout, state)
     if state.outline == "routed":
@@ -128,18 +127,18 @@ def _glued(layout: Headstock, state: WoodState) -> list[Mark]:
     return found
 
 
-def _missing(layout: Headstock, state: WoodState) -> list[Ear]:
-    return [ear for ear in layout.ears if ear.id not in state.ears]
-
-
-def _ear_box(ear: Ear, blank: Blank) -> Polygon:
-    edge = blank.edge_x(ear.side)
-    glue = blank.glue_x(ear)
-    return box(min(edge, glue), min(ear.start, ear.end), max(edge, glue), max(ear.start, ear.end))
+def _air(layout: Headstock, side: Side, state: WoodState) -> BaseGeometry:
+    """What of the blank's width no ear fills on a side at a state, in plan: where an ear is not on yet, and where none will be."""
+    blank = layout.blank
+    own = [ear for ear in layout.ears if ear.side == side]
+    edge = blank.edge_x(side)
+    missing = [box(min(edge, glue), min(ear.start, ear.end) - FLAT, max(edge, glue), max(ear.start, ear.end) + FLAT)
+               for ear in own if ear.id not in state.ears for glue in (blank.glue_x(ear),)]
+    return shapely.union_all([bare(blank, own, side), *missing])
 
 
 def _edges(layout: Headstock, state: WoodState) -> list[Mark]:
-    """Both square edges folded flat; stretches whose ear is not on yet are left out."""
+    """Both square edges folded flat; stretches where no ear is are left out."""
     blank = layout.blank
     marks: list[Mark] = []
     for side in SIDES:
@@ -158,10 +157,8 @@ def _edges(layout: Headstock, state: WoodState) -> list[Mark]:
 def _stretches(layout: Headstock, side: Side, state: WoodState) -> list[tuple[float, float]]:
     """(from, to) along y where a square edge is there."""
     free = [(-layout.blank.behind, layout.blank.tip)]
-    for ear in _missing(layout, state):
-        if ear.side != side:
-            continue
-        low, high = min(ear.start, ear.end), max(ear.start, ear.end)
+    for gap in parts(_air(layout, side, state)):
+        _, low, _, high = gap.bounds
         free = [piece for a, b in free for piece in ((a, min(b, low)), (max(a, high), b)) if piece[1] > piece[0]]
     return free
 

@@ -57,19 +57,18 @@ def slot_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: Wis
         plan = plans[slot.id]
         made += _waste(slot, plan, wishes)
         length = slot_path(slot).length
-        made += _routs(layout, slot.id, "rout", plan, length, wishes, bool(slot_pins(layout)),
-                       _pin_in_the_way(layout, slot))
+        made += _routs(layout, slot.id, "rout", plan, length, wishes, slot_pins(layout), _pin_in_the_way(layout, slot))
     return made
 
 
 def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: Wishes) -> list[Operation]:
     """Saw outside the line, then the router along the template."""
     length = loop_path(layout.outline).length
-    inside = bool(outline_pins(layout))
+    inside = outline_pins(layout)
     saw = Operation(
         "cut outline", "cut outline", say("Saw the outline"),
         say("Stick the template to the face on its pins with tape that stays on, and saw {outside} outside the outline.",
-            outside=wishes.told(LIGHT)) if inside else
+            outside=wishes.told(LIGHT)) if len(inside) > 1 else
         say("Stick the template to the face, on centreline and {line}, with tape that stays on, and saw {outside} "
             "outside the outline.",
             line=square_line(layout.nut), outside=wishes.told(LIGHT)),
@@ -182,8 +181,8 @@ def _waste(slot: Slot, plan: Routing, wishes: Wishes) -> list[Operation]:
 
 
 def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: float, wishes: Wishes,
-           pinned: bool, blocked: str = "") -> list[Operation]:
-    """One operation for trips that follow each other with one bit from one side."""
+           used: list[str], blocked: str = "") -> list[Operation]:
+    """One operation for trips that follow each other with one bit from one side; `used` are the pins that its template can use."""
     made: list[Operation] = []
     what = say("the outline", about="what is routed") if feature == OUTLINE else feature
     name = kind if feature == OUTLINE else f"{kind} {feature}"
@@ -198,18 +197,18 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
         alone = sum(other[0].side == first.side and not other[0].corners for other in groups) == 1
         bit = first.bit if first.bush is None else say("{bit} in {bush}", bit=first.bit, bush=first.bush)
         guide = (say("the wall already cut guides") if not first.template else
-                 say("template on its pins") if pinned else say("template laid on the marks"))
+                 say("template on its pins") if len(used) > 1 else
+                 say("template on its pin, turned to the marks") if used else say("template laid on the marks"))
         given = {"up": say("Back up") if first.side == "back" else say("Face up"), "guide": guide, "what": what, "bit": bit,
                  "deep": wishes.told(deep, 2) if through else wishes.told_down(deep, 2), "steps": count(len(group), "in one pass", "in {n} passes")}
         words = (say("{up}, {guide}: rout the corners of {what} with {bit} to {deep} {steps}.", **given) if first.corners else
                  say("{up}, {guide}: rout {what} with {bit} to {deep} {steps}.", **given))
         turned = first.side == "back"
-        used = outline_pins(layout) if feature == OUTLINE else slot_pins(layout)
-        askew = _askew(layout, used) if turned and first.template and pinned else ""
+        askew = _askew(layout, used) if turned and first.template and used else ""
         cut = Cut(thick - deep, thick - first.begins) if turned else Cut(first.begins, deep)
         cautions = () if len(used) > 1 or not turned or not first.template else (
             say("One pin does not hold the template from turning: add another, so that it comes back to the same place from the other side.")
-            if pinned else
+            if used else
             say("Without pins nothing brings the template back to the same place from the other side: add two."),)
         cautions += tuple(dict.fromkeys(trip.mind for trip in group if trip.mind))
         if plan.at_nut:

@@ -229,7 +229,7 @@ class Shop:
 
     def pins(self, words: str) -> None:
         """Whether both pins of the template have their holes, with some wood on every side of them; a counterbore may be over it."""
-        if "template on its pins" not in words:
+        if "template on its pin" not in words:
             return
         held = 0
         for pin in self.head.file.get("pins", ()):

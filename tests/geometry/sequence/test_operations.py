@@ -175,7 +175,8 @@ def test_trips_with_one_bit_from_one_side_are_one_operation() -> None:
 def test_a_trip_from_the_back_without_pins_is_warned_of() -> None:
     bare = by_id(operations(stocked(pins=()), {"slot": TURNED, "outline": THROUGH}))
     assert "Without pins" in bare["rout slot 2"].cautions[0]
-    assert "One pin" in by_id(operations(stocked(), {"slot": TURNED, "outline": THROUGH}))["rout slot 2"].cautions[0]
+    one = by_id(operations(stocked(), {"slot": TURNED, "outline": THROUGH}))["rout slot 2"]
+    assert "One pin" in one.cautions[0] and "template on its pin, turned to the marks: rout" in one.words
 
 
 def test_what_pins_the_outlines_template_cannot_use_do_not_bring_it_back() -> None:

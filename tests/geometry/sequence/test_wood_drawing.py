@@ -4,6 +4,7 @@ import math
 
 import msgspec
 import pytest
+import shapely
 from shapely.geometry import Polygon
 
 from geometry.curves import Path
@@ -47,23 +48,31 @@ def styled(drawing: Drawing, style: str) -> list:
 
 # ---- opened out ------------------------------------------------------------------------
 def test_square_edges_are_drawn_while_they_are_there() -> None:
-    assert len(styled(drawn("mark"), "fold")) == 2
-    assert len(styled(drawn("rout slot 2"), "fold")) == 2
+    for step in ("mark", "rout slot 2"):
+        # The whole of the bass edge, and of the other what lies behind the nut and on the ear.
+        assert [mark.path.length for mark in styled(drawn(step), "fold")] == pytest.approx([200.0, 10.0, 130.0], abs=0.01)
     assert styled(drawn("cut outline"), "fold") == styled(drawn("cut outline"), "blank") == []
 
 
 def test_a_square_edge_has_a_gap_until_its_ear_is_on() -> None:
     bare = wood_drawing(LAYOUT, wood_after(LAYOUT, STEPS, 0, OPS))
     folds = sorted((m.path.start, m.path.end) for m in styled(bare, "fold"))
-    assert folds == [((-45.0, -10.0), (-45.0, 190.0)), ((45.0, -10.0), (45.0, 20.0)), ((45.0, 150.0), (45.0, 190.0))]
+    assert folds == [((-45.0, -10.0), (-45.0, 190.0)), ((45.0, -10.0), (45.0, 0.0))]
     face = next(m for m in bare if isinstance(m, Area) and m.style == "waste")
-    assert area(face.outer) == pytest.approx(90 * 200 - 5 * 130)
+    assert area(face.outer) == pytest.approx(90 * 200 - 5 * 190)
     assert styled(bare, "glue line") == []
     (glue,) = styled(drawn("glue ear ear"), "glue line")
     assert (glue.path.start, glue.path.end) == ((40.0, 20.0), (40.0, 150.0))
     other = stocked(ears=(Ear(id="ear", side="bass", width=5.0, start=20.0, end=150.0),))
     (glue,) = styled(wood_drawing(other, wood_after(other, ["glue ear ear"], 1)), "glue line")
     assert (glue.path.start, glue.path.end) == ((-40.0, 20.0), (-40.0, 150.0))
+
+
+def test_beside_a_short_ear_there_is_no_wood_once_it_is_glued_either() -> None:
+    wood = face_area(LAYOUT, after("glue ear ear"))
+    assert wood.area == pytest.approx(90 * 200 - 5 * (20 + 40), abs=0.1)
+    for y, there in ((-5.0, True), (10.0, False), (30.0, True), (140.0, True), (160.0, False), (185.0, False)):
+        assert wood.contains(shapely.Point(44.0, y)) is there and wood.contains(shapely.Point(-44.0, y)) and wood.contains(shapely.Point(39.0, y))
 
 
 def test_the_line_of_the_head_shows_with_the_paper() -> None:
