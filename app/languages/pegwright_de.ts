@@ -1296,8 +1296,8 @@
         <translation>Zur Seite</translation>
     </message>
     <message>
-        <source>Aside and down: by how much each string bends out of the line of the neck towards its post. File its slot that way.</source>
-        <translation>Seitlich und abwärts: um wie viel jede Saite aus der Richtung des Halses zu ihrer Welle abknickt. Ihre Kerbe in diese Richtung feilen.</translation>
+        <source>Aside and down: by how much each string bends out of the line of the neck on its way to its post. File its slot that way.</source>
+        <translation>Seitlich und abwärts: um wie viel jede Saite auf dem Weg zu ihrer Welle aus der Richtung des Halses abknickt. Ihre Kerbe in diese Richtung feilen.</translation>
     </message>
     <message>
         <source>Ask me next time</source>
@@ -10448,8 +10448,8 @@
         <translation>Ausladung</translation>
     </message>
     <message>
-        <source>Through the plate on its seat, the post in its bore, and square to it: {diameter} wide, {depth} deep.</source>
-        <translation>Durch die Platte auf ihrem Sitz, die Welle in der Bohrung, rechtwinklig zur Platte: {diameter} weit, {depth} tief.</translation>
+        <source>Through the plate on its seat and square to it, the post in its bore: {diameter} wide, {depth} deep.</source>
+        <translation>Durch die Platte auf ihrem Sitz und rechtwinklig zu ihr, die Welle in der Bohrung: {diameter} weit, {depth} tief.</translation>
     </message>
     <message>
         <source>Throw away pages and cards of another plan than {plan}: places, tools or numbers of steps may be others there.</source>
@@ -12490,8 +12490,8 @@
         <translation>von vorn, {scale}</translation>
     </message>
     <message>
-        <source>from the nut line to the tip, ears and all; trimmed with the outline</source>
-        <translation>von der Sattellinie bis zur Spitze, mitsamt Ohren; mit dem Umriss besäumt</translation>
+        <source>from the nut line to the tip, over the whole width; trimmed with the outline</source>
+        <translation>von der Sattellinie bis zur Spitze, über die ganze Breite; mit dem Umriss besäumt</translation>
     </message>
     <message>
         <source>from the side</source>

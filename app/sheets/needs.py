@@ -76,7 +76,7 @@ def pieces(layout: Headstock, work: Work) -> list[Piece]:
                                side=term(ear.side), low=length(low), high=length(high))))
     start = min(veneer_start(blank, layout.nut, side) for side in OTHER)
     found += [Piece({"face": say("face veneer"), "back": say("back veneer")}[surface], 1, blank.tip - start, blank.bass + blank.treble, bottom - top,
-                    say("from the nut line to the tip, ears and all; trimmed with the outline")) for surface, top, bottom in blank.veneers]
+                    say("from the nut line to the tip, over the whole width; trimmed with the outline")) for surface, top, bottom in blank.veneers]
     found += _templates(layout, work)
     if any(d.through for hole in to_drill(layout) for d in hole.drillings):
         found.append(Piece(say("spoil board"), 1, long, blank.bass + blank.treble, 10.0, say("any flat waste; goes under every through bore")))

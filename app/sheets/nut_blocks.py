@@ -59,7 +59,7 @@ def _blocks(layout: Headstock, width: float) -> list[Block]:
     joined = [a.course == b.course for a, b in pairwise(strings)]
     bends = _bends(layout)
     if bends:
-        towards = say("Aside and down: by how much each string bends out of the line of the neck towards its post. File its slot that way.")
+        towards = say("Aside and down: by how much each string bends out of the line of the neck on its way to its post. File its slot that way.")
         about = f"{about} {towards}"
     steps = ["", *(thousandths(b - a, 2) for a, b in pairwise(along))]
     air = ["", *(deep(x1 - x0 - (a.diameter + b.diameter) / 2, 2) for (x0, a), (x1, b) in pairwise(zip(across, strings, strict=True)))]

@@ -16,7 +16,7 @@ from geometry.drawing.section_cut import SectionLine, Span, wood_area
 from geometry.drawing.sections import LETTER, LETTER_WIDTH
 from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.slot_marks import slot_style
-from geometry.drawing.wood_section import across, level_cuts
+from geometry.drawing.wood_section import across, cut_in_section, level_cuts
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.solids import Drilling, Hole, holes
@@ -54,7 +54,7 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
         if inside is not None:
             marks += [Area(shape, slot_style(slot), slot.id) for shape in ramp_sections(slot, line, thick, 0.0, end)]
         for span in () if inside is None else _kept(line.spans(inside), end):
-            marks.append(Area(across(span, 0.0, slot.floor(thick)), slot_style(slot), slot.id))
+            marks += [Area(shape, slot_style(slot), slot.id) for shape in cut_in_section(layout, line, span, 0.0, slot.floor(thick))]
             cut.append(span)
     marks += [Area(clipped, "waste", of) for of, clipped in _flats(layout, line, end)]
     for hole in _holes(layout):

@@ -7,6 +7,7 @@ is y = 0, the back y = -thickness. Millimetres.
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 import numpy as np
 import shapely
@@ -92,7 +93,8 @@ def wood_section(layout: Headstock, state: WoodState, line: SectionLine, unit: L
     for slot, own in zip(layout.slots, state.slots, strict=True):
         if slot.id in ramps:
             marks += [Area(shape, "slot", slot.id) for shape in ramp_sections(slot, line, thick)]
-        marks += _slot(slot, own, line, thick)
+        marks += [Area(shape, slot_style(slot), slot.id) for low, high, top, bottom in cut_spans(slot_cuts(slot, own, thick), line)
+                  for shape in cut_in_section(layout, line, (low, high), top, bottom, state.veneers)]
     for d in state.to_be_seen:
         marks += [Area(cut, d.style, d.of) for cut in bore_cuts(d, line, spans)]
     if state.outline != "square":
@@ -133,9 +135,12 @@ def cut_spans(cuts: list[tuple[BaseGeometry, float, float]], line: SectionLine) 
     return [(*span, top, bottom) for part, top, bottom in cuts for span in line.spans(part)]
 
 
-def _slot(slot: Slot, own: SlotState, line: SectionLine, thick: float) -> list[Mark]:
-    return [Area(across((low, high), top, bottom), slot_style(slot), slot.id)
-            for low, high, top, bottom in cut_spans(slot_cuts(slot, own, thick), line)]
+def cut_in_section(layout: Headstock, line: SectionLine, span: Span, top: float, bottom: float,
+                   glued: Sequence[str] = ("face", "back")) -> list[Path]:
+    """What is cut along a span of a section from one depth below the face to another (mm), as far as there is wood: behind the nut
+    line, where no veneer lies, and before the veneers that are not `glued` yet there is only the core."""
+    return [across(part, max(top, face), min(bottom, back)) for part, face, back in wood_in_section(layout, line, [span], glued)
+            if max(top, face) < min(bottom, back)]
 
 
 def bore_cuts(d: Drilling, line: SectionLine, spans: list[Span]) -> list[Path]:

@@ -133,7 +133,7 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
 
 def _by_hand(layout: Headstock, d: Drilling, wishes: Wishes) -> Operation:
     drill = drill_for(layout, d)
-    words = say("Through the plate on its seat, the post in its bore, and square to it: {diameter} wide, {depth} deep.",
+    words = say("Through the plate on its seat and square to it, the post in its bore: {diameter} wide, {depth} deep.",
                 diameter=_dia(d, wishes), depth=wishes.told_down(d.depth))
     return _made(layout, d, "edge pilot", words, Setup("hand drill", _bit_name(d, drill, wishes), None, d.surface), drill, wishes,
                  stop=d.depth)

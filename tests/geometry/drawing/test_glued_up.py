@@ -12,16 +12,21 @@ from geometry.curves.polygons import polygon
 from geometry.drawing import Area, Stroke, opened_out
 from geometry.drawing.back import back_drawing
 from geometry.drawing.line_section import line_section
+from geometry.drawing.section_cut import SectionLine
 from geometry.drawing.sections import section_along_bore
 from geometry.drawing.solid import solid
 from geometry.drawing.step_views import step_views
 from geometry.drawing.template import template_drawing
 from geometry.drawing.turning import BACK, FACE, View, turned
+from geometry.drawing.wood_section import wood_section
 from geometry.drawing.wood_state import wood_drawing
 from geometry.drawing.wrap import wrap_drawing
-from geometry.layout import Ear, Headstock, Loop, Node, Nut, loop_path, validate
+from geometry.layout import Ear, Headstock, Loop, Node, Nut, Slot, StraightSlot, loop_path, validate
 from geometry.sequence import operations
 from geometry.sequence.state import state_of
+
+ARC = 0.01
+"""How far (mm) the round end of a pocket may be from where the section cuts its arc."""
 
 
 def glued(**blank: object) -> Headstock:
@@ -121,6 +126,27 @@ def test_behind_the_nut_line_a_section_shows_the_core_alone():
     assert layers(line_section(layout, (-60.0, -10.0), (60.0, -10.0))) == []
     back = line_section(layout, (0.0, 210.0), (0.0, -30.0))
     assert [(left, right) for left, _, right, _ in layers(back)] == [pytest.approx((10.0, 210.0))] * 2
+
+
+def test_a_pocket_over_the_nut_line_ends_where_the_wood_does():
+    """From y = -12 to 28, 10 deep below the veneer's face: behind the nut line it begins at the core's, and so it does before the
+    veneer is glued on; what is through ends at the core's back there."""
+    pocket = Slot(id="pocket", shape=StraightSlot(nut_end=(0.0, -6.0), tip_end=(0.0, 22.0), width=12.0), depth=10.0, there=True)
+    layout = glued(face_veneer=1.5, back_veneer=0.6)
+    layout = replace(layout, slots=(*layout.slots, pocket))
+
+    def cuts(drawing, of="pocket"):
+        return [mark.outer.box for mark in drawing if isinstance(mark, Area) and mark.owner == of]
+    assert cuts(line_section(layout, (0.0, -30.0), (0.0, 50.0))) == [
+        pytest.approx((18.0, -10.0, 30.0, -1.5), abs=ARC), pytest.approx((30.0, -10.0, 58.0, 0.0), abs=ARC)]
+    through = replace(layout, slots=(*layout.slots[:-1], replace(pocket, depth=None)))
+    assert cuts(line_section(through, (0.0, -30.0), (0.0, 50.0)))[0] == pytest.approx((18.0, -15.4, 30.0, -1.5), abs=ARC)
+    within = replace(layout, slots=(*layout.slots[:-1], replace(pocket, depth=1.0)))
+    assert cuts(line_section(within, (0.0, -30.0), (0.0, 50.0))) == [pytest.approx((30.0, -1.0, 58.0, 0.0), abs=ARC)]
+    line, ops = SectionLine((0.0, -30.0), (0.0, 1.0)), operations(layout)
+    bare, glued_up = (replace(state_of(layout, (), ops), veneers=veneers) for veneers in ((), ("face", "back")))
+    assert {box[3] for box in cuts(wood_section(layout, bare, line))} == {-1.5}
+    assert [box[3] for box in cuts(wood_section(layout, glued_up, line))] == [-1.5, 0.0]
 
 
 def test_the_wrap_paper_shows_the_joint_on_the_face_alone():
