@@ -145,15 +145,19 @@ def _from_centres(drilling: Drilling, shape: StraightSlot) -> tuple[float, Vec2]
     return (shape.width / 2 + drilling.radius - size, v.scale(away, 1 / size)) if size > TOUCH else None
 
 
-_Shifts = Callable[[np.ndarray, float], tuple[float, Vec2]]
-"""(corners of a convex shape, how much it is grown) -> (least shift out of the slot in plan, direction)"""
+_Shifts = Callable[..., tuple[float, Vec2]]
+"""(corners of a convex shape, how much it is grown) -> (least shift out of the slot in plan, direction).
+
+A third number says how far in mm the middle line of a strip, and half of its width besides, surely goes: all strips of a drilling
+that are told the same share what lies within it.
+"""
 
 
 def _shifts(slot: Slot, wall: Wall) -> _Shifts:
     shape = slot.shape
     if isinstance(shape, StraightSlot):
         core = np.array([shape.nut_end, shape.tip_end])
-        return lambda corners, grown: way_out(convex_sum(core, -corners), shape.width / 2 + grown)
+        return lambda corners, grown, look=None: way_out(convex_sum(core, -corners), shape.width / 2 + grown)
     fine = fine_wall(wall)
 
     parts: dict[bytes, list[BaseGeometry]] = {}
@@ -161,7 +165,7 @@ def _shifts(slot: Slot, wall: Wall) -> _Shifts:
 
     def summed(corners: np.ndarray, look: float) -> BaseGeometry:
         """The sum with the hull of some corners, as it is within `look` mm of no shift at all; the strips of one drilling share it."""
-        key = np.round(corners, 9).tobytes()
+        key, look = np.round(corners, 9).tobytes(), round(look, 6)
         if (key, look) not in sums:
             if key not in parts:
                 parts[key] = area_parts(fine.area, fine.points, -corners)
@@ -169,7 +173,7 @@ def _shifts(slot: Slot, wall: Wall) -> _Shifts:
             sums[key, look] = some[0] if len(some) == 1 else united(some)
         return sums[key, look]
 
-    def drawn(corners: np.ndarray, grown: float) -> tuple[float, Vec2]:
+    def drawn(corners: np.ndarray, grown: float, look: float | None = None) -> tuple[float, Vec2]:
         if len(corners) == 4:
             # A strip: its middle line first, which the strips of one drilling share, then its width.
             middle, half = (corners[:2] + corners[3:1:-1]) / 2, (corners[3] - corners[0]) / 2
@@ -183,6 +187,8 @@ def _shifts(slot: Slot, wall: Wall) -> _Shifts:
             def about(look: float) -> BaseGeometry:
                 one = summed(corners, look + wide)
                 return shapely.buffer(blunted(one, grown), grown, quad_segs=4 * QUAD_SEGS) if grown else one
+        if look is not None:
+            return way_out(about(look - wide))
         return way_out_looking(2 * wide + 1.0, about) if len(fine.points) > _MANY else way_out(about(math.inf))
     return drawn
 
@@ -192,10 +198,11 @@ def _level_from_slot(drilling: Drilling, deep: float, shifts: _Shifts) -> WayOut
     radius, under = drilling.radius, deep - drilling.start[2]
     if under <= -radius:
         return WayOut(under + radius, (0.0, 0.0, 1.0))
+    look: float | None = None
 
     def at(turn: float) -> tuple[float, float, float, Vec2]:
         """(shift, of it down, of it in plan, direction in plan) with the floor `radius * sin(turn)` above the axis."""
-        aside, way = shifts(strip(drilling, radius * math.cos(turn)), 0.0)
+        aside, way = shifts(strip(drilling, radius * math.cos(turn)), 0.0, look)
         down = max(0.0, under + radius * math.sin(turn))
         return math.hypot(down, max(0.0, aside)), down, aside, way
 
@@ -206,9 +213,10 @@ def _level_from_slot(drilling: Drilling, deep: float, shifts: _Shifts) -> WayOut
         return best
     if under + radius < aside:
         best = WayOut(under + radius, (0.0, 0.0, 1.0))
+    # The narrower the strip, the less it has to go in plan: none needs more than the first, and no turn less than the last.
+    look = aside + radius + TOUCH
     turns = np.linspace(first, math.pi / 2, _LOOKS)
     narrowest = at(float(turns[-1]))
-    # The narrower the strip, the less it has to go in plan: no turn needs less than the last one.
     at_least = max(0.0, narrowest[2])
     if math.hypot(max(0.0, under), at_least) > best.depth + TOUCH:
         return best
@@ -219,6 +227,8 @@ def _level_from_slot(drilling: Drilling, deep: float, shifts: _Shifts) -> WayOut
     seen.append(narrowest[0])
     k = int(np.argmin(seen))
     low, high = turns[max(0, k - 1)], turns[min(_LOOKS - 1, k + 1)]
+    if math.hypot(max(0.0, under + radius * math.sin(low)), max(0.0, at(high)[2])) > best.depth:
+        return best
     one, two = high - (high - low) * _INNER, low + (high - low) * _INNER
     of_one, of_two = at(one)[0], at(two)[0]
     for _ in range(_ROUNDS):

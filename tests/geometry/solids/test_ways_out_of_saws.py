@@ -5,6 +5,7 @@ import random
 
 import pytest
 import shapely
+from msgspec.structs import replace
 
 from geometry.layout import slot_path
 from geometry.solids import ways_out
@@ -46,3 +47,15 @@ def test_the_way_out_is_as_long_as_with_all_of_the_slot(monkeypatch, seed):
         assert found.depth == pytest.approx(every.depth, abs=near)
         assert found.way == pytest.approx(every.way, abs=1e-2)
         assert bore.upright or few < sum(together) / 2
+
+
+def test_no_more_than_the_widest_strip_of_a_bore_asks_for_all_of_a_slot(monkeypatch):
+    """The floor runs through a bore: what is left of it above the floor is narrower the farther it sinks."""
+    shape, together, real = teeth(random.Random(2), 200), [], shapely.union_all
+    slot = replace(shape, depth=7.0)
+    bore = drilling((20.0, 40.5, 8.0), (-1.0, 0.0, 0.0), 36.0, 3.0)
+    monkeypatch.setattr(shapely, "union_all", lambda areas, **words: together.append(
+        sum(shapely.get_num_coordinates(area) for area in areas)) or real(areas, **words))
+    out = from_slot(bore, slot, Wall(slot_path(slot)))
+    assert len(together) > 10 and 0 < out.way[2] < 1, "led out aslant"
+    assert sorted(together)[len(together) // 2] < max(together) / 10
