@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.panels.order.order_card import box_of
 from app.panels.order.order_list import EDGE
+from app.panels.order.order_rows import SetUpRow
 from app.window.rooms.order_room import OrderRoom
 from geometry.drawing import Disc
 from geometry.layout import Loop, Node
@@ -54,6 +55,22 @@ def test_the_steps_are_listed_by_set_up_with_counts_and_hours(bench, order):
     assert "29 changes of machine, bit, table or side: no order needs fewer" in order.panel.counted
     assert "6.6 hours" in order.panel.counted
     assert not order.panel.back.isEnabled() and order.panel.loud == ""
+
+
+def test_words_of_a_set_up_in_further_lines_stand_as_far_from_the_edge_below_as_above(bench, order):
+    steps = order.panel.list
+    steps.setFixedWidth(190)
+    steps.doItemsLayout()  # else some moments after
+    bench.pump()
+    model, two = steps.model(), False
+    for index in (model.index(i, 0) for i in range(4)):
+        row = index.data(Qt.ItemDataRole.UserRole)
+        if isinstance(row, SetUpRow) and row.rest:
+            seen = steps.viewport().grab(steps.visualRect(index)).toImage()
+            lines = [y for y in range(12, seen.height() - 4) if any(seen.pixelColor(x, y).lightness() < 170 for x in range(17, seen.width() - 20))]
+            assert seen.height() - lines[-1] >= 7, row.rest
+            two = True
+    assert two
 
 
 def test_keys_and_slider_turn_the_steps(bench, order):

@@ -43,7 +43,7 @@ class OrderCard(QStyledItemDelegate):
         width = self.parent().viewport().width()
         if isinstance(row, SetUpRow):
             below = self._below(option.font, row, width)
-            return QSize(width, px(SET_UP) + round(below.height()))
+            return QSize(width, px(SET_UP) if below.isEmpty() else round(below.bottom()) + 7)
         tall = self._head(option.font, row, width)
         if row.text:
             tall += self._text_box(option.font, row, width).height() + 6
