@@ -194,11 +194,21 @@ def _at_pair(of: str, number: int, trials: int) -> str:
 
 
 def _both(passes: tuple[Pass, ...], job: Job, judge: Judge) -> Reached | None:
-    """What two bits leave: the wider cutter's corners. None when either does not get everywhere."""
-    judged = [fits(follower, job, judge) for follower in {p.follower.bit.id: p.follower for p in passes}.values()]
-    if any(isinstance(one, Refusal) for one in judged):
+    """What several bits leave: the corners of the widest that no slimmer one comes into. None when one of them does not get everywhere."""
+    judged = {p.bit: fits(p.follower, job, judge) for p in passes}
+    if any(isinstance(one, Refusal) for one in judged.values()):
         return None
-    return max(judged, key=lambda one: (one.left_area, one.lost_depth))
+    left = max((judged[p.bit] for k, p in enumerate(passes) if not any(_into_corners(q, p) for q in passes[k + 1:])),
+               key=lambda one: one.left_area).left
+    return Reached(True, left, max(judged.values(), key=lambda one: one.lost_depth).lost)
+
+
+def _into_corners(one: Pass, wider: Pass) -> bool:
+    """Whether a pass takes what an earlier one with a wider cutter has left in the corners: its edges reach from where they end up to
+    the surface, and nothing but the template guides it."""
+    bit = one.follower.bit
+    return (one.side == wider.side and bit.cutter < wider.follower.bit.cutter and one.rubs_on == "template"
+            and one.ends - bit.cutting_length <= TOUCH and one.ends >= wider.ends - TOUCH)
 
 
 class Order(Struct, frozen=True):

@@ -107,3 +107,19 @@ def test_the_largest_angle_of_a_wedge_is_reached_by_no_more_than_geometry_allows
     wedge = drawn((0.0, 40.0), (40.0, 40.0), (20.0, 40.0 + 20 * math.sqrt(3)))
     found = reached.slot_reached(wedge, 10.0)
     assert [patch.depth for patch in found.left] == pytest.approx([5.0] * 3, abs=0.02)
+
+
+# ---- one bit behind another ---------------------------------------------------
+@pytest.mark.parametrize(("long", "cutter", "stays"), [(16.0, 8.0, 8.0), (12.0, 8.0, 10.0), (16.0, 10.0, 10.0)])
+def test_two_bits_leave_in_the_corners_what_the_slimmest_that_passes_each_depth_leaves(long, cutter, stays):
+    """A short bit begins, and one that cannot begin goes on: where its edges reach up to the face it clears the corners of the first as well."""
+    wide = bit("wide", cutter=10, cutting=8, shank=10, out=14.5)
+    second = bit("second", cutter=cutter, cutting=long, bearing="shank", high=9.0, out=40)
+    layout = with_rack(head(ELL), wide, second, drills=())
+    found = next(p for p in plan_slot(ELL, layout).plans if p.bits == ("wide", "second"))
+    layers = []
+    for z in [0.05 + 0.1 * k for k in range(160)]:
+        cut = [p.follower.bit.cutter for p in found.passes if p.ends - p.follower.bit.cutting_length <= z <= p.ends]
+        layers.append(reached.slot_reached(ELL, min(cut)))
+    assert found.reached.left_area == pytest.approx(max(layer.left_area for layer in layers))
+    assert found.reached.left == reached.slot_reached(ELL, stays).left
