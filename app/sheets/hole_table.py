@@ -7,7 +7,7 @@ import math
 from msgspec import Struct
 
 from app.formats.csv_out import Cell
-from app.sheets.lengths import alike, deep, length, tenths
+from app.sheets.lengths import deep, in_column, length, tenths
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.solids import Drilling, frames, holes
@@ -59,7 +59,7 @@ LEFT_COLUMNS = (0, 1, 3)
 def paper_rows(layout: Headstock) -> list[tuple[str, ...]]:
     """The table for the page, lengths in the unit of the sheets, tilt as degrees and the end that is raised."""
     out, found = [], rows(layout)
-    for row, diameter in zip(found, alike([row.drilling.diameter for row in found]), strict=True):
+    for row, diameter in zip(found, in_column([row.drilling.diameter for row in found]), strict=True):
         d = row.drilling
         x, y, z = (tenths(n) for n in (d.mark or d.start))
         tilt = "-" if d.upright else tilt_words(row.tilt)

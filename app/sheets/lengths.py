@@ -30,10 +30,10 @@ def hundredths(value: float) -> str:
     return _lined_up(value, 2)
 
 
-def alike(values: Sequence[float], most: int = 3) -> list[str]:
-    """As `length`, but in mm all to as many decimals as the one that needs the most of them, so that a column lines up."""
-    decimals = next((n for n in range(most) if all(abs(round(one, n) - one) < TOUCH for one in values)), most)
-    return [_lined_up(one, decimals) if spoken() == "mm" else length(one, most) for one in values]
+def in_column(values: Sequence[float]) -> list[str]:
+    """In mm all to as many decimals, 3 at most, as the one that needs the most of them, so that they line up; in inches as `length`."""
+    decimals = next((n for n in range(3) if all(abs(round(one, n) - one) < TOUCH for one in values)), 3)
+    return [_lined_up(one, decimals) for one in values]
 
 
 def _lined_up(value: float, decimals: int) -> str:

@@ -10,7 +10,7 @@ from msgspec.structs import replace
 
 from app.formats.letters import text_width
 from app.sheets.lay import Block, Column, fitting, heading, natural, of_marks, table
-from app.sheets.lengths import alike, deep, thousandths, unit_words
+from app.sheets.lengths import deep, in_column, thousandths, unit_words
 from geometry.drawing import Label, Mark, Stroke
 from geometry.drawing.heights import READ
 from geometry.drawing.shapes import chain, straight
@@ -65,7 +65,7 @@ def _blocks(layout: Headstock, width: float) -> list[Block]:
     air = ["", *(deep(x1 - x0 - (a.diameter + b.diameter) / 2, 2) for (x0, a), (x1, b) in pairwise(zip(across, strings, strict=True)))]
     columns = [(say("string"), False, [string.id for string in strings]), (say("tuned to"), False, [string.note for string in strings]),
                (say("course"), True, [str(string.course) if any(joined) else "" for string in strings]),
-               (say("diameter"), True, alike([string.diameter for string in strings])),
+               (say("diameter"), True, in_column([string.diameter for string in strings])),
                (say("from the bass end"), True, [thousandths(x, 2) for x in along]), (say("to the one before"), True, steps),
                (say("air between"), True, air), *((title, True, [bends.get(string.id, ("", ""))[i] for string in strings])
                                                   for i, title in enumerate((say("aside"), say("down"))))]
