@@ -2,6 +2,7 @@
 
 import pytest
 
+from app.languages import catalogue
 from app.languages.catalogue import speak
 from geometry.beginning import begin
 from geometry.beginning.numbers import Numbers
@@ -29,11 +30,16 @@ def test_names_of_the_makers_own_stay(german):
     assert given("bass face 12") == "Bassseite vorn 12"
 
 
-def test_no_two_become_one_and_each_has_its_twin_on_the_other_side(german):
-    assert len({given(name) for name in NAMES}) == len(NAMES)
-    for name in NAMES:
-        assert swapped_sides(given(name)) == given(swapped_sides(name)), name
-        assert swapped_sides(swapped_sides(given(name))) == given(name)
+@pytest.mark.parametrize("language", catalogue.NAMES)
+def test_no_two_become_one_and_each_has_its_twin_on_the_other_side(language):
+    speak(language)
+    try:
+        assert len({given(name) for name in NAMES}) == len(NAMES)
+        for name in NAMES:
+            assert swapped_sides(given(name)) == given(swapped_sides(name)), name
+            assert swapped_sides(swapped_sides(given(name))) == given(name)
+    finally:
+        speak("en")
 
 
 def test_a_head_begun_in_german_has_german_names_and_mirrors_as_any_other(german):
