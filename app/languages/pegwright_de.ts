@@ -632,6 +632,10 @@
         <translation>Eine Tasche mit runden Enden reicht mindestens um ihre halbe Breite in die Kopfplatte.</translation>
     </message>
     <message>
+        <source>A press or Enter takes these pins, Esc leaves things as they were: {words}.</source>
+        <translation>Ein Klick oder die Eingabetaste übernimmt diese Stifte, Esc lässt alles, wie es war: {words}.</translation>
+    </message>
+    <message>
         <source>A press sets a node; on the first one, or with Enter, the line closes.</source>
         <translation>Ein Klick setzt einen Knoten; auf dem ersten oder mit der Eingabetaste schließt sich die Linie.</translation>
     </message>
@@ -2722,10 +2726,6 @@
     <message>
         <source>Enter a longer drill in the rack.</source>
         <translation>Einen längeren Bohrer in den Bestand eintragen.</translation>
-    </message>
-    <message>
-        <source>Enter takes these pins, Esc leaves things as they were: {words}.</source>
-        <translation>Eingabe übernimmt diese Stifte, Esc lässt alles, wie es war: {words}.</translation>
     </message>
     <message>
         <source>Enter the drill in the rack, or change the hardware pattern to one you have.</source>
@@ -10470,6 +10470,10 @@
     <message>
         <source>Ticked: done, by the job book ({piece}). A stroke: begun. What is done keeps its number.</source>
         <translation>Abgehakt: erledigt, laut Werkbuch ({piece}). Ein Strich: angefangen. Was erledigt ist, behält seine Nummer.</translation>
+    </message>
+    <message>
+        <source>Ticks, hours and readings are of the piece chosen here. No proposal moves what is done on the real piece, and a snag says what is drawn otherwise; the practice piece binds nothing.</source>
+        <translation>Häkchen, Stunden und Messwerte gelten dem hier gewählten Stück. Was am echten Stück getan ist, versetzt kein Vorschlag, und ein Haken sagt, was anders gezeichnet ist; das Probestück bindet nichts.</translation>
     </message>
     <message>
         <source>Tilt</source>

@@ -45,7 +45,7 @@ def _put(value: float, decimals: int, way: str, behind: str, unit: LengthUnit) -
     if way == "+":  # a clearance below nothing, told without its sign
         return _put(-value, decimals, "-", behind, unit).lstrip("-")
     if unit == "mm":
-        return (rounded_down(value, decimals) if way == "-" else number(value, f".{decimals}f")) + behind
+        return (rounded_down(value, decimals) if way == "-" else number(value, f"z.{decimals}f")) + behind
     if behind == " mm2":
         return say("{size:.4f} sq in", size=value / MM_PER_INCH ** 2)
     if way == "!":

@@ -283,3 +283,18 @@ def test_the_boxes_are_of_the_piece_on_the_bench(bench, order):
     tick(bench, order, order.work.order.steps[0])
     bench.window.document.record("x", lambda book: replace(book, piece="real"))
     assert order.panel.list.steps[0].mark == ""
+
+
+def test_the_piece_is_chosen_over_the_steps(bench, order):
+    pieces = order.panel.pieces
+    tick(bench, order, order.work.order.steps[0])
+    assert pieces.button(0).isChecked() and "on the practice piece" in bench.window.foot.said
+    press(pieces.button(1))
+    assert bench.layout.book.piece == "real" and order.panel.list.steps[0].mark == ""
+    tick(bench, order, order.work.order.steps[0])
+    assert [one.piece for one in bench.layout.book.done] == ["practice", "real"] and "on the real piece" in bench.window.foot.said
+    bench.window.set_stage("book")
+    assert bench.window.room.panel.pieces.button(1).isChecked()
+    press(bench.window.room.panel.pieces.button(0))
+    bench.window.set_stage("order")
+    assert pieces.button(0).isChecked()

@@ -16,7 +16,7 @@ def asked(bench, qtbot):
     press(bench.window.tools._actions["propose pins"])
     qtbot.waitUntil(lambda: bench.window.hand.busy)
     assert bench.layout is before and bench.window.document.shown.pins != before.pins
-    assert "170.5 mm apart" in bench.window.foot.said and "Enter takes these pins" in bench.window.foot.said
+    assert "170.5 mm apart" in bench.window.foot.said and "A press or Enter takes these pins" in bench.window.foot.said
     return before
 
 

@@ -9,12 +9,11 @@ from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
 from app.look.wrapping import WrappingButton
-from app.panels.book.book_rows import PIECE_WORDS
 from app.panels.forms.fields import TextField
 from app.panels.forms.form import Form, rule
+from app.panels.forms.pieces import Pieces
 from app.panels.forms.rows import FieldRow
-from app.panels.forms.tabs import Tabs
-from geometry.layout import PIECES, Piece
+from geometry.layout import Piece
 from geometry.saying import say
 from geometry.units import LengthUnit
 
@@ -22,7 +21,6 @@ from geometry.units import LengthUnit
 class BookPanel(QWidget):
     """Shows sums; sends what is wanted."""
 
-    piece_chosen = Signal(str)
     currency_typed = Signal(object)
     wanted = Signal(str)
     """a button: "rates", "csv", "anew", "back" """
@@ -31,7 +29,7 @@ class BookPanel(QWidget):
         super().__init__(parent)
         page = QWidget(self, objectName="page")
         title = QLabel(say("Job book"), self, objectName="title")
-        self.pieces = Tabs(tuple(PIECE_WORDS[piece] for piece in PIECES), self, chosen=self._piece)
+        self.pieces = Pieces(self)
         self._sums, self._next = Form(unit, self, (5, 4)), Form(unit, self, (5, 4))
         self.currency = TextField(self, accessibleName=say("Currency"), placeholderText=say("a word behind amounts"))
         self.currency.sent.connect(self.currency_typed)
@@ -60,15 +58,12 @@ class BookPanel(QWidget):
 
     def show_book(self, piece: Piece, currency: str, sums: list[tuple[str, str]], coming: list[tuple[str, str]], says: str) -> None:
         """Show which piece is on the bench, its sums, and the next estimate."""
-        self.pieces.button(PIECES.index(piece)).setChecked(True)
+        self.pieces.show_piece(piece)
         self.currency.show_value(currency)
         self._sums.show_rows([FieldRow(label, "fact", value) for label, value in sums])
         self._next.show_rows([FieldRow(say("The next job"), "heading"), *(FieldRow(label, "fact", value) for label, value in coming)])
         self.says.setText(says)
         self.buttons["rates"].setEnabled(bool(coming[1:]))
-
-    def _piece(self, number: int) -> None:
-        self.piece_chosen.emit(PIECES[number])
 
     def _pressed(self) -> None:
         self.wanted.emit(self.sender().property("key"))

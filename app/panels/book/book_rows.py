@@ -6,11 +6,9 @@ from collections.abc import Container, Mapping, Sequence
 
 from app.panels.order.order_rows import minutes_words
 from geometry.book import Line, cost, money_words, pinned_words, spent_on, ticked, total, total_cost
-from geometry.layout import Book, Piece, Price, Remark, drilling_of
+from geometry.layout import PIECES, Book, Piece, Price, Remark, drilling_of
 from geometry.saying import number, say
 from geometry.terms import term
-
-PIECE_WORDS: Mapping[Piece, str] = {"practice": say("Practice piece"), "real": say("Real piece")}
 
 
 def cell_minutes(value: float | None) -> str:
@@ -43,7 +41,7 @@ def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book, don
             title = say("{title} (cut otherwise)", title=title) if drilling_of(row.task) is None else say("{title} (drilled otherwise)", title=title)
         made.append((number, title, cell_minutes(row.planned), cell_minutes(row.practice), cell_minutes(row.real), signed(row.difference), word))
     both = [row for row in rows if row.difference is not None]
-    sums = {piece: total(rows, piece) for piece in PIECE_WORDS}
+    sums = {piece: total(rows, piece) for piece in PIECES}
     made.append(("", say("together"), cell_minutes(sums["real"].planned), cell_minutes(sums["practice"].spent),
                  cell_minutes(sums["real"].spent), signed(sum(row.difference for row in both)) if both else "", ""))
     return made
@@ -63,7 +61,7 @@ def prices_of(book: Book, piece: Piece) -> list[tuple[int, Price]]:
 def note_cells(book: Book, piece: Piece) -> list[tuple[str, ...]]:
     """Note, where it is pinned, piece, whether it was seen to; then an empty row for the next one. Notes of both pieces
     are shown, those of the piece on the bench first."""
-    pieces = {key: term(key) for key in PIECE_WORDS}  # once: there may be thousands of notes
+    pieces = {key: term(key) for key in PIECES}  # once: there may be thousands of notes
     done, still = say("done"), say("open")
     made = [(note.text, pinned_words(note), pieces[note.piece], done if note.done else still) for _, note in notes_of(book, piece)]
     return [*made, ("", "", "", "")]

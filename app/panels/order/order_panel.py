@@ -12,6 +12,7 @@ from app.look.scroll import Scroll, Yielding
 from app.look.sizes import keep
 from app.look.theme import Theme
 from app.panels.forms.form import Form, rule
+from app.panels.forms.pieces import Pieces
 from app.panels.forms.tabs import Tabs
 from app.panels.order.order_list import OrderList
 from app.panels.order.order_rows import Row
@@ -38,6 +39,7 @@ class OrderPanel(QWidget):
         for label in (self._tally, self._changes, self._loud):
             label.setWordWrap(True)
         self._title.setText(say("Running order"))
+        self.pieces = Pieces(self)
         self.tabs = Tabs((say("Steps"), say("Hours")), self)
         self.back = QPushButton(say("Back to the best order"), self)
         self.back.setToolTip(say("Let go of your own order: the one with the fewest changes again."))
@@ -75,7 +77,7 @@ class OrderPanel(QWidget):
         row.addWidget(self.tabs)
         row.add_gap()
         row.addWidget(self.back)
-        top = filled(QVBoxLayout(), head, self._tally, self._changes, self._loud, row, margins=(14, 0, 12, 0), gap=5)
+        top = filled(QVBoxLayout(), head, self.pieces, self._tally, self._changes, self._loud, row, margins=(14, 0, 12, 0), gap=5)
         foot = filled(QVBoxLayout(), self._says, margins=(14, 2, 12, 4))
         page = QWidget(self, objectName="page")
         filled(QVBoxLayout(page), top, rule(self), (Yielding(self._pages, self), 1), rule(self), foot,

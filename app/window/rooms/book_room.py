@@ -103,7 +103,7 @@ class BookRoom(PlanningRoom):
         view.notes.struck.connect(self._strike_note)
         view.wanted.connect(self._wanted)
         self.panel.wanted.connect(self._wanted)
-        self.panel.piece_chosen.connect(self._piece)
+        self.panel.pieces.picked.connect(self._piece)
         self.panel.currency_typed.connect(self._currency)
 
     # ---- the stage ----------------------------------------------------------

@@ -22,7 +22,7 @@ from geometry.checks.in_wood import called_now
 from geometry.checks.words import first
 from geometry.drawing.step_views import StepViews, step_views
 from geometry.errors import GeometryError
-from geometry.layout import Headstock
+from geometry.layout import Headstock, Piece
 from geometry.lengths import speaking
 from geometry.saying import count, say
 from geometry.sequence import Wishes, legal_span, moved
@@ -66,12 +66,14 @@ class OrderRoom(PlanningRoom):
         self.panel.edited.connect(window.document.apply)
         self.panel.refused.connect(window.foot.refuse)
         self.panel.best_wanted.connect(self.back_to_best)
+        self.panel.pieces.picked.connect(self._piece)
         self.centre.at_wanted.connect(self._turned)
 
     # ---- the stage ----------------------------------------------------------
     def refresh(self) -> None:
         """Show the order as the layout keeps it; plan anew, beside the window, when anything else changed."""
         layout = self.window.document.layout
+        self.panel.pieces.show_piece(layout.book.piece)
         self.panel.show_rates(layout)  # at once: what is typed while a plan is on its way is typed into this layout
         wanted = asked_for(layout, self.window.unit)
         if self.planning.see_to(wanted, partial(plan_steps, *wanted)):
@@ -215,6 +217,10 @@ class OrderRoom(PlanningRoom):
             self.window.document.record(say("{title} is done", title=op.called),
                                         lambda _: tick_off(book, task_of(op), work.number[id], made_by(work.layout, op)))
         self.window.say(self._standing())
+
+    def _piece(self, piece: Piece) -> None:
+        """Of which piece the boxes are."""
+        self.window.document.record(say("The piece on the bench"), lambda book: replace(book, piece=piece))
 
     def _standing(self) -> str:
         """How many steps are done of which piece, for the boxes of the other piece are others."""

@@ -77,3 +77,7 @@ def test_lists():
 def test_a_clearance_is_never_told_as_more_than_it_is(measured, decimals, unit):
     told = parse_length(read(length(measured, decimals, down=True) + " mm", unit))
     assert measured - 0.11 < told <= measured + 3e-5
+
+
+def test_a_place_just_below_nought_is_told_without_a_sign():
+    assert read(mm(-0.0004)) == "0.00" and read(mm(-0.004)) == "0.00" and read(mm(-0.006)) == "-0.01"
