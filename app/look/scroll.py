@@ -8,7 +8,7 @@ without end, for some sizes of the window.
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtWidgets import QAbstractScrollArea, QScrollArea, QScrollBar, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractScrollArea, QLayout, QScrollArea, QScrollBar, QVBoxLayout, QWidget
 
 from app.look.filled import filled
 from app.look.sizes import px
@@ -42,6 +42,9 @@ class Scroll(QScrollArea):
         super().__init__(parent, accessibleName=name, focusPolicy=Qt.FocusPolicy.TabFocus, widgetResizable=True)
         steady(self)
         if page is not None:
+            if page.layout() is not None:
+                # The area hears of rows that come to be a turn after the page has laid them out, and paints in between.
+                page.layout().setSizeConstraint(QLayout.SizeConstraint.SetMinimumSize)
             self.setWidget(page)
 
 
