@@ -180,10 +180,14 @@ class Document(QObject):
         return self._history.current.book
 
     def record(self, name: str, change: Callable[[Book], Book]) -> None:
-        """Write into the job book, in every layout of the history. GeometryError of `change` leaves all as it was."""
+        """Write into the job book, in every layout of the history. `change` is given it with all that is made under the names of now.
+        GeometryError of `change` leaves all as it was."""
+        from geometry.checks.in_wood import called_now  # here: a start goes without it
+
         before, history = self.book, self._history
-        after = change(before)
-        if after != before:
+        named = called_now(history.current, before.piece)
+        after = change(named)
+        if after != named:
             self._put(self._record.written(name, before, after, history.layouts, history.at))
 
     def take_back(self) -> str | None:

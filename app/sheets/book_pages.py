@@ -9,6 +9,7 @@ from app.sheets.lay import words as paragraph
 from app.sheets.needs import wares
 from app.sheets.work import Work
 from geometry.book import CHANGING, cost, lines, money_words, pinned_words, spent_on, tasks
+from geometry.checks.in_wood import called_now
 from geometry.drawing import Stroke
 from geometry.drawing.shapes import straight
 from geometry.layout import PIECES, Book, Headstock
@@ -28,7 +29,7 @@ def book_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     w = fitting((14, 84, 22, 26, 26), width)
     columns = [Column(say("steps"), w[0]), Column(say("work"), w[1]), Column(say("planned, min"), w[2], True), Column(say("practice piece"), w[3], True),
                Column(say("real piece"), w[4], True)]
-    book, c = layout.book, work.counts
+    book, c = called_now(layout, layout.book.piece), work.counts
     rows = [(_steps(run, work), _what(run), f"{sum(minutes(op, work.rates) for op in run):.0f}",
              *_spent(book, [op.id for op in run])) for run in _stretches(work)]
     gone = [line.task.operation for line in lines(book, tasks(work.steps, c.changes))

@@ -7,6 +7,7 @@ from PySide6.QtTest import QTest
 from app.formats import headstock
 from app.window.rooms import book_room
 from geometry.book import minutes_of, tick_off
+from geometry.edits import mirror_layout
 from geometry.layout import Task
 
 
@@ -51,3 +52,26 @@ def test_no_timer_starts_for_a_step_that_has_left_the_order(bench, room):
     room.view.wanted.emit("start")
     assert bench.layout.book.clock is None
     assert bench.window.foot.said == "“Bore post 9” has left the running order: there is nothing to time."
+
+
+def test_after_a_mirror_image_minutes_stay_with_the_slot_that_is_in_the_wood(bench, room, monkeypatch):
+    """The drawing calls it by the other side's name for a moment: what is counted on goes to what was begun, and the table shows it there."""
+    now = [1_000_000.0]
+    monkeypatch.setattr(book_room.time, "time", lambda: now[0])
+
+    def row():
+        return next(i for i, line in enumerate(room.rows) if line.task.operation == "rout bass slot 1")
+
+    def count(minutes):
+        room.view.hours.stand_at(row(), 6)
+        room.view.wanted.emit("start")
+        now[0] += 60 * minutes
+        room.view.wanted.emit("stop")
+
+    count(5)
+    bench.window.document.apply("mirror", mirror_layout(bench.layout))
+    bench.planned("book")
+    assert room.rows[row()].practice == 5.0
+    count(2)
+    assert room.rows[row()].practice == 7.0
+    assert [(time.task.operation, time.minutes) for time in bench.layout.book.times] == [("rout bass slot 1", 7.0)]

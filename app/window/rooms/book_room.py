@@ -109,8 +109,8 @@ class BookRoom(PlanningRoom):
     # ---- the stage ----------------------------------------------------------
     @property
     def book(self) -> Book:
-        """The job book of record."""
-        return self.window.document.book
+        """The job book of record, with all that is made under the names of now."""
+        return called_now(self.window.document.layout, self.window.document.book.piece)
 
     def refresh(self) -> None:
         """Show the book at once; plan anew, beside the window, when anything but the order changed."""
@@ -216,7 +216,7 @@ class BookRoom(PlanningRoom):
         """The book with minutes as typed. Who types what a step of the piece on the bench took has done it; the timer says only that
         it is begun."""
         made = self._made(task)
-        book = set_minutes(called_now(replace(self.window.document.layout, book=book), book.piece), piece, task, minutes, made or NOTHING)
+        book = set_minutes(book, piece, task, minutes, made or NOTHING)
         if not minutes or made is None or piece != book.piece or task.operation in ticked(book):
             return book
         return tick_off(book, task, self.work.number[task.operation], made)
@@ -232,7 +232,7 @@ class BookRoom(PlanningRoom):
         if task is not None and column in HOUR_PIECE:
             self._minutes(row, column, "")
         elif task is not None and column == STEP and task.operation in {*done_steps(self.window.document.layout), *ticked(self.book)}:
-            self._record(say("{title} is not done", title=task.title), lambda _: open_again(called_now(self.window.document.layout, self.window.document.book.piece), task.operation))
+            self._record(say("{title} is not done", title=task.title), lambda book: open_again(book, task.operation))
         else:
             self.window.say(say("Stand on the minutes, or on the tick of a step, that are to be struck out."))
 

@@ -18,7 +18,6 @@ from app.window.rooms.order_centre import OrderCentre
 from app.window.rooms.planning import PlanningRoom, PlanWords, asked_for
 from geometry.book import made_by, open_again, task_of, tick_off
 from geometry.cancellation import Ask, go_on
-from geometry.checks.in_wood import called_now
 from geometry.checks.words import first
 from geometry.drawing.step_views import StepViews, step_views
 from geometry.errors import GeometryError
@@ -210,12 +209,11 @@ class OrderRoom(PlanningRoom):
         """Done, or not done after all: written into the job book of the piece on the bench."""
         work = self.work
         op = next(op for op in work.ops if op.id == id)
-        book = called_now(self.window.document.layout, self.window.document.book.piece)
         if id in work.done:
-            self.window.document.record(say("{title} is not done", title=op.called), lambda _: open_again(book, id))
+            self.window.document.record(say("{title} is not done", title=op.called), lambda book: open_again(book, id))
         else:
             self.window.document.record(say("{title} is done", title=op.called),
-                                        lambda _: tick_off(book, task_of(op), work.number[id], made_by(work.layout, op)))
+                                        lambda book: tick_off(book, task_of(op), work.number[id], made_by(work.layout, op)))
         self.window.say(self._standing())
 
     def _piece(self, piece: Piece) -> None:
