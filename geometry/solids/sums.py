@@ -26,6 +26,8 @@ _MANY = 9
 """corners of a shape above which it is swept along each chord by itself"""
 _LOOKS, _FARTHER = 3, 4.0
 """how often less than a whole sum is looked at, and how much farther each time"""
+_ADDED = 3
+"""parts of a sum that are added at a time, see way_out_among"""
 _AT_ONCE = 50_000
 """corners that are brought together at a time: a long chain and a shape of many corners would take gigabytes together"""
 
@@ -67,8 +69,8 @@ def drawn_out(area: BaseGeometry, half: np.ndarray) -> BaseGeometry:
     return united([moved, *(one for ring in rings for one in _swept(shapely.get_coordinates(ring), ends))])
 
 
-def beyond_sum(chain: np.ndarray, far: float, b: np.ndarray) -> BaseGeometry:
-    """The sum of what lies up to `far` mm to the right of a chain and the convex hull of (k, 2) points.
+def beyond_parts(chain: np.ndarray, far: float, b: np.ndarray) -> np.ndarray:
+    """Areas that together are the sum of what lies up to `far` mm to the right of a chain and the convex hull of (k, 2) points.
 
     The right of an outline that runs counter-clockwise is its outside. Where
     the chain turns left the gap between the two sides is filled.
@@ -88,7 +90,7 @@ def beyond_sum(chain: np.ndarray, far: float, b: np.ndarray) -> BaseGeometry:
         wedges = np.concatenate([wedges, [[ends[0, 0], ends[0, 0] + out[-1], ends[0, 0] + out[0],
                                            ends[0, 0] + (out[-1] + out[0]) / 2]]])
     pieces = np.concatenate([bands, wedges])
-    return united(_hulls((pieces[:, :, None] + b[None, None]).reshape(len(pieces), -1, 2)))
+    return _hulls((pieces[:, :, None] + b[None, None]).reshape(len(pieces), -1, 2))
 
 
 def about_no_shift(parts: Sequence[BaseGeometry], look: float) -> list[BaseGeometry]:
@@ -116,6 +118,25 @@ def way_out_looking(first: float, about: Callable[[float], BaseGeometry]) -> tup
             return found
         look *= _FARTHER
     return way_out(about(math.inf))
+
+
+def way_out_among(parts: Sequence[BaseGeometry]) -> tuple[float, Vec2] | None:
+    """As way_out of a sum of very many parts, of which only those are united that lie across the way; None where none covers no shift.
+
+    Out of some of the parts the way is never longer than out of all. Where it ends, all is told: if another part lies there, the
+    deepest of such parts are added; if none does, the way leads out of all of them.
+    """
+    every, found, at, summed = np.asarray(parts, object), None, NO_SHIFT, []
+    if not np.any(shapely.intersects(every, NO_SHIFT)):
+        return None
+    rims, left = shapely.boundary(every), np.ones(len(every), bool)
+    while len(there := np.flatnonzero(left & shapely.dwithin(every, at, 2 * SEAM))):
+        deepest = there[np.argsort(-shapely.distance(rims[there], at), kind="stable")[:_ADDED]]
+        left[deepest] = False
+        summed = [united([*summed, *every[deepest]])]
+        found = way_out(summed[0])
+        at = shapely.Point(found[0] * found[1][0], found[0] * found[1][1])
+    return found
 
 
 def way_out(summed: BaseGeometry, round: float = 0.0) -> tuple[float, Vec2] | None:

@@ -29,14 +29,14 @@ from geometry.curves.blunted import blunted
 from geometry.layout.slots import Slot, StraightSlot
 from geometry.solids.drilling import Drilling
 from geometry.solids.sums import (
-    NO_SHIFT,
     about_no_shift,
     area_parts,
-    beyond_sum,
+    beyond_parts,
     convex_sum,
     drawn_out,
     united,
     way_out,
+    way_out_among,
     way_out_looking,
 )
 from geometry.solids.walls import Wall
@@ -58,10 +58,8 @@ def fine_wall(wall: Wall) -> Wall:
 
 
 MOST_SEGMENTS, MOST_CHORDS = 1000, 4000
-"""of an outline above which the way back inside is sought along a plainer line"""
-_MOST_BESIDE, _FEW = 1000, 400
-"""chords of an outline above which drillings from the side are led back along a plainer line, and corners of that: each drilling
-is swept along all of it, and what that covers takes the longer to unite the more chords overlap"""
+"""of an outline (the chords of what counts of it, for drillings from the side) above which the way back inside is sought along a
+plainer line"""
 _LOOKS_FOR_ROOM = 1.0, 2.0, 5.0
 """how far is looked for room, in times of the least, before all of an area is"""
 
@@ -82,12 +80,12 @@ def plain_wall(outline: Wall) -> tuple[Wall, float]:
     return Wall(Path(tuple(Line(p, q) for p, q in pairwise(map(tuple, corners.tolist())) if p != q), closed=True)), by
 
 
-def _plainer(chain: np.ndarray, most: int = MOST_SEGMENTS) -> tuple[np.ndarray, float]:
-    """(at most so many of a chain's corners, how far in mm the others lie from the line through these).
+def _plainer(chain: np.ndarray) -> tuple[np.ndarray, float]:
+    """(at most MOST_SEGMENTS of a chain's corners, how far in mm the others lie from the line through these).
 
     Of each few corners in a row the first is kept, and all of them where they stray the most.
     """
-    most //= 2
+    most = MOST_SEGMENTS // 2
     few = math.ceil(len(chain) / most)
     first = np.arange(0, len(chain) - 1, few)
     last = np.minimum(first + few, len(chain) - 1)
@@ -310,30 +308,18 @@ def level_from_outside(drilling: Drilling, chain: np.ndarray) -> WayOut | None:
 
     None where it meets nothing outside.
     """
-    if len(chain) > _MOST_BESIDE:
-        chain = _turning(chain)
-    if len(chain) > _MOST_BESIDE:
-        chain, by = _plainer(chain, _FEW)
-        drilling = replace(drilling, diameter=drilling.diameter + 2 * by, depth=drilling.depth + by)
     chain = shapely.get_coordinates(shapely.simplify(shapely.LineString(chain), TOUCH, preserve_topology=False))
+    if len(chain) > MOST_CHORDS:
+        chain, by = _plainer(chain)
+        drilling = replace(drilling, diameter=drilling.diameter + 2 * by, depth=drilling.depth + by)
     corners = strip(drilling)
     far = _some_way(drilling, chain)
     near = shapely.linestrings(np.stack([chain[:-1], chain[1:]], axis=1))
     reach = shapely.distance(near, shapely.Polygon(corners)) <= far
     runs = np.split(np.arange(len(reach)), np.flatnonzero(~reach))
     parts = [chain[run[0]:run[-1] + 2] for run in ([k for k in run.tolist() if reach[k]] for run in runs) if run]
-    summed = united([beyond_sum(part, far + 2 * drilling.radius, -corners) for part in parts])
-    if not shapely.intersects(summed, NO_SHIFT):
-        return None
-    depth, way = way_out(summed)
-    return WayOut(depth, (*way, 0.0))
-
-
-def _turning(chain: np.ndarray) -> np.ndarray:
-    """A chain without the corners at which it goes straight on."""
-    (x, y), size = np.diff(chain, axis=0).T, np.hypot(*np.diff(chain, axis=0).T)
-    turns = np.abs(x[:-1] * y[1:] - y[:-1] * x[1:]) > TOUCH * TOUCH * size[:-1] * size[1:]
-    return chain[np.concatenate([[True], turns | (x[:-1] * x[1:] + y[:-1] * y[1:] < 0), [True]])]
+    found = way_out_among([piece for part in parts for piece in beyond_parts(part, far + 2 * drilling.radius, -corners)])
+    return None if found is None else WayOut(found[0], (*found[1], 0.0))
 
 
 def _some_way(drilling: Drilling, chain: np.ndarray) -> float:
