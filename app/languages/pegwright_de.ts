@@ -7220,6 +7220,10 @@
         <translation>Um {feature} herum liegen so viele Mechaniken, Schlitze, Passstifte und Löcher übereinander, dass es Minuten dauern würde zu sagen, welche davon sich treffen: Nehmen Sie heraus, was dort immer wieder liegt, oder verkleinern Sie die Mindestabstände.</translation>
     </message>
     <message>
+        <source>Some lines are drawn with a width: of discs that are filled by it the edge was taken, of all others the middle of the line.</source>
+        <translation>Manche Linien sind mit einer Breite gezeichnet: bei Scheiben, die diese ganz füllt, wurde der Rand genommen, bei allen anderen die Mitte der Linie.</translation>
+    </message>
+    <message>
         <source>Some lines are so tangled that curves were replaced by short straight pieces.</source>
         <translation>Einige Linien sind so verschlungen, dass Kurven durch kurze gerade Stücke ersetzt wurden.</translation>
     </message>
@@ -15843,12 +15847,12 @@
         <translation>{n} fremde Inhalte</translation>
     </message>
     <message>
-        <source>{n} gap was closed with a short straight piece, the widest {size:.3f} mm at ({x:.2f}, {y:.2f}).</source>
-        <translation>{n} Lücke wurde mit einem kurzen geraden Stück geschlossen, die weiteste {size:.3f} mm bei ({x:.2f}; {y:.2f}).</translation>
+        <source>{n} gap was closed: straight lines run on until they meet, all else is joined by a short straight piece. It was {size:.3f} mm wide at ({x:.2f}, {y:.2f}).</source>
+        <translation>{n} Lücke wurde geschlossen: Geraden laufen weiter, bis sie sich treffen, alles andere verbindet ein kurzes gerades Stück. Sie war {size:.3f} mm weit, bei ({x:.2f}; {y:.2f}).</translation>
     </message>
     <message>
-        <source>{n} gaps were closed with a short straight piece, the widest {size:.3f} mm at ({x:.2f}, {y:.2f}).</source>
-        <translation>{n} Lücken wurden mit kurzen geraden Stücken geschlossen, die weiteste {size:.3f} mm bei ({x:.2f}; {y:.2f}).</translation>
+        <source>{n} gaps were closed: straight lines run on until they meet, all else is joined by short straight pieces. The widest was {size:.3f} mm at ({x:.2f}, {y:.2f}).</source>
+        <translation>{n} Lücken wurden geschlossen: Geraden laufen weiter, bis sie sich treffen, alles andere verbinden kurze gerade Stücke. Die weiteste war {size:.3f} mm, bei ({x:.2f}; {y:.2f}).</translation>
     </message>
     <message>
         <source>{n} hatch</source>

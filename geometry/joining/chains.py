@@ -45,6 +45,35 @@ def meeting(segments: Sequence[Segment], closed: bool) -> Path:
     return Path(tuple(out), closed)
 
 
+def running_on(segments: Sequence[Segment], closed: bool) -> list[Segment]:
+    """The segments, straight ones that a gap parts made longer up to where they meet: a corner that was drawn short keeps its place.
+
+    Neither is made longer by more than the gap is wide; other gaps stay.
+    """
+    out = list(segments)
+    for i in range(len(out) if closed else len(out) - 1):
+        k = (i + 1) % len(out)
+        one, other = out[i], out[k]
+        corner = _corner(one, other) if isinstance(one, Line) and isinstance(other, Line) and k != i else None
+        if corner is not None:
+            out[i], out[k] = Line(one.p0, corner), Line(corner, other.p1)
+    return out
+
+
+def _corner(one: Line, other: Line) -> Vec2 | None:
+    """Where two lines meet beyond the gap between the end of one and the start of the other; None where they do not, or too far away."""
+    apart = v.sub(other.p0, one.p1)
+    gap = v.norm(apart)
+    if gap <= TOUCH:
+        return None
+    ahead, back = v.unit(v.sub(one.p1, one.p0)), v.unit(v.sub(other.p0, other.p1))
+    skew = v.cross(ahead, back)
+    if abs(skew) < 1e-9:
+        return None
+    far = v.cross(apart, back) / skew, v.cross(apart, ahead) / skew
+    return v.along(one.p1, ahead, far[0]) if all(-TOUCH <= by <= gap for by in far) else None
+
+
 def link(pieces: Sequence[tuple[int, Segment]]) -> tuple[list[Chain], bool]:
     """Chains through every node where exactly two ends meet, and whether some node has more.
 
@@ -92,7 +121,7 @@ def link(pieces: Sequence[tuple[int, Segment]]) -> tuple[list[Chain], bool]:
 
 
 def bridge(chains: Sequence[Chain], reach: float) -> tuple[list[Chain], list[Gap]]:
-    """Open chains joined across gaps of at most `reach` mm, nearest ends first; and the gaps bridged.
+    """Open chains joined across gaps of at most `reach` mm, nearest ends first, straight ones by `running_on`; and the gaps bridged.
 
     Only ends where nothing else ends are joined. A chain is not closed onto
     itself when it is shorter than three times its own gap.
@@ -131,5 +160,5 @@ def bridge(chains: Sequence[Chain], reach: float) -> tuple[list[Chain], list[Gap
             if following is None or following == start:
                 break
             entry = following
-        closed.append(Chain(meeting(walk, following == start), tuple(dict.fromkeys(sources))))
+        closed.append(Chain(meeting(running_on(walk, following == start), following == start), tuple(dict.fromkeys(sources))))
     return closed, gaps

@@ -35,7 +35,7 @@ class Joined(Struct, frozen=True):
     """closed, counter-clockwise"""
     open: tuple[Chain, ...] = ()
     bridged: tuple[Gap, ...] = ()
-    """gaps closed by a short straight piece"""
+    """gaps closed by running straight pieces on until they meet, or by a short straight piece"""
     gaps: tuple[Gap, ...] = ()
     """loose ends that stayed open, each with the distance to the nearest other loose end"""
     duplicates: int = 0

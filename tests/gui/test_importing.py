@@ -275,7 +275,7 @@ def test_a_small_gap_in_the_outline_is_closed_unasked_and_told(bench, tmp_path, 
     dialog = ImportDialog(bench.window, file, read, closed_to)
     said, shown = dialog._warnings.text(), dialog._join.currentData()
     closed(dialog)
-    assert shown == join and (f"1 gap was closed with a short straight piece, the widest {gap:.3f} mm" in said) is outline
+    assert shown == join and ("1 gap was closed: straight lines run on" in said and f"It was {gap:.3f} mm wide" in said) is outline
 
 
 def roles(dialog: ImportDialog) -> list[str]:

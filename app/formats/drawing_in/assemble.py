@@ -199,9 +199,10 @@ def _notes(reports: Sequence[Joined], shut: int, still_open: Sequence[Path]) -> 
     wide = [gap for report in reports for gap in report.bridged if gap.size > JOIN]
     if wide:
         worst = max(wide, key=lambda gap: gap.size)
-        notes.append(count(len(wide), "{n} gap was closed with a short straight piece, the widest {size:.3f} mm at ({x:.2f}, "
-                           "{y:.2f}).",
-                           "{n} gaps were closed with a short straight piece, the widest {size:.3f} mm at ({x:.2f}, {y:.2f}).",
+        notes.append(count(len(wide), "{n} gap was closed: straight lines run on until they meet, all else is joined by a short straight piece. It was "
+                           "{size:.3f} mm wide at ({x:.2f}, {y:.2f}).",
+                           "{n} gaps were closed: straight lines run on until they meet, all else is joined by short straight pieces. The "
+                           "widest was {size:.3f} mm at ({x:.2f}, {y:.2f}).",
                            size=worst.size, **_where(worst.place)))
     twice = sum(report.duplicates for report in reports)
     if twice:

@@ -43,6 +43,24 @@ def shape_of(entity: DXFEntity, to_world: Matrix44) -> Shape:
     return _in_plane(entity, to_world)
 
 
+def width_of(entity: DXFEntity) -> float:
+    """How wide a flat polyline is drawn, where it is widest, in the drawing's units; 0 for all else."""
+    kind = entity.dxftype()
+    if kind == "LWPOLYLINE":
+        each = [width for widths in entity.get_points("se") for width in widths]
+        return max([entity.dxf.get("const_width", 0.0), *each])
+    if kind == "POLYLINE" and entity.is_2d_polyline:
+        each = [vertex.dxf.get(end, 0.0) for vertex in entity.vertices for end in ("start_width", "end_width")]
+        return max([*each, *(entity.dxf.get(end, 0.0) for end in ("default_start_width", "default_end_width"))])
+    return 0.0
+
+
+def _is_ring(segments: Sequence[Segment]) -> bool:
+    """Whether two arcs about one middle make a circle, as far as they are closed."""
+    return len(segments) == 2 and all(isinstance(s, Arc) for s in segments) and math.isclose(segments[0].radius, segments[1].radius, rel_tol=1e-6) \
+        and math.dist(segments[0].centre, segments[1].centre) <= 1e-6 * segments[0].radius
+
+
 def tilted(entity: DXFEntity, to_world: Matrix44) -> bool:
     """Whether the plane of a flat entity is not parallel to the drawing's."""
     if not entity.dxf.is_supported("extrusion") or entity.dxftype() in ("LINE", "SPLINE", "HELIX"):
@@ -66,6 +84,8 @@ def _in_plane(entity: DXFEntity, to_world: Matrix44) -> Shape:
     else:
         points, height = _flat_polyline(entity)
         segments, closed = _bulged(points, bool(entity.is_closed)), bool(entity.is_closed)
+        if closed and _is_ring(segments) and width_of(entity) >= 2 * segments[0].radius * (1 - 1e-6):
+            segments = list(circle(segments[0].centre, segments[0].radius + width_of(entity) / 2))  # a filled disc: its edge is meant
     if not segments:
         return [], False
     ocs = OCS(entity.dxf.get("extrusion", Vec3(0, 0, 1)))

@@ -10,7 +10,7 @@ from ezdxf.math import Matrix44, Vec3
 from msgspec import Struct
 
 from app.formats.drawing_in.bounds import MOST_COPIES, MOST_NUMBERS, many_points
-from app.formats.drawing_in.dxf_curves import READABLE, shape_of, tilted
+from app.formats.drawing_in.dxf_curves import READABLE, shape_of, tilted, width_of
 from app.formats.drawing_in.haul import Haul, clean
 from app.formats.drawing_in.skipped import damaged
 from app.formats.errors import FormatError
@@ -151,6 +151,9 @@ class _Walk:
             # A damaged entity must not cost the maker the rest of the drawing: it is counted and named.
             self.haul.skipped[damaged(kind)] += 1
             return
+        if segments and width_of(entity) > 0:
+            self.haul.warn(say("Some lines are drawn with a width: of discs that are filled by it the edge was taken, of all others the middle of "
+                               "the line."))
         if segments and tilted(entity, place.to_world):
             self.haul.warn(say("Some shapes are tilted out of the drawing's plane; they were taken as seen from above."))
         self.haul.add(segments, closed, layer)

@@ -138,6 +138,35 @@ def test_ends_on_the_side_of_an_arc_are_found():
     assert made.dropped_lines == 1
 
 
+def short(corners, by: float) -> list[Path]:
+    """The sides of a polygon, each that much short at both ends."""
+    sides = []
+    for p, q in zip(corners, [*corners[1:], corners[0]], strict=True):
+        k = by / math.dist(p, q)
+        sides.append(one(Line((p[0] + (q[0] - p[0]) * k, p[1] + (q[1] - p[1]) * k), (q[0] - (q[0] - p[0]) * k, q[1] - (q[1] - p[1]) * k))))
+    return sides
+
+
+def test_straight_sides_that_end_short_of_their_corner_run_on_to_it():
+    corners = [(-21.5, 0.0), (21.5, 0.0), (38.0, 38.0), (42.0, 165.0), (20.0, 184.0), (-40.0, 150.0)]
+    made = join(short(corners, 0.2), reach=0.5)
+    assert len(made.bridged) == 6 and len(made.loops[0].path.segments) == 6
+    found = sorted((round(s.p0[0], 6), round(s.p0[1], 6)) for s in made.loops[0].path.segments)
+    assert found == sorted(corners)
+
+
+@pytest.mark.parametrize("pieces", [
+    short([(0.0, 0.0), (60.0, 0.0), (60.0, 10.0)], 0.2)[:2] + [one(Line((60.0, 9.8), (0.2, 0.03)))],  # a corner of nine degrees
+    [one(Line((0, 0), (50, 0))), one(Line((50.3, 0), (100, 0))), one(Line((100, 0), (50, 80))), one(Line((50, 80), (0, 0)))],
+    [one(Arc.about((0, 0), 20, 0, math.pi - 0.01)), one(Line((-20, 0), (20, 0)))]], ids=["sharp", "in line", "curve"])
+def test_what_would_run_on_too_far_or_is_no_line_gets_a_short_piece(pieces):
+    made = join(pieces, reach=0.5, far_reach=0.5)
+    drawn = {end for path in pieces for end in (path.start, path.end)}
+    assert len(made.loops) == 1 and made.bridged
+    bridges = [s for s in made.loops[0].path.segments if s.length() <= 0.5]
+    assert bridges and all(s.start in drawn or s.end in drawn for s in bridges)
+
+
 def test_an_end_that_stops_short_of_a_side_reaches_it():
     sides = [Line((0, 0), (100, 0)), Line((100, -20), (100, 60)), Line((100, 50), (0, 50)), Line((0, 50), (0, 0))]
     short = [Line((0, 0), (99.993, 0)), *sides[1:]]

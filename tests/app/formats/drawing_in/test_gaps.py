@@ -24,7 +24,7 @@ def test_a_wider_gap_closes_with_its_size_and_place(gap):
     found = read(square_with_gap(gap))
     assert len(found.loops) == 1 and found.loops[0].path.area == pytest.approx(6000, rel=0.001)
     assert len(found.warnings) == 1
-    assert f"{gap * 2**0.5:.3f} mm at (" in found.warnings[0]
+    assert f"{gap * 2**0.5:.3f} mm wide at (" in found.warnings[0]
 
 
 @pytest.mark.parametrize("gap", [0.2, 1.0, 5.0])
