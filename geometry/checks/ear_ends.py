@@ -107,7 +107,7 @@ def _pin(item: Item, ears: tuple[Ear, ...], blank: Blank, margins: Margins) -> t
     x, y = hole.start[:2]
     side = "treble" if x > 0 else "bass"
     air = bare(blank, ears, side)
-    measured, needed = shapely.distance(shapely.Point(x, y), air) - hole.radius, margins.pin_any
+    measured, needed = float(shapely.distance(shapely.Point(x, y), air)) - hole.radius, margins.pin_any
     if air.is_empty or not short(measured, needed):
         return ()
     a, b = both(measured, needed)

@@ -28,7 +28,6 @@ from geometry.sequence.state import SlotState, WoodState
 from geometry.solids.drilling import Drilling
 from geometry.solids.ears import bare
 from geometry.solids.slot_area import slot_area
-from geometry.tolerance import FLAT
 
 SAWN_OUTSIDE = LIGHT
 """How far outside the outline the saw stays, mm (common practice, no source)."""
@@ -132,7 +131,7 @@ def _air(layout: Headstock, side: Side, state: WoodState) -> BaseGeometry:
     blank = layout.blank
     own = [ear for ear in layout.ears if ear.side == side]
     edge = blank.edge_x(side)
-    missing = [box(min(edge, glue), min(ear.start, ear.end) - FLAT, max(edge, glue), max(ear.start, ear.end) + FLAT)
+    missing = [box(min(edge, glue), min(ear.start, ear.end), max(edge, glue), max(ear.start, ear.end))
                for ear in own if ear.id not in state.ears for glue in (blank.glue_x(ear),)]
     return shapely.union_all([bare(blank, own, side), *missing])
 

@@ -15,7 +15,7 @@ from geometry.tolerance import FLAT
 def bare(blank: Blank, ears: Sequence[Ear], side: Side) -> BaseGeometry:
     """What of the blank's width no ear fills on a side from the nut line on, in plan (mm); of several ears the outermost glue line counts.
 
-    Empty where no ear is glued to that side. Stretches between ears are told where they are longer than 2 FLAT.
+    Empty where no ear is glued to that side. Stretches are told where they are longer than 2 FLAT.
     """
     own = [ear for ear in ears if ear.side == side]
     if not own:
@@ -23,5 +23,6 @@ def bare(blank: Blank, ears: Sequence[Ear], side: Side) -> BaseGeometry:
     edge = blank.edge_x(side)
     glue = min((blank.glue_x(ear) for ear in own), key=lambda x: abs(edge - x))
     low, high = min(edge, glue), max(edge, glue)
-    filled = [box(low - 1.0, min(ear.start, ear.end) - FLAT, high + 1.0, max(ear.start, ear.end) + FLAT) for ear in own]
-    return box(low, 0.0, high, blank.tip).difference(shapely.union_all(filled))
+    filled = [box(low - 1.0, min(ear.start, ear.end), high + 1.0, max(ear.start, ear.end)) for ear in own]
+    stretches = shapely.get_parts(box(low, 0.0, high, blank.tip).difference(shapely.union_all(filled)))
+    return shapely.union_all([one for one in stretches if one.bounds[3] - one.bounds[1] > 2 * FLAT])

@@ -4,6 +4,7 @@ import pytest
 from msgspec.structs import replace
 
 from app.formats import headstock
+from geometry import vectors as v
 from geometry.book import done_steps, made_by, open_again, otherwise, start, task_of, tick_off
 from geometry.checks import LiveCheck, check
 from geometry.checks.in_wood import by_the_wood, called_now, strays
@@ -12,6 +13,8 @@ from geometry.edits import add_node, mirror_layout, move_node, nudge, remove_fea
 from geometry.errors import GeometryError
 from geometry.layout import Book, Clock, Done, DrawnSlot, Loop, Made, Node, Ramp, Shaped, Task, Time, validate, worked
 from geometry.sequence import operations
+from geometry.solids.cut_shape import _ramps
+from geometry.solids.ramps import ramp_cut
 from tests.geometry.sequence.specimens import demo
 
 SLOT, WIDTH = "bass slot", ("slots", "bass slot", "shape", "width")
@@ -205,3 +208,12 @@ def test_what_is_cut_otherwise_is_told_by_its_step():
 def test_what_was_cut_is_in_the_file():
     job = cut(replace(demo(), slots=tuple(replace(slot, ramp=Ramp(length=12.0, depth=4.0)) for slot in demo().slots)), SLOT, "outline")
     assert headstock.decode(headstock.encode(job)) == job
+
+
+def test_a_ramp_that_is_turned_about_its_lower_end_is_another() -> None:
+    """By 0.0015 rad: 0.018 mm at the far end of 12 mm, where a hundredth counts as the same."""
+    was = ramp_cut(replace(demo().slots[0], ramp=Ramp(length=12.0, depth=4.0)))
+    low = v.along(was.start, was.axis, was.length)
+    for turn, found in ((0.0005, 0), (0.0015, -1)):
+        axis = v.turned(was.axis, turn)
+        assert _ramps(was, replace(was, axis=axis, start=v.along(low, axis, -was.length))) == found

@@ -9,7 +9,7 @@ import shapely
 from geometry.checks import check
 from geometry.checks.snags import SPOILS
 from geometry.edits import mirror_layout
-from geometry.layout import Blank, Ear, Headstock
+from geometry.layout import Blank, Ear, Headstock, Pin
 from geometry.solids import holes
 from tests.geometry.checks.heads import SIDE, head, loop, side, slot
 
@@ -56,3 +56,24 @@ def test_what_has_no_wood_is_told_and_nothing_else(mirrored: bool) -> None:
         assert spoilt == (not wood(layout, mouth).all())
         told, sound = told + bool(found), sound + (not found)
     assert told > 20 and sound > 8, (told, sound)
+
+
+EAR = (Ear(id="ear", side="treble", width=20.0, start=-20.0, end=100.0),)  # its glue line at x = 30
+
+
+def past(*corners: tuple[float, float], **parts: object) -> list:
+    """Snags of a head that is 30 wide on the treble side but for these corners between y = 110 and the tip."""
+    shape = loop((-40.0, 0.0), (30.0, 0.0), (30.0, 110.0), *corners, (30.0, 180.0), (-40.0, 180.0))
+    return [snag for snag in check(head(outline=shape, blank=BLANK, ears=EAR, **parts)).snags if snag.kind in ("ear-too-short", "pin-to-blank")]
+
+
+def test_a_corner_past_an_ear_is_told_and_a_hair_is_not() -> None:
+    assert not past((30.003, 111.0), (30.003, 170.0))
+    snag, = past((30.5, 110.0), (30.5, 110.5), (30.0, 110.5))
+    assert snag.measured == pytest.approx(-10.5) and 30.0 < snag.where[0] < 30.5 and 110.0 < snag.where[1] < 110.5
+
+
+@pytest.mark.parametrize(("y", "words"), [(97.5, "leaves 0.50 mm of wood to where no ear is"), (98.5, "stands where no ear is")])
+def test_a_pin_on_an_ear_has_its_wood_to_the_ears_end(y: float, words: str) -> None:
+    snag, = past(pins=(Pin(id="p", at=(40.0, y), diameter=4.0),))
+    assert words in snag.text and snag.measured == pytest.approx(98.0 - y, abs=1e-9)

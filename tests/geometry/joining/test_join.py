@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from geometry.curves import Arc, Cubic, Line, Path, circle, shift, stretch, turn
 from geometry.joining import crossings, join
-from geometry.joining.chains import link
+from geometry.joining.chains import Chain, bridge, link
 
 
 def rim(radii, kinds) -> Path:
@@ -242,3 +242,18 @@ def test_pieces_are_linked_wherever_two_ends_meet_whichever_way_they_were_drawn(
     """Round a square; along three of its sides from one loose end to the other; round it from a corner where a fifth line sets off."""
     made, found = link([(i, Line(SQUARE[a], SQUARE[b])) for i, (a, b) in enumerate(pieces)])
     assert [(chain.sources, chain.path.closed) for chain in made] == chains and found == branches
+
+
+@pytest.mark.parametrize("back", [(), (0,), (1,), (2,), (0, 2)])
+def test_gaps_in_a_row_are_all_bridged_whichever_way_the_pieces_were_drawn(back):
+    """Three sides of a square, each 0.1 short of the next, and one far away."""
+    ends = [((0.0, 0.0), (10.0, 0.0)), ((10.0, 0.1), (10.0, 10.0)), ((9.9, 10.0), (0.0, 10.0)), ((50.0, 0.0), (60.0, 0.0))]
+    pieces = [Chain(Path((Line(*(pair[::-1] if k in back else pair)),)), (k,)) for k, pair in enumerate(ends)]
+    made, gaps = bridge(pieces, 0.2)
+    assert sorted(tuple(sorted(chain.sources)) for chain in made) == [(0, 1, 2), (3,)] and not any(chain.path.closed for chain in made)
+    assert [gap.size for gap in gaps] == pytest.approx([0.1, 0.1])
+
+
+def test_a_cut_is_left_out_at_the_ends_and_right_behind_another_alone():
+    line = Line((0.0, 0.0), (10.0, 0.0))
+    assert crossings.inner(line, {0.04, 0.3, 0.33, 0.5, 0.97}, 0.5) == [0.3, 0.5]

@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 
 from geometry.routing.depth import Reach, reach_of
 from geometry.routing.follower import follower_of
-from geometry.routing.passes import MOST_PASSES, Guided, depths, from_template, in_turn
+from geometry.routing.passes import MOST_PASSES, Guided, depths, from_template, in_turn, same_offset
 from geometry.routing.refusal import Refusal
 from tests.geometry.routing.specimens import BUSH, bit, job
 
@@ -121,3 +121,8 @@ def test_how_far_below_the_base_the_bit_is_set():
     assert "to 16 mm deep, the bit set 22.35 mm below the base, 5 mm" in passes[1].said(through=True, template=6.35)
     bushed = follower_of(bit(cutter=6, cutting=20, shank=6), BUSH)
     assert from_template(Guided(bushed, reach_of(bushed, asked)), 0, 16, "face", asked)[-1].below_base(6) == 22
+
+
+@pytest.mark.parametrize(("one", "other", "same"), [(1.5, 1.5, True), (1.5, 1.505, True), (1.5, 1.52, False), (1.5, -1.5, False), (-2.0, -2.0, True)])
+def test_a_template_that_is_larger_is_not_one_that_is_smaller(one, other, same):
+    assert same_offset(one, other) is same

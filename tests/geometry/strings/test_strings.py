@@ -1,6 +1,7 @@
 """Places at the nut, tangents to posts, side and break angles."""
 
 import math
+from types import SimpleNamespace
 
 import numpy as np
 import pytest
@@ -10,7 +11,7 @@ from hypothesis import strategies as st
 from geometry import vectors as v
 from geometry.layout import Nut, String
 from geometry.strings import Run, break_angle, nut_places, runs
-from geometry.strings.runs import fall_for, tangent_point
+from geometry.strings.runs import cross, fall_for, tangent_point
 from tests.geometry.checks.heads import (
     FACE,
     SIDE,
@@ -148,3 +149,12 @@ def test_the_fall_for_a_break_angle_gives_it(pitch, slant, x, down):
     fall = fall_for(math.radians(down), run, nut)
     led = Run("1", "a", (0.0, 0.0), (x, 100.0), way, 6.0 - math.tan(fall) * run.length, 6.0)
     assert math.degrees(break_angle(led, nut)) == pytest.approx(down, abs=1e-9)
+
+
+@pytest.mark.parametrize(("post", "crosses"), [((4.0, 50.0), False), ((-4.0, 50.0), True), ((0.0, 50.0), False)])
+def test_runs_cross_where_each_parts_the_ends_of_the_other(post, crosses) -> None:
+    """A long run along x = 0, and a short one from its treble side."""
+    long, short = (SimpleNamespace(nut=a, post=b) for a, b in (((0.0, 0.0), (0.0, 100.0)), ((10.0, 40.0), post)))
+    beyond = SimpleNamespace(nut=(10.0, 140.0), post=(-10.0, 140.0))
+    assert cross(long, short) is cross(short, long) is crosses
+    assert not cross(long, beyond) and not cross(beyond, long)
