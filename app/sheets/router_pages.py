@@ -81,7 +81,8 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
     if best is None:
         blocks.append(paragraph(plan.words, width))
     else:
-        blocks += [_template(work, best, width), *(paragraph(say("Mind: {text}", text=text), width) for text in best.cautions),
+        cannot = dict.fromkeys(text for one in plans for op in routed(work, one.of) if (text := work.blocked(op)))
+        blocks += [_template(work, best, width), *(paragraph(say("Mind: {text}", text=text), width) for text in (*best.cautions, *cannot)),
                    *_steps(work, best, [one.of for one in plans], width), *_pictures(best, width)]
     if plan.of != OUTLINE:
         blocks += [block for one in plans for block in _holes(layout, one, width)]

@@ -11,7 +11,7 @@ from app.sheets.cards import card_of, cards
 from app.sheets.order_pages import CSV_HEAD, csv_rows, summary
 from app.sheets.plan_letters import plan_letters
 from app.sheets.router_pages import routed
-from geometry.book import set_minutes, task_of, tick_off
+from geometry.book import made_by, set_minutes, task_of, tick_off
 from geometry.drawing import Label, Stroke
 from geometry.edits import nudge, remove_features, rename
 from geometry.edits.hardware import copy_pattern
@@ -114,6 +114,19 @@ def test_router_cards_and_the_order_name_each_other():
 
 
 # ---- which plan a page is of ---------------------------------------------------
+def test_a_router_card_says_what_is_cut_otherwise_than_it_is_drawn():
+    """Of the slots, cut as they were drawn, one is drawn 1 mm narrower now: 0.5 mm on each side. It is told once, not once a step."""
+    head, book = layout("demo"), layout("demo").book
+    for number, op in enumerate(work("demo").steps, 1):
+        book = tick_off(book, task_of(op), number, made_by(head, op))
+    one, other = head.slots
+    narrower = replace(other, shape=replace(other.shape, width=other.shape.width - 1.0))
+    job = replace(head, slots=(one, narrower), book=book)
+    text = words([page for page in pages(job, "A4") if page.title == "Cards"])
+    assert text.count("is cut up to 0.50 mm beyond the line that is drawn now") == 1
+    assert "is cut up to" not in words([page for page in pages(replace(head, book=book), "A4") if page.title == "Cards"])
+
+
 def test_pages_and_cards_of_one_plan_bear_its_letters_and_no_other_does():
     head, plan = layout("demo"), work("demo")
     assert len(plan.letters) == 4 and plan.letters.isalnum()
