@@ -34,13 +34,12 @@ def plan_routing(layout: Headstock, ask: Ask = go_on) -> RoutingPlan:
     `ask` is asked between bits.
     """
     own = _all(layout, None, ask)
-    leaders = [plan.best for plan in own if plan.best is not None]
-    tried = [own]
-    seen: list[RoutPlan] = []
-    for leader in leaders:
-        if not any(same_template(leader, other) for other in seen):
-            seen.append(leader)
-            tried.append(_all(layout, leader, ask))
+    leaders: list[RoutPlan] = []
+    for plan in own:
+        if plan.best is not None and not any(same_template(plan.best, other) for other in leaders):
+            leaders.append(plan.best)
+    # On the template that all of them share already each would find its own best again.
+    tried = [own, *(_all(layout, leader, ask) for leader in leaders if len(leaders) > 1)]
     least = _flips(own)
     best = min((plans for plans in tried if _flips(plans) <= least), key=lambda plans: (_boards(layout, plans), _work(plans)))
     return RoutingPlan(tuple(best[:-1]), best[-1])

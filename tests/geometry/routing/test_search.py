@@ -9,6 +9,7 @@ from msgspec.structs import replace
 from geometry.layout import GuideBush, Rack, Router, RouterBit, Template
 from geometry.layout.generic import RACK
 from geometry.layout.generic_inch import RACK_INCH
+from geometry.routing import together
 from geometry.routing.depth import contact
 from geometry.routing.search import plan_outline, plan_slot
 from geometry.routing.together import plan_routing
@@ -316,3 +317,11 @@ def test_wood_that_would_be_told_as_nothing_is_left_to_the_sandpaper():
     told = replace(best, reached=replace(best.reached, left=left))
     assert told.left == left[:2] and len(told.paring) == 2
     assert told.paring[1].endswith(": 0.1 mm deep.")
+
+
+def test_what_shares_one_template_already_is_planned_once(monkeypatch):
+    """Another round, on the template of the best, would find the same plans."""
+    rounds, real = [], together.plan_outline
+    monkeypatch.setattr(together, "plan_outline", lambda *words: rounds.append(words[1]) or real(*words))
+    assert len({best.offset for best in (one.best for one in plan_routing(demo()).all)}) == 1
+    assert rounds == [None]
