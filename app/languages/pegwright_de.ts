@@ -8352,6 +8352,10 @@
         <translation>Die Zeichnung enthält keine brauchbaren Linien oder Kurven, nur {skipped}: den Umriss als Linien, Bögen oder Kurven ausgeben.</translation>
     </message>
     <message>
+        <source>The drawing holds no lines, only filled areas: their edges were taken.</source>
+        <translation>Die Zeichnung enthält keine Linien, nur gefüllte Flächen: deren Ränder wurden genommen.</translation>
+    </message>
+    <message>
         <source>The drawing is empty: it holds no lines or curves.</source>
         <translation>Die Zeichnung ist leer: weder Linien noch Kurven.</translation>
     </message>

@@ -47,7 +47,7 @@ def width_of(entity: DXFEntity) -> float:
     """How wide a flat polyline is drawn, where it is widest, in the drawing's units; 0 for all else."""
     kind = entity.dxftype()
     if kind == "LWPOLYLINE":
-        each = [width for widths in entity.get_points("se") for width in widths]
+        each = [float(width) for widths in entity.get_points("se") for width in widths]
         return max([entity.dxf.get("const_width", 0.0), *each])
     if kind == "POLYLINE" and entity.is_2d_polyline:
         each = [vertex.dxf.get(end, 0.0) for vertex in entity.vertices for end in ("start_width", "end_width")]

@@ -10,6 +10,7 @@ from ezdxf.math import Matrix44, Vec3
 from msgspec import Struct
 
 from app.formats.drawing_in.bounds import MOST_COPIES, MOST_NUMBERS, many_points
+from app.formats.drawing_in.dxf_areas import KINDS, corners, edges_of, plane_of
 from app.formats.drawing_in.dxf_curves import READABLE, shape_of, tilted, width_of
 from app.formats.drawing_in.haul import Haul, clean
 from app.formats.drawing_in.skipped import damaged
@@ -61,7 +62,10 @@ def collect(document: Drawing, haul: Haul) -> None:
     in_paper = sum(len(layout) for layout in document.layouts if not layout.is_modelspace)
     if in_paper:
         haul.skipped["shapes on paper pages"] += in_paper
-    _Walk(document, haul).over(space, _Place(Matrix44(), None, ()))
+    walk = _Walk(document, haul)
+    walk.over(space, _Place(Matrix44(), None, ()))
+    if not haul.strands:
+        walk.take_areas()
 
 
 def _unfolded(document: Drawing, entities, inside: tuple[str, ...], known: dict[str, tuple[int, int, int]]) -> tuple[int, int, int]:
@@ -92,12 +96,14 @@ def _unfolded(document: Drawing, entities, inside: tuple[str, ...], known: dict[
 
 
 def _points(entity: DXFEntity) -> int:
-    """The corners of a polyline, the control points of a spline; the ends of everything else."""
+    """The corners of a polyline or a filled area, the control points of a spline; the ends of everything else."""
     kind = entity.dxftype()
     if kind == "LWPOLYLINE":
         return len(entity)
     if kind == "POLYLINE":
         return len(entity.vertices)
+    if kind in KINDS:
+        return corners(entity)
     return len(entity.control_points) if kind == "SPLINE" else 2
 
 
@@ -109,6 +115,7 @@ class _Walk:
     def __init__(self, document: Drawing, haul: Haul) -> None:
         self.document = document
         self.haul = haul
+        self.areas: list[tuple[DXFEntity, str, _Place]] = []
         self.off: dict[str, str] = {}
         for layer in document.layers:
             if layer.is_frozen():
@@ -142,6 +149,8 @@ class _Walk:
             return
         if kind in ("TEXT", "MTEXT", "ATTRIB"):
             self.haul.text(_words(entity))
+        if kind in KINDS:
+            self.areas.append((entity, layer, place))
         if kind not in READABLE or (kind == "POLYLINE" and (entity.is_polygon_mesh or entity.is_poly_face_mesh)):
             self.haul.skipped[_WORDS.get(kind, "3-D faces" if kind == "POLYLINE" else kind.lower())] += 1
             return
@@ -157,6 +166,20 @@ class _Walk:
         if segments and tilted(entity, place.to_world):
             self.haul.warn(say("Some shapes are tilted out of the drawing's plane; they were taken as seen from above."))
         self.haul.add(segments, closed, layer)
+
+    def take_areas(self) -> None:
+        """The edges of filled areas, of a drawing that has no lines."""
+        for area, layer, place in self.areas:
+            try:
+                edges, plane = list(edges_of(area)), plane_of(area)
+            except (ArithmeticError, ValueError, TypeError, IndexError):
+                self.haul.skipped[damaged(area.dxftype())] += 1
+                continue
+            for edge in edges:
+                self.take(edge, layer, _Place(plane * place.to_world, layer, place.inside))
+        if self.haul.strands:
+            del self.haul.skipped["hatches"]
+            self.haul.warn(say("The drawing holds no lines, only filled areas: their edges were taken."))
 
     def unfold(self, insert: Insert, layer: str, place: _Place) -> None:
         """A block at its place, with its array, scale, turn and mirror."""

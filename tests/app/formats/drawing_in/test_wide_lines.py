@@ -30,6 +30,7 @@ def drawn(radius: float, width: float, old: bool, scale: float = 1.0):
 def test_the_edge_of_a_filled_disc_is_meant_and_the_middle_of_all_else(radius, width, across, scale, old):
     found = drawn(radius, width, old, scale)
     hole = next(loop.path.box for loop in found.loops if loop.role == "hole")
+    assert {type(side) for side in hole} == {float}, "which goes over the wire"
     assert hole == pytest.approx((20 - across / 2, 60 - across / 2, 20 + across / 2, 60 + across / 2))
     assert any("drawn with a width" in text for text in found.warnings) is (width > 0)
 
