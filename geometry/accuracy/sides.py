@@ -115,11 +115,16 @@ class _UnderSlot(Struct, frozen=True):
                   - self.depth - built.row(self.floor))
         grown = built.row(self.follow)
         best = np.full(built.trials, np.inf)
+        seen = []
         for px, py in self.points:
             wx, wy = px - strip.x, py - strip.y
-            across = np.maximum(np.abs(wx * strip.dy - wy * strip.dx) - grown, 0.0)
             along = wx * strip.dx + wy * strip.dy
-            beyond = np.maximum(np.maximum(-along, along - strip.length) - grown, 0.0)
+            seen.append((np.abs(wx * strip.dy - wy * strip.dx), np.maximum(-along, along - strip.length)))
+        # A slot that came out smaller is farther away, but not from an axis that runs below its rim.
+        over = np.logical_or.reduce([(across <= _DOT) & (beyond <= _DOT) for across, beyond in seen])
+        nearer = np.where(over, np.maximum(grown, 0.0), grown)
+        for across, beyond in seen:
+            across, beyond = np.maximum(across - nearer, 0.0), np.maximum(beyond - nearer, 0.0)
             # An axis that strays above the floor has to sink by that much too.
             deep = np.hypot(across, np.maximum(height, 0.0)) - rod.radius
             deep = np.where(deep < 0, deep + np.minimum(height, 0.0), deep)

@@ -200,3 +200,14 @@ def test_under_a_blind_slot_nothing_is_overstated(x: float, slant: float, depth:
                     looked += 1
                     assert least - 0.5 <= spec.measure(built)[trial] <= least + 0.01 + head.stretched * (least + RADIUS)
     assert looked >= 5
+
+
+def test_a_blind_slot_that_came_out_smaller_has_no_more_wood_below_it() -> None:
+    """Only the template errs: the bore of 6.4 at half of 16 mm runs below the whole slot, whose floor is 3 deep, in every trial."""
+    slot = Slot(id="slot", shape=StraightSlot(nut_end=(24.0, 40.0), tip_end=(24.0, 150.0), width=9.0), depth=3.0)
+    bench = bench_of(side_head(only(template=1.5), slots=(slot,), margins=Margins(bore_slot=9.0)))
+    lot = Trials(bench, 500, 5)
+    spec, = [s for s in bench.specs(lot.reach()) if isinstance(s.measure, _UnderSlot) and s.kind == "side-bore-to-slot"]
+    for built in lot.built():
+        assert built.row(bench.model.template.slots["slot"]).min() < -1.5
+        assert spec.measure(built) == pytest.approx(8.0 - 3.2 - 3.0, abs=0.01)
