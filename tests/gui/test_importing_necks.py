@@ -67,7 +67,7 @@ def test_the_nut_line_of_a_neck_is_slanted_as_it_is_typed(bench, tmp_path):
     dialog = opened(bench, str(path))
     assert dialog._neck.slant.isVisible() and dialog._neck.slant.text().startswith("0") and not dialog._slanted.isChecked()
     fill(dialog._neck.slant, "40")
-    assert dialog._neck.slant.bad and "30 degrees at the most" in dialog._neck.slant.refusal
+    assert not dialog._slanted.isChecked() and dialog._neck.slant.bad and "30 degrees at the most" in dialog._neck.slant.refusal
     fill(dialog._neck.slant, "6")
     assert dialog._slanted.isChecked() and "slanted by 6.0 degrees" in dialog._guess.text()
     assert dialog._placing().slant == pytest.approx(6)

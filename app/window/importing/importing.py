@@ -338,7 +338,8 @@ class ImportDialog(ReadInOrder, QDialog):
         self._lay()
 
     def _slants(self, degrees: float) -> None:
-        self._slanted.setChecked(degrees != 0)
+        if not self._neck.slant.bad:
+            self._slanted.setChecked(degrees != 0)
 
     def _took(self) -> None:
         self._taken = self.sender()
