@@ -4200,8 +4200,8 @@
         <translation>Länge, oder Breite der Stelle</translation>
     </message>
     <message>
-        <source>Lengthen {slot} by {by} at its {end} end</source>
-        <translation>{slot} um {by} verlängern ({end})</translation>
+        <source>Lengthen {what} by {by} at its {end} end</source>
+        <translation>{what} um {by} verlängern ({end})</translation>
     </message>
     <message>
         <source>Less than a minute.</source>
@@ -6952,8 +6952,8 @@
         <translation>Kurze Stahlwelle durch die Seite in einen gemeinsamen Schlitz, eine Schraube zu jeder Seite.</translation>
     </message>
     <message>
-        <source>Shorten {slot} by {by} at its {end} end</source>
-        <translation>{slot} um {by} kürzen ({end})</translation>
+        <source>Shorten {what} by {by} at its {end} end</source>
+        <translation>{what} um {by} kürzen ({end})</translation>
     </message>
     <message>
         <source>Show its folder</source>
@@ -15543,8 +15543,8 @@
         <translation>{names} ist im echten Stück schon gebohrt (Werkbuch) und bleibt, wo es ist.</translation>
     </message>
     <message>
-        <source>{names} is glued on in the real piece already (job book) and stays as wide as it is.</source>
-        <translation>{names} ist im echten Stück schon angeleimt (Werkbuch) und bleibt so breit, wie es ist.</translation>
+        <source>{names} is glued on in the real piece already (job book) and stays as it is.</source>
+        <translation>{names} ist im echten Stück schon angeleimt (Werkbuch) und bleibt, wie es ist.</translation>
     </message>
     <message>
         <source>{names} is there already and stays as it is: the drawing has nothing in its place.</source>

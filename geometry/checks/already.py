@@ -39,5 +39,5 @@ def _told(snag: Snag, made: Worked) -> Snag:
         said.append(first(count(len(cut), "{names} is cut in the real piece already (job book): more can be taken off, and no wood comes back.",
                                 "{names} are cut in the real piece already (job book): more can be taken off, and no wood comes back.", names=listed(cut))))
     if glued := names(made.glued):
-        said.append(first(say("{names} is glued on in the real piece already (job book) and stays as wide as it is.", names=listed(glued))))
+        said.append(first(say("{names} is glued on in the real piece already (job book) and stays as it is.", names=listed(glued))))
     return replace(snag, advice=" ".join(said))

@@ -44,6 +44,8 @@ _STRING = 0.5
 """What a millimetre that lacks costs where a string is led otherwise: less than any wood that moves."""
 _SPACING, _WHOLE_ROW, _OUT_OF_ROW = 0.9, 0.95, 1.4
 """A row that stays one is worth more than a tuner out of it, which costs so many times what it would by itself."""
+_LONGER = 0.5
+"""An ear that becomes longer moves nothing, and is but more of the same wood."""
 _SIDE, _AXIS, _END, _WIDTH, _DEPTH, _BLANK, _PATTERN = 1.0, 1.3, 1.5, 3.0, 1.5, 1.0, 2.5
 
 _DEPTH_KINDS = {"too-deep": -1, "post-not-through": 1, "slot-not-reached": 1, "post-too-long": 1, "point-to-wall": -1,
@@ -93,7 +95,7 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
         elif isinstance(part, Slot):
             found += _slot(part, snag, push, id in done.cut)
         elif isinstance(part, Ear):
-            found += [Track(_to(("ears", id, "width"), part.width, sign), _DEAR[Ear], FARTHEST_CHANGE) for sign in (1, -1)]
+            found += _ear(part, snag)
         elif part is not None:
             found += _shifts(part, id, push)
             if isinstance(part, SingleHole) and part.depth is not None:
@@ -185,6 +187,14 @@ def _slot(slot: Slot, snag: Snag, push: Vec2 | None, is_cut: bool) -> Iterator[T
     if slot.depth is not None:
         for sign in signs:
             yield Track(_to(("slots", slot.id, "depth"), slot.depth, sign), _DEPTH, FARTHEST_CHANGE)
+
+
+def _ear(ear: Ear, snag: Snag) -> list[Track]:
+    """One that ends too soon can be longer at either end, any other wider or narrower."""
+    if snag.kind != "ear-too-short":
+        return [Track(_to(("ears", ear.id, "width"), ear.width, sign), _DEAR[Ear], FARTHEST_CHANGE) for sign in (1, -1)]
+    ends = sorted(("start", "end"), key=lambda end: getattr(ear, end))
+    return [Track(_to(("ears", ear.id, end), getattr(ear, end), sign), _LONGER, 4 * FARTHEST_CHANGE) for end, sign in zip(ends, (-1, 1), strict=True)]
 
 
 def _shifts(part: Pin | SingleHole | Tuner | Slot, id: str, push: Vec2 | None) -> Iterator[Track]:

@@ -16,9 +16,7 @@ BORES = {"post": "post bores", "counterbore": "counterbores", "clearance": "clea
 def told(layout: Headstock, move: Move) -> str:
     """`Move treble face 1 1.2 mm to the tip, out of its row`: what the move does, without a full stop."""
     if isinstance(move, Stretch):
-        words = {"slot": move.of, "by": _mm(move.by), "end": term(move.end)}
-        return (say("Lengthen {slot} by {by} at its {end} end", **words) if move.by > 0 else
-                say("Shorten {slot} by {by} at its {end} end", **words))
+        return _longer(move.of, move.by, move.end)
     if isinstance(move, Change):
         return _change(layout, move)
     if isinstance(move, Swap):
@@ -38,6 +36,12 @@ def told(layout: Headstock, move: Move) -> str:
     if len(ways) == 2:
         ways = [say("{one} and {two}", one=ways[0], two=ways[1])]
     return _row(layout, move.of, say("Move {what} {ways}", what=move.of, ways="".join(ways)))
+
+
+def _longer(what: str, by: float, end: str) -> str:
+    words = {"what": what, "by": _mm(by), "end": term(end)}
+    return (say("Lengthen {what} by {by} at its {end} end", **words) if by > 0 else
+            say("Shorten {what} by {by} at its {end} end", **words))
 
 
 def _wind(layout: Headstock, tuner: Tuner) -> str:
@@ -62,6 +66,8 @@ def _change(layout: Headstock, move: Change) -> str:
         return say("Space {what} {by} wider", **words) if more else say("Space {what} {by} closer", **words)
     if group == "slots" and field != "width":
         return say("Rout {what} {by} deeper", **words) if more else say("Rout {what} {by} less deep", **words)
+    if group == "ears" and field != "width":
+        return _longer(move.path[1], abs(move.after - move.before), "tip" if more else "nut")
     if group in ("slots", "ears"):
         return say("Make {what} {by} wider", **words) if more else say("Make {what} {by} narrower", **words)
     if group == "tuners":

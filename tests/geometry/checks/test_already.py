@@ -25,10 +25,10 @@ EAR = head(ears=(Ear(id="ear", side="treble", width=25.0, start=0.0, end=180.0),
 def test_an_ear_that_is_glued_on_is_told_to_stay_and_so_is_a_hole_that_is_drilled():
     plain = advice(EAR, "glue-line")
     ear = advice(done(EAR, ("glue ear ear", "ear")), "glue-line")
-    assert ear == f"{plain} Ear is glued on in the real piece already (job book) and stays as wide as it is."
+    assert ear == f"{plain} Ear is glued on in the real piece already (job book) and stays as it is."
     both = advice(done(EAR, ("glue ear ear", "ear"), ("bore a.1.1", "a")), "glue-line")
     assert both == (f"{plain} A is drilled in the real piece already (job book) and stays where it is. "
-                    "Ear is glued on in the real piece already (job book) and stays as wide as it is.")
+                    "Ear is glued on in the real piece already (job book) and stays as it is.")
     assert advice(done(EAR, ("glue ear ear", "ear"), piece="practice"), "glue-line") == plain
 
 

@@ -5,11 +5,16 @@ import random
 import numpy as np
 import pytest
 import shapely
+from msgspec.structs import replace
 
+from geometry.book import tick_off
 from geometry.checks import check
+from geometry.checks.moves import Change
 from geometry.checks.snags import SPOILS
+from geometry.cures import apply_cure, settle
+from geometry.cures.tracks import tracks
 from geometry.edits import mirror_layout
-from geometry.layout import Blank, Ear, Headstock, Pin
+from geometry.layout import Blank, Book, Ear, Headstock, Pin, Task
 from geometry.solids import holes
 from tests.geometry.checks.heads import SIDE, head, loop, side, slot
 
@@ -77,3 +82,32 @@ def test_a_corner_past_an_ear_is_told_and_a_hair_is_not() -> None:
 def test_a_pin_on_an_ear_has_its_wood_to_the_ears_end(y: float, words: str) -> None:
     snag, = past(pins=(Pin(id="p", at=(40.0, y), diameter=4.0),))
     assert words in snag.text and snag.measured == pytest.approx(98.0 - y, abs=1e-9)
+
+
+@pytest.mark.parametrize("turned", [False, True])
+@pytest.mark.parametrize(("start", "end", "y", "words"), [
+    (-20.0, 150.0, 60.0, "Lengthen ear by 30.0 mm at its tip end."), (25.5, 185.0, 90.0, "Lengthen ear by 25.5 mm at its nut end."),
+    (-20.0, 178.0, 174.0, "Lengthen ear by 2.0 mm at its tip end.")])
+def test_a_click_makes_an_ear_longer_that_ends_too_soon(start: float, end: float, y: float, words: str, turned: bool) -> None:
+    if turned:
+        start, end = end, start
+    ear = Ear(id="ear", side="treble", width=20.0, start=start, end=end)
+    layout = head(slots=(slot(nut=y - 6.0, tip=y + 6.0),), patterns=(SIDE,), tuners=(side("a", y),), ears=(ear,))
+    before = check(layout)
+    of_head = next(snag for snag in before.snags if snag.kind == "ear-too-short" and "outline" in snag.between)
+    cured = settle(layout, before, of_head)
+    assert cured.cure == words
+    assert not [snag for snag in check(apply_cure(layout, cured)).snags if snag.kind == "ear-too-short" and "outline" in snag.between]
+
+
+def test_a_bore_past_the_end_of_an_ear_stays_and_the_ear_becomes_longer() -> None:
+    ear = Ear(id="ear", side="treble", width=9.0, start=-20.0, end=100.0)
+    layout = head(slots=(slot(),), patterns=(SIDE,), tuners=(side("a", 99.0),), ears=(ear,))
+    before = check(layout)
+    snag = next(snag for snag in before.snags if snag.kind == "ear-too-short" and "a" in snag.between)
+    cured = settle(layout, before, snag)
+    assert cured.cure == "Lengthen ear by 4.0 mm at its tip end."
+    assert not [left for left in check(apply_cure(layout, cured)).snags if left.kind == "ear-too-short" and "a" in left.between]
+    done = replace(layout, book=tick_off(Book(piece="real"), Task(operation="glue ear ear", features=("ear",)), 1))
+    moves = [way.make(1.0) for way in tracks(done, snag)]
+    assert moves and not any(isinstance(move, Change) and move.path[0] == "ears" for move in moves)
