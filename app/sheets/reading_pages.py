@@ -9,6 +9,7 @@ from app.sheets.book_pages import taller
 from app.sheets.lay import Block, Column, heading, natural, of_marks, space, table
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import hundredths, length, unit_words
+from geometry.checks.in_wood import by_the_wood
 from geometry.drawing import Label, Stroke
 from geometry.drawing.heights import READ
 from geometry.drawing.shapes import straight
@@ -31,6 +32,8 @@ HEADS = {"practice": say("Readings, practice piece"), "real": say("Readings, rea
 def reading_blocks(layout: Headstock, width: float) -> list[Block]:
     """A form for the piece on the bench, and what was read of the other piece, if anything was."""
     known = drillings(layout)
+    for piece in PIECES:
+        layout = by_the_wood(layout, piece)
     pieces = [piece for piece in PIECES if piece == layout.book.piece or any(one.piece == piece for one in layout.book.readings)]
     about = say("Measure the finished piece and write each reading beside its plan; the Readings page of the job book takes "
                 "them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; "

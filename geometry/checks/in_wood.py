@@ -146,7 +146,7 @@ def _in_wood(layout: Headstock, piece: Piece) -> InWood:
 
 
 def called_now(layout: Headstock, piece: Piece) -> Book:
-    """The book with what is done and timed of a piece under the names that the drawing has now for what was made, so that whoever goes
+    """The book with what is done, timed and measured of a piece under the names that the drawing has now for what was made, so that whoever goes
     by names meets the right one."""
     return renamed(layout.book, in_wood(layout, piece).again, piece)
 
@@ -163,18 +163,23 @@ def renamed(book: Book, again: tuple[tuple[Task, Tick], ...], piece: Piece) -> B
             pairs[one.task.operation] = one.task, task
             taken.add(task.operation)
     free = (was for was, _ in pairs.values() if was.operation not in taken)
-    new = {id: task for id, (_, task) in pairs.items()} | {task.operation: next(free) for _, task in pairs.values() if task.operation not in pairs}
+    moves = [*pairs.values(), *((task, next(free)) for _, task in pairs.values() if task.operation not in pairs)]
+    new = {was.operation: task for was, task in moves}
+    bores = {drilling_of(was): drilling_of(task) for was, task in moves}
 
     def called(one: _Entry) -> _Entry:
         task = new.get(one.task.operation) if one.piece == piece else None
         return one if task is None else replace(one, task=replace(one.task, operation=task.operation, features=task.features))
 
-    return replace(book, done=tuple(map(called, book.done)), times=tuple(map(called, book.times)), clock=book.clock and called(book.clock))
+    readings = tuple([replace(one, drilling=bores.get(one.drilling, one.drilling), other=bores.get(one.other, one.other)) if one.piece == piece else one
+                      for one in book.readings])
+    return replace(book, done=tuple(map(called, book.done)), times=tuple(map(called, book.times)), clock=book.clock and called(book.clock),
+                   readings=readings)
 
 
-def by_the_wood(layout: Headstock) -> Headstock:
-    """The layout with what is made of the real piece under the names of now: for whoever asks by name what stays where it is."""
-    book = called_now(layout, "real")
+def by_the_wood(layout: Headstock, piece: Piece = "real") -> Headstock:
+    """The layout with what is made of a piece under the names of now: for whoever asks by name what stays where it is, or what was measured."""
+    book = called_now(layout, piece)
     return layout if book is layout.book else replace(layout, book=book)
 
 

@@ -5,6 +5,11 @@ from msgspec.structs import replace
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
+from app.sheets.reading_pages import reading_blocks
+from geometry.book import made_by, put_reading, task_of, tick_off
+from geometry.drawing import Label
+from geometry.edits import mirror_layout
+from geometry.sequence import operations
 from geometry.solids import side_bore
 from geometry.units import parse_length
 from tests.gui.hands import pick, type_on
@@ -116,3 +121,31 @@ def test_whose_readings_they_are_is_said(bench, room):
     page.table.stand_at(0, 2)
     type_on(page.table, "30.1")
     assert bench.layout.book.readings[0].piece == "real" and page.said.startswith("These are readings of the real piece")
+
+
+def test_after_a_mirror_image_a_reading_stands_beside_the_hole_that_was_measured(bench, room):
+    document = bench.window.document
+    book = replace(document.book, piece="real")
+    for number, op in enumerate(operations(document.layout), 1):
+        if op.features == ("bass side 2",) and op.drillings:
+            book = tick_off(book, task_of(op), number, made_by(document.layout, op))
+    document.record("Ticks", lambda _: book)
+    pick(room.readings.page.ways, 3)
+    row = next(row for row, one in enumerate(room.readings._rows) if one.drilling == "bass side 2.1.1")
+    planned = room.readings._rows[row].planned
+    document.record("Reading", lambda book: put_reading(book, replace(room.readings._rows[row], piece="real", value=planned + 0.3)))
+    document.apply("Mirror", mirror_layout(document.layout))
+    bench.pump()
+
+    def shown():
+        words = room.readings.page.table.words
+        return {room.readings._rows[row].drilling for row in range(len(room.readings._rows)) if words.index(row, 2).data()}
+    assert shown() == {"bass side 2.1.1"}
+    texts = [mark.text for block in reading_blocks(document.layout, 180.0) for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
+    assert any(text.startswith("bass side 2.1.1 ") for text in texts[:texts.index(f"{planned + 0.3:.2f}")][-8:])
+    document.record("Minutes", lambda book: replace(book, currency="EUR"))
+    bench.pump()
+    assert shown() == {"bass side 2.1.1"} and document.book.readings[0].drilling == "bass side 2.1.1"
+    document.undo()
+    bench.pump()
+    assert shown() == {"bass side 2.1.1"}

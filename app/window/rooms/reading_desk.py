@@ -22,6 +22,7 @@ from app.panels.book.reading_rows import (
 )
 from app.window.history_buttons import ACCURACY_TAKEN
 from geometry.book import put_reading, remove_reading
+from geometry.checks.in_wood import by_the_wood
 from geometry.checks.words import few
 from geometry.errors import GeometryError
 from geometry.layout import Reading
@@ -56,8 +57,9 @@ class ReadingDesk(QObject):
 
     def show(self) -> None:
         """Show the readings of the piece on the bench."""
-        layout, unit = self._window.document.layout, self._window.unit
-        piece = layout.book.piece
+        document, unit = self._window.document, self._window.unit
+        piece = document.book.piece
+        layout = by_the_wood(document.layout, piece)
         try:
             wanted = asked(layout, self.page.way)
             self._old = not_asked(wanted, layout.book.readings, piece, self.page.way)

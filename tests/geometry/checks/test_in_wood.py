@@ -10,8 +10,9 @@ from geometry.checks import LiveCheck, check
 from geometry.checks.in_wood import by_the_wood, strays
 from geometry.cures.tracks import tracks
 from geometry.edits import add_hole, mirror_layout, nudge, remove_features, rename, set_field
-from geometry.layout import Bored
+from geometry.layout import Bored, Reading
 from geometry.layout import drilled as drilled_ids
+from geometry.measured import planned_value
 from geometry.sequence import operations
 from geometry.solids.in_wood import bored, on_axis, same_hole
 from tests.geometry.sequence.specimens import demo
@@ -183,6 +184,22 @@ def test_after_mirroring_what_stays_is_what_is_drilled_and_not_what_its_name_say
     assert "bass side 2" not in moving and "treble side 2" in moving
     assert describe(there, "bass side 2", "mm").facts[0].value == "drilled: a move here moves the plan alone"
     assert all(fact.label != "In the real piece" for fact in describe(there, "treble side 2", "mm").facts)
+
+
+@pytest.mark.parametrize("piece", ["real", "practice"])
+def test_after_mirroring_a_reading_is_of_the_hole_that_was_measured(piece):
+    job = drilled(demo(), "bass side 1", "bass side 2", piece=piece)
+    read = (Reading(piece=piece, drilling="bass side 2.1.1", what="y", value=60.0),
+            Reading(piece=piece, drilling="bass side 1.1.1", what="distance", how="over the wood", other="bass side 2.1.1", value=30.0))
+    job = replace(job, book=replace(job.book, readings=read))
+    there = mirror_layout(job)
+    assert there.book.readings[1].other == "treble side 2.1.1"
+    named = by_the_wood(there, piece).book
+    assert named.readings == read
+    assert [planned_value(there, one) for one in named.readings] == pytest.approx([planned_value(job, one) for one in read])
+    assert by_the_wood(replace(there, book=named), piece).book.readings == read, "what is written into the book so is told no other way"
+    other = "practice" if piece == "real" else "real"
+    assert by_the_wood(there, other).book is there.book
 
 
 def test_a_hole_that_is_drawn_where_another_was_drilled_is_that_one_and_its_own_is_gone():
