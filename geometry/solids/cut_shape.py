@@ -70,8 +70,10 @@ def astray(was: Shaped, now: Slot | Loop, thickness: float) -> Astray:
 
 
 def beyond(one: Wall, other: Wall) -> tuple[Far, Far]:
-    """How far the inside of a closed wall goes beyond that of another, and where that is most, to within FLAT of either; then the
-    same of the other one."""
+    """How far the inside of a closed wall goes beyond that of another, and where that is most; then the same of the other one.
+
+    By spots STEP apart at the most: where the two run near each other within a hundredth of a mm, never short by more than STEP / 2.
+    """
     spots = [shapely.get_coordinates(shapely.segmentize(wall.line, STEP)) for wall in (one, other)]
     here, there = other.about(spots[0]), one.about(spots[1])
     return _most(spots, -here, there), _most(spots, here, -there)
