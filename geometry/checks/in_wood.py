@@ -152,7 +152,7 @@ def called_now(layout: Headstock, piece: Piece) -> Book:
 
 
 def renamed(book: Book, again: tuple[tuple[Task, Tick], ...], piece: Piece) -> Book:
-    """The same by InWood.again. What went by one of these names and is in the drawing no more takes one that has become free. The very
+    """The same by InWood.again. What went by one of these names and is in the drawing no more takes one of its sort that has become free. The very
     same book where nothing is called otherwise."""
     if not again:
         return book
@@ -162,8 +162,12 @@ def renamed(book: Book, again: tuple[tuple[Task, Tick], ...], piece: Piece) -> B
         if one.task.operation not in pairs and task.operation not in taken:
             pairs[one.task.operation] = one.task, task
             taken.add(task.operation)
-    free = (was for was, _ in pairs.values() if was.operation not in taken)
-    moves = [*pairs.values(), *((task, next(free)) for _, task in pairs.values() if task.operation not in pairs)]
+    moves = list(pairs.values())
+    for was, task in pairs.values():
+        if was.operation not in taken:  # free now: for what went by the name at the other end of the chain that begins here
+            while task.operation in pairs:
+                task = pairs[task.operation][1]
+            moves.append((task, was))
     new = {was.operation: task for was, task in moves}
     bores = {drilling_of(was): drilling_of(task) for was, task in moves}
 

@@ -7,10 +7,10 @@ from app.panels.describe import describe
 from geometry.accuracy.knobs import knobs
 from geometry.book import done_steps, made_by, otherwise, set_minutes, start, stop, task_of, tick_off
 from geometry.checks import LiveCheck, check
-from geometry.checks.in_wood import by_the_wood, strays
+from geometry.checks.in_wood import by_the_wood, renamed, strays
 from geometry.cures.tracks import tracks
 from geometry.edits import add_hole, mirror_layout, nudge, remove_features, rename, set_field
-from geometry.layout import Bored, Reading
+from geometry.layout import Book, Bored, Done, Reading, Task
 from geometry.layout import drilled as drilled_ids
 from geometry.measured import planned_value
 from geometry.sequence import operations
@@ -200,6 +200,20 @@ def test_after_mirroring_a_reading_is_of_the_hole_that_was_measured(piece):
     assert by_the_wood(replace(there, book=named), piece).book.readings == read, "what is written into the book so is told no other way"
     other = "practice" if piece == "real" else "real"
     assert by_the_wood(there, other).book is there.book
+
+
+def test_what_is_gone_takes_a_name_of_its_own_sort_that_is_free():
+    def task(operation):
+        return Task(operation=operation, features=(operation.split()[1].split(".")[0],))
+
+    def done(operation):
+        return Done(piece="real", task=task(operation))
+    bores, routs = ("bore a.1", "bore b.1", "bore c.1"), ("rout s 1", "rout t 1")
+    book = Book(done=tuple(map(done, (*bores, *routs))), readings=tuple(Reading(piece="real", drilling=one.split()[1], what="y", value=1.0) for one in bores))
+    again = tuple((task(new), done(old)) for old, new in (("bore b.1", "bore c.1"), ("rout s 1", "rout t 1"), ("bore a.1", "bore b.1")))
+    made = renamed(book, again, "real")
+    assert [one.task.operation for one in made.done] == ["bore b.1", "bore c.1", "bore a.1", "rout t 1", "rout s 1"]
+    assert [one.drilling for one in made.readings] == ["b.1", "c.1", "a.1"]
 
 
 def test_a_hole_that_is_drawn_where_another_was_drilled_is_that_one_and_its_own_is_gone():
