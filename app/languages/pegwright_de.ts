@@ -5108,6 +5108,10 @@
         <translation>Knoten werden entlang x oder y ausgerichtet.</translation>
     </message>
     <message>
+        <source>None of this moves the slots that are held with them.</source>
+        <translation>Nichts davon versetzt die mitgehaltenen Schlitze.</translation>
+    </message>
+    <message>
         <source>Not all of it is text in UTF-8: some bytes were spoiled or it was saved by something else.</source>
         <translation>Nicht alles ist Text in UTF-8: einige Bytes sind verdorben, oder ein anderes Programm hat gespeichert.</translation>
     </message>
@@ -11072,6 +11076,10 @@
         <translation>Das Verlangte ließ sich nicht schreiben: {why}.</translation>
     </message>
     <message>
+        <source>What was in hand is put back.</source>
+        <translation>Was in der Hand war, ist zurückgelegt.</translation>
+    </message>
+    <message>
         <source>What was in hand is put back: the layout changed meanwhile.</source>
         <translation>Was in der Hand war, ist zurückgelegt: der Entwurf wurde inzwischen geändert.</translation>
     </message>
@@ -15185,6 +15193,10 @@
     <message>
         <source>{diameter} follower, {cutter} cutter, offset {offset}</source>
         <translation>Führung {diameter}, Fräser {cutter}, Versatz {offset}</translation>
+    </message>
+    <message>
+        <source>{diameter} hole</source>
+        <translation>Bohrung {diameter}</translation>
     </message>
     <message>
         <source>{diameter} mm wide</source>

@@ -40,15 +40,18 @@ def several_nodes(layout: Headstock, ref: str, nodes: tuple[int, ...], mirrored:
         FieldRow(say("Drag one of them to move all, arrow keys nudge them, Delete removes them."), "note")])
 
 
-def _ways(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
-    """A button for each way of setting them out that these things allow."""
+def _ways(layout: Headstock, held: tuple[str, ...]) -> list[FieldRow]:
+    """A button for each way of setting them out that these things allow. A frame about tuners holds the slots between them too: these
+    stay where they are."""
+    slots = [slot.id for slot in layout.slots if slot.id in held]
+    ids = tuple(id for id in held if id not in slots) if len(slots) < len(held) - 1 else held
     tuners = [tuner for tuner in layout.tuners if tuner.id in ids]
     singles = [one for one in (*layout.pins, *layout.holes) if one.id in ids]
     mounts = {layout.pattern(tuner.pattern).mount for tuner in tuners}
     in_rows = [tuner.id for tuner in tuners if isinstance(tuner.place, RowPlace)]
     free = not in_rows
     rows: list[FieldRow] = []
-    if len(tuners) == len(ids) and len(mounts) == 1:
+    if len(tuners) > 1 and len(mounts) == 1:
         rows += [_hardware(layout, tuners), *other_hand_rows(layout, tuners)]
 
     def button(word: str, edit: Callable[[Headstock], Headstock]) -> None:
@@ -72,10 +75,12 @@ def _ways(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
     elif any(row.kind == "button" for row in rows):
         rows.append(FieldRow(say("The thing held first stays when the others come to it. In a row one spacing holds for "
                                  "all; spread, each can be moved alone again."), "note"))
-    if all(any(slot.id == id for slot in layout.slots) for id in ids):
-        rows.append(slot_there_row(layout, ids))
-    if all(any(hole.id == id for hole in layout.holes) for id in ids):
-        rows += [there_row(layout, ids), *tuner_rows(layout, ids)]
+    if len(ids) < len(held) and any(row.kind == "button" for row in rows):
+        rows.append(FieldRow(say("None of this moves the slots that are held with them."), "note"))
+    if all(any(slot.id == id for slot in layout.slots) for id in held):
+        rows.append(slot_there_row(layout, held))
+    if all(any(hole.id == id for hole in layout.holes) for id in held):
+        rows += [there_row(layout, held), *tuner_rows(layout, held)]
     return rows
 
 

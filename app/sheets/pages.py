@@ -179,12 +179,14 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
     ask()
     pictures = stage_blocks(layout, work, wide, ask)
     to_cut = [*side_blocks(layout, wide), *card_blocks(layout, work, made, wide, ask), *router_blocks(layout, work, len(made) + 1, wide)]
-    nut = nut_blocks(layout, wide)
+    lists, nut = list_blocks(layout, work, wide), nut_blocks(layout, wide)
+    at_the_nut = say("Where each string crosses the nut, at full size to lay on it, and as a table.")
+    alone, under = lay(lists), lay([*lists, space(4.0), *nut])
+    fits = len(under) == len(alone)  # else the nut has pages of its own
     before = [
         _Section(say("Cut list and parts"), _sentences(
-            say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."),
-            say("Where each string crosses the nut, at full size to lay on it, and as a table.") if nut else ""),
-                 lay([*list_blocks(layout, work, wide), space(4.0), *nut])),
+            say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."), at_the_nut if nut and fits else ""), under if fits else alone),
+        _Section(say("Strings in the nut"), at_the_nut, [] if fits else lay(nut)),
         _Section(say("Running order"), _sentences(
             say("Every step with a box to tick, set-up after set-up."), say("Block heights for the tilts.") if blocks else "",
             say("What the piece looks like after each stretch of steps.") if pictures else ""),

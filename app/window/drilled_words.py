@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from app.document.history import History
-from geometry.checks.in_wood import in_wood
+from geometry.checks.in_wood import by_the_wood, in_wood
 from geometry.checks.words import few
 from geometry.layout import Headstock, cut, drilled
 from geometry.layout.names import OUTLINE
@@ -20,16 +20,17 @@ def drawn_otherwise(history: History, came_from: int) -> str:
     job book, and are otherwise or not at all in the plan now. Nothing for none, nor for what the step puts back to where the book says
     that it was made. A hole set anew may have the name of one that another step brings back; one that was renamed is the same."""
     here = history.at
-    ids = drilled(history.current) | cut(history.current)
+    layout = by_the_wood(history.current)
+    ids = drilled(layout) | cut(layout)
     if not ids or here == came_from:
         return ""
     from app.document.carried import names_now  # here: most steps go back over no drilled hole
 
     first, last = sorted((here, came_from))
     layouts = history.layouts[first:last + 1]
-    was, now = _drawn(layouts[came_from - first]), _drawn(history.current)
+    was, now = _drawn(layouts[came_from - first]), _drawn(layout)
     called = {there: name for name, there in names_now(layouts, here - first, ids)[came_from - first].items()}
-    wood = in_wood(history.current, "real")
+    wood = in_wood(layout, "real")
     written = {id for one in wood.ticks for id in one.task.features or (OUTLINE,)} - wood.strayed
     names = sorted(term(id) if id == OUTLINE else id for id in ids
                    if was.get(called.get(id, id)) != now.get(id) and not (id in written and id in now))

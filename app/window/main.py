@@ -244,7 +244,7 @@ class MainWindow(Frame):
     # ---- changing -------------------------------------------------------
     def set_stage(self, stage: str) -> None:
         self.front.leave()
-        self.hand.cancel()
+        put_back = self._put_back()
         before = self.room
         if before is not None and stage != self.stage:
             before.leave()
@@ -264,6 +264,8 @@ class MainWindow(Frame):
             self.show_room()
         self.history_buttons.name_steps()
         self.keyboard.home()
+        if put_back:
+            self.say(put_back)
 
     def do(self, key: str) -> None:
         self.commands.run(key)
@@ -277,10 +279,17 @@ class MainWindow(Frame):
             super().keyPressEvent(event)
 
     def set_tool(self, tool: str) -> None:
-        self.hand.cancel()
+        put_back = self._put_back()
         self._take(tool)
         self._options()
         self.keyboard.home()
+        if put_back:
+            self.say(put_back)
+
+    def _put_back(self) -> str:
+        """Put back what is in hand; what to say of it, nothing for a hand that has not begun anything."""
+        begun = self.hand.begun
+        return say("What was in hand is put back.") if self.hand.cancel() and begun else ""
 
     def _take(self, tool: str) -> None:
         self.tools.set_tool(tool)

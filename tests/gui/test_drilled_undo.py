@@ -3,7 +3,7 @@
 from msgspec.structs import replace
 
 from geometry.book import tick_off
-from geometry.edits import add_hole, nudge, remove_features, rename
+from geometry.edits import add_hole, mirror_layout, nudge, remove_features, rename
 from geometry.layout import Made, Task
 from geometry.layout.drilled import drilling_of
 from geometry.sequence import operations
@@ -78,3 +78,18 @@ def test_a_drilled_hole_under_its_name_before_is_no_other_hole(bench):
     assert foot.said == f"Back to the beginning {TOLD.format(name=feature)}"
     bench.window.changes.go(1)
     assert foot.said == "Forward to: Rename"
+
+
+def test_after_a_mirror_image_a_hole_with_the_name_of_the_drilled_one_is_not_told_of(bench):
+    document, run, foot = bench.window.document, bench.window.commands.run, bench.window.foot
+    for name, x in (("bass screw", -20.0), ("treble screw", 20.0)):
+        layout = add_hole(bench.layout, (x, 185.0), 3.0)
+        document.apply(name, rename(layout, "holes", layout.holes[-1].id, name))
+    drilling, = (drilling for hole in holes(bench.layout) for drilling in hole.drillings if drilling.id == "bass screw.1")
+    task = Task(operation="bore bass screw.1", features=("bass screw",))
+    document.record("done", lambda book: tick_off(replace(book, piece="real"), task, 1, Made(hole=bored(drilling))))
+    document.apply("Mirror", mirror_layout(bench.layout))
+    document.apply("Remove", remove_features(bench.layout, ("treble screw",)))  # not drilled: its twin is where the hole in the wood is
+    for key, said in (("undo", "Undone: Remove"), ("redo", "Done again: Remove"), ("undo", "Undone: Remove"), ("undo", "Undone: Mirror")):
+        run(key)
+        assert foot.said == said

@@ -20,6 +20,7 @@ def test_a_drawing_at_half_size_is_made_as_long_as_it_is_in_truth(bench, tmp_pat
     drawing.saveas(path)
     dialog = opened(bench, str(path))
     assert dialog._longest.text() == "90 mm"
+    assert [dialog._table.item(i, 0).text() for i in range(2)] == ["40 x 90 mm, layer 0", "5 mm hole, layer 0"]
     fill(dialog._longest, "-3")
     assert dialog._longest.bad and dialog.isVisible()
     fill(dialog._longest, "180")

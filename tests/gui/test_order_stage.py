@@ -1,5 +1,7 @@
 """The Order stage by mouse and keys: flip through the build, drag a step, see what that spoils, go back."""
 
+from itertools import pairwise
+
 import pytest
 from msgspec.structs import replace
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
@@ -244,6 +246,15 @@ def test_a_step_that_cannot_be_done_is_said_plainly(bench, order, qtbot):
     qtbot.waitUntil(lambda: "Cannot be done" in order.panel.loud)
     assert "needs a tilt of 6.8°" in order.panel.loud
     assert {row.id for row in order.panel.list.steps if row.grade == "loud"} >= {"side bore treble side 3.1.1"}
+
+
+def test_rows_are_laid_anew_as_soon_as_the_list_is_narrower(bench, order):
+    shown = order.panel.list
+    before = [shown.row_box(row.id).top() for row in shown.steps]
+    shown.resize(shown.width() - 140, shown.height())
+    boxes = [shown.visualRect(shown.model().index(i, 0)) for i in range(shown.model().rowCount())]
+    assert all(above.bottom() + 1 == below.top() for above, below in pairwise(boxes))
+    assert shown.row_box(shown.steps[-1].id).top() - shown.row_box(shown.steps[0].id).top() > before[-1] - before[0]
 
 
 # ---- what is done -------------------------------------------------------------

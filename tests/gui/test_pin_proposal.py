@@ -39,6 +39,13 @@ def test_esc_puts_back(bench, asked):
     assert bench.layout is asked and bench.window.document.shown is asked and not bench.window.hand.busy
 
 
+def test_another_stage_or_tool_puts_back_and_says_so(bench, asked):
+    bench.window.set_stage("tuners")
+    assert bench.layout is asked and not bench.window.hand.busy and bench.window.foot.said == "What was in hand is put back."
+    bench.window.set_stage("slots")
+    assert bench.window.foot.said != "What was in hand is put back."
+
+
 def test_no_room_is_said(bench, qtbot):
     wide = msgspec.structs.replace(bench.layout.margins, pin_any=60.0)
     bench.window.document.apply("Wide margin", msgspec.structs.replace(bench.layout, margins=wide))

@@ -233,6 +233,18 @@ def test_several_tuners_take_other_hardware_in_one_step(bench):
     assert not any(row.label == "Hardware of all" for row in face)
 
 
+def test_slots_that_a_frame_held_too_leave_the_tuners_their_ways(bench):
+    layout, ids = bench.layout, ("bass side 1", "bass side 2", "bass side 3")
+    alone, framed = ([row.label for row in several(layout, held, "mm").fields if row.kind in ("button", "choice")]
+                     for held in (ids, ("bass slot", "treble slot", *ids)))
+    assert framed == alone and "Hardware of all" in alone
+    row, = [row for row in several(layout, ("bass slot", *ids), "mm").fields if row.label == "Make a row along the edge" or row.label == "Free from the row"]
+    made = row.change(None)
+    assert made.slots == layout.slots and made != layout
+    one = several(layout, ("bass slot", ids[0]), "mm").fields
+    assert not any(row.kind in ("button", "choice") for row in one), "a slot and one tuner have nothing to be set out by"
+
+
 @pytest.mark.parametrize("mirrored", [False, True])
 def test_members_of_a_row_are_freed_together_in_one_step(bench, mirrored):
     window, ids = bench.window, ("treble face 1", "treble face 2", "treble face 3")

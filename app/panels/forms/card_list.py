@@ -30,6 +30,16 @@ class CardList(QListView):
         self._card.theme = theme
         self.viewport().update()
 
+    def resizeEvent(self, event) -> None:
+        """Rows are as high as their words wrap: another width lays them anew at once, the toolkit does so for another height alone."""
+        super().resizeEvent(event)
+        if event.size().width() == event.oldSize().width():
+            return
+        if self.state() == QListView.State.NoState:
+            self.doItemsLayout()
+        else:
+            self.scheduleDelayedItemsLayout()  # its bar came while rows are laid
+
     def keyPressEvent(self, event) -> None:
         super().keyPressEvent(event)
         if event.key() in _WALK and self.currentIndex().isValid():

@@ -8,12 +8,14 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QHeaderView, QTableWidget, QTableWidgetItem, QWidget
 
 from app.formats.drawing_in import Loop
+from app.formats.drawing_in.roles import is_hole
 from app.look.choice import Choice
 from app.look.plain import plain
 from app.look.sizes import keep
 from app.window.importing.roles import ROLE_WORDS, ROLES, Roles
+from geometry.curves import Path
 from geometry.saying import say
-from geometry.units import LengthUnit, format_size
+from geometry.units import LengthUnit, format_close, format_size
 
 MOST_ROWS = 200
 AT_ONCE = 30
@@ -67,9 +69,8 @@ class LoopTable(QTableWidget):
 
     def _fill_row(self, i: int) -> None:
         loop = self._loops[i]
-        x0, y0, x1, y1 = loop.path.box
         layer = say(", layer {layer}", layer=loop.layer) if loop.layer else ""
-        label = QTableWidgetItem(f"{format_size(x1 - x0, y1 - y0, self._unit, 2)}{layer}")
+        label = QTableWidgetItem(f"{self._size(loop.path)}{layer}")
         label.setFlags(label.flags() & ~Qt.ItemFlag.ItemIsEditable)
         label.setToolTip(plain(label.text()))
         box = Choice(self)
@@ -81,6 +82,13 @@ class LoopTable(QTableWidget):
         box.setAccessibleName(say("What the loop {size} becomes", size=label.text()))
         self.setItem(i, 0, label)
         self.setCellWidget(i, 1, box)
+
+    def _size(self, path: Path) -> str:
+        """How large a loop is: by its diameter where it is a hole, else by the box about it."""
+        x0, y0, x1, y1 = path.box
+        if is_hole(path):
+            return say("{diameter} hole", diameter=format_close((x1 - x0 + y1 - y0) / 2, self._unit, 2, mark=True))
+        return format_size(x1 - x0, y1 - y0, self._unit, 2)
 
     def _role(self) -> None:
         box = self.sender()

@@ -14,7 +14,7 @@ from geometry.edits import mirror_layout
 from geometry.lengths import speaking
 from geometry.strings.runs import runs
 from tests.app.formats.out.pdf_reading import drawn
-from tests.app.sheets.printed import layout, made, opened
+from tests.app.sheets.printed import layout, made, opened, section
 
 WIDE = 180.0
 MANDOLIN, GUITAR = begin(usual("mandolin")), begin(usual("guitar"))
@@ -136,3 +136,11 @@ def test_the_nut_is_printed_at_full_size():
     boxes = [[[p[axis] for p in path.points] for axis in (0, 1)] for path in drawn(opened("demo")[number])]
     wide = [max(xs) - min(xs) for xs, ys in boxes if max(ys) - min(ys) == pytest.approx(BODY, abs=0.01)]
     assert wide == [pytest.approx(head.nut.width, abs=0.01)]
+
+
+def test_the_nut_stands_under_the_lists_where_there_is_room_and_else_on_a_page_of_its_own():
+    at_the_nut = "Where each string crosses the nut"
+    assert "Strings in the nut" in section("demo", "Cut list and parts", "A3") and section("demo", "Strings in the nut", "A3") == ""
+    assert section("demo", "Cover", "A3").count(at_the_nut) == 1
+    assert "Strings in the nut" not in section("demo", "Cut list and parts") and "Strings in the nut" in section("demo", "Strings in the nut")
+    assert section("demo", "Cover").count(at_the_nut) == 1
