@@ -241,6 +241,8 @@ def test_slots_that_a_frame_held_too_leave_the_tuners_their_ways(bench):
     row, = [row for row in several(layout, ("bass slot", *ids), "mm").fields if row.label == "Make a row along the edge" or row.label == "Free from the row"]
     made = row.change(None)
     assert made.slots == layout.slots and made != layout
+    pinned = [row.label for row in several(layout, (*ids, layout.pins[0].id), "mm").fields]
+    assert "Hardware of all" in pinned and "Make a row along the edge" not in pinned
     one = several(layout, ("bass slot", ids[0]), "mm").fields
     assert not any(row.kind in ("button", "choice") for row in one), "a slot and one tuner have nothing to be set out by"
 
