@@ -69,7 +69,7 @@ def test_the_corner_that_was_rounded(bench):
 @pytest.fixture
 def dialog(bench, monkeypatch):
     """What must be held, with one proposal at once: to slide a tuner by a millimetre."""
-    def proposed(layout: Headstock, aim, **_) -> Proposal:
+    def proposed(layout: Headstock, aim, *_) -> Proposal:
         moved = nudge(layout, ("treble side 2",), 0.0, 1.0)
         return Proposal(moved, (("treble side 2", (0.0, 1.0)),), aim, Outlook(0.5, 0.5, ()), Outlook(0.75, 0.75, ()))
     monkeypatch.setattr("app.window.dialogs.holding.TRIALS", 200)

@@ -33,6 +33,7 @@ def others_closed(bench):
         if window is not bench.window:
             window.document.replace(window.document.layout, None)
             window.close()
+    bench.window.windows.end()
 
 
 def names(bench) -> list[str]:
