@@ -7,8 +7,8 @@ Python collects nothing by itself (app/threads/collector.py): it is done between
 
 import gc
 
-MOST = 100_000
-"""So many things more than after the last time may be alive when a test is over: two windows, say."""
+MOST = 50_000
+"""So many things more than after the last time may be alive when a test is over: a window, say."""
 
 
 def set_aside() -> None:

@@ -158,10 +158,10 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
         unreadable.tell(windows, found.unreadable)
     if unread:
         ask.warn(window, say("This file was not opened"), unread)
-    if slow is not None and windows.current.files.open(slow):
+    if slow is not None and windows.current is not None and windows.current.files.open(slow):
         windows.current.set_stage(kept_stage(settings))
     if drawn and windows.current is not None:
-        if window.front.shown:
+        if window in windows.all and window.front.shown:
             take(window, file)
         else:  # what was recovered stays as it is
             windows.open(file)

@@ -124,7 +124,7 @@ _last: tuple[Headstock | None, Piece, InWood] = (None, "real", _NOTHING)
 
 
 def in_wood(layout: Headstock, piece: Piece) -> InWood:
-    """The same of a layout by itself; that of the layout asked for last is remembered. Nothing where its shapes make no sense."""
+    """What a layout has of all that is made of a piece; that of the layout asked for last is remembered. Nothing where its shapes make no sense."""
     global _last
     known, of, found = _last
     if known is not layout or of != piece:
