@@ -38,7 +38,7 @@ class Painting:
         self.box = whole.boundingRect()
 
     def paint(self, painter: QPainter, move: QTransform, theme: Theme, width: float) -> None:
-        """Paint through `move` (mm to pixels); labels are kept within `width` pixels and apart from each other."""
+        """Paint through `move` (mm to pixels); labels are kept within `width` pixels, below the upper edge and apart from each other."""
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         paint_paths(painter, self._paths, move, theme)
         font = lettered(painter.font(), LETTERS)
@@ -55,6 +55,7 @@ class Painting:
             left = {"left": 0.0, "middle": size.width() / 2, "right": size.width()}[label.anchor]
             box = QRectF(at.x() - left, at.y() - size.height() / 2, size.width(), size.height())
             box.moveLeft(min(max(box.left(), 1.0), max(1.0, width - box.width() - 1)))
+            box.moveTop(max(box.top(), 0.0))
             while any(box.adjusted(-3, 0, 3, 0).intersects(other) for other in taken):
                 box.translate(0, size.height())
             taken.append(box)

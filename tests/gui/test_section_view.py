@@ -2,7 +2,7 @@
 
 from app.look.theme import DAY
 from app.panels.section import SectionView
-from geometry.drawing import Area
+from geometry.drawing import Area, Label
 from geometry.drawing.shapes import rectangle
 from tests.waiting import until
 
@@ -33,3 +33,17 @@ def test_where_nothing_is_held_no_room_is_left_for_a_section(bench):
     bench.click((-100.0, 60.0))
     assert not bench.window.document.held
     until(lambda: inside._fields.y() == top, "the page stands elsewhere than at the start")
+
+
+def test_words_of_two_lines_above_a_section_are_not_cut(qtbot):
+    """A counterbore and its post bore are told in two lines, of which the first would stand half above the upper edge."""
+    words = Label("counterbore\npost bore", (30.0, 1.2), 2.0)
+    view = SectionView(DAY)
+    qtbot.addWidget(view)
+    view.resize(320, 200)
+    view.show_drawing((*WOOD, words))
+    seen = view.grab().toImage()
+    view.show_drawing(WOOD)
+    bare = view.grab().toImage()
+    inked = [y for y in range(60) if any(seen.pixel(x, y) != bare.pixel(x, y) for x in range(320))]
+    assert inked and inked[0] > 0
