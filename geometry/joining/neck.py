@@ -42,6 +42,8 @@ OFF_LINE = 0.05
 NEAR_TURN = 15.0
 """mm from where the sides turn within which a line across is the nut line: the first fret is farther from it (common practice, no source)."""
 MOST_CHORDS = 20_000
+_MOST_BENT = 5
+"""Degree of the curve that a side is taken for at the most"""
 MOST_SIDES = 12
 """Straight runs of an outline, the longest, of which two may be the sides of a neck"""
 OVERHANG = 15.0
@@ -134,6 +136,8 @@ def _headed(points: np.ndarray, along: Vec2, sides: tuple[tuple[Vec2, Vec2], tup
     frame = np.array([along, v.left(along)]).T
     at = points @ frame
     right, left = (_side(at, np.array(side) @ frame) for side in sides)
+    if right is None or left is None:
+        return None
     turn, heel = min(right.hi, left.hi), max(right.lo, left.lo)
     width, wide = left.w(turn) - right.w(turn), left.w(heel) - right.w(heel)
     head = at[at[:, 0] > turn]
@@ -149,19 +153,22 @@ def _headed(points: np.ndarray, along: Vec2, sides: tuple[tuple[Vec2, Vec2], tup
     return Neck((float(nut[0]), float(nut[1])), v.turned(along, off), tip - u, slope - off if drawn else 0.0, drawn)
 
 
-def _side(at: np.ndarray, run: np.ndarray) -> _Side:
-    """The line through the middle part of a run, bent where that is bowed, and how far the outline keeps to it."""
+def _side(at: np.ndarray, run: np.ndarray) -> _Side | None:
+    """The line through the middle part of a run, bent where that is bowed, and how far the outline keeps to it. None where it keeps to
+    none, as in a damaged drawing."""
     lo, hi = sorted(run[:, 0].tolist())
     middle = (lo + hi) / 2
     slope, base = np.polyfit(run[:, 0], run[:, 1], 1)
     on = at[(np.abs(at[:, 1] - slope * at[:, 0] - base) <= BOWED + OFF_LINE) & (at[:, 0] >= lo - 1e-6) & (at[:, 0] <= hi + 1e-6)]
     inner = on[np.abs(on[:, 0] - middle) <= 0.4 * (hi - lo)]
-    for degree in (1, 3, 5):
+    if len(inner) <= _MOST_BENT:
+        return None
+    for degree in (1, 3, _MOST_BENT):
         powers = np.polyfit(inner[:, 0] - middle, inner[:, 1], degree)
         if np.abs(np.polyval(powers, inner[:, 0] - middle) - inner[:, 1]).max() <= OFF_LINE / 5:
             break
     on = on[np.abs(np.polyval(powers, on[:, 0] - middle) - on[:, 1]) <= OFF_LINE]
-    return _Side(tuple(powers.tolist()), middle, float(on[:, 0].min()), float(on[:, 0].max()))
+    return _Side(tuple(powers.tolist()), middle, float(on[:, 0].min()), float(on[:, 0].max())) if len(on) else None
 
 
 def _across(ends: np.ndarray, right: _Side, left: _Side, turn: float) -> Iterator[tuple[float, float, bool]]:

@@ -134,3 +134,10 @@ def test_a_bow_drawn_in_many_short_lines_tells_the_nut_line():
     right = [*side, (30.0, 12.0), (43.0, 45.0), (38.0, 150.0), (20.0, 180.0)]
     neck = neck_of(loop([*right, *((-x, y) for x, y in reversed(right))]))
     assert neck.length == pytest.approx(180, abs=1.0)
+
+
+@pytest.mark.parametrize("corners", [100, 200, 400])
+def test_a_long_leaf_has_no_neck(corners):
+    """Its flanks run beside each other, and bow more than the side of a neck does."""
+    angles = [2 * math.pi * i / corners for i in range(corners)]
+    assert neck_of(loop([(67.2 * math.cos(a) + 105.2 * math.sin(a), 110.5 * math.cos(a) + 644.4 * math.sin(a)) for a in angles])) is None
