@@ -9,6 +9,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
+from app.look.plates import about_middle
 from app.look.sizes import sizes
 from app.look.theme import Theme
 from geometry.layout import Loop
@@ -22,13 +23,7 @@ REACH = 7.0
 def _picture(kind: str, held: bool, k: float, grain: float, ink: str, paper: str) -> QPixmap:
     """A node (square for a corner, round for a smooth one) or a handle (small and hollow) about its middle, in points; a held one
     is filled. To stroke it takes ten times as long as to copy its picture, and of an outline hundreds are seen."""
-    reach = math.ceil(REACH * k)
-    made = QPixmap(math.ceil(2 * reach * grain), math.ceil(2 * reach * grain))
-    made.setDevicePixelRatio(grain)
-    made.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(made)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.translate(reach, reach)
+    made, painter = about_middle(math.ceil(REACH * k), grain)
     painter.scale(k, k)
     painter.setPen(QPen(QColor(ink), 1.4))
     painter.setBrush(QColor(ink if held else paper))

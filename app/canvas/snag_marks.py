@@ -10,7 +10,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, 
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
 from app.canvas.free_room import Box, FreeRoom
-from app.look.plates import plate
+from app.look.plates import about_middle, plate
 from app.look.signs import sign_path
 from app.look.sizes import px, sizes
 from app.look.theme import Theme
@@ -44,13 +44,7 @@ def _ring(k: float, grain: float, colour: str, chosen: bool, grade: str, plate_c
 
     To stroke a ring takes ten times as long as to copy its picture, and in a drag every ring is another in each frame.
     """
-    reach = math.ceil(REACH * k)
-    made = QPixmap(math.ceil(2 * reach * grain), math.ceil(2 * reach * grain))
-    made.setDevicePixelRatio(grain)
-    made.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(made)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.translate(reach, reach)
+    made, painter = about_middle(math.ceil(REACH * k), grain)
     painter.setPen(_pen(colour, chosen))
     if grade == "note":
         note_badge(painter, k, colour, plate_colour, chosen)

@@ -1,4 +1,4 @@
-"""Rounded plates under words that change often: each size is painted once and then copied."""
+"""Pictures that are painted once and then copied: rounded plates under words that change often, signs about a middle."""
 
 from __future__ import annotations
 
@@ -32,3 +32,14 @@ def _plate(width: int, height: int, radius: float, grain: float, fill: str, opac
     painter.drawRoundedRect(QRectF(inside, inside, width - 2 * inside, height - 2 * inside), radius, radius)
     painter.end()
     return picture
+
+
+def about_middle(reach: int, grain: float) -> tuple[QPixmap, QPainter]:
+    """An empty picture that reaches so far (points) from its middle at `grain` pixels a point, and a painter that begins there; end it."""
+    made = QPixmap(math.ceil(2 * reach * grain), math.ceil(2 * reach * grain))
+    made.setDevicePixelRatio(grain)
+    made.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(made)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.translate(reach, reach)
+    return made, painter
