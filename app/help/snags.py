@@ -14,7 +14,7 @@ DRAWN: dict[str, str] = {
     "no-slot": "inner wall", "cover": "cover", "misses-wood": "to the outline", "slot-floor": "cover", "too-deep": "stop depth", "drill-point": "stop depth", "no-mark": "entry mark", "ways-meet": "two bores", "way-through-head": "entry mark", "skate": "skate",
     "table-tilt": "entry mark", "shared-tilt": "entry mark", "seat-overhang": "seat", "seat-over-slot": "seat",
     "seats-overlap": "seat", "plate-rocks": "seat", "flat-too-small": "seat", "flat-rail": "seat", "hole-to-flat": "to the outline", "plate-over-flat": "seat", "buttons": "buttons",
-    "button-to-wood": "buttons", "pin-to-blank": "two pins", "pin-in-the-way": "two pins", "few-pins": "two pins", "pins-askew": "two pins",
+    "button-to-wood": "buttons", "pin-to-blank": "two pins", "hole-in-the-way": "two pins", "few-pins": "two pins", "pins-askew": "two pins",
     "glue-line": "glue line", "glue-line-crossed": "glue line", "ear-too-short": "glue line", "feather-screw": "scarf joint", "feather-edge": "scarf joint", "side-angle": "side angle", "break-angle": "break angle",
     "break-angle-steep": "break angle", "retainer-idle": "break angle", "string-past-post": "break angle", "post-too-low": "break angle", "bush-too-narrow": "offset",
     "drilled-otherwise": "two bores", "no-bit": "offset", "bit-unguided": "offset", "drill-short": "stop depth", "quill": "stop depth"}

@@ -3428,6 +3428,10 @@
         <translation>Bohrung nahe an einer Fläche</translation>
     </message>
     <message>
+        <source>Hole in the way of a side bore</source>
+        <translation>Bohrung im Weg einer Seitenbohrung</translation>
+    </message>
+    <message>
         <source>Hole meets a ramp</source>
         <translation>Bohrung trifft eine Rampe</translation>
     </message>
@@ -3696,8 +3700,8 @@
         <translation>Auch im Abfall findet ein Bohrer, der in ein Loch einbricht, nur auf einer Seite Holz und verläuft: der Rest der Bohrung folgt ihm.</translation>
     </message>
     <message>
-        <source>In the waste, too, a drill that meets a pin's hole wanders, and a pin whose hole is cut stands loose.</source>
-        <translation>Auch im Abfall verläuft ein Bohrer, der auf die Bohrung eines Passstifts trifft, und ein Stift in einer angeschnittenen Bohrung sitzt lose.</translation>
+        <source>In the waste, too, a drill that meets a hole wanders, and a pin whose hole is cut stands loose.</source>
+        <translation>Auch im Abfall verläuft ein Bohrer, der auf eine Bohrung trifft, und ein Stift in einer angeschnittenen Bohrung sitzt lose.</translation>
     </message>
     <message>
         <source>In the way: {names}.</source>
@@ -4310,10 +4314,6 @@
     <message>
         <source>Locating pin holes</source>
         <translation>Passstiftbohrungen</translation>
-    </message>
-    <message>
-        <source>Locating pin in the way of a side bore</source>
-        <translation>Passstift im Weg einer Seitenbohrung</translation>
     </message>
     <message>
         <source>Locating pin near the blank's edge</source>
@@ -5408,12 +5408,20 @@
         <translation>Auf dem Weg von der geraden Kante geht {bore} durch Holz der Kopfplatte.</translation>
     </message>
     <message>
-        <source>On its way through the waste the {bore} cuts {measured} mm into the hole of {pin}.</source>
-        <translation>Auf dem Weg durch den Abfall schneidet {bore} {measured} mm in die Bohrung von {pin}.</translation>
+        <source>On its way through the waste the {bore} cuts {measured} mm into the hole of {other}.</source>
+        <translation>Auf dem Weg durch den Abfall schneidet {bore} {measured} mm in die Bohrung von {other}.</translation>
     </message>
     <message>
-        <source>On its way through the waste the {bore} passes {a} mm from the hole of {pin}; {b} mm wanted.</source>
-        <translation>Auf dem Weg durch den Abfall führt {bore} in {a} mm Abstand an der Bohrung von {pin} vorbei; gewünscht sind {b} mm.</translation>
+        <source>On its way through the waste the {bore} cuts {measured} mm into {other}, which is there already.</source>
+        <translation>Auf dem Weg durch den Abfall schneidet {bore} {measured} mm in {other}: diese Bohrung ist schon da.</translation>
+    </message>
+    <message>
+        <source>On its way through the waste the {bore} passes {a} mm from the hole of {other}; {b} mm wanted.</source>
+        <translation>Auf dem Weg durch den Abfall führt {bore} in {a} mm Abstand an der Bohrung von {other} vorbei; gewünscht sind {b} mm.</translation>
+    </message>
+    <message>
+        <source>On its way through the waste the {bore} passes {a} mm from {other}, which is there already; {b} mm wanted.</source>
+        <translation>Auf dem Weg durch den Abfall führt {bore} in {a} mm Abstand an {other} vorbei: diese Bohrung ist schon da; gewünscht sind {b} mm.</translation>
     </message>
     <message>
         <source>On macOS the bundled program brings its launcher and opens layouts itself; see DEVELOPERS.md for how it is made.</source>
@@ -7074,6 +7082,10 @@
     <message>
         <source>Slide {id}</source>
         <translation>{id} verschieben</translation>
+    </message>
+    <message>
+        <source>Slide {item} along its edge, or plug {other} with wood first.</source>
+        <translation>{item} auf der Kante verschieben, oder {other} zuvor mit Holz verschließen.</translation>
     </message>
     <message>
         <source>Slide {item} to where nothing of the head stands between its seat and the square edge.</source>

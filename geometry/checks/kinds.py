@@ -118,8 +118,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "button-to-wood": Kind(say("Button close to the wood"), say("A button behind the head needs room beyond its edge.")),
     # pins, ears, strings
     "pin-to-blank": Kind(say("Locating pin near the blank's edge"), say("A pin needs wood all round it.")),
-    "pin-in-the-way": Kind(say("Locating pin in the way of a side bore"),
-                           say("In the waste, too, a drill that meets a pin's hole wanders, and a pin whose hole is cut stands loose.")),
+    "hole-in-the-way": Kind(say("Hole in the way of a side bore"),
+                            say("In the waste, too, a drill that meets a hole wanders, and a pin whose hole is cut stands loose.")),
     "few-pins": Kind(say("Fewer than two locating pins"), say("Two pins bring the template back to the same place.")),
     "pins-askew": Kind(say("Pins not mirrored for a template that turns over"),
                        say("Turned over, the template comes back to its place only on pins that are each other's "

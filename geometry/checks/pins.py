@@ -1,12 +1,15 @@
-"""Locating pins: enough of them, in the wood of the blank, out of the way of side bores, and mirrored where the template turns over."""
+"""Locating pins: enough of them, in the wood of the blank, out of the way of side bores as holes that are there are, and mirrored where the
+template turns over."""
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 
 from geometry import vectors as v
 from geometry.checks import router
 from geometry.checks.around import Around
+from geometry.checks.hole_pairs import wanted
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BLANK, NOTE, TEMPLATE, TIGHT, Snag, grade, short
@@ -22,10 +25,10 @@ from geometry.tolerance import TOUCH
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """A note when the template can use fewer than two locating pins and there is a slot to rout; a snag where they are not mirrored and have to be, and for
-    each that stands in the waste in the way of a side bore."""
+    each that stands in the waste in the way of a side bore, as for a hole that is there already."""
     layout = scene.layout
     for item in scene.items:
-        if item.what == "pin":
+        if item.what != "tuner" and item.drillings[0].waste_too:
             yield from scene.memo.snags(_in_the_way, scene.sides, item, layout.margins)
     usable = scene.memo.of(_usable, scene.outline, layout.pins, layout.template.board)
     if layout.to_rout and len(usable) < 2:
@@ -71,28 +74,35 @@ def _missed(outline: Wall, pins: tuple[Pin, ...], board: str) -> tuple[tuple[Pin
     return missed(standing_in(pins, outline.area))
 
 
-def _in_the_way(item: Item, pin: Item, margins: Margins) -> tuple[Snag, ...]:
-    """A pin that a bore comes near on its way from the square edge to the seat; what is nearer beyond the seat is told of the bore itself."""
+def _in_the_way(item: Item, other: Item, margins: Margins) -> tuple[Snag, ...]:
+    """A pin, or a hole that is there, that a bore comes near on its way from the square edge to the seat; what is nearer beyond the seat is told
+    of the bore itself."""
     bore = item.post
     if bore is None or bore.mark is None:
         return ()
     radius = max(d.radius for d in item.drillings if d.hole == bore.hole)
-    hole, seat = pin.drillings[0], plan(bore.start)
+    hole, seat, z = other.drillings[0], plan(bore.start), bore.start[2]
     at = plan(hole.start)
     near = v.nearest_between(plan(bore.mark), seat, at)
-    measured, needed = v.distance(near, at) - radius - hole.radius, margins.pin_any
+    beside, past = v.distance(near, at) - hole.radius, max(0.0, min(hole.start[2], hole.end[2]) - z, z - max(hole.start[2], hole.end[2]))
+    measured, needed = (math.hypot(max(0.0, beside), past) if past else beside) - radius, wanted(bore, hole, margins)
     if near == seat or not short(measured, needed):
         return ()
-    words = {"bore": name(bore), "pin": pin.id}
+    words, lacking = {"bore": name(bore), "other": other.id}, into(measured)
     a, b = both(measured, needed)
-    text = (say("On its way through the waste the {bore} cuts {measured} mm into the hole of {pin}.", measured=into(measured), **words)
-            if measured < 0 else
-            say("On its way through the waste the {bore} passes {a} mm from the hole of {pin}; {b} mm wanted.", a=a, b=b, **words))
+    if hole.there:
+        text = (say("On its way through the waste the {bore} cuts {measured} mm into {other}, which is there already.", measured=lacking, **words)
+                if measured < 0 else
+                say("On its way through the waste the {bore} passes {a} mm from {other}, which is there already; {b} mm wanted.", a=a, b=b, **words))
+        cure = say("Slide {item} along its edge, or plug {other} with wood first.", item=item.id, other=other.id)
+    else:
+        text = (say("On its way through the waste the {bore} cuts {measured} mm into the hole of {other}.", measured=lacking, **words)
+                if measured < 0 else
+                say("On its way through the waste the {bore} passes {a} mm from the hole of {other}; {b} mm wanted.", a=a, b=b, **words))
+        cure = say("Set the pin elsewhere: beside the ways of the side bores, or in wood that stays.")
     away = v.sub(at, near)
     way = v.unit(away) if v.norm(away) > TOUCH else plan(item.frame.u)
-    return (Snag("pin-in-the-way", TIGHT, (pin.id, item.id), (*near, bore.start[2]), measured, needed, text,
-                 say("Set the pin elsewhere: beside the ways of the side bores, or in wood that stays."),
-                 push=v.scale(way, needed - measured)),)
+    return (Snag("hole-in-the-way", TIGHT, (other.id, item.id), (*near, z), measured, needed, text, cure, push=v.scale(way, needed - measured)),)
 
 
 def alone(item: Item, around: Around) -> tuple[Snag, ...]:

@@ -131,6 +131,10 @@ def hooked(s):
     return head(outline=notched, tuners=(side("a", 50.0 + s),), patterns=(SIDE,))
 
 
+def _there(x, y, depth=None):
+    return SingleHole(id="old", at=(x, y), diameter=4.0, depth=depth, there=True)
+
+
 _HOOKS = (Case("way-through-head", hooked(29.01), None, SPOILS, hooked(29.0), between=("a", "outline")),
           Case("way-through-head", hooked(36.0), None, SPOILS, hooked(28.0), between=("a", "outline")))
 _PINS = (
@@ -139,10 +143,15 @@ _PINS = (
     Case("pin-to-blank", head(pins=(*PINS, Pin(id="p", at=(48.0, 90.0), diameter=6.0))), -1.0, SPOILS,
          head(pins=(*PINS, Pin(id="p", at=(44.0, 90.0), diameter=6.0)))),
     # The bore of 6 at y = 90 comes in from the square edge x = 50 to its seat at x = 40; below that a pin in the wood is told otherwise.
-    Case("pin-in-the-way", head(tuners=(side("a", 90.0),), patterns=(SIDE,), pins=(*PINS, Pin(id="p", at=(44.5, 85.0), diameter=2.0))), 1.0,
+    Case("hole-in-the-way", head(tuners=(side("a", 90.0),), patterns=(SIDE,), pins=(*PINS, Pin(id="p", at=(44.5, 85.0), diameter=2.0))), 1.0,
          TIGHT, head(tuners=(side("a", 90.0),), patterns=(SIDE,), pins=(*PINS, Pin(id="p", at=(44.5, 83.0), diameter=2.0)))),
-    Case("pin-in-the-way", head(tuners=(side("a", 90.0),), patterns=(SIDE,), pins=(*PINS, Pin(id="p", at=(45.0, 90.0), diameter=2.0))), -4.0,
+    Case("hole-in-the-way", head(tuners=(side("a", 90.0),), patterns=(SIDE,), pins=(*PINS, Pin(id="p", at=(45.0, 90.0), diameter=2.0))), -4.0,
          TIGHT, head(tuners=(side("a", 90.0),), patterns=(SIDE,), pins=(*PINS, Pin(id="p", at=(45.0, 97.0), diameter=2.0)))),
+    # So it does of holes of 4 that are there: beside one that goes through, and 1.5 below a blind one of 3.5 (8 - 3 - 3.5).
+    Case("hole-in-the-way", head(tuners=(side("a", 90.0),), patterns=(SIDE,), holes=(_there(45.0, 83.5),)), 1.5, TIGHT,
+         head(tuners=(side("a", 90.0),), patterns=(SIDE,), holes=(_there(45.0, 82.0),)), between=("old", "a")),
+    Case("hole-in-the-way", head(tuners=(side("a", 90.0),), patterns=(SIDE,), holes=(_there(45.0, 90.0, 3.5),)), 1.5, TIGHT,
+         head(tuners=(side("a", 90.0),), patterns=(SIDE,), holes=(_there(45.0, 90.0, 2.0),)), between=("old", "a")),
     # A stick-out of 15 in a template of 6: 9 into 16 of wood, so it turns over. The image of
     # (1.5, 172) is 3 away from it; 0.025 off the centreline misses by 0.05, which is let pass.
     Case("pins-askew", head(slots=(slot(),), pins=_OFF, rack=_TURNS), 3.0, TIGHT,

@@ -28,7 +28,8 @@
 | end of an ear and the outline, end of an ear and the mark of a side bore | `ear-too-short` |
 | glue line through a hole | `glue-line`, `glue-line-crossed` |
 | feather edge of a scarf joint and screw, bore, slot | `feather-screw`, `feather-edge` |
-| pin and anything | `…-to-locating-pin` with every other sort, slot and outline; `pin-to-blank`, `pin-in-the-way` |
+| pin and anything | `…-to-locating-pin` with every other sort, slot and outline; `pin-to-blank`, `hole-in-the-way` |
+| hole that is there and a side bore in the waste | `hole-in-the-way` |
 | string and post | `string-to-post` |
 | string and face | `string-to-face` |
 | string and the screw of a retainer | `string-to-screw` |
