@@ -18,6 +18,7 @@ from geometry.edits import move_features
 from geometry.layout.outline import Loop, Node, loop_path
 from geometry.solids.sums import area_sum, swept
 from geometry.solids.walls import Wall
+from tests.collector import call_back
 from tests.property.layouts import DEMO
 
 
@@ -28,7 +29,7 @@ class Thing:
 
 def forget():
     """Empty all that is remembered; the caches themselves were made before any test began."""
-    gc.unfreeze()
+    call_back()
     for one in [one for one in gc.get_objects() if isinstance(one, _lru_cache_wrapper)]:
         one.cache_clear()
     gc.collect()

@@ -6,7 +6,6 @@ to, with room for a busy machine, and what is too long has to be so each of thre
 longest are printed with what ran (`-s` shows them).
 """
 
-import gc
 
 import pytest
 from PySide6.QtCore import QSettings
@@ -15,7 +14,7 @@ from app.look.theme import DAY
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.windows import Windows
-from tests.collector import set_aside
+from tests.collector import call_back, set_aside
 from tests.gui.bench import Bench
 from tests.gui.gaps import Watchdog
 from tests.gui.hour import hour
@@ -55,7 +54,7 @@ def dog():
     made = Watchdog()
     yield made
     made.stop()
-    gc.unfreeze()
+    call_back()
 
 
 def too_long(dog: Watchdog) -> dict[str, str]:
