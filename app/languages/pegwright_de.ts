@@ -8396,6 +8396,10 @@
         <translation>Die Zeichnung nennt als Einheit {unit}, das ergibt {sized}: so groß ist keine Kopfplatte.</translation>
     </message>
     <message>
+        <source>The drawing says that its unit is {unit}, which makes it {sized}: no headstock is that size. As {other} it is {size}.</source>
+        <translation>Die Zeichnung nennt als Einheit {unit}, das ergibt {sized}: so groß ist keine Kopfplatte. Als {other} misst sie {size}.</translation>
+    </message>
+    <message>
         <source>The drawing says {scale}, and was read as it is drawn: at that scale the outline measures {larger}.</source>
         <translation>Die Zeichnung nennt {scale} und wurde gelesen, wie sie gezeichnet ist: in diesem Maßstab misst der Umriss {larger}.</translation>
     </message>

@@ -18,7 +18,7 @@ from app.formats.drawing_in.result import DrawingRead, Loop
 from app.formats.drawing_in.roles import heads, is_ours, is_work, outline_sides, with_roles
 from app.formats.drawing_in.scale_text import stated_scale
 from app.formats.drawing_in.skipped import listed
-from app.formats.drawing_in.units import MM, Sides, Unit, is_certain, sized
+from app.formats.drawing_in.units import MM, Sides, Unit, is_certain, sized, taken_instead
 from app.formats.drawing_in.whole_neck import with_head
 from app.formats.errors import FormatError
 from geometry.curves import Line, Matrix, Path
@@ -110,7 +110,7 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
         warnings.append(say("Left out: {skipped}.", skipped=listed(haul.skipped)))
     nut = (closed.nut.start, closed.nut.end) if outline is not None and closed.nut in outline.path.segments else None
     return with_head(DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps,
-                                 layers, nut, None, neck, None if ours else stated_scale(haul.texts)))
+                                 layers, nut, None, neck, None if ours else stated_scale(haul.texts), unit.instead))
 
 
 def _marked(points: Sequence[Vec2], loops: Sequence[Loop], layers: Sequence[str]) -> tuple[list[Vec2], list[Vec2]]:
@@ -255,6 +255,8 @@ def _about_gaps(still_open: Sequence[Path], gaps: Sequence[Gap]) -> str:
 def _about_unit(unit: Unit, size: tuple[float, float], certain: bool) -> list[str]:
     if certain:
         return []
+    if unit.instead is not None:
+        return [taken_instead(unit.instead, (size[0] / unit.mm, size[1] / unit.mm), unit.name, size)]
     if unit.source == "guess" and unit.name == "px":
         return [say("The drawing does not state its size; 96 units to the inch were assumed, which makes it {sized}. Where a program "
                     "writes 72 to the inch it is {points}: choose pt as the unit.",

@@ -11,7 +11,7 @@ from app.formats.drawing_in.assemble import assemble
 from app.formats.drawing_in.haul import Haul
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.drawing_in.sniff import kind_of
-from app.formats.drawing_in.units import INSUNITS, MM, Unit, guessed, unit_named
+from app.formats.drawing_in.units import INSUNITS, MM, Unit, guessed, settled, unit_named
 from app.formats.errors import FormatError
 from app.formats.reading import read_bytes
 from geometry.saying import say
@@ -45,14 +45,14 @@ def read_drawing(path: str | os.PathLike[str], unit: str | None = None, join: fl
         if given is not None:
             return assemble(haul, lambda sides: given, join)
         if own is not None:
-            return assemble(haul, lambda sides: own, join)
+            return assemble(haul, partial(settled, own), join)
         return assemble(haul, partial(guessed, metric=None, first=("px",)), join)
     haul, code, measurement = read_dxf(data, kind == "binary dxf", lambda part: tell(0.02 + part * (LOADED - 0.02)))
     if given is not None:
         return assemble(haul, lambda sides: given, join)
     if code in INSUNITS:
         stated = Unit(INSUNITS[code], "file", MM[INSUNITS[code]])
-        return assemble(haul, lambda sides: stated, join)
+        return assemble(haul, partial(settled, stated), join)
     metric = None if measurement not in (0, 1) else measurement == 1
     return assemble(haul, partial(guessed, metric=metric), join)
 

@@ -52,6 +52,8 @@ class DrawingRead(Struct, frozen=True):
     """where the head begins, of an outline that is a whole neck"""
     scale: Scale | None = None
     """what the drawing says of its scale, other than 1:1; it is not applied"""
+    instead: tuple[str, float] | None = None
+    """what the file states as its unit, and its mm, where another was guessed since that makes nothing that a head is part of"""
     head: DrawingRead | None = None
     """the same drawing with the head alone of such an outline, and without what lies behind its nut line"""
 

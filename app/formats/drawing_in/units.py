@@ -7,6 +7,7 @@ from collections.abc import Callable
 from contextlib import suppress
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.errors import FormatError
@@ -51,12 +52,19 @@ PLAUSIBLE = (30.0, 600.0)
 NECK = (280.0, 1400.0)
 """Longest side in mm of a neck with its head (common practice, no source)."""
 
+INSTRUMENT = (500.0, 1400.0)
+"""Longest side in mm of a whole instrument, from a ukulele's to a bass (common practice, no source)."""
+
+LONG = 2.2
+"""times its width that a whole instrument is long at the least (common practice, no source)."""
+
 SLIM = 4.0
 """times its width beyond which nothing that long is a headstock (common practice, no source)."""
 
 _TYPICAL = 190.0
 _TYPICAL_NECK = 680.0
-"""Longest side in mm of a usual headstock and of a usual neck with one (common practice, no source): they break ties between guesses."""
+_TYPICAL_INSTRUMENT = 1000.0
+"""Longest side in mm of a usual headstock, of a usual neck with one and of a whole guitar (common practice, no source): they break ties between guesses."""
 
 Sides = Callable[[float], tuple[float, float]]
 """Width and height in mm of what a drawing is of, when one of its units is so many mm."""
@@ -74,6 +82,8 @@ class Unit(Struct, frozen=True):
     """file, option or guess"""
     mm: float
     """millimetres per drawing unit"""
+    instead: tuple[str, float] | None = None
+    """what the file states, and its mm, where this was guessed since that makes nothing that a head is part of"""
 
 
 def unit_named(name: str) -> float:
@@ -88,22 +98,36 @@ def unit_named(name: str) -> float:
 
 
 def guessed(sides: Sides, metric: bool | None, first: tuple[str, ...] = ()) -> Unit:
-    """The unit in which a drawing makes a headstock, or a neck where it is as slim as one.
+    """The unit in which a drawing makes a headstock, or a neck where it is as slim as one; else that which makes a whole instrument.
 
     `metric` is the file's own hint, None without one: programs write it unasked, so it counts as much as a size that is
     HINT times nearer to a usual one, and so does a name in `first` against all others. Millimetres when nothing fits.
     """
-    fitting = [name for name in (*first, "mm", "inch", "cm", "m", "foot") if may_be_cut(sides(MM[name]))]
+    known = (*first, "mm", "inch", "cm", "m", "foot")
+    fitting = [name for name in known if may_be_cut(sides(MM[name]))]
+    whole = [] if fitting else [name for name in known if _may_be_instrument(sides(MM[name]))]
     if not fitting:
-        fitting = [*first, "mm"][:1]
+        fitting = whole or [*first, "mm"][:1]
 
     def unlikely(name: str) -> float:
         against = name not in first if first else metric is not None and (name in ("mm", "cm", "m")) != metric
         size = sides(MM[name])
-        usual = _TYPICAL_NECK if is_slim(size) else _TYPICAL
+        usual = _TYPICAL_INSTRUMENT if whole else _TYPICAL_NECK if is_slim(size) else _TYPICAL
         return abs(math.log(max(*size, 1e-300) / usual)) + math.log(HINT) * against
     best = min(fitting, key=unlikely)
     return Unit(best, "guess", MM[best])
+
+
+def settled(stated: Unit, sides: Sides) -> Unit:
+    """What a file states, or what is guessed where that makes neither a head nor an instrument and a guess makes one."""
+    if fits(max(sides(stated.mm)), (PLAUSIBLE[0], INSTRUMENT[1])):
+        return stated
+    other = guessed(sides, None)
+    return replace(other, instead=(stated.name, stated.mm)) if may_be_cut(sides(other.mm)) else stated
+
+
+def _may_be_instrument(size: tuple[float, float]) -> bool:
+    return fits(max(size), INSTRUMENT) and max(size) > LONG * min(size)
 
 
 def is_slim(size: tuple[float, float]) -> bool:
@@ -140,7 +164,9 @@ def unit_question(read: DrawingRead) -> UnitQuestion | None:
         return None
     width, height = read.size_mm[0] / read.unit_mm, read.size_mm[1] / read.unit_mm
     choices = tuple((name, width * MM[name], height * MM[name]) for name in offered(read.unit))
-    if read.unit_source == "guess":
+    if read.instead is not None:
+        text = taken_instead(read.instead, (width, height), read.unit, read.size_mm)
+    elif read.unit_source == "guess":
         text = say("The drawing does not say its unit; as {unit} it would be {sized}.",
                    unit=read.unit, sized=sized(*read.size_mm))
     else:
@@ -151,12 +177,19 @@ def unit_question(read: DrawingRead) -> UnitQuestion | None:
     return UnitQuestion(text, choices)
 
 
+def taken_instead(stated: tuple[str, float], sides: tuple[float, float], unit: str, size: tuple[float, float]) -> str:
+    """That a drawing of such sides, in its own numbers, was taken in a unit other than it states, which makes it `size` mm."""
+    name, mm = stated
+    return say("The drawing says that its unit is {unit}, which makes it {sized}: no headstock is that size. As {other} it is {size}.",
+               unit=name, sized=sized(*(side * mm for side in sides)), other=unit, size=sized(*size))
+
+
 def refuse_doubtful_unit(read: DrawingRead) -> None:
     """FormatError when the drawing's size cannot be a headstock's; a unit given by option is obeyed.
 
-    A guess that makes a plausible size passes: its warning says that it is one.
+    A guess that makes a plausible size passes: its warning says that it is one. One against what the file states does not.
     """
-    if read.unit_source == "option" or read.unit_certain or fits(max(read.size_mm), PLAUSIBLE):
+    if read.unit_source == "option" or read.unit_certain or (read.instead is None and fits(max(read.size_mm), PLAUSIBLE)):
         return
     question = unit_question(read)
     assert question is not None

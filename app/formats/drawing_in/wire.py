@@ -51,6 +51,7 @@ class _WireRead(msgspec.Struct):
     up: Vec2 | None
     neck: Neck | None
     scale: Scale | None
+    instead: tuple[str, float] | None
     head: _WireRead | None
 
 
@@ -89,14 +90,14 @@ def _read_out(read: DrawingRead) -> _WireRead:
         [_WireLoop(_path_out(loop.path), loop.role, loop.layer) for loop in read.loops],
         [_path_out(path) for path in read.open_chains], read.unit, read.unit_source, read.unit_certain,
         list(read.warnings), read.size_mm, read.unit_mm, [_WireGap(*gap.place, gap.size) for gap in read.gaps],
-        list(read.layers), read.nut, read.up, read.neck, read.scale, _read_out(read.head) if read.head is not None else None)
+        list(read.layers), read.nut, read.up, read.neck, read.scale, read.instead, _read_out(read.head) if read.head is not None else None)
 
 
 def _read_in(r: _WireRead) -> DrawingRead:
     return DrawingRead(tuple(Loop(_path_in(loop.path), loop.role, loop.layer) for loop in r.loops),
                        tuple(_path_in(path) for path in r.open_chains), r.unit, r.unit_source, r.unit_certain,
                        tuple(r.warnings), r.size_mm, r.unit_mm, tuple(Gap((g.x, g.y), g.size) for g in r.gaps),
-                       tuple(r.layers), r.nut, r.up, r.neck, r.scale, _read_in(r.head) if r.head is not None else None)
+                       tuple(r.layers), r.nut, r.up, r.neck, r.scale, r.instead, _read_in(r.head) if r.head is not None else None)
 
 
 def _path_out(path: Path) -> _WirePath:

@@ -67,12 +67,32 @@ def test_the_outline_is_measured_and_not_what_lies_around_it():
 
 def test_a_headstock_of_107_metres_is_refused_with_what_each_unit_would_make_of_it():
     found = read(dxf.drawing(dxf.polyline([(0, 0, 0), (60, 0, 0), (60, 107, 0), (0, 107, 0)]), units=6))
-    assert (found.unit, found.unit_source, found.unit_certain) == ("m", "file", False)
+    assert (found.unit, found.unit_source, found.unit_certain, found.instead) == ("mm", "guess", False, ("m", 1000.0))
     with pytest.raises(FormatError) as caught:
         refuse_doubtful_unit(found)
     text = str(caught.value)
     assert "its unit is m, which makes it 60000 x 107000 mm" in text
     assert "--unit mm makes it 60.0 x 107.0 mm" in text and "--unit inch makes it 1524 x 2718 mm" in text and "--unit cm" in text
+
+
+@pytest.mark.parametrize(("code", "numbers"), [(6, "mm"), (1, "mm"), (4, "inch"), (6, "inch"), (5, "mm")])
+def test_a_head_whose_file_states_another_unit_than_its_numbers_are_in_is_read_and_asked_about(code, numbers):
+    """178 m of fine curves are more than can be worked out: as the file states them nobody could even ask."""
+    k = 1 / MM[numbers]
+    corners = [(-21.5, 0), (21.5, 0), (42, 40), (42, 170), (-42, 170), (-42, 40)]
+    body = dxf.polyline([(x * k, y * k, 0.02 * (n > 2)) for n, (x, y) in enumerate(corners)])
+    found = read(dxf.drawing(body + dxf.circle((29 * k, 92 * k), 5 * k), units=code))
+    assert (found.unit, found.unit_source, found.unit_certain, found.instead) == (numbers, "guess", False, (INSUNITS[code], MM[INSUNITS[code]]))
+    assert found.outline.path.box[2] == pytest.approx(42, abs=3) and [loop.role for loop in found.loops] == ["outline", "hole"]
+    assert unit_question(found).text.startswith(f"The drawing says that its unit is {INSUNITS[code]}") and found.warnings == (unit_question(found).text,)
+    with pytest.raises(FormatError, match="give the unit"):
+        refuse_doubtful_unit(found)
+    assert read(dxf.drawing(body, units=code), unit=INSUNITS[code]).instead is None
+
+
+@pytest.mark.parametrize(("unit", "size"), [("inch", (14.2, 41.4)), ("mm", (380, 1000)), ("m", (0.34, 1.15))])
+def test_a_whole_instrument_is_guessed_to_be_one(unit, size):
+    assert guessed(lambda mm: (size[0] * mm, size[1] * mm), None).name == unit
 
 
 def test_the_window_can_ask_the_same():
