@@ -7,6 +7,8 @@ here is shown as it is: names that the maker gave pass unharmed.
 
 from __future__ import annotations
 
+import re
+
 from geometry.saying import say
 
 ABOUT = "term"
@@ -58,6 +60,7 @@ NAMES = frozenset({
     *(f"{side} {what}".rstrip() for side in ("bass", "treble")
       for what in ("", "face", "side", "row", "face row", "side row", "slot", "ear")),
     "slot", "pocket", "hole", "pin", "nut pin", "tip pin", "retainer", "truss rod pocket", "string",
+    "new bit", "new bush", "new drill",
 })
 
 
@@ -66,6 +69,35 @@ def given(name: str) -> str:
     which it keeps in the layout from then on. A name that is not of these comes back as it is."""
     stem, space, number = name.rpartition(" ") if name[-1:].isdecimal() else (name, "", "")
     return f"{say(stem, about=NAME)}{space}{number}" if stem in NAMES else name
+
+
+TOOLS = frozenset({
+    "face {size} bushing two screws", "face {size} bushing one screw", "face {size} bushing four screws", "face {size} stepped two pins",
+    "face {size} plain one screw", "face {size} friction peg", "face {size} geared peg", "face {size} tapered peg",
+    "side {size} post two screws", "side {size} post four screws", "side {size} short post", "side {size} roller two screws",
+    "side {size} roller long post",
+    "{size} straight", "{size} shank bearing", "{size} tip bearing", "bush {size}", "twist {size}", "brad {size}", "forstner {size}",
+    "{size} in straight", "{size} in shank bearing", "{size} in tip bearing", "bush {size} in", "twist {size} in", "brad {size} in",
+    "forstner {size} in", "{name} mirrored",
+})
+"""Generic hardware, bits, bushes and drills, as the catalogue says them (about NAME) for any size."""
+_SIZE = re.compile(r"\d+(?:[./]\d+)?")
+_MIRRORED = " mirrored"
+
+
+def given_tool(name: str) -> str:
+    """The same for generic hardware and what is in the starting racks: `12 shank bearing`. The size stays as it is written, with a point,
+    since no name has a comma."""
+    if name.endswith(_MIRRORED):
+        return mirrored_tool(given_tool(name.removesuffix(_MIRRORED)))
+    size = _SIZE.search(name)
+    kind = name[:size.start()] + "{size}" + name[size.end():] if size else ""
+    return say(kind, about=NAME, size=size[0]) if kind in TOOLS else name
+
+
+def mirrored_tool(name: str) -> str:
+    """What the mirror image of hardware is called that comes as left and right, at most eleven signs longer in any language."""
+    return say("{name} mirrored", about=NAME, name=name)
 
 
 def term(key: str) -> str:

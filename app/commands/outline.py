@@ -21,6 +21,7 @@ from app.formats.drawing_in.units import MM, sized, unit_named
 from app.formats.drawing_in.whole_neck import headed, with_outline
 from app.formats.errors import FormatError
 from app.formats.layer_names import depth_on
+from geometry.beginning.given_names import tools_in_language
 from geometry.edits.imported import layout_from
 from geometry.edits.imported_openings import there_told
 from geometry.joining.placing import Placing, place
@@ -50,7 +51,7 @@ def run(request: argparse.Namespace) -> int:
     placed = place(read.outline.path, request.turn // 90, request.mirrored, slanted, read.nut, read.up)
     roles = [(loop.path, loop.role, depth_on(loop.layer)) for loop in read.loops]
     name = without_ending(request.out)
-    headstock.write(layout_from(roles, placed.matrix, name, placed.nut_width, placed.slant), request.out)
+    headstock.write(tools_in_language(layout_from(roles, placed.matrix, name, placed.nut_width, placed.slant)), request.out)
     if request.json:
         print(json.dumps(outline_report(read, placed), indent=2, allow_nan=False))
     else:

@@ -19,6 +19,7 @@ from app.formats.reading import read_bytes
 from app.formats.saving import save_bytes
 from app.formats.tidy_json import tidy
 from app.formats.versioned import Refusals, read_versioned
+from geometry.beginning.given_names import rack_in_language
 from geometry.errors import GeometryError
 from geometry.layout import Rack
 from geometry.layout.generic import RACK
@@ -43,11 +44,11 @@ def rack_path() -> Path:
 
 
 def starting_rack(unit: Literal["mm", "inch"] = "mm") -> Rack:
-    """An invented rack to begin with, in the sizes sold in mm or in inches (kept in mm)."""
+    """An invented rack to begin with, in the sizes sold in mm or in inches (kept in mm), named in the language in use."""
     if unit == "mm":
-        return RACK
+        return rack_in_language(RACK)
     from geometry.layout.generic_inch import RACK_INCH
-    return RACK_INCH
+    return rack_in_language(RACK_INCH)
 
 
 def load_rack(path: Path | None = None, unit: Literal["mm", "inch"] = "mm") -> Rack:

@@ -861,7 +861,7 @@
     </message>
     <message>
         <source>A tuner through the face clamps wood of a certain thickness between its plate and its bushing.</source>
-        <translation>Eine Mechanik durch die Vorderseite klemmt zwischen Platte und Hülse Holz von bestimmter Dicke.</translation>
+        <translation>Eine Mechanik durch die Vorderseite klemmt zwischen Platte und Buchse Holz von bestimmter Dicke.</translation>
     </message>
     <message>
         <source>A wall that crosses itself cannot be routed.</source>
@@ -1261,7 +1261,7 @@
     </message>
     <message>
         <source>As far as its bushing reaches; thicker heads are told.</source>
-        <translation>So weit, wie ihre Hülse reicht; ein dickerer Kopf wird gemeldet.</translation>
+        <translation>So weit, wie ihre Buchse reicht; ein dickerer Kopf wird gemeldet.</translation>
     </message>
     <message>
         <source>As far as the table goes either way: bores that want more are told.</source>
@@ -3749,7 +3749,7 @@
     </message>
     <message>
         <source>Invented for demonstration: six rollers of 10 mm through the sides into two slots.</source>
-        <translation>Zur Vorführung erfunden: sechs Rollen von 10 mm durch die Seiten in zwei Schlitze.</translation>
+        <translation>Zur Vorführung erfunden: sechs Walzen von 10 mm durch die Seiten in zwei Schlitze.</translation>
     </message>
     <message>
         <source>Invented for demonstration: six tuners in one row along the bass edge. One deliberate snag teaches: the locating pin near the tip stands too close to the outline.</source>
@@ -6417,7 +6417,7 @@
     </message>
     <message>
         <source>Roller of 10 through the side, long enough to bear in the wood between the slots.</source>
-        <translation>Rolle von 10 durch die Seite, lang genug, um im Holz zwischen den Schlitzen zu lagern.</translation>
+        <translation>Walze von 10 durch die Seite, lang genug, um im Holz zwischen den Schlitzen zu lagern.</translation>
     </message>
     <message>
         <source>Roller of 25/64 inch through the side as on a slotted head, plate with a screw to either side.</source>
@@ -11249,7 +11249,7 @@
     </message>
     <message>
         <source>Wide post in a bushing, as for a bass, large open gear on the back, four screws.</source>
-        <translation>Dicke Welle in einer Hülse, wie für einen Bass, große offene Mechanik auf der Rückseite, vier Schrauben.</translation>
+        <translation>Dicke Welle in einer Buchse, wie für einen Bass, große offene Mechanik auf der Rückseite, vier Schrauben.</translation>
     </message>
     <message>
         <source>Wide post in a bushing, large open gear on the back, four screws.</source>
@@ -11301,7 +11301,7 @@
     </message>
     <message>
         <source>With its bushing and washer tight; thinner heads are told.</source>
-        <translation>Mit festgezogener Hülse und Scheibe; ein dünnerer Kopf wird gemeldet.</translation>
+        <translation>Mit festgezogener Buchse und Scheibe; ein dünnerer Kopf wird gemeldet.</translation>
     </message>
     <message>
         <source>With the bearing on its tip it has to cut the whole {thickness} at once, and its cutting edges are {step}.</source>
@@ -11919,12 +11919,12 @@
     <message>
         <source>bass side</source>
         <comment>name of a feature</comment>
-        <translation>Bassseite seitlich</translation>
+        <translation>Bassseite quer</translation>
     </message>
     <message>
         <source>bass side row</source>
         <comment>name of a feature</comment>
-        <translation>Bassreihe seitlich</translation>
+        <translation>Bassreihe quer</translation>
     </message>
     <message>
         <source>bass slot</source>
@@ -12056,12 +12056,32 @@
         <translation>Zentrierspitzbohrer</translation>
     </message>
     <message>
+        <source>brad {size}</source>
+        <comment>name of a feature</comment>
+        <translation>Zentrierspitz {size}</translation>
+    </message>
+    <message>
+        <source>brad {size} in</source>
+        <comment>name of a feature</comment>
+        <translation>Zentrierspitz {size} Zoll</translation>
+    </message>
+    <message>
         <source>break angle</source>
         <translation>Knickwinkel</translation>
     </message>
     <message>
         <source>bush</source>
         <translation>Kopierhülse</translation>
+    </message>
+    <message>
+        <source>bush {size}</source>
+        <comment>name of a feature</comment>
+        <translation>Hülse {size}</translation>
+    </message>
+    <message>
+        <source>bush {size} in</source>
+        <comment>name of a feature</comment>
+        <translation>Hülse {size} Zoll</translation>
     </message>
     <message>
         <source>button reaches {reach}</source>
@@ -12418,6 +12438,46 @@
         <translation>Deckfurnier</translation>
     </message>
     <message>
+        <source>face {size} bushing four screws</source>
+        <comment>name of a feature</comment>
+        <translation>vorn {size} Buchse vier Schrauben</translation>
+    </message>
+    <message>
+        <source>face {size} bushing one screw</source>
+        <comment>name of a feature</comment>
+        <translation>vorn {size} Buchse eine Schraube</translation>
+    </message>
+    <message>
+        <source>face {size} bushing two screws</source>
+        <comment>name of a feature</comment>
+        <translation>vorn {size} Buchse zwei Schrauben</translation>
+    </message>
+    <message>
+        <source>face {size} friction peg</source>
+        <comment>name of a feature</comment>
+        <translation>vorn {size} Reibwirbel</translation>
+    </message>
+    <message>
+        <source>face {size} geared peg</source>
+        <comment>name of a feature</comment>
+        <translation>vorn {size} Wirbel mit Getriebe</translation>
+    </message>
+    <message>
+        <source>face {size} plain one screw</source>
+        <comment>name of a feature</comment>
+        <translation>vorn {size} glatt eine Schraube</translation>
+    </message>
+    <message>
+        <source>face {size} stepped two pins</source>
+        <comment>name of a feature</comment>
+        <translation>vorn {size} gestuft zwei Stifte</translation>
+    </message>
+    <message>
+        <source>face {size} tapered peg</source>
+        <comment>name of a feature</comment>
+        <translation>vorn {size} konischer Wirbel</translation>
+    </message>
+    <message>
         <source>far arm of {slot}</source>
         <translation>Gegenarm von {slot}</translation>
     </message>
@@ -12492,6 +12552,16 @@
         <source>forstner</source>
         <comment>term</comment>
         <translation>Forstner</translation>
+    </message>
+    <message>
+        <source>forstner {size}</source>
+        <comment>name of a feature</comment>
+        <translation>Forstner {size}</translation>
+    </message>
+    <message>
+        <source>forstner {size} in</source>
+        <comment>name of a feature</comment>
+        <translation>Forstner {size} Zoll</translation>
     </message>
     <message>
         <source>from</source>
@@ -13051,6 +13121,21 @@
     <message>
         <source>neck</source>
         <translation>Hals</translation>
+    </message>
+    <message>
+        <source>new bit</source>
+        <comment>name of a feature</comment>
+        <translation>neuer Fräser</translation>
+    </message>
+    <message>
+        <source>new bush</source>
+        <comment>name of a feature</comment>
+        <translation>neue Hülse</translation>
+    </message>
+    <message>
+        <source>new drill</source>
+        <comment>name of a feature</comment>
+        <translation>neuer Bohrer</translation>
     </message>
     <message>
         <source>no</source>
@@ -13840,6 +13925,31 @@
         <translation>seitliche Senkung</translation>
     </message>
     <message>
+        <source>side {size} post four screws</source>
+        <comment>name of a feature</comment>
+        <translation>quer {size} Welle vier Schrauben</translation>
+    </message>
+    <message>
+        <source>side {size} post two screws</source>
+        <comment>name of a feature</comment>
+        <translation>quer {size} Welle zwei Schrauben</translation>
+    </message>
+    <message>
+        <source>side {size} roller long post</source>
+        <comment>name of a feature</comment>
+        <translation>quer {size} Walze lange Welle</translation>
+    </message>
+    <message>
+        <source>side {size} roller two screws</source>
+        <comment>name of a feature</comment>
+        <translation>quer {size} Walze zwei Schrauben</translation>
+    </message>
+    <message>
+        <source>side {size} short post</source>
+        <comment>name of a feature</comment>
+        <translation>quer {size} kurze Welle</translation>
+    </message>
+    <message>
         <source>side_up</source>
         <comment>column</comment>
         <translation>seite_oben</translation>
@@ -14608,12 +14718,12 @@
     <message>
         <source>treble side</source>
         <comment>name of a feature</comment>
-        <translation>Diskantseite seitlich</translation>
+        <translation>Diskantseite quer</translation>
     </message>
     <message>
         <source>treble side row</source>
         <comment>name of a feature</comment>
-        <translation>Diskantreihe seitlich</translation>
+        <translation>Diskantreihe quer</translation>
     </message>
     <message>
         <source>treble slot</source>
@@ -14675,6 +14785,16 @@
     <message>
         <source>twist drill</source>
         <translation>Spiralbohrer</translation>
+    </message>
+    <message>
+        <source>twist {size}</source>
+        <comment>name of a feature</comment>
+        <translation>Spiralbohrer {size}</translation>
+    </message>
+    <message>
+        <source>twist {size} in</source>
+        <comment>name of a feature</comment>
+        <translation>Spiralbohrer {size} Zoll</translation>
     </message>
     <message>
         <source>under</source>
@@ -15731,6 +15851,11 @@
         <translation>{name}: trifft kein Holz, an der Stelle ist die Kopfplatte zu Ende.</translation>
     </message>
     <message>
+        <source>{name} mirrored</source>
+        <comment>name of a feature</comment>
+        <translation>{name} gespiegelt</translation>
+    </message>
+    <message>
         <source>{name} was not written as long as you waited: its drive does not answer. What was there before stays, unless it was being replaced at that very moment.</source>
         <translation>{name} wurde nicht geschrieben, solange Sie gewartet haben: das Laufwerk antwortet nicht. Was vorher dort war, bleibt, sofern es nicht gerade in diesem Augenblick ersetzt wurde.</translation>
     </message>
@@ -16619,8 +16744,38 @@
         <translation>{sizes}, quer zur Mittellinie gemessen; um {slant} schräg, das Ende auf der Seite {side} näher an der Spitze: {long} von Ende zu Ende</translation>
     </message>
     <message>
+        <source>{size} in shank bearing</source>
+        <comment>name of a feature</comment>
+        <translation>{size} Zoll Ring am Schaft</translation>
+    </message>
+    <message>
+        <source>{size} in straight</source>
+        <comment>name of a feature</comment>
+        <translation>{size} Zoll gerade</translation>
+    </message>
+    <message>
+        <source>{size} in tip bearing</source>
+        <comment>name of a feature</comment>
+        <translation>{size} Zoll Ring an der Spitze</translation>
+    </message>
+    <message>
         <source>{size} mm ({size_in} inch)</source>
         <translation>{size} mm ({size_in} Zoll)</translation>
+    </message>
+    <message>
+        <source>{size} shank bearing</source>
+        <comment>name of a feature</comment>
+        <translation>{size} Ring am Schaft</translation>
+    </message>
+    <message>
+        <source>{size} straight</source>
+        <comment>name of a feature</comment>
+        <translation>{size} gerade</translation>
+    </message>
+    <message>
+        <source>{size} tip bearing</source>
+        <comment>name of a feature</comment>
+        <translation>{size} Ring an der Spitze</translation>
     </message>
     <message>
         <source>{slots}, each</source>

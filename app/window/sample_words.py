@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from msgspec.structs import replace
 
-from geometry.beginning.given_names import in_language
+from geometry.beginning.given_names import in_language, tools_in_language
 from geometry.layout import Headstock
 from geometry.layout.generic import PATTERNS as GENERIC
 from geometry.saying import say
@@ -78,7 +78,7 @@ PATTERNS: Mapping[str, str] = {
 
 
 def said(stem: str, layout: Headstock) -> Headstock:
-    """A sample, by the name of its file, with its words in the language in use; names of hardware stay as they are."""
+    """A sample, by the name of its file, with its words and names in the language in use."""
     if stem not in HEADS:
         return layout
     layout = in_language(layout)
@@ -86,6 +86,6 @@ def said(stem: str, layout: Headstock) -> Headstock:
     remarks, new = layout.book.remarks, REMARKS.get(stem, ())
     if len(new) == len(remarks):
         remarks = tuple(replace(remark, text=text) for remark, text in zip(remarks, new, strict=True))
-    return replace(
+    return tools_in_language(replace(
         layout, name=HEADS[stem][0], about=HEADS[stem][1], book=replace(layout.book, remarks=remarks),
-        patterns=tuple(replace(pattern, about=about.get(pattern.id, pattern.about)) for pattern in layout.patterns))
+        patterns=tuple(replace(pattern, about=about.get(pattern.id, pattern.about)) for pattern in layout.patterns)))

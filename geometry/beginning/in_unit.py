@@ -7,6 +7,7 @@ from types import ModuleType
 from msgspec.structs import replace
 
 from geometry.beginning.begin import begin
+from geometry.beginning.given_names import tools_in_language
 from geometry.beginning.instruments import FOLLOWS, following, usual
 from geometry.beginning.numbers import FIELDS, Numbers, Refused
 from geometry.errors import GeometryError
@@ -49,8 +50,8 @@ def fitting(numbers: Numbers, typed: frozenset[str], unit: LengthUnit) -> Number
 
 
 def hardware_in_unit(layout: Headstock, unit: LengthUnit) -> Headstock:
-    """The layout itself in mm; in inches with the generic hardware in fractional sizes."""
-    return layout if unit == "mm" else _inches().with_inch_hardware(layout)
+    """The layout with generic hardware and rack under their names in the language in use, in inches those in fractional sizes."""
+    return tools_in_language(layout if unit == "mm" else _inches().with_inch_hardware(layout))
 
 
 def blank_in_unit(layout: Headstock, unit: LengthUnit) -> Headstock:

@@ -14,6 +14,7 @@ from geometry.layout import Headstock, Pattern, Side, Tuner
 from geometry.layout.names import Names
 from geometry.saying import say
 from geometry.solids.frames import frame
+from geometry.terms import mirrored_tool
 from geometry.vectors import Vec2
 
 STRAIGHT = 1e-9
@@ -54,7 +55,7 @@ def _with_image(patterns: tuple[Pattern, ...], own: Pattern) -> tuple[tuple[Patt
                  and (one.seat, one.post, one.button) == (own.seat, own.post, own.button)), None)
     if same is not None:
         return patterns, same.id
-    same = replace(image, id=Names(one.id for one in patterns).alike(f"{own.id[:50]} mirrored"))
+    same = replace(image, id=Names(one.id for one in patterns).alike(mirrored_tool(own.id[:49])))
     return (*patterns, same), same.id
 
 

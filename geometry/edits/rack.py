@@ -14,6 +14,7 @@ from geometry.layout import Drill, GuideBush, Headstock, Rack, Route, RouterBit,
 from geometry.layout.names import Names
 from geometry.layout.validate import validate_rack
 from geometry.saying import say
+from geometry.terms import given
 
 Shelf = Literal["bits", "bushes", "drills"]
 """The lists of a rack."""
@@ -29,7 +30,7 @@ NEW: dict[str, RouterBit | GuideBush | Drill] = {
 def add_entry(rack: Rack, shelf: Shelf) -> Rack:
     """The rack with one more bit, bush or drill to be changed, last on its shelf."""
     new = NEW[shelf]
-    return _with(rack, shelf, (*getattr(rack, shelf), replace(new, id=Names(_ids(rack, shelf)).alike(new.id))))
+    return _with(rack, shelf, (*getattr(rack, shelf), replace(new, id=Names(_ids(rack, shelf)).alike(given(new.id)))))
 
 
 def copy_entry(rack: Rack, shelf: Shelf, id: str) -> Rack:

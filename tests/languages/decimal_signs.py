@@ -128,12 +128,13 @@ def main() -> None:
     from app.window.demo import demo
     from geometry.checks import check
     from geometry.layout.generic import PATTERNS
+    from geometry.terms import given_tool
     from tests.gui.bench import Bench
     from tests.gui.test_inch_signs import named
 
     application = QApplication([])
     layout = busy(demo())
-    names = [*named(layout), *(pattern.id for pattern in PATTERNS)]
+    names = [*named(layout), *(given_tool(pattern.id) for pattern in PATTERNS)]
     bench = Bench(Widgets(), Path(tempfile.mkdtemp()), layout)
     window = bench.window
     application.processEvents()

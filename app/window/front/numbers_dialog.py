@@ -40,6 +40,7 @@ from geometry.beginning.needs import FACES, THROUGHS
 from geometry.layout import Headstock
 from geometry.layout.generic import PATTERNS
 from geometry.saying import count, say
+from geometry.terms import given_tool
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
@@ -344,12 +345,12 @@ class NumbersDialog(ReadInOrder, QDialog):
 
 
 def pattern_name(id: str, unit: LengthUnit) -> str:
-    """What a generic pattern is called where lengths are told in that unit."""
-    if unit == "mm":
-        return id
-    from geometry.layout.generic_inch import PATTERNS_INCH
+    """What a generic pattern is called where lengths are told in that unit, in the language in use."""
+    if unit != "mm":
+        from geometry.layout.generic_inch import PATTERNS_INCH
 
-    return next(inches.id for mm, inches in zip(PATTERNS, PATTERNS_INCH, strict=True) if mm.id == id)
+        id = next(inches.id for mm, inches in zip(PATTERNS, PATTERNS_INCH, strict=True) if mm.id == id)
+    return given_tool(id)
 
 
 def _beside(one: QWidget, two: QWidget) -> QHBoxLayout:

@@ -51,6 +51,11 @@ def test_in_another_language_words_change_and_nothing_else():
                 assert all(other.id in b.text for a, b in zip(english.book.remarks, german.book.remarks, strict=True)
                            if re.search(rf"\b{one.id}\b(?! slot)", a.text) and " " in one.id), one.id
                 german = rename(german, group, other.id, one.id)
+        for group in ("patterns", "bits", "bushes", "drills"):
+            owner = (english, german) if group == "patterns" else (english.rack, german.rack)
+            for one, other in zip(*(getattr(whole, group) for whole in owner), strict=True):
+                assert one.id != other.id, "hardware and tools have German names"
+                german = rename(german, group, other.id, one.id)
         assert german.name != english.name and german.about != english.about
         assert all(a.text != b.text and replace(a, text=b.text) == b
                    for a, b in zip(german.book.remarks, english.book.remarks, strict=True))
