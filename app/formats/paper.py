@@ -50,3 +50,5 @@ class Page(Struct, frozen=True):
     height: float
     title: str
     content: tuple[Placed, ...]
+    foot: float = 0.0
+    """how far up what is drawn begins, mm: under it stands what is printed along the lower end"""

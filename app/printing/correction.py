@@ -78,7 +78,7 @@ def _corrected(page: Page, correction: Correction) -> Page:
     kx, ky = (correction.along, correction.across) if lying else (correction.across, correction.along)
     middle = (page.width / 2, page.height / 2)
     stretched = Matrix(a=kx, d=ky, e=middle[0] * (1 - kx), f=middle[1] * (1 - ky))
-    said = Placed(correction_words(page.width, page.height, correction.words))
+    said = Placed(correction_words(page.width, page.height, correction.words, page.foot))
     return replace(page, content=tuple(_stretched(one, stretched) for one in (*page.content, said)))
 
 

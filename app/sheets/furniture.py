@@ -24,20 +24,23 @@ TOP_STRIP = 7.0
 BAR = 100.0
 """Length of a check bar, mm."""
 
+NOTE = 9.0
+"""Of BOTTOM_STRIP for a note under the lying bar, mm."""
+
 FRAME = (PRINTER_MARGIN + LEFT_STRIP, PRINTER_MARGIN + BOTTOM_STRIP, PRINTER_MARGIN, PRINTER_MARGIN + TOP_STRIP)
-"""Left, bottom, right and top of a page that are not window, mm."""
+"""Left, bottom, right and top of a page with a note that are not window, mm."""
 
 
-def window_of(width: float, height: float) -> Box:
-    """The part of a page (mm) that is left for drawing."""
-    return (FRAME[0], FRAME[1], width - FRAME[2], height - FRAME[3])
+def window_of(width: float, height: float, foot: float = FRAME[1] - NOTE) -> Box:
+    """The part of a page (mm) that is left for drawing, from `foot` up: without a note under the bar, if nothing is said."""
+    return (FRAME[0], foot, width - FRAME[2], height - FRAME[3])
 
 
 def furniture(width: float, height: float, name: str, title: str, number: int, count: int,
-              note: str = "", plan: str = "") -> Drawing:
-    """All that surrounds the window of a page of that size, in page coordinates; `note` stands under the bar, `plan` says of
-    which plan the page is."""
-    left, bottom = PRINTER_MARGIN, PRINTER_MARGIN
+              foot: float, note: str = "", plan: str = "") -> Drawing:
+    """All that surrounds the window of a page of that size, in page coordinates; the window begins `foot` mm up, `note` stands under
+    the bar, `plan` says of which plan the page is."""
+    left = PRINTER_MARGIN
     x0, _, x1, y1 = window_of(width, height)
     marks: list[Mark] = []
     top = y1 + 2.6
@@ -45,19 +48,19 @@ def furniture(width: float, height: float, name: str, title: str, number: int, c
     room = x1 - left - text_width(page_words, READ) - 4.0
     marks.append(Label(short(f"{title} - {printable(name)}", READ, room), (left, top), READ, "note"))
     marks.append(Label(page_words, (x1, top), READ, "note", anchor="right"))
-    marks += check_bar(x0, bottom + 18.2, upright=False)
-    marks += check_bar(left + 2.8, FRAME[1] + 2.0, upright=True)
-    marks += block(PRINT_AT, (x0 + BAR + 4.0, bottom + 20.4), READ, x1 - x0 - BAR - 4.0)[0]
-    marks += block(note, (x0, bottom + 14.9), LEAST, x1 - x0)[0]
-    marks += block(IN_SHORT, (left, bottom + 0.3 + LEAST), LEAST, x1 - left)[0]
+    marks += check_bar(x0, foot - 5.8, upright=False)
+    marks += check_bar(left + 2.8, foot + 2.0, upright=True)
+    marks += block(PRINT_AT, (x0 + BAR + 4.0, foot - 3.6), READ, x1 - x0 - BAR - 4.0)[0]
+    marks += block(note, (x0, foot - 9.1), LEAST, x1 - x0)[0]
+    marks += block(IN_SHORT, (left, PRINTER_MARGIN + 0.3 + LEAST), LEAST, x1 - left)[0]
     return tuple(marks)
 
 
-def correction_words(width: float, height: float, words: str) -> Drawing:
-    """What is said beside the lying bar of a page that is corrected for a printer."""
+def correction_words(width: float, height: float, words: str, foot: float) -> Drawing:
+    """What is said beside the lying bar of a page that is corrected for a printer; the page as for `furniture`."""
     x0, _, x1, _ = window_of(width, height)
     text = words[0].upper() + words[1:] + "."
-    return tuple(block(text, (x0 + BAR + 4.0, PRINTER_MARGIN + 17.4), LEAST, x1 - x0 - BAR - 4.0)[0])
+    return tuple(block(text, (x0 + BAR + 4.0, foot - 6.6), LEAST, x1 - x0 - BAR - 4.0)[0])
 
 
 def bar_words() -> str:

@@ -130,6 +130,34 @@ def flow(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
     return pages
 
 
+def apart(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
+    """As flow(), for what is cut apart and may lie in any order: each, with what is kept together with it, on the first page
+    with room for it, where that saves a page."""
+    in_order = flow(blocks, window)
+    pages: list[list[Block]] = []
+    left: list[float] = []
+    for group in _groups(blocks):
+        height = sum(one.height for one in group if one.placed)
+        page = next((i for i, room in enumerate(left) if height <= room + 1e-6), len(pages))
+        if page == len(pages):
+            pages.append([])
+            left.append(window[3] - window[1])
+        pages[page] += group
+        left[page] -= sum(one.height for one in group)
+    return min(in_order, flow([one for page in pages for one in page], window), key=len)
+
+
+def _groups(blocks: Sequence[Block]) -> list[list[Block]]:
+    """Blocks that are kept together, each with the white that follows."""
+    groups: list[list[Block]] = []
+    for i, one in enumerate(blocks):
+        if groups and (blocks[i - 1].keep or not one.placed):
+            groups[-1].append(one)
+        else:
+            groups.append([one])
+    return groups
+
+
 class Column(Struct, frozen=True):
     """A column of a table: its title, its width in mm, and on which side its words stand."""
 

@@ -16,7 +16,7 @@ from app.sheets.cards import card_of, cards
 from app.sheets.cover import Entry, Laid, cover
 from app.sheets.furniture import FRAME, furniture, window_corners, window_of
 from app.sheets.hole_pages import hole_blocks
-from app.sheets.lay import Block, flow, space
+from app.sheets.lay import Block, apart, flow, space
 from app.sheets.list_pages import list_blocks
 from app.sheets.nut_blocks import nut_blocks
 from app.sheets.order_pages import order_blocks, order_warning
@@ -56,11 +56,11 @@ class _Stack(Struct, frozen=True):
     paper: str
     count: int
 
-    def page(self, title: str, number: int, content: Sequence[Placed], note: str = "", lying: bool = False) -> Page:
-        """One of them, with what is printed round its content."""
+    def page(self, title: str, number: int, content: Sequence[Placed], foot: float, note: str = "", lying: bool = False) -> Page:
+        """One of them, with what is printed round its content, which begins `foot` mm up."""
         width, height = paper_size(self.paper, lying)
-        around = furniture(width, height, self.work.layout.name, title, number, self.count, note, self.work.plan_words)
-        return Page(self.paper, width, height, title, (Placed(around), *content))
+        around = furniture(width, height, self.work.layout.name, title, number, self.count, foot, note, self.work.plan_words)
+        return Page(self.paper, width, height, title, (Placed(around), *content), foot)
 
 
 def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = None, work: Work | None = None,
@@ -119,9 +119,9 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
     ask()
     first = {entry.title: entry.first for entry in entries}
     stack = _Stack(work, paper, count)
-    bench = [[stack.page(section.title, first[section.title] + i, content) for i, content in enumerate(section.pages)]
+    bench = [[stack.page(section.title, first[section.title] + i, content, window[1]) for i, content in enumerate(section.pages)]
              for section in (*before, *after)]
-    out = [stack.page(say("Cover"), 1, front)]
+    out = [stack.page(say("Cover"), 1, front, window[1])]
     out += [page for section in bench[:len(before)] for page in section]
     for one in laid:
         ask(partial(_at_page, len(out) + 1, count))
@@ -177,7 +177,7 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
     blocks = block_table(layout, work, made, wide)
     order = [*order_blocks(work, card_of(made, work), wide, side_words(layout)), *blocks]
     ask()
-    pictures = stage_blocks(layout, work, wide, ask)
+    stages = stage_blocks(layout, work, wide, ask)
     to_cut = [*side_blocks(layout, wide), *card_blocks(layout, work, made, wide, ask), *router_blocks(layout, work, len(made) + 1, wide)]
     lists, nut = list_blocks(layout, work, wide), nut_blocks(layout, wide)
     at_the_nut = say("Where each string crosses the nut, at full size to lay on it, and as a table.")
@@ -189,13 +189,13 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
         _Section(say("Strings in the nut"), at_the_nut, [] if fits else lay(nut)),
         _Section(say("Running order"), _sentences(
             say("Every step with a box to tick, set-up after set-up."), say("Block heights for the tilts.") if blocks else "",
-            say("What the piece looks like after each stretch of steps.") if pictures else ""),
-                 lay([*order, *pictures]))]
+            say("What the piece looks like after each stretch of steps.") if stages[0] else ""),
+                 min((lay([*order, *pictures]) for pictures in stages), key=len))]
     after = [
         _Section(say("Cards"), say("For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to "
                               "scale. For the router one a slot and one for the outline: bit, template, passes, waste "
                               "holes. Cut them apart."),
-                 lay(to_cut)),
+                 apart(to_cut, window)),
         _Section(say("Hole table"), say("Every drilling with its mark, tilt and stop; the same table is in the CSV file."),
                  lay(hole_blocks(layout, work, wide))),
         _Section(say("Job book"), say("Hours, money, what to do differently: recorded, or to fill in."), lay(book_blocks(layout, work, wide))),
@@ -217,14 +217,14 @@ def _found(layout: Headstock) -> Sequence[Snag]:
 def _tile_page(one: Laid, tile: Tile, joins: Drawing, stack: _Stack) -> Page:
     """One window on a part, with what joins it to its neighbours; what is printed round it says which."""
     tiling = one.tiling
-    left, low = window_of(*paper_size(tiling.paper, tiling.lying))[:2]
+    left, low = FRAME[:2]
     x0, y0, x1, y1 = tile.window
     window = (left, low, left + x1 - x0, low + y1 - y0)
     matrix = shift(left - x0, low - y0)
     title = _title(one.part, tile, tiling.rows, tiling.columns)
     number = one.first + tiling.tiles.index(tile)
     content = [Placed(one.part.drawing, matrix, window), Placed(joins, matrix, window), Placed(tuple(window_corners(window)))]
-    return stack.page(title, number, content, one.part.note, tiling.lying)
+    return stack.page(title, number, content, low, one.part.note, tiling.lying)
 
 
 def _title(part: Part, tile: Tile, rows: int, columns: int) -> str:

@@ -23,9 +23,7 @@ from geometry.terms import term
 WIDEST = 41.0
 """Widest a picture becomes, mm."""
 HIGHEST = 60.0
-"""Highest a picture becomes, mm: ROWS fit on the smaller papers."""
-ROWS = 3
-"""Rows of pictures on a page; where one column more than their width asks for keeps them within so many, they are that much smaller."""
+"""Highest a picture becomes, mm: three rows fit on the smaller papers."""
 GAP = 5.0
 """Between pictures, mm."""
 STRAY = 0.01
@@ -34,14 +32,17 @@ SAME = ("template", "clean up", "finish", "final diameter")
 """Steps after which the wood looks as before."""
 
 
-def stage_blocks(layout: Headstock, work: Work, width: float, ask: Ask = go_on) -> list[Block]:
-    """Rows of pictures, each with its steps under it. `ask` is asked before each picture. GeometryError when the outline
-    has no inside."""
+def stage_blocks(layout: Headstock, work: Work, width: float, ask: Ask = go_on) -> tuple[list[Block], list[Block]]:
+    """Rows of pictures, each with its steps under it; and the same that much smaller that a row holds one more. `ask` is asked
+    before each picture. GeometryError when the outline has no inside."""
     x0, y0, x1, y1 = blank_box(layout.blank)
     columns = max(1, int((width + GAP) / (WIDEST + GAP)))
     pictures = _pictures(layout, work, STRAY * max((x1 - x0) / WIDEST, (y1 - y0) / HIGHEST), ask)
-    if ROWS * columns < len(pictures) <= ROWS * (columns + 1):
-        columns += 1
+    return _rows(layout, pictures, columns, width), _rows(layout, pictures, columns + 1, width)
+
+
+def _rows(layout: Headstock, pictures: list[tuple[str, Drawing]], columns: int, width: float) -> list[Block]:
+    x0, y0, x1, y1 = blank_box(layout.blank)
     room = (width + GAP) / columns - GAP
     scale = min(room / (x1 - x0), HIGHEST / (y1 - y0))
     blocks = [heading(say("The piece, stage by stage"), width, say("Face in the middle, square edges folded flat beside "

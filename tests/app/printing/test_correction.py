@@ -7,10 +7,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from app.formats.errors import FormatError
+from app.formats.mark_shapes import mark_box
 from app.formats.paper import Page, Placed, paper_size
 from app.formats.pdf_out import pdf_bytes
 from app.printing.correction import Correction, corrected, measured
-from app.sheets.furniture import furniture
+from app.sheets.furniture import FRAME, furniture
+from geometry.drawing import Label
 from tests.app.formats.out.pdf_reading import lines, open_pdf
 from tests.app.sheets.printed import made, words
 
@@ -56,7 +58,7 @@ def test_what_the_printer_stretches_comes_out_true(across, along):
 
 def page_of(paper: str, lying: bool) -> Page:
     width, height = paper_size(paper, lying)
-    return Page(paper, width, height, "Test", (Placed(furniture(width, height, "Test", "Test", 1, 1)),))
+    return Page(paper, width, height, "Test", (Placed(furniture(width, height, "Test", "Test", 1, 1, FRAME[1])),), FRAME[1])
 
 
 @pytest.mark.parametrize("lying", [False, True])
@@ -83,6 +85,9 @@ def test_pages_stay_in_the_middle_of_the_paper():
 def test_every_page_says_that_it_is_corrected():
     for page in corrected(made("demo"), Correction(1.004, 0.991)):
         assert "Corrected for this printer: across 1.004, along 0.991." in words(page)
+        (said,) = page.content[-1].drawing
+        level = [mark for mark in page.content[0].drawing if isinstance(mark, Label) and mark_box(mark)[2] > mark_box(said)[0] and not mark.angle]
+        assert all(mark.at[1] > said.at[1] + said.height or mark.at[1] + mark.height < said.at[1] for mark in level), page.title
     assert "orrected" not in words(made("demo")[0])
 
 

@@ -9,6 +9,7 @@ from app.sheets.lay import (
     TICKED,
     Block,
     Column,
+    apart,
     drawing,
     fitting,
     flow,
@@ -74,6 +75,23 @@ def test_what_is_kept_together_leaves_room_for_the_head_that_comes_again():
     assert names(pages) == [["a"], ["head", "1", "2"], ["head", "3"]]
     for page in pages:
         assert min(placed.matrix((0.0, 0.0))[1] for placed in page) - 32.0 >= WINDOW[1] - 1e-6
+
+
+def test_what_is_cut_apart_lies_on_the_fewest_pages():
+    """Three of 60 mm and two of 40: in their order they take four pages, the second and third small one beside large ones three."""
+    cards = [bar("a", 58.0), space(2.0), bar("b", 50.0, keep=True), bar("b2", 8.0), space(2.0), bar("c", 58.0), space(2.0),
+             bar("d", 38.0), space(2.0), bar("e", 38.0), space(2.0)]
+    assert len(flow(cards, WINDOW)) == 4
+    assert names(apart(cards, WINDOW)) == [["a", "d"], ["b", "b2", "e"], ["c"]]
+
+
+def test_what_is_cut_apart_keeps_its_order_where_another_saves_no_page():
+    assert names(apart([bar("a", 58.0), bar("b", 58.0), bar("c", 38.0)], WINDOW)) == [["a"], ["b", "c"]]
+
+
+def test_a_card_higher_than_a_page_is_parted_and_the_rest_follows():
+    chain = [bar(str(i), 30.0, keep=i < 4) for i in range(5)]
+    assert names(apart([bar("a", 50.0), *chain, bar("b", 45.0)], WINDOW)) == [["a", "b"], ["0", "1"], ["2", "3", "4"]]
 
 
 def test_white_begins_no_page():

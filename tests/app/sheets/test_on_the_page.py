@@ -19,7 +19,7 @@ from geometry import saying
 from geometry.drawing import Area, Label, Stroke
 from geometry.drawing.router_picture import pass_picture
 from geometry.drawing.wrap import wrap_drawing
-from geometry.layout import Book, EdgePlace, Remark, SingleHole
+from geometry.layout import Book, Ear, EdgePlace, Remark, SingleHole
 from geometry.layout.generic import RACK
 from tests.app.sheets.printed import layout, words, work
 
@@ -106,9 +106,9 @@ def test_names_of_a_slanted_nut_keep_off_the_folds_of_a_narrow_blank():
 
 
 def test_lines_to_write_on_stand_under_their_heading():
-    """On Letter the book of this demo fills its page to the last lines."""
+    """On Letter the book of this demo, glued up, fills its page to the last lines."""
     head = layout("demo")
-    head = replace(head, blank=replace(head.blank, face_veneer=1.5, scarf=40.0))
+    head = replace(head, blank=replace(head.blank, face_veneer=1.5, back_veneer=0.6, scarf=40.0), ears=(Ear(id="ear", side="bass", width=8.0, start=20.0, end=180.0),))
     found = [page for page in pages(head, "Letter", (), plan_work(head)) if page.title == "Job book"]
     assert len(found) > 1 and "Notes: do this differently" in words(found[-1])
 

@@ -8,7 +8,7 @@ from app.sheets.order_pages import order_blocks, order_warning, summary
 from app.sheets.stage_pages import stage_blocks
 from geometry.drawing import Label
 from geometry.sequence import moved
-from tests.app.sheets.printed import layout
+from tests.app.sheets.printed import layout, section
 
 WIDE = 182.0
 """Of the window of an A4 page, mm."""
@@ -51,13 +51,16 @@ def test_no_setting_of_a_set_up_is_parted_by_the_end_of_a_line():
     assert heads and all(len(lines) == 2 and lines[0].endswith(",") for lines in heads)
 
 
-def test_one_stage_more_than_three_rows_hold_makes_the_pictures_smaller():
+def test_pictures_are_smaller_where_that_saves_a_page():
     """The demo has 12 stages, four in a row; glued up with a scarf joint it has 13, five in a row, and no page for the last alone."""
     head = layout("demo")
     joined = msgspec.structs.replace(head, blank=msgspec.structs.replace(head.blank, scarf=60.0), nut=msgspec.structs.replace(head.nut, pitch=12.0))
 
-    def rows(of):
+    def rows(blocks):
         return [len([placed for placed in block.placed if any(mark.style == "centreline" for mark in placed.drawing)])
-                for block in stage_blocks(of, plan_work(of), WIDE)[2:]]
+                for block in blocks[2:]]
 
-    assert rows(head) == [4, 4, 4] and rows(joined) == [5, 5, 3]
+    for of, wide, small in ((head, [4, 4, 4], [5, 5, 2]), (joined, [4, 4, 4, 1], [5, 5, 3])):
+        assert [rows(blocks) for blocks in stage_blocks(of, plan_work(of), WIDE)] == [wide, small]
+    for paper in ("A4", "Letter"):
+        assert section("slotted", "Running order", paper).count("The piece, stage by stage") == 1
