@@ -12620,6 +12620,14 @@
         <translation>ab y {y} mm, {long} mm lang, {wide} mm breit und {deep} mm tief</translation>
     </message>
     <message>
+        <source>from {begins} mm below the face to the back</source>
+        <translation>von {begins} mm unter der Vorderseite bis zur Rückseite</translation>
+    </message>
+    <message>
+        <source>from {begins} mm to {ends} mm below the face</source>
+        <translation>von {begins} mm bis {ends} mm unter der Vorderseite</translation>
+    </message>
+    <message>
         <source>from {one:,} to {two:,} in {whole:,}</source>
         <translation>von {one:,} auf {two:,} von {whole:,}</translation>
     </message>
@@ -16834,6 +16842,10 @@
 about {hours:.1f} hours, {changes:.1f} of them setting up</source>
         <translation>{steps} · {holes} · {set_ups} · {tilts}
 etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
+    </message>
+    <message>
+        <source>{step} is cut {was} (job book); with the bits of now it is to be cut {now}.</source>
+        <translation>{step} ist {was} geschnitten (Werkbuch); mit den jetzigen Fräsern soll es {now} werden.</translation>
     </message>
     <message>
         <source>{stop} deep</source>

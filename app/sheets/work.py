@@ -10,7 +10,7 @@ from msgspec.structs import replace
 
 from app.sheets.compensation import Compensation, compensation
 from app.sheets.plan_letters import plan_letters
-from geometry.book import begun_steps, corrected, done_steps, otherwise
+from geometry.book import begun_steps, corrected, done_steps, not_so_deep, otherwise
 from geometry.cancellation import Ask, go_on
 from geometry.checks.in_wood import called_now, in_wood
 from geometry.checks.said import read
@@ -111,18 +111,22 @@ class Work(Struct, frozen=True, dict=True):
     @cached_property
     def done(self) -> Mapping[str, int]:
         """Operations that are done on the piece on the bench as the layout has them, each with the number that its step keeps."""
-        return _numbers(self.layout)
+        return _numbers(self.layout, self.ops)
 
     @cached_property
     def otherwise(self) -> Mapping[str, str]:
         """Operations that are ticked off and make something else now than was made, each with a sentence that tells both."""
         ids = {op.id for op in self.ops}
-        return {id: read(text, self.unit) for id, text in otherwise(self.layout).items() if id in ids}
+        return {id: read(text, self.unit) for id, text in (otherwise(self.layout) | self._not_so_deep).items() if id in ids}
+
+    @cached_property
+    def _not_so_deep(self) -> Mapping[str, str]:
+        return not_so_deep(self.layout, self.ops)
 
     @cached_property
     def to_go_on(self) -> frozenset[str]:
         """Those of `otherwise` that only have to be gone on with: nothing is drilled or cut too far."""
-        return in_wood(self.layout, self.layout.book.piece).to_go_on
+        return in_wood(self.layout, self.layout.book.piece).to_go_on | self._not_so_deep.keys()
 
     @cached_property
     def begun(self) -> frozenset[str]:
@@ -186,14 +190,14 @@ class Work(Struct, frozen=True, dict=True):
         """The same work for a layout that differs in its running order, rates and job book alone. What is done keeps its number."""
         best = self.best or self.order
         order = in_own_order(layout.order, best, self.ops, self.before)
-        kept = numbered(order.steps, _numbers(layout))
+        kept = numbered(order.steps, _numbers(layout, self.ops))
         if kept != order.steps:
             order = in_own_order(kept, best, self.ops, self.before)
         return replace(self, layout=layout, order=order, rates=layout.rates, best=None if order is best else best)
 
 
-def _numbers(layout: Headstock) -> dict[str, int]:
-    return {id: one.number for id, one in done_steps(layout).items()}
+def _numbers(layout: Headstock, ops: Sequence[Operation]) -> dict[str, int]:
+    return {id: one.number for id, one in done_steps(layout, ops).items()}
 
 
 def plan_work(layout: Headstock, wishes: Wishes | None = None, ask: Ask = go_on) -> Work:

@@ -3,7 +3,7 @@
 from geometry.at_need import fetched
 
 _HOMES: dict[str, tuple[str, ...]] = {
-    "done": ("begun_steps", "done_steps", "made_by", "open_again", "otherwise", "tick_off", "ticked"),
+    "done": ("begun_steps", "done_steps", "made_by", "not_so_deep", "open_again", "otherwise", "tick_off", "ticked"),
     "edits": ("add_remark", "begin_anew", "drop_timer", "minutes_of", "put_price", "put_reading", "put_remark", "read_amount",
               "read_minutes", "remove_price", "remove_reading", "remove_remark", "running", "set_minutes",
               "start", "stop"),

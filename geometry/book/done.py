@@ -2,15 +2,21 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Iterable
+from operator import attrgetter
+
 from msgspec.structs import replace
 
 from geometry.checks.in_wood import in_wood
+from geometry.checks.in_wood_words import told_pass
 from geometry.layout import NOTHING, Book, Done, DrawnSlot, Headstock, Made, Shaped, Task
+from geometry.layout.drilled import cut_of
 from geometry.routing.depth import LIGHT
 from geometry.routing.waste import CLEAR
 from geometry.sequence import Operation
 from geometry.solids.in_wood import bored
-from geometry.tolerance import TOUCH
+from geometry.tolerance import SAME_HOLE, TOUCH
 
 
 def ticked(book: Book) -> frozenset[str]:
@@ -18,12 +24,15 @@ def ticked(book: Book) -> frozenset[str]:
     return frozenset(one.task.operation for one in book.done if one.piece == book.piece)
 
 
-def done_steps(layout: Headstock) -> dict[str, Done]:
+def done_steps(layout: Headstock, ops: Iterable[Operation] = ()) -> dict[str, Done]:
     """By operation, the tick that says that it is done on the piece on the bench as the layout has it: what was drilled or cut
-    otherwise is not, and what is called otherwise since is. A tick of which is not known what it made counts as it stands."""
+    otherwise is not, and what is called otherwise since is; nor are, of the operations that are planned now, passes that go deeper
+    than what was routed. A tick of which is not known what it made counts as it stands."""
     found = in_wood(layout, layout.book.piece)
     known = {id(one) for one in found.ticks}
-    return {one.task.operation: one for one in layout.book.done if one.piece == layout.book.piece and id(one) not in known} | found.held
+    stand = {one.task.operation: one for one in layout.book.done if one.piece == layout.book.piece and id(one) not in known} | found.held
+    short = not_so_deep(layout, ops)
+    return {operation: one for operation, one in stand.items() if operation not in short}
 
 
 def otherwise(layout: Headstock) -> dict[str, str]:
@@ -32,25 +41,51 @@ def otherwise(layout: Headstock) -> dict[str, str]:
     return in_wood(layout, layout.book.piece).otherwise
 
 
+def not_so_deep(layout: Headstock, ops: Iterable[Operation]) -> dict[str, str]:
+    """Passes of the plan of now that go deeper than what was routed under their names, by a plan with other bits; each with a sentence as
+    in `otherwise`."""
+    held = in_wood(layout, layout.book.piece).held
+    cuts: dict[str, list[Shaped]] = {}
+    for operation, one in held.items():
+        if one.cut is not None and operation.startswith("rout "):
+            cuts.setdefault(cut_of(one.task), []).append(one.cut)
+    said = {}
+    for op in ops:
+        if op.id in held and (was := held[op.id].cut) is not None and op.kind in ("rout", "rout outline"):
+            now = made_by(layout, op).cut
+            if _reach(now.begins, cuts[cut_of(held[op.id].task)]) < (math.inf if now.ends is None else now.ends - SAME_HOLE):
+                said[op.id] = told_pass(op.called, was, now)
+    return said
+
+
+def _reach(begins: float, cuts: Iterable[Shaped]) -> float:
+    """How far below the face it is cut without a gap from some depth on, mm; infinite where that is open at the back."""
+    for cut in sorted(cuts, key=attrgetter("begins")):
+        if cut.begins <= begins + SAME_HOLE:
+            begins = max(begins, math.inf if cut.ends is None else cut.ends)
+    return begins
+
+
 def made_by(layout: Headstock, op: Operation) -> Made:
     """What an operation of the layout leaves in the wood. Nothing where it drills no hole of its own (what it opens a bore to is none)
     and cuts neither slot nor outline."""
     if op.kind != "final diameter" and op.drillings and op.id.endswith(f" {op.drillings[0].id}"):
         return Made(hole=bored(op.drillings[0]))
+    thick = layout.blank.thickness
+    begins = 0.0 if op.cut is None else op.cut.start
+    # What begins at the back, or runs through, leaves it open there.
+    ends = None if op.cut is None or op.cut.end >= thick - TOUCH else op.cut.end
     if op.kind in ("cut outline", "rout outline"):
-        return Made(cut=Shaped(shape=DrawnSlot(loop=layout.outline), light=LIGHT if op.kind == "cut outline" else 0.0))
+        return Made(cut=Shaped(shape=DrawnSlot(loop=layout.outline), begins=begins, ends=ends, light=LIGHT if op.kind == "cut outline" else 0.0))
     slot = next((slot for slot in layout.slots if op.kind in ("waste holes", "saw", "rout", "ramp") and slot.id in op.features), None)
     if slot is None:
         return NOTHING
     if op.kind == "ramp":
         return Made(cut=Shaped(shape=slot.shape, ramp=slot.ramp))
-    if slot.through(layout.blank.thickness):
-        # What begins at the back, or runs through, leaves it open there.
-        ends = None if op.cut is None or op.cut.end >= layout.blank.thickness - TOUCH else op.cut.end
-    else:
+    if not slot.through(thick):
         ends = op.stop if op.cut is None else min(op.cut.end, slot.depth)
     light = {"waste holes": CLEAR, "saw": LIGHT}.get(op.kind, 0.0)
-    return Made(cut=Shaped(shape=slot.shape, ends=ends, floor=not light and ends is not None and ends >= slot.floor(layout.blank.thickness) - TOUCH, light=light))
+    return Made(cut=Shaped(shape=slot.shape, begins=begins, ends=ends, floor=not light and ends is not None and ends >= slot.floor(thick) - TOUCH, light=light))
 
 
 def begun_steps(book: Book) -> frozenset[str]:

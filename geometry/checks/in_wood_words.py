@@ -78,7 +78,7 @@ def made_words(one: Done) -> str:
         return _ramp(ramp_cut(Slot(id="cut", shape=one.cut.shape, ramp=one.cut.ramp)))
     x0, y0, x1, y1 = shape_path(one.cut.shape).box
     return ", ".join([say("x {x0} mm to {x1} mm, y {y0} mm to {y1} mm", x0=length(x0, 2), x1=length(x1, 2), y0=length(y0, 2), y1=length(y1, 2)),
-                      _floor(one.cut.ends)])
+                      _reaches(one.cut)])
 
 
 def told_cut(id: str, was: Shaped, now: Slot | Loop, found: Astray, thickness: float) -> str:
@@ -103,6 +103,19 @@ def told_cut(id: str, was: Shaped, now: Slot | Loop, found: Astray, thickness: f
         floor = now.depth if isinstance(now, Slot) and not now.through(thickness) else None
         said.append(say("{slot} is cut {was} (job book); the drawing now says {now}.", slot=first(id), was=_floor(was.ends), now=_floor(floor)))
     return " ".join(said)
+
+
+def told_pass(step: str, was: Shaped, now: Shaped) -> str:
+    """How deep a pass was cut, and from where to where it is planned now, in a sentence."""
+    return say("{step} is cut {was} (job book); with the bits of now it is to be cut {now}.", step=step, was=_reaches(was), now=_reaches(now))
+
+
+def _reaches(cut: Shaped) -> str:
+    if not cut.begins:
+        return _floor(cut.ends)
+    if cut.ends is None:
+        return say("from {begins} mm below the face to the back", begins=length(cut.begins, 2))
+    return say("from {begins} mm to {ends} mm below the face", begins=length(cut.begins, 2), ends=length(cut.ends, 2))
 
 
 def _floor(ends: float | None) -> str:

@@ -55,8 +55,10 @@ class Shaped(Part, kw_only=True):
     a later change of the layout does not move it."""
 
     shape: StraightSlot | DrawnSlot
+    begins: Amount = 0.0
+    """how far below the face the cut begins"""
     ends: Size | None = None
-    """how far below the face the cut ends; None where it is open at the back"""
+    """how far below the face it ends; None where it is open at the back"""
     floor: bool = False
     """whether that is the floor of a blind slot as it was drawn"""
     light: Amount = 0.0

@@ -34,6 +34,7 @@ from geometry.book import (
     factors_of,
     lines,
     made_by,
+    not_so_deep,
     open_again,
     otherwise,
     put_price,
@@ -154,7 +155,8 @@ class BookRoom(PlanningRoom):
         factors = None if work is None else factors_of(work.rates, work.counts.changes)
         self.rows = lines(book, self.planned(), factors)
         layout = self.window.document.layout
-        done, away = done_steps(layout), otherwise(layout)
+        ops = () if work is None else work.ops
+        done, away = done_steps(layout, ops), otherwise(layout) | not_so_deep(layout, ops)
         cells = hour_cells(self.rows, {} if work is None else work.number, book, done, away)
         view.hours.show_rows(cells, frozenset({len(cells) - 1}), [*(row.task.operation for row in self.rows), None], opened)
         cells = price_cells(book, book.piece)

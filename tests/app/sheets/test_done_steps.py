@@ -127,6 +127,17 @@ def test_a_router_card_says_what_is_cut_otherwise_than_it_is_drawn():
     assert "is cut up to" not in words([page for page in pages(replace(head, book=book), "A4") if page.title == "Cards"])
 
 
+def test_a_pass_that_a_shorter_bit_routed_is_gone_on_with():
+    """8 mm deep by the bit that the rack had; the bit of now goes through 16 mm at once, in a step of the same name."""
+    head, plan = layout("demo"), work("demo")
+    op = next(op for op in plan.steps if op.id == "rout bass slot 1")
+    made = made_by(head, op)
+    job = plan.with_order(replace(head, book=tick_off(head.book, task_of(op), 39, replace(made, cut=replace(made.cut, ends=8.0)))))
+    assert op.id not in job.done and op.id in job.to_go_on and job.cannot == ()
+    assert job.blocked(op) == "“Rout bass slot from the face” is cut 8.00 mm deep (job book); with the bits of now it is to be cut through."
+    assert op.id in plan.with_order(replace(head, book=tick_off(head.book, task_of(op), 39, made))).done
+
+
 def test_pages_and_cards_of_one_plan_bear_its_letters_and_no_other_does():
     head, plan = layout("demo"), work("demo")
     assert len(plan.letters) == 4 and plan.letters.isalnum()

@@ -5,17 +5,18 @@ from msgspec.structs import replace
 
 from app.formats import headstock
 from geometry import vectors as v
-from geometry.book import done_steps, made_by, open_again, otherwise, start, task_of, tick_off
+from geometry.book import done_steps, made_by, not_so_deep, open_again, otherwise, start, task_of, tick_off
 from geometry.checks import LiveCheck, check
 from geometry.checks.in_wood import by_the_wood, called_now, strays
+from geometry.checks.said import read
 from geometry.cures.tracks import tracks
 from geometry.edits import add_node, mirror_layout, move_node, nudge, remove_features, rename, set_field
 from geometry.errors import GeometryError
 from geometry.layout import Book, Clock, Done, DrawnSlot, Loop, Made, Node, Ramp, Shaped, Task, Time, validate, worked
-from geometry.sequence import operations
+from geometry.sequence import Routing, Trip, operations
 from geometry.solids.cut_shape import _ramps
 from geometry.solids.ramps import ramp_cut
-from tests.geometry.sequence.specimens import demo
+from tests.geometry.sequence.specimens import THROUGH, TURNED, demo
 
 SLOT, WIDTH = "bass slot", ("slots", "bass slot", "shape", "width")
 
@@ -217,3 +218,31 @@ def test_a_ramp_that_is_turned_about_its_lower_end_is_another() -> None:
     for turn, found in ((0.0005, 0), (0.0015, -1)):
         axis = v.turned(was.axis, turn)
         assert _ramps(was, replace(was, axis=axis, start=v.along(low, axis, -was.length))) == found
+
+
+BACK_FIRST = Routing(tuple(reversed(TURNED.trips)))
+FEWER = Routing((Trip("face", "12 shank bearing", None, 0.0, 8.0), Trip("back", "12 shank bearing", None, 0.0, 8.0)))
+"""of 16 mm: TURNED goes 10 mm deep from the face"""
+
+
+@pytest.mark.parametrize("of", [SLOT, "outline"])
+@pytest.mark.parametrize(("was", "passes", "now", "left"), [
+    (TURNED, 1, THROUGH, {1: "is cut 10.00 mm deep (job book); with the bits of now it is to be cut through."}),
+    (TURNED, 2, THROUGH, {}),
+    (BACK_FIRST, 1, THROUGH, {1: "is cut from 9.00 mm below the face to the back (job book); with the bits of now it is to be cut through."}),
+    (TURNED, 1, TURNED, {}), (TURNED, 2, FEWER, {}), (TURNED, 1, FEWER, {}),
+    (FEWER, 1, TURNED, {1: "is cut 8.00 mm deep (job book); with the bits of now it is to be cut 10.00 mm deep."}),
+    (FEWER, 2, TURNED, {})])
+def test_a_pass_is_done_as_deep_as_it_was_routed_whatever_bits_are_planned_later(of, was, passes, now, left):
+    """Of a slot and of the outline some passes are routed, then the rack is another: the wood of the deeper pass is still there."""
+    job, kind = demo(), "rout outline" if of == "outline" else "rout"
+    book = replace(job.book, piece="real")
+    for op in [op for op in operations(job, {of: was}) if op.kind == kind and op.features == (of,)][:passes]:
+        book = tick_off(book, task_of(op), 1, made_by(job, op))
+    job = replace(job, book=book)
+    ops = [op for op in operations(job, {of: now}) if op.kind == kind and op.features == (of,)]
+    ids = {int(op.id.rsplit(" ", 1)[1]): op.id for op in ops}
+    said = {number: read(text, "mm") for number, id in ids.items() if (text := not_so_deep(job, ops).get(id))}
+    assert {number: text[text.index("is cut"):] for number, text in said.items()} == left
+    ticked = {one.task.operation for one in book.done}
+    assert done_steps(job, ops).keys() == ticked - {ids[number] for number in left}
