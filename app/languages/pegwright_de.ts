@@ -880,14 +880,6 @@
         <translation>Ein {bit}</translation>
     </message>
     <message>
-        <source>A {operation} of {item} goes {deep} mm deep, to the drill's point; the drill is as long as {most} mm.</source>
-        <translation>{operation} von {item} ist {deep} mm tief, bis zur Bohrerspitze; der Bohrer ist nur {most} mm lang.</translation>
-    </message>
-    <message>
-        <source>A {operation} of {item} goes {deep} mm deep, to the drill's point; the quill travels {most} mm.</source>
-        <translation>{operation} von {item} ist {deep} mm tief, bis zur Bohrerspitze; der Pinolenhub beträgt {most} mm.</translation>
-    </message>
-    <message>
         <source>A&amp;bout Pegwright</source>
         <translation>Über &amp;Pegwright</translation>
     </message>
@@ -1909,7 +1901,7 @@
     </message>
     <message>
         <source>Choose hardware with a longer post, or plane the head thinner.</source>
-        <translation>Wählen Sie eine Mechanik mit längerer Welle, oder hobeln Sie die Kopfplatte dünner.</translation>
+        <translation>Eine Mechanik mit längerer Welle wählen oder die Kopfplatte dünner hobeln.</translation>
     </message>
     <message>
         <source>Choose hardware with a longer post, or plane the head {needed} mm thinner.</source>
@@ -2513,7 +2505,7 @@
     </message>
     <message>
         <source>Drill it from the face.</source>
-        <translation>Bohren Sie von der Vorderseite.</translation>
+        <translation>Von der Vorderseite bohren.</translation>
     </message>
     <message>
         <source>Drill it less deep, or draw the arms of {opening} farther apart.</source>
@@ -2601,7 +2593,7 @@
     </message>
     <message>
         <source>Drill would skate</source>
-        <translation>Bohrer würde verlaufen</translation>
+        <translation>Bohrer würde wegrutschen</translation>
     </message>
     <message>
         <source>Drill {item} {by} mm less deep there, or use a drill with a shorter point.</source>
@@ -4089,11 +4081,11 @@
     </message>
     <message>
         <source>Least wood between a drilling and a slot's wall.</source>
-        <translation>Geringstes Holz zwischen einer Bohrung und einer Schlitzwand.</translation>
+        <translation>Geringste Holzstärke zwischen einer Bohrung und einer Schlitzwand.</translation>
     </message>
     <message>
         <source>Least wood between a drilling and the edge of the finished head.</source>
-        <translation>Geringstes Holz zwischen einer Bohrung und der Kante der fertigen Kopfplatte.</translation>
+        <translation>Geringste Holzstärke zwischen einer Bohrung und der Kante der fertigen Kopfplatte.</translation>
     </message>
     <message>
         <source>Least wood between a drilling and the flat cut for a side tuner's plate.</source>
@@ -4101,11 +4093,11 @@
     </message>
     <message>
         <source>Least wood between a drilling and the slope at the nut end of a slot.</source>
-        <translation>Geringstes Holz zwischen einer Bohrung und der Schräge am Sattelende eines Schlitzes.</translation>
+        <translation>Geringste Holzstärke zwischen einer Bohrung und der Schräge am Sattelende eines Schlitzes.</translation>
     </message>
     <message>
         <source>Least wood between two drillings, measured in space between the real cylinders.</source>
-        <translation>Geringstes Holz zwischen zwei Bohrungen, im Raum zwischen den wirklichen Zylindern gemessen.</translation>
+        <translation>Geringste Holzstärke zwischen zwei Bohrungen, im Raum zwischen den wirklichen Zylindern gemessen.</translation>
     </message>
     <message>
         <source>Leave as it is</source>
@@ -4437,7 +4429,7 @@
     </message>
     <message>
         <source>Make the nut {by} mm wider, or set the strings closer together in it.</source>
-        <translation>Machen Sie den Sattel {by} mm breiter, oder setzen Sie die Saiten in ihm dichter.</translation>
+        <translation>Den Sattel {by} mm breiter machen oder die Saiten in ihm enger setzen.</translation>
     </message>
     <message>
         <source>Make the outline s&amp;ymmetric</source>
@@ -4573,7 +4565,7 @@
     </message>
     <message>
         <source>Measure the hardware again: neither string hole nor lowest turn lies beyond the end of the post.</source>
-        <translation>Messen Sie die Mechanik nach: Weder Saitenloch noch unterste Windung liegt jenseits des Wellenendes.</translation>
+        <translation>Die Mechanik nachmessen: weder Saitenloch noch unterste Windung liegt jenseits des Wellenendes.</translation>
     </message>
     <message>
         <source>Measure x and y of five holes or more, far from each other: then a printer that stretches shows.</source>
@@ -5021,15 +5013,11 @@
     </message>
     <message>
         <source>No single move is known that cures this snag.</source>
-        <translation>Es ist kein einzelner Schritt bekannt, der diesen Haken behebt.</translation>
+        <translation>Kein einzelner Schritt, der bekannt ist, behebt diesen Haken.</translation>
     </message>
     <message>
         <source>No slanted edge was found that could be the nut: it is laid square to the centreline.</source>
         <translation>Es fand sich keine schräge Kante, die der Sattel sein könnte: Er liegt im rechten Winkel zur Mittellinie.</translation>
-    </message>
-    <message>
-        <source>No slot in the way</source>
-        <translation>Kein Schlitz im Weg</translation>
     </message>
     <message>
         <source>No slot yet: choose New slot and press where its nut end goes.</source>
@@ -6221,7 +6209,7 @@
     </message>
     <message>
         <source>Raise the nut, or let the face lie deeper below it.</source>
-        <translation>Machen Sie den Sattel höher, oder legen Sie die Vorderseite tiefer unter ihn.</translation>
+        <translation>Den Sattel höher machen oder die Vorderseite tiefer unter ihn legen.</translation>
     </message>
     <message>
         <source>Raise the table and drill on in a second travel.</source>
@@ -6853,7 +6841,7 @@
     </message>
     <message>
         <source>Set the retainer higher.</source>
-        <translation>Setzen Sie den Niederhalter höher.</translation>
+        <translation>Den Niederhalter höher setzen.</translation>
     </message>
     <message>
         <source>Set the row {what} {by} farther in from the edge</source>
@@ -6865,7 +6853,7 @@
     </message>
     <message>
         <source>Set the screw between two strings, or beside all of them.</source>
-        <translation>Setzen Sie die Schraube zwischen zwei Saiten oder neben alle.</translation>
+        <translation>Die Schraube zwischen zwei Saiten oder neben alle setzen.</translation>
     </message>
     <message>
         <source>Set the table</source>
@@ -7030,6 +7018,10 @@
     <message>
         <source>Side bore goes through wood beyond its seat</source>
         <translation>Seitenbohrung geht durch Holz vor ihrem Sitz</translation>
+    </message>
+    <message>
+        <source>Side bore meets no slot</source>
+        <translation>Seitenbohrung trifft keinen Schlitz</translation>
     </message>
     <message>
         <source>Side bores meet in the waste</source>
@@ -7349,7 +7341,7 @@
     </message>
     <message>
         <source>Spread the strings farther in the nut, or set those of a course farther apart.</source>
-        <translation>Setzen Sie die Saiten im Sattel weiter auseinander, oder die eines Chors.</translation>
+        <translation>Die Saiten im Sattel weiter auseinandersetzen, oder die eines Chors.</translation>
     </message>
     <message>
         <source>Square to the bore of {tuner} cut {what} into the edge about it, {depth} deep, and try the plate on it.</source>
@@ -7761,7 +7753,7 @@
     </message>
     <message>
         <source>String {string} on its way to {tuner} passes {a} mm from the screw of the retainer on {hole}; {b} mm wanted.</source>
-        <translation>Saite {string} läuft auf dem Weg zu {tuner} {a} mm neben der Schraube des Niederhalters auf {hole} vorbei; verlangt sind {b} mm.</translation>
+        <translation>Saite {string} läuft auf dem Weg zu {tuner} {a} mm neben der Schraube des Niederhalters auf {hole} vorbei; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>String {string} on its way to {tuner} passes {a} mm from the wall of {opening}; {b} mm wanted.</source>
@@ -7781,11 +7773,11 @@
     </message>
     <message>
         <source>String {string} runs {a} mm above the face {where}; {b} mm wanted.</source>
-        <translation>Saite {string} läuft {where} {a} mm über der Vorderseite; verlangt sind {b} mm.</translation>
+        <translation>Saite {string} läuft {where} {a} mm über der Vorderseite; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>String {string} runs {measured} mm through {what}</source>
-        <translation>Saite {string} läuft {measured} mm tief durch: {what}</translation>
+        <translation>Saite {string} schneidet {measured} mm tief ein: {what}</translation>
     </message>
     <message>
         <source>String {string} starts {measured} mm beyond the {side} at the nut line.</source>
@@ -7881,7 +7873,7 @@
     </message>
     <message>
         <source>Strings {one} and {two} lie {a} mm from each other in the nut; {b} mm wanted</source>
-        <translation>Die Saiten {one} und {two} liegen im Sattel {a} mm auseinander; verlangt sind {b} mm</translation>
+        <translation>Die Saiten {one} und {two} liegen im Sattel {a} mm auseinander; {b} mm gewünscht</translation>
     </message>
     <message>
         <source>Strings {one} and {two} lie {measured} mm into each other in the nut</source>
@@ -8241,7 +8233,7 @@
     </message>
     <message>
         <source>The button of {item} strikes the edge by {measured} mm as it turns.</source>
-        <translation>Der Flügel von {item} stößt beim Drehen um {measured} mm an die Kante.</translation>
+        <translation>Der Flügel von {item} stößt beim Drehen an die Kante, {measured} mm zu weit.</translation>
     </message>
     <message>
         <source>The buttons of {one} and {two} pass {a} mm apart; {b} mm wanted for the fingers.</source>
@@ -8249,7 +8241,7 @@
     </message>
     <message>
         <source>The buttons of {one} and {two} strike each other by {measured} mm as they turn.</source>
-        <translation>Die Flügel von {one} und {two} stoßen beim Drehen um {measured} mm aneinander.</translation>
+        <translation>Die Flügel von {one} und {two} überschneiden sich beim Drehen um {measured} mm.</translation>
     </message>
     <message>
         <source>The chances now reckon with what you measured; one undo takes it back.</source>
@@ -8429,7 +8421,7 @@
     </message>
     <message>
         <source>The drill for {item} enters the square edge at {tilt:.1f} degrees and would skate.</source>
-        <translation>Der Bohrer für {item} trifft unter {tilt:.1f} Grad auf die gerade Kante und würde verlaufen.</translation>
+        <translation>Der Bohrer für {item} trifft unter {tilt:.1f} Grad auf die gerade Kante und würde wegrutschen.</translation>
     </message>
     <message>
         <source>The drill meets the edge at {tilt} and skates: use a guide block or start with a short, stiff drill.</source>
@@ -9397,7 +9389,7 @@
     </message>
     <message>
         <source>The plate of {item} overhangs the outline by {measured} mm.</source>
-        <translation>Die Platte von {item} steht {measured} mm über den Umriss über.</translation>
+        <translation>Die Platte von {item} steht {measured} mm über den Umriss hinaus.</translation>
     </message>
     <message>
         <source>The plate of {item} reaches {depth} mm over {opening}.</source>
@@ -9417,7 +9409,7 @@
     </message>
     <message>
         <source>The plate of {item} stands {measured} mm over the {side}.</source>
-        <translation>Die Platte von {item} steht {measured} mm über die {side} über.</translation>
+        <translation>Die Platte von {item} steht {measured} mm über die {side} hinaus.</translation>
     </message>
     <message>
         <source>The plate of {tuner} is held in place by its post: without the bore it cannot be used to drill through.</source>
@@ -9441,7 +9433,7 @@
     </message>
     <message>
         <source>The post bore of {item} leaves {above} mm of wood in the post's way.</source>
-        <translation>Die Wellenbohrung von {item} lässt der Welle {above} mm Holz im Weg.</translation>
+        <translation>Die Wellenbohrung von {item} geht nicht durch: {above} mm Holz stehen der Welle im Weg.</translation>
     </message>
     <message>
         <source>The post has to pass from the back to the face.</source>
@@ -9453,7 +9445,7 @@
     </message>
     <message>
         <source>The post of a side tuner has to lie across a slot.</source>
-        <translation>Die Welle einer Seitenmechanik muss quer über einem Schlitz liegen.</translation>
+        <translation>Die Welle einer Seitenmechanik muss quer in einem Schlitz liegen.</translation>
     </message>
     <message>
         <source>The post of {item} ends {a} mm before the inner wall of {own}; {b} mm wanted.</source>
@@ -9845,7 +9837,7 @@
     </message>
     <message>
         <source>The string of {item} comes off its post {a} mm above the face; {b} mm wanted.</source>
-        <translation>Die Saite von {item} verlässt ihre Welle {a} mm über der Vorderseite; verlangt sind {b} mm.</translation>
+        <translation>Die Saite von {item} verlässt ihre Welle {a} mm über der Vorderseite; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>The string of {item} leaves its post {a} mm along it, beyond its end at {b} mm.</source>
@@ -9896,8 +9888,8 @@
         <translation>Der Bohrtisch lässt sich nicht so weit neigen.</translation>
     </message>
     <message>
-        <source>The template cannot hold a tongue of wood in {opening}: {lost} mm2 of it would be cut.</source>
-        <translation>Die Schablone kann eine Holzzunge in {opening} nicht halten: {lost} mm2 davon würden weggefräst.</translation>
+        <source>The template cannot hold a tongue of wood in {opening}: {lost} mm² of it would be cut.</source>
+        <translation>Die Schablone kann eine Holzzunge in {opening} nicht halten: {lost} mm² davon würden weggefräst.</translation>
     </message>
     <message>
         <source>The template finds its place on {pins}.</source>
@@ -10130,6 +10122,14 @@
     <message>
         <source>The {name} is {width} x {height} and would take {rows} pages of {paper}: bring in what lies far outside the head, or choose a larger paper.</source>
         <translation>{name}: {width} x {height}, das gäbe {rows} Seiten {paper}: hereinholen, was weit außerhalb der Kopfplatte liegt, oder ein größeres Papier wählen.</translation>
+    </message>
+    <message>
+        <source>The {operation} of {item} goes {deep} mm deep, to the drill's point; the drill is only {most} mm long.</source>
+        <translation>{operation} von {item} ist {deep} mm tief, bis zur Bohrerspitze; der Bohrer ist nur {most} mm lang.</translation>
+    </message>
+    <message>
+        <source>The {operation} of {item} goes {deep} mm deep, to the drill's point; the quill travels {most} mm.</source>
+        <translation>{operation} von {item} ist {deep} mm tief, bis zur Bohrerspitze; der Pinolenhub beträgt {most} mm.</translation>
     </message>
     <message>
         <source>The {shank} shank does not pass through the guide bush "{bush}" with a bore of {bore}: choose a wider bush or a slimmer bit.</source>
@@ -15091,8 +15091,8 @@
         <translation>{area} an {n} Stellen, bis {depth} tief</translation>
     </message>
     <message>
-        <source>{at} keeps {area} mm2 of wood in corners tighter than the {cutter} mm cutter, up to {depth} mm deep.</source>
-        <translation>{at} behält {area} mm2 Holz in Ecken, die enger sind als der Fräser mit {cutter} mm, bis {depth} mm tief.</translation>
+        <source>{at} keeps {area} mm² of wood in corners tighter than the {cutter} mm cutter, up to {depth} mm deep.</source>
+        <translation>{at}: in Ecken, die enger sind als der Fräser mit {cutter} mm, bleiben {area} mm² Holz stehen, bis {depth} mm tief.</translation>
     </message>
     <message>
         <source>{at} of {of}</source>
@@ -15612,7 +15612,7 @@
     </message>
     <message>
         <source>{is_there} mm from the {name} to the feather edge of the scarf joint, {wanted} mm wanted.</source>
-        <translation>{name}: {is_there} mm bis zur auslaufenden Kante der Schäftung, {wanted} mm erwünscht.</translation>
+        <translation>{name}: {is_there} mm bis zur auslaufenden Kante der Schäftung, {wanted} mm gewünscht.</translation>
     </message>
     <message>
         <source>{item} needs a tilt of {tilt} degrees; the table goes to {most:g}.</source>
@@ -16803,7 +16803,7 @@
     </message>
     <message>
         <source>{slot} is cut up to {far} mm short of the line that is drawn now, most at x {x} mm, y {y} mm (job book).</source>
-        <translation>{slot} ist bis zu {far} mm vor der Linie ausgearbeitet, die jetzt gezeichnet ist, am weitesten bei x {x} mm, y {y} mm (Werkbuch).</translation>
+        <translation>{slot} ist bis zu {far} mm weniger weit ausgearbeitet als die Linie, die jetzt gezeichnet ist, am meisten bei x {x} mm, y {y} mm (Werkbuch).</translation>
     </message>
     <message>
         <source>{slot} is cut {was} (job book); the drawing now says {now}.</source>

@@ -76,7 +76,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     # side bores
     "misses-wood": Kind(say("Screw misses the wood"), say("A screw beside a side tuner's post has to go into the edge of the head.")),
     "cover": Kind(say("Little wood above or below"), say("Wood between a bore from the side and the face or the back.")),
-    "no-slot": Kind(say("No slot in the way"), say("The post of a side tuner has to lie across a slot.")),
+    "no-slot": Kind(say("Side bore meets no slot"), say("The post of a side tuner has to lie across a slot.")),
     "slot-not-reached": Kind(say("Bore stops in the rail"), say("A side bore has to come through the rail into its slot.")),
     "post-too-long": Kind(say("Post is longer than its bore"), say("Where the bore ends in wood, the post cannot go on.")),
     "post-to-wall": Kind(say("Post end close to the inner wall"), say("The post has to turn free of the slot's inner wall.")),

@@ -100,7 +100,7 @@ def _too_deep(kind: str, item: Item, deep: float, most: float, drilling: Drillin
     there, wanted = both(most, deep)
     words = {"operation": term(drilling.operation), "item": item.id, "deep": wanted, "most": there}
     return Snag(kind, NOTE, (item.id,), drilling.mark or drilling.start, most, deep,
-                say("A {operation} of {item} goes {deep} mm deep, to the drill's point; the quill travels {most} mm.", **words)
+                say("The {operation} of {item} goes {deep} mm deep, to the drill's point; the quill travels {most} mm.", **words)
                 if kind == "quill" else
-                say("A {operation} of {item} goes {deep} mm deep, to the drill's point; the drill is as long as {most} mm.",
+                say("The {operation} of {item} goes {deep} mm deep, to the drill's point; the drill is only {most} mm long.",
                     **words), cure)

@@ -152,14 +152,14 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
     if spill is not None:
         lost, place = spill
         found.append(Snag("template-lost", SPOILS, (opening.id, TEMPLATE), (*place, 0.0), lost, 0.0,
-                          say("The template cannot hold a tongue of wood in {opening}: {lost} mm2 of it would be cut.",
+                          say("The template cannot hold a tongue of wood in {opening}: {lost} mm² of it would be cut.",
                               opening=opening.id, lost=mm(lost)),
                           say("Choose a follower nearer the cutter's size, or make the tongue wider."), "mm2"))
     left = wood_left(opening.slot, area, cutter)
     if left is not None:
         at = first(opening.id)
         found.append(Snag("wood-left", TIGHT if left.no_corner(cutter) else NOTE, (opening.id, TEMPLATE), (*left.places[0], 0.0), left.area, 0.0,
-                          say("{at} keeps {area} mm2 of wood in corners tighter than the {cutter} mm cutter, up to "
+                          say("{at} keeps {area} mm² of wood in corners tighter than the {cutter} mm cutter, up to "
                               "{depth} mm deep.",
                               at=at, area=mm(left.area), cutter=size(cutter), depth=mm(left.depth)),
                           say("Pare it by hand, or choose a slimmer bit."), "mm2"))

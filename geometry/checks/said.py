@@ -2,7 +2,7 @@
 
 A length in a sentence is the number itself between two marks that no name can
 hold, with the decimals that it wants in mm. `read` puts it into words; the
-unit behind it in the sentence (` mm` or ` mm2`) goes with it.
+unit behind it in the sentence (` mm` or ` mm²`) goes with it.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from geometry.tolerance import TOUCH
 from geometry.units import MM_PER_INCH, LengthUnit, format_close, format_down, format_length
 
 _OPEN, _BREAK, _CLOSE = "\x01", "\x02", "\x03"
-_LENGTH = re.compile(f"{_OPEN}([^{_BREAK}]+){_BREAK}(\\d)([!+-]?){_CLOSE}( mm2?\\b)?")
+_LENGTH = re.compile(f"{_OPEN}([^{_BREAK}]+){_BREAK}(\\d)([!+-]?){_CLOSE}( mm²| mm\\b)?")
 _MORE_IN_INCHES = 2
 """An inch is 25 times a millimetre: two more decimals keep what was said, three at least."""
 
@@ -46,7 +46,7 @@ def _put(value: float, decimals: int, way: str, behind: str, unit: LengthUnit) -
         return _put(-value, decimals, "-", behind, unit).lstrip("-")
     if unit == "mm":
         return (rounded_down(value, decimals) if way == "-" else number(value, f"z.{decimals}f")) + behind
-    if behind == " mm2":
+    if behind == " mm²":
         return say("{size:.4f} sq in", size=value / MM_PER_INCH ** 2)
     if way == "!":
         return format_length(math.ceil(value / MM_PER_INCH * 1000 - 1e-6) / 1000 * MM_PER_INCH, "in", mark=True)

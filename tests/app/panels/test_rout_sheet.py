@@ -36,7 +36,7 @@ def test_every_slot_and_the_outline_have_a_sheet():
 def test_wood_left_in_numbers():
     """Four corners of 6 mm radius: (4 - pi) 36 = 30.9 mm2 in all, 6 (sqrt 2 - 1) = 2.5 mm deep."""
     sheet = sheets(with_rack(head(drawn((0.0, 40.0), (16.0, 40.0), (16.0, 140.0), (0.0, 140.0))), BEARING, drills=(BRAD,)))[0]
-    assert facts(sheet)["Left to pare by hand"] == "30.9 mm2 in 4 places, up to 2.5 mm deep"
+    assert facts(sheet)["Left to pare by hand"] == "30.9 mm² in 4 places, up to 2.5 mm deep"
     assert facts(sheet)["Corners"] == "sharp: every cutter leaves wood"
 
 

@@ -34,7 +34,7 @@ def test_doing_as_told_is_enough(value, rounded):
     (f"{length(2.4)} mm off", "in64", '3/32" off'),
     (f"{length(0.25, 2)} mm off", "in64", '0.0098" off'),
     (f"{length(-3.175)} of {length(25.4)} mm.", "in64", '-1/8" of 1".'),
-    (f"{length(12.7)} mm2 of wood", "in", "0.0197 sq in of wood"),
+    (f"{length(12.7)} mm² of wood", "in", "0.0197 sq in of wood"),
     (f"the {size(12.7)} mm cutter", "mm", "the 12.7 mm cutter"),
     (f"the {size(10.0)} mm cutter", "mm", "the 10 mm cutter"),
     (f"the {size(12.7)} mm cutter", "in64", 'the 1/2" cutter'),

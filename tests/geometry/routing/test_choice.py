@@ -172,7 +172,7 @@ def test_both_bits_from_both_sides_in_the_thickest_wood():
 # ---- the maker's unit --------------------------------------------------------
 def test_lengths_in_the_makers_unit():
     assert (mm(12.7), exact(1.5875), area(12.34), place((1.27, -25.4))) == (
-        "12.7 mm", "1.587 mm", "12.3 mm2", "1.3 across to the treble, -25.4 along")
+        "12.7 mm", "1.587 mm", "12.3 mm²", "1.3 across to the treble, -25.4 along")
     with speaking("in"):
         assert (mm(12.7), exact(1.5875), place((1.27, -25.4))) == ('0.5"', '0.0625"', '0.05" across to the treble, -1" along')
         assert area(645.16) == "1.0000 sq in"

@@ -312,7 +312,7 @@ def test_wood_that_would_be_told_as_nothing_is_left_to_the_sandpaper():
     found = plan(BEARING, slot=drawn((0.0, 40.0), (16.0, 40.0), (16.0, 140.0), (0.0, 140.0)))
     best = found.best
     corner = best.left[0]
-    assert corner.depth == pytest.approx(6 * (2 ** 0.5 - 1), abs=0.03) and "mm2 of wood" in best.paring[0]
+    assert corner.depth == pytest.approx(6 * (2 ** 0.5 - 1), abs=0.03) and "mm² of wood" in best.paring[0]
     left = (corner, replace(corner, depth=0.0634, size=0.02), replace(corner, depth=0.0434, size=0.02))
     told = replace(best, reached=replace(best.reached, left=left))
     assert told.left == left[:2] and len(told.paring) == 2
