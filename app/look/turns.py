@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Generator
+from collections.abc import Generator, Iterator
+from contextlib import contextmanager
 
 from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtWidgets import QLayout
 
 TURN = 0.012
 """Seconds of work that one turn may take, but for the length of its last step: of work, for on a busy machine by the clock each
@@ -20,8 +22,10 @@ class Turns(QObject):
     done = Signal()
     """all steps were gone through"""
 
-    def __init__(self, parent: QObject) -> None:
+    def __init__(self, parent: QObject, layout: QLayout | None = None) -> None:
+        """With the layout to which the steps add widgets these are laid together, once in each turn."""
         super().__init__(parent)
+        self._layout = layout
         self._steps: Steps | None = None
         self._next = QTimer(self, singleShot=True, timeout=self._go)
 
@@ -41,8 +45,9 @@ class Turns(QObject):
         steps, self._steps = self._steps, None
         self._next.stop()
         if steps is not None:
-            for _ in steps:
-                pass
+            with _laid_together(self._layout):
+                for _ in steps:
+                    pass
             self.done.emit()
 
     def stop(self) -> None:
@@ -55,13 +60,14 @@ class Turns(QObject):
     def _go(self) -> None:
         steps, ends = self._steps, time.thread_time() + TURN
         try:
-            for _ in steps:
-                if self._steps is not steps:  # given up by what the step did
-                    steps.close()
-                    return
-                if time.thread_time() >= ends:
-                    self._next.start(0)
-                    return
+            with _laid_together(self._layout):
+                for _ in steps:
+                    if self._steps is not steps:  # given up by what the step did
+                        steps.close()
+                        return
+                    if time.thread_time() >= ends:
+                        self._next.start(0)
+                        return
         except BaseException:
             if self._steps is steps:
                 self._steps = None
@@ -69,3 +75,26 @@ class Turns(QObject):
         if self._steps is steps:
             self._steps = None
             self.done.emit()
+
+
+@contextmanager
+def _laid_together(layout: QLayout | None) -> Iterator[None]:
+    """Widgets that are added in here are shown and laid at the end of it.
+
+    Of itself the toolkit lays all that is around a widget anew as soon as it is shown: a page on show that gets forty rows more
+    would be laid eighty times. Here only the last one that is shown finds the layout at work.
+    """
+    if layout is None:
+        yield
+        return
+    before = layout.count()
+    layout.setEnabled(False)
+    try:
+        yield
+    finally:
+        added = [layout.itemAt(i).widget() for i in range(before, layout.count())]
+        for widget in added[:-1]:
+            widget.show()
+        layout.setEnabled(True)
+        for widget in added[-1:]:
+            widget.show()

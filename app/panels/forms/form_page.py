@@ -52,7 +52,7 @@ class FormPage(QWidget):
         self._grid.setColumnStretch(1, columns[1])
         for row in rows[:at_once]:
             self._add(row)
-        self._later = Turns(self)
+        self._later = Turns(self, self._grid)
         if len(rows) > at_once:
             self._later.begin(self._add_rest())
 

@@ -74,7 +74,7 @@ class StringTable(QWidget):
         self._grid.setHorizontalSpacing(5)
         self._grid.setVerticalSpacing(4)
         self._grid.setColumnStretch(1, 1)
-        self._later = Turns(self)
+        self._later = Turns(self, self._grid)
         self._two_lines = False
         """whether where a string runs stands below its post"""
 
