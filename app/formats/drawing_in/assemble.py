@@ -8,8 +8,10 @@ from collections.abc import Callable, Sequence
 
 import shapely
 from msgspec import Struct
+from msgspec.structs import replace
 
 from app.formats.drawing_in.bounds import hold_to_length, hold_to_scale
+from app.formats.drawing_in.closing import open_is_larger
 from app.formats.drawing_in.haul import Haul, Strand
 from app.formats.drawing_in.left_out import left_out_told
 from app.formats.drawing_in.marks import DIAMETER, crosses, hole_at, marked
@@ -18,7 +20,7 @@ from app.formats.drawing_in.result import DrawingRead, Loop
 from app.formats.drawing_in.roles import heads, is_ours, is_work, outline_sides, with_roles
 from app.formats.drawing_in.scale_text import stated_scale
 from app.formats.drawing_in.skipped import listed
-from app.formats.drawing_in.units import MM, Sides, Unit, is_certain, sized, taken_instead
+from app.formats.drawing_in.units import MM, Sides, Unit, is_certain, is_slim, may_be_cut, sized, taken_instead
 from app.formats.drawing_in.whole_neck import with_head
 from app.formats.errors import FormatError
 from geometry.curves import Line, Matrix, Path
@@ -70,7 +72,7 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
     whole = _box([s.path for s in strands])
     unit = settle(lambda mm: ((whole[2] - whole[0]) * mm, (whole[3] - whole[1]) * mm))
     closed, moved, to_mm = _closed(strands, whole, unit.mm, reach)
-    if closed.loops:
+    if unit.source == "guess" and closed.loops and not open_is_larger(closed.open, [path for path, _ in closed.loops]):
         paths, read_with = [path for path, _ in closed.loops], unit.mm
         again = settle(lambda mm: outline_sides(paths, mm / read_with))
         if again.mm != unit.mm:
@@ -87,9 +89,11 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
         raise FormatError(say("No line of the drawing can be used: draw or export the outline anew. {why}",
                               why=why).strip())
     outline = next((loop for loop in loops if loop.role == "outline"), None)
-    about = outline.path.box if outline is not None else _box([loop.path for loop in loops] or closed.open)
-    size = (about[2] - about[0], about[3] - about[1])
     neck = neck_of(outline.path, closed.lines) if outline is not None else None
+    if outline is not None and neck is None and not ours and _is_within(outline.path, closed.open):
+        outline, loops = None, tuple([replace(loop, role="other") for loop in loops])
+    about = outline.path.box if outline is not None else _box([*(loop.path for loop in loops), *closed.open])
+    size = (about[2] - about[0], about[3] - about[1])
     certain = is_certain(unit.source, size, neck is not None)
     warnings = [*haul.warnings, *_about_unit(unit, size, certain), *moved, *closed.notes]
     warnings += left_out_told(loops)
@@ -111,6 +115,13 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
     nut = (closed.nut.start, closed.nut.end) if outline is not None and closed.nut in outline.path.segments else None
     return with_head(DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps,
                                  layers, nut, None, neck, None if ours else stated_scale(haul.texts), unit.instead))
+
+
+def _is_within(loop: Path, open_lines: Sequence[Path]) -> bool:
+    """Whether the largest loop, as small or as slim as bores and slots are, lies in an outline that is open."""
+    x0, y0, x1, y1 = loop.box
+    size = (x1 - x0, y1 - y0)
+    return (is_slim(size) or not may_be_cut(size)) and open_is_larger(open_lines, [loop])
 
 
 def _marked(points: Sequence[Vec2], loops: Sequence[Loop], layers: Sequence[str]) -> tuple[list[Vec2], list[Vec2]]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from app.formats.drawing_in.result import DrawingRead
 from geometry.curves import Path
@@ -20,7 +20,7 @@ def read_closing(read: Callable[[float], DrawingRead | None]) -> tuple[DrawingRe
     What is tried in vain is not taken. What any of these readings raises ends them all.
     """
     found = read(JOINS[0])
-    if found is None or not _open_is_larger(found):
+    if found is None or not _open(found):
         return found, JOINS[0]
     least = found.gaps[0].size if found.gaps else 0.0
     for join in JOINS[1:]:
@@ -29,13 +29,18 @@ def read_closing(read: Callable[[float], DrawingRead | None]) -> tuple[DrawingRe
         again = read(join)
         if again is None:
             break
-        if again.loops and not _open_is_larger(again):
+        if again.loops and not _open(again):
             return again, join
     return found, JOINS[0]
 
 
-def _open_is_larger(read: DrawingRead) -> bool:
-    return bool(read.open_chains) and max(map(_size, read.open_chains)) > max((_size(loop.path) for loop in read.loops), default=0.0)
+def _open(read: DrawingRead) -> bool:
+    return open_is_larger(read.open_chains, [loop.path for loop in read.loops])
+
+
+def open_is_larger(open_lines: Sequence[Path], loops: Sequence[Path]) -> bool:
+    """Whether one of the lines that stay open is larger than any loop, as an outline is that has a gap."""
+    return bool(open_lines) and max(map(_size, open_lines)) > max(map(_size, loops), default=0.0)
 
 
 def _size(path: Path) -> float:

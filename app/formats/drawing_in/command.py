@@ -1,4 +1,4 @@
-"""What `outline` prints and refuses on the command line."""
+"""What a drawing without an outline is told, and what `outline` prints and refuses on the command line."""
 
 from __future__ import annotations
 
@@ -26,11 +26,12 @@ def outline_report(read: DrawingRead, placed: Placing) -> dict[str, Any]:
 def require_outline(read: DrawingRead) -> None:
     """FormatError when the drawing gives no outline to go on with: nothing closed, or a size no headstock has."""
     if read.outline is None:
-        raise FormatError(_not_closed(read))
+        raise FormatError(not_closed(read))
     refuse_doubtful_unit(read)
 
 
-def _not_closed(read: DrawingRead) -> str:
+def not_closed(read: DrawingRead) -> str:
+    """That a drawing has no outline, and where its loose ends are nearest."""
     if not read.gaps:
         return say("The drawing has no closed outline: its lines do not close.")
     gap, more = read.gaps[0], len(read.gaps) - 1

@@ -10,6 +10,7 @@ import shapely
 
 from geometry import vectors as v
 from geometry.curves import Path
+from geometry.joining.chains import Chain, bridge
 from geometry.tolerance import FLAT, JOIN
 
 OPEN = (0.05, 0.75)
@@ -18,18 +19,31 @@ the heel of a neck less than a tenth of the neck's."""
 LARGER = 4.0
 """How many times the area of any closed loop it has to enclose: what is drawn on a head is small beside it."""
 
+GAP = 1.0
+"""mm: a wider gap is left open on purpose (common practice, no source)."""
+
 
 def open_head(open_lines: Sequence[Path], loops: Sequence[Path]) -> Path | None:
     """The one open line that is the outline of a head, or of a neck, without its straight end at neck or heel; None where there is none, or several.
 
     It lies on one side of the straight line between its ends, does not cross itself, and encloses one closed loop at least,
-    all of which are far smaller. In a drawing without any it has to be the only line.
+    all of which are far smaller, and no other lines go round from end to end. In a drawing without any it has to be the only line.
     """
     if not loops and len(open_lines) != 1:
         return None
     largest = max((abs(loop.area) for loop in loops), default=0.0)
     found = [line for line in open_lines if _is_open_head(line, largest, loops)]
-    return found[0] if len(found) == 1 else None
+    return found[0] if len(found) == 1 and not _closes_otherwise(found[0], open_lines) else None
+
+
+def _closes_otherwise(head: Path, open_lines: Sequence[Path]) -> bool:
+    """Whether other lines go round from one end of an open line to the other across GAPs, and not straight: as the nut line does that
+    comes with a piece of the side of the head."""
+    chains, _ = bridge([Chain(line, (i,)) for i, line in enumerate(open_lines)], GAP)
+    mine = next(i for i, line in enumerate(open_lines) if line is head)
+    around = next((chain.path for chain in chains if mine in chain.sources and len(chain.sources) > 1 and chain.path.closed), None)
+    straight = shapely.Polygon(head.flatten(FLAT)).area
+    return around is not None and abs(abs(around.area) - straight) > JOIN * math.dist(head.start, head.end)
 
 
 def _is_open_head(line: Path, largest: float, loops: Sequence[Path]) -> bool:

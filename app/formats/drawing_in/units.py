@@ -119,11 +119,11 @@ def guessed(sides: Sides, metric: bool | None, first: tuple[str, ...] = ()) -> U
 
 
 def settled(stated: Unit, sides: Sides) -> Unit:
-    """What a file states, or what is guessed where that makes neither a head nor an instrument and a guess makes one."""
-    if fits(max(sides(stated.mm)), (PLAUSIBLE[0], INSTRUMENT[1])):
-        return stated
-    other = guessed(sides, None)
-    return replace(other, instead=(stated.name, stated.mm)) if may_be_cut(sides(other.mm)) else stated
+    """What a file states, or what is guessed where that is no size from a head to an instrument and the guess makes one."""
+    def sized_like_one(unit: Unit) -> bool:
+        return fits(max(sides(unit.mm)), (PLAUSIBLE[0], INSTRUMENT[1]))
+    other = stated if sized_like_one(stated) else guessed(sides, None)
+    return replace(other, instead=(stated.name, stated.mm)) if other != stated and sized_like_one(other) else stated
 
 
 def _may_be_instrument(size: tuple[float, float]) -> bool:

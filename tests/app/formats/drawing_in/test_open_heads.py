@@ -37,6 +37,21 @@ def test_alone_in_its_drawing_it_is_taken_too():
     assert areas(found) == pytest.approx([WHOLE]) and len(said(found)) == 1
 
 
+@pytest.mark.parametrize("gap", [0.3, 0.8])
+def test_where_the_nut_line_is_drawn_with_a_piece_of_the_side_it_closes_the_head_and_no_line_askew_does(gap):
+    sides = [(-22, 0), (-22, 8), *HEAD[1:-1], (22, 8)]
+    nut = [(-22 + gap, 0), (22, 0), (22, 8 - gap)]
+    text = dxf.drawing(open_line(sides) + open_line(nut) + bores((-27, 60), (27, 60)))
+    found = read(text)
+    assert said(found) == [] and found.outline is None and [line.size for line in found.gaps] == pytest.approx([gap, gap])
+    closed = read(text, join=1.0)
+    assert said(closed) == [] and closed.outline.path.box[:2] == pytest.approx((-40, 0)) and not closed.open_chains
+
+
+def test_a_nut_line_that_falls_short_of_the_sides_lies_where_it_is_closed():
+    assert said(read(dxf.drawing(open_line(HEAD) + open_line([(-21.4, 0), (21.4, 0)]) + bores((-27, 60), (27, 60)))))
+
+
 @pytest.mark.parametrize("more", [
     open_line([(100, 0), (140, 90)]),  # without a bore in it, beside another line, nobody knows
     bores((90, 60)),  # a bore that it does not hold

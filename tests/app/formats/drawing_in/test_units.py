@@ -90,6 +90,15 @@ def test_a_head_whose_file_states_another_unit_than_its_numbers_are_in_is_read_a
     assert read(dxf.drawing(body, units=code), unit=INSUNITS[code]).instead is None
 
 
+@pytest.mark.parametrize(("code", "numbers"), [(4, "mm"), (1, "inch"), (0, "mm"), (0, "inch"), (6, "mm")])
+def test_the_bores_in_an_outline_with_a_gap_tell_no_unit(code, numbers):
+    k = 1 / MM[numbers]
+    corners = [(0, 0), (60, 0), (60, 150), (0, 150), (0, 2)]
+    body = dxf.lines([(x * k, y * k) for x, y in corners], closed=False) + dxf.circle((30 * k, 90 * k), 5 * k)
+    found = read(dxf.drawing(body, units=code))
+    assert (found.unit, found.loops[0].path.box[2]) == (numbers, pytest.approx(35))
+
+
 @pytest.mark.parametrize(("unit", "size"), [("inch", (14.2, 41.4)), ("mm", (380, 1000)), ("m", (0.34, 1.15))])
 def test_a_whole_instrument_is_guessed_to_be_one(unit, size):
     assert guessed(lambda mm: (size[0] * mm, size[1] * mm), None).name == unit
