@@ -73,10 +73,11 @@ def _in_slot(model: Model, reach: Reach, i: int, item: Item, own: Opening) -> li
     if on_air:
         # As far ahead of the axis as what of the drill's end meets the wall first; by how much that is more, is as drawn.
         point = leaves - bore.depth - before_inner_wall(bore, model.scene.drills.point(bore), own, enters, leaves)
-        specs += [spec("post-to-wall", leaves, margins.post_wall, stands,
-                       EndToWall(way, post.length, post.length - hole, _about(
-                           model, reach, i, own, margins.post_wall, *(_on(bore, post.length, aside) for aside in (half, -half))))),
-                  spec("point-to-wall", leaves, 0.0, lies, PointToWall(way, point), spoils=False)]
+        specs.append(spec("point-to-wall", leaves, 0.0, lies, PointToWall(way, point), spoils=False))
+        if post.length > enters:
+            specs.append(spec("post-to-wall", leaves, margins.post_wall, stands,
+                              EndToWall(way, post.length, post.length - hole, _about(
+                                  model, reach, i, own, margins.post_wall, *(_on(bore, post.length, aside) for aside in (half, -half))))))
     else:
         specs.append(spec("post-too-long", bore.depth, 0.0, stands, InBore(way, post.length)))
     specs.append(spec("string-hole", hole, margins.string_hole, stands,

@@ -117,7 +117,8 @@ def span(item: Item, bore: Drilling, opening: Opening, offset: float) -> Span | 
 def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins, near: bool) -> list[Snag]:
     """The post's end: inside the bore where the bore ends in wood, clear of the inner wall where it ends in air.
 
-    `near` is False where no wall can be too near to the end but one that its rays meet.
+    `near` is False where no wall can be too near to the end but one that its rays meet. One that ends in its bore before the slot
+    has no inner wall ahead: that its string hole lies in the rail, or beyond its end, is told there.
     """
     post = item.pattern.post
     if bore.depth >= axis.leaves - TOUCH:
@@ -128,6 +129,8 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
                      say("The post of {item} is {lacking} mm longer than its bore, which ends in wood.",
                          item=item.id, lacking=into(-lacking)),
                      say("Drill it {lacking} mm deeper.", lacking=tenths(lacking)))]
+    if post.length <= axis.enters:
+        return []
     flanks = [span(item, bore, own, offset) for offset in (post.diameter / 2, -post.diameter / 2)]
     leaves = min([axis.leaves] + [flank.leaves for flank in flanks if flank is not None])
     measured = leaves - post.length

@@ -37,6 +37,14 @@ def test_a_post_end_past_the_end_of_its_slot_runs_into_wood() -> None:
     assert told(post_head(along=155.0, post=(6.0, 30.0, 26.0)), "post-to-wall") <= 6 - math.sqrt(80) + 1e-9
 
 
+@pytest.mark.parametrize("length", [17.0, 19.5])
+def test_a_post_that_ends_in_the_rail_has_no_inner_wall_before_it(length) -> None:
+    """At y = 155 its axis meets the slot 26 - sqrt(36 - 25) = 22.68 deep, at y = 150 20 deep: its string hole in the rail is all that is told."""
+    for along in (155.0, 150.0):
+        layout = post_head(along=along, post=(6.0, length, 16.0))
+        assert told(layout, "post-to-wall") == math.inf and told(layout, "string-hole") < -3.9
+
+
 def test_a_string_hole_and_a_flank_in_the_round_end_by_hand() -> None:
     # A thin post, 2 mm, hole 30 deep: 4 mm past the slot's middle line. With its axis at y = 153 the hole lies (4, 3)
     # from the end's middle, 5 mm of 6; along the axis there would be sqrt(36 - 9) - 4 = 1.196.
