@@ -2336,6 +2336,10 @@
         <translation>Anders machen ({piece}): {note}</translation>
     </message>
     <message>
+        <source>Do differently: {what}</source>
+        <translation>Anders machen: {what}</translation>
+    </message>
+    <message>
         <source>Do it</source>
         <translation>Ausführen</translation>
     </message>
@@ -17012,10 +17016,6 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{title}, {row} von {rows} ab dem Sattel</translation>
     </message>
     <message>
-        <source>{title}: do this differently</source>
-        <translation>{title}: das anders machen</translation>
-    </message>
-    <message>
         <source>{title}: plus or minus {half_width} (95 times in 100 the truth lies from {low} to {high}), from {readings}; the layout holds {held}.</source>
         <translation>{title}: plus oder minus {half_width} (95-mal von 100 liegt die Wahrheit zwischen {low} und {high}), aus {readings}; der Entwurf hat {held}.</translation>
     </message>
@@ -17074,10 +17074,6 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{what} rubs {contact} on the {rubs_on}</source>
         <translation>{what} liegt {contact} an: {rubs_on}</translation>
-    </message>
-    <message>
-        <source>{what}: do this differently</source>
-        <translation>{what}: das anders machen</translation>
     </message>
     <message>
         <source>{why} What was in hand is put back.</source>

@@ -14,6 +14,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QPixmap
 
 from app.look.plain import plain
+from app.look.sizes import px
 from geometry.errors import GeometryError
 from geometry.saying import say
 
@@ -23,6 +24,9 @@ RACKS = say("Racks (*.json)")
 TEMPLATES = say("Templates (*.dxf *.svg)")
 TABLES = say("Tables (*.csv)")
 
+
+LINE = 460
+"""Room for a line of text that is asked for, pixels at 100 %: a note is a sentence."""
 
 _lately: dict[str, Path] = {}
 """The folder in which a file of that kind was chosen last, while the program runs."""
@@ -170,8 +174,11 @@ def text(parent: QtWidgets.QWidget, title: str, label: str, value: str = "") -> 
     words = plain(label)
     if words != label:
         words = words.replace("\n", "<br>")
-    answer, given = QtWidgets.QInputDialog.getText(parent, title, words, text=value)
-    return answer if given else None
+    dialog = QtWidgets.QInputDialog(parent, windowTitle=title, labelText=words, textValue=value)
+    dialog.resize(px(LINE), dialog.sizeHint().height())
+    given = dialog.exec()
+    dialog.deleteLater()
+    return dialog.textValue() if given else None
 
 
 def line(parent: QtWidgets.QWidget, title: str, label: str, take: Callable[[str], object]) -> bool:

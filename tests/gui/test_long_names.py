@@ -32,7 +32,7 @@ def test_a_note_to_everything_asks_in_few_words(bench, monkeypatch):
     ids = tuple(tuner.id for tuner in bench.layout.tuners)
     bench.window.document.hold(ids)
     bench.window.commands.run("note")
-    assert asked[0].startswith(f"{ids[0]}, {ids[1]}, {ids[2]} and 9 more") and ids[4] not in asked[0]
+    assert asked[0].startswith(f"Do differently: {ids[0]}, {ids[1]}, {ids[2]} and 9 more") and ids[4] not in asked[0]
     assert {note.on for note in bench.layout.book.remarks} == set(ids), "each has the note"
     dialog = QInputDialog(bench.window)
     dialog.setLabelText(asked[0])

@@ -12,7 +12,9 @@ from PySide6.QtWidgets import QApplication, QInputDialog, QLabel
 from app.formats.reading import unasked
 from app.look.descendants import below
 from app.look.plain import plain
+from app.look.sizes import px
 from app.window import ask
+from app.window.ask import LINE
 from app.window.demo import demo
 from app.window.importing.importing import ImportDialog
 from app.window.importing.reading import read_with_progress
@@ -92,7 +94,8 @@ def test_a_drawing_that_names_its_shapes_with_markup(bench, tmp_path):
 
 
 def test_what_is_asked_about_a_step_with_such_a_name(bench, monkeypatch):
-    asked = []
-    monkeypatch.setattr(QInputDialog, "getText", lambda parent, title, label, text: asked.append(label) or ("", False))
+    asked, widths = [], []
+    monkeypatch.setattr(QInputDialog, "exec", lambda dialog: asked.append(dialog.labelText()) or widths.append(dialog.width()))
     ask.text(bench.window, "Note", f"It cannot be.\n{PLANTED}: do this differently")
     assert not markup(asked[0]) and "planted" in asked[0] and "<br>" in asked[0]
+    assert widths[0] >= px(LINE), "a note is a sentence"

@@ -336,7 +336,7 @@ class BookRoom(PlanningRoom):
 
         def take(text: str) -> None:
             self.window.document.record(say("A note"), lambda book: add_remark(book, Remark(piece=book.piece, text=text.strip(), task=task)))
-        ask.line(self.window, say("Note to a step"), say("{title}: do this differently", title=task.title), take)
+        ask.line(self.window, say("Note to a step"), say("Do differently: {what}", what=task.title), take)
 
     def _hardware(self) -> None:
         piece, listed = self.book.piece, {price.part for _, price in prices_of(self.book, self.book.piece)}

@@ -70,7 +70,7 @@ class BookWatch(QObject):
                     book = add_remark(book, Remark(piece=book.piece, text=text.strip(), on=id))
                 return book
             document.record(say("A note"), change)
-        if ask.line(self._window, say("A note"), say("{what}: do this differently", what=about), take):
+        if ask.line(self._window, say("A note"), say("Do differently: {what}", what=about), take):
             self._window.say(say("Written into the job book: {what}", what=about))
 
     def end(self) -> None:
