@@ -9784,6 +9784,10 @@
         <translation>Der Schlitz wird über seine runden Enden gemessen, er kann nicht kürzer als breit sein.</translation>
     </message>
     <message>
+        <source>The square blank lies against fence and clamps; the shape of the head gives them little to hold.</source>
+        <translation>Der rechtwinklige Rohling liegt an Anschlag und Zwingen an; die Form der Kopfplatte bietet ihnen wenig Halt.</translation>
+    </message>
+    <message>
         <source>The square edges are gone.</source>
         <translation>Die geraden Kanten sind fort.</translation>
     </message>
@@ -13998,6 +14002,10 @@
         <translation>glatt</translation>
     </message>
     <message>
+        <source>so that no plug stays in the head</source>
+        <translation>damit kein Dübel in der Kopfplatte bleibt</translation>
+    </message>
+    <message>
         <source>spoil board</source>
         <translation>Opferbrett</translation>
     </message>
@@ -14375,6 +14383,10 @@
     <message>
         <source>the place of the template</source>
         <translation>der Platz der Schablone</translation>
+    </message>
+    <message>
+        <source>the place of {feature}</source>
+        <translation>die Lage von {feature}</translation>
     </message>
     <message>
         <source>the pricked centres</source>

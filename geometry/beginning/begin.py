@@ -68,7 +68,8 @@ DUST = 0.002
 
 
 def begin(numbers: Numbers) -> Headstock:
-    """A layout with the asked rows of tuners, paired with strings, slots for those through the side, and two pins.
+    """A layout with the asked rows of tuners, paired with strings, slots for those through the side, and two pins for
+    the template of those slots: where there is none, no plug is left in the face for the outline's sake.
 
     Refused (a GeometryError) names the number that cannot work and what it
     would have to be; several wrong numbers are named one after the other.
@@ -96,7 +97,7 @@ def begin(numbers: Numbers) -> Headstock:
     layout = _led_apart(layout)
     if kind.plates:
         layout = _on_plates(layout, numbers)
-    made = validate(replace(layout, pins=centred_pins(layout)))
+    made = validate(replace(layout, pins=centred_pins(layout) if layout.to_rout else ()))
     return in_language(mirror_layout(made) if numbers.left_handed else made)
 
 

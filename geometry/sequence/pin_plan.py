@@ -73,5 +73,6 @@ def _words(layout: Headstock, pins: tuple[Pin, Pin], flip: bool, unit: LengthUni
     if flip:
         why = say("on the centreline") if middle else say("mirrored about the centreline")
         return say("{apart} apart, {why}: the template turns over on them", apart=apart, why=why)
-    why = say("on the centreline") if middle else say("as far apart as the wood allows")
+    why = say("on the centreline") if middle else say("so that no plug stays in the head") if used == 2 and not layout.to_rout else (
+        say("as far apart as the wood allows"))
     return say("{apart} apart, {why}; the template stays face up, so they need not be mirrored", apart=apart, why=why)

@@ -31,6 +31,7 @@ class NoPins(Struct, frozen=True):
     reason: str
 
 
+
 class _Spot(Struct, frozen=True):
     at: Vec2
     diameter: float
@@ -41,7 +42,8 @@ class _Spot(Struct, frozen=True):
 def propose_pins(layout: Headstock, flip: bool = False, diameter: float = 6.0) -> tuple[Pin, Pin] | NoPins:
     """Two pins as far apart as the wood allows, the one nearer the nut first; pins of the layout are left out of count.
 
-    In a later through bore (the pin then has that bore's diameter), on the
+    Where they serve the outline alone, a pair in bores to come that is at least half as far apart as the farthest comes
+    before it: a hole in wood that stays is plugged, and the plug is seen. In a later through bore (the pin then has that bore's diameter), on the
     centreline between nut and tip, or in the waste where the template for the
     slots is a board as large as the blank. `flip`: the template turns over, so the pair is its own mirror image: both on the centreline, or
     one to either side of it. Equal distances: waste before later hole before
@@ -96,6 +98,9 @@ def _best(layout: Headstock, pairs: Iterable[tuple[_Spot, _Spot]], waste: BaseGe
         return (-round(v.distance(low.at, high.at), 3), low.rank + high.rank, low.at[1], low.at[0])
 
     ranked = sorted(pairs, key=worth)
+    if ranked and not layout.to_rout:
+        enough = max(LEAST_APART, v.distance(ranked[0][0].at, ranked[0][1].at) / 2)
+        ranked = [(one, two) for one, two in ranked if one.rank == two.rank == 1 and v.distance(one.at, two.at) >= enough] or ranked
     if not ranked or v.distance(ranked[0][0].at, ranked[0][1].at) < LEAST_APART:
         where = say("on the centreline or mirrored about it") if flip else say("in later holes or on the centreline")
         cure = say("use thinner pins") if layout.template.board == "blank" else (

@@ -12,8 +12,8 @@ from geometry.sequence.glue_ops import scarf_before_all, veneers_before_marks_an
 from geometry.sequence.hand_ops import flat_on_the_finished_edge, ramp_into_an_open_slot
 from geometry.sequence.operation import Operation
 from geometry.sequence.rules_drilling import (
+    bores_before_outline,
     bores_beside_slots,
-    bores_near_the_outline,
     pilots_after_posts,
     side_bores_before_outline,
     side_bores_before_slots,
@@ -42,7 +42,7 @@ RULES: tuple[Rule, ...] = (
     template_first, marks_before_cuts,
     pins_before_template, pins_before_their_bores, pin_in_a_slot, pin_in_the_waste,
     side_bores_before_slots, side_bores_before_outline, wide_before_narrow, bores_beside_slots,
-    bores_near_the_outline, pilots_after_posts,
+    bores_before_outline, pilots_after_posts,
     waste_before_router, passes_in_turn, saw_before_router, outline_after_slots, pilots_on_their_seat,
     ramp_into_an_open_slot, flat_on_the_finished_edge,
     clean_up_last, finish_last, reamed_last,

@@ -106,19 +106,21 @@ def bores_beside_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[
                                  "unwise", "first")
 
 
-def bores_near_the_outline(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
-    """Bores in the head close to the outline are drilled while waste still backs the wood."""
+def bores_before_outline(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """Bores in the head are drilled in the square blank: it lies against fence and clamps, and waste backs the wood beside them."""
     line, wood = outline_line(layout.outline), outline_area(layout.outline)
     for bore in of_kind(ops, *UPRIGHT):
         widest = max(bore.drillings, key=lambda d: d.diameter)
-        away = line.distance(shapely.Point(widest.start[:2])) - widest.radius
-        if away > 2 * layout.margins.bore_outline or not wood.intersects(drilled(widest)):
+        if not wood.intersects(drilled(widest)):
             continue
+        away = line.distance(shapely.Point(widest.start[:2])) - widest.radius
+        near = away <= 2 * layout.margins.bore_outline
+        reason = (say("With the waste gone nothing backs the wood between bore and edge, and it can split off.") if near else
+                  say("The square blank lies against fence and clamps; the shape of the head gives them little to hold."))
+        protects = (say("the wood between {feature} and the outline", feature=bore.features[0]) if near else
+                    say("the place of {feature}", feature=bore.features[0]))
         for op in of_kind(ops, "cut outline", "rout outline"):
-            yield Before(bore.id, op.id,
-                         say("With the waste gone nothing backs the wood between bore and edge, and it can split off."),
-                         say("the wood between {feature} and the outline", feature=bore.features[0]), "unwise",
-                         "first")
+            yield Before(bore.id, op.id, reason, protects, "unwise", "first")
 
 
 def pilots_after_posts(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:

@@ -7,6 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from geometry.beginning import Numbers, begin
 from geometry.checks import check as snags_of
 from geometry.checks.snags import SPOILS
 from geometry.layout import (
@@ -189,6 +190,18 @@ def test_pins_stay_out_of_the_way_of_a_side_bore_in_the_waste() -> None:
     layout = REPLACE(demo(), blank=REPLACE(demo().blank, bass=70.0, treble=70.0), pins=(), template=LARGE)
     pins = propose_pins(layout)
     check(layout, pins, False)
+
+
+def test_pins_that_serve_the_outline_alone_stand_in_bores_to_come() -> None:
+    """Of two rows of three the nearest and the farthest of either side: no hole is drilled, and plugged, for the template's sake."""
+    layout = begin(Numbers())
+    low, high = propose_pins(layout)
+    assert low.at[0] * high.at[0] < 0 and own_bore(layout, low) and own_bore(layout, high)
+    pinned = REPLACE(layout, pins=(low, high))
+    assert len([d for op in operations(pinned) for d in op.drillings if d.role != "locating"]) == len([d for op in operations(layout) for d in op.drillings])
+    assert "plug" not in next(op for op in operations(pinned) if op.kind == "clean up").words
+    lone = REPLACE(layout, tuners=layout.tuners[:1], strings=())
+    assert not all(own_bore(lone, pin) for pin in propose_pins(lone)), "one bore is no pair"
 
 
 def test_no_room_is_said_with_what_would_help() -> None:
