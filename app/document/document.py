@@ -19,6 +19,7 @@ from app.formats.reading import Known, unasked
 from app.formats.saving import fingerprint
 from geometry.checks import CheckResult, LiveCheck
 from geometry.layout import Book, Headstock, feature_ids
+from geometry.layout.names import RESERVED
 
 if TYPE_CHECKING:
     from app.document.writing import Written
@@ -212,7 +213,7 @@ class Document(QObject):
 
     def hold(self, ids: tuple[str, ...]) -> None:
         """Hold these features and no others; ids that the layout does not have are left out."""
-        known = {*feature_ids(self.shown), "outline", "blank", "nut"}
+        known = {*feature_ids(self.shown), *RESERVED}
         ids = tuple(dict.fromkeys(id for id in ids if id in known))
         if ids != self._held:
             self._held = ids

@@ -628,10 +628,6 @@
         <translation>Eine Platte braucht überall Holz unter sich.</translation>
     </message>
     <message>
-        <source>A pocket with round ends reaches at least half its width into the head.</source>
-        <translation>Eine Tasche mit runden Enden reicht mindestens um ihre halbe Breite in die Kopfplatte.</translation>
-    </message>
-    <message>
         <source>A press or Enter takes these pins, Esc leaves things as they were: {words}.</source>
         <translation>Ein Klick oder die Eingabetaste übernimmt diese Stifte, Esc lässt alles, wie es war: {words}.</translation>
     </message>

@@ -118,7 +118,7 @@ class Commands(QObject):
                         lambda layout: edits.move_nodes(layout, held[0], nodes, (dx, dy), mirrored))
             self._w.hold_nodes(node, nodes)
         elif held:
-            self._edit(say("Nudge"), lambda layout: edits.nudge(layout, held, dx, dy))
+            self._edit(say("Nudge"), lambda layout: edits.move_features(layout, held, (dx, dy)))
 
     # ---- layout ---------------------------------------------------------
     def _new(self) -> None:

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from msgspec.structs import replace
 
 from geometry import vectors as v
-from geometry.edits.moving import move_features, plan_point
+from geometry.edits.moving import plan_point
 from geometry.edits.parts import feature, settled
 from geometry.edits.tuners import own_place
 from geometry.errors import GeometryError
@@ -49,8 +49,8 @@ def clip(layout: Headstock, ids: Iterable[str]) -> Clip:
     return made
 
 
-def paste(layout: Headstock, held: Clip, by: Vec2 = (0.0, 0.0)) -> Headstock:
-    """The layout with what the clip holds, moved by a vector in mm; see parts.new_ids for the names.
+def paste(layout: Headstock, held: Clip) -> Headstock:
+    """The layout with what the clip holds, where it was copied; see parts.new_ids for the names.
 
     A taken name gets the next free number. Hardware comes along; of the same
     name but with other dimensions it comes under a name of its own.
@@ -67,10 +67,9 @@ def paste(layout: Headstock, held: Clip, by: Vec2 = (0.0, 0.0)) -> Headstock:
 
     tuners = [named(replace(one, pattern=called.get(one.pattern, one.pattern))) for one in held.tuners]
     slots, pins, holes = ([named(one) for one in group] for group in (held.slots, held.pins, held.holes))
-    made = settled(replace(
+    return settled(replace(
         layout, patterns=tuple(patterns), tuners=(*layout.tuners, *tuners), slots=(*layout.slots, *slots),
         pins=(*layout.pins, *pins), holes=(*layout.holes, *holes)))
-    return made if by == (0.0, 0.0) else move_features(made, [one.id for one in (*slots, *tuners, *pins, *holes)], by)
 
 
 def lead(layout: Headstock, ids: Iterable[str]) -> Vec2:

@@ -1,4 +1,4 @@
-"""Moving several features at once: dragging a selection, nudging by keys."""
+"""Moving several features at once, and bringing them into line."""
 
 from __future__ import annotations
 
@@ -60,13 +60,8 @@ def move_features(layout: Headstock, ids: Iterable[str], by: Vec2) -> Headstock:
     return settled(layout)
 
 
-def nudge(layout: Headstock, ids: Iterable[str], dx: float, dy: float) -> Headstock:
-    """Features moved by dx to the treble side and dy to the tip, mm; see move_features."""
-    return move_features(layout, ids, (dx, dy))
-
-
-def align(layout: Headstock, ids: Iterable[str], axis: str, value: float | None = None) -> Headstock:
-    """Face tuners, side tuners, pins and holes brought to one x or one y (mm): that of the first when not given.
+def align(layout: Headstock, ids: Iterable[str], axis: str) -> Headstock:
+    """Face tuners, side tuners, pins and holes brought to one x or one y: that of the first.
 
     A side tuner can only be brought to a y, by sliding along its edge.
     GeometryError when its edge does not reach that level, and for rows and slots.
@@ -75,10 +70,9 @@ def align(layout: Headstock, ids: Iterable[str], axis: str, value: float | None 
     k = {"x": 0, "y": 1}.get(axis)
     if k is None:
         raise GeometryError(say("Features are aligned along x or y, not {axis}.", axis=axis))
-    if value is None:
-        if not ids:
-            return layout
-        value = plan_point(layout, ids[0])[k]
+    if not ids:
+        return layout
+    value = plan_point(layout, ids[0])[k]
     for id in ids:
         part = feature(layout, id)
         if isinstance(part, Tuner) and isinstance(part.place, RowPlace):

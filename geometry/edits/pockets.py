@@ -35,17 +35,10 @@ def usual_pocket(unit: LengthUnit, thickness: float) -> tuple[float, float, floa
     return width, length, min(depth, math.floor(most / step + TOUCH) * step or most)
 
 
-def add_truss_rod_pocket(layout: Headstock, width: float | None = None, length: float | None = None, depth: float | None = None,
-                         unit: LengthUnit = "mm") -> Headstock:
-    """A pocket on the centreline, there already: round ended, over the nut line into the neck by its width, `length` mm of it in the head.
-
-    What is not given is what is usual for who works in `unit`. It comes last among the slots. GeometryError where it would be shorter
-    than its round end.
-    """
-    usual = usual_pocket(unit, layout.blank.thickness)
-    width, length, depth = (own if given is None else given for given, own in zip((width, length, depth), usual, strict=True))
-    if length < width / 2:
-        raise GeometryError(say("A pocket with round ends reaches at least half its width into the head."))
+def add_truss_rod_pocket(layout: Headstock, unit: LengthUnit = "mm") -> Headstock:
+    """A pocket on the centreline, there already: round ended, over the nut line into the neck, as large as is usual for who works
+    in `unit`. It comes last among the slots."""
+    width, length, depth = usual_pocket(unit, layout.blank.thickness)
     name = feature_names(layout).alike(given("truss rod pocket"))
     shape = StraightSlot(nut_end=(0.0, -width / 2), tip_end=(0.0, length - width / 2), width=width)
     return appended(layout, "slots", Slot(id=name, shape=shape, depth=depth, there=True))

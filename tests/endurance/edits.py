@@ -229,7 +229,7 @@ def pasted(layout: Headstock, chance: random.Random) -> Headstock:
     held = clipping.clip(layout, some(layout, chance))
     if held.patterns and chance.random() < 0.3:
         held = replace(held, patterns=tuple(replace(one, post=replace(one.post, diameter=5.5)) for one in held.patterns))
-    return clipping.paste(layout, held, step(chance))
+    return clipping.paste(layout, held)
 
 
 def read_in(layout: Headstock, chance: random.Random) -> Headstock:
@@ -246,7 +246,7 @@ def echoed(layout: Headstock, chance: random.Random) -> Headstock:
     held, ref, index = some(layout, chance), *loop(layout, chance)
     what = chance.randrange(3)
     if what == 0:
-        return mirrored.echo_edit(layout, edits.nudge(layout, held, *step(chance)), held)
+        return mirrored.echo_edit(layout, edits.move_features(layout, held, step(chance)), held)
     if what == 1:
         return mirrored.echo_edit(layout, edits.remove_features(layout, held[:1]), held[:1])
     return mirrored.echo_edit(layout, edits.set_radius(layout, ref, index, far(chance)), [ref], index)
@@ -311,12 +311,12 @@ EDITS: dict[str, Edit] = {
     "end_along_nut": lambda l, c: end_along_nut(replace(l, nut=replace(l.nut, slant=c.uniform(-20.0, 20.0)))),
     "set_retainer": lambda l, c: holes.set_retainer(l, some(l, c, [one.id for one in (*l.holes, *l.pins)]), c.random() < 0.6),
     "add_pin": lambda l, c: edits.add_pin(l, place(c), length(c)),
-    "add_truss_rod_pocket": lambda l, c: edits.add_truss_rod_pocket(l, length(c), length(c), length(c)),
+    "add_truss_rod_pocket": lambda l, c: edits.add_truss_rod_pocket(l, c.choice(("mm", "in", "in64"))),
     "set_slots_there": lambda l, c: edits.set_slots_there(l, some(l, c, [one.id for one in l.slots]), c.random() < 0.5),
     "add_straight_slot": lambda l, c: edits.add_straight_slot(l, place(c), place(c), length(c), c.choice((None, length(c)))),
     "add_tuner": lambda l, c: edits.add_tuner(l, any_of(c, [p.id for p in l.patterns]), place(c), c.choice((None, angle(c)))),
     "add_node": on_loop(edits.add_node, part),
-    "align": lambda l, c: edits.align(l, some(l, c), c.choice(("x", "y", "z")), c.choice((None, far(c)))),
+    "align": lambda l, c: edits.align(l, some(l, c), c.choice(("x", "y", "z"))),
     "bend_edge": on_loop(edits.bend_edge, part, place),
     "copy_side": lambda l, c: edits.copy_side(l, c.choice(SIDES), c.choice(SIDES)),
     "duplicate": lambda l, c: edits.duplicate(l, some(l, c), step(c)),
@@ -334,7 +334,6 @@ EDITS: dict[str, Edit] = {
     "move_nodes": lambda l, c: edits.move_nodes(l, loop(l, c)[0], c.sample(range(6), c.randrange(5)), step(c), c.random() < 0.3),
     "move_slot_end": lambda l, c: edits.move_slot_end(l, slot(l, c), c.choice(("nut", "tip")), place(c)),
     "move_tuner": lambda l, c: edits.move_tuner(l, tuner(l, c), place(c)),
-    "nudge": lambda l, c: edits.nudge(l, some(l, c), *step(c)),
     "remove_features": lambda l, c: edits.remove_features(l, some(l, c)[:c.choice((1, 1, 4))]),
     "align_nodes": lambda l, c: edits.align_nodes(l, loop(l, c)[0], c.sample(range(6), c.randrange(5)), c.choice("xy"),
                                                   c.random() < 0.3),

@@ -185,7 +185,7 @@ def _readers(folder: Path) -> list[tuple[str, list[bytes], Callable[[bytes], obj
 
     def pasted(data: bytes) -> None:
         """What lies on the clipboard, into the demo."""
-        check(paste(demo(), clipboard.read_clip(data), (3.0, -4.0)))
+        check(paste(demo(), clipboard.read_clip(data)))
 
     def message(data: bytes) -> None:
         """What another start of the program hands over."""

@@ -23,7 +23,7 @@ from app.window.importing.importing import ImportDialog
 from app.window.importing.reading import read_with_progress
 from app.window.main import MainWindow
 from app.window.stages import STAGES
-from geometry.edits import nudge
+from geometry.edits import move_features
 from tests.benchmarks.heads import sixty_bits
 from tests.gui.bench import Bench
 from tests.gui.hands import fill
@@ -166,7 +166,7 @@ def _stages(bench: Bench) -> Iterator[str]:
     rest(0.05)
     yield "sheets: anew after an edit"
     window.set_stage("sheets")
-    window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.5, 0.0))
+    window.document.apply("Nudge", move_features(bench.layout, ("treble face 2",), (0.5, 0.0)))
     settle(window)
     yield "sheets: page after page"
     preview = window.rooms["sheets"].preview

@@ -15,7 +15,7 @@ from app.threads.background import Background, running
 from app.window.background import aside, motion
 from app.window.background.aside import stand_aside
 from geometry.cancellation import asking
-from geometry.edits import nudge
+from geometry.edits import move_features
 from tests.waiting import rest, until
 
 
@@ -144,7 +144,7 @@ def test_a_plan_for_a_layout_that_is_gone_makes_room_for_the_next_though_the_han
     room = bench.window.rooms[stage]
     until(lambda: running(room.errand))
     [old] = running(room.errand)
-    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    bench.window.document.apply("Nudge", move_features(bench.layout, ("treble face 2",), (0.0, 0.5)))
     until(lambda: old.isFinished() and room.errand.busy, "the plan that nobody wants is in the way")
     assert not ANSWERS[stage](room)
     busy.rests = True
@@ -158,7 +158,7 @@ def test_a_layout_that_comes_back_while_another_is_planned_has_its_plan(bench, b
     room = bench.window.rooms["router"]
     until(lambda: room.marks())
     busy.rests = False
-    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    bench.window.document.apply("Nudge", move_features(bench.layout, ("treble face 2",), (0.0, 0.5)))
     assert not room.marks() and room.errand.busy
     bench.window.commands.run("undo")
     assert room.marks() and room.planned.layout is bench.layout

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QApplication
 from app.window.rooms import rack_desk
 from geometry.accuracy import Proposal
 from geometry.accuracy.proposal import Outlook
-from geometry.edits import nudge
+from geometry.edits import move_features
 from geometry.layout import Headstock
 from tests.gui.hands import pick, space
 from tests.waiting import press, until
@@ -70,7 +70,7 @@ def test_the_corner_that_was_rounded(bench):
 def dialog(bench, monkeypatch):
     """What must be held, with one proposal at once: to slide a tuner by a millimetre."""
     def proposed(layout: Headstock, aim, *_) -> Proposal:
-        moved = nudge(layout, ("treble side 2",), 0.0, 1.0)
+        moved = move_features(layout, ("treble side 2",), (0.0, 1.0))
         return Proposal(moved, (("treble side 2", (0.0, 1.0)),), aim, Outlook(0.5, 0.5, ()), Outlook(0.75, 0.75, ()))
     monkeypatch.setattr("app.window.dialogs.holding.TRIALS", 200)
     monkeypatch.setattr("app.window.dialogs.holding.propose_moves", proposed)

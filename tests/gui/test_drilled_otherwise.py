@@ -5,7 +5,7 @@ from msgspec.structs import replace
 from app.panels.describe import describe
 from app.panels.order.order_rows import minutes_words
 from geometry.book import tick_off
-from geometry.edits import add_hole, move_node, nudge, remove_features, set_field
+from geometry.edits import add_hole, move_features, move_node, remove_features, set_field
 from geometry.layout import Book, DrawnSlot, Made, Shaped, Task
 from tests.gui.test_order_stage import order  # noqa: F401  a fixture
 
@@ -33,7 +33,7 @@ def test_a_tuner_is_moved_after_it_is_drilled(bench, order):  # noqa: F811
     post, other = f"bore {TUNER}.1.2", "bore bass face 1.1.2"
     tick(bench, order, post, other)
     assert row(order, post).mark == "done" and kinds(bench) == []
-    document.apply("Nudge", nudge(bench.layout, (TUNER,), 0.5, 0.0))
+    document.apply("Nudge", move_features(bench.layout, (TUNER,), (0.5, 0.0)))
     bench.planned("order")
     assert kinds(bench) == ["drilled-otherwise"]
     assert row(order, other).mark == "done" and row(order, post).mark == ""

@@ -3,7 +3,7 @@
 from msgspec.structs import replace
 
 from geometry.book import tick_off
-from geometry.edits import add_hole, mirror_layout, nudge, remove_features, rename
+from geometry.edits import add_hole, mirror_layout, move_features, remove_features, rename
 from geometry.layout import Made, Task
 from geometry.layout.drilled import drilling_of
 from geometry.sequence import operations
@@ -22,7 +22,7 @@ def drill(bench, feature):
 def test_a_hole_that_was_moved_and_then_drilled_is_told_of_as_the_move_is_undone(bench):
     feature, told = "treble face 2", TOLD.format(name="treble face 2")
     run, foot = bench.window.commands.run, bench.window.foot
-    bench.window.document.apply("Nudge", nudge(bench.layout, (feature,), 0.0, 0.5))
+    bench.window.document.apply("Nudge", move_features(bench.layout, (feature,), (0.0, 0.5)))
     run("undo")
     assert foot.said == "Undone: Nudge", "nothing is drilled yet"
     run("redo")
@@ -45,7 +45,7 @@ def test_to_put_a_hole_back_to_where_it_was_drilled_is_no_fault(bench):
     task = Task(operation=op.id, title=op.title, features=(feature,))
     made = {drilling.id: bored(drilling) for drilling in hole.drillings}[drilling_of(task)]
     document.record("done", lambda book: tick_off(replace(book, piece="real"), task, 1, Made(hole=made)))
-    document.apply("Nudge", nudge(bench.layout, (feature,), 0.0, 0.5))
+    document.apply("Nudge", move_features(bench.layout, (feature,), (0.0, 0.5)))
     run("undo")
     assert foot.said == "Undone: Nudge", "it is drawn as it is drilled"
     run("redo")
@@ -73,7 +73,7 @@ def test_a_drilled_hole_under_its_name_before_is_no_other_hole(bench):
     assert foot.said == "Undone: Rename"
     run("redo")
     assert foot.said == "Done again: Rename"
-    bench.window.document.apply("Nudge", nudge(bench.layout, ("third",), 0.0, 0.5))
+    bench.window.document.apply("Nudge", move_features(bench.layout, ("third",), (0.0, 0.5)))
     bench.window.changes.go(0)
     assert foot.said == f"Back to the beginning {TOLD.format(name=feature)}"
     bench.window.changes.go(1)

@@ -11,7 +11,7 @@ from app.look.descendants import below
 from app.window.input import spoken
 from app.window.input.stepping import things
 from geometry import edits
-from geometry.edits import nudge
+from geometry.edits import move_features
 from geometry.layout import Pin, loop_path
 from tests.gui.bench import at_rest
 from tests.waiting import until
@@ -199,7 +199,7 @@ def test_what_is_held_is_told_with_its_place_and_its_snags(bench, window, monkey
     assert words == told[-1] and words.startswith("Side tuner, treble side 2.")
     x, y = bench.origin("treble side 2")
     assert f"{x:.1f} mm to the treble side, {y:.1f} mm from the nut line." in words
-    window.document.apply("Nudge", nudge(bench.layout, ("treble side 2",), 0.0, -20.0))
+    window.document.apply("Nudge", move_features(bench.layout, ("treble side 2",), (0.0, -20.0)))
     words = window.canvas.view.accessibleDescription()
     assert "snags." in words and "spoils the work: " in words and told[-1] == words
     window.document.hold(())

@@ -10,7 +10,7 @@ from app.window import ask
 from app.window.dialogs.offset_dialog import OffsetDialog
 from app.window.front.numbers_dialog import NumbersDialog
 from geometry.book.edits import set_minutes
-from geometry.edits import nudge
+from geometry.edits import move_features
 from geometry.edits.fields import set_field
 from geometry.edits.strings import set_post
 from tests.gui.hands import field, fill, typed
@@ -38,7 +38,7 @@ def entered(bench, held):
 
 def changed(bench):
     """Another layout, as by a drag: what is on show of the plan is of the one before."""
-    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    bench.window.document.apply("Nudge", move_features(bench.layout, ("treble face 2",), (0.0, 0.5)))
     return bench.layout
 
 

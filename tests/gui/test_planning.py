@@ -6,7 +6,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.window.rooms import planning as planning_file
-from geometry.edits import nudge
+from geometry.edits import move_features
 from tests.waiting import press, until
 
 STAGES = ("router", "order", "sheets", "book")
@@ -30,7 +30,7 @@ def room(request, bench, held):
 
 
 def change(bench):
-    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    bench.window.document.apply("Nudge", move_features(bench.layout, ("treble face 2",), (0.0, 0.5)))
 
 
 def says(room) -> str:

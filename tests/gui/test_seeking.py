@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtCore import Qt
 
-from geometry.edits import nudge
+from geometry.edits import move_features
 from tests.waiting import press, until
 
 
@@ -59,7 +59,7 @@ def test_posts_looked_for_do_not_turn_up_on_another_stage(bench, held):
     until(lambda: room.errand.free)
     assert room.proposal is None and "string proposal" not in bench.window.canvas._more._marks
     bench.window.set_stage("strings")
-    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    bench.window.document.apply("Nudge", move_features(bench.layout, ("treble face 2",), (0.0, 0.5)))
     press(room.panel.propose)
     until(lambda: room.errand.free)
 

@@ -174,7 +174,7 @@ def test_labels_that_come_to_lie_over_each_other_in_a_drag_are_put_away_and_come
 
 def test_the_old_place_of_a_snag_is_cleared_though_the_paper_changes_in_the_same_step(qtbot, tmp_path):
     """The cards of the thin webs move with the end of the pocket, which is painted with the paper."""
-    pocket = add_truss_rod_pocket(demo(), width=9.5, length=28.0)
+    pocket = add_truss_rod_pocket(demo())
     bench = Bench(qtbot, tmp_path, pocket)
     seen(bench)
     slot = pocket.slots[-1]

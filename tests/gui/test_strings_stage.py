@@ -12,7 +12,7 @@ from app.tools.pointer import Pointer, Running
 from app.tools.wind import NOT_A_POST, wind
 from app.window.stages import STAGES
 from geometry.drawing import Label
-from geometry.edits import nudge
+from geometry.edits import move_features
 from geometry.edits.strings import set_post
 from geometry.routing.nut_end import nut_end
 from geometry.solids.frames import frames
@@ -111,7 +111,7 @@ def test_a_proposal_is_there_again_after_another_stage_while_the_layout_stays(be
     assert room.proposal is found and room.panel.gain.text() == gain and room.panel.take.isVisible()
     assert bench.window.canvas._more._marks["string proposal"]
     bench.window.set_stage("slots")
-    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    bench.window.document.apply("Nudge", move_features(bench.layout, ("treble face 2",), (0.0, 0.5)))
     bench.window.set_stage("strings")
     assert room.proposal is None and not room.panel.take.isVisible(), "it was of another layout"
 
@@ -133,7 +133,7 @@ def test_strings_made_for_bare_posts_are_offered_a_post_each(bench, room, qtbot)
 def test_that_no_string_needs_a_retainer_is_not_said_of_another_layout(bench, room):
     press(button(room.panel, "Add a string retainer"))
     assert "wants a retainer" in bench.window.foot.said
-    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    bench.window.document.apply("Nudge", move_features(bench.layout, ("treble face 2",), (0.0, 0.5)))
     assert bench.window.foot.said == ""
 
 

@@ -13,7 +13,7 @@ from app.formats import headstock
 from app.look.theme import LAMP
 from app.window import ask
 from app.window.demo import demo
-from geometry.edits import nudge
+from geometry.edits import move_features
 from geometry.lengths import spoken
 
 
@@ -51,7 +51,7 @@ def test_a_second_layout_opens_beside_the_first_and_neither_touches_the_other(be
     assert bench.layout.name == "mine" and bench.window.document.unsaved
     second.set_unit("in")
     second.set_stage("strings")
-    second.document.apply("Nudge", nudge(second.document.layout, ("bass face 1",), 2.0, 0.0))
+    second.document.apply("Nudge", move_features(second.document.layout, ("bass face 1",), (2.0, 0.0)))
     second.commands.run("hold all")
     assert (bench.window.unit, bench.window.stage, bench.window.document.held) == ("mm", "tuners", ())
     assert len(bench.window.document.history.past) == 1 and spoken() == "mm"
@@ -196,7 +196,7 @@ def test_the_snags_of_each_are_its_own(bench, windows):
     second = windows.empty()
     second.front.leave()
     before = bench.window.document.result.snags
-    spoiled = nudge(second.document.layout, ("treble side 2",), 0.0, -20.0)
+    spoiled = move_features(second.document.layout, ("treble side 2",), (0.0, -20.0))
     second.document.apply("Nudge", spoiled)
     assert second.document.result.spoils and bench.window.document.result.snags == before
     bench.window.commands.run("hold all")

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QProgressDialog
 from app.look.descendants import below
 from app.window import ask
 from app.window.rooms.sheets import SheetWriter
-from geometry.edits import nudge
+from geometry.edits import move_features
 from tests.gui.hands import button, space
 from tests.waiting import press, until
 
@@ -79,7 +79,7 @@ def test_stopped_too_late_it_says_what_was_written(bench, folder, monkeypatch):
 def test_what_is_written_is_the_layout_as_it_was_asked_for(bench, writer, folder, held):
     """Editing and another stage in the midst of it change nothing of it."""
     before = bench.layout.name
-    bench.window.document.apply("Nudge", nudge(bench.layout, ("treble face 2",), 0.0, 0.5))
+    bench.window.document.apply("Nudge", move_features(bench.layout, ("treble face 2",), (0.0, 0.5)))
     bench.window.set_stage("router")
     until(writer.note.isVisible)
     held.set()

@@ -13,7 +13,7 @@ from app.sheets.plan_letters import plan_letters
 from app.sheets.router_pages import routed
 from geometry.book import made_by, set_minutes, task_of, tick_off
 from geometry.drawing import Label, Stroke
-from geometry.edits import nudge, remove_features, rename
+from geometry.edits import move_features, remove_features, rename
 from geometry.edits.hardware import copy_pattern
 from geometry.edits.rack import add_entry, remove_entry, set_in_rack, sort_shelf
 from geometry.layout import Pin
@@ -149,7 +149,7 @@ def test_pages_and_cards_of_one_plan_bear_its_letters_and_no_other_does():
     same = (begun_job(head, 5, plan), replace(head, notes=(), picture=None), replace(head, name="another", about=""),
             replace(head, rates=replace(head.rates, factor=1.2)), replace(head, accuracy=replace(head.accuracy, stop=0.9)))
     assert {plan_work(one).letters for one in same} == {plan.letters}, "nothing is set or cut otherwise"
-    others = [nudge(head, ["bass face 1"], 0.0, 0.5), replace(head, order=moved(plan.order.steps, "saw bass slot", 40)), remove_features(head, ("bass side 2",))]
+    others = [move_features(head, ["bass face 1"], (0.0, 0.5)), replace(head, order=moved(plan.order.steps, "saw bass slot", 40)), remove_features(head, ("bass side 2",))]
     assert len({plan.letters, *(plan_work(one).letters for one in others)}) == 4
 
 

@@ -9,9 +9,9 @@ from app.window.cure_search import CureSearch
 from app.window.demo import demo
 from geometry.checks import check
 from geometry.cures import with_cures
-from geometry.edits import nudge
+from geometry.edits import move_features
 
-SPOILT = nudge(demo(), ("treble side 2",), 0.0, -9.0)
+SPOILT = move_features(demo(), ("treble side 2",), (0.0, -9.0))
 RESULT = check(SPOILT)
 
 

@@ -14,7 +14,7 @@ from geometry.book import (
     tick_off,
     ticked,
 )
-from geometry.edits import nudge
+from geometry.edits import move_features
 from geometry.edits.in_book import exchanged, renamed_in_book
 from geometry.layout import Book, Bored, Made, Task
 from geometry.layout.drilled import drilled
@@ -75,7 +75,7 @@ def test_what_is_drilled_otherwise_is_told_by_its_operation() -> None:
     book = Book()
     for number, op in enumerate(operations(was), 1):
         book = tick_off(book, task_of(op), number, made_by(was, op))
-    moved = nudge(was, ["treble face 2"], 0.0, 1.0)
+    moved = move_features(was, ["treble face 2"], (0.0, 1.0))
     assert otherwise(replace(was, book=book)) == {}
     assert {id.split(" ", 1)[1][:13] for id in otherwise(replace(moved, book=book))} == {"treble face 1", "treble face 2", "treble face 3"}, "a row moves together"
     assert otherwise(replace(moved, book=replace(book, piece="real"))) == {}

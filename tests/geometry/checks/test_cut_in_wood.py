@@ -10,7 +10,7 @@ from geometry.checks import LiveCheck, check
 from geometry.checks.in_wood import by_the_wood, called_now, strays
 from geometry.checks.said import read
 from geometry.cures.tracks import tracks
-from geometry.edits import add_node, mirror_layout, move_node, nudge, remove_features, rename, set_field
+from geometry.edits import add_node, mirror_layout, move_features, move_node, remove_features, rename, set_field
 from geometry.errors import GeometryError
 from geometry.layout import Book, Clock, Done, DrawnSlot, Loop, Made, Node, Ramp, Shaped, Task, Time, validate, worked
 from geometry.sequence import Routing, Trip, operations
@@ -45,7 +45,7 @@ def test_nothing_is_told_while_the_drawing_is_what_was_cut():
 
 
 def test_a_slot_that_is_moved_after_the_router_is_told_of_with_where_and_how_far():
-    job = nudge(cut(demo(), SLOT), [SLOT], 0.0, 3.0)
+    job = move_features(cut(demo(), SLOT), [SLOT], (0.0, 3.0))
     snag, = told(job)
     assert (snag.kind, snag.grade, snag.between) == ("cut-otherwise", "spoils the work", (SLOT,))
     assert snag.where == pytest.approx((-14.9, 24.0, 0.0), abs=0.05), "the nut end, which is open where the drawing has wood now"
@@ -68,8 +68,8 @@ def test_what_only_clears_the_waste_leaves_the_line_some_room():
     """Waste holes stay 1 mm inside it, the saw 2 mm."""
     for kind, room in (("waste holes", 1.0), ("saw", 2.0)):
         job = cut(demo(), SLOT, kinds=(kind,))
-        assert len(job.book.done) == 1 and told(nudge(job, [SLOT], 0.0, room)) == []
-        snag, = told(nudge(job, [SLOT], 0.0, room + 0.5))
+        assert len(job.book.done) == 1 and told(move_features(job, [SLOT], (0.0, room))) == []
+        snag, = told(move_features(job, [SLOT], (0.0, room + 0.5)))
         assert "cut up to 0.50 mm beyond" in snag.text
 
 
@@ -120,7 +120,7 @@ def test_a_ramp_is_told_of_by_itself():
     assert deeper.grade == "tight" and deeper.text == (
         "The ramp of bass slot is cut from y 12.00 mm, 12.00 mm long, 13.00 mm wide and 4.00 mm deep (job book); "
         "the drawing now says from y 12.00 mm, 12.00 mm long, 13.00 mm wide and 5.00 mm deep.")
-    for changed in (set_field(job, ("slots", SLOT, "ramp", "length"), 11.0), nudge(job, [SLOT], 0.0, 1.0), set_field(job, ("slots", SLOT, "ramp"), None)):
+    for changed in (set_field(job, ("slots", SLOT, "ramp", "length"), 11.0), move_features(job, [SLOT], (0.0, 1.0)), set_field(job, ("slots", SLOT, "ramp"), None)):
         assert told(changed)[0].grade == "spoils the work"
 
 
@@ -136,7 +136,7 @@ def test_a_slot_that_is_taken_out_is_still_in_the_wood():
 
 
 def test_the_practice_piece_binds_nothing_and_a_renamed_slot_is_the_same():
-    assert told(nudge(cut(demo(), SLOT, piece="practice"), [SLOT], 0.0, 3.0)) == []
+    assert told(move_features(cut(demo(), SLOT, piece="practice"), [SLOT], (0.0, 3.0))) == []
     assert told(rename(cut(demo(), SLOT), "slots", SLOT, "long one")) == []
 
 
@@ -147,7 +147,7 @@ def test_slots_that_change_places_with_the_mirror_image_are_done_where_they_are_
     back = called_now(there, "real")
     assert {one.task.operation for one in back.done} == {one.task.operation for one in job.book.done}
     assert done_steps(replace(there, book=open_again(back, "saw bass slot"))).keys() == done_steps(job).keys() - {"saw bass slot"}
-    uneven = mirror_layout(cut(nudge(demo(), [SLOT], 0.0, 2.0), SLOT))
+    uneven = mirror_layout(cut(move_features(demo(), [SLOT], (0.0, 2.0)), SLOT))
     snag, = told(uneven)
     assert snag.between == ("treble slot",) and "cut up to" in snag.text
 
@@ -201,7 +201,7 @@ def test_a_file_whose_book_has_a_shape_that_is_none_is_refused_with_its_place(wh
 
 
 def test_what_is_cut_otherwise_is_told_by_its_step():
-    job = nudge(cut(demo(), SLOT), [SLOT], 0.0, 1.5)
+    job = move_features(cut(demo(), SLOT), [SLOT], (0.0, 1.5))
     assert otherwise(job).keys() == {"waste holes bass slot", "rout bass slot 1"}, "the saw has left 2 mm"
     assert done_steps(job).keys() == {"saw bass slot"}
 

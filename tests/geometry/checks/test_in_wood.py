@@ -9,7 +9,7 @@ from geometry.book import done_steps, made_by, otherwise, set_minutes, start, st
 from geometry.checks import LiveCheck, check
 from geometry.checks.in_wood import by_the_wood, renamed, strays
 from geometry.cures.tracks import tracks
-from geometry.edits import add_hole, mirror_layout, nudge, remove_features, rename, set_field
+from geometry.edits import add_hole, mirror_layout, move_features, remove_features, rename, set_field
 from geometry.layout import Book, Bored, Done, Reading, Task
 from geometry.layout import drilled as drilled_ids
 from geometry.measured import planned_value
@@ -39,7 +39,7 @@ def test_nothing_is_told_while_the_drawing_is_what_was_drilled():
 
 def test_a_feature_that_is_moved_after_the_drill_is_told_of_with_both_places():
     job = drilled(demo(), "treble face 2")
-    snag, = told(nudge(job, ["treble face 2"], 0.5, 1.0))
+    snag, = told(move_features(job, ["treble face 2"], (0.5, 1.0)))
     drillings = next(hole for hole in check(job).holes if hole.of == "treble face 2").drillings
     x, y, _ = drillings[0].start
     assert snag.between == ("treble face 2",) and snag.where == pytest.approx((x, y, 0.0))
@@ -52,7 +52,7 @@ def test_a_hole_that_is_timed_and_not_ticked_off_is_in_the_wood_where_it_was_dra
     layout = demo()
     op = next(op for op in operations(layout) if op.kind == "bore" and op.features == ("treble face 2",))
     running = start(replace(layout.book, piece="real"), "real", task_of(op), 0.0, made_by(layout, op))
-    moved = replace(nudge(layout, ["treble face 2"], 0.5, 1.0), book=stop(running, 120.0))
+    moved = replace(move_features(layout, ["treble face 2"], (0.5, 1.0)), book=stop(running, 120.0))
     snag, = told(moved)
     assert snag.between == ("treble face 2",) and moved.book.times[0].hole == made_by(layout, op).hole
     again = start(moved.book, "real", task_of(op), 0.0, made_by(moved, op))
@@ -65,12 +65,12 @@ def test_a_hole_that_is_timed_and_not_ticked_off_is_in_the_wood_where_it_was_dra
 
 def test_what_comes_back_to_its_hole_is_no_snag_any_more():
     job = drilled(demo(), "treble face 2")
-    there = nudge(job, ["treble face 2"], 0.5, 1.0)
+    there = move_features(job, ["treble face 2"], (0.5, 1.0))
     assert told(there) and not told(replace(job, book=there.book))
 
 
 def test_holes_of_the_practice_piece_are_no_facts_of_the_real_one():
-    assert told(nudge(drilled(demo(), "treble face 2", piece="practice"), ["treble face 2"], 0.5, 1.0)) == []
+    assert told(move_features(drilled(demo(), "treble face 2", piece="practice"), ["treble face 2"], (0.5, 1.0))) == []
 
 
 def test_what_is_taken_out_is_still_in_the_wood():
@@ -94,7 +94,7 @@ def test_a_hole_of_an_operation_that_drills_none_is_passed_over():
 
 def test_no_move_is_sought_that_would_put_a_drilled_hole_elsewhere():
     job = drilled(demo(), "treble face 2", "bass side 2", "nut pin")
-    for layout in (nudge(job, ["treble face 2", "bass side 2", "nut pin"], 0.5, 1.0), remove_features(job, ("treble face 2", "nut pin"))):
+    for layout in (move_features(job, ["treble face 2", "bass side 2", "nut pin"], (0.5, 1.0)), remove_features(job, ("treble face 2", "nut pin"))):
         assert len(told(layout)) > 1 and all(tracks(layout, snag) == [] for snag in told(layout))
 
 
@@ -103,7 +103,7 @@ def test_a_renamed_feature_is_the_same_hole():
 
 
 def test_the_mirror_image_of_a_head_that_is_not_symmetric_is_another_piece():
-    job = drilled(nudge(demo(), ["bass side 2"], 0.0, 3.0), "bass side 2")
+    job = drilled(move_features(demo(), ["bass side 2"], (0.0, 3.0)), "bass side 2")
     snag, = told(mirror_layout(job))
     assert snag.between == ("treble side 2",)
     assert "drilled from the bass edge" in snag.text and "now says from the treble edge" in snag.text
@@ -122,7 +122,7 @@ def test_the_mirror_image_of_a_symmetric_head_is_drilled_in_the_same_wood():
 def test_a_tick_that_knows_no_hole_counts_as_it_stands():
     job = drilled(demo(), "bass side 2")
     old = replace(job.book, done=tuple(replace(one, hole=None) for one in job.book.done))
-    assert told(nudge(replace(job, book=old), ["bass side 2"], 0.0, 1.0)) == []
+    assert told(move_features(replace(job, book=old), ["bass side 2"], (0.0, 1.0))) == []
 
 
 def test_a_blank_that_is_planed_narrower_moves_no_bore():
@@ -140,7 +140,7 @@ def test_the_depth_of_a_hole_from_the_back_is_told_by_where_it_ends_when_the_bac
 
 def test_only_what_differs_is_told_and_the_tilt_as_it_is_set():
     job = drilled(demo(), "bass side 2")
-    snag, = told(nudge(job, ["bass side 2"], 0.0, 4.0))
+    snag, = told(move_features(job, ["bass side 2"], (0.0, 4.0)))
     assert snag.text == ("Side bore of bass side 2 is drilled from the bass edge at y 113.80 mm, 1.0° tip raised (job book); "
                          "the drawing now says from the bass edge at y 117.83 mm, 1.3° tip raised. So it is with 2 more holes there.")
     snag, = told(replace(job, blank=replace(job.blank, thickness=15.0)))
@@ -149,7 +149,7 @@ def test_only_what_differs_is_told_and_the_tilt_as_it_is_set():
 
 
 def test_a_feature_strays_as_long_as_one_of_its_holes_does():
-    job = nudge(drilled(demo(), "treble face 2"), ["treble face 2"], 0.5, 1.0)
+    job = move_features(drilled(demo(), "treble face 2"), ["treble face 2"], (0.5, 1.0))
     assert strays(job, "treble face 2") and not strays(job, "treble face 1")
 
 
@@ -219,7 +219,7 @@ def test_what_is_gone_takes_a_name_of_its_own_sort_that_is_free():
 def test_a_hole_that_is_drawn_where_another_was_drilled_is_that_one_and_its_own_is_gone():
     two = add_hole(add_hole(demo(), (0.0, 20.0), 5.0), (0.0, 40.0), 5.0)
     one, other = (hole.id for hole in two.holes[-2:])
-    there = nudge(remove_features(drilled(two, one, other), (other,)), [one], 0.0, 20.0)
+    there = move_features(remove_features(drilled(two, one, other), (other,)), [one], (0.0, 20.0))
     snag, = told(there)
     assert snag.kind == "drilled-and-gone" and "from the face at x 0.00 mm, y 20.00 mm" in snag.text and "So it is" not in snag.text
     assert done_steps(there).keys() == {f"bore {one}.1"} and otherwise(there) == {}

@@ -13,9 +13,9 @@ TOGETHER = """
 import threading
 from app.window.demo import demo
 from geometry.checks import LiveCheck, check
-from geometry.edits import nudge
+from geometry.edits import move_features
 layout = demo()
-moved = [nudge(layout, (tuner.id,), by, 0.3) for by in (0.5, -0.5) for tuner in layout.tuners if "face" in tuner.id]
+moved = [move_features(layout, (tuner.id,), (by, 0.3)) for by in (0.5, -0.5) for tuner in layout.tuners if "face" in tuner.id]
 wanted = [check(one) for one in moved]
 wrong = []
 

@@ -21,7 +21,6 @@ from geometry.edits import (
     move_features,
     move_slot_end,
     new_ids,
-    nudge,
     plan_point,
     remove_features,
     side_features,
@@ -89,14 +88,14 @@ def test_duplicates():
 
 
 def test_nudging_moves_each_as_it_can():
-    made = sound(nudge(plain(), ("treble face 1", "treble side 1", "treble slot", "line 0", "line 1", "pin"), 2.0, 3.0))
+    made = sound(move_features(plain(), ("treble face 1", "treble side 1", "treble slot", "line 0", "line 1", "pin"), (2.0, 3.0)))
     assert plan_point(made, "treble face 1") == (32.0, 63.0)
     assert along_edge(made, "treble side 1") == ("treble", pytest.approx(103.0))
     assert plan_point(made, "line 0") == pytest.approx((-26.0, 43.0))
     assert plan_point(made, "pin") == (2.0, 28.0)
-    assert nudge(plain(), ("outline", "pin"), 0.0, 1.0).outline.nodes[2].at == (40.0, 181.0)
+    assert move_features(plain(), ("outline", "pin"), (0.0, 1.0)).outline.nodes[2].at == (40.0, 181.0)
     eared = plain(ears=(Ear(id="ear", side="treble", width=5.0, start=0.0, end=90.0),))
-    assert nudge(eared, ("ear",), 2.0, 3.0).ears[0].start == 3.0
+    assert move_features(eared, ("ear",), (2.0, 3.0)).ears[0].start == 3.0
 
 
 @given(st.floats(-8, 8), st.floats(-8, 8))

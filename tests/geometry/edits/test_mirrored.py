@@ -10,10 +10,10 @@ from geometry.edits import (
     add_pin,
     duplicate,
     is_symmetric,
+    move_features,
     move_handle,
     move_node,
     new_ids,
-    nudge,
     plan_point,
     remove_features,
     remove_node,
@@ -54,7 +54,7 @@ def test_a_typed_node_is_followed_by_its_twin():
 
 def test_nudged_and_typed_features_are_followed():
     head = demo()
-    moved = echo_edit(head, nudge(head, ["treble slot"], 1.0, -2.0), ["treble slot"])
+    moved = echo_edit(head, move_features(head, ["treble slot"], (1.0, -2.0)), ["treble slot"])
     a, b = (next(s.shape for s in moved.slots if s.id == id) for id in ("treble slot", "bass slot"))
     assert b.nut_end == pytest.approx(flipped(a.nut_end)) and b.tip_end == pytest.approx(flipped(a.tip_end))
     wide = echo_edit(head, set_field(head, ("slots", "treble slot", "shape", "width"), 12.0), ["treble slot"])
@@ -83,7 +83,7 @@ def test_other_hardware_of_a_tuner_is_followed_by_its_mirror_image():
 def test_a_hole_takes_over_its_twins_diameter_only_when_that_was_changed():
     head = add_hole(add_hole(demo(), (-20.0, 184.0), 3.0), (20.0, 184.0), 4.0)
     one, two = (hole.id for hole in head.holes)
-    moved = echo_edit(head, nudge(head, [one], 1.0, 0.0), [one])
+    moved = echo_edit(head, move_features(head, [one], (1.0, 0.0)), [one])
     assert plan_point(moved, two) == (19.0, 184.0) and moved.holes[1].diameter == 4.0
     bored = echo_edit(head, set_field(head, ("holes", one, "diameter"), 5.0), [one])
     assert [hole.diameter for hole in bored.holes] == [5.0, 5.0]
@@ -140,7 +140,7 @@ def test_what_stands_on_the_centreline_is_not_silently_put_back():
     head = add_node(head, "outline", 4, 0.5)
     middle = next(i for i, node in enumerate(head.outline.nodes) if node.at == pytest.approx((0.0, 180.0)))
     for after, held, node in (
-            (set_field(head, ("pins", pin, "at"), (3.0, 150.0)), pin, None), (nudge(head, (pin,), 1.0, 0.0), pin, None),
+            (set_field(head, ("pins", pin, "at"), (3.0, 150.0)), pin, None), (move_features(head, (pin,), (1.0, 0.0)), pin, None),
             (set_field(head, ("slots", "middle", "shape", "nut_end"), (1.0, 60.0)), "middle", None),
             (move_node(head, "outline", middle, (2.0, 180.0)), "outline", middle)):
         with pytest.raises(GeometryError, match="switch Mirrored off"):
@@ -162,5 +162,5 @@ def test_a_slot_across_the_centreline_stays_even_and_becomes_as_long_as_was_type
 def test_a_drawn_slot_in_the_middle_stays_there():
     slot = Slot(id="middle", shape=StraightSlot(nut_end=(0.0, 60.0), tip_end=(0.0, 80.0), width=8.0))
     head, id = sound(to_drawn(plain(outline=CURVED, slots=(slot,)), "middle")), "middle"
-    moved = echo_edit(head, nudge(head, (id,), 3.0, 2.0), (id,))
+    moved = echo_edit(head, move_features(head, (id,), (3.0, 2.0)), (id,))
     assert plan_point(moved, id) == pytest.approx((0.0, 72.0))

@@ -2,9 +2,8 @@
 
 import pytest
 
-from geometry.edits.pockets import add_truss_rod_pocket, usual_pocket
+from geometry.edits.pockets import usual_pocket
 from geometry.units import format_length
-from tests.property.layouts import DEMO
 
 
 def test_usual_measures_are_round_in_the_unit_of_who_works():
@@ -20,9 +19,3 @@ def test_thin_wood_has_a_shallower_pocket_in_round_numbers():
     assert usual_pocket("in64", 12.7)[2] == pytest.approx(25.4 * 5 / 16)
     assert usual_pocket("mm", 10.0)[2] == 7.0, "just as deep as it may be"
     assert usual_pocket("mm", 0.5)[2] == pytest.approx(0.35)
-
-
-def test_what_is_given_is_taken():
-    slot = add_truss_rod_pocket(DEMO, width=6.0, depth=4.0, unit="in").slots[-1]
-    assert (slot.shape.width, slot.depth, slot.there) == (6.0, 4.0, True)
-    assert slot.shape.tip_end[1] + 3.0 == pytest.approx(28.575)

@@ -2,7 +2,7 @@
 
 import pytest
 
-from geometry.edits import align, along_edge, free_from_row, make_row, plan_point, set_row_spacing, spread
+from geometry.edits import add_pin, align, along_edge, free_from_row, make_row, plan_point, set_row_spacing, spread
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, FreePlace, RowPlace, Tuner
 from tests.geometry.edits.heads import FACE, SIDE, curved, plain, sound, twelve
@@ -64,8 +64,8 @@ def test_spreading_face_tuners_along_the_edge_keeps_their_insets():
 def test_alignment():
     head = faces((25.0, 40.0), (30.0, 50.0))
     assert plan_point(sound(align(head, ("t 0", "t 1"), "x")), "t 1") == (25.0, 50.0)
-    assert plan_point(align(head, ("t 0", "t 1"), "y", 45.0), "t 0") == (25.0, 45.0)
-    side = sound(align(sides(60.0), ("s 0",), "y", 90.0))
+    assert plan_point(align(head, ("t 1", "t 0"), "y"), "t 0") == (25.0, 50.0)
+    side = sound(align(add_pin(sides(60.0), (0.0, 90.0)), ("pin 1", "s 0"), "y"))
     assert plan_point(side, "s 0")[1] == pytest.approx(90.0)
 
 
@@ -81,9 +81,9 @@ def test_refusals():
             ("at least three", lambda: spread(head, ("treble side 1", "treble side 2"))),
             ("free it first", lambda: spread(head, ("treble side 1", "treble side 2", "treble side 3"))),
             ("free it first", lambda: align(head, ("treble side 1",), "y")),
-            ("cannot be moved across", lambda: align(freed, ("treble side 1",), "x", 10.0)),
-            ("does not come to 1000 mm along", lambda: align(freed, ("treble side 1",), "y", 1000.0)),
-            ("no single point", lambda: align(head, ("bass slot",), "x", 0.0)),
+            ("cannot be moved across", lambda: align(freed, ("treble side 1",), "x")),
+            ("does not come to 1000 mm along", lambda: align(add_pin(freed, (0.0, 1000.0)), ("pin 1", "treble side 1"), "y")),
+            ("no single point", lambda: align(head, ("bass slot",), "x")),
             ("no row named", lambda: set_row_spacing(head, "nothing", 3.0)),
             ("spacing must be above 0", lambda: set_row_spacing(head, "treble side", 0.0))):
         with pytest.raises(GeometryError, match=sentence):

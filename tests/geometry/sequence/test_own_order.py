@@ -6,7 +6,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from app.sheets.work import plan_work
-from geometry.edits import mirror_layout, nudge, remove_features, rename
+from geometry.edits import mirror_layout, move_features, remove_features, rename
 from geometry.edits.steps import renamed_steps
 from geometry.errors import GeometryError
 from geometry.layout import Pin, Rates, validate
@@ -43,7 +43,7 @@ def test_minutes_of_single_steps() -> None:
 @given(st.sampled_from([one.id for group in (DEMO.tuners, DEMO.slots, DEMO.pins) for one in group]),
        st.floats(-1.5, 1.5), st.floats(-1.5, 1.5))
 def test_ids_outlive_small_moves(id: str, dx: float, dy: float) -> None:
-    shifted = nudge(DEMO, (id,), dx, dy)
+    shifted = move_features(DEMO, (id,), (dx, dy))
     assert {op.id for op in operations(shifted)} == {op.id for op in OPS}
 
 
