@@ -52,13 +52,16 @@ def qtbot(qapp, request: pytest.FixtureRequest):
 
 
 @pytest.fixture(autouse=True)
-def plain_letters() -> Iterator[None]:
-    """Letters are at 100 % again after each test: their scale is one for the whole process."""
+def plain_looks() -> Iterator[None]:
+    """Letters are at 100 % and colours those of daylight again after each test: both are the same for the whole process."""
     yield
     sizes = sys.modules.get("app.look.sizes")
     if sizes is not None:
         sizes._desktop = sizes.BODY
         sizes.use(sizes.BODY)
+    theme = sys.modules.get("app.look.theme")
+    if theme is not None:
+        theme.use_theme(theme.DAY)
 
 
 @pytest.fixture(autouse=True)

@@ -22,7 +22,7 @@ from app.canvas.under import LOWER, Under
 from app.canvas.view import CanvasView, Grid
 from app.look.ground import cover
 from app.look.sizes import keep, lettered
-from app.look.theme import DAY, Theme
+from app.look.theme import theme
 from geometry.checks import Snag
 from geometry.drawing import Drawing
 from geometry.drawing.opened_out import OpenedOut
@@ -48,34 +48,32 @@ class _Scene(QGraphicsScene):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.theme = DAY
         self.grid = Grid()
         self.scale = 3.0
         self.under = Under(self)
 
     def drawBackground(self, painter: QPainter, area: QRectF) -> None:
-        self.grid.paint(painter, area, self.scale, QColor(self.theme.paper), QColor(self.theme.line))
+        self.grid.paint(painter, area, self.scale, QColor(theme().paper), QColor(theme().line))
         self.under.paint(painter)
 
 
 class Canvas(QWidget):
     """Shows a layout and reports what the hand does on it. It changes nothing itself."""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._moving = False
         self._held: tuple[str, ...] = ()
         self._kept = Kept()
         self._opened_out = OpenedOut()
         self._scene = _Scene(self)
-        self._scene.theme = theme
         self._scene.setSceneRect(-FAR, -FAR, 2 * FAR, 2 * FAR)
         self._scene.setItemIndexMethod(QGraphicsScene.ItemIndexMethod.NoIndex)
         self.view = CanvasView(self._scene, self)
         self.view.looked.connect(self._looked)
         self.view.focused.connect(self.update)
-        self._top = Ruler(self.view, False, theme, self)
-        self._left = Ruler(self.view, True, theme, self)
+        self._top = Ruler(self.view, False, self)
+        self._left = Ruler(self.view, True, self)
         self._corner = QWidget(self)
         keep(self._corner, fixed=(THICK, THICK))
         self._corner.setAutoFillBackground(True)
@@ -87,24 +85,24 @@ class Canvas(QWidget):
         grid.addWidget(self._left, 1, 0)
         grid.addWidget(self.view, 1, 1)
         small = lettered(self.font(), SMALL)
-        self._marks = MarkLayer(self._scene, theme, small, followed=True)
+        self._marks = MarkLayer(self._scene, small, followed=True)
         self.picture = PictureLayer(self._scene)
-        self._more = MarkLayer(self._scene, theme, small, raised=12.0)
-        self._notes = MarkLayer(self._scene, theme, small, raised=18.0)
-        self._ghost = MarkLayer(self._scene, theme, small, raised=24.0)
+        self._more = MarkLayer(self._scene, small, raised=12.0)
+        self._notes = MarkLayer(self._scene, small, raised=18.0)
+        self._ghost = MarkLayer(self._scene, small, raised=24.0)
         # Over the drawing, but their words below the cards of snags: what is wrong is read whole while it is dragged past.
-        self._guides = MarkLayer(self._scene, theme, small, raised=19.0, plated=True)
-        self._grips = GripLayer(self._scene, theme)
+        self._guides = MarkLayer(self._scene, small, raised=19.0, plated=True)
+        self._grips = GripLayer(self._scene)
         bold = _bold(self.font())
-        self._snags = SnagLayer(self._scene, theme, bold)
-        self.pen = Pen(self._scene, theme)
-        self.tag = PointerTag(self._scene, self.view, theme, small, self._seen)
-        self.chances = ChanceLayer(self._scene, theme, bold)
-        self.set_theme(theme)
+        self._snags = SnagLayer(self._scene, bold)
+        self.pen = Pen(self._scene)
+        self.tag = PointerTag(self._scene, self.view, small, self._seen)
+        self.chances = ChanceLayer(self._scene, bold)
+        self.follow_theme()
 
     def paintEvent(self, event) -> None:
         """The margin: plain, or the ring that tells that the drawing has the keyboard."""
-        colour = self._scene.theme.ring if self.view.hasFocus() else self._scene.theme.bar
+        colour = theme().ring if self.view.hasFocus() else theme().bar
         cover(QPainter(self), self.rect(), QColor(colour))
 
     def sizeHint(self) -> QSize:
@@ -202,15 +200,13 @@ class Canvas(QWidget):
         self._scene.grid.visible = visible
         self._repaper()
 
-    def set_theme(self, theme: Theme) -> None:
+    def follow_theme(self) -> None:
         """Repaint everything in another set of colours."""
-        self._scene.theme = theme
-        for layer in (self._marks, self._more, self._notes, self._ghost, self._guides, self._grips, self._snags, self.tag,
-                      self.pen, self.chances, self._top, self._left):
-            layer.set_theme(theme)
+        for layer in (self._marks, self._more, self._notes, self._ghost, self._guides, self._snags, self.chances):
+            layer.follow_theme()
         self._settle()
         palette = self._corner.palette()
-        palette.setColor(self._corner.backgroundRole(), QColor(theme.bar))
+        palette.setColor(self._corner.backgroundRole(), QColor(theme().bar))
         self._corner.setPalette(palette)
         self._repaper()
 

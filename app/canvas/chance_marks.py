@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 from app.canvas.snag_marks import LEFT, SIGN, SPOTS
 from app.look.signs import sign_path
 from app.look.sizes import px, sizes
-from app.look.theme import Theme
+from app.look.theme import theme
 from geometry.saying import say
 from geometry.vectors import Vec2
 
@@ -113,8 +113,8 @@ class ChanceItem(QGraphicsItem):
 class ChanceLayer:
     """Owns the items; lays their cards where they cover neither each other nor the snags' cards."""
 
-    def __init__(self, scene: QGraphicsScene, theme: Theme, font: QFont) -> None:
-        self._scene, self._theme, self._font = scene, theme, font
+    def __init__(self, scene: QGraphicsScene, font: QFont) -> None:
+        self._scene, self._font = scene, font
         self._items: list[ChanceItem] = []
         self._places: list[tuple[Vec2, str, float, str]] = []
         self._scale = 3.0
@@ -158,9 +158,8 @@ class ChanceLayer:
             self._scale, self._taken = pixels_per_mm, taken
             self._lay()
 
-    def set_theme(self, theme: Theme) -> None:
+    def follow_theme(self) -> None:
         """Repaint in another set of colours."""
-        self._theme = theme
         self._lay()
 
     def _lay(self) -> None:
@@ -184,8 +183,8 @@ class ChanceLayer:
                     taken.append(there)
                     found = box
                     break
-            colour = self._theme.spoils if grade == "spoils the work" else self._theme.tight
-            item.show_place(at, (grade, words, _radius(chance) * k, colour, self._theme.panel, found))
+            colour = theme().spoils if grade == "spoils the work" else theme().tight
+            item.show_place(at, (grade, words, _radius(chance) * k, colour, theme().panel, found))
 
 
 def _radius(chance: float) -> float:

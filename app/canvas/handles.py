@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
 from app.look.plates import about_middle
 from app.look.sizes import sizes
-from app.look.theme import Theme
+from app.look.theme import theme
 from geometry.layout import Loop
 from geometry.vectors import Vec2
 
@@ -40,9 +40,8 @@ class GripLayer(QGraphicsItem):
     """The grips of one loop, which keep their size on the screen, and the arms to its handles: one item, for an item a grip takes
     longer than its painting."""
 
-    def __init__(self, scene: QGraphicsScene, theme: Theme) -> None:
+    def __init__(self, scene: QGraphicsScene) -> None:
         super().__init__()
-        self._theme = theme
         self._loop: Loop | None = None
         self._held: tuple[int, ...] = ()
         self._grips: list[tuple[Vec2, str, bool]] = []
@@ -69,10 +68,6 @@ class GripLayer(QGraphicsItem):
         self.prepareGeometryChange()
         self._scale = pixels_per_mm
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        self.update()
 
     def boundingRect(self) -> QRectF:
         if not self._grips:
@@ -81,9 +76,9 @@ class GripLayer(QGraphicsItem):
         return self._reach.adjusted(-spare, -spare, spare, spare)
 
     def paint(self, painter: QPainter, option, widget=None) -> None:
-        theme, k, seen = self._theme, sizes().factor, option.exposedRect
+        t, k, seen = theme(), sizes().factor, option.exposedRect
         grain = 1.0 if widget is None else widget.devicePixelRatioF()
-        pen = QPen(QColor(theme.focus), 1)
+        pen = QPen(QColor(t.focus), 1)
         pen.setCosmetic(True)
         painter.setPen(pen)
         painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -93,7 +88,7 @@ class GripLayer(QGraphicsItem):
         left, right, low, high = seen.left() - spare, seen.right() + spare, seen.top() - spare, seen.bottom() + spare
         placed = painter.worldTransform()
         painter.setWorldTransform(QTransform.fromTranslate(-reach, -reach))
-        pictures = {look: _picture(*look, k, grain, theme.focus, theme.panel) for look in {(kind, held) for _, kind, held in self._grips}}
+        pictures = {look: _picture(*look, k, grain, t.focus, t.panel) for look in {(kind, held) for _, kind, held in self._grips}}
         for (x, y), kind, held in self._grips:
             if left <= x <= right and low <= y <= high:
                 painter.drawPixmap(QPointF(*placed.map(x, y)), pictures[kind, held])

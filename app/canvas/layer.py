@@ -18,7 +18,7 @@ from app.canvas.free_room import Box
 from app.look.paths import add_mark, boxes_of
 from app.look.plates import plate
 from app.look.styles import HIDDEN, LOOKS, pen_and_brush, style_key
-from app.look.theme import Theme
+from app.look.theme import theme
 from geometry.drawing import Drawing, Label
 
 LEADING = 0.15
@@ -53,14 +53,13 @@ class MarkLayer:
     marks changed, so a drag repaints what moved and nothing else.
     """
 
-    def __init__(self, scene: QGraphicsScene, theme: Theme, font: QFont, raised: float = 0.0,
+    def __init__(self, scene: QGraphicsScene, font: QFont, raised: float = 0.0,
                  plated: bool = False, followed: bool = False) -> None:
         """`plated` puts labels on plates, for marks that lie over everything else. `followed`: somebody asks what has
         changed; else that is not kept, for it would be for good."""
         self._followed = followed
         self._text = _PlatedText if plated else QGraphicsSimpleTextItem
         self._scene = scene
-        self._theme = theme
         self._font = font
         self._raised = raised
         self._marks: dict[str, Drawing] = {}
@@ -102,9 +101,8 @@ class MarkLayer:
                 self._style(item, owner, style)
         return True
 
-    def set_theme(self, theme: Theme) -> None:
+    def follow_theme(self) -> None:
         """Repaint everything in another set of colours."""
-        self._theme = theme
         for (owner, style), item in self._lines.items():
             self._style(item, owner, style)
         for owner, items in self._labels.items():
@@ -247,7 +245,7 @@ class MarkLayer:
     def _lay(self, item: QGraphicsSimpleTextItem, label: Label) -> None:
         """Place other words, or words in another font, on a plate of their size."""
         if isinstance(item, _PlatedText):
-            item.lay_plate(self._theme.panel, self._scene.views()[0].devicePixelRatioF())
+            item.lay_plate(theme().panel, self._scene.views()[0].devicePixelRatioF())
         place_label(item, label)
         if isinstance(item, _PlatedText):
             left, top, right, bottom = item.transform().mapRect(item.boundingRect()).getCoords()
@@ -255,10 +253,10 @@ class MarkLayer:
 
     def _colour(self, item: QGraphicsSimpleTextItem, label: Label) -> None:
         plated = isinstance(item, _PlatedText)
-        item.setBrush(QColor(self._theme.ink) if plated else pen_and_brush(label.style, self._theme, "")[0].color())
+        item.setBrush(QColor(theme().ink) if plated else pen_and_brush(label.style, theme(), "")[0].color())
 
     def _style(self, item: QGraphicsPathItem, owner: str, style: str) -> None:
-        pen, brush = pen_and_brush(style, self._theme, self._states.get(owner, ""))
+        pen, brush = pen_and_brush(style, theme(), self._states.get(owner, ""))
         if item.pen() != pen or item.brush() != brush:
             item.setPen(pen)
             item.setBrush(brush)

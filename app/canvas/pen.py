@@ -7,7 +7,7 @@ from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
 from app.look.sizes import sizes
-from app.look.theme import Theme
+from app.look.theme import theme
 from geometry.vectors import Vec2
 
 ARM, GAP = 16.0, 4.0
@@ -17,9 +17,8 @@ ARM, GAP = 16.0, 4.0
 class Pen(QGraphicsItem):
     """A cross with an open middle, a square about it while it is down. Keeps its size on the screen."""
 
-    def __init__(self, scene: QGraphicsScene, theme: Theme) -> None:
+    def __init__(self, scene: QGraphicsScene) -> None:
         super().__init__()
-        self._theme = theme
         self._down = False
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
         self.setAcceptedMouseButtons(Qt.MouseButton.NoButton)
@@ -36,10 +35,6 @@ class Pen(QGraphicsItem):
             self._down = down
             self.update()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        self.update()
 
     def boundingRect(self) -> QRectF:
         reach = (ARM + 3) * sizes().factor
@@ -48,7 +43,7 @@ class Pen(QGraphicsItem):
     def paint(self, painter: QPainter, option, widget=None) -> None:
         painter.scale(sizes().factor, sizes().factor)
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        for colour, width in ((self._theme.panel, 4.5), (self._theme.ring, 2.0)):
+        for colour, width in ((theme().panel, 4.5), (theme().ring, 2.0)):
             painter.setPen(QPen(QColor(colour), width))
             for x, y in ((1, 0), (-1, 0), (0, 1), (0, -1)):
                 painter.drawLine(QPointF(x * GAP, y * GAP), QPointF(x * ARM, y * ARM))

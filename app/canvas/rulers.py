@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.canvas.view import CanvasView
 from app.look.sizes import keep, lettered, px
-from app.look.theme import Theme
+from app.look.theme import theme
 from geometry.saying import number
 from geometry.units import MM_PER_INCH, LengthUnit
 
@@ -24,11 +24,10 @@ APART = 46
 class Ruler(QWidget):
     """One ruler; it follows the view that it is laid against."""
 
-    def __init__(self, view: CanvasView, upright: bool, theme: Theme, parent: QWidget) -> None:
+    def __init__(self, view: CanvasView, upright: bool, parent: QWidget) -> None:
         super().__init__(parent)
         self._view = view
         self._upright = upright
-        self._theme = theme
         self._unit: LengthUnit = "mm"
         self._tick: float | None = None
         """pixel at which the pointer is: there it stays while the paper moves under it"""
@@ -44,9 +43,8 @@ class Ruler(QWidget):
         self._unit = unit
         self._anew()
 
-    def set_theme(self, theme: Theme) -> None:
+    def follow_theme(self) -> None:
         """Repaint in another set of colours."""
-        self._theme = theme
         self._anew()
 
     def _follow(self, at: tuple[float, float] | None) -> None:
@@ -87,7 +85,7 @@ class Ruler(QWidget):
         painter.drawPixmap(0, 0, self._ruled)
         if self._tick is not None:
             p = self._tick
-            painter.setPen(QPen(QColor(self._theme.spoils), 1))
+            painter.setPen(QPen(QColor(theme().spoils), 1))
             painter.drawLine(*((QPointF(0, p), QPointF(self.width(), p)) if self._upright else
                                (QPointF(p, 0), QPointF(p, self.height()))))
 
@@ -96,7 +94,7 @@ class Ruler(QWidget):
         ratio = self.devicePixelRatioF()
         ruled = QPixmap(self.size() * ratio)
         ruled.setDevicePixelRatio(ratio)
-        ruled.fill(QColor(self._theme.bar))
+        ruled.fill(QColor(theme().bar))
         painter = QPainter(ruled)
         font, thick, away = lettered(self.font(), FIGURES), px(THICK), px(LETTERS)
         scale, zero = self._run()
@@ -104,7 +102,7 @@ class Ruler(QWidget):
         step, ticks = self._steps()
         font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
         painter.setFont(font)
-        painter.setPen(QPen(QColor(self._theme.dim), 1))
+        painter.setPen(QPen(QColor(theme().dim), 1))
         small = step / ticks
         short, middle, long, room = px(3), px(6), px(9), QRectF(0, 0, px(60), px(12))
         metrics, lines = painter.fontMetrics(), []
@@ -117,7 +115,7 @@ class Ruler(QWidget):
                 figure = self._figure(round(i * small, 6))
                 self._write(painter, p, figure, metrics.horizontalAdvance(figure), room)
         painter.drawLines(lines)
-        painter.setPen(QPen(QColor(self._theme.line), 1))
+        painter.setPen(QPen(QColor(theme().line), 1))
         if self._upright:
             painter.drawLine(thick - 1, 0, thick - 1, self.height())
         else:

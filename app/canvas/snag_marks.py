@@ -13,7 +13,7 @@ from app.canvas.free_room import Box, FreeRoom
 from app.look.plates import about_middle, plate
 from app.look.signs import sign_path
 from app.look.sizes import px, sizes
-from app.look.theme import Theme
+from app.look.theme import theme
 from geometry.checks import Snag
 from geometry.vectors import Vec2
 
@@ -172,9 +172,8 @@ class _Letters(dict):
 class SnagLayer:
     """Owns the snag items. A note has its sign and no card: there is nothing wrong at its place."""
 
-    def __init__(self, scene: QGraphicsScene, theme: Theme, font: QFont) -> None:
+    def __init__(self, scene: QGraphicsScene, font: QFont) -> None:
         self._scene = scene
-        self._theme = theme
         self._font = font
         self._items: list[SnagItem] = []
         self._shown: list[tuple[Snag, str]] = []
@@ -200,8 +199,8 @@ class SnagLayer:
             self._items.append(item)
         boxes = self._lay()
         for item, (snag, text), box in zip(self._items, self._shown, boxes, strict=True):
-            colour = self._theme.of_grade(snag.grade)
-            item.show_snag(snag.grade, text, (snag.where[0], snag.where[1]), colour, self._theme.panel, box,
+            colour = theme().of_grade(snag.grade)
+            item.show_snag(snag.grade, text, (snag.where[0], snag.where[1]), colour, theme().panel, box,
                            self._chosen is not None and same_place(snag, self._chosen))
 
     def set_font(self, font: QFont) -> None:
@@ -273,9 +272,8 @@ class SnagLayer:
         for item, (shown, _) in zip(self._items, self._shown, strict=True):
             item.choose(snag is not None and same_place(shown, snag))
 
-    def set_theme(self, theme: Theme) -> None:
+    def follow_theme(self) -> None:
         """Repaint in another set of colours."""
-        self._theme = theme
         self._show()
 
 

@@ -16,7 +16,7 @@ from app.look.flow import Flow
 from app.look.painting import focus_ring
 from app.look.signs import sign_path
 from app.look.sizes import keep, sizes
-from app.look.theme import Theme
+from app.look.theme import theme
 from geometry.checks import Snag
 from geometry.drawing.solid import Solid, solid
 from geometry.drawing.turning import BACK, BASS_EDGE, FACE, TIP, TREBLE_EDGE, View, spot, turned
@@ -34,12 +34,12 @@ REST_MS = 40
 class SolidView(QWidget):
     """Shows a layout in space and changes nothing."""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         sides = QWidget(self, objectName="tools")
         sides.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         row = Flow(sides, (8, 6, 8, 6), 3)
-        self.turntable = Turntable(theme, self)
+        self.turntable = Turntable(self)
         self._views = {}
         for word, view in ((say("Face"), FACE), (say("Back"), BACK), (say("Bass"), BASS_EDGE),
                            (say("Treble"), TREBLE_EDGE), (say("Tip"), TIP), (say("Aslant"), BEGIN)):
@@ -53,9 +53,6 @@ class SolidView(QWidget):
         """Show a layout with its snags and what is held."""
         self.turntable.show_layout(layout, snags, feature_states(list(snags), held))
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self.turntable.set_theme(theme)
 
     def _chosen(self) -> None:
         self.turntable.look(self._views[self.sender()])
@@ -64,9 +61,8 @@ class SolidView(QWidget):
 class Turntable(QWidget):
     """The picture itself."""
 
-    def __init__(self, theme: Theme, parent: QWidget) -> None:
+    def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self._theme = theme
         self._layout: Headstock | None = None
         self._snags: tuple[Snag, ...] = ()
         self._states: dict[str, str] = {}
@@ -97,15 +93,11 @@ class Turntable(QWidget):
         self.view = view
         self.update()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        self.update()
 
     # ---- the picture ----------------------------------------------------
     def paintEvent(self, event) -> None:
         painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(self._theme.paper))
+        painter.fillRect(self.rect(), QColor(theme().paper))
         if self._layout is None:
             return
         if self._of is not self._layout:
@@ -113,24 +105,24 @@ class Turntable(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         move = self._move()
         for patch in turned(self._body, self.view):
-            paint(painter, patch, move, self._theme, self._states.get(patch.owner, ""))
+            paint(painter, patch, move, theme(), self._states.get(patch.owner, ""))
         for snag in self._snags:
             if snag.has_place:
                 self._ring(painter, snag, move)
         if self.hasFocus():
-            focus_ring(painter, self.rect(), self._theme)
+            focus_ring(painter, self.rect(), theme())
 
     def _ring(self, painter: QPainter, snag: Snag, move: QTransform) -> None:
         where = snag.where if len(snag.where) == 3 else (*snag.where, 0.0)
         at = move.map(QPointF(*spot(where, self.view)))
-        colour = QColor(self._theme.of_grade(snag.grade))
+        colour = QColor(theme().of_grade(snag.grade))
         painter.setPen(QPen(colour, 1.8))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         k = sizes().factor
         if snag.grade == "note":
             painter.save()
             painter.translate(at)
-            note_badge(painter, k, self._theme.note, self._theme.panel, False)
+            note_badge(painter, k, theme().note, theme().panel, False)
             painter.restore()
             return
         painter.drawEllipse(at, RING * k, RING * k)

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QWidget
 from app.look.painting import Painting, focus_ring
 from app.look.paths import fitted
 from app.look.sizes import px
-from app.look.theme import Theme
+from app.look.theme import theme
 from geometry.drawing import Drawing
 from geometry.saying import say
 
@@ -28,9 +28,8 @@ class StepPicture(QWidget):
     turned = Signal(int)
     """some steps on, or back"""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._theme = theme
         self._painting = Painting()
         self._box = QRectF()
         self._rolled = 0
@@ -41,10 +40,6 @@ class StepPicture(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(520, 620)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        self.update()
 
     def show_drawing(self, drawing: Drawing, box: QRectF, words: str) -> None:
         """Show a display list, fitted so that `box` (mm) is seen; `words` are what is read out for it."""
@@ -55,13 +50,13 @@ class StepPicture(QWidget):
 
     def paintEvent(self, event) -> None:
         painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(self._theme.paper))
+        painter.fillRect(self.rect(), QColor(theme().paper))
         if not self._box.isEmpty():
             border = px(BORDER)
             room = QRectF(self.rect()).adjusted(border, border + 6, -border, -border + 6)
-            self._painting.paint(painter, fitted(self._box, room), self._theme, self.width())
+            self._painting.paint(painter, fitted(self._box, room), theme(), self.width())
         if self.hasFocus():
-            focus_ring(painter, self.rect(), self._theme)
+            focus_ring(painter, self.rect(), theme())
 
     def keyPressEvent(self, event) -> None:
         step = {Qt.Key.Key_Home: -FAR, Qt.Key.Key_End: FAR}.get(event.key(), KEYS.get(event.key()))

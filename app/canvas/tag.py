@@ -14,7 +14,7 @@ from app.canvas.free_room import Box
 from app.canvas.view import CanvasView
 from app.look.plates import plate
 from app.look.sizes import px, sizes
-from app.look.theme import Theme
+from app.look.theme import Theme, theme
 from geometry.vectors import Vec2
 
 WIDEST = 270.0
@@ -49,9 +49,9 @@ class _Row(Struct):
 class PointerTag(QGraphicsItem):
     """The card. It stands below and right of the pointer, or where it covers nothing of what has to be seen (`card_place`)."""
 
-    def __init__(self, scene: QGraphicsScene, view: CanvasView, theme: Theme, font: QFont, seen: Seen) -> None:
+    def __init__(self, scene: QGraphicsScene, view: CanvasView, font: QFont, seen: Seen) -> None:
         super().__init__()
-        self._view, self._theme, self._seen = view, theme, seen
+        self._view, self._seen = view, seen
         self._stood: Vec2 | None = None
         """the card's corner from the pointer in the frame before, pixels; None while it is away"""
         self.set_font(font)
@@ -86,10 +86,6 @@ class PointerTag(QGraphicsItem):
         self.setPos(*at)
         self.show()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        self.update()
 
     def set_font(self, font: QFont) -> None:
         """Write in another font from the next words on."""
@@ -141,7 +137,7 @@ class PointerTag(QGraphicsItem):
         return self._bounds
 
     def paint(self, painter: QPainter, option, widget=None) -> None:
-        t, box = self._theme, self._box
+        t, box = theme(), self._box
         inks = _inks(t)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         grain = 1.0 if widget is None else widget.devicePixelRatioF()
@@ -165,16 +161,15 @@ class PointerTag(QGraphicsItem):
 
     def _sign(self, painter: QPainter, at: QPointF) -> None:
         """A prick of the scriber: a small cross in a ring, for what was caught."""
-        painter.setPen(QPen(_inks(self._theme)["snapped"], 1.3))
+        painter.setPen(QPen(QColor(theme().focus), 1.3))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawPath(_prick(sizes().factor).translated(at))
 
 
 @lru_cache(maxsize=4)
-def _inks(theme: Theme) -> dict[str, QColor]:
+def _inks(t: Theme) -> dict[str, QColor]:
     """What the rows are written in, by their role; others as a line."""
-    return {role: QColor(name) for role, name in (("line", theme.ink), ("frame", theme.focus), ("snapped", theme.focus),
-                                                  ("entry", theme.dim))}
+    return {role: QColor(name) for role, name in (("line", t.ink), ("frame", t.focus), ("snapped", t.focus), ("entry", t.dim))}
 
 
 @lru_cache(maxsize=4)

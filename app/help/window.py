@@ -25,7 +25,6 @@ from app.help.snags import snag_words
 from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.sizes import open_at
-from app.look.theme import Theme
 from app.look.walk import ReadInOrder
 from app.panels.section import SectionView
 from geometry.saying import say
@@ -61,7 +60,7 @@ def matches(entry: Entry, typed: str) -> bool:
 class HelpWindow(ReadInOrder, QDialog):
     """Search field, what is found, and what it means."""
 
-    def __init__(self, actions: Sequence[QAction], habits: Sequence[tuple[str, str]], theme: Theme,
+    def __init__(self, actions: Sequence[QAction], habits: Sequence[tuple[str, str]],
                  parent: QWidget) -> None:
         super().__init__(parent)
         self.setWindowTitle(say("Actions and words"))
@@ -79,7 +78,7 @@ class HelpWindow(ReadInOrder, QDialog):
         self._title = paragraph(self, name="title")
         self._keys = QLabel(self, objectName="dim")
         self._about = paragraph(self)
-        self._picture = SectionView(theme, self)
+        self._picture = SectionView(self)
         self._do = QPushButton(say("Do it"), self, objectName="main")
         right = filled(QVBoxLayout(), self._title, self._keys, self._about, self._picture, 1,
                        (self._do, 0, Qt.AlignmentFlag.AlignRight), gap=10)

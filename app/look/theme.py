@@ -54,4 +54,18 @@ LAMP = Theme(
     template="#C3A8F0", spoils="#FF8F80", tight="#EDBB5A", note="#9CC7E6", focus="#9CC7E6",
     ring="#3B82BA", rim="#847B6B")
 
+_now = DAY
+
+
+def theme() -> Theme:
+    """The colours in use, the same in every window: asked for by whoever paints, each time."""
+    return _now
+
+
+def use_theme(wanted: Theme) -> None:
+    """Take other colours. Windows are told by `app/window/looks.py`."""
+    global _now
+    _now = wanted
+
+
 THEMES = {theme.name: theme for theme in (DAY, LAMP)}

@@ -8,7 +8,7 @@ from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from app.look.plain import plain
-from app.look.theme import Theme
+from app.look.theme import theme
 from app.panels.forms.card_list import CardList
 from geometry.saying import say
 
@@ -74,16 +74,15 @@ class ChangePaint(QStyledItemDelegate):
     A filled disc is what is shown, a ring what came before, a small ring on a broken line what was undone.
     """
 
-    def __init__(self, theme: Theme, parent: QWidget) -> None:
+    def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.theme = theme
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:
         return QSize(80, max(HEIGHT, QFontMetrics(option.font).height() + 9))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex) -> None:
         row: ChangeRow = index.data(ROW)
-        t, area = self.theme, QRectF(option.rect)
+        t, area = theme(), QRectF(option.rect)
         undone, present = row.when == "undone", row.when == "present"
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -108,7 +107,7 @@ class ChangePaint(QStyledItemDelegate):
         painter.restore()
 
     def _sign(self, painter: QPainter, index: QModelIndex, area: QRectF, undone: bool, present: bool) -> None:
-        t = self.theme
+        t = theme()
         last = index.row() + 1 == index.model().rowCount()
         x, y = area.left() + LINE, area.center().y()
         size = 6.0 if present else 3.5 if undone else 4.5
@@ -129,9 +128,9 @@ class ChangeList(CardList):
     wanted = Signal(int)
     """number of the step to go to"""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.lay(ChangeModel(self), ChangePaint(theme, self), say("Changes to this layout"))
+        self.lay(ChangeModel(self), ChangePaint(self), say("Changes to this layout"))
         self.setMouseTracking(True)
         self.setViewportMargins(4, 4, 4, 4)
         self.setAccessibleDescription(say("The arrow keys go back to a step or forward to one; Home is the beginning."))

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from app.look.painting import Painting
 from app.look.signs import sign_path
 from app.look.sizes import px
-from app.look.theme import Theme
+from app.look.theme import theme
 from geometry.drawing import Drawing
 from geometry.drawing.section_snags import Signs
 from geometry.saying import say
@@ -21,9 +21,8 @@ TALLEST = 190
 class SectionView(QWidget):
     """Paints a display list to fit its width, y up; `room_below` pixels at 100 % are kept for words under it."""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None, room_below: int = 56) -> None:
+    def __init__(self, parent: QWidget | None = None, room_below: int = 56) -> None:
         super().__init__(parent)
-        self._theme = theme
         self._room_below = room_below
         self._drawing: Drawing = ()
         self._signs: Signs = ()
@@ -33,10 +32,6 @@ class SectionView(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(say("Section along the bore"))
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        self.update()
 
     def show_drawing(self, drawing: Drawing, signs: Signs = (), moving: bool = False) -> None:
         """Show a display list and the snags in it; an empty list hides the view.
@@ -84,7 +79,7 @@ class SectionView(QWidget):
         move.translate(self.width() / 2, px(16))
         move.scale(scale, -scale)
         move.translate(-self._box.center().x(), -self._box.bottom())
-        self._painting.paint(painter, move, self._theme, self.width())
+        self._painting.paint(painter, move, theme(), self.width())
         for at, grade in self._signs:
             place, far = move.map(QPointF(*at)), px(12)
             seen = self.rect().adjusted(far, far, -far, -far).contains(place.toPoint())  # no half signs
@@ -92,7 +87,7 @@ class SectionView(QWidget):
                 self._ring(painter, place, grade)
 
     def _ring(self, painter: QPainter, at: QPointF, grade: str) -> None:
-        colour = QColor(self._theme.spoils if grade == "spoils the work" else self._theme.tight)
+        colour = QColor(theme().spoils if grade == "spoils the work" else theme().tight)
         painter.setPen(QPen(colour, 1.8))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawEllipse(at, px(9), px(9))

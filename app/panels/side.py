@@ -9,7 +9,6 @@ from PySide6.QtCore import QByteArray, QSize, Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.look.sizes import keep, sizes
-from app.look.theme import Theme
 from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
@@ -42,10 +41,10 @@ class SidePanel(QWidget):
     changes_shown = Signal(bool)
     """the list of changes came to the front, or went"""
 
-    def __init__(self, theme: Theme, unit: LengthUnit, parent: QWidget | None = None) -> None:
+    def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
         super().__init__(parent, objectName="side")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self._theme, self._unit = theme, unit
+        self._unit = unit
         self._with_snags = True
         self._chances: Chances | None = None
         self._divided: QByteArray | None = None
@@ -77,7 +76,7 @@ class SidePanel(QWidget):
         """Make what stands in the panel and keep it hidden, to be filled before it is shown."""
         from app.panels.side_inside import SideInside  # here: most of what a panel needs is loaded with it
 
-        inside = self._inside = SideInside(self._theme, self._unit)
+        inside = self._inside = SideInside(self._unit)
         inside.hide()
         self._whole.addWidget(inside)  # made without a parent: it is styled once
         if self._divided is not None:
@@ -131,8 +130,3 @@ class SidePanel(QWidget):
         if self._inside is not None:
             self._inside.set_unit(unit)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        if self._inside is not None:
-            self._inside.set_theme(theme)

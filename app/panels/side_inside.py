@@ -10,7 +10,6 @@ from app.look.filled import filled
 from app.look.ground import Ground
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
-from app.look.theme import Theme
 from app.panels.change_list import ChangeList
 from app.panels.describe import Page
 from app.panels.forms.form import Form, rule
@@ -38,7 +37,7 @@ class SideInside(QSplitter):
     changes_shown = Signal(bool)
     """the list of changes came to the front, or went"""
 
-    def __init__(self, theme: Theme, unit: LengthUnit) -> None:
+    def __init__(self, unit: LengthUnit) -> None:
         super().__init__(Qt.Orientation.Vertical, childrenCollapsible=False)
         self._title = paragraph(self, name="title")
         self._facts, self._fields = Form(unit, self, (1, 1)), Form(unit, self)
@@ -46,7 +45,7 @@ class SideInside(QSplitter):
             form.edited.connect(self.edited)
             form.refused.connect(self.refused)
         self._section_title = QLabel(self, objectName="heading")
-        self._section = SectionView(theme, self)
+        self._section = SectionView(self)
         for part in (self._section_title, self._section):
             part.hide()  # until there is one: what is empty would still take its spacing
         page = Ground(self)
@@ -62,16 +61,16 @@ class SideInside(QSplitter):
         below.setObjectName("page")
         self._tally = paragraph(below, name="dim")
         self.tabs = Tabs((say("Snags"), say("Chances"), say("Changes")), below)
-        self.snags = SnagList(theme, below)
+        self.snags = SnagList(below)
         self.snags.set_unit(unit)
         self.snags.chosen.connect(self.chosen)
         self.snags.grown.connect(self._make_room)
         self.chance_line = ChanceLine(below)
-        self.chances = ChancePage(theme, unit, below)
+        self.chances = ChancePage(unit, below)
         lists = Stack(below)
         lists.addWidget(self.snags)
         lists.addWidget(self.chances)
-        self.changes = ChangeList(theme, below)
+        self.changes = ChangeList(below)
         lists.addWidget(self.changes)
         self._lists = lists
         self.tabs.chosen.connect(self._list_chosen)
@@ -188,9 +187,3 @@ class SideInside(QSplitter):
         self._fields.set_unit(unit)
         self.snags.set_unit(unit)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._section.set_theme(theme)
-        self.snags.set_theme(theme)
-        self.chances.set_theme(theme)
-        self.changes.set_theme(theme)

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene, QGraphicsView, QSty
 
 from app.formats.paper import Page
 from app.look.scroll import steady
-from app.look.theme import Theme
+from app.look.theme import theme
 from app.preview.page_picture import PagePicture
 from app.printing.page_paint import paint_shapes
 from geometry.saying import say
@@ -86,7 +86,7 @@ class PageView(QGraphicsView):
     turned = Signal(int)
     """Page Up or Page Down: -1 or 1"""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setScene(QGraphicsScene(self))
         self.setObjectName("ringed")
@@ -96,12 +96,11 @@ class PageView(QGraphicsView):
         self.setTransformationAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
         self.setResizeAnchor(QGraphicsView.ViewportAnchor.NoAnchor)
         self.setAccessibleName(say("Page as it will be printed"))
-        self._theme = theme
         self._item: PageItem | None = None
         self._picture: PagePicture | None = None
         self._scale = 1.0
         self._fitted = True
-        self.set_theme(theme)
+        self.follow_theme()
 
     @property
     def settled(self) -> bool:
@@ -117,12 +116,11 @@ class PageView(QGraphicsView):
         """Pixels to the mm at which the page is as large on this screen as on paper, if the screen knows its size."""
         return self.logicalDpiX() / 25.4 if self.physicalDpiX() <= 0 else self.physicalDpiX() / 25.4
 
-    def set_theme(self, theme: Theme) -> None:
+    def follow_theme(self) -> None:
         """Colours round the sheet; the sheet itself is always ink on white."""
-        self._theme = theme
-        self.setBackgroundBrush(QColor(theme.paper))
+        self.setBackgroundBrush(QColor(theme().paper))
         if self._item is not None:
-            self._item.set_line(theme.line)
+            self._item.set_line(theme().line)
 
     def show_page(self, page: Page | None) -> None:
         """Show a page, or nothing; the zoom stays, a fitted page is fitted again."""
@@ -136,7 +134,7 @@ class PageView(QGraphicsView):
             return
         self._picture = PagePicture(page, self)
         self._picture.ready.connect(self._painted)
-        self._item = PageItem(page, self._picture, self._theme.line)
+        self._item = PageItem(page, self._picture, theme().line)
         scene.addItem(self._item)
         if self._fitted:
             self.fit()

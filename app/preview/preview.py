@@ -12,7 +12,6 @@ from app.look.elided import Elided
 from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.sizes import keep
-from app.look.theme import Theme
 from app.preview.page_list import PICTURE, PageModel
 from app.preview.page_view import STEP, PageView
 from geometry.saying import say
@@ -24,7 +23,7 @@ class SheetPreview(QWidget):
     page_changed = Signal(int)
     """number of the page on show, 0 first"""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.model = PageModel(self)
         self.list = QListView(self)
@@ -35,7 +34,7 @@ class SheetPreview(QWidget):
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.list.setAccessibleName(say("Pages"))
-        self.view = PageView(theme, self)
+        self.view = PageView(self)
         self._title = Elided(self, objectName="heading")
         self._size = QLabel(self, objectName="dim")
         self.message = QLabel(self, objectName="dim", alignment=Qt.AlignmentFlag.AlignCenter, wordWrap=True)
@@ -86,9 +85,6 @@ class SheetPreview(QWidget):
         """Pictures of the pages for letters of another size."""
         self.model.follow_sizes()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Colours round the pages."""
-        self.view.set_theme(theme)
 
     @property
     def current(self) -> int:

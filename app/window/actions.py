@@ -7,7 +7,6 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMainWindow
 
 from app.look.icons import SHAPES, menu_icon
-from app.look.theme import Theme
 from geometry.saying import say
 
 
@@ -176,14 +175,9 @@ def build(window: QMainWindow, triggered) -> dict[str, QAction]:
             action.setShortcuts([QKeySequence(keys) for keys in entry.shortcuts])
             action.setStatusTip(entry.about)
             action.setCheckable(entry.checkable)
+            if entry.key in SHAPES and entry.key not in TOOL_SIGNS and not entry.checkable:
+                action.setIcon(menu_icon(entry.key))
             action.triggered.connect(triggered)
             menu.addAction(action)
             made[entry.key] = action
     return made
-
-
-def set_theme(made: dict[str, QAction], theme: Theme) -> None:
-    """Give the actions that have a sign theirs in the colours of a theme."""
-    for key, action in made.items():
-        if key in SHAPES and key not in TOOL_SIGNS and not action.isCheckable():
-            action.setIcon(menu_icon(key, theme))

@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSplitter, QWidget
 
-from app.look.theme import Theme
 from app.panels.forms.stack import Stack
 from geometry.checks import Snag
 from geometry.layout import Headstock
@@ -19,9 +18,8 @@ if TYPE_CHECKING:
 class Beside(QSplitter):
     """Owns the stack of centres and the solid view, which is made when it is first wanted."""
 
-    def __init__(self, theme: Theme, parent: QWidget) -> None:
+    def __init__(self, parent: QWidget) -> None:
         super().__init__(Qt.Orientation.Horizontal, parent, childrenCollapsible=False)
-        self._theme = theme
         self.paper = Stack(self)
         self.addWidget(self.paper)
         self.paper.currentChanged.connect(self._place)
@@ -33,7 +31,7 @@ class Beside(QSplitter):
         self._wanted = shown
         if shown and self.solid is None:
             from app.canvas.solid_view import SolidView
-            self.solid = SolidView(self._theme, self)
+            self.solid = SolidView(self)
             self.addWidget(self.solid)
         self._place()
 
@@ -46,8 +44,3 @@ class Beside(QSplitter):
         if self.solid is not None and not self.solid.isHidden():
             self.solid.show_layout(layout, snags, held)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        if self.solid is not None:
-            self.solid.set_theme(theme)

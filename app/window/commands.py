@@ -323,7 +323,7 @@ class Commands(QObject):
     # ---- help -----------------------------------------------------------
     def _keys(self) -> None:
         from app.help.window import HelpWindow
-        window = HelpWindow(list(self._w.actions_.values()), texts.HAND_KEYS, self._w.theme, self._w)
+        window = HelpWindow(list(self._w.actions_.values()), texts.HAND_KEYS, self._w)
         window.exec()
         chosen = window.chosen
         window.deleteLater()

@@ -16,7 +16,7 @@ from app.canvas import Canvas
 from app.document import Document
 from app.look.calm import Calm
 from app.look.filled import filled
-from app.look.theme import Theme
+from app.look.theme import Theme, use_theme
 from app.panels.side import SidePanel
 from app.tools import Gesture, Pointer
 from app.window import kept
@@ -52,7 +52,7 @@ class Frame(QMainWindow):
         super().__init__()
         self.settings = settings
         self.unit: LengthUnit = kept.one_of(settings, "unit", get_args(LengthUnit), "mm")
-        self.theme = theme or chosen_theme(settings)
+        use_theme(theme or chosen_theme(settings))
         take_letters(settings)
         self.document = Document(layout, path, self)
         self.files = Files(self.document, self, settings, others)
@@ -75,10 +75,10 @@ class Frame(QMainWindow):
         self.work = QWidget(self)
         self.stages = StageBar(self.work)
         self.tools = ToolBar(self.unit, self.work)
-        self.canvas = Canvas(self.theme, self.work)
-        self.side = SidePanel(self.theme, self.unit, self.work)
+        self.canvas = Canvas(self.work)
+        self.side = SidePanel(self.unit, self.work)
         left = QWidget(self.work)
-        self.beside = Beside(self.theme, left)
+        self.beside = Beside(left)
         self.paper = self.beside.paper
         self.paper.addWidget(self.canvas)
         line = QFrame(left, objectName="rule")

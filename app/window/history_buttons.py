@@ -12,7 +12,6 @@ from app.look.descendants import below
 from app.look.icons import button_icon
 from app.look.plain import plain, short
 from app.look.sizes import px
-from app.look.theme import Theme
 from geometry.saying import say
 
 if TYPE_CHECKING:
@@ -42,7 +41,7 @@ class HistoryButtons(QWidget):
         row.setContentsMargins(0, 2, 14, 0)
         row.setSpacing(4)
         for key, action in self._actions.items():
-            button = QToolButton(self, objectName="tiny", focusPolicy=Qt.FocusPolicy.TabFocus, checkable=action.isCheckable(),
+            button = QToolButton(self, objectName="tiny", focusPolicy=Qt.FocusPolicy.TabFocus, checkable=action.isCheckable(), icon=button_icon(key),
                                  clicked=action.trigger)
             action.changed.connect(self.follow)
             self.buttons[key] = button
@@ -51,6 +50,10 @@ class HistoryButtons(QWidget):
         window.hand.typed.connect(self._follow_hand)
         self.follow()
         window.menuBar().setCornerWidget(self, Qt.Corner.TopRightCorner)
+        self.more.setIcon(button_icon("more menus"))  # the toolkit's own is dark whatever it stands on
+        self.more.setToolTip(say("More menus"))
+        self.more.setAccessibleName(say("More menus"))
+        self.follow_sizes()
 
     def name_steps(self) -> None:
         """Tell in the menu which step can be taken back or again; not of what is unseen, for there it is only told where it can be."""
@@ -75,19 +78,15 @@ class HistoryButtons(QWidget):
             button.setAccessibleName(words)
             button.setToolTip(plain(f"{words} ({keys})"))
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        for key, button in self.buttons.items():
-            button.setIcon(button_icon(key, theme))
+    def follow_sizes(self) -> None:
+        """Let the signs grow with the letters."""
+        for button in self.buttons.values():
             button.setIconSize(QSize(px(16), px(16)))
         more = self.more
-        more.setIcon(button_icon("more menus", theme))  # the toolkit's own is dark whatever it stands on
         more.setIconSize(QSize(px(16), px(16)))
         more.setFixedWidth(px(20))  # it is given less, and grows into the room kept for it here
         more.raise_()
         self.layout().setContentsMargins(px(12), 2, 14, 0)
-        more.setToolTip(say("More menus"))
-        more.setAccessibleName(say("More menus"))
 
     @property
     def more(self) -> QToolButton:

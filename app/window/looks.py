@@ -6,13 +6,12 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QAction, QFont, QGuiApplication, QKeySequence
-from PySide6.QtWidgets import QApplication, QDialog, QMenu, QWidget
+from PySide6.QtWidgets import QApplication, QMenu
 
 from app.look import sizes
 from app.look.descendants import below
 from app.look.style import palette, sheet
-from app.look.theme import Theme
-from app.window import actions
+from app.look.theme import theme, use_theme
 from app.window.colours import SYSTEM, chosen_theme, colour_choice, letter_choice, take_letters
 from geometry.saying import say
 
@@ -72,11 +71,10 @@ class Looks(QObject):
     # ---- what is chosen -----------------------------------------------------
     def _colours_chosen(self) -> None:
         key = self.sender().data()
-        if key == "lamp" and self._w.theme.name == "lamp":
+        if key == "lamp" and theme().name == "lamp":
             key = "day"
         self._w.settings.setValue("theme", key)
-        for window in self._w.windows.all:
-            window.looks.paint(chosen_theme(self._w.settings), key)
+        self._take_colours()
 
     def _letters_chosen(self) -> None:
         self.choose_letters(self.sender().property("percent"))
@@ -101,7 +99,7 @@ class Looks(QObject):
     # ---- the desktop --------------------------------------------------------
     def _desktop_colours(self, _scheme: Qt.ColorScheme) -> None:
         if colour_choice(self._w.settings) == SYSTEM:
-            self.paint(chosen_theme(self._w.settings), SYSTEM)
+            self._take_colours()
 
     def _desktop_letters(self, _font: QFont) -> None:
         sizes.follow_desktop(QApplication.font(), self._w.logicalDpiY())
@@ -110,40 +108,34 @@ class Looks(QObject):
     def _letters_anew(self) -> None:
         take_letters(self._w.settings)
         for window in self._w.windows.all:
-            window.looks.paint(window.theme, colour_choice(self._w.settings))
+            window.looks.paint()
+
+    def _take_colours(self) -> None:
+        use_theme(chosen_theme(self._w.settings))
+        for window in self._w.windows.all:
+            window.looks.paint()
 
     # ---- painting -----------------------------------------------------------
-    def paint(self, theme: Theme, choice: str = "") -> None:
-        """Repaint a window and its dialogs in these colours, with letters of the size in use."""
+    def paint(self) -> None:
+        """Repaint a window and its dialogs in the colours and with letters of the size in use."""
         window = self._w
-        window.theme = theme
         before = self._factor > 0
         if before:  # there may be pages that nobody sees
             for part in list(below(window)):
                 if hasattr(part, "let_unseen_go"):
                     part.let_unseen_go()  # the toolkit styles every widget anew, seen or not, a quarter of a millisecond each
-        window.setPalette(palette(theme))
-        window.setStyleSheet(sheet(theme))
-        for part in (window.canvas, window.front, window.side, window.beside, window.tools, window.history_buttons,
-                     *window.rooms.made):
-            part.set_theme(theme)
-        actions.set_theme(window.actions_, theme)
-        for dialog in [part for part in below(window) if isinstance(part, QDialog)] if before else ():
-            paint_all(dialog, theme)
+        window.setPalette(palette(theme()))
+        window.setStyleSheet(sheet(theme()))
+        for part in list(below(window)) if before else ():  # else all has just been made in these colours
+            if hasattr(part, "follow_theme"):
+                part.follow_theme()
         if sizes.sizes().factor != self._factor:
             if before:  # else all has just been made at this size
                 sizes.follow(window)
             self._factor = sizes.sizes().factor
             window.splitter.share_out()
         for key, action in self._colours.items():
-            action.setChecked(key == (choice or colour_choice(window.settings)))
+            action.setChecked(key == colour_choice(window.settings))
         percent = letter_choice(window.settings)
         for known, action in self._letters.items():
             action.setChecked(known == percent)
-
-
-def paint_all(root: QWidget, theme: Theme) -> None:
-    """Tell every widget below that paints in colours of its own."""
-    for widget in (root, *below(root)):
-        if hasattr(widget, "set_theme"):
-            widget.set_theme(theme)

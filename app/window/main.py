@@ -82,7 +82,7 @@ class MainWindow(Frame):
         self._connect()
         self.cures = Cures(self)
         self.set_unit(self.unit)
-        self.set_theme(self.theme)
+        self.looks.paint()
         self._show()
         self.set_stage("tuners")
         if not drawing_first:
@@ -318,10 +318,6 @@ class MainWindow(Frame):
 
     def _paper_chosen(self, name: str) -> None:
         self.settings.setValue("paper", name)  # for the next start too
-
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint everything in another set of colours."""
-        self.looks.paint(theme)
 
     # ---- the window itself ----------------------------------------------
     def showEvent(self, event) -> None:

@@ -7,7 +7,6 @@ from PySide6.QtWidgets import QPushButton, QWidget
 
 from app.look.icons import SHAPES, button_icon
 from app.look.sizes import px
-from app.look.theme import Theme
 
 SIDE = 18
 """Of the sign, in points at the usual size of letters."""
@@ -19,6 +18,8 @@ class SignButton(QPushButton):
     def __init__(self, key: str, word: str, about: str, parent: QWidget) -> None:
         super().__init__(word, parent)
         self._key, self._word = key, word
+        if self.has_sign:
+            self.setIcon(button_icon(key))
         self.follow_sizes()
         self.setAccessibleName(word.rstrip("…"))
         self.setAccessibleDescription(about)
@@ -28,11 +29,6 @@ class SignButton(QPushButton):
     def has_sign(self) -> bool:
         """Whether there is a sign; without one the word stays."""
         return self._key in SHAPES
-
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint the sign in another set of colours."""
-        if self.has_sign:
-            self.setIcon(button_icon(self._key, theme))
 
     def follow_sizes(self) -> None:
         """Let the sign grow with the letters."""

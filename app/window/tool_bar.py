@@ -11,7 +11,6 @@ from app.formats.paper import PAPERS
 from app.look.choice import Choice
 from app.look.flow import Flow
 from app.look.sizes import keep
-from app.look.theme import Theme
 from app.panels.forms.fields import LengthField
 from app.tools.options import sound_width
 from app.window.sign_button import SignButton
@@ -182,10 +181,6 @@ class ToolBar(QWidget):
             self._tools[self.tool].setFocus()
         self._actions[key].setEnabled(on)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint the signs in another set of colours."""
-        for button in self._signs():
-            button.set_theme(theme)
 
     # ---- room for words ---------------------------------------------------
     def resizeEvent(self, event) -> None:

@@ -106,7 +106,7 @@ class Windows(QObject):
         """Show a layout in a window of its own, a step beside the one used last."""
         last, others = self.current, self.all
         try:
-            window = MainWindow(layout, path, self, last.theme if last is not None else None, drawing_first=True)
+            window = MainWindow(layout, path, self, drawing_first=True)
         except BaseException:
             for one in self._all:
                 if one not in others:  # a window that broke off half made is none

@@ -28,7 +28,7 @@ from PySide6.QtWidgets import QApplication, QPushButton
 from shiboken6 import isValid
 
 from app.look.descendants import below
-from app.look.theme import DAY, LAMP
+from app.look.theme import DAY, LAMP, use_theme
 from app.threads.background import running
 from app.threads.collector import Collector
 from app.window import ask
@@ -79,7 +79,8 @@ class Day:
     def tour(self) -> None:
         """Everything that is made only once, so that the first count counts it: on a layout of its own each time."""
         for theme in (LAMP, DAY):
-            self._window.set_theme(theme)
+            use_theme(theme)
+            self._window.looks.paint()
             for stage in STAGES:
                 self._window.set_stage(stage.key)
                 for key in TOOLS[stage.key]:
@@ -199,7 +200,8 @@ class Day:
         destroy()
 
     def _colours(self) -> None:
-        self._window.set_theme(self._chance.choice((DAY, LAMP)))
+        use_theme(self._chance.choice((DAY, LAMP)))
+        self._window.looks.paint()
 
     def _fresh(self) -> None:
         self._window.document.replace(demo(), None)
@@ -246,7 +248,8 @@ class Day:
             self._window.set_stage(stage.key)
             rest()
             alive()
-        self._window.set_theme(DAY)
+        use_theme(DAY)
+        self._window.looks.paint()
         for key, wanted in (("solid", False), ("changes", False), ("grid", True), ("snap", True), ("chances", False)):
             if self._window.actions_[key].isChecked() != wanted:
                 self._window.actions_[key].trigger()

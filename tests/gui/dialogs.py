@@ -57,7 +57,7 @@ def _trace(window: MainWindow) -> TraceDialog:
 
 
 DIALOGS: dict[str, Callable[[MainWindow], QDialog]] = {
-    "help": lambda w: HelpWindow(list(w.actions_.values()), texts.HAND_KEYS, w.theme, w),
+    "help": lambda w: HelpWindow(list(w.actions_.values()), texts.HAND_KEYS, w),
     "numbers": NumbersDialog,
     "import": _import,
     "lay": _lay,

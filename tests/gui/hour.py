@@ -231,7 +231,7 @@ def _printer(size: str, to: Path) -> QPrinter:
 
 
 def _dialogs(window: MainWindow) -> Iterator[str]:
-    made = {"actions and words": lambda: HelpWindow(list(window.actions_.values()), texts.HAND_KEYS, window.theme, window),
+    made = {"actions and words": lambda: HelpWindow(list(window.actions_.values()), texts.HAND_KEYS, window),
             "about": lambda: AboutDialog(window), "offset": lambda: OffsetDialog(window, "outline"),
             "numbers": lambda: NumbersDialog(window)}
     for name, make in made.items():

@@ -5,7 +5,6 @@ from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QKeyEvent, QPixmap
 from PySide6.QtTest import QTest
 
-from app.look.theme import DAY
 from app.window.tracing.board import Handle, PictureBoard
 from tests.waiting import on_screen
 
@@ -16,7 +15,7 @@ KEY = Qt.Key
 def board(qtbot):
     picture = QPixmap(400, 300)
     picture.fill(Qt.GlobalColor.white)
-    made = PictureBoard(picture, DAY)
+    made = PictureBoard(picture)
     qtbot.addWidget(made)
     made.show()
     on_screen(made)

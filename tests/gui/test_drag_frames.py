@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.canvas import canvas as canvas_module
 from app.canvas.snag_marks import SnagItem
-from app.look.theme import LAMP
+from app.look.theme import LAMP, use_theme
 from app.panels.describe import describe
 from app.panels.snags import snag_words
 from app.window.demo import demo
@@ -207,7 +207,8 @@ def test_a_frame_clear_of_others_touches_no_card_and_asks_no_choice_of_the_tools
 
 def test_other_colours_leave_no_line_behind_for_a_drag_to_take_out_of_its_picture(bench):
     canvas = bench.window.canvas
-    canvas.set_theme(LAMP)
+    use_theme(LAMP)
+    canvas.follow_theme()
     assert canvas._marks.take_changed() == (set(), set())
     x, y = bench.origin(TUNER)
     bench.press((x, y))

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QLabel
 
 from app.formats import headstock
 from app.look.descendants import below
-from app.look.theme import LAMP
+from app.look.theme import LAMP, theme, use_theme
 from app.panels.describe import SHAPING
 from app.window import ask
 from app.window.demo import samples
@@ -46,11 +46,11 @@ def test_a_press_on_a_sample_opens_a_copy_of_it(bench, front):
 
 def test_the_pictures_are_drawn_from_the_layouts(front):
     """The wood of a card is brown where the head is and paper beside it; two samples differ."""
-    theme = front._window.theme
+    look = theme()
     shots = [card(front, words).grab().toImage() for words in ("Six in line", "Slotted, three")]
     assert shots[0] != shots[1]
     colours = {shots[0].pixelColor(x, 120).name().upper() for x in range(10, 160)}
-    assert theme.wood in colours and theme.panel in colours
+    assert look.wood in colours and look.panel in colours
 
 
 def test_the_keyboard_goes_from_way_to_way_and_from_card_to_card(bench, front):
@@ -133,7 +133,8 @@ def test_unsaved_work_is_asked_about_before_a_sample_takes_its_place(bench, monk
 
 
 def test_both_sets_of_colours(bench, front):
-    bench.window.set_theme(LAMP)
+    use_theme(LAMP)
+    bench.window.looks.paint()
     colours = {card(front, "Six in line").grab().toImage().pixelColor(x, 120).name().upper() for x in range(10, 160)}
     assert LAMP.wood in colours
 

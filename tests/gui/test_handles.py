@@ -20,7 +20,7 @@ SIDE = 600
 @pytest.fixture
 def layer(qapp):
     scene = QGraphicsScene()
-    layer = GripLayer(scene, DAY)
+    layer = GripLayer(scene)
     layer.show_grips(LOOP, (2,))
     yield layer
     scene.deleteLater()

@@ -6,13 +6,14 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.help.window import HelpWindow
+from app.look.theme import theme
 from app.window import texts
 from app.window.actions import MENUS, SUBMENUS
 
 
 @pytest.fixture
 def help_window(bench, qtbot):
-    window = HelpWindow(list(bench.window.actions_.values()), texts.HAND_KEYS, bench.window.theme, bench.window)
+    window = HelpWindow(list(bench.window.actions_.values()), texts.HAND_KEYS, bench.window)
     qtbot.addWidget(window)
     window.show()
     return window
@@ -66,4 +67,4 @@ def test_enter_does_what_was_found(bench):
 
     QTimer.singleShot(0, answer)
     bench.window.actions_["keys"].trigger()
-    assert bench.window.theme.name == "lamp"
+    assert theme().name == "lamp"

@@ -8,7 +8,7 @@ from PySide6.QtCore import QByteArray, QPoint, QSettings, Qt, QUrl
 from PySide6.QtTest import QTest
 
 from app.formats.reading import unasked
-from app.look.theme import DAY, LAMP
+from app.look.theme import DAY, LAMP, theme
 from app.window import kept
 from app.window.demo import demo
 from app.window.main import MainWindow
@@ -58,7 +58,7 @@ def test_a_window_opens_on_settings_without_sense(qtbot, settings):
     settings.sync()
     window = MainWindow(demo(), None, Windows(settings))
     qtbot.addWidget(window)
-    assert window.unit == "mm" and window.theme in (DAY, LAMP)
+    assert window.unit == "mm" and theme() in (DAY, LAMP)
     assert [str(path) for path in window.files.recent()] == [settings.fileName(), "/gone"]
 
 

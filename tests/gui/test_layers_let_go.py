@@ -7,7 +7,6 @@ from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QGraphicsPathItem, QGraphicsScene
 
 from app.canvas.layer import MarkLayer
-from app.look.theme import DAY
 from app.threads.background import running
 from geometry.drawing import Stroke
 from geometry.drawing.shapes import straight
@@ -25,7 +24,7 @@ def lines() -> int:
 @pytest.mark.parametrize("followed", [False, True])
 def test_lines_that_went_are_held_by_nobody(qtbot, followed):
     scene = QGraphicsScene()
-    layer = MarkLayer(scene, DAY, QFont(), followed=followed)
+    layer = MarkLayer(scene, QFont(), followed=followed)
     marks = {"ghost": (Stroke(straight((0.0, 0.0), (50.0, 10.0)), "axis", "ghost"),)}
     before = lines()
     for _ in range(20):

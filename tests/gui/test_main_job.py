@@ -4,6 +4,7 @@ import math
 
 from PySide6.QtCore import Qt
 
+from app.look.theme import theme
 from app.window import ask
 from geometry.layout import FreePlace
 from tests.gui.hands import fill
@@ -223,7 +224,7 @@ def test_units_and_lamplight(bench):
     assert bench.layout.blank.treble == 50.0
     bench.window.actions_["mm"].trigger()
     bench.window.actions_["lamp"].trigger()
-    assert bench.window.theme.name == "lamp"
+    assert theme().name == "lamp"
 
 
 def test_every_stage_shows_a_page(bench):

@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QImage, QPainter
 
 from app.canvas.snag_marks import RING, SIGN, SnagItem
 from app.look.theme import THEMES
+from app.look.theme import theme as in_use
 from geometry.drawing import Label
 from geometry.layout.shop import Template
 from tests.gui.bench import Bench
@@ -45,7 +46,7 @@ def test_every_note_of_the_demo_has_its_sign_and_no_card(bench):
     assert notes and len(items) == len(snags)
     for snag, item in zip(snags, items, strict=True):
         assert (item.x(), item.y()) == snag.where[:2]
-        assert item._box.isEmpty() and item._colours[0] == bench.window.theme.note
+        assert item._box.isEmpty() and item._colours[0] == in_use().note
     bench.window.go_to_snag(notes[0])
     until(lambda: items[snags.index(notes[0])].chosen)
     assert [item.chosen for item in items].count(True) == 1

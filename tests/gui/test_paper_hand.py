@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.canvas.rulers import APART
 from app.look.sizes import px
+from app.look.theme import theme
 from geometry.units import format_length
 from tests.gui.bench import NONE, Bench
 from tests.waiting import until
@@ -183,7 +184,7 @@ def ticks(bench: Bench) -> list[int]:
     image = window.screen().grabWindow(window.winId(), at.x(), at.y(), ruler.width(), 4).toImage().convertToFormat(
         QImage.Format.Format_RGB32)
     pixels = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), image.width(), 4)[..., :3].astype(int)
-    ink = np.array(QColor(window.theme.spoils).getRgb()[2::-1])
+    ink = np.array(QColor(theme().spoils).getRgb()[2::-1])
     return np.flatnonzero((abs(pixels - ink) < 40).all(axis=(0, 2))).tolist()
 
 

@@ -13,6 +13,7 @@ from app.formats import headstock
 from app.formats.saving import fingerprint
 from app.look.picture import picture
 from app.look.theme import DAY, LAMP
+from app.look.theme import theme as in_use
 from app.window import ask
 from app.window.demo import demo
 from app.window.running.recovery import counted, recover
@@ -36,7 +37,7 @@ def test_it_comes_back_as_unsaved_work(bench, tmp_path, monkeypatch):
     recover(bench.window.windows, found)
     text, seen = asked[0]
     assert "Half done" in text and "12 tuners" in text and found[0].when.strftime("%H:%M") in text
-    assert seen.toImage() == picture(opened_out(demo()), bench.window.theme, 220, 260).toImage()
+    assert seen.toImage() == picture(opened_out(demo()), in_use(), 220, 260).toImage()
     assert bench.layout.name == "Half done"
     assert bench.window.document.unsaved
     assert leftovers(tmp_path) == []

@@ -1,6 +1,5 @@
 """The picture of a section in the panel: rings of snags in it, and no half ones at its ends."""
 
-from app.look.theme import DAY
 from app.panels.section import SectionView
 from geometry.drawing import Area, Label
 from geometry.drawing.shapes import rectangle
@@ -10,7 +9,7 @@ WOOD = (Area(rectangle(0.0, -16.0, 60.0, 0.0), "wood", "outline"),)
 
 
 def picture(qtbot, *signs):
-    view = SectionView(DAY)
+    view = SectionView()
     qtbot.addWidget(view)
     view.resize(320, 200)
     view.show_drawing(WOOD, tuple((at, "spoils the work") for at in signs))
@@ -38,7 +37,7 @@ def test_where_nothing_is_held_no_room_is_left_for_a_section(bench):
 def test_words_of_two_lines_above_a_section_are_not_cut(qtbot):
     """A counterbore and its post bore are told in two lines, of which the first would stand half above the upper edge."""
     words = Label("counterbore\npost bore", (30.0, 1.2), 2.0)
-    view = SectionView(DAY)
+    view = SectionView()
     qtbot.addWidget(view)
     view.resize(320, 200)
     view.show_drawing((*WOOD, words))

@@ -68,7 +68,7 @@ told["ruler"] = doubled(window.canvas._top.grab())
 told["canvas"] = doubled(window.canvas.view.viewport().grab())
 small = picture((Stroke(straight((0, 0), (37, 53)), "outline"),), DAY, 120, 90, ratio)
 told["small picture"] = [small.width(), small.devicePixelRatio()]
-icon = button_icon("hold", DAY).pixmap(QSize(18, 18), ratio)
+icon = button_icon("hold").pixmap(QSize(18, 18), ratio)
 told["icon"] = [icon.width(), icon.devicePixelRatio()]
 
 # Hit: a press where a tuner is shown holds that tuner.

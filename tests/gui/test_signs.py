@@ -2,7 +2,7 @@
 
 
 from app.look.icons import SHAPES
-from app.look.theme import DAY, LAMP, THEMES
+from app.look.theme import DAY, LAMP, THEMES, use_theme
 from app.window.tool_bar import ACTIONS, TOOLS, WORDS
 from tests.icon_sheet import icon_sheet
 from tests.waiting import press
@@ -65,7 +65,8 @@ def test_the_signs_take_the_colours_of_the_lamp(bench):
         return {image.pixelColor(x, y).name().upper() for x in range(32) for y in range(32)
                 if image.pixelColor(x, y).alpha() == 255}
     assert DAY.ink in colours()
-    bench.window.set_theme(LAMP)
+    use_theme(LAMP)
+    bench.window.looks.paint()
     assert LAMP.ink in colours() and DAY.ink not in colours()
 
 

@@ -6,6 +6,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
 from app.look.descendants import below
+from app.look.theme import theme
 from tests.waiting import press
 
 
@@ -85,7 +86,7 @@ def test_a_snag_is_marked_in_the_face_the_opened_out_view_the_section_and_the_so
     window.show_solid(True)
     window.document.hold(("treble side 2",))
     bench.pump()
-    red = window.theme.spoils.lower()
+    red = theme().spoils.lower()
 
     def shows(widget) -> bool:
         image = widget.grab().toImage()

@@ -87,7 +87,7 @@ def dialogs(window) -> Iterator[tuple[str, str]]:
     from app.window.front.numbers_dialog import NumbersDialog
 
     yield "safety", words.safety_text()
-    for made in (HelpWindow(list(window.actions_.values()), words.HAND_KEYS, window.theme, window), NumbersDialog(window),
+    for made in (HelpWindow(list(window.actions_.values()), words.HAND_KEYS, window), NumbersDialog(window),
                  HoldDialog(window), OffsetDialog(window, "outline"), MeasureBars("A4", "mm", window)):
         yield from texts(made)
         made.done(0)

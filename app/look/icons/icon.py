@@ -1,4 +1,4 @@
-"""A sign as an icon for a button or a menu, in the colours of a theme and in every size that a screen may ask for."""
+"""A sign as an icon for a button or a menu, in the colours in use and in every size that a screen may ask for."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from PySide6.QtGui import QIcon, QIconEngine, QPainter, QPixmap
 
 from app.look.icons.shapes import SHAPES
 from app.look.icons.sketch import Sketch
-from app.look.theme import Theme
+from app.look.theme import theme
 
 PIXELS = (16, 18, 20, 24, 27, 30, 32, 36, 40, 48, 64)
 """Sides that are asked for: 16 to 32 points at 1, 1.5 and 2 pixels to a point. Each is painted on its own, without any stretching."""
@@ -33,13 +33,13 @@ def _painted(name: str, size: int, ink: str, tone: str, mark: str) -> QPixmap:
 class SignEngine(QIconEngine):
     """Paints a sign in the very size that is asked for, when it is asked for: most are never seen in most sizes."""
 
-    def __init__(self, name: str, theme: Theme, in_menu: bool) -> None:
+    def __init__(self, name: str, in_menu: bool) -> None:
         super().__init__()
-        self._name, self._theme, self._in_menu = name, theme, in_menu
+        self._name, self._in_menu = name, in_menu
 
     def colours(self, mode: QIcon.Mode, state: QIcon.State) -> tuple[str, str, str]:
         """Ink, tone and mark of the sign in a state of its button or of its entry in a menu."""
-        t = self._theme
+        t = theme()
         if mode == QIcon.Mode.Disabled:
             return t.dim, t.card, t.dim
         reversed_ = mode != QIcon.Mode.Normal if self._in_menu else state == QIcon.State.On
@@ -57,7 +57,7 @@ class SignEngine(QIconEngine):
 
     def clone(self) -> QIconEngine:
         """Asked for when a copy of the icon is changed. Qt takes the clone for its own, but Python would let go of it."""
-        made = SignEngine(self._name, self._theme, self._in_menu)
+        made = SignEngine(self._name, self._in_menu)
         _clones.append(made)
         return made
 
@@ -66,12 +66,12 @@ _clones: list[SignEngine] = []
 
 
 @lru_cache(maxsize=200)
-def button_icon(name: str, theme: Theme) -> QIcon:
+def button_icon(name: str) -> QIcon:
     """For a button: dark on light, light on dark while it is pressed down, dim while it cannot be pressed."""
-    return QIcon(SignEngine(name, theme, in_menu=False))
+    return QIcon(SignEngine(name, in_menu=False))
 
 
 @lru_cache(maxsize=200)
-def menu_icon(name: str, theme: Theme) -> QIcon:
+def menu_icon(name: str) -> QIcon:
     """For a menu, in which the entry pointed at stands on the dark bar of a choice."""
-    return QIcon(SignEngine(name, theme, in_menu=True))
+    return QIcon(SignEngine(name, in_menu=True))

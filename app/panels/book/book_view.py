@@ -11,7 +11,6 @@ from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll, Yielding
-from app.look.theme import Theme
 from app.look.wrapping import WrappingButton
 from app.panels.book.reading_page import ReadingPage
 from app.panels.forms.entry_table import PRESSED, TYPED, EntryTable, Head
@@ -25,7 +24,7 @@ class BookView(QWidget):
     wanted = Signal(str)
     """a button: "start", "stop", "drop", "hardware", "note step", "remove price", "remove note" """
 
-    def __init__(self, theme: Theme, readings: ReadingPage, parent: QWidget | None = None) -> None:
+    def __init__(self, readings: ReadingPage, parent: QWidget | None = None) -> None:
         super().__init__(parent, objectName="page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.hours = EntryTable(say("Hours"), (
@@ -61,7 +60,6 @@ class BookView(QWidget):
         self.add_page(readings, (), "")
         self.tabs.chosen.connect(self._pages.setCurrentIndex)
         filled(QVBoxLayout(self), (self._pages, 1), margins=(18, 12, 0, 12), gap=8)
-        self.set_theme(theme)
 
     def add_page(self, main: QWidget, buttons: tuple[tuple[str, str, str], ...], says: str) -> None:
         """A page with buttons (key, word, tip) above and a sentence below, if there are any."""
@@ -97,11 +95,6 @@ class BookView(QWidget):
         """Show hours (0), money (1), notes (2) or readings (3)."""
         self.tabs.button(number).setChecked(True)
         self._pages.setCurrentIndex(number)
-
-    def set_theme(self, theme: Theme) -> None:
-        """Other colours for what was refused."""
-        for table in (self.hours, self.money, self.notes, self.readings.table):
-            table.set_warning(theme.spoils)
 
     def _pressed(self) -> None:
         self.wanted.emit(self.sender().property("key"))

@@ -5,8 +5,6 @@ from __future__ import annotations
 from PySide6.QtCore import QAbstractListModel, QModelIndex, Qt
 from PySide6.QtWidgets import QListView, QStyledItemDelegate
 
-from app.look.theme import Theme
-
 _WALK = frozenset({Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_Home, Qt.Key.Key_End, Qt.Key.Key_PageUp, Qt.Key.Key_PageDown})
 
 
@@ -14,7 +12,7 @@ class CardList(QListView):
     """Base of the lists. A row that is clicked, activated or walked to with a key is gone to: `_go`."""
 
     def lay(self, model: QAbstractListModel, card: QStyledItemDelegate, name: str) -> None:
-        """Take the rows, what paints them (in the colours of its `theme`), and what the list is called."""
+        """Take the rows, what paints them, and what the list is called."""
         self._model, self._card = model, card
         self.setModel(model)
         self.setItemDelegate(card)
@@ -24,11 +22,6 @@ class CardList(QListView):
         self.setAccessibleName(name)
         self.clicked.connect(self._go)
         self.activated.connect(self._go)
-
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._card.theme = theme
-        self.viewport().update()
 
     def resizeEvent(self, event) -> None:
         """Rows are as high as their words wrap: another width lays them anew at once, the toolkit does so for another height alone."""

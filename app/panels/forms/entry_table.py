@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from app.look.plain import plain
 from app.look.sizes import keep, px
+from app.look.theme import theme
 from app.panels.forms.cell_model import DISPLAY, INK, LEFT, LETTERS, RIGHT, STANDS, TIP, TOLD, CellModel
 
 LEAST = 120
@@ -61,7 +62,6 @@ class EntryModel(CellModel):
         self.keys: tuple[Hashable, ...] = ()
         self._of: Hashable = None
         self.strong: frozenset[int] = frozenset()
-        self.warning = QColor()
         self.bad: dict[tuple[int, int], tuple[str, str]] = {}
         self._bold = QFont()
         self._bold.setBold(True)
@@ -100,12 +100,6 @@ class EntryModel(CellModel):
         if self.bad.pop((row, column), None) is not None:
             self.refresh_cell(row, column)
 
-    def set_warning(self, colour: QColor) -> None:
-        """The colour of what was refused."""
-        self.warning = colour
-        for row, column in self.bad:
-            self.refresh_cell(row, column)
-
     def typed(self, row: int, column: int) -> bool:
         return self.heads[column].kind == TYPED and row not in self.strong
 
@@ -117,7 +111,7 @@ class EntryModel(CellModel):
             DISPLAY: words,
             TOLD: told if why is None else f"{told}. {why}",
             TIP: plain(why) if why is not None else plain(words) if head.wide and words else None,
-            INK: None if why is None else self.warning,
+            INK: None if why is None else QColor(theme().spoils),
             LETTERS: self._bold if why is not None or row in self.strong else None,
             STANDS: LEFT if head.left else RIGHT,
         }
@@ -277,9 +271,10 @@ class EntryTable(QTableView):
         """What a row on show is of; None for no row."""
         return self.words.keys[row] if 0 <= row < len(self.words.keys) else None
 
-    def set_warning(self, colour: str) -> None:
-        """The colour of what was refused."""
-        self.words.set_warning(QColor(colour))
+    def follow_theme(self) -> None:
+        """What was refused in other colours."""
+        for row, column in self.words.bad:
+            self.words.refresh_cell(row, column)
 
     def stand_at(self, row: int, column: int) -> None:
         """Put the keyboard on a cell."""

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem,
 
 from app.look.signs import sign_path
 from app.look.sizes import px, sizes
-from app.look.theme import Theme
+from app.look.theme import theme
 from app.panels.order.order_rows import Row, SetUpRow, StepRow
 
 SET_UP, STEP = 34, 25
@@ -32,9 +32,8 @@ def box_of(row: QRectF) -> QRectF:
 class OrderCard(QStyledItemDelegate):
     """Paints rows. `would` holds what would come out wrong while a step is in the hand, else None."""
 
-    def __init__(self, theme: Theme, parent: QWidget) -> None:
+    def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.theme = theme
         self.held = ""
         self.would: Mapping[str, tuple[str, str]] | None = None
 
@@ -62,17 +61,17 @@ class OrderCard(QStyledItemDelegate):
 
     def _set_up(self, painter: QPainter, area: QRectF, row: SetUpRow, font: QFont) -> None:
         badge = area.adjusted(8, 8, -6, -2)
-        painter.setPen(QPen(QColor(self.theme.line), 1))
-        painter.setBrush(QColor(self.theme.card))
+        painter.setPen(QPen(QColor(theme().line), 1))
+        painter.setBrush(QColor(theme().card))
         painter.drawRoundedRect(badge.adjusted(0.5, 0.5, -0.5, -0.5), 6, 6)
         bold = QFont(font)
         bold.setBold(True)
         painter.setFont(bold)
-        painter.setPen(QColor(self.theme.ink))
+        painter.setPen(QColor(theme().ink))
         words = QRectF(badge.left() + 9, badge.top(), badge.width() - 17, px(SET_UP) - 10)
         painter.drawText(words, int(Qt.AlignmentFlag.AlignVCenter), row.machine)
         painter.setFont(font)
-        painter.setPen(QColor(self.theme.dim))
+        painter.setPen(QColor(theme().dim))
         below = self._below(font, row, area.width())
         if below.isEmpty():
             left = QFontMetricsF(bold).horizontalAdvance(row.machine) + 10
@@ -92,7 +91,7 @@ class OrderCard(QStyledItemDelegate):
         return QRectF(room.left(), room.top(), inner, tall)
 
     def _step(self, painter: QPainter, option: QStyleOptionViewItem, row: StepRow) -> None:
-        t, area, begin, tall = self.theme, QRectF(option.rect), px(NUMBER), px(STEP)
+        t, area, begin, tall = theme(), QRectF(option.rect), px(NUMBER), px(STEP)
         head = self._head(option.font, row, area.width())
         grade = row.grade if self.would is None else self.would.get(row.id, ("", ""))[0]
         colour = QColor(t.spoils if grade == "loud" else t.tight)

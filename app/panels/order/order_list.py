@@ -19,7 +19,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QApplication, QListView, QWidget
 
-from app.look.theme import Theme
+from app.look.theme import theme
 from app.panels.forms.card_list import CardList
 from app.panels.order.order_card import OrderCard, box_of
 from app.panels.order.order_rows import Row, SetUpRow, StepRow
@@ -81,9 +81,9 @@ class OrderList(CardList):
     stepped = Signal(str, int)
     """Alt and an arrow key: a step is to go some places on, or back"""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.lay(OrderModel(self), OrderCard(theme, self), say("Running order"))
+        self.lay(OrderModel(self), OrderCard(self), say("Running order"))
         self._pressed: tuple[QPoint, str] | None = None
         self._held = ""
         self._to = -1
@@ -228,14 +228,13 @@ class OrderList(CardList):
             return
         painter = QPainter(self.viewport())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        theme = self._card.theme
         width = self.viewport().width()
         first, last = self._span
         if first <= last:
-            painter.setPen(QPen(QColor(theme.focus), 4))
+            painter.setPen(QPen(QColor(theme().focus), 4))
             painter.drawLine(4, self._gap(first) - 5, 4, self._gap(last) + 5)
         right = first <= self._to <= last
-        painter.setPen(QPen(QColor(theme.focus if right else theme.spoils), 3,
+        painter.setPen(QPen(QColor(theme().focus if right else theme().spoils), 3,
                             Qt.PenStyle.SolidLine if right else Qt.PenStyle.DashLine))
         y = self._gap(self._to)
         painter.drawLine(8, y, width - 6, y)

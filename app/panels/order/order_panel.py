@@ -10,7 +10,6 @@ from app.look.flow import Flow
 from app.look.paragraph import restyle
 from app.look.scroll import Scroll, Yielding
 from app.look.sizes import keep
-from app.look.theme import Theme
 from app.panels.forms.form import Form, rule
 from app.panels.forms.pieces import Pieces
 from app.panels.forms.tabs import Tabs
@@ -30,7 +29,7 @@ class OrderPanel(QWidget):
     refused = Signal(str)
     best_wanted = Signal()
 
-    def __init__(self, theme: Theme, unit: LengthUnit, parent: QWidget | None = None) -> None:
+    def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
         super().__init__(parent, objectName="page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._title = self._label("title")
@@ -44,7 +43,7 @@ class OrderPanel(QWidget):
         self.back = QPushButton(say("Back to the best order"), self)
         self.back.setToolTip(say("Let go of your own order: the one with the fewest changes again."))
         self.back.clicked.connect(self.best_wanted)
-        self.list = OrderList(theme, self)
+        self.list = OrderList(self)
         self._hours, self._rates = Form(unit, self, (1, 1)), Form(unit, self, (5, 3))
         self._rates.edited.connect(self.edited)
         self._rates.refused.connect(self.refused)
@@ -125,9 +124,6 @@ class OrderPanel(QWidget):
         """Counts and changes as they are shown."""
         return f"{self._tally.text()}\n{self._changes.text()}"
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self.list.set_theme(theme)
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Nothing here but the rows has lengths, and those come anew."""

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 from app.look.filled import filled
 from app.look.scroll import Scroll
 from app.look.sizes import keep
-from app.look.theme import Theme
+from app.look.theme import theme
 from app.panels.order.step_words import Reason, StepWords
 from app.panels.section import SectionView
 from geometry.drawing import Drawing
@@ -20,9 +20,8 @@ from geometry.saying import say
 class StepPage(Scroll):
     """A column of text and a section to scale; it scrolls when there is more to say than room."""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(say("The step in words"), parent)
-        self._theme = theme
         self._words: StepWords | None = None
         page = QWidget(self, objectName="words")
         self._head, self._why = QLabel(page), QLabel(page)
@@ -30,7 +29,7 @@ class StepPage(Scroll):
             label.setWordWrap(True)
             label.setTextFormat(Qt.TextFormat.RichText)
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self._section = SectionView(theme, page, room_below=22)
+        self._section = SectionView(page, room_below=22)
         self._section.setAccessibleName(say("Section through the piece at this step"))
         filled(QVBoxLayout(page), self._head, self._section, self._why, 1, margins=(16, 12, 14, 12), gap=8)
         self.setWidget(page)
@@ -46,10 +45,8 @@ class StepPage(Scroll):
         self._write()
         self.verticalScrollBar().setValue(0)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        self._section.set_theme(theme)
+    def follow_theme(self) -> None:
+        """Write the words in other colours."""
         self._write()
 
     @property
@@ -63,7 +60,7 @@ class StepPage(Scroll):
             self._head.setText("")
             self._why.setText("")
             return
-        t = self._theme
+        t = theme()
         head = [f'<p style="color:{t.spoils}"><b>! {escape(text)}</b></p>' for text in words.warnings]
         head += [f'<p style="color:{t.tight}"><b>{escape(text)}</b></p>' for text in words.unwise]
         head.append(f'<p style="color:{t.dim}">{escape(words.set_up)}</p>')
@@ -84,6 +81,6 @@ class StepPage(Scroll):
         made = [f"<p><b>{title}</b></p>"]
         for reason in reasons:
             protects = escape(say("Protects {what}.", what=reason.protects))
-            made.append(f'<p>{escape(reason.others)}. <span style="color:{self._theme.dim}">{escape(reason.why)} '
+            made.append(f'<p>{escape(reason.others)}. <span style="color:{theme().dim}">{escape(reason.why)} '
                         f"{protects}</span></p>")
         return made

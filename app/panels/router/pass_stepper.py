@@ -8,7 +8,6 @@ from PySide6.QtWidgets import QHBoxLayout, QToolButton, QVBoxLayout, QWidget
 from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.slider import Slider
-from app.look.theme import Theme
 from app.panels.section import SectionView
 from geometry.drawing import Drawing
 from geometry.saying import say
@@ -17,11 +16,11 @@ from geometry.saying import say
 class PassStepper(QWidget):
     """Shows one of several pictures and what happens in it."""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._pictures: tuple[Drawing, ...] = ()
         self._words: tuple[str, ...] = ()
-        self._view = SectionView(theme, self)
+        self._view = SectionView(self)
         self._view.setAccessibleName(say("Section through the cut"))
         self._says = paragraph(self)
         self._back, self._on = (self._button(arrow, about) for arrow, about in (
@@ -58,9 +57,6 @@ class PassStepper(QWidget):
                 widget.setVisible(several)
             self._show()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._view.set_theme(theme)
 
     def back(self) -> None:
         """One pass back."""

@@ -9,7 +9,6 @@ from app.look.choice import Choice
 from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
-from app.look.theme import Theme
 from app.look.wrapping import WrappingButton
 from app.panels.forms.fold import Fold
 from app.panels.forms.form import Form, rule
@@ -36,7 +35,7 @@ class RoutPanel(QWidget):
     """what was changed, and the edited layout"""
     refused = Signal(str)
 
-    def __init__(self, theme: Theme, unit: LengthUnit, parent: QWidget | None = None) -> None:
+    def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._sheets: tuple[RoutSheet, ...] = ()
         self._of = ""
@@ -57,7 +56,7 @@ class RoutPanel(QWidget):
         self.lost = self._label("warning")
         self.would = self._lines(say("What would do it"))
         self.steps = self._lines(say("Steps"))
-        self.stepper = PassStepper(theme, self)
+        self.stepper = PassStepper(self)
         self.facts = Lines(self, (1, 1))
         self.template = self._label("")
         self.make_template = WrappingButton(say("Make the template for this plan"), self, clicked=self._template)
@@ -147,9 +146,6 @@ class RoutPanel(QWidget):
             self._show()
             self._scroll.verticalScrollBar().setValue(0)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self.stepper.set_theme(theme)
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit; the sheets come anew."""

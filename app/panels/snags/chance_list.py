@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 from app.look.painting import paint_picture
 from app.look.signs import sign_path
 from app.look.sizes import lettered, px
-from app.look.theme import Theme
+from app.look.theme import theme
 from app.panels.forms.card_list import CardList
 from app.panels.forms.in_hand import go_along
 from app.panels.snags.chance_words import card_words
@@ -67,9 +67,8 @@ class ChanceModel(QAbstractListModel):
 class ChanceCard(QStyledItemDelegate):
     """Paints a clearance as a card: title, between which, histogram, words."""
 
-    def __init__(self, theme: Theme, parent: QListView) -> None:
+    def __init__(self, parent: QListView) -> None:
         super().__init__(parent)
-        self.theme = theme
 
     def _lines(self, option: QStyleOptionViewItem, index: QModelIndex, width: int) -> list[tuple[QRectF, str, str]]:
         model: ChanceModel = index.model()
@@ -97,7 +96,7 @@ class ChanceCard(QStyledItemDelegate):
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex) -> None:
         clearance: Clearance = index.data(CLEARANCE)
-        t = self.theme
+        t = theme()
         grade = "spoils the work" if clearance.spoils and clearance.spoiled > 0 else "tight"
         colour = t.spoils if grade == "spoils the work" else t.tight
         area = QRectF(option.rect).adjusted(FRAME / 2, 1, -FRAME / 2, -GAP + 1)
@@ -135,9 +134,9 @@ class ChanceList(CardList):
     chosen = Signal(object)
     """the Clearance that was clicked or reached with the keyboard"""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.lay(ChanceModel(self), ChanceCard(theme, self), say("Chances"))
+        self.lay(ChanceModel(self), ChanceCard(self), say("Chances"))
 
     def show_simulation(self, simulation: Simulation | None, unit: LengthUnit) -> None:
         """Replace the chances shown; the one in hand stays so while it is there."""

@@ -8,7 +8,6 @@ from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QVBoxLayout, QW
 from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.paragraph import paragraph, restyle
-from app.look.theme import Theme
 from app.panels.snags.chance_list import ChanceList
 from app.panels.snags.chance_words import MODEL, Chances, whole_words
 from geometry.saying import say
@@ -55,11 +54,11 @@ class ChancePage(QWidget):
     asked = Signal()
     """`What must I hold?` was pressed"""
 
-    def __init__(self, theme: Theme, unit: LengthUnit, parent: QWidget | None = None) -> None:
+    def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._unit = unit
         self._chances = Chances()
-        self.list = ChanceList(theme, self)
+        self.list = ChanceList(self)
         self.list.chosen.connect(self.chosen)
         self._none = paragraph(self, say("No clearance came under its margin in any trial."))
         about = QLabel(say("A model, with the shop's figures of the Blank stage"), self, objectName="dim", toolTip=MODEL)
@@ -82,6 +81,3 @@ class ChancePage(QWidget):
         self._unit = unit
         self.list.show_simulation(self._chances.simulation, unit)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self.list.set_theme(theme)

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOpti
 
 from app.look.signs import sign_path
 from app.look.sizes import px
-from app.look.theme import Theme
+from app.look.theme import theme
 from app.panels.snags.snag_chance import TALL, SnagChance, paint_chance
 from app.panels.snags.snag_words import title
 from geometry.checks import Snag
@@ -42,9 +42,8 @@ def cure_line(snag: Snag, unit: LengthUnit) -> str:
 class SnagCard(QStyledItemDelegate):
     """Paints a snag as a card; the one in hand with its chance."""
 
-    def __init__(self, theme: Theme, parent: QListView) -> None:
+    def __init__(self, parent: QListView) -> None:
         super().__init__(parent)
-        self.theme = theme
         self.unit: LengthUnit = "mm"
         self.pointed: QModelIndex | None = None
         """the card whose button is pointed at"""
@@ -174,7 +173,7 @@ class SnagCard(QStyledItemDelegate):
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex) -> None:
         snag: Snag = index.data(SNAG)
-        t = self.theme
+        t = theme()
         colour = {"spoils the work": t.spoils, "tight": t.tight}.get(snag.grade, t.note)
         area = card_area(option)
         painter.save()
@@ -195,7 +194,7 @@ class SnagCard(QStyledItemDelegate):
         for (box, kind, text), laid in zip(lines, words, strict=True):
             font = option.font
             if kind == "picture":
-                paint_chance(painter, self.chance(index), box, t, font, self.unit)
+                paint_chance(painter, self.chance(index), box, font, self.unit)
                 continue
             font.setBold(kind == "title")
             painter.setFont(font)
@@ -207,7 +206,7 @@ class SnagCard(QStyledItemDelegate):
         painter.restore()
 
     def _paint_button(self, painter: QPainter, box: QRectF, word: str, full: bool) -> None:
-        t = self.theme
+        t = theme()
         painter.setPen(QPen(QColor(t.accent), 1))
         painter.setBrush(QColor(t.accent if full else t.panel))
         painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 6, 6)

@@ -10,7 +10,7 @@ from PySide6.QtGui import QColor, QFont, QPainter, QPen
 
 from app.look.painting import paint_picture
 from app.look.sizes import lettered
-from app.look.theme import Theme
+from app.look.theme import theme
 from app.panels.snags.chance_words import Chances, card_words
 from geometry.accuracy.told import is_simulated
 from geometry.checks import Snag
@@ -55,13 +55,13 @@ def chance_of(snag: Snag, chances: Chances) -> SnagChance | None:
     return None if found is None else SnagChance(found, chances.simulation.trials)
 
 
-def paint_chance(painter: QPainter, chance: SnagChance, box: QRectF, theme: Theme, font: QFont, unit: LengthUnit) -> None:
+def paint_chance(painter: QPainter, chance: SnagChance, box: QRectF, font: QFont, unit: LengthUnit) -> None:
     """The histogram in its box, or an empty one while it is being worked out."""
     if chance.clearance is None:
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.setPen(QPen(QColor(theme.line), 1, Qt.PenStyle.DashLine))
+        painter.setPen(QPen(QColor(theme().line), 1, Qt.PenStyle.DashLine))
         painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 4, 4)
         return
     small = lettered(font, FIGURES)
     small.setBold(False)
-    paint_picture(painter, spread_picture(chance.clearance, *PICTURE, unit=unit), PICTURE, box, theme, small)
+    paint_picture(painter, spread_picture(chance.clearance, *PICTURE, unit=unit), PICTURE, box, theme(), small)

@@ -9,7 +9,6 @@ from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QAbstractItemView, QStyleOptionViewItem, QWidget
 
 from app.help.snags import drawing_of
-from app.look.theme import Theme
 from app.look.turns import Steps, Turns
 from app.panels.forms.card_list import CardList
 from app.panels.forms.in_hand import go_along
@@ -96,11 +95,11 @@ class SnagList(CardList):
     grown = Signal(int)
     """the card in hand is so many pixels taller than the list"""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._measuring = Turns(self)
         self._measuring.done.connect(self.scheduleDelayedItemsLayout)
-        self.lay(SnagModel(self), SnagCard(theme, self), say("Snags"))
+        self.lay(SnagModel(self), SnagCard(self), say("Snags"))
         self.setAccessibleDescription(say("Ctrl+Enter makes the move that cures the snag in hand"))
         self.setMouseTracking(True)
 

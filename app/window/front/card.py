@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QPushButton, QWidget
 from app.look.face_picture import FacePicture
 from app.look.plain import plain
 from app.look.sizes import px, sizes
-from app.look.theme import Theme
+from app.look.theme import theme
 
 SIZE = QSize(172, 224)
 WORDS = 42
@@ -19,10 +19,9 @@ WORDS = 42
 class Card(QPushButton):
     """Shows its name at once and its picture as soon as somebody brings it."""
 
-    def __init__(self, name: str, about: str, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, name: str, about: str, parent: QWidget | None = None) -> None:
         super().__init__(parent, objectName="card")
         self._name = name
-        self._theme = theme
         self._picture: FacePicture | None = None
         self.follow_sizes()
         self.setAccessibleName(name)
@@ -49,10 +48,6 @@ class Card(QPushButton):
         self.setToolTip(plain(about))
         self.update()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        self.update()
 
     def follow_sizes(self) -> None:
         """As large as the letters ask for."""
@@ -67,7 +62,7 @@ class Card(QPushButton):
         painter = QPainter(self)
         area = QRectF(self.rect()).adjusted(10, 10, -10, -self._room() - 2)
         if self._picture is not None:
-            self._picture.paint(painter, area, self._theme)
-        painter.setPen(QColor(self._theme.ink))
+            self._picture.paint(painter, area, theme())
+        painter.setPen(QColor(theme().ink))
         words = self.rect().adjusted(8, self.height() - self._room(), -8, -4)
         painter.drawText(words, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, self._name)

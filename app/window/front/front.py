@@ -12,7 +12,6 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 from app.formats import headstock
 from app.formats.errors import FormatError
 from app.formats.headstock import SUFFIX
-from app.look.theme import Theme
 from app.window import ask
 from app.window.background.errand import Errand, raised
 from app.window.demo import in_language, samples
@@ -52,7 +51,7 @@ class Front(QObject):
         if self.page is None:
             from app.window.front.page import FrontPage  # here: a start with a layout shows no page
 
-            self.page = FrontPage(self._window.theme, self.stack)
+            self.page = FrontPage(self.stack)
             self.page.chosen.connect(self._chosen)
             self.page.sample_chosen.connect(self._sample)
             self.page.recent_chosen.connect(self._recent)
@@ -75,10 +74,6 @@ class Front(QObject):
             self._window.canvas.fit(self._window.document.shown)
             self._window.canvas.view.setFocus()
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        if self.page is not None:
-            self.page.set_theme(theme)
 
     def end(self) -> None:
         """The window goes: wait for the picture that is being drawn, and begin no other."""

@@ -27,7 +27,7 @@ from app.look.filled import filled
 from app.look.paragraph import paragraph, restyle
 from app.look.plain import plain
 from app.look.sizes import keep, open_at
-from app.look.theme import Theme
+from app.look.theme import theme
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import AngleField, Field, LengthField
 from app.window.background.errand import Errand, raised
@@ -62,9 +62,8 @@ def begin_from_numbers(window: Frame) -> None:
 class _Picture(QWidget):
     """The head that the numbers make."""
 
-    def __init__(self, theme: Theme, parent: QWidget) -> None:
+    def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self._theme = theme
         self._picture: FacePicture | None = None
         self._faint = False
         self.setMinimumSize(220, 380)
@@ -73,10 +72,6 @@ class _Picture(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(400, 520)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        self.update()
 
     def show_tried(self, answer: Tried) -> None:
         self._picture = FacePicture(answer.marks, answer.frame) if answer.marks else None
@@ -85,10 +80,10 @@ class _Picture(QWidget):
 
     def paintEvent(self, event) -> None:
         painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(self._theme.paper))
+        painter.fillRect(self.rect(), QColor(theme().paper))
         if self._picture is not None:
             painter.setOpacity(0.45 if self._faint else 1.0)
-            self._picture.paint(painter, QRectF(self.rect()).adjusted(16, 16, -16, -16), self._theme)
+            self._picture.paint(painter, QRectF(self.rect()).adjusted(16, 16, -16, -16), theme())
 
 
 class NumbersDialog(ReadInOrder, QDialog):
@@ -109,7 +104,7 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._begins = False
         """Begin was pressed before it was known what the numbers make"""
         self.errand = Errand(self, answered=self._answered, failed=raised, ended=self._ended)
-        self._picture = _Picture(window.theme, self)
+        self._picture = _Picture(self)
         self._instrument = Choice(self)
         self._counts = {side: Choice(self) for side in ("bass", "treble")}
         self._mounts = {side: Choice(self) for side in ("bass", "treble")}

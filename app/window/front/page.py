@@ -21,7 +21,6 @@ from app.look.paragraph import paragraph
 from app.look.plain import plain, short
 from app.look.scroll import steady
 from app.look.sizes import keep, px, sizes
-from app.look.theme import Theme
 from app.look.wrapping import WrappingButton
 from app.window.front.card import SIZE, Card
 from geometry.saying import say
@@ -43,10 +42,9 @@ class FrontPage(QWidget):
     recent_chosen = Signal(object)
     """a path"""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent, objectName="front")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self._theme = theme
         self.cards: list[Card] = []
         filled(QHBoxLayout(self), self._ways(), (self._samples(), 1), margins=(48, 36, 36, 24), gap=44)
 
@@ -75,7 +73,7 @@ class FrontPage(QWidget):
                 ("trace", say("From a photo or scan…"), say("Set to scale, and its outline traced.")),
                 ("open", say("Open a layout…"), say("Go on with one that you saved."))):
             way = QPushButton(word, self, objectName="way", iconSize=QSize(px(20), px(20)),
-                              icon=button_icon(SIGNS.get(key, key), self._theme))
+                              icon=button_icon(SIGNS.get(key, key)))
             way.setProperty("way", key)
             keep(way, fixed_panel=WAY)
             way.setAutoDefault(True)
@@ -124,7 +122,7 @@ class FrontPage(QWidget):
         """A card for each sample, by the name of its file until its picture comes."""
         for file in files:
             words = file.name.split(".")[0].replace("-", " ").capitalize()
-            card = Card(words, "", self._theme, self._shelf)
+            card = Card(words, "", self._shelf)
             card.setProperty("file", str(file))
             card.clicked.connect(self._card)
             card.installEventFilter(self)
@@ -159,14 +157,6 @@ class FrontPage(QWidget):
         for way in self.ways.values():
             way.setIconSize(QSize(px(20), px(20)))
         self._lay()
-
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        for card in self.cards:
-            card.set_theme(theme)
-        for key, way in self.ways.items():
-            way.setIcon(button_icon(SIGNS.get(key, key), theme))
 
     # ---- inside ---------------------------------------------------------
     def _columns(self) -> int:

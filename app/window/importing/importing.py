@@ -104,7 +104,7 @@ class ImportDialog(ReadInOrder, QDialog):
                                       checked=self._made_of.slanted_as(window.document.layout.nut), toggled=self._lay)
         self._nudge = [0.0, 0.0]
         self.result_layout: Headstock | None = None
-        self._preview = ImportPreview(window.theme, self)
+        self._preview = ImportPreview(self)
         self._preview.picked.connect(self._pick)
         self._unit = Choice(self, sizeAdjustPolicy=Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon,
                             minimumContentsLength=14, activated=self._read_again)

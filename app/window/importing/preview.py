@@ -10,7 +10,7 @@ from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QTransfo
 from PySide6.QtWidgets import QWidget
 
 from app.look.paths import painter_path
-from app.look.theme import Theme
+from app.look.theme import theme
 from geometry.curves import Matrix, Path
 from geometry.edits.imported_openings import Role
 from geometry.layout import Nut
@@ -35,9 +35,8 @@ class ImportPreview(QWidget):
     picked = Signal(int)
     """number of the loop that was clicked"""
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._theme = theme
         self._loops: list[Path] = []
         self._chains: list[Path] = []
         self._roles: list[str] = []
@@ -58,10 +57,6 @@ class ImportPreview(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(460, 560)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        self.update()
 
     def show_loops(self, loops: Sequence[Role], open_chains: Sequence[Path], place: Matrix, slant: float = 0.0,
                    neck: Path | None = None) -> None:
@@ -120,7 +115,7 @@ class ImportPreview(QWidget):
         self.update()
 
     def paintEvent(self, event) -> None:
-        t = self._theme
+        t = theme()
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.fillRect(self.rect(), QColor(t.paper))
@@ -163,12 +158,12 @@ class ImportPreview(QWidget):
             return QBrush(QColor(fills[role]))
         if role == "other":
             return QBrush(Qt.BrushStyle.NoBrush)
-        pale = QColor(self._theme.slot)
+        pale = QColor(theme().slot)
         pale.setAlphaF(0.5)
         return QBrush(pale)
 
     def _axes(self, painter: QPainter) -> None:
-        t = self._theme
+        t = theme()
         origin = self._move.map(QPointF(0, 0))
         pen = QPen(QColor(t.bore), 1)
         pen.setDashPattern([10, 4, 2, 4])

@@ -10,7 +10,6 @@ from typing import TYPE_CHECKING, TypeVar
 from msgspec.structs import replace
 from PySide6.QtCore import QTimer
 
-from app.look.theme import Theme
 from app.panels.book.book_panel import BookPanel
 from app.panels.book.book_rows import hour_cells, keys_of, note_cells, notes_of, price_cells, prices_of, sum_facts
 from app.panels.book.book_view import BookView
@@ -84,7 +83,7 @@ class BookRoom(PlanningRoom):
         super().__init__(window)
         self.panel = BookPanel(window.unit)
         self.readings = ReadingDesk(window)
-        self.view = self.centre = BookView(window.theme, self.readings.page)
+        self.view = self.centre = BookView(self.readings.page)
         self.strip = self.view.tabs
         self.work: Work | None = None
         self.rows: tuple[Line, ...] = ()
@@ -124,8 +123,6 @@ class BookRoom(PlanningRoom):
     def leave(self) -> None:
         self._writes = False
 
-    def set_theme(self, theme: Theme) -> None:
-        self.view.set_theme(theme)
 
     def end(self) -> None:
         self._writing.stop()

@@ -10,7 +10,6 @@ from app.look.elided import Elided
 from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.slider import Slider
-from app.look.theme import Theme
 from app.panels.order.step_page import StepPage
 from geometry.saying import say
 
@@ -26,10 +25,10 @@ class OrderCentre(QWidget):
 
     at_wanted = Signal(int)
 
-    def __init__(self, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.picture = StepPicture(theme, self)
-        self.page = StepPage(theme, self)
+        self.picture = StepPicture(self)
+        self.page = StepPage(self)
         self.title = Elided(self, objectName="title")
         self.slider = Slider(Qt.Orientation.Horizontal, self)
         self.slider.setPageStep(5)
@@ -79,10 +78,6 @@ class OrderCentre(QWidget):
         self._count.setText(say("{at} of {of}", at=at + 1, of=of) if of else "")
         self.title.setText(title)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self.picture.set_theme(theme)
-        self.page.set_theme(theme)
 
     def turn(self, by: int) -> None:
         """Some steps on, or back; stops at the ends."""

@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 from msgspec.structs import replace
 from PySide6.QtCore import QRectF
 
-from app.look.theme import Theme
 from app.panels.order.order_panel import OrderPanel
 from app.panels.order.order_rows import LOUD, order_rows, worst
 from app.panels.order.rate_rows import loud_words, tally
@@ -48,8 +47,8 @@ class OrderRoom(PlanningRoom):
 
     def __init__(self, window: Frame) -> None:
         super().__init__(window)
-        self.panel = OrderPanel(window.theme, window.unit)
-        self.centre = OrderCentre(window.theme)
+        self.panel = OrderPanel(window.unit)
+        self.centre = OrderCentre()
         self.strip = self.centre.title
         self.work: Work | None = None
         self.at = ""
@@ -84,9 +83,6 @@ class OrderRoom(PlanningRoom):
         self.centre.stop()
         self.panel.list.give_up()
 
-    def set_theme(self, theme: Theme) -> None:
-        self.panel.set_theme(theme)
-        self.centre.set_theme(theme)
 
     def set_unit(self, unit: LengthUnit) -> None:
         self.panel.set_unit(unit)

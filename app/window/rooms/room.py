@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QWidget
 
-from app.look.theme import Theme
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -66,9 +65,6 @@ class StageRoom(QObject):
 
     def shown(self) -> None:
         """The layout on show has changed, also while something is dragged. Must be quick."""
-
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit; `refresh` follows."""

@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING
 from msgspec import Struct
 from msgspec.structs import replace
 
-from app.look.theme import Theme
 from app.panels.pages import template_rows
 from app.panels.router.rout_panel import RoutPanel
 from app.panels.router.rout_sheet import RoutSheet, rout_sheets, template_notes
@@ -58,7 +57,7 @@ class RouterRoom(PlanningRoom):
 
     def __init__(self, window: Frame) -> None:
         super().__init__(window)
-        self.panel = RoutPanel(window.theme, window.unit)
+        self.panel = RoutPanel(window.unit)
         self.panel.edited.connect(window.document.apply)
         self.panel.refused.connect(window.foot.refuse)
         self.panel.plan_chosen.connect(self._choose)
@@ -107,8 +106,6 @@ class RouterRoom(PlanningRoom):
         """While something is dragged the marks of the layout before it would lie: take them away."""
         self.window.canvas.show_more(self.marks())
 
-    def set_theme(self, theme: Theme) -> None:
-        self.panel.set_theme(theme)
 
     def set_unit(self, unit: LengthUnit) -> None:
         self.panel.set_unit(unit)

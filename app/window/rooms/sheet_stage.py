@@ -9,7 +9,6 @@ from shiboken6 import isValid
 
 from app.formats.errors import FormatError
 from app.formats.paper import Page
-from app.look.theme import Theme
 from app.preview import SheetPreview
 from app.window import ask
 from app.window.rooms.planning import PlanningRoom, PlanWords
@@ -37,7 +36,7 @@ class SheetStage(PlanningRoom):
 
     def __init__(self, window: Frame) -> None:
         super().__init__(window)
-        self.preview = self.centre = SheetPreview(window.theme)
+        self.preview = self.centre = SheetPreview()
         self.pages: list[Page] = []
         self.plan_over(self.preview, WORDS, self.preview.right)
 
@@ -47,8 +46,6 @@ class SheetStage(PlanningRoom):
         if not self.planning.see_to(wanted, partial(_lay_out, *wanted)) and not self.pages and self.errand.busy:
             self.preview.show_message(say("Laying out the pages…"))
 
-    def set_theme(self, theme: Theme) -> None:
-        self.preview.set_theme(theme)
 
     def print(self) -> None:
         """Print the pages on show through the system's dialog, at 100 %."""

@@ -87,7 +87,8 @@ def _asked(window: MainWindow, found: Leftover, look: Look) -> str:
                      say("Opened from: {path} – not there now", path=found.path))
     try:
         from app.look.picture import picture  # here: most starts find nothing
-        seen = picture(opened_out(layout), window.theme, *PICTURE, window.devicePixelRatioF())
+        from app.look.theme import theme
+        seen = picture(opened_out(layout), theme(), *PICTURE, window.devicePixelRatioF())
     except Exception as error:
         # It may be what the program died of.
         seen = QPixmap()

@@ -11,7 +11,7 @@ from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap, QTransf
 from PySide6.QtWidgets import QWidget
 
 from app.look.painting import focus_ring
-from app.look.theme import Theme
+from app.look.theme import theme
 from app.window.tracing.loupe import paint_loupe
 from geometry.saying import say
 from geometry.vectors import Vec2
@@ -44,10 +44,9 @@ class PictureBoard(QWidget):
     pressed = Signal(object)
     """a place of the picture that was pressed beside every handle"""
 
-    def __init__(self, picture: QPixmap, theme: Theme, parent: QWidget | None = None) -> None:
+    def __init__(self, picture: QPixmap, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._picture = picture
-        self._theme = theme
         self._handles: dict[str, Handle] = {}
         self._closed: frozenset[str] = frozenset()
         self._current = ""
@@ -73,10 +72,6 @@ class PictureBoard(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(620, 640)
 
-    def set_theme(self, theme: Theme) -> None:
-        """Repaint in another set of colours."""
-        self._theme = theme
-        self.update()
 
     # ---- what to show ---------------------------------------------------
     def show_handles(self, handles: Sequence[Handle], closed: frozenset[str] = frozenset()) -> None:
@@ -145,7 +140,7 @@ class PictureBoard(QWidget):
 
     # ---- painting -------------------------------------------------------
     def paintEvent(self, event) -> None:
-        t = self._theme
+        t = theme()
         painter = QPainter(self)
         painter.fillRect(self.rect(), QColor(t.paper))
         view = self._transform()
@@ -190,10 +185,10 @@ class PictureBoard(QWidget):
             for x, y in ((1, 0), (-1, 0), (0, 1), (0, -1)):
                 painter.drawLine(QPointF(at.x() + 4 * x, at.y() + 4 * y), QPointF(at.x() + 16 * x, at.y() + 16 * y))
 
-        _twice(painter, self._theme.panel, self._theme.ring, 2.0, draw)
+        _twice(painter, theme().panel, theme().ring, 2.0, draw)
 
     def _paint_handle(self, painter: QPainter, handle: Handle) -> None:
-        t, at = self._theme, self.pixel(handle.at)
+        t, at = theme(), self.pixel(handle.at)
         colour = t.spoils if handle.group == "nut" else t.bore
         held = handle.key == self._current and self.hasFocus()
 

@@ -81,7 +81,7 @@ class LayDialog(ReadInOrder, QDialog):
             "bass": (0.42 * w, 0.85 * h), "treble": (0.58 * w, 0.85 * h)}
         self._began_at = dict(self._at)
         """where the program put the marks: one that lies there still means nothing"""
-        self.board = PictureBoard(pixmap(read.jpeg), window.theme, self)
+        self.board = PictureBoard(pixmap(read.jpeg), self)
         self.board.moved.connect(self._moved)
         self.board.let_go.connect(self._catch)
         self._grey: np.ndarray | None = None

@@ -76,7 +76,7 @@ class TraceDialog(ReadInOrder, QDialog):
         self.errand = Errand(self, answered=self._answered, failed=self._failed, ended=self._ended)
         self._progress: Progress | None = None
         self._again = False
-        self.board = PictureBoard(pixmap(picture.jpeg), window.theme, self)
+        self.board = PictureBoard(pixmap(picture.jpeg), self)
         self.board.put_pen(self._at)
         self.board.pressed.connect(self._pressed)
         self.tolerance = Choice(self)

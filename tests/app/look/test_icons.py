@@ -74,7 +74,7 @@ def test_an_icon_is_given_as_it_was_painted_at_every_scale(qapp, points, ratio):
     from PySide6.QtCore import QSize
     pixels = round(points * ratio)
     theme = THEMES["day"]
-    given = button_icon("measure", theme).pixmap(QSize(points, points), ratio).toImage()
+    given = button_icon("measure").pixmap(QSize(points, points), ratio).toImage()
     assert (given.width(), given.height()) == (pixels, pixels)
     given.setDevicePixelRatio(1)
     own = paint("measure", pixels, theme.ink, theme.wood, theme.bore).toImage()
@@ -100,7 +100,7 @@ def test_a_copy_of_an_icon_that_is_changed_outlives_the_collector(qapp):
     """Qt keeps a clone of the engine that Python has no other hold of: without `_clones` this painted freed memory."""
     copies = []
     for name in list(SHAPES)[:6]:
-        copy = QIcon(button_icon(name, THEMES["day"]))
+        copy = QIcon(button_icon(name))
         copy.setIsMask(True)
         copies.append(copy)
     gc.collect()

@@ -6,7 +6,6 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from app.look.theme import DAY
 from app.panels.change_list import ChangeList, ChangeRow
 from app.panels.snags.chance_list import CLEARANCE, ChanceList
 from app.panels.snags.snag_list import SNAG, SnagList
@@ -18,19 +17,19 @@ KEYS = [Qt.Key.Key_Down, Qt.Key.Key_PageDown, Qt.Key.Key_End, Qt.Key.Key_Up, Qt.
 
 
 def snags():
-    shown = SnagList(DAY)
+    shown = SnagList()
     shown.show_snags(check(demo()).snags)
     return shown, shown.chosen
 
 
 def chances():
-    shown = ChanceList(DAY)
+    shown = ChanceList()
     shown.show_simulation(simulate(demo(), 300), "mm")
     return shown, shown.chosen
 
 
 def changes():
-    shown = ChangeList(DAY)
+    shown = ChangeList()
     shown.show_rows(tuple(ChangeRow(i, f"step {i}", "past" if i else "present", False) for i in range(40)))
     return shown, shown.wanted
 

@@ -7,7 +7,6 @@ from PySide6.QtWidgets import QGraphicsScene
 from app.canvas import snag_marks
 from app.canvas.free_room import FreeRoom
 from app.canvas.snag_marks import MOST_SOUGHT, SPOTS, SnagLayer
-from app.look.theme import DAY
 from app.panels.snags.snag_card import AT_ONCE, REMEMBERED, SnagCard
 from app.panels.snags.snag_list import SnagList
 from app.window.demo import demo
@@ -27,7 +26,7 @@ def test_a_long_list_is_measured_in_turns_and_is_then_as_high_as_its_cards(qtbot
     laid = []
     own = SnagCard._lay
     monkeypatch.setattr(SnagCard, "_lay", lambda card, option, index, width: laid.append(index.row()) or own(card, option, index, width))
-    shown = SnagList(DAY)
+    shown = SnagList()
     qtbot.addWidget(shown)
     shown.resize(360, 400)
     shown.show()
@@ -48,7 +47,7 @@ def test_a_long_list_is_measured_in_turns_and_is_then_as_high_as_its_cards(qtbot
 
 def test_heights_are_remembered_of_about_what_the_list_shows(qtbot, monkeypatch):
     """Each step of a drag brings snags that are new: none of those that are gone is kept for good, and none of those shown is measured again."""
-    shown = SnagList(DAY)
+    shown = SnagList()
     qtbot.addWidget(shown)
     shown.resize(360, 400)
     shown.show()
@@ -72,7 +71,7 @@ def test_room_for_cards_is_sought_for_the_worst_alone(qtbot, monkeypatch):
     own = FreeRoom.has
     monkeypatch.setattr(snag_marks.FreeRoom, "has", lambda room, box: asked.append(box) or own(room, box))
     scene = QGraphicsScene()
-    layer = SnagLayer(scene, DAY, QFont())
+    layer = SnagLayer(scene, QFont())
     layer.show([(snag, "1.2 < 3") for snag in many()])
     assert 0 < len(asked) <= MOST_SOUGHT * len(SPOTS)
     assert len(scene.items()) == MANY, "each has its ring"

@@ -6,7 +6,7 @@ from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, Qt
 from PySide6.QtGui import QImage, QPainter, QWheelEvent
 from PySide6.QtWidgets import QApplication
 
-from app.look.theme import DAY, LAMP
+from app.look.theme import DAY, LAMP, use_theme
 from app.preview import SheetPreview
 from app.printing.page_paint import paint_shapes, shapes_of
 from tests.app.sheets.printed import made
@@ -15,7 +15,7 @@ from tests.waiting import until
 
 @pytest.fixture
 def preview(qtbot):
-    widget = SheetPreview(DAY)
+    widget = SheetPreview()
     qtbot.addWidget(widget)
     widget.resize(900, 700)
     widget.show()
@@ -70,7 +70,8 @@ def test_pages_are_turned_by_key_and_stop_at_the_ends(preview, qtbot):
 
 def test_the_paper_is_white_and_its_ink_dark_in_both_sets_of_colours(preview):
     for theme in (DAY, LAMP):
-        preview.set_theme(theme)
+        use_theme(theme)
+        preview.view.follow_theme()
         preview.turn(-1000)
         preview.view.zoom_full_size()
         preview.view.zoom(4.0 / preview.view.pixels_per_mm * 2)
