@@ -41,8 +41,8 @@ class HistoryButtons(QWidget):
         row.setContentsMargins(0, 2, 14, 0)
         row.setSpacing(4)
         for key, action in self._actions.items():
-            button = QToolButton(self, objectName="tiny", focusPolicy=Qt.FocusPolicy.TabFocus, checkable=action.isCheckable(), icon=button_icon(key),
-                                 clicked=action.trigger)
+            button = QToolButton(self, objectName="tiny", focusPolicy=Qt.FocusPolicy.TabFocus, checkable=action.isCheckable(),
+                                 icon=button_icon(key), clicked=action.trigger)
             action.changed.connect(self.follow)
             self.buttons[key] = button
             row.addWidget(button)

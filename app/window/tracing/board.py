@@ -171,7 +171,7 @@ class PictureBoard(QWidget):
             self._paint_handle(painter, handle)
         if self._held:
             paint_loupe(painter, self._picture, self._handles[self._held].at, self.pixel(self._handles[self._held].at),
-                        QRectF(self.rect()), view.m11(), t)
+                        QRectF(self.rect()), view.m11())
         if self.hasFocus():
             if not self._handles:
                 self._paint_pen(painter)
