@@ -68,7 +68,6 @@ class GripLayer(QGraphicsItem):
         self.prepareGeometryChange()
         self._scale = pixels_per_mm
 
-
     def boundingRect(self) -> QRectF:
         if not self._grips:
             return QRectF()

@@ -35,7 +35,6 @@ class Pen(QGraphicsItem):
             self._down = down
             self.update()
 
-
     def boundingRect(self) -> QRectF:
         reach = (ARM + 3) * sizes().factor
         return QRectF(-reach, -reach, 2 * reach, 2 * reach)

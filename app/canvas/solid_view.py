@@ -53,7 +53,6 @@ class SolidView(QWidget):
         """Show a layout with its snags and what is held."""
         self.turntable.show_layout(layout, snags, feature_states(list(snags), held))
 
-
     def _chosen(self) -> None:
         self.turntable.look(self._views[self.sender()])
 
@@ -92,7 +91,6 @@ class Turntable(QWidget):
         """Look from another side."""
         self.view = view
         self.update()
-
 
     # ---- the picture ----------------------------------------------------
     def paintEvent(self, event) -> None:

@@ -40,7 +40,6 @@ class StepPicture(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(520, 620)
 
-
     def show_drawing(self, drawing: Drawing, box: QRectF, words: str) -> None:
         """Show a display list, fitted so that `box` (mm) is seen; `words` are what is read out for it."""
         self._painting = Painting(drawing)

@@ -86,7 +86,6 @@ class PointerTag(QGraphicsItem):
         self.setPos(*at)
         self.show()
 
-
     def set_font(self, font: QFont) -> None:
         """Write in another font from the next words on."""
         self._font, self._bold = QFont(font), QFont(font)

@@ -32,7 +32,6 @@ class SectionView(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(say("Section along the bore"))
 
-
     def show_drawing(self, drawing: Drawing, signs: Signs = (), moving: bool = False) -> None:
         """Show a display list and the snags in it; an empty list hides the view.
 

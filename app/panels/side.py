@@ -129,4 +129,3 @@ class SidePanel(QWidget):
         self._unit = unit
         if self._inside is not None:
             self._inside.set_unit(unit)
-

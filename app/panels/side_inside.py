@@ -186,4 +186,3 @@ class SideInside(QSplitter):
         self._facts.set_unit(unit)
         self._fields.set_unit(unit)
         self.snags.set_unit(unit)
-

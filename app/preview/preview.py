@@ -85,7 +85,6 @@ class SheetPreview(QWidget):
         """Pictures of the pages for letters of another size."""
         self.model.follow_sizes()
 
-
     @property
     def current(self) -> int:
         """Number of the page on show, 0 first; -1 for none."""

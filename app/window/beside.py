@@ -43,4 +43,3 @@ class Beside(QSplitter):
         """Keep the head in space as the drawing is, if it is on show."""
         if self.solid is not None and not self.solid.isHidden():
             self.solid.show_layout(layout, snags, held)
-

@@ -181,7 +181,6 @@ class ToolBar(QWidget):
             self._tools[self.tool].setFocus()
         self._actions[key].setEnabled(on)
 
-
     # ---- room for words ---------------------------------------------------
     def resizeEvent(self, event) -> None:
         super().resizeEvent(event)

@@ -124,7 +124,6 @@ class OrderPanel(QWidget):
         """Counts and changes as they are shown."""
         return f"{self._tally.text()}\n{self._changes.text()}"
 
-
     def set_unit(self, unit: LengthUnit) -> None:
         """Nothing here but the rows has lengths, and those come anew."""
         self._hours.set_unit(unit)

@@ -57,7 +57,6 @@ class PassStepper(QWidget):
                 widget.setVisible(several)
             self._show()
 
-
     def back(self) -> None:
         """One pass back."""
         self.slider.setValue(self.slider.value() - 1)

@@ -80,4 +80,3 @@ class ChancePage(QWidget):
         """Show lengths in another unit."""
         self._unit = unit
         self.list.show_simulation(self._chances.simulation, unit)
-

@@ -48,7 +48,6 @@ class Card(QPushButton):
         self.setToolTip(plain(about))
         self.update()
 
-
     def follow_sizes(self) -> None:
         """As large as the letters ask for."""
         self.setFixedSize(sizes().soft(SIZE.width()), sizes().soft(SIZE.height()) + self._room() - WORDS)

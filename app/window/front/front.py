@@ -74,7 +74,6 @@ class Front(QObject):
             self._window.canvas.fit(self._window.document.shown)
             self._window.canvas.view.setFocus()
 
-
     def end(self) -> None:
         """The window goes: wait for the picture that is being drawn, and begin no other."""
         self.errand.end()

@@ -72,7 +72,6 @@ class _Picture(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(400, 520)
 
-
     def show_tried(self, answer: Tried) -> None:
         self._picture = FacePicture(answer.marks, answer.frame) if answer.marks else None
         self._faint = answer.layout is None

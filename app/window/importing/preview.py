@@ -57,7 +57,6 @@ class ImportPreview(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(460, 560)
 
-
     def show_loops(self, loops: Sequence[Role], open_chains: Sequence[Path], place: Matrix, slant: float = 0.0,
                    neck: Path | None = None) -> None:
         """Show closed loops with their roles and loose chains, mapped by `place`, and a nut line slanted by so many degrees; also

@@ -123,7 +123,6 @@ class BookRoom(PlanningRoom):
     def leave(self) -> None:
         self._writes = False
 
-
     def end(self) -> None:
         self._writing.stop()
         super().end()

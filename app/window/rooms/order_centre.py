@@ -78,7 +78,6 @@ class OrderCentre(QWidget):
         self._count.setText(say("{at} of {of}", at=at + 1, of=of) if of else "")
         self.title.setText(title)
 
-
     def turn(self, by: int) -> None:
         """Some steps on, or back; stops at the ends."""
         self.at_wanted.emit(min(max(self.slider.value() + by, 0), self.slider.maximum()))

@@ -83,7 +83,6 @@ class OrderRoom(PlanningRoom):
         self.centre.stop()
         self.panel.list.give_up()
 
-
     def set_unit(self, unit: LengthUnit) -> None:
         self.panel.set_unit(unit)
 

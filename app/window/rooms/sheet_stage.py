@@ -46,7 +46,6 @@ class SheetStage(PlanningRoom):
         if not self.planning.see_to(wanted, partial(_lay_out, *wanted)) and not self.pages and self.errand.busy:
             self.preview.show_message(say("Laying out the pages…"))
 
-
     def print(self) -> None:
         """Print the pages on show through the system's dialog, at 100 %."""
         from app.printing.job import print_sheets

@@ -72,7 +72,6 @@ class PictureBoard(QWidget):
     def sizeHint(self) -> QSize:
         return QSize(620, 640)
 
-
     # ---- what to show ---------------------------------------------------
     def show_handles(self, handles: Sequence[Handle], closed: frozenset[str] = frozenset()) -> None:
         """Show these handles; groups in `closed` are joined to a ring."""
