@@ -101,58 +101,32 @@ def save_first(parent: QtWidgets.QWidget, name: str) -> Literal["save", "discard
 
 def changed_elsewhere(parent: QtWidgets.QWidget, name: str) -> Literal["theirs", "mine", "elsewhere", "cancel"]:
     """What to do when another program has written the file that is about to be saved."""
-    box = _box(parent)
-    box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
-    box.setWindowTitle(say("Changed by another program"))
-    box.setText(say("{name} was written by another program after it was opened here.", name=name))
-    box.setInformativeText(say("Saving yours keeps theirs beside it as the version before. Taking theirs makes yours "
-                               "one undo away."))
-    roles = QtWidgets.QMessageBox.ButtonRole
-    elsewhere = box.addButton(say("Save mine elsewhere…"), roles.AcceptRole)
-    mine = box.addButton(say("Save mine here"), roles.DestructiveRole)
-    theirs = box.addButton(say("Take theirs"), roles.ActionRole)
-    box.addButton(say("Do nothing"), roles.RejectRole)
-    box.setDefaultButton(elsewhere)
-    return _answer(box, {elsewhere: "elsewhere", mine: "mine", theirs: "theirs"}, "cancel")
+    return _choice(parent, say("Changed by another program"),
+                   say("{name} was written by another program after it was opened here.", name=name),
+                   say("Saving yours keeps theirs beside it as the version before. Taking theirs makes yours one undo away."),
+                   "elsewhere", warning=True, elsewhere=(say("Save mine elsewhere…"), "Accept"), mine=(say("Save mine here"), "Destructive"),
+                   theirs=(say("Take theirs"), "Action"), cancel=(say("Do nothing"), "Reject"))
 
 
 def not_saved(parent: QtWidgets.QWidget, text: str, certain: bool = True) -> Literal["elsewhere", "again", "later"]:
     """What to do when the layout could not be saved; not `certain`: when it may yet last where it was written."""
-    box = _box(parent)
-    box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
-    box.setWindowTitle(say("The layout was not saved") if certain else say("It is not certain that the layout was saved"))
-    box.setText(text)
-    box.setInformativeText(say("Your work is still here in the window, as it was."))
-    elsewhere = box.addButton(say("Save elsewhere…"), QtWidgets.QMessageBox.ButtonRole.AcceptRole)
-    again = box.addButton(say("Try again"), QtWidgets.QMessageBox.ButtonRole.ActionRole)
-    box.addButton(say("Not now"), QtWidgets.QMessageBox.ButtonRole.RejectRole)
-    box.setDefaultButton(elsewhere)
-    return _answer(box, {elsewhere: "elsewhere", again: "again"}, "later")
+    return _choice(parent, say("The layout was not saved") if certain else say("It is not certain that the layout was saved"), text,
+                   say("Your work is still here in the window, as it was."), "elsewhere", warning=True,
+                   elsewhere=(say("Save elsewhere…"), "Accept"), again=(say("Try again"), "Action"), later=(say("Not now"), "Reject"))
 
 
 def write_over(parent: QtWidgets.QWidget, name: str, kept: bool = True) -> bool:
     """Whether a file of that name may be replaced; `kept` when what is in it now stays beside it."""
-    box = _box(parent)
-    box.setIcon(QtWidgets.QMessageBox.Icon.Question)
-    box.setWindowTitle(say("Replace this file?"))
-    box.setText(say("{name} is there already. Its present version would be kept beside it as the version before.",
-                    name=name) if kept else
-                say("{name} is there already. What is in it now would be lost.", name=name))
-    replace = box.addButton(say("Replace it"), QtWidgets.QMessageBox.ButtonRole.AcceptRole)
-    box.setDefaultButton(box.addButton(say("Leave it"), QtWidgets.QMessageBox.ButtonRole.RejectRole))
-    return _answer(box, {replace: "yes"}, "no") == "yes"
+    text = (say("{name} is there already. Its present version would be kept beside it as the version before.", name=name) if kept else
+            say("{name} is there already. What is in it now would be lost.", name=name))
+    return _choice(parent, say("Replace this file?"), text, "", "no", yes=(say("Replace it"), "Accept"), no=(say("Leave it"), "Reject")) == "yes"
 
 
 def uncorrected(parent: QtWidgets.QWidget, text: str) -> bool:
     """Whether to print without a correction, of which `text` says why it cannot be had."""
-    box = _box(parent)
-    box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
-    box.setWindowTitle(say("Print without a correction?"))
-    box.setText(text)
-    box.setInformativeText(say("The pages would come out at 100 %, not corrected: measure the bars before you glue."))
-    go_on = box.addButton(say("Print uncorrected"), QtWidgets.QMessageBox.ButtonRole.AcceptRole)
-    box.setDefaultButton(box.addButton(say("Do not print"), QtWidgets.QMessageBox.ButtonRole.RejectRole))
-    return _answer(box, {go_on: "yes"}, "no") == "yes"
+    return _choice(parent, say("Print without a correction?"), text,
+                   say("The pages would come out at 100 %, not corrected: measure the bars before you glue."), "no", warning=True,
+                   yes=(say("Print uncorrected"), "Accept"), no=(say("Do not print"), "Reject")) == "yes"
 
 
 def tell(parent: QtWidgets.QWidget, title: str, text: str) -> None:
@@ -205,39 +179,19 @@ def recover(parent: QtWidgets.QWidget, text: str, picture: QPixmap) -> Literal["
 
 
 def _throw_away(parent: QtWidgets.QWidget) -> bool:
-    box = _box(parent)
-    box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
-    box.setWindowTitle(say("Throw this work away?"))
-    box.setText(say("What was not saved is in no other file, and nothing brings it back."))
-    drop = box.addButton(say("Throw it away for good"), QtWidgets.QMessageBox.ButtonRole.DestructiveRole)
-    box.setDefaultButton(box.addButton(say("Keep it"), QtWidgets.QMessageBox.ButtonRole.RejectRole))
-    return _answer(box, {drop: "yes"}, "no") == "yes"
+    return _choice(parent, say("Throw this work away?"), say("What was not saved is in no other file, and nothing brings it back."), "",
+                   "no", warning=True, yes=(say("Throw it away for good"), "Destructive"), no=(say("Keep it"), "Reject")) == "yes"
 
 
 def _recover(parent: QtWidgets.QWidget, text: str, picture: QPixmap) -> str:
-    box = _box(parent)
-    box.setWindowTitle(say("Unsaved work was found"))
-    box.setText(text)
-    box.setIconPixmap(picture)
-    take = box.addButton(say("Open it"), QtWidgets.QMessageBox.ButtonRole.AcceptRole)
-    drop = box.addButton(say("Throw it away"), QtWidgets.QMessageBox.ButtonRole.DestructiveRole)
-    box.addButton(say("Ask me next time"), QtWidgets.QMessageBox.ButtonRole.RejectRole)
-    box.setDefaultButton(take)
-    return _answer(box, {take: "open", drop: "discard"}, "later")
+    return _choice(parent, say("Unsaved work was found"), text, "", "open", picture, open=(say("Open it"), "Accept"),
+                   discard=(say("Throw it away"), "Destructive"), later=(say("Ask me next time"), "Reject"))
 
 
 def unreadable(parent: QtWidgets.QWidget, text: str, place: Path) -> Literal["enough", "later"]:
     """Tell of unsaved work that cannot be read, and show the folder it lies in when asked to; whether to tell of it again."""
-    box = _box(parent)
-    box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
-    box.setWindowTitle(say("Unsaved work could not be read"))
-    box.setText(text)
-    box.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard)
-    show = box.addButton(say("Show its folder"), QtWidgets.QMessageBox.ButtonRole.ActionRole)
-    enough = box.addButton(say("Do not tell me again"), QtWidgets.QMessageBox.ButtonRole.DestructiveRole)
-    later = box.addButton(say("Remind me next time"), QtWidgets.QMessageBox.ButtonRole.RejectRole)
-    box.setDefaultButton(later)
-    answer = _answer(box, {show: "show", enough: "enough"}, "later")
+    answer = _choice(parent, say("Unsaved work could not be read"), text, "", "later", warning=True, copied=True,
+                     show=(say("Show its folder"), "Action"), enough=(say("Do not tell me again"), "Destructive"), later=(say("Remind me next time"), "Reject"))
     if answer == "show":
         from PySide6.QtCore import QUrl  # here, as the dialogs' kinds above
         from PySide6.QtGui import QDesktopServices
@@ -245,6 +199,25 @@ def unreadable(parent: QtWidgets.QWidget, text: str, place: Path) -> Literal["en
         QDesktopServices.openUrl(QUrl.fromLocalFile(str(place)))
         return "later"
     return answer
+
+
+def _choice(parent: QtWidgets.QWidget, title: str, text: str, more: str, default: str, picture: QPixmap | None = None,
+            warning: bool = False, copied: bool = False, **buttons: tuple[str, str]) -> str:
+    """The key of the button that was pressed. Each has its words and its role, of which the last is the answer of whoever closes
+    the box; Enter presses that of `default`. A question that is no warning may show a picture. `copied`: its text can be copied."""
+    box = _box(parent)
+    icons = QtWidgets.QMessageBox.Icon
+    box.setIcon(icons.Warning if warning else icons.Question)
+    if picture is not None:
+        box.setIconPixmap(picture)
+    box.setWindowTitle(title)
+    box.setText(text)
+    box.setInformativeText(more)
+    if copied:
+        box.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard)
+    made = {box.addButton(words, QtWidgets.QMessageBox.ButtonRole[f"{role}Role"]): key for key, (words, role) in buttons.items()}
+    box.setDefaultButton(next(button for button, key in made.items() if key == default))
+    return _answer(box, made, list(buttons)[-1])
 
 
 def _box(parent: QtWidgets.QWidget) -> QtWidgets.QMessageBox:
