@@ -44,7 +44,8 @@ def main(folder: Path, letters: int, also: str) -> None:
     settings.setValue("letters", str(letters))
     for theme in THEMES.values():
         icon_sheet(theme).save(str(folder / f"icons-{theme.name}.png"))
-        window = MainWindow(demo(), None, Windows(settings), theme)
+        settings.setValue("theme", theme.name)
+        window = MainWindow(demo(), None, Windows(settings))
         for size, mark in (((1440, 900), also), ((1280, 720), f"{also}-small")):
             window.show()
             _rest(50)

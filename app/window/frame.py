@@ -16,7 +16,7 @@ from app.canvas import Canvas
 from app.document import Document
 from app.look.calm import Calm
 from app.look.filled import filled
-from app.look.theme import Theme, use_theme
+from app.look.theme import use_theme
 from app.panels.side import SidePanel
 from app.tools import Gesture, Pointer
 from app.window import kept
@@ -47,12 +47,12 @@ class Frame(QMainWindow):
     drawing_wanted = Signal()
     """the keyboard is to go to the drawing, or to what stands in its place"""
 
-    def __init__(self, layout: Headstock, path: Path | None, settings: QSettings, theme: Theme | None, others: Others) -> None:
-        """Without a theme the colours that the maker chose. The parts come with `lay_out`."""
+    def __init__(self, layout: Headstock, path: Path | None, settings: QSettings, others: Others) -> None:
+        """In the colours that the maker chose. The parts come with `lay_out`."""
         super().__init__()
         self.settings = settings
         self.unit: LengthUnit = kept.one_of(settings, "unit", get_args(LengthUnit), "mm")
-        use_theme(theme or chosen_theme(settings))
+        use_theme(chosen_theme(settings))
         take_letters(settings)
         self.document = Document(layout, path, self)
         self.files = Files(self.document, self, settings, others)

@@ -10,7 +10,6 @@ from PySide6.QtCore import Qt
 from app.document.journal import Journal
 from app.formats.paper import PAPERS, usual_paper
 from app.look import walk
-from app.look.theme import Theme
 from app.panels.snags.snag_words import placed
 from app.tools import Done, Shown
 from app.window import actions, closing, kept, place
@@ -50,12 +49,11 @@ HELD_AS = {"nut line": "nut"}
 class MainWindow(Frame):
     """One window with one layout."""
 
-    def __init__(self, layout: Headstock, path: Path | None, windows: Windows, theme: Theme | None = None,
-                 drawing_first: bool = False) -> None:
+    def __init__(self, layout: Headstock, path: Path | None, windows: Windows, drawing_first: bool = False) -> None:
         """One of all `windows`. With `drawing_first` the panel on the right is filled after the drawing was painted
         (app/window/opening.py)."""
         self.windows = windows
-        super().__init__(layout, path, windows.settings, theme, windows)
+        super().__init__(layout, path, windows.settings, windows)
         self.windows.add(self)
         self.asked = False
         """whether the maker has been asked about unsaved work already, as the whole program ends"""

@@ -11,7 +11,6 @@ from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, QSettings, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from app.look.theme import DAY
 from app.threads.collector import Collector
 from app.window.demo import demo
 from app.window.main import MainWindow
@@ -81,7 +80,7 @@ def lines(rounds: int) -> Iterator[Line]:
     Collector(application)
     with tempfile.TemporaryDirectory(prefix="pegwright-drag-") as folder:
         settings = QSettings(str(Path(folder) / "settings.ini"), QSettings.Format.IniFormat)
-        window = MainWindow(free_from_row(demo(), TUNER), None, Windows(settings), DAY)
+        window = MainWindow(free_from_row(demo(), TUNER), None, Windows(settings))
         window.resize(1360, 880)
         window.show()
         _settle(0.5)

@@ -64,7 +64,7 @@ class Day:
         self._settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
         self._windows = Windows(self._settings, folder / "journal")
         Collector(self._windows)
-        self._window = MainWindow(demo(), None, self._windows, DAY)
+        self._window = MainWindow(demo(), None, self._windows)
         self._window.show()
         self._faults = Faults(self._windows)
         self._faults.install()

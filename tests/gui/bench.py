@@ -7,7 +7,6 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.look.descendants import below
-from app.look.theme import DAY
 from app.panels.forms.fields import Field
 from app.panels.forms.form import Form
 from app.panels.strings.string_table import StringTable
@@ -29,7 +28,7 @@ class Bench:
 
     def __init__(self, qtbot, tmp_path, layout: Headstock | None = None) -> None:
         settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
-        self.window = MainWindow(layout or demo(), None, Windows(settings), DAY)
+        self.window = MainWindow(layout or demo(), None, Windows(settings))
         qtbot.addWidget(self.window, before_close_func=_forget)
         self.window.resize(1360, 880)
         self.window.show()

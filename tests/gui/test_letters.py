@@ -8,7 +8,6 @@ from PySide6.QtWidgets import QAbstractButton, QApplication
 from app.languages.catalogue import speak
 from app.look import sizes
 from app.look.descendants import below
-from app.look.theme import DAY, LAMP
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.stages import STAGES
@@ -23,7 +22,7 @@ from tests.waiting import on_screen, until
 def test_no_word_is_cut_off_on_any_stage(percent, qtbot, tmp_path):
     settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
     settings.setValue("letters", str(percent))
-    window = MainWindow(demo(), None, Windows(settings), DAY)
+    window = MainWindow(demo(), None, Windows(settings))
     qtbot.addWidget(window, before_close_func=_forget)
     window.resize(1360, 880)
     window.show()
@@ -164,7 +163,7 @@ def test_long_words_in_the_largest_letters_are_squeezed_on_no_stage_of_a_small_w
     settings.setValue("letters", "200")
     speak("de")
     try:
-        window = MainWindow(demo(), None, Windows(settings), DAY)
+        window = MainWindow(demo(), None, Windows(settings))
         qtbot.addWidget(window, before_close_func=_forget)
         window.resize(1024, 700)
         window.show()
@@ -192,9 +191,10 @@ def test_steps_that_begin_alike_are_told_apart_where_they_are_shortened(bench):
 def test_letters_of_twice_the_size_leave_the_window_on_a_screen_of_1024(language, qtbot, tmp_path):
     settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
     settings.setValue("letters", "200")
+    settings.setValue("theme", "lamp")
     try:
         speak(language)
-        window = MainWindow(demo(), None, Windows(settings), LAMP)
+        window = MainWindow(demo(), None, Windows(settings))
         qtbot.addWidget(window, before_close_func=_forget)
         window.resize(760, 640)
         window.show()

@@ -10,7 +10,6 @@ longest are printed with what ran (`-s` shows them).
 import pytest
 from PySide6.QtCore import QSettings
 
-from app.look.theme import DAY
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.windows import Windows
@@ -37,7 +36,7 @@ def bench(qtbot, folder) -> Bench:
     folder.mkdir()
     settings = QSettings(str(folder / "settings.ini"), QSettings.Format.IniFormat)
     made = Bench.__new__(Bench)
-    made.window = MainWindow(demo(), None, Windows(settings, folder / "journal"), DAY)
+    made.window = MainWindow(demo(), None, Windows(settings, folder / "journal"))
     qtbot.addWidget(made.window, before_close_func=lambda window: window.document.replace(window.document.layout, None))
     made.window.resize(1360, 880)
     made.window.show()

@@ -4,7 +4,6 @@ import pytest
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtTest import QTest
 
-from app.look.theme import DAY
 from app.window.demo import demo
 from app.window.main import MainWindow
 from app.window.windows import Windows
@@ -17,7 +16,7 @@ LEFT = Qt.MouseButton.LeftButton
 def opened(qtbot, tmp_path):
     """A window as a start makes it, shown but without a turn of the event loop yet."""
     settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
-    window = MainWindow(demo(), None, Windows(settings), DAY, drawing_first=True)
+    window = MainWindow(demo(), None, Windows(settings), drawing_first=True)
     qtbot.addWidget(window, before_close_func=lambda window: window.document.replace(window.document.layout, None))
     window.resize(1360, 880)
     window.show()

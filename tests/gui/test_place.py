@@ -7,7 +7,6 @@ from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtCore import QPoint, QRect, QSettings, QSize, Qt
 
-from app.look.theme import DAY
 from app.window import place
 from app.window.demo import demo
 from app.window.main import MainWindow
@@ -43,7 +42,7 @@ def test_wherever_it_was_it_can_be_taken_hold_of(x, y, width, height):
 
 
 def window(qtbot, settings):
-    made = MainWindow(demo(), None, Windows(settings), DAY)
+    made = MainWindow(demo(), None, Windows(settings))
     qtbot.addWidget(made)
     made.show()
     on_screen(made)

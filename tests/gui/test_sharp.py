@@ -34,7 +34,7 @@ from geometry.solids import frames
 application = QApplication([])
 application.setStyle("Fusion")
 folder = tempfile.TemporaryDirectory()
-window = MainWindow(demo(), None, Windows(QSettings(folder.name + "/s.ini", QSettings.Format.IniFormat)), DAY)
+window = MainWindow(demo(), None, Windows(QSettings(folder.name + "/s.ini", QSettings.Format.IniFormat)))
 window.resize(1100, 700)
 window.show()
 

@@ -8,7 +8,6 @@ from PySide6.QtTest import QTest
 
 from app.formats import headstock
 from app.look.descendants import below
-from app.look.theme import DAY
 from app.panels.forms.fields import LengthField
 from app.window.main import MainWindow
 from app.window.stages import STAGES
@@ -107,7 +106,7 @@ def test_a_window_that_opens_in_inches_says_nothing_in_millimetres(qtbot, tmp_pa
     settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
     settings.setValue("unit", "in")
     layout = headstock.read(Path(__file__).parents[2] / "samples" / "mixed-one-slide-too-far.headstock.json")
-    window = MainWindow(layout, None, Windows(settings), DAY)
+    window = MainWindow(layout, None, Windows(settings))
     qtbot.addWidget(window)
     window.show()
     snags = window.side.inside.snags

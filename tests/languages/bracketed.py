@@ -119,7 +119,6 @@ def main() -> None:
     from PySide6.QtCore import QSettings
     from PySide6.QtWidgets import QApplication
 
-    from app.look.theme import DAY
     from app.threads.background import running
     from app.window.demo import demo
     from app.window.main import MainWindow
@@ -131,7 +130,7 @@ def main() -> None:
     application = QApplication([])
     settings = QSettings(str(Path(tempfile.mkdtemp()) / "none.ini"), QSettings.Format.IniFormat)
     layout = demo()
-    window = MainWindow(layout, None, Windows(settings), DAY)
+    window = MainWindow(layout, None, Windows(settings))
     window.show()
     seen: dict[str, str] = {}
     given = names([layout, [pattern.id for pattern in PATTERNS]]) | {word.lower() for word in KEPT}

@@ -28,7 +28,7 @@ from geometry.edits.moving import move_features
 from geometry.units import parse_length
 box = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel)
 settings = QSettings(sys.argv[1], QSettings.Format.IniFormat)
-window = MainWindow(demo(), None, Windows(settings), DAY)
+window = MainWindow(demo(), None, Windows(settings))
 window.show()
 window.set_stage("blank")
 window.document.hold(("blank",))
