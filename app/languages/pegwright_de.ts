@@ -10756,6 +10756,10 @@
         <translation>Je zwei, von der Bassseite an; jede Saite weiter unten sagt, ob sie mit der über ihr einen Chor teilt.</translation>
     </message>
     <message>
+        <source>Two halves of a head that meet in a straight edge were taken as one.</source>
+        <translation>Zwei Hälften einer Kopfplatte, die an einer geraden Kante zusammenstoßen, wurden als eine genommen.</translation>
+    </message>
+    <message>
         <source>Two locating pins where the wood allows them, to take or leave.</source>
         <translation>Zwei Passstifte, wo das Holz es erlaubt, zum Annehmen oder Lassen.</translation>
     </message>

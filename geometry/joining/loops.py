@@ -197,7 +197,7 @@ _CELL = max(SAME, 4 * FLAT)
 
 
 def _distinct(loops: Sequence[Chain], work: _Work) -> list[Chain]:
-    """The loops without those drawn twice: the same border to within a chord's sagitta."""
+    """The loops without those drawn twice, the same border to within a chord's sagitta: of two that of fewer pieces is kept."""
     areas = [chain.path.area for chain in loops]
     kept: dict[tuple[int, int], list[int]] = {}
     chosen: list[int] = []
@@ -207,11 +207,16 @@ def _distinct(loops: Sequence[Chain], work: _Work) -> list[Chain]:
         near = max(SAME, min(4 * FLAT, 1e-4 * max(box[2] - box[0], box[3] - box[1])))
         x, y = math.floor(box[0] / _CELL), math.floor(box[1] / _CELL)
         around = (j for dx in (-1, 0, 1) for dy in (-1, 0, 1) for j in kept.get((x + dx, y + dy), ()))
-        if any(areas[j] - areas[i] <= 1e-3 * areas[i] + 1e-9 and _twins(one, loops[j].path, near) for j in around):
-            work.duplicates += 1
-        else:
+        twin = next((j for j in around if areas[j] - areas[i] <= 1e-3 * areas[i] + 1e-9 and _twins(one, loops[j].path, near)), None)
+        if twin is None:
             kept.setdefault((x, y), []).append(i)
             chosen.append(i)
+            continue
+        work.duplicates += 1
+        if len(one.segments) < len(loops[twin].path.segments):
+            chosen[chosen.index(twin)] = i
+            cell = next(cell for cell in kept.values() if twin in cell)
+            cell[cell.index(twin)] = i
     return [loops[i] for i in sorted(chosen)]
 
 

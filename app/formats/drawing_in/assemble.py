@@ -12,6 +12,7 @@ from msgspec.structs import replace
 
 from app.formats.drawing_in.bounds import hold_to_length, hold_to_scale
 from app.formats.drawing_in.closing import open_is_larger
+from app.formats.drawing_in.halves import halves_joined
 from app.formats.drawing_in.haul import Haul, Strand
 from app.formats.drawing_in.left_out import left_out_told
 from app.formats.drawing_in.marks import DIAMETER, crosses, hole_at, marked
@@ -146,7 +147,7 @@ def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> t
         moved.append(say("The drawing lay {x:.4g} mm from its origin; it was moved by ({dx:.0f}, {dy:.0f}) mm.",
                          x=max(x, y), dx=dx, dy=dy))
     to_mm = Matrix(mm, 0.0, 0.0, mm, dx, dy)
-    scaled = [Strand(s.path.mapped(to_mm), s.layer, s.filled) for s in strands]
+    scaled = [replace(s, path=s.path.mapped(to_mm)) for s in strands]
     hold_to_length(scaled, ((whole[2] - whole[0]) * mm, (whole[3] - whole[1]) * mm))
     try:
         return _joined(scaled, reach), moved, to_mm
@@ -155,27 +156,21 @@ def _closed(strands: Sequence[Strand], whole: Box, mm: float, reach: float) -> t
 
 
 def _joined(strands: Sequence[Strand], reach: float) -> _Closed:
-    """Layer by layer first, so that lines on a layer of their own cannot disturb the outline; then the rest together."""
-    layers: dict[str, list[Strand]] = {}
-    for strand in strands:
-        layers.setdefault(strand.layer, []).append(strand)
+    """Pen by pen first, then layer by layer, so that lines of a colour or on a layer of their own cannot disturb the outline; then
+    the rest together."""
     extent = _longest(_box([s.path for s in strands]))
     far = max(reach, min(max(FAR_REACH, 1e-6 * extent), 1e-3 * extent))
     reports: list[Joined] = []
-    pool: list[Strand] = []
-    for layer, members in layers.items():
-        report = join([s.path for s in members], reach, far)
-        reports.append(report)
-        pool += [Strand(c.path, layer) for c in report.loops]
-        pool += [Strand(c.path, layer, all(members[i].filled for i in c.sources)) for c in report.open]
-    if len(layers) > 1:
-        report = join([s.path for s in pool], reach, far)
-        reports.append(report)
-        made = [_pooled(c, pool) for c in report.loops]
-        left = [_pooled(c, pool) for c in report.open]
-    else:
-        made = [s for s in pool if s.path.closed]
-        left = [s for s in pool if not s.path.closed]
+    pool: dict[tuple[str, ...], list[Strand]] = {}
+    for strand in strands:
+        pool.setdefault((strand.layer, strand.pen), []).append(strand)
+    for depth in (2, 1, 0):
+        groups: dict[tuple[str, ...], list[list[Strand]]] = {}
+        for key, members in pool.items():
+            groups.setdefault(key[:depth], []).append(members)
+        pool = {key: parts[0] if depth < 2 and len(parts) == 1 else _together(parts, reach, far, reports) for key, parts in groups.items()}
+    made = [s for s in pool[()] if s.path.closed]
+    left = [s for s in pool[()] if not s.path.closed]
     filled = [s for s in left if s.filled and s.path.start != s.path.end]
     shut = [Strand(_shut(s.path), s.layer) for s in filled]
     shut = [s for s in shut if abs(s.path.area) > 0 and shapely.is_simple(shapely.linestrings(s.path.flatten(FLAT)))]
@@ -190,14 +185,25 @@ def _joined(strands: Sequence[Strand], reach: float) -> _Closed:
     gaps = reports[-1].gaps if still_open else ()
     loops = [(s.path.counter_clockwise(), s.layer) for s in [*made, *shut]]
     nut = loops[-1][0].segments[-1 if shut[-1].path.area >= 0 else 0] if headed else None
+    loops, halves = halves_joined(loops)
+    if halves:
+        notes.append(say("Two halves of a head that meet in a straight edge were taken as one."))
     lines = tuple([segment for strand in strands for segment in strand.path.segments if isinstance(segment, Line)])
     return _Closed(loops, still_open, gaps, notes, nut, lines, crossing)
 
 
+def _together(groups: Sequence[Sequence[Strand]], reach: float, far: float, reports: list[Joined]) -> list[Strand]:
+    """Groups joined with one another."""
+    members = [strand for group in groups for strand in group]
+    report = join([s.path for s in members], reach, far)
+    reports.append(report)
+    return [*(_pooled(c, members) for c in report.loops), *(_pooled(c, members) for c in report.open)]
+
+
 def _pooled(chain: Chain, pool: Sequence[Strand]) -> Strand:
-    """The chain on the layer that it mostly came from."""
+    """The chain on the layer, and of the pen, that it mostly came from."""
     longest = max(chain.sources, key=lambda i: pool[i].path.length)
-    return Strand(chain.path, pool[longest].layer, all(pool[i].filled for i in chain.sources))
+    return replace(pool[longest], path=chain.path, filled=all(pool[i].filled for i in chain.sources))
 
 
 def _shut(path: Path) -> Path:

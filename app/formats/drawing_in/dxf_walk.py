@@ -165,7 +165,7 @@ class _Walk:
                                "the line."))
         if segments and tilted(entity, place.to_world):
             self.haul.warn(say("Some shapes are tilted out of the drawing's plane; they were taken as seen from above."))
-        self.haul.add(segments, closed, layer)
+        self.haul.add(segments, closed, layer, pen=_pen(entity))
 
     def take_areas(self) -> None:
         """The edges of filled areas, of a drawing that has no lines."""
@@ -230,6 +230,12 @@ def _words(text: DXFEntity) -> str:
         return str(text.plain_text())
     except (ArithmeticError, ValueError, TypeError, AttributeError, IndexError):
         return ""
+
+
+def _pen(entity: DXFEntity) -> str:
+    """Its colour and linetype, as far as they are not those of its layer or block; damaged ones are none."""
+    color, line = entity.dxf.get("true_color", entity.dxf.get("color", 256)), str(entity.dxf.get("linetype", "")).lower()
+    return f"{'' if color in (0, 256) else color}{'' if line in ('bylayer', 'byblock', 'continuous') else line}"
 
 
 def _hidden(entity: DXFEntity) -> bool:

@@ -25,6 +25,8 @@ class Strand(Struct, frozen=True):
     layer: str = ""
     filled: bool = False
     """drawn as a filled area: it may be closed when nothing joins it"""
+    pen: str = ""
+    """its colour and kind of line, in words of the format; empty for those of its layer"""
 
 
 class Haul(Struct):
@@ -39,7 +41,7 @@ class Haul(Struct):
     """what was skipped, by a key of skipped.WORDS or the format's own name of its kind, with its number"""
     warnings: list[str] = field(default_factory=list)
 
-    def add(self, segments: Sequence[Segment], closed: bool, layer: str, filled: bool = False) -> None:
+    def add(self, segments: Sequence[Segment], closed: bool, layer: str, filled: bool = False, pen: str = "") -> None:
         """Take one shape; pieces without length are dropped, a shape with broken numbers is skipped and counted."""
         kept = [s for s in segments if s.start != s.end or not isinstance(s, Line)]
         kept = [s for s in kept if not isinstance(s, Cubic) or not s.p0 == s.c0 == s.c1 == s.p1]
@@ -48,7 +50,7 @@ class Haul(Struct):
         elif not all(sound(s) for s in kept):
             self.skipped["shapes with impossible coordinates"] += 1
         else:
-            self.strands.append(Strand(Path(tuple(welded(kept, closed)), closed), clean(layer), filled))
+            self.strands.append(Strand(Path(tuple(welded(kept, closed)), closed), clean(layer), filled, pen))
 
     def point(self, at: Vec2) -> None:
         """Take a single point; one with impossible coordinates is counted."""

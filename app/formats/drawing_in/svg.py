@@ -99,7 +99,7 @@ class _Walk:
         if node.tag in ("defs", "symbol", "style"):
             return
         style = self.styles.of(node)
-        if style.get("display", "").lower() == "none":
+        if style.get("display", "").lower() == "none" or length(style.get("opacity"), 1.0, 1.0) <= 0:
             self.haul.skipped["hidden shapes"] += 1
             return
         if style.get("clip-path", "none") != "none":
@@ -187,7 +187,7 @@ class _Walk:
             except (GeometryError, OverflowError):
                 self.haul.skipped["shapes with impossible coordinates"] += 1
                 continue
-            self.haul.add(segments, sub.closed, place.layer, filled)
+            self.haul.add(segments, sub.closed, place.layer, filled, place.stroke.lower())
         made = self.haul.strands[before:]
         if not filled and not stroked:
             self.unpainted += made

@@ -201,6 +201,14 @@ def test_loops_drawn_twice_count_once_wherever_they_start():
     assert len(made.loops) == 1 and made.duplicates == 2
 
 
+def test_of_two_loops_drawn_as_one_that_of_fewer_pieces_is_kept():
+    path = Path((Line((0, 0), (30, 0)), Line((30, 0), (30, 20)), Line((30, 20), (0, 20)), Line((0, 20), (0, 0))), True)
+    pieces = Path(tuple(piece for line in path.segments for piece in line.split(0.5)), True)
+    for paths in ([path, pieces], [pieces, path]):
+        found = join(paths)
+        assert [len(chain.path.segments) for chain in found.loops] == [4] and found.duplicates == 1
+
+
 def test_concentric_circles_are_not_twins():
     assert len(join([circle((0, 0), 20), circle((0, 0), 20.1)]).loops) == 2
 
