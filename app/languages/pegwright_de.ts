@@ -628,8 +628,8 @@
         <translation>Eine Platte braucht überall Holz unter sich.</translation>
     </message>
     <message>
-        <source>A press or Enter takes these pins, Esc leaves things as they were: {words}.</source>
-        <translation>Ein Klick oder die Eingabetaste übernimmt diese Stifte, Esc lässt alles, wie es war: {words}.</translation>
+        <source>A press or Enter takes these pins, Esc does not: {words}.</source>
+        <translation>Klick oder Eingabetaste nimmt diese Stifte, Esc nicht: {words}.</translation>
     </message>
     <message>
         <source>A press sets a node; on the first one, or with Enter, the line closes.</source>
@@ -13090,8 +13090,8 @@
         <translation>mitten zwischen {a} und {b}</translation>
     </message>
     <message>
-        <source>mirrored about the centreline</source>
-        <translation>spiegelbildlich zur Mittellinie</translation>
+        <source>mirrored</source>
+        <translation>spiegelbildlich</translation>
     </message>
     <message>
         <source>mirrors the {end} of {slot}</source>
@@ -15091,12 +15091,12 @@
         <translation>{angle:.1f} Grad</translation>
     </message>
     <message>
-        <source>{apart} apart, {why}: the template turns over on them</source>
-        <translation>{apart} auseinander, {why}: die Schablone wird darauf gewendet</translation>
+        <source>{apart} apart, {why}</source>
+        <translation>{apart} auseinander, {why}</translation>
     </message>
     <message>
-        <source>{apart} apart, {why}; the template stays face up, so they need not be mirrored</source>
-        <translation>{apart} auseinander, {why}; die Schablone bleibt mit der Vorderseite oben, sie müssen nicht gespiegelt sein</translation>
+        <source>{apart} apart, {why}: the template turns over on them</source>
+        <translation>{apart} auseinander, {why}: die Schablone wird gewendet</translation>
     </message>
     <message>
         <source>{area} in {n} place, up to {depth} deep</source>

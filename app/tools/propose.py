@@ -25,7 +25,7 @@ def propose(layout: Headstock, plan: PinPlan) -> Gesture:
     """Show two pins in the place of the layout's own, and where others would be legal. Enter or a press takes them, Esc does not."""
     gone = {pin.id for pin in layout.pins} - {pin.id for pin in plan.pins}
     made = unpinned(replace(layout, pins=plan.pins), gone)
-    shown = Shown(made, ghost(plan), say("A press or Enter takes these pins, Esc leaves things as they were: {words}.", words=plan.words), held=(), takes=None)
+    shown = Shown(made, ghost(plan), say("A press or Enter takes these pins, Esc does not: {words}.", words=plan.words), held=(), takes=None)
     pointer = yield shown
     while True:
         if pointer.kind == "key" and pointer.key == "escape":

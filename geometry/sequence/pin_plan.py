@@ -71,8 +71,8 @@ def _words(layout: Headstock, pins: tuple[Pin, Pin], flip: bool, unit: LengthUni
     apart += ("", say(", one in a bore to come"), say(", in two bores to come"))[used]
     middle = all(abs(pin.at[0]) <= AXIS for pin in pins)
     if flip:
-        why = say("on the centreline") if middle else say("mirrored about the centreline")
+        why = say("on the centreline") if middle else say("mirrored")
         return say("{apart} apart, {why}: the template turns over on them", apart=apart, why=why)
     why = say("on the centreline") if middle else say("so that no plug stays in the head") if used == 2 and not layout.to_rout else (
         say("as far apart as the wood allows"))
-    return say("{apart} apart, {why}; the template stays face up, so they need not be mirrored", apart=apart, why=why)
+    return say("{apart} apart, {why}", apart=apart, why=why)

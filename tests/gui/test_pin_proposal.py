@@ -17,6 +17,7 @@ def asked(bench, qtbot):
     qtbot.waitUntil(lambda: bench.window.hand.busy)
     assert bench.layout is before and bench.window.document.shown.pins != before.pins
     assert "170.5 mm apart" in bench.window.foot.said and "A press or Enter takes these pins" in bench.window.foot.said
+    assert len(bench.window.foot.said) < 100, "the foot of a window 1366 wide shows it whole"
     return before
 
 

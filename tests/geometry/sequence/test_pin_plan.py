@@ -27,7 +27,7 @@ def test_the_proposal_is_legal_by_the_checks_and_within_the_free_places() -> Non
     assert [snag for snag in found if names & set(snag.between)] == []
     for pin in plan.pins:
         assert any(area.buffer(1e-6).contains(shapely.Point(pin.at)) for area in plan.free)
-    assert "170.5 mm apart" in plan.words and "face up" in plan.words  # 183.5 - 13 along the centreline
+    assert plan.words == "170.5 mm apart, on the centreline"  # 183.5 - 13 along the centreline
 
 
 def test_names_that_are_taken_are_left_alone() -> None:
