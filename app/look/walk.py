@@ -24,21 +24,20 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.look.descendants import below
-
 NONE = -1
 """The number that a group gives a button which is not one of it."""
 
 
-def stops(root: QWidget, also: QWidget | None = None, groups: Sequence[QButtonGroup] | None = None) -> list[QWidget]:
+def stops(root: QWidget, also: QWidget | None = None, groups: Sequence[QButtonGroup] = ()) -> list[QWidget]:
     """What Tab stops at below `root`, row by row from the left. Of buttons of which one is chosen, that one alone.
 
     A scroll area is a stop only where there is something to scroll. `also` is listed in its place, stop or not.
-    `groups` are the groups of buttons below `root`, looked for when they are not given.
+    `groups` are the groups of buttons around `root`: a group is a part of what its buttons are in.
     """
-    groups = tuple(below(root, QButtonGroup)) if groups is None else groups
+    children = root.children()
+    groups = (*groups, *(part for part in children if isinstance(part, QButtonGroup)))
     found: list[QWidget] = []
-    for row in _rows([child for child in root.children() if isinstance(child, QWidget)]):
+    for row in _rows([child for child in children if isinstance(child, QWidget)]):
         for child in row:
             if child is also or _stops(child, root, groups):
                 found.append(child)
