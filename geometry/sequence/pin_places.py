@@ -88,7 +88,9 @@ def later_holes(layout: Headstock) -> list[LaterHole]:
         d = min(hole.drillings, key=lambda one: one.diameter)
         if not d.upright or not d.through or d.role in ("screw", "pin", "locating") or d.diameter < LEAST_PIN:
             continue
-        if thick - sum(e.depth for e in hole.drillings if not e.through) < LEAST_HELD:
+        # Of several that go in from one surface the deepest takes what the others do.
+        if thick - sum(max((e.depth for e in hole.drillings if not e.through and e.surface == surface), default=0.0)
+                       for surface in ("face", "back")) < LEAST_HELD:
             continue
         others = [*walls, *(drilled(e) for e in every if e.hole != d.hole)]
         clear = min(drilled(d).distance(other) for other in others)

@@ -29,7 +29,7 @@ from geometry.layout import (
     slot_path,
 )
 from geometry.sequence import NoPins, operations, propose_pins
-from geometry.sequence.pin_places import places
+from geometry.sequence.pin_places import later_holes, places
 from geometry.solids import holes
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
@@ -144,6 +144,18 @@ def test_a_later_bore_serves_with_its_own_diameter() -> None:
     low, high = propose_pins(stocked(tuners=tuners, slots=(wall,), holes=(), pins=()))
     assert (low.at, low.diameter) == ((-20.0, 15.0), 6.5)
     assert (high.at, high.diameter) == ((20.0, 165.0), 6.5)
+
+
+@pytest.mark.parametrize(("deep", "face", "serves"), [(8.0, 0.0, True), (11.0, 0.0, True), (13.0, 0.0, False), (8.0, 5.0, False)])
+def test_a_later_bore_serves_with_what_its_deepest_counterbores_leave(deep: float, face: float, serves: bool) -> None:
+    """Of 16 mm: 9 mm wide `deep` from the back and 12 mm wide 7 of that; from the face `face`. Less than 4 mm hold no pin."""
+    bores = [Bore(role="post", diameter=6.5, surface="face"), Bore(role="counterbore", diameter=9.0, surface="back", depth=deep),
+             Bore(role="counterbore", diameter=12.0, surface="back", depth=7.0)]
+    bores += [Bore(role="counterbore", diameter=9.5, surface="face", depth=face)] if face else []
+    stepped, front = REPLACE(FACE, bores=tuple(bores)), stocked().tuners[0]
+    tuners = tuple(REPLACE(front, id=id, place=FreePlace(at=at, turn=0.0)) for id, at in (("one", (-20.0, 20.0)), ("two", (20.0, 160.0))))
+    layout = stocked(tuners=tuners, patterns=(stepped,), slots=(), holes=(), pins=())
+    assert len(later_holes(layout)) == (2 if serves else 0)
 
 
 @pytest.mark.parametrize(("low_y", "diameter", "serves"), [(90.0, 6.5, True), (75.0, 6.5, False), (90.0, 8.0, False)])
