@@ -13009,6 +13009,10 @@
         <translation>auf Höhe von {name}</translation>
     </message>
     <message>
+        <source>line of the scarf joint</source>
+        <translation>Linie der Schäftung</translation>
+    </message>
+    <message>
         <source>list</source>
         <comment>column</comment>
         <translation>liste</translation>
@@ -13851,6 +13855,10 @@
     <message>
         <source>scale length on the treble side</source>
         <translation>Mensur auf der Diskantseite</translation>
+    </message>
+    <message>
+        <source>scarf joint</source>
+        <translation>Schäftung</translation>
     </message>
     <message>
         <source>screw</source>

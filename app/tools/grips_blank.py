@@ -1,4 +1,5 @@
-"""What the ends of the nut, the outer strings at it, the edges of the blank and the glue line of an ear do when they are dragged."""
+"""What the ends of the nut, the outer strings at it, the edges of the blank, the line of its scarf joint and the glue line of an ear do
+when they are dragged."""
 
 from __future__ import annotations
 
@@ -28,7 +29,7 @@ class SizeGrip:
         self._path, self._axis, self._factor, self._least = _reading(layout, target)
         self._start = float(get_field(layout, self._path))
         self._word = {"nut end": say("width"), "ear": say("width"), "outer string": say("first to last")}.get(
-            target.kind, term(str(target.part)))
+            target.kind, say("scarf joint") if target.part == "scarf" else term(str(target.part)))
         self.name = {"nut end": say("Change the width of the nut"), "outer string": say("Spread the strings")}.get(
             target.kind, say("Change the {target}", target=target.name))
 
@@ -58,4 +59,6 @@ def _reading(layout: Headstock, target: Target) -> tuple[tuple[str, ...], int, f
         return ("ears", target.id, "width"), 0, -1.0 if side == "treble" else 1.0, LEAST
     if target.part in ("tip", "behind"):
         return ("blank", target.part), 1, 1.0 if target.part == "tip" else -1.0, LEAST if target.part == "tip" else 0.0
+    if target.part == "scarf":
+        return ("blank", "scarf"), 1, 1.0, LEAST
     return ("blank", target.part), 0, 1.0 if target.at[0] > 0 else -1.0, LEAST

@@ -11,6 +11,7 @@ from msgspec import Struct
 from geometry import edits  # for what is loaded when it is first used: a start hits nothing
 from geometry import vectors as v
 from geometry.by_size import of_loop, remembered_by_size
+from geometry.drawing.glue_lines import joint_line
 from geometry.drawing.tuner_plan import folded
 from geometry.edits.loops import edge_of
 from geometry.errors import GeometryError
@@ -35,7 +36,7 @@ class Target(Struct, frozen=True):
     `id` is a feature's id, or outline, nut or blank. `part` says which part:
     the node's index; (edge, 0 or 1) of a handle; (edge, parameter) of an edge;
     "nut" or "tip" of a slot end; "bass" or "treble" of a nut end or an outer string; "bass",
-    "treble", "tip", "behind" or "thickness" of a blank edge. A mark is a side
+    "treble", "tip", "behind" or "thickness" of a blank edge, or "scarf", the line of its joint on the face. A mark is a side
     tuner taken by its entry mark on a folded edge. `at` is its own point in mm.
     """
 
@@ -63,7 +64,7 @@ _PARTS = {
     ("nut end", "bass"): say("bass end of the nut"), ("nut end", "treble"): say("treble end of the nut"),
     ("blank edge", "bass"): say("bass edge of the blank"), ("blank edge", "treble"): say("treble edge of the blank"),
     ("blank edge", "tip"): say("far end of the blank"), ("blank edge", "behind"): say("end of the blank behind the nut line"),
-    ("blank edge", "thickness"): say("thickness of the blank"),
+    ("blank edge", "thickness"): say("thickness of the blank"), ("blank edge", "scarf"): say("line of the scarf joint"),
 }
 
 
@@ -79,7 +80,7 @@ def hit(layout: Headstock, at: Vec2, mm_per_pixel: float, held: Collection[str] 
     Nodes and handles are met only on the loop that is held, or on the outline
     when `shape` is set. Small things come before large ones: nodes, handles,
     tuners and pins, slot ends, nut ends, outer strings, edges of a held loop,
-    side bores, slots, the outline, ears, the blank; on a folded edge marks,
+    side bores, slots, the outline, glue lines, the blank; on a folded edge marks,
     then the blank. Of two things of one kind the nearer is met.
     """
     reach = REACH * mm_per_pixel
@@ -136,7 +137,7 @@ def _groups(layout: Headstock, at: Vec2, reach: float, held: Collection[str], sh
         yield _side_bores(layout, at)
         yield _slots(layout, at, reach)
         yield iter([edge_near(layout.outline, OUTLINE, at)])
-        yield _ears(layout, at)
+        yield _glue_lines(layout, at)
     yield _blank(layout, at)
 
 
@@ -223,7 +224,11 @@ def _nut_ends(layout: Headstock, at: Vec2) -> Found:
         yield v.distance(layout.nut.at(x), at), Target("nut end", "nut", side, layout.nut.at(x))
 
 
-def _ears(layout: Headstock, at: Vec2) -> Found:
+def _glue_lines(layout: Headstock, at: Vec2) -> Found:
+    """Those of ears, and where a scarf joint comes out on the face."""
+    for stroke in joint_line(layout.blank, layout.nut, False, -layout.blank.bass, layout.blank.treble):
+        near = stroke.path.nearest(at)
+        yield near.distance, Target("blank edge", "blank", "scarf", near.point)
     for ear in layout.ears:
         x = layout.blank.glue_x(ear)
         low, high = sorted((ear.start, ear.end))

@@ -10,6 +10,7 @@ from msgspec import Struct
 from app.tools.hit import Target, drillings
 from geometry import vectors as v
 from geometry.curves import Path, circle
+from geometry.drawing.glue_lines import joint_line
 from geometry.drawing.shapes import straight
 from geometry.drawing.tuner_plan import folded, strip
 from geometry.edits.moving import plan_point
@@ -112,6 +113,8 @@ def _pair(a: Wall | Vec2, b: Wall | Vec2, opening: bool) -> Between:
 
 def _blank_edge(layout: Headstock, target: Target) -> Path:
     b = layout.blank
+    if target.part == "scarf":
+        return joint_line(b, layout.nut, False, -b.bass, b.treble)[0].path
     x, y = target.at
     if target.part in ("tip", "behind"):
         return straight((-b.bass, y), (b.treble, y))

@@ -3,6 +3,7 @@
 import math
 
 import pytest
+from msgspec.structs import replace
 
 from app.tools import Done, Options, Pointer, Running
 from app.tools.hold import hold
@@ -158,6 +159,18 @@ def test_sizes_that_are_held_follow_the_pointer():
     assert strings.layout.nut.spread == spread - 2 and strings.name == "Spread the strings"
     eared = plain(ears=(Ear(id="ear", side="bass", width=12.0, start=0.0, end=90.0),))
     assert hand(eared, ("ear",)).drag((-33.0, 8.0), (-30.0, 8.0)).layout.ears[0].width == 15.0
+
+
+def test_the_line_of_a_scarf_joint_that_is_held_follows_the_pointer():
+    joined = plain(blank=replace(plain().blank, scarf=70.0), nut=replace(plain().nut, pitch=13.0, slant=5.0))
+    x = 44.0
+    line = 70.0 + joined.nut.at(x)[1]
+    first = hand(joined).drag((x, line + 0.1), (x, line + 4.1))
+    assert first.layout.blank.scarf == 70.0, "nothing is pulled by accident"
+    assert hand(joined).click(x, line + 0.1).held == ("blank",)
+    moved = hand(joined, ("blank",)).drag((x, line + 0.1), (x, line + 4.2))
+    assert moved.layout.blank.scarf == 74.0 and moved.name == "Change the line of the scarf joint"
+    assert hand(joined, ("blank",)).drag((x, line), (x, -90.0)).layout.blank.scarf == 0.5, "it stays on the face"
 
 
 def test_a_band_holds_what_lies_in_it():
