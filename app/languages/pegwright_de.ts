@@ -697,7 +697,7 @@
     </message>
     <message>
         <source>A retainer is screwed to the face, and {id} is drilled from the back and does not come through: drill it from the face.</source>
-        <translation>Ein Niederhalter wird auf die Vorderseite geschraubt, und {id} wird von der Rückseite gebohrt und kommt nicht durch: Bohren Sie von der Vorderseite.</translation>
+        <translation>Ein Niederhalter wird auf die Vorderseite geschraubt, und {id} wird von der Rückseite gebohrt und kommt nicht durch: von der Vorderseite bohren.</translation>
     </message>
     <message>
         <source>A retainer is screwed to the face.</source>
@@ -765,7 +765,7 @@
     </message>
     <message>
         <source>A side of the outline lies behind the nut line and never comes before it: move it, or slant the nut less.</source>
-        <translation>Eine Seite des Umrisses liegt hinter der Sattellinie und kommt nie vor sie: Versetzen Sie sie, oder legen Sie den Sattel weniger schräg.</translation>
+        <translation>Eine Seite des Umrisses liegt hinter der Sattellinie und kommt nie vor sie: sie versetzen oder den Sattel weniger schräg legen.</translation>
     </message>
     <message>
         <source>A simulation takes 2 to {most:,} trials, not {trials:,}.</source>
@@ -3985,7 +3985,7 @@
     </message>
     <message>
         <source>Large tuners, as for a bass, go through the face: choose so on the {side} side, or take usual ones.</source>
-        <translation>Große Mechaniken, wie für einen Bass, gehen durch die Vorderseite: Wählen Sie das für die Seite {side}, oder nehmen Sie übliche.</translation>
+        <translation>Große Mechaniken, wie für einen Bass, gehen durch die Vorderseite: das für die Seite {side} wählen oder übliche nehmen.</translation>
     </message>
     <message>
         <source>Larger (+)</source>
@@ -4997,7 +4997,7 @@
     </message>
     <message>
         <source>No place on the way of string {string} has wood for a retainer's screw: set a hole where you want one, and say there that it carries a retainer.</source>
-        <translation>Auf dem Weg der Saite {string} ist nirgends Holz für die Schraube eines Niederhalters: Setzen Sie eine Bohrung, wo Sie einen wollen, und sagen Sie dort, dass sie einen Niederhalter trägt.</translation>
+        <translation>Auf dem Weg der Saite {string} ist nirgends Holz für die Schraube eines Niederhalters: eine Bohrung setzen, wo einer hinsoll, und dort angeben, dass sie ihn trägt.</translation>
     </message>
     <message>
         <source>No ramp frees the strings of {slot} and leaves enough wood. The best would be {ramp_words}: {snag}</source>
@@ -5005,7 +5005,7 @@
     </message>
     <message>
         <source>No retainer bends string {string} more over the nut: {height} above the face is as low as one holds it. Lean the head back farther, or let the face lie deeper below the nut.</source>
-        <translation>Kein Niederhalter lässt die Saite {string} über dem Sattel stärker abknicken: Tiefer als {height} über der Vorderseite hält keiner sie. Neigen Sie den Kopf weiter nach hinten, oder legen Sie die Vorderseite tiefer unter den Sattel.</translation>
+        <translation>Kein Niederhalter lässt die Saite {string} über dem Sattel stärker abknicken: Tiefer als {height} über der Vorderseite hält keiner sie. Den Kopf weiter nach hinten neigen oder die Vorderseite tiefer unter den Sattel legen.</translation>
     </message>
     <message>
         <source>No router bit does this in one set-up: change the depth, the width or the template.</source>
@@ -5257,7 +5257,7 @@
     </message>
     <message>
         <source>Nut and blank stay, as every layout has them: change their numbers instead.</source>
-        <translation>Sattel und Rohling bleiben, denn jeder Entwurf hat sie: ändern Sie stattdessen ihre Zahlen.</translation>
+        <translation>Sattel und Rohling bleiben, denn jeder Entwurf hat sie: stattdessen ihre Zahlen ändern.</translation>
     </message>
     <message>
         <source>Nut and strings</source>
@@ -5353,7 +5353,7 @@
     </message>
     <message>
         <source>Of the strings of {id} these run into its wall beside the nut end, where no ramp helps: {strings}. Give them posts more in line with their places at the nut, or make the slot wider.</source>
-        <translation>Von den Saiten in {id} laufen diese neben dem Sattelende in die Wand, wo keine Rampe hilft: {strings}. Geben Sie ihnen Wellen, die eher in der Flucht ihrer Plätze am Sattel liegen, oder machen Sie den Schlitz breiter.</translation>
+        <translation>Von den Saiten in {id} laufen diese neben dem Sattelende in die Wand, wo keine Rampe hilft: {strings}. Ihnen Wellen geben, die eher in der Flucht ihrer Plätze am Sattel liegen, oder den Schlitz breiter machen.</translation>
     </message>
     <message>
         <source>Of the veneer glued on the back: part of the thickness above. Nothing for none.</source>
@@ -5733,7 +5733,7 @@
     </message>
     <message>
         <source>Pattern {pattern} has a bore that is reamed to less than it is drilled {place}.</source>
-        <translation>Das Muster {pattern} hat eine Bohrung, die enger aufgerieben als gebohrt wird {place}.</translation>
+        <translation>Bohrbild {pattern} hat eine Bohrung, die enger aufgerieben als gebohrt wird {place}.</translation>
     </message>
     <message>
         <source>Pattern {pattern} mounts through the face, so its bores start at the face or the back, not at a seat {place}.</source>
@@ -7225,7 +7225,7 @@
     </message>
     <message>
         <source>So many tuners, slots, pins and holes are heaped up about {feature} that it would take minutes to tell which of them meet: take out what is there over and over, or lower the margins.</source>
-        <translation>Um {feature} herum liegen so viele Mechaniken, Schlitze, Passstifte und Löcher übereinander, dass es Minuten dauern würde zu sagen, welche davon sich treffen: Nehmen Sie heraus, was dort immer wieder liegt, oder verkleinern Sie die Mindestabstände.</translation>
+        <translation>Um {feature} herum liegen so viele Mechaniken, Schlitze, Passstifte und Löcher übereinander, dass es Minuten dauern würde zu sagen, welche davon sich treffen: herausnehmen, was dort immer wieder liegt, oder die Mindestabstände verkleinern.</translation>
     </message>
     <message>
         <source>Some lines are drawn with a width: of discs that are filled by it the edge was taken, of all others the middle of the line.</source>
@@ -8905,7 +8905,7 @@
     </message>
     <message>
         <source>The layout has {count:,} tuners, slots, pins and holes, and no more than {most:,} are taken: take out what no head needs.</source>
-        <translation>Der Entwurf hat {count:,} Mechaniken, Schlitze, Passstifte und Löcher, und mehr als {most:,} werden nicht genommen: Nehmen Sie heraus, was keine Kopfplatte braucht.</translation>
+        <translation>Der Entwurf hat {count:,} Mechaniken, Schlitze, Passstifte und Löcher, und mehr als {most:,} werden nicht genommen: herausnehmen, was keine Kopfplatte braucht.</translation>
     </message>
     <message>
         <source>The layout is saved; the version before it could not be kept beside it.</source>
@@ -8925,7 +8925,7 @@
     </message>
     <message>
         <source>The least wood that is to stay between two things. The margins given are common practice without a published source: set what you trust.</source>
-        <translation>Das geringste Holz, das zwischen zwei Dingen bleiben soll. Die Vorgaben sind übliche Praxis ohne veröffentlichte Quelle: stellen Sie ein, worauf Sie vertrauen.</translation>
+        <translation>Die geringste Holzstärke, die zwischen zwei Dingen bleiben soll. Die Vorgaben sind übliche Praxis ohne veröffentlichte Quelle: stellen Sie ein, worauf Sie vertrauen.</translation>
     </message>
     <message>
         <source>The level that parts dark and light best.</source>
@@ -8953,7 +8953,7 @@
     </message>
     <message>
         <source>The line runs to and fro over {length:,.0f} m, and no more than {most:.0f} m are taken: draw it anew.</source>
-        <translation>Die Linie läuft über {length:,.0f} m hin und her, und mehr als {most:.0f} m werden nicht genommen: Zeichnen Sie sie neu.</translation>
+        <translation>Die Linie läuft über {length:,.0f} m hin und her, und mehr als {most:.0f} m werden nicht genommen: neu zeichnen.</translation>
     </message>
     <message>
         <source>The line turns more tightly than this distance: choose a smaller one.</source>
@@ -9133,7 +9133,7 @@
     </message>
     <message>
         <source>The outline does not end in one straight edge through the middle of the nut: draw such an end first.</source>
-        <translation>Der Umriss endet nicht in einer geraden Kante durch die Mitte des Sattels: Zeichnen Sie erst ein solches Ende.</translation>
+        <translation>Der Umriss endet nicht in einer geraden Kante durch die Mitte des Sattels: zuerst ein solches Ende zeichnen.</translation>
     </message>
     <message>
         <source>The outline has no edge between the nut line and the tip.</source>
@@ -9157,7 +9157,7 @@
     </message>
     <message>
         <source>The outline is open over {wide:.1f} mm, as where it runs into a neck, and was closed straight across there: see where the nut line comes to lie.</source>
-        <translation>Der Umriss ist auf {wide:.1f} mm offen, wie dort, wo er in einen Hals läuft, und wurde dort gerade geschlossen: Sehen Sie nach, wo die Sattellinie zu liegen kommt.</translation>
+        <translation>Der Umriss ist auf {wide:.1f} mm offen, wie dort, wo er in einen Hals läuft, und wurde dort gerade geschlossen: nachsehen, wo die Sattellinie zu liegen kommt.</translation>
     </message>
     <message>
         <source>The outline is sawn.</source>
@@ -9709,7 +9709,7 @@
     </message>
     <message>
         <source>The search for posts was cut short before it found a way: hold some posts that are right, and ask again.</source>
-        <translation>Die Suche nach Wellen brach ab, ehe sie einen Weg fand: halten Sie einige Mechaniken fest, die richtig sind, und fragen Sie noch einmal.</translation>
+        <translation>Die Suche nach Wellen brach ab, ehe sie einen Weg fand: einige Wellen festhalten, die richtig belegt sind, und noch einmal fragen.</translation>
     </message>
     <message>
         <source>The search was cut short: a better one may exist.</source>
@@ -11069,7 +11069,7 @@
     </message>
     <message>
         <source>What stands on the centreline stays there while both sides are edited alike: switch Mirrored off to move it aside.</source>
-        <translation>Was auf der Mittellinie steht, bleibt dort, solange beide Seiten gleich bearbeitet werden: Schalten Sie Gespiegelt aus, um es zur Seite zu rücken.</translation>
+        <translation>Was auf der Mittellinie steht, bleibt dort, solange beide Seiten gleich bearbeitet werden: „Gespiegelt“ ausschalten, um es zur Seite zu rücken.</translation>
     </message>
     <message>
         <source>What the bore is for: it decides which margins it keeps and when it is drilled.</source>
@@ -16617,7 +16617,7 @@
     </message>
     <message>
         <source>{out} is the drawing itself: name another file for the layout.</source>
-        <translation>{out} ist die Zeichnung selbst: Nennen Sie eine andere Datei für den Entwurf.</translation>
+        <translation>{out} ist die Zeichnung selbst: eine andere Datei für den Entwurf nennen.</translation>
     </message>
     <message>
         <source>{own} leaves {a} mm below the post of {item}; {b} mm wanted.</source>

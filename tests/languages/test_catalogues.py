@@ -1,5 +1,7 @@
 """Every sentence can be looked up, the catalogues fit them, and what is compiled is what was written."""
 
+import re
+
 import pytest
 from PySide6.QtCore import QTranslator
 
@@ -59,3 +61,11 @@ def test_the_first_language_that_is_spoken_is_taken() -> None:
 
 def test_every_language_can_be_asked_for_on_the_command_line() -> None:
     assert set(LANGUAGES) == set(NAMES)
+
+
+def test_what_is_to_be_done_is_told_in_the_infinitive_in_german() -> None:
+    """Snags, cures and refusals; the word list in DEVELOPERS.md says so."""
+    said = source.kept("de")
+    found = {said.get(message, "") for call in collect.calls() if call.where.startswith("geometry/") for message in call.messages or ()}
+    assert len(found) > 1000
+    assert sorted(words for words in found if re.search(r"(?:^|[.:;] )\w+en Sie\b", words)) == []
