@@ -6,7 +6,10 @@ y = -thickness. Millimetres.
 
 from __future__ import annotations
 
+from msgspec.structs import replace
+
 from geometry import vectors as v
+from geometry.checks.words import is_small
 from geometry.curves import Path
 from geometry.curves.polygons import polygon
 from geometry.drawing.layers import layers_in_section, wood_in_section
@@ -60,7 +63,7 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
     for hole in _holes(layout):
         for d in hole.drillings:
             marks += [Area(shape, d.style, d.of)
-                      for shape in (_upright(d, line, end) if d.upright else level_cuts(d, line, spans))]
+                      for shape in (_upright(d, line, end) if d.upright else level_cuts(_as_drilled(d), line, spans))]
         opened += _opened(hole, line, wood)
     # A hole in what a slot takes away parts no wood there.
     ends = sorted({x for span in (*wood, *cut) for x in span} | {x for span in opened for x in span if not any(a < x < b for a, b in cut)})
@@ -72,6 +75,11 @@ def _holes(layout: Headstock) -> tuple[Hole, ...]:
         return holes(layout)
     except GeometryError:
         return ()
+
+
+def _as_drilled(d: Drilling) -> Drilling:
+    """A drilling from the side; pilots are drilled through the plate when the waste is off, and begin at their seat."""
+    return replace(d, mark=None) if is_small(d) else d
 
 
 def _opened(hole: Hole, line: SectionLine, wood: list[Span]) -> list[Span]:

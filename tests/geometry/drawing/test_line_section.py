@@ -54,6 +54,16 @@ def test_a_line_across_a_side_bore_cuts_it_round_and_one_along_it_as_long_as_it_
     assert cut.box[2] - cut.box[0] == pytest.approx(bore.stop, rel=1e-3)
 
 
+def test_a_pilot_of_a_side_tuner_begins_at_its_seat():
+    """It is drilled through the plate, when the waste between the square edge and the seat is off."""
+    layout = demo()
+    pilot = next(d for h in holes(layout) for d in h.drillings if d.of == "treble side 2" and d.role == "screw")
+    assert pilot.stop > pilot.depth + 3.0
+    along = line_section(layout, pilot.mark[:2], pilot.end[:2])
+    cut, = (m.outer for m in along if isinstance(m, Area) and m.owner == pilot.of and m.style == "screw pilot")
+    assert (cut.box[0], cut.box[2]) == pytest.approx((pilot.stop - pilot.depth, pilot.stop))
+
+
 def test_a_hole_on_the_way_parts_the_wood_beside_it():
     """Across a face tuner: the wood on either side of its widest bore is told, not what would be there without it."""
     layout = demo()
