@@ -6004,8 +6004,8 @@
         <translation>Probestück, echtes Stück</translation>
     </message>
     <message>
-        <source>Press inside the head. The largest closed edge round that place is followed; corners stay corners.</source>
-        <translation>In die Kopfplatte klicken. Der größten geschlossenen Kante um diese Stelle wird gefolgt; Ecken bleiben Ecken.</translation>
+        <source>Press inside the head. The largest closed edge round that place is followed; corners stay corners, and the neck is cut off at the nut line.</source>
+        <translation>In die Kopfplatte klicken. Der größten geschlossenen Kante um diese Stelle wird gefolgt; Ecken bleiben Ecken, und der Hals wird an der Sattellinie abgeschnitten.</translation>
     </message>
     <message>
         <source>Press on a post to lead its string past its other side.</source>

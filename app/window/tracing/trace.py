@@ -10,6 +10,7 @@ from app.formats.picture_in import grey_of
 from app.window.background.waiting import Progress
 from geometry.curves import Path
 from geometry.errors import GeometryError
+from geometry.layout import Nut
 from geometry.layout.picture import Picture
 from geometry.tracing.edges_of import edge_about
 from geometry.tracing.edges_of import threshold as threshold_of
@@ -17,6 +18,13 @@ from geometry.tracing.fit import fit
 from geometry.tracing.plane_map import PlaneMap
 from geometry.tracing.to_nut import to_nut
 from geometry.vectors import Vec2
+
+BESIDE = 3.0
+"""mm beyond the ends of the nut up to which what lies behind its line is the neck: shoulders that hang lower stand farther out."""
+AHEAD = (2.0, 8.0)
+"""mm before the nut line where the wood of the head is looked at"""
+ROWS = 256
+"""Rows of a picture that are looked at at a time."""
 
 
 class Proposal(Struct, frozen=True, eq=False):
@@ -27,8 +35,8 @@ class Proposal(Struct, frozen=True, eq=False):
     level: float
 
 
-def propose(picture: Picture, at: Vec2, level: float | None, tolerance: float, progress: Progress | None) -> Proposal:
-    """The outline about a point of the picture.
+def propose(picture: Picture, nut: Nut, at: Vec2, level: float | None, tolerance: float, progress: Progress | None) -> Proposal:
+    """The outline about a point of the picture; a neck that goes on behind the nut, and perhaps out of the picture, is cut there.
 
     Grey level None takes the one that parts the picture best, or what is near the point. GeometryError or
     FormatError with a sentence when there is no such edge.
@@ -40,17 +48,36 @@ def propose(picture: Picture, at: Vec2, level: float | None, tolerance: float, p
     widest = WIDEST / place.size_at(at)
     wanted = threshold_of(grey) if level is None else level
     try:
-        edge = edge_about(grey, wanted, at, widest)
+        edge = edge_about(_cut(grey, place, nut, wanted), wanted, at, widest)
     except GeometryError:
         if level is not None:
             raise
         # What parts a sheet from a dark table is no level for pale wood on that sheet.
         wanted = threshold_of(_near(grey, at, widest / 2))
-        edge = edge_about(grey, wanted, at, widest)
+        edge = edge_about(_cut(grey, place, nut, wanted), wanted, at, widest)
     made = fit(place.many(edge), tolerance, place.size_at(at),
                None if progress is None else lambda part: progress.tell(0.05 + 0.95 * part))
     path, moved = to_nut(made.path)
     return Proposal(path, made.deviation + moved, wanted)
+
+
+def _cut(grey: np.ndarray, place: PlaneMap, nut: Nut, level: float) -> np.ndarray:
+    """The picture with the neck behind the nut line as bright as what is not the head, or as it is where the picture does not reach the nut."""
+    ahead = [place.inverse()((x, nut.at(x)[1] + y)) for x in np.linspace(-0.4, 0.4, 9) * nut.width for y in AHEAD]
+    wood = [grey[int(y), int(x)] for x, y in ahead if 0 <= x < grey.shape[1] and 0 <= y < grey.shape[0]]
+    if len(wood) < len(ahead):
+        return grey
+    other, point = (255.0 if np.median(wood) < level else 0.0), place.size_at(ahead[len(ahead) // 2])
+    out = grey.astype(np.float32)
+    columns = np.arange(grey.shape[1]) + 0.5
+    for top in range(0, grey.shape[0], ROWS):
+        rows = out[top:top + ROWS]
+        y, x = np.meshgrid(np.arange(top, top + len(rows)) + 0.5, columns, indexing="ij")
+        across, along = place.many(np.stack((x.ravel(), y.ravel()), axis=1)).T
+        before = nut.ahead[0] * across + nut.ahead[1] * along
+        share = np.where(np.abs(across) <= nut.width / 2 + BESIDE, np.clip(0.5 - before / point, 0.0, 1.0), 0.0).reshape(rows.shape)
+        rows += (share * (other - rows)).astype(np.float32)
+    return out
 
 
 def _near(grey: np.ndarray, at: Vec2, far: float) -> np.ndarray:

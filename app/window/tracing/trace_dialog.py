@@ -110,7 +110,7 @@ class TraceDialog(ReadInOrder, QDialog):
         form.addRow(Lead(say("May stray by"), self.tolerance), self.tolerance)
         form.addRow(Lead(say("Level of grey"), self.level), grey)
         how = paragraph(self, say("Press inside the head. The largest closed edge round that place is followed; corners stay "
-                                  "corners."), "dim")
+                                  "corners, and the neck is cut off at the nut line."), "dim")
         self._says.setWordWrap(True)
         keep(self._says, minimum_height=76)
         self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
@@ -168,7 +168,7 @@ class TraceDialog(ReadInOrder, QDialog):
             return
         self._progress = Progress()
         self._progress.told.connect(self._bar.setValue)
-        work = partial(propose, self._picture, self._at, self._level, self.tolerance.currentData(), self._progress)
+        work = partial(propose, self._picture, self._window.document.layout.nut, self._at, self._level, self.tolerance.currentData(), self._progress)
         self._bar.setValue(0)
         self._running(True)
         self.errand.start(work)

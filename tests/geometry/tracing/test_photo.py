@@ -13,7 +13,7 @@ from app.formats import headstock
 from app.formats.picture_in import grey_of, read_picture
 from app.window.tracing.trace import propose
 from geometry.errors import GeometryError
-from geometry.layout import loop_path
+from geometry.layout import Nut, loop_path
 from geometry.layout.picture import Picture
 from geometry.tracing.catching import caught, corner_near
 from geometry.tracing.edges_of import edge_about
@@ -21,6 +21,7 @@ from geometry.tracing.plane_map import laid, straightened
 from tests.geometry.tracing.photos import SHEET, Photo
 
 SAMPLES = File(__file__).parents[3] / "samples"
+NUT = Nut(width=43.0)
 CLOSE = 0.3
 """mm within which the traced outline has to lie."""
 
@@ -84,7 +85,7 @@ def test_the_outline_comes_back_within_three_tenths(photo, read, outline):
     place, k = placed(photo, read, 9.0), read.width / photo.size[0]
     picture = Picture(name="head.jpg", jpeg=read.jpeg, width=read.width, height=read.height, place=place.rows)
     inside = tuple(c * k for c in photo.at(0.0, 90.0))
-    made = propose(picture, inside, None, 0.15, None)
+    made = propose(picture, NUT, inside, None, 0.15, None)
     traced, true = (shapely.segmentize(shapely.LineString(path.flatten(0.01)), 0.5) for path in (made.path, outline))
     apart = shapely.hausdorff_distance(traced, true)
     assert apart < CLOSE, f"{apart:.3f} mm"
@@ -96,6 +97,25 @@ def test_the_outline_comes_back_within_three_tenths(photo, read, outline):
         assert min(np.hypot(*(np.array(made.path.segments[index].start) - p)) for p in ((-21.5, 0.0), (21.5, 0.0))) < 0.5
     assert len(made.path.segments) <= 24
     assert made.path.box[1] == 0.0, "its straight end lies on the nut line"
+
+
+@pytest.mark.parametrize("behind", [24, 200], ids=["on the sheet", "out of the picture"])
+@pytest.mark.parametrize(("wood", "paper"), [(90, 240), (230, 60)], ids=["dark wood", "pale wood"])
+def test_a_neck_that_goes_on_behind_the_nut_is_cut_there(behind, wood, paper):
+    """A head 60 wide and 120 long with shoulders that hang 12 below the nut line, on a neck of 43; half a mm to a point."""
+    drawn = Image.new("L", (500, 640), paper)
+    pen = ImageDraw.Draw(drawn)
+    head = [(-21.5, 0), (-21.5, 14), (-32, 14), (-36, -12), (-60, 40), (-30, 120), (30, 120), (60, 40), (36, -12), (32, 14), (21.5, 14), (21.5, 0)]
+    for shape in (head, [(-21.5, 2), (21.5, 2), (21.5, -behind), (-21.5, -behind)]):
+        pen.polygon([(250 + 2 * x, 400 - 2 * y) for x, y in shape], fill=wood)
+    kept = io.BytesIO()
+    drawn.save(kept, "JPEG", quality=95)
+    picture = Picture(name="neck.jpg", jpeg=kept.getvalue(), width=500, height=640, place=(0.5, 0.0, -125.0, 0.0, -0.5, 200.0, 0.0, 0.0, 1.0))
+    made = propose(picture, NUT, (250.0, 250.0), None, 0.3, None)
+    assert abs(made.path.area) == pytest.approx(shapely.Polygon(head).area, rel=0.02)
+    assert made.path.box[1] == pytest.approx(-12, abs=1.0), "the shoulders stay"
+    line = [one for one in made.path.segments if abs(one.start[1]) < 1e-9 and abs(one.end[1]) < 1e-9]
+    assert [abs(one.end[0] - one.start[0]) for one in line] == [pytest.approx(43, abs=0.7)]
 
 
 def test_the_head_is_followed_and_not_the_sheet_that_it_lies_on():
@@ -129,7 +149,7 @@ def test_a_head_drawn_in_lines_on_a_sheet_whose_edges_are_seen_is_followed(turne
     kept = io.BytesIO()
     drawn.save(kept, "JPEG", quality=95)
     picture = Picture(name="sketch.jpg", jpeg=kept.getvalue(), width=700, height=900, place=(0.5, 0.0, 0.0, 0.0, -0.5, 0.0, 0.0, 0.0, 1.0))
-    made = propose(picture, lie(at)[0], None, 0.3, None)
+    made = propose(picture, NUT, lie(at)[0], None, 0.3, None)
     whole = shapely.Polygon(head).area / 4
     assert abs(made.path.area) == pytest.approx(whole, rel=0.04)
 
@@ -144,12 +164,12 @@ def test_pale_wood_on_a_sheet_on_a_dark_table_is_followed():
     kept = io.BytesIO()
     drawn.save(kept, "JPEG", quality=95)
     picture = Picture(name="pale.jpg", jpeg=kept.getvalue(), width=700, height=900, place=(0.5, 0.0, 0.0, 0.0, -0.5, 0.0, 0.0, 0.0, 1.0))
-    made = propose(picture, (300.0, 350.0), None, 0.3, None)
+    made = propose(picture, NUT, (300.0, 350.0), None, 0.3, None)
     assert 185 < made.level < 235
     assert abs(made.path.area) == pytest.approx(shapely.Polygon(head).area / 4, rel=0.02)
     with pytest.raises(GeometryError, match="shift the level of grey"):
-        propose(picture, (300.0, 350.0), 130.0, 0.3, None)
+        propose(picture, NUT, (300.0, 350.0), 130.0, 0.3, None)
     with pytest.raises(GeometryError, match="laid larger than it is"):
-        propose(replace(picture, place=(1.0, 0.0, 0.0, 0.0, -1.0, 0.0, 0.0, 0.0, 1.0)), (300.0, 350.0), None, 0.3, None)
+        propose(replace(picture, place=(1.0, 0.0, 0.0, 0.0, -1.0, 0.0, 0.0, 0.0, 1.0)), NUT, (300.0, 350.0), None, 0.3, None)
     with pytest.raises(GeometryError, match="No closed edge runs round"):
-        propose(picture, (20.0, 20.0), None, 0.3, None)
+        propose(picture, NUT, (20.0, 20.0), None, 0.3, None)
