@@ -725,7 +725,7 @@
     </message>
     <message>
         <source>A scarf joint runs through the wood at the pitch of the head, and that is {pitch} degrees here, where {least} are the least (at $.blank.scarf).</source>
-        <translation>Eine Schäftung läuft im Knickwinkel der Kopfplatte durch das Holz, und der ist hier {pitch} Grad, wo {least} das Mindeste sind (bei $.blank.scarf).</translation>
+        <translation>Eine Schäftung läuft im Kopfwinkel durch das Holz, und der ist hier {pitch} Grad, wo {least} das Mindeste sind (bei $.blank.scarf).</translation>
     </message>
     <message>
         <source>A screw beside a side tuner's post has to go into the edge of the head.</source>
@@ -3329,7 +3329,7 @@
     </message>
     <message>
         <source>Head and neck sawn apart at the pitch of the head and glued together again at an angle, so that the grain runs along both. Its glue line comes out on the face and, nearer to the nut, on the back.</source>
-        <translation>Kopfplatte und Hals, im Knickwinkel auseinandergesägt und im Winkel wieder verleimt, so dass die Faser längs durch beide läuft. Die Leimfuge tritt auf der Vorderseite aus und, näher am Sattel, auf der Rückseite.</translation>
+        <translation>Kopfplatte und Hals, im Kopfwinkel auseinandergesägt und im Winkel wieder verleimt, so dass die Faser längs durch beide läuft. Die Leimfuge tritt auf der Vorderseite aus und, näher am Sattel, auf der Rückseite.</translation>
     </message>
     <message>
         <source>Head too thick or too thin for its hardware</source>
@@ -5237,15 +5237,15 @@
     </message>
     <message>
         <source>Nudge</source>
-        <translation>Anstoßen</translation>
+        <translation>Rücken</translation>
     </message>
     <message>
         <source>Nudge the node</source>
-        <translation>Den Knoten anstoßen</translation>
+        <translation>Den Knoten rücken</translation>
     </message>
     <message>
         <source>Nudge what is held by 1 mm; with Shift 10, with Alt 0.1</source>
-        <translation>Das Gehaltene um 1 mm anstoßen; mit Umschalt 10, mit Alt 0,1</translation>
+        <translation>Das Gehaltene um 1 mm rücken; mit Umschalt 10, mit Alt 0,1</translation>
     </message>
     <message>
         <source>Nudge {n} nodes</source>
@@ -6021,7 +6021,7 @@
     </message>
     <message>
         <source>Press on one thing, then on another: how far they are apart, bores from middle to middle.</source>
-        <translation>Erst das eine drücken, dann das andere: wie weit sie auseinander liegen, Bohrungen von Mitte zu Mitte.</translation>
+        <translation>Erst das eine anklicken, dann das andere: wie weit sie auseinanderliegen, Bohrungen von Mitte zu Mitte.</translation>
     </message>
     <message>
         <source>Press where the nut end goes, then the tip end.</source>
@@ -6929,7 +6929,7 @@
     </message>
     <message>
         <source>Shift and press</source>
-        <translation>Umschalt und drücken</translation>
+        <translation>Umschalt und Klick</translation>
     </message>
     <message>
         <source>Shift while dragging</source>
