@@ -15,6 +15,10 @@ JOIN = 0.01
 SAME_HOLE = 0.01
 """How far a hole that is drilled may be off the drawing's in place, depth and width and still be that hole; so of a line that is cut."""
 
+PRICKED = 0.1
+"""How far a mark on a pasted paper, a line of the template or a glue line may be off the drawing's and still be that one, mm: nobody pricks or cuts
+along a paper more truly (common practice, no source)."""
+
 QUAD_SEGS = 64
 """Chords per quarter turn in a polygon offset (a 10 mm arc stays within 0.0008 mm)."""
 

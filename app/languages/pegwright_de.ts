@@ -1084,6 +1084,10 @@
         <translation>Ein Bogen braucht zwei verschiedene Enden und eine Wölbung ungleich null.</translation>
     </message>
     <message>
+        <source>An ear that is glued on to the real piece, by the job book, stays as it was glued.</source>
+        <translation>Ein Ohr, das laut Werkbuch am echten Stück angeleimt ist, bleibt, wie es angeleimt wurde.</translation>
+    </message>
+    <message>
         <source>An edge at this corner has no length: remove its node first.</source>
         <translation>Eine Kante an dieser Ecke hat keine Länge: zuerst ihren Knoten entfernen.</translation>
     </message>
@@ -2440,6 +2444,10 @@
         <translation>Vor dem Schließen mindestens eine Kante zeichnen.</translation>
     </message>
     <message>
+        <source>Draw it as it is glued on; or, where it is glued on anew, tick its step again.</source>
+        <translation>So zeichnen, wie es angeleimt ist; oder, wenn es neu angeleimt ist, seinen Schritt erneut abhaken.</translation>
+    </message>
+    <message>
         <source>Draw it yourself</source>
         <translation>Selbst zeichnen</translation>
     </message>
@@ -3246,6 +3254,10 @@
     <message>
         <source>Glued on: {ears}.</source>
         <translation>Angeleimt: {ears}.</translation>
+    </message>
+    <message>
+        <source>Glued otherwise</source>
+        <translation>Anders angeleimt</translation>
     </message>
     <message>
         <source>Go on with one that you saved.</source>
@@ -4468,6 +4480,10 @@
         <translation>Die Schablone machen</translation>
     </message>
     <message>
+        <source>Make the template anew and tick its step again; or put the drawing back.</source>
+        <translation>Die Schablone neu machen und ihren Schritt erneut abhaken; oder die Zeichnung zurückstellen.</translation>
+    </message>
+    <message>
         <source>Make the template for this plan</source>
         <translation>Die Schablone für diesen Plan machen</translation>
     </message>
@@ -4526,6 +4542,10 @@
     <message>
         <source>Mark on the edge</source>
         <translation>Anriss auf der Kante</translation>
+    </message>
+    <message>
+        <source>Marked otherwise</source>
+        <translation>Anders angezeichnet</translation>
     </message>
     <message>
         <source>Marking</source>
@@ -5706,6 +5726,10 @@
     <message>
         <source>Pass {at} of {pictures}</source>
         <translation>Durchgang {at} von {pictures}</translation>
+    </message>
+    <message>
+        <source>Paste new papers, or mark by hand what lies elsewhere, and tick their step again; or put the drawing back.</source>
+        <translation>Neue Bögen aufkleben oder von Hand anzeichnen, was woanders liegt, und ihren Schritt erneut abhaken; oder die Zeichnung zurückstellen.</translation>
     </message>
     <message>
         <source>Paste papers and prick</source>
@@ -9264,6 +9288,14 @@
         <translation>Die Papiere kommen auf die fertig verleimte Kopfplatte: {core} Holz mit {layers}, zusammen {whole}. Tiefen zählen von der Außenseite eines Furniers an.</translation>
     </message>
     <message>
+        <source>The papers that are pasted on (job book) do not have {names} where it is drawn now.</source>
+        <translation>Auf den aufgeklebten Bögen (Werkbuch) liegt {names} nicht dort, wo es jetzt gezeichnet ist.</translation>
+    </message>
+    <message>
+        <source>The papers that are pasted on (job book) do not have {names} where they are drawn now.</source>
+        <translation>Auf den aufgeklebten Bögen (Werkbuch) liegen {names} nicht dort, wo sie jetzt gezeichnet sind.</translation>
+    </message>
+    <message>
         <source>The part may not go in: try it in scrap first, or enter a drill of that size in the rack.</source>
         <translation>Das Teil geht vielleicht nicht hinein: zuerst in einem Reststück probieren oder einen Bohrer dieser Größe im Bestand eintragen.</translation>
     </message>
@@ -9938,6 +9970,14 @@
     <message>
         <source>The template rounds the corner of wood at {at} by {depth}, because its follower is wider than the cutter: keep clear of it and finish it by hand.</source>
         <translation>Die Schablone rundet die Holzecke bei {at} um {depth}, weil ihre Führung breiter ist als der Fräser: dort wegbleiben und von Hand fertig machen.</translation>
+    </message>
+    <message>
+        <source>The template that is made (job book) does not have {names} as it is drawn now.</source>
+        <translation>Auf der fertigen Schablone (Werkbuch) ist {names} nicht so, wie es jetzt gezeichnet ist.</translation>
+    </message>
+    <message>
+        <source>The template that is made (job book) does not have {names} as they are drawn now.</source>
+        <translation>Auf der fertigen Schablone (Werkbuch) sind {names} nicht so, wie sie jetzt gezeichnet sind.</translation>
     </message>
     <message>
         <source>The template turns over for {turned}, but {worst} misses its mirror image by {a} mm, so the cut from the back would not meet the cut from the face.</source>
@@ -11032,6 +11072,10 @@
         <translation>Was hineingepresst oder geschraubt wird, säße lockerer: das Teil zuerst in einem Reststück probieren oder einen Bohrer dieser Größe im Bestand eintragen.</translation>
     </message>
     <message>
+        <source>What is pricked through the papers, or made of the template, by the job book, is where the drawing had it then.</source>
+        <translation>Was laut Werkbuch durch die Bögen angekörnt oder an der Schablone gemacht ist, liegt dort, wo die Zeichnung es damals hatte.</translation>
+    </message>
+    <message>
         <source>What is printed: template, wrap paper, drilling and router cards, lists.</source>
         <translation>Was gedruckt wird: Schablone, Hüllbogen, Bohr- und Fräskarten, Listen.</translation>
     </message>
@@ -11815,6 +11859,10 @@
     <message>
         <source>at the post of {tuner}</source>
         <translation>an der Welle von {tuner}</translation>
+    </message>
+    <message>
+        <source>at x {x} mm, from y {y0} mm to {y1} mm</source>
+        <translation>bei x {x} mm, von y {y0} mm bis {y1} mm</translation>
     </message>
     <message>
         <source>axis</source>
@@ -12682,6 +12730,10 @@
         <source>glue scarf</source>
         <comment>term</comment>
         <translation>Schäftung leimen</translation>
+    </message>
+    <message>
+        <source>glued on otherwise than it is drawn</source>
+        <translation>anders angeleimt, als es gezeichnet ist</translation>
     </message>
     <message>
         <source>glued on: a change here changes the plan alone</source>
@@ -15419,12 +15471,20 @@
         <translation>{done} von {snags} Haken erledigt, {moves} Schritte versucht</translation>
     </message>
     <message>
+        <source>{done} of {steps} done, about {hours:.1f} hours left</source>
+        <translation>{done} von {steps} erledigt, noch etwa {hours:.1f} Stunden</translation>
+    </message>
+    <message>
         <source>{done} of {steps} steps are done on the practice piece</source>
         <translation>{done} von {steps} Schritten sind am Probestück erledigt</translation>
     </message>
     <message>
         <source>{done} of {steps} steps are done on the real piece</source>
         <translation>{done} von {steps} Schritten sind am echten Stück erledigt</translation>
+    </message>
+    <message>
+        <source>{done} of {steps} steps are done, and about {hours:.1f} hours are left: go on with step {number}.</source>
+        <translation>{done} von {steps} Schritten sind erledigt, etwa {hours:.1f} Stunden bleiben: weiter mit Schritt {number}.</translation>
     </message>
     <message>
         <source>{drill} {diameter}, not in the rack</source>
@@ -15441,6 +15501,14 @@
     <message>
         <source>{d} is square to the face: it has neither a tilt nor a depth below the face.</source>
         <translation>{d} steht rechtwinklig zur Vorderseite: ohne Neigung und ohne Lage unter der Vorderseite.</translation>
+    </message>
+    <message>
+        <source>{ear} is glued on with its glue line {was} (job book), and the drawing has it no more.</source>
+        <translation>{ear} ist mit der Leimfuge {was} angeleimt (Werkbuch), und die Zeichnung hat es nicht mehr.</translation>
+    </message>
+    <message>
+        <source>{ear} is glued on with its glue line {was} (job book); the drawing now says {now}.</source>
+        <translation>{ear} ist mit der Leimfuge {was} angeleimt (Werkbuch); die Zeichnung sagt jetzt {now}.</translation>
     </message>
     <message>
         <source>{end} of {slot}</source>
@@ -16986,6 +17054,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{title} (cut otherwise)</source>
         <translation>{title} (anders ausgearbeitet)</translation>
+    </message>
+    <message>
+        <source>{title} (drawn otherwise now)</source>
+        <translation>{title} (jetzt anders gezeichnet)</translation>
     </message>
     <message>
         <source>{title} (drilled otherwise)</source>

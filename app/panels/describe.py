@@ -95,7 +95,7 @@ def describe(layout: Headstock, id: str, unit: LengthUnit, node: int | None = No
     if id in made.cut:
         told = say("cut otherwise than it is drawn") if strays(layout, id) else say("cut: a change here changes the plan alone")
     elif id in made.glued:
-        told = say("glued on: a change here changes the plan alone")
+        told = say("glued on otherwise than it is drawn") if strays(layout, id) else say("glued on: a change here changes the plan alone")
     elif id in made.drilled:
         told = say("drilled otherwise than it is drawn") if strays(layout, id) else say("drilled: a move here moves the plan alone")
     else:

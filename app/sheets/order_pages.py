@@ -52,8 +52,12 @@ def _standing(work: Work) -> list[str]:
     """What the ticks in the boxes say, where there are any."""
     if not any(work.mark(op.id) for op in work.steps):
         return []
-    return [say("Ticked: done, by the job book ({piece}). A stroke: begun. What is done keeps its number.",
+    said = [say("Ticked: done, by the job book ({piece}). A stroke: begun. What is done keeps its number.",
                 piece=PIECES_IN_WORDS[work.layout.book.piece])]
+    if work.done and work.open:
+        said.append(say("{done} of {steps} steps are done, and about {hours:.1f} hours are left: go on with step {number}.",
+                        done=len(work.order.steps) - len(work.open), steps=len(work.order.steps), hours=work.hours_left, number=work.number[work.open[0]]))
+    return said
 
 
 def order_warning(work: Work) -> str:

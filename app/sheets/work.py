@@ -114,6 +114,16 @@ class Work(Struct, frozen=True, dict=True):
         return _numbers(self.layout, self.ops)
 
     @cached_property
+    def open(self) -> tuple[str, ...]:
+        """Operations that are left to do on the piece on the bench, in the order of the work."""
+        return tuple(id for id in self.order.steps if id not in self.done)
+
+    @cached_property
+    def hours_left(self) -> float:
+        """Hours of these, set-ups with them."""
+        return sum(taken.total for taken in estimate(self.open, self.ops, self.rates).values()) / 60
+
+    @cached_property
     def otherwise(self) -> Mapping[str, str]:
         """Operations that are ticked off and make something else now than was made, each with a sentence that tells both."""
         ids = {op.id for op in self.ops}

@@ -16,6 +16,7 @@ from geometry.routing.depth import LIGHT
 from geometry.routing.waste import CLEAR
 from geometry.sequence import Operation
 from geometry.solids.in_wood import bored
+from geometry.solids.spots import SET_DOWN, set_down
 from geometry.tolerance import SAME_HOLE, TOUCH
 
 
@@ -29,7 +30,7 @@ def done_steps(layout: Headstock, ops: Iterable[Operation] = ()) -> dict[str, Do
     otherwise is not, and what is called otherwise since is; nor are, of the operations that are planned now, passes that go deeper
     than what was routed. A tick of which is not known what it made counts as it stands."""
     found = in_wood(layout, layout.book.piece)
-    known = {id(one) for one in found.ticks}
+    known = {id(one) for one in (*found.ticks, *found.laid)}
     stand = {one.task.operation: one for one in layout.book.done if one.piece == layout.book.piece and id(one) not in known} | found.held
     short = not_so_deep(layout, ops)
     return {operation: one for operation, one in stand.items() if operation not in short}
@@ -67,8 +68,10 @@ def _reach(begins: float, cuts: Iterable[Shaped]) -> float:
 
 
 def made_by(layout: Headstock, op: Operation) -> Made:
-    """What an operation of the layout leaves in the wood. Nothing where it drills no hole of its own (what it opens a bore to is none)
-    and cuts neither slot nor outline."""
+    """What an operation of the layout leaves in the wood. Nothing where it drills no hole of its own (what it opens a bore to is none),
+    cuts neither slot nor outline, and is no step whose spots the job book keeps."""
+    if op.kind in SET_DOWN:
+        return Made(spots=set_down(layout, op.kind, op.features))
     if op.kind != "final diameter" and op.drillings and op.id.endswith(f" {op.drillings[0].id}"):
         return Made(hole=bored(op.drillings[0]))
     thick = layout.blank.thickness
@@ -99,11 +102,11 @@ def begun_steps(book: Book) -> frozenset[str]:
 def tick_off(book: Book, task: Task, number: int, made: Made = NOTHING) -> Book:
     """The step done on the piece on the bench, with what it made. It keeps the number that it was ticked off with first; ticked again
     it has what is made now."""
-    one = Done(piece=book.piece, task=task, number=number, hole=made.hole, cut=made.cut)
+    one = Done(piece=book.piece, task=task, number=number, hole=made.hole, cut=made.cut, spots=made.spots)
     at = next((i for i, old in enumerate(book.done) if (old.piece, old.task.operation) == (book.piece, task.operation)), None)
     if at is None:
         return replace(book, done=(*book.done, one))
-    if made == NOTHING or (book.done[at].hole, book.done[at].cut) == (made.hole, made.cut):
+    if made == NOTHING or (book.done[at].hole, book.done[at].cut, book.done[at].spots) == (made.hole, made.cut, made.spots):
         return book
     return replace(book, done=(*book.done[:at], replace(one, number=book.done[at].number), *book.done[at + 1:]))
 

@@ -14,7 +14,7 @@ from geometry.layout.drilled import Worked, worked
 from geometry.saying import count, say
 from geometry.terms import term
 
-OTHER_ADVICE = ("drilled-", "cut-", "string-to-", "no-drill", "no-bit", "bit-too-short", "template-lost", "skate", "table-tilt", "drill-size", "drill-short", "quill")
+OTHER_ADVICE = ("drilled-", "cut-", "marked-", "glued-", "string-to-", "no-drill", "no-bit", "bit-too-short", "template-lost", "skate", "table-tilt", "drill-size", "drill-short", "quill")
 """How kinds begin whose advice moves no wood, or is about what is made itself."""
 
 

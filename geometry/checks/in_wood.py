@@ -15,6 +15,9 @@ from msgspec.structs import replace
 
 from geometry.checks.in_wood_words import hole_place, told, told_cut
 from geometry.checks.memo import Memo, together
+from geometry.checks.set_down import Astray as Misplaced
+from geometry.checks.set_down import held_against
+from geometry.checks.set_down import snags as of_set_down
 from geometry.checks.said import length
 from geometry.checks.scene import Scene
 from geometry.checks.snags import FACE, SPOILS, TIGHT, Snag
@@ -30,6 +33,7 @@ from geometry.saying import count, say
 from geometry.solids.cut_shape import Astray, astray
 from geometry.solids.drilling import Drilling, Hole, holes
 from geometry.solids.in_wood import bored, deeper, on_axis, same_hole
+from geometry.solids.spots import SET_DOWN
 from geometry.tolerance import SAME_HOLE
 
 Tick = Done | Time
@@ -94,28 +98,34 @@ class InWood(Struct, frozen=True, eq=False, dict=True):
     """what the drawing has nowhere"""
     again: tuple[tuple[Task, Tick], ...]
     """what it has under another name than the tick's: as what it is done now"""
+    laid: tuple[Done, ...] = ()
+    """ticks of papers, template and ears that know what they set down"""
+    misplaced: tuple[Misplaced, ...] = ()
+    """of these what the drawing has otherwise"""
 
     @cached_property
     def strayed(self) -> frozenset[str]:
-        """Features of the layout, and its outline, of which something is made otherwise than it is drawn."""
-        return frozenset(one.of for rows in (*self.drilled, *self.cut) for one in rows)
+        """Features of the layout, and its outline, of which something is made otherwise than it is drawn; what is only marked so is not."""
+        return frozenset((*(one.of for rows in (*self.drilled, *self.cut) for one in rows),
+                          *(id for one in self.misplaced for id in one.of if id in one.tick.task.features)))
 
     @cached_property
     def held(self) -> dict[str, Done]:
         """By operation, what is drawn as a tick knows that it was made."""
-        away = {id(one.tick) for rows in (*self.drilled, *self.cut) for one in rows} | {id(one) for one in self.gone} | {id(one) for _, one in self.again}
-        return ({one.task.operation: one for one in self.ticks if isinstance(one, Done) and id(one) not in away}
+        away = {id(one.tick) for rows in (*self.drilled, *self.cut, self.misplaced) for one in rows} | {
+            id(one) for one in self.gone} | {id(one) for _, one in self.again}
+        return ({one.task.operation: one for one in (*self.ticks, *self.laid) if isinstance(one, Done) and id(one) not in away}
                 | {task.operation: one for task, one in self.again if isinstance(one, Done)})
 
     @cached_property
     def otherwise(self) -> dict[str, str]:
         """By operation, a sentence about what is made otherwise than it is drawn."""
-        return {one.tick.task.operation: one.text for rows in (*self.drilled, *self.cut) for one in rows}
+        return {one.tick.task.operation: one.text for rows in (*self.drilled, *self.cut, self.misplaced) for one in rows}
 
     @cached_property
     def to_go_on(self) -> frozenset[str]:
         """Operations of these that make of it what is drawn when they are gone on with."""
-        return frozenset(one.tick.task.operation for rows in (*self.drilled, *self.cut) for one in rows if one.can_go_on)
+        return frozenset(one.tick.task.operation for rows in (*self.drilled, *self.cut, self.misplaced) for one in rows if one.can_go_on)
 
 
 _NOTHING = InWood((), (), (), (), ())
@@ -134,7 +144,7 @@ def in_wood(layout: Headstock, piece: Piece) -> InWood:
 
 
 def _in_wood(layout: Headstock, piece: Piece) -> InWood:
-    if not any([one.hole or one.cut for one in (*layout.book.done, *layout.book.times)]):
+    if not any([one.hole or one.cut for one in layout.book.times]) and not any([one.hole or one.cut or one.spots for one in layout.book.done]):
         return _NOTHING
     of: dict[str, list[Hole]] = {}
     try:
@@ -205,10 +215,34 @@ def snags(scene: Scene, found: InWood) -> Iterator[Snag]:
         yield scene.memo.of(_cut_otherwise, *rows)
     if found.gone:
         yield from scene.memo.of(_gone, *found.gone)
+    if found.misplaced:
+        yield from scene.memo.of(of_set_down, *found.misplaced)
 
 
 # ---- the ticks and the drawing --------------------------------------------
 def _held_against(layout: Headstock, items: Sequence[Feature], piece: Piece, memo: Memo) -> InWood:
+    made, laid = _as_made(layout, items, piece, memo), memo.of(_laid, layout.book.done, piece)
+    if not laid:
+        return made
+    found = held_against(layout, items, laid, *memo.of(_settled, layout.book.done, piece, made.ticks, made.again), memo)
+    return replace(made, laid=laid, misplaced=found.astray, again=memo.of(together, *made.again, *found.again))
+
+
+def _laid(done: tuple[Done, ...], piece: Piece) -> tuple[Done, ...]:
+    return tuple([one for one in done if one.piece == piece and one.spots and one.task.operation.startswith(SET_DOWN)])
+
+
+def _settled(done: tuple[Done, ...], piece: Piece, ticks: tuple[Tick, ...],
+             again: tuple[tuple[Task, Tick], ...]) -> tuple[frozenset[str], frozenset[str], frozenset[str]]:
+    """Drillings that are made, slots that are cut at, and those, with the outline, that are cut to their line, all by their names of now."""
+    now = {id(one): task for task, one in again}
+    tasks = [now.get(id(one), one.task) for one in done if one.piece == piece]
+    cuts = [(cut_of(now.get(id(one), one.task)), one.cut) for one in ticks if one.cut]
+    return (frozenset(drilling for task in tasks if (drilling := drilling_of(task))), frozenset(of for of, _ in cuts),
+            frozenset(of for of, cut in cuts if not cut.light and cut.ramp is None))
+
+
+def _as_made(layout: Headstock, items: Sequence[Feature], piece: Piece, memo: Memo) -> InWood:
     ticks, drilled, cut = memo.of(_ticks, layout.book.done, layout.book.times, piece)
     if not ticks:
         return _NOTHING

@@ -54,6 +54,8 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "drilled-and-gone": Kind(say("Drilled, and gone from the drawing"), say("The real piece has a hole, by the job book, that the drawing has no more.")),
     "cut-otherwise": Kind(say("Cut otherwise"), say("A slot or the outline that is cut in the real piece, by the job book, stays as it was cut.")),
     "cut-and-gone": Kind(say("Cut, and gone from the drawing"), say("The real piece has a slot, by the job book, that the drawing has no more.")),
+    "marked-otherwise": Kind(say("Marked otherwise"), say("What is pricked through the papers, or made of the template, by the job book, is where the drawing had it then.")),
+    "glued-otherwise": Kind(say("Glued otherwise"), say("An ear that is glued on to the real piece, by the job book, stays as it was glued.")),
     "slot-crosses": Kind(say("Slot crosses itself"), say("A wall that crosses itself cannot be routed.")),
     "blank-too-small": Kind(say("Outline leaves the blank"), say("The blank has to hold the whole outline and more.")),
     "rail": Kind(say("Rail is thin"), say("The rail is the wood between a slot and the outline; it carries the tuners.")),

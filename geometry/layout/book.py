@@ -10,7 +10,7 @@ from typing import Annotated, Literal
 
 from msgspec import Meta
 
-from geometry.layout.parts import Amount, Coord, Id, Part, Size, Text
+from geometry.layout.parts import Amount, Coord, Id, Part, Point, Size, Text
 from geometry.layout.slots import DrawnSlot, Ramp, StraightSlot
 
 Piece = Literal["practice", "real"]
@@ -67,12 +67,23 @@ class Shaped(Part, kw_only=True):
     """the ramp at the nut end of the shape, where it is that which was cut"""
 
 
+class Spot(Part, kw_only=True):
+    """A spot on the blank as it was set down there: a cross or a corner on the papers or the template, an end of a glue line. A later
+    change of the layout does not move it."""
+
+    surface: Literal["face", "back", "bass edge", "treble edge"]
+    at: Point
+    """mm: x and y in the frame of the head; on an edge y and how far below the face"""
+
+
 class Made(Part, kw_only=True):
     """What an operation leaves in the wood, as it was planned when it was done: `hole` what was drilled, or `cut` what was cut; None
-    for an operation that does not, and where it is not known. So in the records below."""
+    for an operation that does not, and where it is not known. `spots` are what was pasted on, made of the template or glued on. So in the
+    records below."""
 
     hole: Bored | None = None
     cut: Shaped | None = None
+    spots: tuple[Spot, ...] = ()
 
 
 NOTHING = Made()
@@ -96,6 +107,7 @@ class Done(Part, kw_only=True):
     number: Annotated[int, Meta(ge=1, le=100_000)] = 1
     hole: Bored | None = None
     cut: Shaped | None = None
+    spots: tuple[Spot, ...] = ()
 
 
 class Clock(Part, kw_only=True):

@@ -67,11 +67,17 @@ def whole() -> Headstock:
 def _book(slot: str) -> dict:
     task = {"operation": f"rout {slot}", "title": "Rout it", "rate": "rout_100", "features": [slot], "planned": 9.5}
     return {"piece": "real", "currency": "EUR", "clock": {"piece": "real", "task": task, "since": 1.7e9} | _made(),
-            "done": [{"piece": "real", "task": task, "number": 7}, _drilled(), _cut(slot)], "times": [{"piece": "real", "task": task, "minutes": 8.5} | _made()],
+            "done": [{"piece": "real", "task": task, "number": 7}, _pasted(), _drilled(), _cut(slot)], "times": [{"piece": "real", "task": task, "minutes": 8.5} | _made()],
             "prices": [{"piece": "real", "part": "wood", "count": 2, "each": "12.50"}],
             "remarks": [{"piece": "real", "text": "too close", "on": slot, "task": task, "done": True}],
             "readings": [{"piece": "real", "drilling": "a hole", "what": "distance", "value": 3.5, "how": "over pins", "other": "nut pin",
                           "planned": 3.25}]}
+
+
+def _pasted() -> dict:
+    """The papers, pasted when the outline was another."""
+    task = {"operation": "mark", "title": "Paste it", "rate": "mark", "planned": 4.5}
+    return {"piece": "real", "task": task, "number": 2, "spots": [{"surface": "back", "at": [0.5, 61.5]}, {"surface": "bass edge", "at": [71.5, 8.5]}]}
 
 
 def _drilled() -> dict:

@@ -12,7 +12,9 @@ from PySide6.QtWidgets import QApplication
 from app.panels.order.order_card import box_of
 from app.panels.order.order_list import EDGE
 from app.panels.order.order_rows import SetUpRow
+from app.sheets.work import plan_work
 from app.window.rooms.order_room import OrderRoom
+from geometry.book import made_by, task_of, tick_off
 from geometry.drawing import Disc
 from geometry.layout import Loop, Node
 from tests.waiting import press
@@ -55,8 +57,23 @@ def test_the_steps_are_listed_by_set_up_with_counts_and_hours(bench, order):
     assert [row.number for row in order.panel.list.steps] == list(range(1, 56))
     assert "55 steps · 38 holes · 17 set-ups · 3 tilts" in order.panel.counted
     assert "29 changes of machine, bit, table or side: no order needs fewer" in order.panel.counted
-    assert "6.6 hours" in order.panel.counted
+    assert "6.6 hours" in order.panel.counted and "left" not in order.panel.counted
     assert not order.panel.back.isEnabled() and order.panel.loud == ""
+
+
+def test_next_morning_the_stage_begins_at_the_first_step_that_is_left(bench, qtbot):
+    """Seven steps are done, the third is not, and more than half an hour of the whole is spent with that."""
+    plan = plan_work(bench.layout)
+    book = bench.layout.book
+    for number, op in enumerate(plan.steps[:8], 1):
+        book = book if number == 3 else tick_off(book, task_of(op), number, made_by(bench.layout, op))
+    bench.window.document.record("done", lambda _: book)
+    bench.window.set_stage("order")
+    order = bench.window.room
+    qtbot.waitUntil(lambda: order.work is not None)
+    assert order.at == plan.steps[2].id and order.panel.list.currentIndex().row() > 0
+    assert f"7 of 55 done, about {order.work.hours_left:.1f} hours left" in order.panel.counted
+    assert order.work.hours_left < order.work.counts.hours.total - 0.5
 
 
 def test_words_of_a_set_up_in_further_lines_stand_as_far_from_the_edge_below_as_above(bench, order):

@@ -8,6 +8,7 @@ from app.panels.order.order_rows import minutes_words
 from geometry.book import Line, cost, money_words, pinned_words, spent_on, ticked, total, total_cost
 from geometry.layout import PIECES, Book, Piece, Price, Remark, drilling_of
 from geometry.saying import number, say
+from geometry.solids.spots import SET_DOWN
 from geometry.terms import term
 
 
@@ -38,7 +39,8 @@ def hour_cells(rows: Sequence[Line], numbers: Mapping[str, int], book: Book, don
         number = f"✓ {number}".rstrip() if there else number
         title = row.task.title or id
         if id in otherwise:
-            title = say("{title} (cut otherwise)", title=title) if drilling_of(row.task) is None else say("{title} (drilled otherwise)", title=title)
+            title = (say("{title} (drilled otherwise)", title=title) if drilling_of(row.task) is not None else
+                     say("{title} (drawn otherwise now)", title=title) if id.startswith(SET_DOWN) else say("{title} (cut otherwise)", title=title))
         made.append((number, title, cell_minutes(row.planned), cell_minutes(row.practice), cell_minutes(row.real), signed(row.difference), word))
     both = [row for row in rows if row.difference is not None]
     sums = {piece: total(rows, piece) for piece in PIECES}

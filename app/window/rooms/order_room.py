@@ -112,15 +112,21 @@ class OrderRoom(PlanningRoom):
         self.work = work
         ids = list(work.order.steps)
         if self.at not in ids:
-            self.at = ids[0] if ids else ""
+            self.at = next(iter(work.open or ids), "")
         self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit, work.done, work.begun, work.blocked, work.to_go_on), self.at,
                               bool(work.layout.order))
         called = {op.id: op.called for op in work.ops}
         loud = loud_words(work.cannot, [called[id] for id in work.order.stuck])
-        self.panel.show_head(tally(work.counts), self._changes(work), loud)
+        self.panel.show_head("\n".join((tally(work.counts), *self._left(work))), self._changes(work), loud)
         self.panel.show_hours(work.counts, work.found_hours)
         self._say()
         self._show_step()
+
+    def _left(self, work: Work) -> list[str]:
+        """How much is done and how much is left, once something is done."""
+        steps = len(work.order.steps)
+        return [say("{done} of {steps} done, about {hours:.1f} hours left", done=steps - len(work.open), steps=steps, hours=work.hours_left)
+                ] if len(work.open) < steps else []
 
     def _changes(self, work: Work) -> str:
         changes, best = work.order.changes.total, work.best

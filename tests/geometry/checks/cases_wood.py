@@ -25,6 +25,7 @@ from geometry.layout import (
     Task,
     Template,
 )
+from geometry.solids.spots import set_down
 from tests.geometry.checks.case import Case
 from tests.geometry.checks.heads import (
     BIT,
@@ -316,6 +317,23 @@ def _cut(*slots, ends=None):
     return head(slots=slots, book=Book(done=(Done(piece="real", task=task, cut=was),)))
 
 
+def _pasted(kind, *features):
+    """What one of the steps set down of a hole and a slot, by the job book; then they are drawn as they are given."""
+    was = head(slots=(slot(x=0.0),), holes=(_hole(),))
+    done = Done(piece="real", task=Task(operation=kind), spots=set_down(was, kind))
+    return head(holes=features[:1], slots=features[1:], book=Book(done=(done,)))
+
+
+def _glued(*ears):
+    """An ear of 12 mm glued on, by the job book."""
+    done = Done(piece="real", task=Task(operation="glue ear ear", features=("ear",)), spots=set_down(head(ears=(_ear(12.0),)), "glue ear", ("ear",)))
+    return head(ears=ears, book=Book(done=(done,)))
+
+
+def _ear(width):
+    return Ear(id="ear", side="bass", width=width, start=10.0, end=170.0)
+
+
 _IN_WOOD = (
     Case("drilled-otherwise", _drilled(_hole(10.02)), None, SPOILS, _drilled(_hole(10.01))),
     Case("drilled-otherwise", _drilled(_hole(diameter=5.0)), None, SPOILS, _drilled(_hole())),
@@ -329,6 +347,11 @@ _IN_WOOD = (
     Case("cut-otherwise", _cut(slot(x=0.0), ends=9.0), None, TIGHT, _cut(slot(x=0.0, depth=9.0), ends=9.0)),
     Case("cut-otherwise", _cut(slot(x=0.0, depth=8.0), ends=9.0), None, SPOILS, _cut(slot(x=0.0, depth=9.0), ends=9.0)),
     Case("cut-and-gone", _cut(), None, SPOILS, _cut(slot(x=0.0))),
+    Case("marked-otherwise", _pasted("mark", _hole(10.12)), None, TIGHT, _pasted("mark", _hole(10.08))),
+    Case("marked-otherwise", _pasted("mark", _hole(), slot(x=0.12)), None, TIGHT, _pasted("mark", _hole(), slot(x=0.08))),
+    Case("marked-otherwise", _pasted("template", _hole(), slot(x=0.0, width=12.3)), None, TIGHT, _pasted("template", _hole(), slot(x=0.0, width=12.1))),
+    Case("glued-otherwise", _glued(_ear(12.2)), None, TIGHT, _glued(_ear(12.0))),
+    Case("glued-otherwise", _glued(), None, TIGHT, _glued(_ear(12.0)), between=("face",)),
 )
 
 CASES = (*_IN_WOOD, *_OUTLINES, *_SLOTS, *_DEPTHS, *_WAYS, *_HOOKS, *_PINS, *_EARS, *_FEATHERS, *_BITS, *_RACK)

@@ -1,0 +1,151 @@
+"""Papers, template and ears as they were set down by the job book, held against what the drawing has now."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Protocol
+
+from msgspec import Struct
+from msgspec.structs import replace
+
+from geometry.checks.memo import Memo
+from geometry.checks.said import length
+from geometry.checks.snags import FACE, TIGHT, Snag
+from geometry.checks.words import few, first
+from geometry.layout.blank import Blank
+from geometry.layout.book import Done, Spot, Task
+from geometry.layout.headstock import Headstock
+from geometry.layout.names import OUTLINE
+from geometry.layout.outline import Loop
+from geometry.layout.slots import Slot
+from geometry.saying import count, say
+from geometry.solids.drilling import Hole
+from geometry.solids.spots import all_there, corners, crosses_of, glue_line
+from geometry.terms import term
+from geometry.vectors import Vec3
+
+NAMED = 3
+"""Features that a sentence names; the others are counted."""
+
+
+class _Feature(Protocol):
+    @property
+    def id(self) -> str: ...
+    @property
+    def holes(self) -> tuple[Hole, ...]: ...
+
+
+class Astray(Struct, frozen=True, eq=False):
+    """Something that was set down otherwise than it is drawn."""
+
+    tick: Done
+    of: tuple[str, ...]
+    """whose spots were not set down where they are drawn; () where the drawing has nothing of it"""
+    where: Vec3
+    text: str
+
+    @property
+    def can_go_on(self) -> bool:
+        """Nothing is cut yet: it can be set down anew."""
+        return True
+
+
+class SetDown(Struct, frozen=True, eq=False):
+    """What of all that was set down on a piece the drawing has otherwise."""
+
+    astray: tuple[Astray, ...]
+    again: tuple[tuple[Task, Done], ...]
+    """ears that are called otherwise now: as what they are glued on now"""
+
+
+def held_against(layout: Headstock, items: Sequence[_Feature], ticks: tuple[Done, ...], drilled: frozenset[str], cut: frozenset[str],
+                 routed: frozenset[str], memo: Memo) -> SetDown:
+    """`drilled` are ids of drillings that are in the wood, `cut` those of slots, `routed` those that are cut to their line and need no
+    template any more: nothing of them has to be set down."""
+    found: list[Astray] = []
+    again: list[tuple[Task, Done]] = []
+    lines = {ear.id: memo.of(glue_line, layout.blank, ear) for ear in layout.ears}
+    for one in ticks:
+        papers = one.task.operation == "mark"
+        if papers or one.task.operation == "template":
+            shapes = [(slot.id, slot) for slot in layout.to_rout] + ([] if papers else [(OUTLINE, layout.outline)])
+            off = [pair for id, shape in shapes if id not in (cut if papers else routed) for pair in memo.of(_off_line, id, shape, one.spots)]
+            if papers:
+                off += [pair for pairs in memo.each(_not_pricked, items, one.spots, drilled) for pair in pairs]
+            if off:
+                found.append(memo.of(_of_paper, layout.blank, one, *off))
+            continue
+        id = _ear(one)
+        if id in lines and all_there(lines[id], one.spots):
+            continue
+        other = next((name for name, line in lines.items() if line and all_there(line, one.spots)), None)
+        if other is None:
+            found.append(memo.of(_of_ear, layout.blank, one, lines.get(id, ())))
+        else:
+            again.append(memo.of(_as_glued, one, other))
+    taken = {task.operation for task, _ in again}
+    return SetDown(tuple([one for one in found if one.tick.task.operation not in taken]), tuple(again))
+
+
+def snags(*found: Astray) -> tuple[Snag, ...]:
+    """One for each step whose spots are not those of the drawing."""
+    return tuple(map(_snag, found))
+
+
+def _snag(one: Astray) -> Snag:
+    if one.tick.task.operation == "mark":
+        return Snag("marked-otherwise", TIGHT, one.of, one.where, None, None, one.text,
+                    say("Paste new papers, or mark by hand what lies elsewhere, and tick their step again; or put the drawing back."))
+    if one.tick.task.operation == "template":
+        return Snag("marked-otherwise", TIGHT, one.of, one.where, None, None, one.text,
+                    say("Make the template anew and tick its step again; or put the drawing back."))
+    return Snag("glued-otherwise", TIGHT, one.of or (FACE,), one.where, None, None, one.text,
+                say("Draw it as it is glued on; or, where it is glued on anew, tick its step again."))
+
+
+def _place(blank: Blank, spot: Spot) -> Vec3:
+    one, other = spot.at
+    if spot.surface in ("face", "back"):
+        return one, other, 0.0 if spot.surface == "face" else blank.thickness
+    return blank.edge_x("bass" if spot.surface == "bass edge" else "treble"), one, other
+
+
+def _not_pricked(item: _Feature, had: tuple[Spot, ...], drilled: frozenset[str]) -> tuple[tuple[str, Spot], ...]:
+    open_now = [d for hole in item.holes for d in hole.drillings if not d.there and d.id not in drilled]
+    off = [spot for spot in crosses_of(open_now) if not all_there((spot,), had)]
+    return ((item.id, off[0]),) if off else ()
+
+
+def _off_line(id: str, shape: Slot | Loop, had: tuple[Spot, ...]) -> tuple[tuple[str, Spot], ...]:
+    off = [spot for spot in corners(shape) if not all_there((spot,), had)]
+    return ((id, off[0]),) if off else ()
+
+
+def _of_paper(blank: Blank, one: Done, *off: tuple[str, Spot]) -> Astray:
+    names = few([term(id) if id == OUTLINE else id for id, _ in off], NAMED)
+    text = (count(len(off), "The papers that are pasted on (job book) do not have {names} where it is drawn now.",
+                  "The papers that are pasted on (job book) do not have {names} where they are drawn now.", names=names)
+            if one.task.operation == "mark" else
+            count(len(off), "The template that is made (job book) does not have {names} as it is drawn now.",
+                  "The template that is made (job book) does not have {names} as they are drawn now.", names=names))
+    return Astray(one, tuple([id for id, _ in off]), _place(blank, off[0][1]), text)
+
+
+def _of_ear(blank: Blank, one: Done, now: tuple[Spot, ...]) -> Astray:
+    id = _ear(one)
+    text = (say("{ear} is glued on with its glue line {was} (job book); the drawing now says {now}.", ear=first(id), was=_line(one.spots), now=_line(now))
+            if now else
+            say("{ear} is glued on with its glue line {was} (job book), and the drawing has it no more.", ear=first(id), was=_line(one.spots)))
+    return Astray(one, (id,) if now else (), _place(blank, one.spots[0]), text)
+
+
+def _as_glued(one: Done, ear: str) -> tuple[Task, Done]:
+    return replace(one.task, operation=f"glue ear {ear}", features=(ear,)), one
+
+
+def _ear(one: Done) -> str:
+    return one.task.operation.removeprefix("glue ear ")
+
+
+def _line(spots: Sequence[Spot]) -> str:
+    return say("at x {x} mm, from y {y0} mm to {y1} mm", x=length(spots[0].at[0], 2), y0=length(spots[0].at[1], 2), y1=length(spots[-1].at[1], 2))

@@ -1,0 +1,65 @@
+"""What is set down on the blank before it is cut: crosses and corners of the papers and the template, ends of glue lines."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+
+from geometry.layout.blank import Blank, Ear
+from geometry.layout.book import Spot
+from geometry.layout.headstock import Headstock
+from geometry.layout.outline import Loop
+from geometry.layout.slots import DrawnSlot, Slot, shape_path
+from geometry.solids.drilling import Drilling, to_drill
+from geometry.solids.in_wood import DECIMALS, FARTHEST
+from geometry.tolerance import PRICKED
+from geometry.vectors import Vec2
+
+SET_DOWN = ("mark", "template", "glue ear")
+"""Kinds of operations of which the spots are kept."""
+
+
+def set_down(layout: Headstock, kind: str, features: Sequence[str] = ()) -> tuple[Spot, ...]:
+    """What one of these operations leaves on the wood, or on the board of the template."""
+    if kind == "glue ear":
+        return tuple([spot for ear in layout.ears if ear.id in features for spot in glue_line(layout.blank, ear)])
+    shapes: list[Slot | Loop] = [*layout.to_rout] if kind == "mark" else [*layout.to_rout, layout.outline]
+    crosses = [spot for hole in to_drill(layout) for spot in crosses_of(hole.drillings)] if kind == "mark" else []
+    return tuple(dict.fromkeys([*crosses, *(spot for shape in shapes for spot in corners(shape))]))
+
+
+def crosses_of(drillings: Iterable[Drilling]) -> list[Spot]:
+    """Where holes are pricked through the papers; of the small ones of a plate on an edge not, which are drilled through the plate."""
+    found = []
+    for d in drillings:
+        if d.upright:
+            found.append(_spot(d.surface, d.start[:2]))
+        elif d.mark is not None and d.role not in ("screw", "pin"):
+            found.append(_spot(d.surface, d.mark[1:]))
+    return [spot for spot in found if spot is not None]
+
+
+def corners(shape: Slot | Loop) -> list[Spot]:
+    """Begin and middle of each piece of a wall or of the outline: one that is bent, moved or widened has others."""
+    path = shape_path(shape.shape if isinstance(shape, Slot) else DrawnSlot(loop=shape))
+    found = [_spot("face", point) for segment in path.segments for point in (segment.start, segment.point(0.5))]
+    return [spot for spot in found if spot is not None]
+
+
+def glue_line(blank: Blank, ear: Ear) -> tuple[Spot, ...]:
+    """Both ends of the glue line of an ear."""
+    x = blank.glue_x(ear)
+    return tuple([spot for y in (ear.start, ear.end) if (spot := _spot("face", (x, y))) is not None])
+
+
+def all_there(wanted: Iterable[Spot], had: Sequence[Spot]) -> bool:
+    """Whether each spot is among those that were set down, to within PRICKED."""
+    return all(any([one.surface == spot.surface for one in had if abs(one.at[0] - spot.at[0]) <= PRICKED and math.dist(one.at, spot.at) <= PRICKED])
+               for spot in wanted)
+
+
+def _spot(surface: str, at: Vec2) -> Spot | None:
+    """None for one so far out that no file can hold it."""
+    if max(map(abs, at)) > FARTHEST:
+        return None
+    return Spot(surface=surface, at=(round(float(at[0]), DECIMALS) + 0.0, round(float(at[1]), DECIMALS) + 0.0))

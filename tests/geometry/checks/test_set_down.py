@@ -1,0 +1,108 @@
+"""Papers that are pasted on, a template that is made and ears that are glued on know where the drawing had things then."""
+
+import pytest
+from msgspec.structs import replace
+
+from app.formats import headstock
+from app.panels.describe import describe
+from geometry.book import done_steps, made_by, open_again, otherwise, task_of, tick_off
+from geometry.checks import LiveCheck, check
+from geometry.checks.in_wood import called_now
+from geometry.edits import mirror_layout, nudge, remove_features, rename
+from geometry.layout import Ear
+from geometry.sequence import operations
+from tests.geometry.sequence.specimens import demo
+
+KINDS = ("glue ear", "template", "mark")
+EARS = tuple(Ear(id=f"{side} ear", side=side, width=12.0, start=10.0, end=180.0) for side in ("bass", "treble"))
+
+
+def begun(*more, layout=None, piece="real"):
+    """The demo with two ears; ears, template and papers are ticked off, and some more operations."""
+    layout = replace(demo(), ears=EARS) if layout is None else layout
+    book = replace(layout.book, piece=piece)
+    for number, op in enumerate(operations(layout), 1):
+        if op.kind in KINDS or op.id in more:
+            book = tick_off(book, task_of(op), number, made_by(layout, op))
+    return replace(layout, book=book)
+
+
+def told(layout):
+    return [snag for snag in check(layout).snags if snag.kind in ("marked-otherwise", "glued-otherwise")]
+
+
+def test_nothing_is_told_while_the_drawing_is_as_it_was_and_the_file_keeps_it():
+    job = begun()
+    assert all(one.spots for one in job.book.done) and len(job.book.done) == 4
+    assert told(job) == [] and otherwise(job) == {} and done_steps(job).keys() == {"glue ear bass ear", "glue ear treble ear", "template", "mark"}
+    assert headstock.decode(headstock.encode(job)) == job
+
+
+def test_a_hole_that_is_moved_after_the_papers_are_pasted_has_no_cross():
+    job = nudge(begun(), ["bass side 1"], 0.0, 1.0)
+    snag, = told(job)
+    assert (snag.kind, snag.grade, snag.between) == ("marked-otherwise", "tight", ("bass side 1",))
+    assert snag.where == pytest.approx((-50.0, 70.456, 8.0), abs=0.01), "its mark on the square edge"
+    assert snag.text == "The papers that are pasted on (job book) do not have bass side 1 where it is drawn now."
+    assert otherwise(job).keys() == {"mark"} and "mark" not in done_steps(job), "that step is open again"
+    op = next(op for op in operations(job) if op.id == "mark")
+    again = replace(job, book=tick_off(job.book, task_of(op), 9, made_by(job, op)))
+    assert told(again) == [] and done_steps(again)["mark"].number == done_steps(begun())["mark"].number
+
+
+def test_what_is_drilled_or_cut_needs_no_cross_and_no_template():
+    bore = "side bore bass side 1.1.1"
+    assert told(nudge(begun(bore), ["bass side 1"], 0.0, 1.0)) == [], "that it is drilled otherwise is told of the hole"
+    slot = nudge(begun(), ["bass slot"], 0.0, 1.0)
+    assert [snag.text for snag in told(slot)] == [
+        "The papers that are pasted on (job book) do not have bass slot where it is drawn now.",
+        "The template that is made (job book) does not have bass slot as it is drawn now."]
+    assert [one.text.split(" that")[0] for one in told(nudge(begun("saw bass slot"), ["bass slot"], 0.0, 1.0))] == ["The template"], "it is routed along that still"
+    assert told(nudge(begun("rout bass slot 1"), ["bass slot"], 0.0, 1.0)) == []
+
+
+def test_a_hole_that_is_new_has_no_cross_and_one_that_is_gone_needs_none():
+    less = remove_features(demo(), ("bass side 2",))
+    snag, = told(replace(demo(), book=begun(layout=less).book))
+    assert snag.between == ("bass side 2",)
+    assert told(remove_features(begun(), ("bass side 2",))) == []
+
+
+def test_the_pieces_are_told_apart_and_a_renaming_moves_no_cross():
+    practice = nudge(begun(piece="practice"), ["bass side 1"], 0.0, 1.0)
+    assert told(practice) == [] and otherwise(practice).keys() == {"mark"}
+    assert told(rename(begun(), "tuners", "bass side 1", "low E")) == []
+
+
+def test_an_ear_stays_where_it_is_glued():
+    job = begun()
+    wide = replace(job, ears=(replace(EARS[0], width=12.5), EARS[1]))
+    snag, = told(wide)
+    assert (snag.kind, snag.between, snag.where) == ("glued-otherwise", ("bass ear",), (-38.0, 10.0, 0.0))
+    assert snag.text == ("Bass ear is glued on with its glue line at x -38.00 mm, from y 10.00 mm to 180.00 mm (job book); "
+                         "the drawing now says at x -37.50 mm, from y 10.00 mm to 180.00 mm.")
+    assert describe(wide, "bass ear", "mm").facts[0].value == "glued on otherwise than it is drawn"
+    assert describe(job, "bass ear", "mm").facts[0].value != "glued on otherwise than it is drawn"
+    gone, = told(remove_features(job, ("bass ear",)))
+    assert gone.between == ("face",) and gone.text.endswith("(job book), and the drawing has it no more.")
+    moved, = [one for one in told(replace(job, blank=replace(job.blank, bass=job.blank.bass + 1.0))) if one.kind == "glued-otherwise"]
+    assert moved.between == ("bass ear",), "the glue line lies in the wood, whatever the edge"
+    assert told(replace(job, book=open_again(job.book, "glue ear bass ear"), ears=(replace(EARS[0], width=12.5), EARS[1]))) == []
+
+
+def test_the_wood_does_not_turn_over_with_a_mirror_image():
+    job = begun(layout=replace(demo(), ears=(EARS[0], replace(EARS[1], end=170.0))))
+    both = {snag.text.split(" is glued")[0]: snag.text for snag in told(mirror_layout(job))}
+    assert both.keys() == {"Bass ear", "Treble ear"} and "line at x 38.00 mm, from y 10.00 mm to 170.00 mm (job book)" in both["Bass ear"]
+    same = mirror_layout(replace(begun(), book=open_again(begun().book, "glue ear treble ear")))
+    assert [one.task.operation for one in same.book.done if one.task.features] == ["glue ear treble ear"]
+    assert told(same) == [] and done_steps(same).keys() == {"glue ear bass ear", "template", "mark"}, "the one on the bass side is glued still"
+    assert [one.task.operation for one in called_now(same, "real").done if one.task.features] == ["glue ear bass ear"]
+
+
+def test_a_drag_finds_what_a_check_anew_finds():
+    live, job = LiveCheck(), begun()
+    for by in (0.0, 0.05, 0.5, 2.0, 0.0):
+        layout = nudge(job, ["bass face 1"], by, 0.0) if by else job
+        assert live.check(layout).snags == check(layout).snags
+        assert bool(told(layout)) == (by > 0.1), "nobody pricks more truly than a tenth"
