@@ -15,11 +15,10 @@ from msgspec.structs import replace
 
 from geometry.checks.in_wood_words import hole_place, told, told_cut
 from geometry.checks.memo import Memo, together
-from geometry.checks.set_down import Astray as Misplaced
-from geometry.checks.set_down import held_against
-from geometry.checks.set_down import snags as of_set_down
 from geometry.checks.said import length
 from geometry.checks.scene import Scene
+from geometry.checks.set_down import Misplaced, held_against
+from geometry.checks.set_down import snags as of_set_down
 from geometry.checks.snags import FACE, SPOILS, TIGHT, Snag
 from geometry.checks.words import first, name
 from geometry.errors import GeometryError

@@ -35,7 +35,7 @@ class _Feature(Protocol):
     def holes(self) -> tuple[Hole, ...]: ...
 
 
-class Astray(Struct, frozen=True, eq=False):
+class Misplaced(Struct, frozen=True, eq=False):
     """Something that was set down otherwise than it is drawn."""
 
     tick: Done
@@ -53,7 +53,7 @@ class Astray(Struct, frozen=True, eq=False):
 class SetDown(Struct, frozen=True, eq=False):
     """What of all that was set down on a piece the drawing has otherwise."""
 
-    astray: tuple[Astray, ...]
+    astray: tuple[Misplaced, ...]
     again: tuple[tuple[Task, Done], ...]
     """ears that are called otherwise now: as what they are glued on now"""
 
@@ -62,7 +62,7 @@ def held_against(layout: Headstock, items: Sequence[_Feature], ticks: tuple[Done
                  routed: frozenset[str], memo: Memo) -> SetDown:
     """`drilled` are ids of drillings that are in the wood, `cut` those of slots, `routed` those that are cut to their line and need no
     template any more: nothing of them has to be set down."""
-    found: list[Astray] = []
+    found: list[Misplaced] = []
     again: list[tuple[Task, Done]] = []
     lines = {ear.id: memo.of(glue_line, layout.blank, ear) for ear in layout.ears}
     for one in ticks:
@@ -87,12 +87,12 @@ def held_against(layout: Headstock, items: Sequence[_Feature], ticks: tuple[Done
     return SetDown(tuple([one for one in found if one.tick.task.operation not in taken]), tuple(again))
 
 
-def snags(*found: Astray) -> tuple[Snag, ...]:
+def snags(*found: Misplaced) -> tuple[Snag, ...]:
     """One for each step whose spots are not those of the drawing."""
     return tuple(map(_snag, found))
 
 
-def _snag(one: Astray) -> Snag:
+def _snag(one: Misplaced) -> Snag:
     if one.tick.task.operation == "mark":
         return Snag("marked-otherwise", TIGHT, one.of, one.where, None, None, one.text,
                     say("Paste new papers, or mark by hand what lies elsewhere, and tick their step again; or put the drawing back."))
@@ -121,22 +121,22 @@ def _off_line(id: str, shape: Slot | Loop, had: tuple[Spot, ...]) -> tuple[tuple
     return ((id, off[0]),) if off else ()
 
 
-def _of_paper(blank: Blank, one: Done, *off: tuple[str, Spot]) -> Astray:
+def _of_paper(blank: Blank, one: Done, *off: tuple[str, Spot]) -> Misplaced:
     names = few([term(id) if id == OUTLINE else id for id, _ in off], NAMED)
     text = (count(len(off), "The papers that are pasted on (job book) do not have {names} where it is drawn now.",
                   "The papers that are pasted on (job book) do not have {names} where they are drawn now.", names=names)
             if one.task.operation == "mark" else
             count(len(off), "The template that is made (job book) does not have {names} as it is drawn now.",
                   "The template that is made (job book) does not have {names} as they are drawn now.", names=names))
-    return Astray(one, tuple([id for id, _ in off]), _place(blank, off[0][1]), text)
+    return Misplaced(one, tuple([id for id, _ in off]), _place(blank, off[0][1]), text)
 
 
-def _of_ear(blank: Blank, one: Done, now: tuple[Spot, ...]) -> Astray:
+def _of_ear(blank: Blank, one: Done, now: tuple[Spot, ...]) -> Misplaced:
     id = _ear(one)
     text = (say("{ear} is glued on with its glue line {was} (job book); the drawing now says {now}.", ear=first(id), was=_line(one.spots), now=_line(now))
             if now else
             say("{ear} is glued on with its glue line {was} (job book), and the drawing has it no more.", ear=first(id), was=_line(one.spots)))
-    return Astray(one, (id,) if now else (), _place(blank, one.spots[0]), text)
+    return Misplaced(one, (id,) if now else (), _place(blank, one.spots[0]), text)
 
 
 def _as_glued(one: Done, ear: str) -> tuple[Task, Done]:
