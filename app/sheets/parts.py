@@ -31,8 +31,11 @@ PADDING = 1.0
 """White space kept round each drawing, mm."""
 WORDS_OUTSIDE = 7.0
 """Room for the names over and under the wrap, mm."""
-EDGE_NAME, BEHIND = 2.0, 12.0
-"""To the name of an edge that has no room at the tip: from the nut line, or else from the end behind it, mm."""
+EDGE_NAME, BEHIND, MIDWAY = 2.0, 12.0, (0.5, 0.3, 0.7, 0.2, 0.8)
+"""To the name of an edge that has no room at the tip: from the nut line, or else from the end behind it, mm; or else a part of the way
+from the nut line to the tip."""
+FACE = 2.0
+"""Height of the word on the face, mm."""
 
 
 class Part(Struct, frozen=True):
@@ -100,12 +103,13 @@ def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
                                   "{line} on {line}: it marks the face and both edges.", line=square_line(layout.nut)), _wrap_note(layout, bool(waste)),
                 drawing, box_of_all([(x0 - PADDING, y0 - WORDS_OUTSIDE, x1 + PADDING, y1 + WORDS_OUTSIDE), *names]))
     room = Room(inside)
-    titles: list[Mark] = [Label(term("face"), (2.0, y1 - 4.5), 2.0, "note", "blank")]
+    titles = room.put([[Label(term("face"), at, FACE, "note", "blank", anchor=anchor)] for at, anchor in (
+        ((2.0, y1 - 4.5), "left"), ((blank.treble - 2.0, y1 - 4.5), "right"), ((2.0 - blank.bass, y1 - 4.5), "left"), ((2.0, y0 + 2.0), "left"))])
     for side in ("bass", "treble"):  # the letters' tops point to -x
         x = folded(blank, side, 0.0, 0.9)[0] + (LETTER if side == "treble" else 0.0)
         titles += room.put([[Label(say("fold"), (x, y0 + 2.0), LETTER, "note", "blank", angle=math.pi / 2)]])
         titles += room.put([[Label(term(f"{side} edge"), (x, y), LETTER, "note", "blank", angle=math.pi / 2, anchor=anchor)]
-                            for y, anchor in ((y1 - 2.0, "right"), (EDGE_NAME, "left"), (y0 + BEHIND, "left"))])
+                            for y, anchor in ((y1 - 2.0, "right"), (EDGE_NAME, "left"), (y0 + BEHIND, "left"), *((y1 * part, "middle") for part in MIDWAY))])
     box = (x0 - PADDING, y0 - PADDING, x1 + PADDING, y1 + PADDING)
     return replace(made, tight=replace(made, drawing=(*inside, *titles), box=box))
 

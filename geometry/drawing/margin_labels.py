@@ -11,7 +11,7 @@ from msgspec import Struct
 from msgspec.structs import replace
 
 from geometry import vectors as v
-from geometry.drawing.marks import Cross, Label, Mark, Stroke
+from geometry.drawing.marks import Cross, Disc, Label, Mark, Stroke
 from geometry.drawing.shapes import straight
 from geometry.units import UNPARTED, unparted
 from geometry.vectors import Vec2
@@ -20,8 +20,8 @@ PITCH = 2.0
 """Distance of two labels' neighbouring lines in capital heights."""
 LINE = 1.6
 """Distance of lines within a label in capital heights."""
-FREE = 2.0
-"""mm about the middle of another's cross in which a leader is interrupted."""
+FREE, BESIDE = 2.0, 0.6
+"""mm about the middle of another's cross, and about another's hole, in which a leader is interrupted."""
 LONGEST = 24
 """Most letters in a line: longer words go on in the next, so that no name alone costs a page."""
 
@@ -41,11 +41,12 @@ def margin_labels(things: Sequence[Named], left: float, right: float, height: fl
 
     Labels stand as near to their things as their neighbours allow, in the order of these along y but for neighbours whose leaders
     would cross; none below y = low or above y = high where they all fit between. Of a column that would be higher than that so much
-    goes to the other side as is needed, half at most. A leader is interrupted at the middle of a cross of the `marks` that is another's:
-    where hairlines meet is pricked.
+    goes to the other side as is needed, half at most. A leader is interrupted at a hole of the `marks` that is another's, and at the
+    middle of its cross: where hairlines meet is pricked.
     """
     made: list[Mark] = []
-    crosses = [mark.centre for mark in marks if isinstance(mark, Cross)]
+    others = [(mark.centre, FREE) for mark in marks if isinstance(mark, Cross)]
+    others += [(mark.centre, mark.radius + BESIDE) for mark in marks if isinstance(mark, Disc)]
     things = [replace(thing, words=tuple(part for line in thing.words for part in short_lines(line))) for thing in things]
     things.sort(key=lambda thing: (*thing.at, thing.words))
     to_left = _to_left(things, (left + right) / 2, height, high - low)
@@ -55,20 +56,20 @@ def margin_labels(things: Sequence[Named], left: float, right: float, height: fl
             foot = (start, y)
             rim = v.along(thing.at, v.unit(v.sub(foot, thing.at)), thing.clear)
             made += [Stroke(straight(*ends), "dimension", thing.owner)
-                     for ends in _pieces(foot, rim, [centre for centre in crosses if centre != thing.at])]
+                     for ends in _pieces(foot, rim, [(centre, free) for centre, free in others if v.distance(centre, thing.at) > free])]
             first = y - height / 2 + height * LINE * (len(thing.words) - 1) / 2
             made += [Label(line, (x, first - i * height * LINE), height, "dimension", thing.owner, anchor=anchor)
                      for i, line in enumerate(thing.words)]
     return made
 
 
-def _pieces(a: Vec2, b: Vec2, middles: Sequence[Vec2]) -> list[tuple[Vec2, Vec2]]:
-    """What is left of the line from a to b FREE mm about each of the middles."""
+def _pieces(a: Vec2, b: Vec2, others: Sequence[tuple[Vec2, float]]) -> list[tuple[Vec2, Vec2]]:
+    """What is left of the line from a to b outside circles about each of the others (middle, radius)."""
     along, pieces = v.unit(v.sub(b, a)), [(0.0, v.distance(a, b))]
-    for middle in middles:
+    for middle, free in others:
         off = v.cross(along, v.sub(middle, a))
-        if abs(off) < FREE:
-            at, half = v.dot(along, v.sub(middle, a)), math.sqrt(FREE * FREE - off * off)
+        if abs(off) < free:
+            at, half = v.dot(along, v.sub(middle, a)), math.sqrt(free * free - off * off)
             pieces = [piece for low, high in pieces for piece in ((low, min(high, at - half)), (max(low, at + half), high)) if piece[0] < piece[1]]
     return [(v.along(a, along, low), v.along(a, along, high)) for low, high in pieces]
 

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely.geometry import LineString
 
-from geometry.drawing import Cross, Label, Stroke
+from geometry.drawing import Cross, Disc, Label, Stroke
 from geometry.drawing.margin_labels import LONGEST, Named, margin_labels, short_lines, spread
 
 
@@ -78,3 +78,11 @@ def test_a_leader_leaves_the_cross_of_another_hole_free():
     parts = [mark.path for mark in marks if isinstance(mark, Stroke)]
     assert len(parts) == 2 and parts[1].end == pytest.approx((-1.3, 50.0))
     assert parts[0].end[0] == pytest.approx(-22.0, abs=0.05) and parts[1].start[0] == pytest.approx(-18.0, abs=0.05)
+
+
+def test_a_leader_is_interrupted_at_the_hole_of_another_and_not_at_its_own():
+    """A screw 12 mm behind a post bore of 7: the leader comes on one side and goes on at the other."""
+    screw, post = Disc((0.0, 50.0), 0.8, "screw pilot"), Disc((-12.0, 50.0), 3.5, "post bore")
+    found = margin_labels([Named(screw.centre, 0.8, ("screw",), "a")], -40.0, 60.0, 2.0, 0.0, 100.0, (screw, post))
+    pieces = sorted((mark.path.start[0], mark.path.end[0]) for mark in found if isinstance(mark, Stroke))
+    assert pieces == [pytest.approx((-39.2, -16.1)), pytest.approx((-7.9, -0.8))]
