@@ -1,4 +1,5 @@
-"""A display list as DXF (R2010) in millimetres: true circles, arcs, lines and splines on layers with trade names.
+"""A display list as DXF (R2010) in millimetres: true circles, arcs, lines and splines on layers with trade names; a loop of straight
+lines and arcs is one closed polyline, which a receiver cuts in one go.
 
 The coordinates are those of the layout: origin where nut line and centreline
 cross, +x to the treble side, +y to the tip. The same drawing gives the same bytes.
@@ -23,7 +24,9 @@ from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.vectors import Vec2
 
 MANY = 24
-"""A chain of more straight pieces than this is one polyline instead of single lines."""
+"""An open chain of more straight pieces than this is one polyline instead of single lines."""
+MOST_TURN = math.radians(300.0)
+"""A loop with an arc that turns farther is left in pieces: its bulge in a polyline would tell it too coarsely."""
 
 
 def dxf_bytes(drawing: Drawing, depths: Depths = no_depth) -> bytes:
@@ -119,9 +122,11 @@ class _Writer:
     def _chain(self, path: Curve, attribs: dict) -> None:
         box = path.box
         self._see(box[:2], box[2:])
-        if len(path.segments) > MANY and all(isinstance(s, Line) for s in path):
-            points = [v.clean(s.p0) for s in path] + ([] if path.closed else [v.clean(path.end)])
-            self.space.add_lwpolyline(points, close=path.closed, dxfattribs=attribs)
+        if len(path.segments) > (1 if path.closed else MANY) and all(
+                isinstance(s, Line) or path.closed and isinstance(s, Arc) and abs(s.sweep) < MOST_TURN for s in path):
+            points = [(*v.clean(s.start), round(math.tan(s.sweep / 4), 12) if isinstance(s, Arc) else 0.0) for s in path]
+            points += [] if path.closed else [(*v.clean(path.end), 0.0)]
+            self.space.add_lwpolyline(points, format="xyb", close=path.closed, dxfattribs=attribs)
             return
         for segment in path:
             if isinstance(segment, Line):

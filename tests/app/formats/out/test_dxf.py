@@ -78,7 +78,7 @@ def test_curves_are_true_entities_on_trade_layers():
     found = Counter((e[0], e[8]) for e in entities(dxf_bytes(DRAWING)))
     assert found["CIRCLE", "post bores"] == 1 and found["CIRCLE", "screw pilots"] == 1
     assert found["LINE", "outline"] == 1 and found["ARC", "outline"] == 2 and found["SPLINE", "outline"] == 1
-    assert found["LINE", "wood"] == 4 and found["ARC", "wood"] == 2
+    assert found["LWPOLYLINE", "wood"] == 2
     assert found["LINE", "pricking marks"] == 2 and found["TEXT", "notes"] == 2
 
 
@@ -159,6 +159,17 @@ def test_fine_chords_are_one_closed_polyline():
     points = [(30 * math.cos(i / 20 * math.pi), 20 * math.sin(i / 20 * math.pi)) for i in range(40)]
     (found,) = entities(dxf_bytes((Stroke(chain(points, closed=True), "template"),)))
     assert found[0] == "LWPOLYLINE" and int(found[90]) == 40 and int(found[70]) == 1
+
+
+def test_a_slot_is_one_closed_polyline_with_its_round_ends(tmp_path):
+    """Read by GDAL: 10 wide, 60 between the middles of its ends, so 600 + 25 pi inside; a hair less, as GDAL flattens arcs."""
+    slot = Path((Line((-5.0, 0.0), (-5.0, 60.0)), Arc.about((0.0, 60.0), 5.0, math.pi, -math.pi), Line((5.0, 60.0), (5.0, 0.0)),
+                 Arc.about((0.0, 0.0), 5.0, 0.0, -math.pi)), True)
+    write_dxf((Stroke(slot, "slot"),), tmp_path / "slot.dxf")
+    _, _, geometry, _ = pyogrio.raw.read(tmp_path / "slot.dxf")
+    (shape,) = shapely.from_wkb(geometry)
+    assert shapely.Polygon(shape).area == pytest.approx(600 + 25 * math.pi, abs=0.1)
+    assert shapely.get_coordinates(shape)[:, 1].max() == pytest.approx(65.0, abs=5e-3)
 
 
 def test_arcs_that_turn_right_are_written_counter_clockwise():
