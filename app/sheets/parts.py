@@ -11,7 +11,7 @@ from msgspec.structs import replace
 from app.formats.mark_shapes import drawing_box, mapped, mark_box
 from app.sheets.compensation import compensation
 from geometry.curves import LYING
-from geometry.drawing import Disc, Drawing, Label, Mark, blank_box
+from geometry.drawing import Disc, Drawing, Label, blank_box
 from geometry.drawing.back import back_drawing
 from geometry.drawing.room import Room
 from geometry.drawing.router_marks import waste_marks
