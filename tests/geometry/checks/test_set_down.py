@@ -8,7 +8,7 @@ from app.panels.describe import describe
 from geometry.book import done_steps, made_by, open_again, otherwise, task_of, tick_off
 from geometry.checks import LiveCheck, check
 from geometry.checks.in_wood import called_now
-from geometry.edits import mirror_layout, nudge, remove_features, rename
+from geometry.edits import mirror_layout, move_features, remove_features, rename
 from geometry.layout import Ear
 from geometry.sequence import operations
 from tests.geometry.sequence.specimens import demo
@@ -39,7 +39,7 @@ def test_nothing_is_told_while_the_drawing_is_as_it_was_and_the_file_keeps_it():
 
 
 def test_a_hole_that_is_moved_after_the_papers_are_pasted_has_no_cross():
-    job = nudge(begun(), ["bass side 1"], 0.0, 1.0)
+    job = move_features(begun(), ["bass side 1"], (0.0, 1.0))
     snag, = told(job)
     assert (snag.kind, snag.grade, snag.between) == ("marked-otherwise", "tight", ("bass side 1",))
     assert snag.where == pytest.approx((-50.0, 70.456, 8.0), abs=0.01), "its mark on the square edge"
@@ -52,13 +52,13 @@ def test_a_hole_that_is_moved_after_the_papers_are_pasted_has_no_cross():
 
 def test_what_is_drilled_or_cut_needs_no_cross_and_no_template():
     bore = "side bore bass side 1.1.1"
-    assert told(nudge(begun(bore), ["bass side 1"], 0.0, 1.0)) == [], "that it is drilled otherwise is told of the hole"
-    slot = nudge(begun(), ["bass slot"], 0.0, 1.0)
+    assert told(move_features(begun(bore), ["bass side 1"], (0.0, 1.0))) == [], "that it is drilled otherwise is told of the hole"
+    slot = move_features(begun(), ["bass slot"], (0.0, 1.0))
     assert [snag.text for snag in told(slot)] == [
         "The papers that are pasted on (job book) do not have bass slot where it is drawn now.",
         "The template that is made (job book) does not have bass slot as it is drawn now."]
-    assert [one.text.split(" that")[0] for one in told(nudge(begun("saw bass slot"), ["bass slot"], 0.0, 1.0))] == ["The template"], "it is routed along that still"
-    assert told(nudge(begun("rout bass slot 1"), ["bass slot"], 0.0, 1.0)) == []
+    assert [one.text.split(" that")[0] for one in told(move_features(begun("saw bass slot"), ["bass slot"], (0.0, 1.0)))] == ["The template"], "it is routed along that still"
+    assert told(move_features(begun("rout bass slot 1"), ["bass slot"], (0.0, 1.0))) == []
 
 
 def test_a_hole_that_is_new_has_no_cross_and_one_that_is_gone_needs_none():
@@ -69,7 +69,7 @@ def test_a_hole_that_is_new_has_no_cross_and_one_that_is_gone_needs_none():
 
 
 def test_the_pieces_are_told_apart_and_a_renaming_moves_no_cross():
-    practice = nudge(begun(piece="practice"), ["bass side 1"], 0.0, 1.0)
+    practice = move_features(begun(piece="practice"), ["bass side 1"], (0.0, 1.0))
     assert told(practice) == [] and otherwise(practice).keys() == {"mark"}
     assert told(rename(begun(), "tuners", "bass side 1", "low E")) == []
 
@@ -103,6 +103,6 @@ def test_the_wood_does_not_turn_over_with_a_mirror_image():
 def test_a_drag_finds_what_a_check_anew_finds():
     live, job = LiveCheck(), begun()
     for by in (0.0, 0.05, 0.5, 2.0, 0.0):
-        layout = nudge(job, ["bass face 1"], by, 0.0) if by else job
+        layout = move_features(job, ["bass face 1"], (by, 0.0)) if by else job
         assert live.check(layout).snags == check(layout).snags
         assert bool(told(layout)) == (by > 0.1), "nobody pricks more truly than a tenth"
