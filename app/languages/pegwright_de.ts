@@ -16846,7 +16846,7 @@
     <message>
         <source>{size} in shank bearing</source>
         <comment>name of a feature</comment>
-        <translation>{size} Zoll Ring am Schaft</translation>
+        <translation>{size} Zoll mit Ring am Schaft</translation>
     </message>
     <message>
         <source>{size} in straight</source>
@@ -16856,7 +16856,7 @@
     <message>
         <source>{size} in tip bearing</source>
         <comment>name of a feature</comment>
-        <translation>{size} Zoll Ring an der Spitze</translation>
+        <translation>{size} Zoll mit Ring an der Spitze</translation>
     </message>
     <message>
         <source>{size} mm ({size_in} inch)</source>
@@ -16865,7 +16865,7 @@
     <message>
         <source>{size} shank bearing</source>
         <comment>name of a feature</comment>
-        <translation>{size} Ring am Schaft</translation>
+        <translation>{size} mit Ring am Schaft</translation>
     </message>
     <message>
         <source>{size} straight</source>
@@ -16875,7 +16875,7 @@
     <message>
         <source>{size} tip bearing</source>
         <comment>name of a feature</comment>
-        <translation>{size} Ring an der Spitze</translation>
+        <translation>{size} mit Ring an der Spitze</translation>
     </message>
     <message>
         <source>{slots}, each</source>

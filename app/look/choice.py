@@ -38,8 +38,9 @@ class Choice(QComboBox):
         """As any box, but that what has no room is seen to be shortened, and both its ends are read. A field to type in scrolls."""
         super().initStyleOption(option)
         if not self.isEditable():
-            room = self.width() - px(BESIDE)
-            option.currentText = self.fontMetrics().elidedText(option.currentText, Qt.TextElideMode.ElideMiddle, room)
+            room, letters = self.width() - px(BESIDE), self.fontMetrics()
+            if letters.horizontalAdvance(option.currentText) > room:  # in whole pixels, as the box asked for its room
+                option.currentText = letters.elidedText(option.currentText, Qt.TextElideMode.ElideMiddle, room)
 
     def showPopup(self) -> None:
         """Open the list at what is chosen, no narrower than its rows."""

@@ -1,9 +1,11 @@
 """A narrow box of choices: its list shows every word whole, and of what is chosen both ends are read."""
 
 import pytest
-from PySide6.QtWidgets import QComboBox
+from PySide6.QtGui import QFont, QFontMetricsF
+from PySide6.QtWidgets import QComboBox, QStyleOptionComboBox
 
-from app.look.choice import Choice
+from app.look.choice import BESIDE, Choice
+from app.look.sizes import px
 
 
 @pytest.mark.qt_log_ignore("This plugin does not support")
@@ -37,3 +39,23 @@ def test_what_is_chosen_is_told_apart_by_its_end_too(qtbot):
     plain.addItem("short")
     plain.setFixedSize(box.size())
     assert short == plain.grab().toImage(), "what has room is painted as ever"
+
+
+def test_a_box_as_wide_as_it_asks_for_shortens_nothing(qtbot):
+    """Words are a fraction of a pixel wider than the whole pixels that the box asks for them."""
+    box = Choice()
+    qtbot.addWidget(box)
+    box.setFont(QFont(box.font().family(), 13))
+    letters, exact, wider = box.fontMetrics(), QFontMetricsF(box.font()), 0
+    for words in ("The rack of this layout", *(f"face {size} bushing two screws" for size in range(40))):
+        box.clear()
+        box.addItem(words)
+        box.setFixedWidth(letters.horizontalAdvance(words) + px(BESIDE))
+        option = QStyleOptionComboBox()
+        box.initStyleOption(option)
+        assert option.currentText == words
+        wider += exact.horizontalAdvance(words) > letters.horizontalAdvance(words)
+    assert wider, "else nothing was tried"
+    box.setFixedWidth(box.width() - 3)
+    box.initStyleOption(option)
+    assert "…" in option.currentText
