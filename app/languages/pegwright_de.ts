@@ -8356,6 +8356,10 @@
         <translation>Die Zeichnung hat keinen geschlossenen Umriss: ihre Linien schließen nicht.</translation>
     </message>
     <message>
+        <source>The drawing has no closed outline: loose ends are {size:.3f} mm apart at ({x:.2f}, {y:.2f}) mm and at {n} more place; join them in the drawing.</source>
+        <translation>Die Zeichnung hat keinen geschlossenen Umriss: lose Enden liegen {size:.3f} mm auseinander bei ({x:.2f}; {y:.2f}) mm und an {n} weiteren Stelle; in der Zeichnung verbinden.</translation>
+    </message>
+    <message>
         <source>The drawing has no closed outline: loose ends are {size:.3f} mm apart at ({x:.2f}, {y:.2f}) mm and at {n} more places; join them in the drawing.</source>
         <translation>Die Zeichnung hat keinen geschlossenen Umriss: lose Enden liegen {size:.3f} mm auseinander bei ({x:.2f}; {y:.2f}) mm und an {n} weiteren Stellen; in der Zeichnung verbinden.</translation>
     </message>
@@ -17122,6 +17126,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{told} Give --scale {scale} if it was drawn so.</source>
         <translation>{told} --scale {scale} angeben, wenn sie so gezeichnet ist.</translation>
+    </message>
+    <message>
+        <source>{told} Or close wider gaps here.</source>
+        <translation>{told} Oder hier größere Lücken schließen.</translation>
     </message>
     <message>
         <source>{tuner} (card {card})</source>

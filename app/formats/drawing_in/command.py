@@ -8,7 +8,7 @@ from app.formats.drawing_in.result import DrawingRead
 from app.formats.drawing_in.units import refuse_doubtful_unit
 from app.formats.errors import FormatError
 from geometry.joining.placing import Placing
-from geometry.saying import say
+from geometry.saying import count, say
 
 
 def outline_report(read: DrawingRead, placed: Placing) -> dict[str, Any]:
@@ -37,7 +37,9 @@ def not_closed(read: DrawingRead) -> str:
     gap, more = read.gaps[0], len(read.gaps) - 1
     where = {"size": gap.size, "x": gap.place[0], "y": gap.place[1]}
     if more:
-        return say("The drawing has no closed outline: loose ends are {size:.3f} mm apart at ({x:.2f}, {y:.2f}) mm and at {n} "
-                   "more places; join them in the drawing.", n=more, **where)
+        return count(more, "The drawing has no closed outline: loose ends are {size:.3f} mm apart at ({x:.2f}, {y:.2f}) mm and at {n} "
+                     "more place; join them in the drawing.",
+                     "The drawing has no closed outline: loose ends are {size:.3f} mm apart at ({x:.2f}, {y:.2f}) mm and at {n} "
+                     "more places; join them in the drawing.", **where)
     return say("The drawing has no closed outline: loose ends are {size:.3f} mm apart at ({x:.2f}, {y:.2f}) mm; join them in "
                "the drawing.", **where)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from app.formats.drawing_in import DrawingRead
+from app.formats.drawing_in.closing import JOINS
 from app.formats.drawing_in.command import not_closed
 from app.formats.drawing_in.roles import heads_told
 from app.formats.drawing_in.scale_text import scale_told
@@ -16,7 +17,8 @@ MOST = 8
 def size_told(read: DrawingRead) -> tuple[str, bool]:
     """How large what is imported is, and whether the maker should look at it twice."""
     if read.outline is None:
-        return not_closed(read), True
+        told = not_closed(read)
+        return (say("{told} Or close wider gaps here.", told=told) if read.gaps and read.gaps[0].size <= JOINS[-1] else told), True
     question = unit_question(read)
     size = sized(*read.size_mm)
     if question is not None:
