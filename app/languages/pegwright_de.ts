@@ -16404,6 +16404,10 @@
         <translation>{n} Form ohne Linie und Füllung</translation>
     </message>
     <message>
+        <source>{n} shape, as narrow as letters and inlaid lines are, was left out.</source>
+        <translation>{n} Form, so schmal wie Buchstaben und eingelegte Linien, wurde weggelassen.</translation>
+    </message>
+    <message>
         <source>{n} shapes on paper pages</source>
         <translation>{n} Formen auf Papierseiten</translation>
     </message>
@@ -16422,6 +16426,10 @@
     <message>
         <source>{n} shapes without line or fill</source>
         <translation>{n} Formen ohne Linie und Füllung</translation>
+    </message>
+    <message>
+        <source>{n} shapes, as narrow as letters and inlaid lines are, were left out.</source>
+        <translation>{n} Formen, so schmal wie Buchstaben und eingelegte Linien, wurden weggelassen.</translation>
     </message>
     <message>
         <source>{n} slot</source>

@@ -43,6 +43,9 @@ SAME_MIDDLE = 0.1
 LONGEST_PLATE = 45.0
 """mm: of one tuner (common practice, no source)."""
 
+THIN = 2.0
+"""mm of the narrowest slot that is cut in a head (common practice, no source)."""
+
 MOST_FRAMES = 50
 """Rectangles, the largest, of which one may lie round the head"""
 
@@ -87,7 +90,7 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
     the largest is the outline, unless another is named as such or it is a fretboard or the frame of the sheet (`frames`); of heads of
     one size (`heads`) that which has the most loops in it, and of these the one farthest left. Inside it, round loops up to LARGEST_HOLE are holes and the
     others slots; loops inside a slot that are not holes, loops outside and loops across the outline are 'other', and so is what is
-    shaped like the plate of a tuner about its hole: that is drawn to see its place, and nobody means to rout it.
+    shaped like the plate of a tuner about its hole, or thin as letters are: that is drawn to see its place, and nobody means to rout it.
     """
     ordered = sorted(paths, key=lambda item: -abs(item[0].area))
     ours = is_ours(layers)
@@ -125,8 +128,31 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
     holes = shapely.STRtree([area for loop, area in zip(loops, areas, strict=True) if loop.role == "hole"])
     loops = [replace(loop, role="other") if i in slots and given[i] is None and _is_plate(loop.path) and len(holes.query(slots[i], "covers")) else loop
              for i, loop in enumerate(loops)]
-    about = set() if ours else set(_rings(loops))
+    about = set() if ours else {*_rings(loops), *(i for i in thin(loops) if given[i] is None)}
     return tuple([replace(loop, role="other") if i in about else loop for i, loop in enumerate(loops)])
+
+
+def thin(loops: Sequence[Loop]) -> list[int]:
+    """The numbers of loops in the outline that are narrower than any slot, as letters and the lines of an inlay are; an O or an R
+    among them is no longer than they are, and narrow with what lies in it cut out."""
+    outline = next((loop.path for loop in loops if loop.role == "outline"), None)
+    small = [i for i, loop in enumerate(loops) if loop.role in ("slot", "other")
+             and abs(loop.path.area) <= MOST_CUT * abs(outline.area) and not is_round(loop.path)] if outline is not None else []
+    areas = [_area(loops[i].path) for i in small]
+    tree = shapely.STRtree(areas)
+    within = tree.query(_area(outline), "contains").tolist() if areas else []
+    found = {k for k in within if _is_thin(areas[k])}
+    longest = max((max(_sides(loops[small[k]].path)) for k in found), default=0.0)
+    for k in within:
+        if k not in found and max(_sides(loops[small[k]].path)) <= longest:
+            inner = [areas[j] for j in tree.query(areas[k], "contains_properly").tolist() if j != k]
+            if inner and _is_thin(areas[k].difference(shapely.union_all(inner))):
+                found.add(k)
+    return [small[k] for k in sorted(found)]
+
+
+def _is_thin(area: BaseGeometry) -> bool:
+    return 2 * area.area <= THIN * area.length
 
 
 def _rings(loops: Sequence[Loop]) -> Iterator[int]:

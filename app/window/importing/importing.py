@@ -183,7 +183,7 @@ class ImportDialog(ReadInOrder, QDialog):
         buttons.accepted.connect(self._accept)
         buttons.rejected.connect(self.reject)
         lay_beside(self, self._preview, right, say("How the drawing is taken"), buttons)
-        open_at(self, 980, 680)
+        open_at(self, 980, 840)
 
     def _fill(self) -> None:
         self._tell()

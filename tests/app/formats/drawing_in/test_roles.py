@@ -22,7 +22,7 @@ def there_and_back(bulge: float) -> Path:
 @pytest.mark.parametrize("bulge", [0.0, 1e-6, 1e-4, 0.1])
 def test_a_loop_without_width_has_a_role_too(bulge):
     thin = there_and_back(bulge)
-    assert [loop.role for loop in with_roles([(thin, "a"), (HEAD, "b")])] == ["outline", "slot"]
+    assert [loop.role for loop in with_roles([(thin, "a"), (HEAD, "b")])] == ["outline", "other"]
     assert [loop.role for loop in with_roles([(thin, "a")])] == ["outline"]
 
 
@@ -32,6 +32,21 @@ def test_a_loop_that_is_no_more_than_a_point_breaks_nothing(line):
     loops = with_roles([(dot, "a"), (head, "b")])
     assert [loop.path for loop in loops] == [head, dot] and loops[0].role == "outline"
     assert [loop.role for loop in with_roles([(dot, "a")])] == ["outline"]
+
+
+def box(x0, y0, wide, high):
+    return chain(((x0, y0), (x0 + wide, y0), (x0 + wide, y0 + high), (x0, y0 + high)), closed=True)
+
+
+def test_letters_on_the_face_are_no_slots():
+    """I, L and O as outlines of their strokes; a slot with a line round it within, as of a chamfer, is longer than they and stays one."""
+    ell = chain(((20.0, 70.0), (27.0, 70.0), (27.0, 71.5), (21.5, 71.5), (21.5, 80.0), (20.0, 80.0)), closed=True)
+    letters = [box(15.0, 70.0, 1.5, 10.0), ell, box(30.0, 70.0, 8.0, 10.0), box(31.5, 71.5, 5.0, 7.0)]
+    slot, chamfer = box(10.0, 10.0, 12.0, 50.0), box(11.0, 11.0, 10.0, 48.0)
+    loops = with_roles([(path, "0") for path in (HEAD, slot, chamfer, *letters)])
+    assert [loop.path for loop in loops if loop.role == "slot"] == [slot]
+    assert any(text.startswith("3 shapes, as narrow as letters") for text in left_out_told(loops))
+    assert [loop.role for loop in with_roles([(HEAD, "0"), (letters[2], "0"), (letters[3], "0")])] == ["outline", "slot", "other"]
 
 
 SHEET = chain(((-120.0, -60.0), (177.0, -60.0), (177.0, 150.0), (-120.0, 150.0)), closed=True)
