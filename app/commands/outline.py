@@ -15,7 +15,7 @@ from app.formats import headstock
 from app.formats.drawing_in import DrawingRead, read_drawing_safely
 from app.formats.drawing_in.closing import read_closing
 from app.formats.drawing_in.command import outline_report, require_outline
-from app.formats.drawing_in.roles import heads, heads_told
+from app.formats.drawing_in.roles import heads, heads_told, is_upright
 from app.formats.drawing_in.scale_text import scale_told
 from app.formats.drawing_in.units import MM, sized, unit_named
 from app.formats.drawing_in.whole_neck import headed, with_outline
@@ -44,7 +44,7 @@ def run(request: argparse.Namespace) -> int:
     drawn = _chosen(_read(request.drawing, request.unit, request.scale), request.head)
     slant = -request.nut_slant if request.mirrored and request.nut_slant else request.nut_slant
     read = _head(drawn, request.nut_to_tip, slant)
-    slanted = request.slanted or bool(slant)
+    slanted = request.slanted or bool(slant) or is_upright(read)
     require_outline(read)
     told = [heads_told(drawn.loops) if request.head is None else None, _scale_told(read) if request.scale is None else None]
     read = replace(read, warnings=(*read.warnings, *filter(None, told)))
@@ -55,7 +55,7 @@ def run(request: argparse.Namespace) -> int:
     if request.json:
         print(json.dumps(outline_report(read, placed), indent=2, allow_nan=False))
     else:
-        for line in _outline_lines(read, _nut_lines(placed, slanted), there_told(roles, placed.matrix), request.out):
+        for line in _outline_lines(read, _nut_lines(placed, request.slanted or bool(slant)), there_told(roles, placed.matrix), request.out):
             print(shown(line))
     return 0
 

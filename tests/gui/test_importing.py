@@ -198,10 +198,9 @@ def test_what_is_no_drawing_is_said_in_a_sentence(bench, tmp_path, monkeypatch, 
 
 def test_a_drawing_of_very_many_loops_is_shown_in_slices(qtbot):
     """Eight hundred loops are more than one slice makes; a shift of the drawing makes none of them anew."""
-    from app.look.theme import DAY
     from app.window.importing.preview import ImportPreview
     from geometry.curves import Matrix, circle
-    preview = ImportPreview(DAY)
+    preview = ImportPreview()
     qtbot.addWidget(preview)
     loops = [(circle((0.0, 0.0), 200.0), "outline")]
     loops += [(circle((x * 6.0 - 90, y * 6.0 - 90), 2.0), "hole") for x in range(30) for y in range(30)]
@@ -222,10 +221,9 @@ def test_a_drawing_of_very_many_loops_is_shown_in_slices(qtbot):
 def test_what_is_left_out_does_not_make_the_head_small_in_the_picture(qtbot):
     """A head 200 across fills what it would fill alone, be there the frame of a sheet or a long fretboard beside it; with a view of its
     side both are seen, and so is what is in hand."""
-    from app.look.theme import DAY
     from app.window.importing.preview import ImportPreview
     from geometry.curves import Matrix, circle
-    preview = ImportPreview(DAY)
+    preview = ImportPreview()
     qtbot.addWidget(preview)
     preview.resize(400, 400)
     head = (circle((0.0, 0.0), 100.0), "outline")

@@ -17,6 +17,7 @@ from app.formats.drawing_in.haul import Haul, Strand
 from app.formats.drawing_in.left_out import left_out_told
 from app.formats.drawing_in.marks import DIAMETER, crosses, hole_at, marked
 from app.formats.drawing_in.open_head import open_head
+from app.formats.drawing_in.own_frame import own_nut
 from app.formats.drawing_in.result import DrawingRead, Loop
 from app.formats.drawing_in.roles import heads, is_ours, is_work, outline_sides, with_roles
 from app.formats.drawing_in.scale_text import stated_scale
@@ -114,8 +115,10 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
     elif haul.skipped:
         warnings.append(say("Left out: {skipped}.", skipped=listed(haul.skipped)))
     nut = (closed.nut.start, closed.nut.end) if outline is not None and closed.nut in outline.path.segments else None
+    own = own_nut(haul.strands, to_mm, outline.path) if ours and outline is not None else None
+    nut, up = own or (nut, None)
     return with_head(DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps,
-                                 layers, nut, None, neck, None if ours else stated_scale(haul.texts), unit.instead))
+                                 layers, nut, up, neck, None if ours else stated_scale(haul.texts), unit.instead))
 
 
 def _is_within(loop: Path, open_lines: Sequence[Path]) -> bool:

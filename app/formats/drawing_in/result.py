@@ -45,9 +45,10 @@ class DrawingRead(Struct, frozen=True):
     layers: tuple[str, ...] = ()
     """names of all layers with something on them that could be read"""
     nut: tuple[Vec2, Vec2] | None = None
-    """ends (mm) of the edge of the outline where it was cut or closed at the neck, counter-clockwise about it; None: nobody knows"""
+    """ends (mm) of the edge of the outline where it was cut or closed at the neck, or of the nut that is drawn, counter-clockwise about it;
+    None: nobody knows"""
     up: Vec2 | None = None
-    """unit vector along the neck towards the tip, of a head that was cut off one"""
+    """unit vector along the neck towards the tip, of a head that was cut off one or has its centreline drawn"""
     neck: Neck | None = None
     """where the head begins, of an outline that is a whole neck"""
     scale: Scale | None = None

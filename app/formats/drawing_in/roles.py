@@ -11,7 +11,7 @@ from msgspec.structs import replace
 from shapely.geometry import LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
-from app.formats.drawing_in.result import Loop
+from app.formats.drawing_in.result import DrawingRead, Loop
 from app.formats.drawing_in.units import is_slim, may_be_cut
 from app.formats.layer_names import depth_on, style_on
 from geometry.curves import Path, stretch
@@ -74,6 +74,11 @@ _BY_PLACE = ("hole", "post bore", "counterbore", "clearance bore", "screw pilot"
 def is_ours(layers: Iterable[str]) -> bool:
     """Whether a drawing with these layers is an export of ours."""
     return set(_FRAME) <= {style_on(layer) for layer in layers}
+
+
+def is_upright(read: DrawingRead) -> bool:
+    """Whether nut line and centreline are drawn in it as they are, so that a nut that is askew is a slanted one: in an export of ours."""
+    return read.up is not None and is_ours(read.layers)
 
 
 def is_work(layer: str) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 
 from app.formats.drawing_in import DrawingRead, Loop
+from app.formats.drawing_in.roles import is_upright
 from geometry.edits.imported_openings import there_again
 from geometry.joining.placing import place
 from geometry.layout import Headstock, Nut
@@ -33,7 +34,7 @@ class Roles:
     def take(self, read: DrawingRead) -> None:
         """The drawing has been read again: a loop that is there as before keeps the role that was chosen for it."""
         self._names = _names(read)
-        self._loops, self._nut, self._up = read.loops, read.nut, read.up
+        self._loops, self._nut, self._up, self._upright = read.loops, read.nut, read.up, is_upright(read)
         self.of = [self._chosen.get(name, loop.role) for name, loop in zip(self._names, read.loops, strict=True)]
 
     def know(self, layout: Headstock) -> None:
@@ -46,9 +47,10 @@ class Roles:
                 self._set(number, role)
 
     def slanted_as(self, nut: Nut) -> bool:
-        """Whether the outline ends in an edge that is slanted as a nut is, as in a drawing that was made for it."""
+        """Whether the outline ends in an edge that is slanted as a nut is, as in a drawing that was made for it, or is drawn with its slant."""
         outline = next((loop.path for loop, role in zip(self._loops, self.of, strict=True) if role == "outline"), None)
-        return outline is not None and nut.slant != 0 and abs(place(outline, nut=self._nut, up=self._up).askew - nut.slant) <= AS_SLANTED
+        askew = place(outline, nut=self._nut, up=self._up).askew if outline is not None and (nut.slant or self._upright) else 0.0
+        return askew != 0 and (self._upright or abs(askew - nut.slant) <= AS_SLANTED)
 
     def outline_of(self, read: DrawingRead) -> int | None:
         """Which loop of a drawing read again is the outline, where the maker has chosen another than the largest."""

@@ -9,7 +9,7 @@ from msgspec.structs import replace
 
 from app.formats.drawing_in import read_drawing
 from app.formats.drawing_in.command import require_outline
-from app.formats.drawing_in.roles import with_roles
+from app.formats.drawing_in.roles import is_upright, with_roles
 from app.formats.dxf_out import write_dxf
 from app.formats.errors import FormatError
 from app.formats.layer_names import LAYERS, group_name, style_on
@@ -111,7 +111,9 @@ def test_a_slanted_nut_comes_back_slanted(layout, tmp_path):
     write_dxf(template_drawing(slanted, 1.5), path)
     read = read_drawing(path)
     roles = Roles(read)
-    assert roles.slanted_as(slanted.nut) and not roles.slanted_as(layout.nut) and not roles.slanted_as(replace(layout.nut, slant=-6.0))
+    assert roles.slanted_as(slanted.nut) and roles.slanted_as(layout.nut)  # its nut line is drawn, whatever layout is open
+    changed = Roles(replace(read, layers=read.layers[:1], up=None))
+    assert changed.slanted_as(slanted.nut) and not changed.slanted_as(layout.nut) and not changed.slanted_as(replace(layout.nut, slant=-6.0))
     placing = place(read.outline.path, slanted=True)
     made = with_shape(slanted, [(loop.path, loop.role) for loop in read.loops], placing.matrix, openings=True, slant=placing.slant)
     assert as_far(loop_path(made.outline), loop_path(slanted.outline)) < 0.003
@@ -163,3 +165,31 @@ def test_a_drawing_of_nothing_but_pockets_has_no_outline():
 def test_every_layer_and_group_of_an_export_tells_its_style():
     assert all(style_on(layer) == style == style_on(group_name(style)) for style, layer in LAYERS.items())
     assert style_on("Layer 1") is None
+
+
+CORNERS = {
+    "a tip like the nut": ((-21.5, 0), (21.5, 0), (35, 30), (35, 150), (21, 180), (-21, 180), (-35, 150), (-35, 30)),
+    "a nut like a ukulele's": ((-14, 0), (14, 0), (25, 20), (22, 110), (-22, 110), (-25, 20)),
+    "wood behind the nut line": ((-21.5, -12), (21.5, -12), (21.5, 0), (36, 30), (36, 150), (-36, 150), (-36, 30), (-21.5, 0)),
+    "a nut beside its edge": ((-20, 0), (23, 0), (36, 30), (36, 150), (-36, 150), (-36, 30)),
+    "a slanted nut": ((-21.5, 21.5 * math.tan(math.radians(8))), (21.5, -21.5 * math.tan(math.radians(8))), (36, 30), (36, 150), (-36, 150), (-36, 30)),
+}
+
+
+@pytest.mark.parametrize("kind", ["dxf", "svg"])
+@pytest.mark.parametrize("paper", ["template", "wrap paper"])
+@pytest.mark.parametrize("head", CORNERS)
+def test_a_head_lies_where_it_lay_whatever_its_ends_are_like(head, paper, kind, tmp_path):
+    """Nut line and centreline are drawn: no edge of the outline has to be guessed for the nut."""
+    outline = shapes.chain(tuple((float(x), float(y)) for x, y in CORNERS[head]), closed=True)
+    made = layout_from([(outline, "outline", None)], Matrix(), head, 28.0 if "ukulele" in head else 43.0)
+    made = replace(made, nut=replace(made.nut, slant=8.0)) if "slanted" in head else made
+    drawing, path = template_drawing(made, None) if paper == "template" else wrap_part(made, ()).drawing, tmp_path / f"own.{kind}"
+    if kind == "dxf":
+        write_dxf(drawing, path)
+    else:
+        write_svg(drawing, path, "Own")
+    read = read_drawing(path)
+    laid = place(read.outline.path, slanted=is_upright(read), nut=read.nut, up=read.up)
+    assert as_far(read.outline.path.mapped(laid.matrix), loop_path(made.outline)) < 1e-3
+    assert laid.slant == pytest.approx(made.nut.slant, abs=1e-4) and laid.nut_width == pytest.approx(40 if "beside" in head else made.nut.width, abs=1e-4)
