@@ -5,12 +5,14 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from itertools import pairwise
+from typing import Literal
 
 from msgspec.structs import replace
 
 from app.formats.letters import text_width
 from app.sheets.lay import Block, Column, fitting, heading, natural, of_marks, table
 from app.sheets.lengths import deep, in_column, thousandths, unit_words
+from app.sheets.words import short
 from geometry.drawing import Label, Mark, Stroke
 from geometry.drawing.heights import READ
 from geometry.drawing.shapes import chain, straight
@@ -28,8 +30,6 @@ BODY = 6.0
 """How broad the nut is drawn along the strings, mm."""
 LINE, BESIDE = 3.4, 0.8
 """From one line of names to the next, and the least between two names of one line, mm."""
-LINES = 6
-"""Lines of names, in turn above the nut and below it: strings of a course lie closer than their names are wide."""
 
 
 def nut_blocks(layout: Headstock, width: float) -> list[Block]:
@@ -94,7 +94,8 @@ def _strip(names: Sequence[str], along: Sequence[float], long: float, joined: Se
 
     Lines and ends run so far (mm) to the bass end for each mm towards the tip as `lean` says.
     """
-    lines = _lines(names, along)
+    places = _places(names, along)
+    lines = [line for line, _ in places]
     above = LINE * (max((i // 2 for i in lines if i % 2 == 0), default=0) + 1) + 2.0
     below = LINE * (max((i // 2 for i in lines if i % 2), default=-1) + 1) + 2.0
     top, low = -above, -above - BODY
@@ -104,11 +105,13 @@ def _strip(names: Sequence[str], along: Sequence[float], long: float, joined: Se
         return ((width - long) / 2 + x - lean * (y - low), y)
 
     marks: list[Mark] = [Stroke(chain((at(0.0, low), at(long, low), at(long, top), at(0.0, top)), closed=True), "outline")]
-    for name, x, i in zip(names, along, lines, strict=True):
+    for name, x, (i, anchor) in zip(names, along, places, strict=True):
         out = 1.2 + LINE * (i // 2)
         a, b = (low, top + out) if i % 2 == 0 else (low - out, top)
         marks.append(Stroke(straight(at(x, a), at(x, b)), "check bar"))
-        marks.append(Label(name, at(x, b + 0.5 if i % 2 == 0 else a - 0.5 - READ), READ, "note", anchor="middle"))
+        foot = at(x, b + 0.5 if i % 2 == 0 else a - 0.5 - READ)
+        room = {"left": width - foot[0], "middle": width, "right": foot[0]}[anchor]
+        marks.append(Label(short(name, READ, room), foot, READ, "note", anchor=anchor))
     middle = (top + low) / 2
     marks += [Stroke(straight(at(a, middle), at(b, middle)), "outline") for (a, b), one in zip(pairwise(along), joined, strict=True) if one]
     for text, x, anchor in ((say("bass end"), -3.0, "right"), (say("treble end"), long + 3.0, "left")):
@@ -116,14 +119,18 @@ def _strip(names: Sequence[str], along: Sequence[float], long: float, joined: Se
     return of_marks(marks, -low + below + 1.0, keep=True)
 
 
-def _lines(names: Sequence[str], along: Sequence[float]) -> list[int]:
-    """In which of LINES each name stands: 0 next to the nut above it, 1 below it, 2 above the first, and so on; where none has room, in
-    the last."""
-    ends = [-math.inf] * LINES
-    made = []
+def _places(names: Sequence[str], along: Sequence[float]) -> list[tuple[int, Literal["left", "middle", "right"]]]:
+    """In which line each name stands, 0 next to the nut above it, 1 below it, 2 above the first, and so on; and where the line of its
+    string ends at it. Names that are too wide for two lines go outwards from their strings, one over the other, so that none lies
+    across the line of another."""
+    ends = [-math.inf] * 2
+    lines = []
     for name, x in zip(names, along, strict=True):
         half = text_width(name, READ) / 2
-        at = next((i for i, end in enumerate(ends) if x - half >= end + BESIDE), LINES - 1)
-        ends[at] = x + half
-        made.append(at)
-    return made
+        line = next((i for i, end in enumerate(ends) if x - half >= end + BESIDE), None)
+        if line is None:
+            last = len(names) - 1
+            return [(i, "right") if 2 * i < last else (last - i, "left") for i in range(len(names))]
+        ends[line] = x + half
+        lines.append(line)
+    return [(line, "middle") for line in lines]

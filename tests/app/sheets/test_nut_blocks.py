@@ -5,6 +5,7 @@ import math
 import pytest
 from msgspec.structs import replace
 
+from app.formats.mark_shapes import mark_box
 from app.sheets.lay import flow, space
 from app.sheets.nut_blocks import BODY, nut_blocks
 from geometry.beginning.begin import begin
@@ -110,6 +111,19 @@ def test_names_of_near_strings_stand_on_several_lines():
     blocks = nut_blocks(replace(MANDOLIN, strings=tuple(replace(s, id=f"string {s.id}") for s in MANDOLIN.strings)), WIDE)
     names = [mark for mark in marks(blocks[1:2]) if isinstance(mark, Label) and mark.text.startswith("string")]
     assert len({mark.at[1] for mark in names}) >= 4 and len(names) == 8
+
+
+def test_no_name_lies_across_the_line_of_another_string_however_wide_it_is():
+    for head in (GUITAR, MANDOLIN):
+        named = replace(head, strings=tuple(replace(one, id=f"{'wound string with a name as long as the head ' * (i % 2)}{i}") for i, one in enumerate(head.strings)))
+        strip = nut_blocks(named, WIDE)[1:2]
+        lines = [mark.path.box for mark in marks(strip) if isinstance(mark, Stroke) and mark.style == "check bar"]
+        names = [mark for mark in marks(strip) if isinstance(mark, Label)]
+        assert len(names) == len(named.strings) + 2
+        for mark in names:
+            x0, y0, x1, y1 = mark_box(mark)
+            assert x0 >= -0.5 and x1 <= WIDE + 0.5
+            assert not [box for box in lines if x0 + 0.3 < box[0] < x1 - 0.3 and box[1] < mark.at[1] + mark.height and box[3] > mark.at[1]], mark.text
 
 
 def test_without_strings_there_is_nothing_and_no_column_is_empty():
