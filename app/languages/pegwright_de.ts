@@ -4424,6 +4424,10 @@
         <translation>Den Rohling um {by} größer machen ({end})</translation>
     </message>
     <message>
+        <source>Make the blank {by} larger at the {end}, by an ear where the wood is no wider</source>
+        <translation>Den Rohling um {by} größer machen ({end}), mit einem Ohr, wo das Holz nicht breiter ist</translation>
+    </message>
+    <message>
         <source>Make the blank {by} mm larger at the {side}, or glue on an ear.</source>
         <translation>Den Rohling um {by} mm größer machen ({side}) oder ein Ohr anleimen.</translation>
     </message>

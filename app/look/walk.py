@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, QEvent, Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -60,8 +60,13 @@ def step(root: QWidget, onward: bool) -> bool:
 
 
 def give_keyboard(to: QWidget, reason: Qt.FocusReason = Qt.FocusReason.TabFocusReason) -> None:
-    """Give it the keyboard, and bring it into view in all that scrolls around it."""
+    """Give it the keyboard, and bring it into view in all that scrolls around it: or what has the keyboard in its place, since the
+    field that was left may have had rows shown anew by what was typed into it."""
     to.setFocus(reason)
+    now = QApplication.focusWidget()
+    if now is not None and now is not to:
+        to = now
+        QCoreApplication.sendPostedEvents(None, QEvent.Type.LayoutRequest)  # it was made a moment ago, and lies nowhere yet
     area = to.parentWidget()
     while area is not None:
         if isinstance(area, QScrollArea):

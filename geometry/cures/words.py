@@ -59,7 +59,8 @@ def _change(layout: Headstock, move: Change) -> str:
     words = {"what": move.path[1], "by": _mm(move.after - move.before)}
     if group == "blank":
         end = term({"tip": "tip end", "behind": "nut end"}.get(field, f"{field} edge"))
-        return say("Make the blank {by} larger at the {end}", by=words["by"], end=end)
+        return (say("Make the blank {by} larger at the {end}", by=words["by"], end=end) if field in ("tip", "behind") else
+                say("Make the blank {by} larger at the {end}, by an ear where the wood is no wider", by=words["by"], end=end))
     if group == "rows" and field != "spacing":
         return _whole_row(field, more, words)
     if group == "rows":

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+import math
+
 from msgspec.structs import replace
 
 from geometry.edits.parts import put, settled
 from geometry.edits.tuners import pattern_of
 from geometry.errors import GeometryError
-from geometry.layout import Bore, Ear, Headstock, Side
+from geometry.layout import Bore, Ear, Headstock, Side, loop_path
 from geometry.layout.names import Names, feature_names
 from geometry.saying import say
 from geometry.terms import given
+from geometry.tolerance import TOUCH
 
 
 def copy_pattern(layout: Headstock, id: str) -> Headstock:
@@ -47,11 +50,19 @@ def remove_bore(layout: Headstock, id: str, index: int) -> Headstock:
 
 
 def add_ear(layout: Headstock, side: Side) -> Headstock:
-    """The layout with an ear of 15 mm (at most a third of its side) along the head's whole length.
+    """The layout with an ear along the head's whole length.
 
-    The blank keeps its width: the ear's wood is part of it already.
+    Where the outline leaves the blank, or its margin, on a side without an ear, the wood is as wide as it is: the ear is glued on outside it, in whole
+    millimetres what is lacking, and the blank with it so much wider. Else the blank keeps its width: the ear's wood, 15 mm and at most a
+    third of its side, is part of it already.
     """
     blank = layout.blank
-    width = min(15.0, (blank.treble if side == "treble" else blank.bass) / 3)
+    x0, _, x1, _ = loop_path(layout.outline).box
+    edge = getattr(blank, side)
+    lacking = (x1 if side == "treble" else -x0) + layout.margins.blank_edge - edge
+    width = min(15.0, edge / 3)
+    if lacking > TOUCH and not any(ear.side == side for ear in layout.ears):
+        width = float(math.ceil(lacking - TOUCH))
+        blank = replace(blank, **{side: edge + width})
     ear = Ear(id=feature_names(layout).alike(given(f"{side} ear")), side=side, width=width, start=0.0, end=blank.tip)
-    return settled(replace(layout, ears=(*layout.ears, ear)))
+    return settled(replace(layout, blank=blank, ears=(*layout.ears, ear)))

@@ -1,7 +1,7 @@
 """Tab leads through every stage as it is read, without a trap; everything that takes the keyboard has a name."""
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAccessible
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 from app.look.descendants import below
 from app.window.stages import STAGES
 from tests.gui.bench import at_rest
+from tests.gui.hands import field, fill
 
 TAKES = (QAbstractButton, QLineEdit, QComboBox, QAbstractItemView, QSlider, QGraphicsView, QPlainTextEdit)
 
@@ -58,6 +59,25 @@ def window(bench):
     bench.window.activateWindow()
     bench.pump()
     return bench.window
+
+
+def test_the_panel_stays_where_it_is_when_what_was_typed_brings_or_takes_a_row(window):
+    """The next press would go into another field than the one that was there to be read."""
+    window.set_stage("blank")
+    at_rest(window)
+    area = next(part for part in below(window) if isinstance(part, QScrollArea) and part.isVisible() and part.isAncestorOf(field(part, "Face veneer, counted in")))
+    for text, rows in (("0.8", 1), ("0", 0)):
+        before = field(window, "Face veneer, counted in")
+        before.setFocus()
+        at_rest(window)
+        scrolled, top = area.verticalScrollBar().value(), before.mapTo(area, QPoint(0, 0)).y()
+        fill(before, text, Qt.Key.Key_Tab)
+        at_rest(window)
+        assert window.document.layout.blank.face_veneer == float(text)
+        assert sum(isinstance(part, QLineEdit) and part.isVisible() and part.accessibleName() == "Planed to before the veneers" for part in below(window)) == rows
+        assert QApplication.focusWidget().accessibleName() == "Back veneer, counted in"
+        assert area.verticalScrollBar().value() == scrolled
+        assert field(window, "Face veneer, counted in").mapTo(area, QPoint(0, 0)).y() == top
 
 
 def test_tab_visits_all_of_each_stage_and_comes_back_and_all_has_a_name(window):
