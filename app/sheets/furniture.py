@@ -31,17 +31,23 @@ FRAME = (PRINTER_MARGIN + LEFT_STRIP, PRINTER_MARGIN + BOTTOM_STRIP, PRINTER_MAR
 """Left, bottom, right and top of a page with a note that are not window, mm."""
 
 
-def window_of(width: float, height: float, foot: float = FRAME[1] - NOTE) -> Box:
-    """The part of a page (mm) that is left for drawing, from `foot` up: without a note under the bar, if nothing is said."""
-    return (FRAME[0], foot, width - FRAME[2], height - FRAME[3])
+def frame_of(note: str) -> Box:
+    """The same of a page with that note or, where it is empty, without one."""
+    return FRAME if note else (FRAME[0], FRAME[1] - NOTE, *FRAME[2:])
+
+
+def window_of(width: float, height: float, note: str = "") -> Box:
+    """The part of a page (mm) that is left for drawing."""
+    left, bottom, right, top = frame_of(note)
+    return (left, bottom, width - right, height - top)
 
 
 def furniture(width: float, height: float, name: str, title: str, number: int, count: int,
-              foot: float, note: str = "", plan: str = "") -> Drawing:
-    """All that surrounds the window of a page of that size, in page coordinates; the window begins `foot` mm up, `note` stands under
-    the bar, `plan` says of which plan the page is."""
+              note: str = "", plan: str = "") -> Drawing:
+    """All that surrounds the window of a page of that size, in page coordinates; `note` stands under the bar, `plan` says of
+    which plan the page is."""
     left = PRINTER_MARGIN
-    x0, _, x1, y1 = window_of(width, height)
+    x0, foot, x1, y1 = window_of(width, height, note)
     marks: list[Mark] = []
     top = y1 + 2.6
     page_words = ", ".join(filter(None, (plan, say("page {number} of {all}", number=number, all=count))))
@@ -57,7 +63,7 @@ def furniture(width: float, height: float, name: str, title: str, number: int, c
 
 
 def correction_words(width: float, height: float, words: str, foot: float) -> Drawing:
-    """What is said beside the lying bar of a page that is corrected for a printer; the page as for `furniture`."""
+    """What is said beside the lying bar of a page that is corrected for a printer; its window begins `foot` mm up."""
     x0, _, x1, _ = window_of(width, height)
     text = words[0].upper() + words[1:] + "."
     return tuple(block(text, (x0 + BAR + 4.0, foot - 6.6), LEAST, x1 - x0 - BAR - 4.0)[0])

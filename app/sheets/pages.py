@@ -14,7 +14,7 @@ from app.sheets.book_pages import book_blocks
 from app.sheets.card_pages import card_blocks
 from app.sheets.cards import card_of, cards
 from app.sheets.cover import Entry, Laid, cover
-from app.sheets.furniture import FRAME, furniture, window_corners, window_of
+from app.sheets.furniture import frame_of, furniture, window_corners, window_of
 from app.sheets.hole_pages import hole_blocks
 from app.sheets.lay import Block, apart, flow, space
 from app.sheets.list_pages import list_blocks
@@ -56,11 +56,11 @@ class _Stack(Struct, frozen=True):
     paper: str
     count: int
 
-    def page(self, title: str, number: int, content: Sequence[Placed], foot: float, note: str = "", lying: bool = False) -> Page:
-        """One of them, with what is printed round its content, which begins `foot` mm up."""
+    def page(self, title: str, number: int, content: Sequence[Placed], note: str = "", lying: bool = False) -> Page:
+        """One of them, with what is printed round its content."""
         width, height = paper_size(self.paper, lying)
-        around = furniture(width, height, self.work.layout.name, title, number, self.count, foot, note, self.work.plan_words)
-        return Page(self.paper, width, height, title, (Placed(around), *content), foot)
+        around = furniture(width, height, self.work.layout.name, title, number, self.count, note, self.work.plan_words)
+        return Page(self.paper, width, height, title, (Placed(around), *content), frame_of(note)[1])
 
 
 def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = None, work: Work | None = None,
@@ -119,9 +119,9 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
     ask()
     first = {entry.title: entry.first for entry in entries}
     stack = _Stack(work, paper, count)
-    bench = [[stack.page(section.title, first[section.title] + i, content, window[1]) for i, content in enumerate(section.pages)]
+    bench = [[stack.page(section.title, first[section.title] + i, content) for i, content in enumerate(section.pages)]
              for section in (*before, *after)]
-    out = [stack.page(say("Cover"), 1, front, window[1])]
+    out = [stack.page(say("Cover"), 1, front)]
     out += [page for section in bench[:len(before)] for page in section]
     for one in laid:
         ask(partial(_at_page, len(out) + 1, count))
@@ -155,7 +155,7 @@ def _tiled(part: Part, paper: str) -> tuple[Part, Tiling]:
 
 
 def _tiles(part: Part, paper: str) -> Tiling:
-    return tile(part.box, paper, FRAME, part.title.lower(), part.drawing)
+    return tile(part.box, paper, frame_of(part.note), part.title.lower(), part.drawing)
 
 
 def _enter(entries: list[Entry], title: str, purpose: str, pages: int) -> int:
@@ -217,14 +217,14 @@ def _found(layout: Headstock) -> Sequence[Snag]:
 def _tile_page(one: Laid, tile: Tile, joins: Drawing, stack: _Stack) -> Page:
     """One window on a part, with what joins it to its neighbours; what is printed round it says which."""
     tiling = one.tiling
-    left, low = FRAME[:2]
+    left, low = frame_of(one.part.note)[:2]
     x0, y0, x1, y1 = tile.window
     window = (left, low, left + x1 - x0, low + y1 - y0)
     matrix = shift(left - x0, low - y0)
     title = _title(one.part, tile, tiling.rows, tiling.columns)
     number = one.first + tiling.tiles.index(tile)
     content = [Placed(one.part.drawing, matrix, window), Placed(joins, matrix, window), Placed(tuple(window_corners(window)))]
-    return stack.page(title, number, content, low, one.part.note, tiling.lying)
+    return stack.page(title, number, content, one.part.note, tiling.lying)
 
 
 def _title(part: Part, tile: Tile, rows: int, columns: int) -> str:

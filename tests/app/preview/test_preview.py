@@ -76,10 +76,10 @@ def test_the_paper_is_white_and_its_ink_dark_in_both_sets_of_colours(preview):
         preview.view.zoom_full_size()
         preview.view.zoom(4.0 / preview.view.pixels_per_mm * 2)
         page = made("plain")[0]
-        # The lying check bar begins 18 mm from the left and 28.2 mm from the bottom.
-        preview.view.centerOn(68.0, page.height - 28.2)
-        assert darkness(preview, 30.0, page.height - 33.0) > 250
-        assert min(darkness(preview, 30.0, page.height - 28.2 + d / 20) for d in range(-6, 7)) < 120
+        # The lying check bar begins 18 mm from the left and 19.2 mm from the bottom.
+        preview.view.centerOn(68.0, page.height - 19.2)
+        assert darkness(preview, 30.0, page.height - 24.0) > 250
+        assert min(darkness(preview, 30.0, page.height - 19.2 + d / 20) for d in range(-6, 7)) < 120
 
 
 def test_full_size_is_as_large_as_on_paper(preview):

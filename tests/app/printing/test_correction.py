@@ -11,7 +11,7 @@ from app.formats.mark_shapes import mark_box
 from app.formats.paper import Page, Placed, paper_size
 from app.formats.pdf_out import pdf_bytes
 from app.printing.correction import Correction, corrected, measured
-from app.sheets.furniture import FRAME, furniture
+from app.sheets.furniture import frame_of, furniture
 from geometry.drawing import Label
 from tests.app.formats.out.pdf_reading import lines, open_pdf
 from tests.app.sheets.printed import made, words
@@ -58,7 +58,7 @@ def test_what_the_printer_stretches_comes_out_true(across, along):
 
 def page_of(paper: str, lying: bool) -> Page:
     width, height = paper_size(paper, lying)
-    return Page(paper, width, height, "Test", (Placed(furniture(width, height, "Test", "Test", 1, 1, FRAME[1])),), FRAME[1])
+    return Page(paper, width, height, "Test", (Placed(furniture(width, height, "Test", "Test", 1, 1)),), frame_of("")[1])
 
 
 @pytest.mark.parametrize("lying", [False, True])

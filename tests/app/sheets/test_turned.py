@@ -46,9 +46,10 @@ def boxes(page):
 @pytest.mark.parametrize("correction", [Correction(), Correction(100 / 99.2, 100 / 100.7)], ids=["true", "corrected"])
 @pytest.mark.parametrize("mirrored", [False, True])
 def test_on_a_turned_wrap_paper_every_place_is_where_the_layout_has_it(mirrored, correction):
-    """Read by PDFium, from the corner of the blank that is behind the nut on the lower edge: 250 long it lies on one page, nut to the left.
+    """Read by PDFium, from the corner of the blank that is behind the nut on the lower edge: 258 long it lies on one page, nut to the left.
     A printer that makes 100 mm 99.2 across its paper and 100.7 along it makes them true."""
-    head = mirror_layout(BASS) if mirrored else BASS
+    long = replace(BASS, blank=replace(BASS.blank, tip=258.0 - BASS.blank.behind))
+    head = mirror_layout(long) if mirrored else long
     printed = corrected(pages(head, "A4", (), plan_work(head)), correction)
     (number,) = [i for i, page in enumerate(printed) if page.title.startswith("Wrap paper")]
     page = open_pdf(pdf_bytes(printed, "bass"))[number]
