@@ -9980,12 +9980,12 @@
         <translation>Die Schablone rundet die Holzecke bei {at} um {depth}, weil ihre Führung breiter ist als der Fräser: dort wegbleiben und von Hand fertig machen.</translation>
     </message>
     <message>
-        <source>The template that is made (job book) does not have {names} as it is drawn now.</source>
-        <translation>Auf der fertigen Schablone (Werkbuch) ist {names} nicht so, wie es jetzt gezeichnet ist.</translation>
+        <source>The template that is made (job book) does not have {names} as it is planned now.</source>
+        <translation>Auf der fertigen Schablone (Werkbuch) ist {names} nicht so, wie es jetzt geplant ist.</translation>
     </message>
     <message>
-        <source>The template that is made (job book) does not have {names} as they are drawn now.</source>
-        <translation>Auf der fertigen Schablone (Werkbuch) sind {names} nicht so, wie sie jetzt gezeichnet sind.</translation>
+        <source>The template that is made (job book) does not have {names} as they are planned now.</source>
+        <translation>Auf der fertigen Schablone (Werkbuch) sind {names} nicht so, wie sie jetzt geplant sind.</translation>
     </message>
     <message>
         <source>The template turns over for {turned}, but {worst} misses its mirror image by {a} mm, so the cut from the back would not meet the cut from the face.</source>

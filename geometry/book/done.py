@@ -10,9 +10,11 @@ from msgspec.structs import replace
 
 from geometry.checks.in_wood import in_wood
 from geometry.checks.in_wood_words import told_pass
-from geometry.layout import NOTHING, Book, Done, DrawnSlot, Headstock, Made, Shaped, Task
+from geometry.errors import GeometryError
+from geometry.layout import NOTHING, Book, Done, DrawnSlot, Headstock, Made, Shaped, Spot, Task
 from geometry.layout.drilled import cut_of
 from geometry.routing.depth import LIGHT
+from geometry.routing.follower import template_offset
 from geometry.routing.waste import CLEAR
 from geometry.sequence import Operation
 from geometry.solids.in_wood import bored
@@ -71,7 +73,7 @@ def made_by(layout: Headstock, op: Operation) -> Made:
     """What an operation of the layout leaves in the wood. Nothing where it drills no hole of its own (what it opens a bore to is none),
     cuts neither slot nor outline, and is no step whose spots the job book keeps."""
     if op.kind in SET_DOWN:
-        return Made(spots=set_down(layout, op.kind, op.features))
+        return Made(spots=_spots(layout, op))
     if op.kind != "final diameter" and op.drillings and op.id.endswith(f" {op.drillings[0].id}"):
         return Made(hole=bored(op.drillings[0]))
     thick = layout.blank.thickness
@@ -89,6 +91,14 @@ def made_by(layout: Headstock, op: Operation) -> Made:
         ends = op.stop if op.cut is None else min(op.cut.end, slot.depth)
     light = {"waste holes": CLEAR, "saw": LIGHT}.get(op.kind, 0.0)
     return Made(cut=Shaped(shape=slot.shape, begins=begins, ends=ends, floor=not light and ends is not None and ends >= slot.floor(thick) - TOUCH, light=light))
+
+
+def _spots(layout: Headstock, op: Operation) -> tuple[Spot, ...]:
+    """None of a template for which there is no follower: it has no lines."""
+    try:
+        return set_down(layout, op.kind, op.features, template_offset(layout.template, layout.rack) if op.kind == "template" else 0.0)
+    except GeometryError:
+        return ()
 
 
 def begun_steps(book: Book) -> frozenset[str]:

@@ -12,12 +12,15 @@ from geometry.checks.memo import Memo
 from geometry.checks.said import length
 from geometry.checks.snags import FACE, TIGHT, Snag
 from geometry.checks.words import few, first
+from geometry.errors import GeometryError
 from geometry.layout.blank import Blank
 from geometry.layout.book import Done, Spot, Task
 from geometry.layout.headstock import Headstock
 from geometry.layout.names import OUTLINE
 from geometry.layout.outline import Loop
+from geometry.layout.shop import Rack, Template
 from geometry.layout.slots import Slot
+from geometry.routing.follower import template_offset
 from geometry.saying import count, say
 from geometry.solids.drilling import Hole
 from geometry.solids.spots import all_there, corners, crosses_of, glue_line
@@ -69,7 +72,8 @@ def held_against(layout: Headstock, items: Sequence[_Feature], ticks: tuple[Done
         papers = one.task.operation == "mark"
         if papers or one.task.operation == "template":
             shapes = [(slot.id, slot) for slot in layout.to_rout] + ([] if papers else [(OUTLINE, layout.outline)])
-            off = [pair for id, shape in shapes if id not in (cut if papers else routed) for pair in memo.of(_off_line, id, shape, one.spots)]
+            lies = (_off_line,) if papers else (_off_template, layout.template, layout.rack)
+            off = [pair for id, shape in shapes if id not in (cut if papers else routed) for pair in memo.of(*lies, id, shape, one.spots)]
             if papers:
                 off += [pair for pairs in memo.each(_not_pricked, items, one.spots, drilled) for pair in pairs]
             if off:
@@ -116,8 +120,15 @@ def _not_pricked(item: _Feature, had: tuple[Spot, ...], drilled: frozenset[str])
     return ((item.id, off[0]),) if off else ()
 
 
-def _off_line(id: str, shape: Slot | Loop, had: tuple[Spot, ...]) -> tuple[tuple[str, Spot], ...]:
-    off = [spot for spot in corners(shape) if not all_there((spot,), had)]
+def _off_template(template: Template, rack: Rack, id: str, shape: Slot | Loop, had: tuple[Spot, ...]) -> tuple[tuple[str, Spot], ...]:
+    try:
+        return _off_line(id, shape, had, template_offset(template, rack))
+    except GeometryError:  # with no bit that follows it, it has no lines at all: the sheets tell that
+        return ()
+
+
+def _off_line(id: str, shape: Slot | Loop, had: tuple[Spot, ...], offset: float = 0.0) -> tuple[tuple[str, Spot], ...]:
+    off = [spot for spot in corners(shape, offset) if not all_there((spot,), had)]
     return ((id, off[0]),) if off else ()
 
 
@@ -126,8 +137,8 @@ def _of_paper(blank: Blank, one: Done, *off: tuple[str, Spot]) -> Misplaced:
     text = (count(len(off), "The papers that are pasted on (job book) do not have {names} where it is drawn now.",
                   "The papers that are pasted on (job book) do not have {names} where they are drawn now.", names=names)
             if one.task.operation == "mark" else
-            count(len(off), "The template that is made (job book) does not have {names} as it is drawn now.",
-                  "The template that is made (job book) does not have {names} as they are drawn now.", names=names))
+            count(len(off), "The template that is made (job book) does not have {names} as it is planned now.",
+                  "The template that is made (job book) does not have {names} as they are planned now.", names=names))
     return Misplaced(one, tuple([id for id, _ in off]), _place(blank, off[0][1]), text)
 
 

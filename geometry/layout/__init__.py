@@ -14,6 +14,7 @@ from geometry.layout.book import (
     Reading,
     Remark,
     Shaped,
+    Spot,
     Task,
     Time,
 )
@@ -45,7 +46,7 @@ __all__ = [
     "FORMAT", "NOTHING", "OTHER", "PIECES", "Accuracy", "Blank", "Book", "Bore", "Bored", "Button", "Clock", "Done", "DrawnSlot", "Drill",
     "DrillPress", "Ear", "EdgePlace", "EdgeRun", "Flat", "Footprint", "FreePlace", "GuideBush", "Headstock", "Loop", "Made", "Margins",
     "Node", "Note", "Nut", "Pattern", "Picture", "Piece", "Pin", "Place", "Post", "Price", "Rack", "Ramp", "Rates",
-    "Reading", "Remark", "Retainer", "Route", "Router", "RouterBit", "Row", "RowPlace", "Shaped", "Side", "SingleHole", "Slot",
+    "Reading", "Remark", "Retainer", "Route", "Router", "RouterBit", "Row", "RowPlace", "Shaped", "Side", "SingleHole", "Slot", "Spot",
     "StraightRun", "StraightSlot", "String", "Task", "Template", "Time", "Tool", "Tuner", "Worked", "cut", "drilled",
     "drilling_of", "feature_ids", "loop_of", "loop_path", "slot_path", "staying", "staying_rows",
     "validate", "worked",

@@ -14,7 +14,7 @@ from shapely.geometry.base import BaseGeometry
 from geometry.curves.polygons import grown, polygon
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
-from geometry.layout.shop import GuideBush, RouterBit
+from geometry.layout.shop import GuideBush, Rack, RouterBit, Template
 from geometry.layout.slots import Slot, slot_path
 from geometry.lengths import mm
 from geometry.routing.nut_end import outside_template
@@ -70,11 +70,21 @@ def follower_of(bit: RouterBit, bush: GuideBush | None) -> Follower:
 
 def follower(layout: Headstock) -> Follower | None:
     """The follower chosen for the template, or None when no bit is chosen."""
-    chosen = layout.template
-    bit = next((b for b in layout.rack.bits if b.id == chosen.bit), None)
+    return chosen_of(layout.template, layout.rack)
+
+
+def chosen_of(template: Template, rack: Rack) -> Follower | None:
+    """As follower."""
+    bit = next((b for b in rack.bits if b.id == template.bit), None)
     if bit is None:
         return None
-    return follower_of(bit, next((b for b in layout.rack.bushes if b.id == chosen.bush), None))
+    return follower_of(bit, next((b for b in rack.bushes if b.id == template.bush), None))
+
+
+def template_offset(template: Template, rack: Rack) -> float:
+    """From the template's edge to the cut, mm; 0 with no bit chosen: its lines are those of what is cut then. GeometryError as follower_of."""
+    chosen = chosen_of(template, rack)
+    return 0.0 if chosen is None else chosen.offset
 
 
 def template_opening(slot: Slot, offset: float) -> BaseGeometry:

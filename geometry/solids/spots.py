@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 
+from geometry import vectors as v
 from geometry.layout.blank import Blank, Ear
 from geometry.layout.book import Spot
 from geometry.layout.headstock import Headstock
@@ -19,13 +20,13 @@ SET_DOWN = ("mark", "template", "glue ear")
 """Kinds of operations of which the spots are kept."""
 
 
-def set_down(layout: Headstock, kind: str, features: Sequence[str] = ()) -> tuple[Spot, ...]:
-    """What one of these operations leaves on the wood, or on the board of the template."""
+def set_down(layout: Headstock, kind: str, features: Sequence[str] = (), offset: float = 0.0) -> tuple[Spot, ...]:
+    """What one of these operations leaves on the wood, or on the board of the template, whose lines lie `offset` mm from what is cut along them."""
     if kind == "glue ear":
         return tuple([spot for ear in layout.ears if ear.id in features for spot in glue_line(layout.blank, ear)])
     shapes: list[Slot | Loop] = [*layout.to_rout] if kind == "mark" else [*layout.to_rout, layout.outline]
     crosses = [spot for hole in to_drill(layout) for spot in crosses_of(hole.drillings)] if kind == "mark" else []
-    return tuple(dict.fromkeys([*crosses, *(spot for shape in shapes for spot in corners(shape))]))
+    return tuple(dict.fromkeys([*crosses, *(spot for shape in shapes for spot in corners(shape, offset))]))
 
 
 def crosses_of(drillings: Iterable[Drilling]) -> list[Spot]:
@@ -39,10 +40,10 @@ def crosses_of(drillings: Iterable[Drilling]) -> list[Spot]:
     return [spot for spot in found if spot is not None]
 
 
-def corners(shape: Slot | Loop) -> list[Spot]:
-    """Begin and middle of each piece of a wall or of the outline: one that is bent, moved or widened has others."""
+def corners(shape: Slot | Loop, offset: float = 0.0) -> list[Spot]:
+    """Begin and middle of each piece of a wall or of the outline, `offset` mm beside it: one that is bent, moved or widened has others."""
     path = shape_path(shape.shape if isinstance(shape, Slot) else DrawnSlot(loop=shape))
-    found = [_spot("face", point) for segment in path.segments for point in (segment.start, segment.point(0.5))]
+    found = [_spot("face", v.along(segment.point(t), v.left(segment.tangent(t)), offset)) for segment in path.segments for t in (0.0, 0.5)]
     return [spot for spot in found if spot is not None]
 
 

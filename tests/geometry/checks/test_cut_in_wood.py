@@ -1,5 +1,7 @@
 """What is sawn and routed in the real piece is a fact: slots, ramps and the outline are held against it, to the hundredth of a mm."""
 
+import math
+
 import pytest
 from msgspec.structs import replace
 
@@ -246,3 +248,31 @@ def test_a_pass_is_done_as_deep_as_it_was_routed_whatever_bits_are_planned_later
     assert {number: text[text.index("is cut"):] for number, text in said.items()} == left
     ticked = {one.task.operation for one in book.done}
     assert done_steps(job, ops).keys() == ticked - {ids[number] for number in left}
+
+
+def as_cut(*shapes, **changes):
+    """The demo's first slot, cut by one pass after another as these shapes say; the slot is changed since."""
+    job = demo()
+    book = replace(job.book, piece="real", done=tuple(
+        Done(piece="real", task=Task(operation=f"rout {SLOT} {i}", features=(SLOT,)), cut=shape) for i, shape in enumerate(shapes, 1)))
+    return replace(job, book=book, slots=(replace(job.slots[0], **changes), *job.slots[1:]))
+
+
+@pytest.mark.parametrize(("by", "said", "grade"), [
+    ((1.0, 3.0, 2.0), "up to 1.5 mm beyond", "spoils the work"), ((-3.0, 0.5, -1.0), "up to 0.25 mm beyond", "spoils the work"),
+    ((-1.0, -3.0, -2.0), "up to 1.5 mm short", "tight")])
+def test_of_several_passes_the_one_that_is_farthest_off_is_told_with_its_place(by, said, grade):
+    """Each as much wider or slimmer than the slot is drawn as is given; half of it is at each wall. Wood that is gone comes first."""
+    drawn = demo().slots[0].shape
+    snag, = told(as_cut(*(Shaped(shape=replace(drawn, width=drawn.width + one)) for one in by)))
+    assert said in snag.text and snag.grade == grade
+    x, y, _ = snag.where
+    (x0, nut), (_, tip) = drawn.nut_end, drawn.tip_end
+    far = math.hypot(x - x0, max(0.0, nut - y, y - tip)) - drawn.width / 2
+    assert far == pytest.approx(max(0.0, *by) / 2, abs=0.01), "on the wall of that pass; of what is left on the wall that is drawn"
+
+
+def test_what_is_cut_to_the_line_tells_of_the_floor_before_what_cleared_the_waste():
+    shape = demo().slots[0].shape
+    snag, = told(as_cut(Shaped(shape=shape, ends=9.0, light=1.0), Shaped(shape=shape, ends=9.5), depth=8.0))
+    assert snag.text == "Bass slot is cut 9.50 mm deep (job book); the drawing now says 8.00 mm deep."

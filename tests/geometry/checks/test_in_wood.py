@@ -225,3 +225,14 @@ def test_a_hole_that_is_drawn_where_another_was_drilled_is_that_one_and_its_own_
     assert done_steps(there).keys() == {f"bore {one}.1"} and otherwise(there) == {}
     named = {tick.task.operation: tick.hole.at[1] for tick in by_the_wood(there).book.done}
     assert named == {f"bore {one}.1": 40.0, f"bore {other}.1": 20.0}, "no two ticks under one name"
+
+
+@pytest.mark.parametrize("wide", ["counterbore", "bore"])
+def test_of_the_holes_of_a_tuner_the_one_that_no_drill_makes_good_is_told(wide):
+    """One is drilled too wide, another too narrow, whichever comes first."""
+    job = drilled(demo(), "treble face 2")
+    off = {"counterbore": -0.5, "bore": -0.5} | {wide: 0.5}
+    done = tuple(replace(one, hole=replace(one.hole, diameter=one.hole.diameter + off.get(one.task.operation.split(" ")[0], 0.0))) for one in job.book.done)
+    snag, = told(replace(job, book=replace(job.book, done=done)))
+    kind = "Counterbore" if wide == "counterbore" else "Post bore"
+    assert snag.grade == "spoils the work" and snag.text.startswith(f"{kind} of treble face 2 is drilled") and "1 more hole" in snag.text

@@ -56,9 +56,23 @@ def test_what_is_drilled_or_cut_needs_no_cross_and_no_template():
     slot = move_features(begun(), ["bass slot"], (0.0, 1.0))
     assert [snag.text for snag in told(slot)] == [
         "The papers that are pasted on (job book) do not have bass slot where it is drawn now.",
-        "The template that is made (job book) does not have bass slot as it is drawn now."]
+        "The template that is made (job book) does not have bass slot as it is planned now."]
     assert [one.text.split(" that")[0] for one in told(move_features(begun("saw bass slot"), ["bass slot"], (0.0, 1.0)))] == ["The template"], "it is routed along that still"
     assert told(move_features(begun("rout bass slot 1"), ["bass slot"], (0.0, 1.0))) == []
+
+
+def test_a_template_for_another_follower_is_another_template():
+    """A shank bearing as wide as the cutter, then a bush 3 mm wider than it: all openings are 1.5 mm larger all round."""
+    job = begun()
+    bush = next(bush for bush in job.rack.bushes if bush.outer == 13.0)
+    other = replace(job, template=replace(job.template, bit="10 straight", bush=bush.id))
+    snag, = told(other)
+    assert snag.text == "The template that is made (job book) does not have bass slot, treble slot and outline as they are planned now."
+    assert otherwise(other).keys() == {"template"}
+    alike = replace(job, template=replace(job.template, bit=None, bush=None))
+    assert told(alike) == [], "its lines are those of a bearing as wide as the cutter"
+    none = replace(job, template=replace(job.template, bit="10 straight", bush=next(bush.id for bush in job.rack.bushes if bush.inner < 10.0)))
+    assert told(none) == [], "that there are no lines at all is told elsewhere"
 
 
 def test_a_hole_that_is_new_has_no_cross_and_one_that_is_gone_needs_none():
