@@ -1,17 +1,18 @@
 """How the search for a cure begins and what it says when no move could be made, on snags that no check finds: any move cures them."""
 
+import math
 import sys
 
 import pytest
 from msgspec.structs import replace
 
-from geometry.checks import Snag, check
-from geometry.checks.moves import Shift
+from geometry.checks import CheckResult, Snag, check
+from geometry.checks.moves import Change, Move, Shift, Slide
 from geometry.checks.snags import TIGHT
-from geometry.cures import settle
+from geometry.cures import settle, with_cures
 from geometry.errors import GeometryError
-from geometry.layout import Pin
-from tests.geometry.checks.heads import head
+from geometry.layout import Ear, Headstock, Pin, SingleHole
+from tests.geometry.checks.heads import PINS, SIDE, head, side, slot
 
 ASIDE = Snag("aside", TIGHT, ("pin",), (0.0, 60.0, 0.0), 4.0, 9.0, "Too far aside.", "Do something.")
 
@@ -23,6 +24,18 @@ def test_a_move_begins_with_what_lacks_in_mm_and_small_where_that_is_an_angle(un
     assert isinstance(move, Shift) and max(map(abs, move.by)) == pytest.approx(least)
 
 
+def test_a_move_grows_until_it_does_it_and_is_then_no_longer_than_it_takes():
+    """A stand-in for the checks, which has the pin clear from 13.37 mm aside on: told in tenths that is 13.4."""
+    layout = head(pins=(Pin(id="pin", at=(0.0, 60.0), diameter=6.0),))
+
+    class Checker:
+        def check(self, moved: Headstock) -> CheckResult:
+            far = math.dist(moved.pins[0].at, layout.pins[0].at)
+            return replace(result, snags=() if far >= 13.37 else (replace(ASIDE, measured=4.0 + far / 10),))
+    result = replace(check(layout), snags=(ASIDE,))
+    assert max(map(abs, settle(layout, result, ASIDE, Checker()).move.by)) == pytest.approx(13.4)
+
+
 def test_where_no_move_can_be_made_the_advice_stands_alone(monkeypatch):
     def refused(layout, move):
         raise GeometryError("No.")
@@ -30,3 +43,27 @@ def test_where_no_move_can_be_made_the_advice_stands_alone(monkeypatch):
     layout = head(pins=(Pin(id="pin", at=(0.0, 60.0), diameter=6.0),))
     done = settle(layout, check(layout), ASIDE)
     assert done.move is None and done.cure == "Do something."
+
+
+HOLE = SingleHole(id="hole", at=(37.0, 90.0), diameter=6.0, depth=4.0)
+"""Its rim on the edge x = 40, which wants 4 mm of wood."""
+EAR = Ear(id="ear", side="treble", width=15.0, start=-20.0, end=190.0)
+
+
+@pytest.mark.parametrize(("layout", "kind", "move"), [
+    # To its point a brad of 6 is 1.8 long: 0.2 of 16 are left, and 3 wanted.
+    (head(holes=(replace(HOLE, at=(0.0, 90.0), depth=14.0),)), "too-deep", Change(("holes", "hole", "depth"), 14.0, 11.2)),
+    (head(holes=(HOLE,)), "hole-to-outline", Shift("hole", (-4.0, 0.0))),
+    (head(holes=(replace(HOLE, there=True),)), "hole-to-outline", None),
+    # The bore of 6 comes in through it: 3 + 2 of radii, and 3 of wood.
+    (head(tuners=(side("a", 90.0),), patterns=(SIDE,), slots=(slot(),), holes=(replace(HOLE, at=(45.0, 90.0), diameter=4.0, depth=None, there=True),)),
+     "hole-in-the-way", Slide("a", 8.0)),
+    (head(pins=(*PINS, Pin(id="p", at=(0.0, 186.0), diameter=6.0))), "pin-to-blank", Change(("blank", "tip"), 190.0, 192.0)),
+    # The head reaches from the nut line to y = 180.
+    (head(ears=(replace(EAR, end=150.0),)), "ear-too-short", Change(("ears", "ear", "end"), 150.0, 180.0)),
+    (head(ears=(replace(EAR, start=20.0),)), "ear-too-short", Change(("ears", "ear", "start"), 20.0, 0.0))],
+    ids=["hole too deep", "hole at the edge", "hole that is there", "in the way", "blank", "ear at its tip", "ear at the nut"])
+def test_what_is_dearest_to_the_maker_stays(layout: Headstock, kind: str, move: Move | None):
+    """Of all that could give, the lesser thing does, and by no more than it takes."""
+    snag, = [one for one in with_cures(layout, check(layout)).snags if one.kind == kind]
+    assert snag.move == move
