@@ -11,7 +11,7 @@ from msgspec import Struct, field
 from shapely.geometry import Polygon
 
 from geometry import vectors as v
-from geometry.curves import Path
+from geometry.curves import Line, Path
 from geometry.joining.chains import SAME, Chain, Gap, bridge, link, meeting
 from geometry.joining.crossings import HOPELESS, hopeless
 from geometry.joining.duplicates import without_duplicates
@@ -168,6 +168,9 @@ def _take_tangles(rest: Sequence[Chain], work: _Work, reach: float) -> None:
 def _take_tangle(chains: Sequence[Chain], around: Sequence[Chain], work: _Work, reach: float) -> None:
     """The outer border of a group; loops that it touches stay as they are."""
     segments = [s for c in [*chains, *around] for s in c.path.segments]
+    if len(segments) < 3 and all(isinstance(s, Line) for s in segments):
+        work.open.extend(chains)  # two straight lines enclose nothing
+        return
     inside = [Polygon(c.path.flatten(FLAT)).buffer(10 * FLAT) for c in around]
     for polygon in inside:
         shapely.prepare(polygon)

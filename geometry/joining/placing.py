@@ -25,8 +25,8 @@ STRAIGHT = 0.2
 SAME_WAY = math.radians(1.0)
 """Turn up to which two pieces in a row are one straight edge."""
 
-NUT_WIDTH = (30.0, 75.0)
-"""Widths in mm that a nut edge is expected to have (common practice, no source)."""
+NUT_WIDTH = (26.0, 75.0)
+"""Widths in mm that a nut edge is expected to have, from mandolins on (common practice, no source)."""
 
 USUAL_NUT = (34.0, 57.0)
 """Widths in mm of most nuts, from ukuleles to basses of six strings (common practice, no source): they break ties."""

@@ -209,6 +209,13 @@ def test_of_two_loops_drawn_as_one_that_of_fewer_pieces_is_kept():
         assert [len(chain.path.segments) for chain in found.loops] == [4] and found.duplicates == 1
 
 
+def test_two_straight_lines_that_cross_are_not_worked_out(monkeypatch):
+    """In a drawing of a hundred thousand lines most that touch are two."""
+    monkeypatch.setattr("geometry.joining.loops.enclosed", None)
+    found = join([Path((Line((0, 0), (10, 10)),), False), Path((Line((0, 10), (10, 0)),), False)])
+    assert len(found.open) == 2 and not found.loops
+
+
 def test_concentric_circles_are_not_twins():
     assert len(join([circle((0, 0), 20), circle((0, 0), 20.1)]).loops) == 2
 

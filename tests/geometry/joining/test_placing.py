@@ -76,6 +76,13 @@ def test_a_head_of_straight_lines_widens_towards_its_tip(tip):
     assert drawn.mapped(turn(1.0)).mapped(place(drawn.mapped(turn(1.0))).matrix).box == pytest.approx((-42, 0, 42, 184))
 
 
+def test_the_narrow_nut_of_a_mandolin_is_taken_before_a_straight_tip_that_a_guitars_nut_is_as_wide_as():
+    side = [(14.5, 0.0), (14.5, 10.0), (30.0, 40.0), (26.0, 120.0), (20.0, 130.0)]
+    corners = [*side, *((-x, y) for x, y in reversed(side))]
+    drawn = Path(tuple(Line(p, q) for p, q in zip(corners, [*corners[1:], corners[0]], strict=True)), closed=True)
+    assert place(drawn).nut_width == pytest.approx(29)
+
+
 @pytest.mark.parametrize("tip", [29.0, 30.0, 35.0])
 def test_of_two_straight_ends_that_of_a_usual_nut_is_taken(tip):
     """Widest near the nut, narrowing in straight lines to a tip that few nuts are as wide as; nothing is hollow."""
