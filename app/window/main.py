@@ -25,6 +25,7 @@ from app.window.history_buttons import HistoryButtons
 from app.window.input.at_pointer import AtPointer
 from app.window.input.keyboard import Keyboard
 from app.window.input.typed_text import TypedText
+from app.window.input.under_hand import UnderHand
 from app.window.language_menu import LanguageMenu
 from app.window.looks import Looks
 from app.window.opening import Opening
@@ -64,6 +65,7 @@ class MainWindow(Frame):
         self.keyboard = Keyboard(self)
         self.held_page = HeldPage(self)
         self.tagged = AtPointer(self)
+        self.under_hand = UnderHand(self)
         self.book_watch = BookWatch(self)
         self.pictures = PictureDesk(self)
         self.changes = Changes(self)
