@@ -25,7 +25,7 @@ from app.formats import headstock
 from app.formats.disk_words import why_no_folder
 from app.formats.errors import FormatError, Unconfirmed
 from app.formats.saving import save_bytes
-from app.threads.background import Background
+from app.threads.background import Background, raised
 from geometry.layout import Headstock
 from geometry.saying import say
 
@@ -110,8 +110,7 @@ class Journal(QObject):
 
     # ---- inside ---------------------------------------------------------
     def _after(self, ms: int, slot: Callable[[], None]) -> QTimer:
-        timer = QTimer(self, singleShot=True, interval=ms, timeout=slot)
-        return timer
+        return QTimer(self, singleShot=True, interval=ms, timeout=slot)
 
     def _go_on(self) -> None:
         """Ask the next thing of the disk, if it is free and the time for it has come."""
@@ -197,7 +196,7 @@ class _Work:
         """what is written down; None where it is removed"""
         self.error: Exception | None = None
         self.thread = Background(self._done, asker)
-        self.thread.failed.connect(_raised)
+        self.thread.failed.connect(raised)  # what no disk is to blame for is a fault of the program
 
     def _done(self) -> None:
         """In the thread."""
@@ -217,11 +216,6 @@ def _trouble(error: Exception, folder: Path) -> str:
     if isinstance(error, Unconfirmed):
         return say("The disk does not confirm that it keeps what is written in {folder}: {why}.", folder=folder, why=why_no_folder(cause))
     return say("Nothing can be written in {folder}: {why}.", folder=folder, why=why_no_folder(cause))
-
-
-def _raised(error: Exception) -> None:
-    """What no disk is to blame for is a fault of the program."""
-    raise error
 
 
 def _json(record: dict[str, str | None]) -> bytes:

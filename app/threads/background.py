@@ -78,6 +78,11 @@ class Background(QThread):
         QTimer.singleShot(0, _let_go)
 
 
+def raised(error: Exception) -> None:
+    """The slot of `failed` where no error is to be expected."""
+    raise error
+
+
 def _let_go() -> None:
     """A turn of the event loop after all were told of their end."""
     _ended.clear()

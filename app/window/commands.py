@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING
+from functools import partial
+from typing import TYPE_CHECKING, get_args
 
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QApplication
@@ -21,6 +22,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.lengths import speaking
 from geometry.saying import say
+from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
     from app.window.main import MainWindow
@@ -48,7 +50,7 @@ class Commands(QObject):
         """the action that runs, or that broke off with an error"""
         clipboard = Clipboard(window)
         self._do: dict[str, Callable[[], object]] = {
-            "new": self._new, "open": self._open, "save": window.files.save, "save as": window.files.save_as,
+            "new": window.front.show, "open": self._open, "save": window.files.save, "save as": window.files.save_as,
             "before": window.files.open_before,
             "import": self._import, "write sheets": self._write_sheets,
             "print": self._print, "correct": self._correct, "close": window.close, "quit": window.windows.quit,
@@ -64,11 +66,10 @@ class Commands(QObject):
             "copy": clipboard.copy, "cut": clipboard.cut, "paste": clipboard.paste,
             "turn over": self._turn_over, "propose pins": self._propose_pins,
             "truss rod pocket": self._truss_rod_pocket, "fit": self._fit,
-            "zoom in": self._zoom_in, "zoom out": self._zoom_out, "grid": self._grid, "snap": self._snap,
-            "chances": self._chances, "hold": window.rooms.chances.ask,
-            "solid": self._solid, "panel": self._panel, "mm": self._unit, "in": self._unit,
-            "in64": self._unit, "keys": self._keys,
-            "safety": self._safety, "about": self._about, "rack": self._rack,
+            "zoom in": partial(window.canvas.view.zoom, 1.25), "zoom out": partial(window.canvas.view.zoom, 0.8),
+            "grid": self._grid, "snap": self._snap, "chances": self._chances, "hold": window.rooms.chances.ask,
+            "solid": self._solid, "panel": self._panel, **{unit: partial(window.set_unit, unit) for unit in get_args(LengthUnit)},
+            "keys": self._keys, "safety": self._safety, "about": self._about, "rack": self._rack,
             "note": window.book_watch.pin, "write book": self._write_book,
             **window.pictures.commands, **SettingOut(window).commands}
 
@@ -79,7 +80,6 @@ class Commands(QObject):
 
     def run(self, key: str) -> None:
         """Carry out the action of that key; what cannot be done is said in the foot of the window."""
-        self._key = key
         self._w.rooms.let_load()
         if key not in ("undo", "redo"):  # a step back is not made by making one
             take_typed(self._w)
@@ -121,9 +121,6 @@ class Commands(QObject):
             self._edit(say("Nudge"), lambda layout: edits.move_features(layout, held, (dx, dy)))
 
     # ---- layout ---------------------------------------------------------
-    def _new(self) -> None:
-        self._w.front.show()
-
     def _open(self) -> None:
         if self._w.files.open():
             self._fit()
@@ -294,12 +291,6 @@ class Commands(QObject):
     def _fit(self) -> None:
         self._w.canvas.fit(self._w.document.shown)
 
-    def _zoom_in(self) -> None:
-        self._w.canvas.view.zoom(1.25)
-
-    def _zoom_out(self) -> None:
-        self._w.canvas.view.zoom(0.8)
-
     def _grid(self) -> None:
         self._w.canvas.set_grid_visible(self._w.actions_["grid"].isChecked())
 
@@ -316,9 +307,6 @@ class Commands(QObject):
 
     def _panel(self) -> None:
         self._w.show_panel(self._w.actions_["panel"].isChecked())
-
-    def _unit(self) -> None:
-        self._w.set_unit(self._key)
 
     # ---- help -----------------------------------------------------------
     def _keys(self) -> None:

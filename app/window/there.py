@@ -9,8 +9,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
-from app.threads.background import Background
-from app.window.background.errand import raised
+from app.threads.background import Background, raised
 
 LATE_MS = 500
 """After so long without an answer the next file is asked for too: one on a drive that has gone keeps none of the others."""

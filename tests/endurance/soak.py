@@ -263,7 +263,7 @@ class Day:
         things = everything()
         kinds = Counter(type(one).__name__ for one in things if isinstance(one, QObject) and isValid(one))
         below = list(parts(self._window))
-        found = {
+        return {
             "RSS": process.memory_info().rss / 1e6, "objects": len(things), "threads": process.num_threads(),
             "files": process.num_fds() if hasattr(process, "num_fds") else 0,
             "toolkit objects": len(below), "actions": sum(isinstance(one, QAction) for one in below),
@@ -272,7 +272,6 @@ class Day:
             "frame": frame, "faults": len(self.faults),
             "beside": len(running()),
             "done": sum(self.done[name] for name, _, _ in self._ways())}
-        return found
 
     def _frame(self, steps: int = 24) -> float:
         """What a frame of one and the same drag takes, a tuner into its neighbours and put back: the median,

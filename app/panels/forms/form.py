@@ -133,5 +133,4 @@ class Form(QWidget):
 
 def rule(parent: QWidget) -> QFrame:
     """A thin line between parts of a panel."""
-    line = QFrame(parent, objectName="rule")
-    return line
+    return QFrame(parent, objectName="rule")

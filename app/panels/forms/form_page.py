@@ -131,13 +131,11 @@ class FormPage(QWidget):
             label.setContentsMargins(0, 8 if row.kind == "heading" else 0, 0, 0)
             return label
         if row.kind == "button":
-            button = WrappingButton(row.label, self, clicked=self._pressed)
-            return button
+            return WrappingButton(row.label, self, clicked=self._pressed)
         if row.kind == "fact" or row.change is None:
-            label = QLabel(self, textFormat=Qt.TextFormat.PlainText,
-                           alignment=Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, wordWrap=True,
-                           textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
-            return label
+            return QLabel(self, textFormat=Qt.TextFormat.PlainText,
+                          alignment=Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, wordWrap=True,
+                          textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
         if row.kind == "choice":
             box = Choice(self, row.asks)
             for value, shown in row.choices:
@@ -147,8 +145,7 @@ class FormPage(QWidget):
             box.activated.connect(self._chosen)
             return box
         if row.kind == "flag":
-            flag = QCheckBox(self, clicked=self._flagged)
-            return flag
+            return QCheckBox(self, clicked=self._flagged)
         if row.kind == "length":
             field = LengthField(self.unit, row.optional, row.empty, self)
         elif row.kind == "angle":

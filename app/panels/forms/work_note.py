@@ -89,8 +89,7 @@ class WorkNote(QFrame):
 
     # ---- inside -------------------------------------------------------------
     def _timer(self, milliseconds: int, slot: Callable[[], None], once: bool = True) -> QTimer:
-        timer = QTimer(self, interval=milliseconds, singleShot=once, timeout=slot)
-        return timer
+        return QTimer(self, interval=milliseconds, singleShot=once, timeout=slot)
 
     def _rest(self) -> None:
         for timer in (self._appears, self._pace, self._stays):

@@ -58,14 +58,12 @@ class OrderPanel(QWidget):
         self._lay_out()
 
     def _label(self, name: str) -> QLabel:
-        label = QLabel(self, objectName=name)
-        return label
+        return QLabel(self, objectName=name)
 
     def _hour_page(self) -> QWidget:
         page = QWidget(self, objectName="page")
         filled(QVBoxLayout(page), self._hours, rule(page), self._rates, 1, margins=(14, 6, 12, 10))
-        scroll = Scroll(say("Hours"), self, page)
-        return scroll
+        return Scroll(say("Hours"), self, page)
 
     def _lay_out(self) -> None:
         head = Flow()

@@ -202,9 +202,8 @@ class RoutPanel(QWidget):
         return box
 
     def _label(self, name: str) -> QLabel:
-        label = paragraph(self, name=name, textFormat=Qt.TextFormat.PlainText,
-                          textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
-        return label
+        return paragraph(self, name=name, textFormat=Qt.TextFormat.PlainText,
+                         textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
 
     def _lines(self, title: str) -> Lines:
         lines = Lines(self)

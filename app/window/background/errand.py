@@ -142,7 +142,3 @@ class _Place:
         """Called in the thread of the work."""
         self.at = at
 
-
-def raised(error: Exception) -> None:
-    """The slot of `failed` where no error is to be expected."""
-    raise error

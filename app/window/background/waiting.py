@@ -180,10 +180,7 @@ def done_beside(parent: QWidget | None, words: str, work: Callable[[], object], 
     left to tell.
     """
     wait = Waiting(parent, words, say("Cancel") if progress is not None else gives_up)
-    thread, kept = Background(work, parent), _Kept()
-    thread.answered.connect(kept.answer)
-    thread.failed.connect(kept.fail)
-    thread.finished.connect(wait.over)
+    thread, kept = _thread(wait, work)
     if progress is not None:
         progress.told.connect(wait.show_part)
         wait.stopped.connect(progress.stop)
@@ -201,14 +198,21 @@ def done_beside(parent: QWidget | None, words: str, work: Callable[[], object], 
 def answer_soon(parent: QWidget | None, work: Callable[[], object], otherwise: object, ms: int = SHOWS_MS) -> object:
     """The answer of `work`, done in a thread, or `otherwise` when it does not come within so many ms: work that only looks, of
     which it does not matter much. What it raises is raised here."""
-    wait, thread, kept = Waiting(parent), Background(work, parent), _Kept()
-    thread.answered.connect(kept.answer)
-    thread.failed.connect(kept.fail)
-    thread.finished.connect(wait.over)
+    wait = Waiting(parent)
+    thread, kept = _thread(wait, work)
     thread.start()
     wait.wait(ms)
     answer = _outcome(thread, kept)
     return answer if kept.told else otherwise
+
+
+def _thread(wait: Waiting, work: Callable[[], object]) -> tuple[Background, _Kept]:
+    """A thread whose end is waited for, and what keeps what it tells."""
+    thread, kept = Background(work, wait.asker), _Kept()
+    thread.answered.connect(kept.answer)
+    thread.failed.connect(kept.fail)
+    thread.finished.connect(wait.over)
+    return thread, kept
 
 
 def _outcome(thread: Background, kept: _Kept) -> object:

@@ -102,9 +102,8 @@ class AboutDialog(ReadInOrder, QDialog):
         return table
 
     def _words(self, text: str) -> QLabel:
-        label = paragraph(self, text, textFormat=Qt.TextFormat.PlainText,
-                          textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
-        return label
+        return paragraph(self, text, textFormat=Qt.TextFormat.PlainText,
+                         textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
 
     def _copy(self) -> None:
         QGuiApplication.clipboard().setText("\n".join(versions()) + "\n")

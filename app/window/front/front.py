@@ -12,8 +12,9 @@ from PySide6.QtWidgets import QStackedWidget, QWidget
 from app.formats import headstock
 from app.formats.errors import FormatError
 from app.formats.headstock import SUFFIX
+from app.threads.background import raised
 from app.window import ask
-from app.window.background.errand import Errand, raised
+from app.window.background.errand import Errand
 from app.window.demo import in_language, samples
 from app.window.place import kept_stage
 from app.window.there import There

@@ -30,7 +30,8 @@ from app.look.sizes import keep, open_at
 from app.look.theme import theme
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import AngleField, Field, LengthField
-from app.window.background.errand import Errand, raised
+from app.threads.background import raised
+from app.window.background.errand import Errand
 from app.window.front.tried import Tried, tried
 from app.window.rooms.own_rack import with_own_rack
 from geometry.beginning import Numbers
@@ -348,8 +349,7 @@ def pattern_name(id: str, unit: LengthUnit) -> str:
 
 
 def _beside(one: QWidget, two: QWidget) -> QHBoxLayout:
-    both = filled(QHBoxLayout(), (one, 0 if isinstance(two, Choice) else 1), (two, 1), gap=6)
-    return both
+    return filled(QHBoxLayout(), (one, 0 if isinstance(two, Choice) else 1), (two, 1), gap=6)
 
 
 def _made_words(answer: Tried) -> str:

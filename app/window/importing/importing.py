@@ -148,8 +148,7 @@ class ImportDialog(ReadInOrder, QDialog):
 
     # ---- building -------------------------------------------------------
     def _words(self, name: str) -> QLabel:
-        label = paragraph(self, name=name, textFormat=Qt.TextFormat.PlainText)
-        return label
+        return paragraph(self, name=name, textFormat=Qt.TextFormat.PlainText)
 
     def _build(self) -> None:
         form = form_of_dialog()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
@@ -24,10 +25,15 @@ class SettingOut(QObject):
         super().__init__(window)
         self._window = window
         self.commands: dict[str, Callable[[], None]] = {
-            "level": self._level, "in line": self._in_line, "spread line": self._spread_line,
-            "spread edge": self._spread_edge, "row on a line": self._row_on_a_line,
-            "row along the edge": self._row_along_the_edge, "offset": self._offset, "fillet": self._round,
-            "copy side": self._treble_to_bass, "copy side back": self._bass_to_treble}
+            "level": partial(self._align, say("Bring to one height"), "y"),
+            "in line": partial(self._align, say("Bring into line"), "x"),
+            "spread line": partial(self._apply, say("Spread on a line"), lambda *of: edits.spread(*of, "line"), 3),
+            "spread edge": partial(self._apply, say("Spread along the edge"), lambda *of: edits.spread(*of, "edge"), 3),
+            "row on a line": partial(self._apply, say("Make a row on a line"), lambda *of: edits.make_row(*of, "straight")),
+            "row along the edge": partial(self._apply, say("Make a row along the edge"), lambda *of: edits.make_row(*of, "edge")),
+            "copy side": partial(self._copied, say("Copy treble to bass"), "treble", "bass"),
+            "copy side back": partial(self._copied, say("Copy bass to treble"), "bass", "treble"),
+            "offset": self._offset, "fillet": self._round}
 
     def _apply(self, name: str, edit: Callable[[Headstock, tuple[str, ...]], Headstock], least: int = 2) -> None:
         document = self._window.document
@@ -39,46 +45,18 @@ class SettingOut(QObject):
         document.apply(name, made)
         self._window.say(name)
 
-    # The thing held first stays; the others come to it.
-    def _nodes(self, name: str, axis: str) -> bool:
-        """Bring the nodes in hand into line, when there are several."""
+    def _align(self, name: str, axis: str) -> None:
+        """Bring the nodes in hand into line where there are several, else what is held. What was taken first stays; the others come
+        to it."""
         window = self._window
         node, nodes = window.node, window.nodes
         if len(nodes) < 2:
-            return False
+            self._apply(name, lambda *of: edits.align(*of, axis))
+            return
         mirrored = window.chooser.options.mirrored
         window.document.apply(name, edits.align_nodes(window.document.layout, window.document.held[0], nodes, axis, mirrored))
         window.hold_nodes(node, nodes)
         window.say(name)
-        return True
-
-    def _level(self) -> None:
-        if self._nodes(say("Bring to one height"), "y"):
-            return
-        self._apply(say("Bring to one height"), lambda layout, held: edits.align(layout, held, "y"))
-
-    def _in_line(self) -> None:
-        if self._nodes(say("Bring into line"), "x"):
-            return
-        self._apply(say("Bring into line"), lambda layout, held: edits.align(layout, held, "x"))
-
-    def _spread_line(self) -> None:
-        self._apply(say("Spread on a line"), lambda layout, held: edits.spread(layout, held, "line"), 3)
-
-    def _spread_edge(self) -> None:
-        self._apply(say("Spread along the edge"), lambda layout, held: edits.spread(layout, held, "edge"), 3)
-
-    def _row_on_a_line(self) -> None:
-        self._apply(say("Make a row on a line"), lambda layout, held: edits.make_row(layout, held, "straight"))
-
-    def _row_along_the_edge(self) -> None:
-        self._apply(say("Make a row along the edge"), lambda layout, held: edits.make_row(layout, held, "edge"))
-
-    def _treble_to_bass(self) -> None:
-        self._copied(say("Copy treble to bass"), "treble", "bass")
-
-    def _bass_to_treble(self) -> None:
-        self._copied(say("Copy bass to treble"), "bass", "treble")
 
     def _copied(self, name: str, source: str, target: str) -> None:
         document = self._window.document

@@ -45,8 +45,7 @@ class OrderCentre(QWidget):
         self.show_count(0, 0)
 
     def _button(self, word: str, about: str, slot) -> QPushButton:
-        button = QPushButton(word, self, toolTip=about, clicked=slot)
-        return button
+        return QPushButton(word, self, toolTip=about, clicked=slot)
 
     def _lay_out(self) -> None:
         parts = self.parts = QSplitter(Qt.Orientation.Horizontal, self)

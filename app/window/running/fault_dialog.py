@@ -73,8 +73,7 @@ class FaultDialog(ReadInOrder, QDialog):
             self._report.setPlainText(self.report)
 
     def _words(self, text: str) -> QLabel:
-        label = paragraph(self, text, textFormat=Qt.TextFormat.PlainText)
-        return label
+        return paragraph(self, text, textFormat=Qt.TextFormat.PlainText)
 
     def _copy(self) -> None:
         QGuiApplication.clipboard().setText(self.report)
