@@ -68,18 +68,15 @@ class HelpWindow(ReadInOrder, QDialog):
         self._entries = [_action_entry(action) for action in actions if action.text() and action.menu() is None]
         self._entries += [Entry(keys, about + ".", keys) for keys, about in habits]
         self._entries += [Entry(word.word, word.means, picture=word.picture) for word in (*WORDS, *snag_words())]
-        self.field = QLineEdit(self, placeholderText=say("What do you look for?"), accessibleName=say("What do you look for?"))
-        self.field.setClearButtonEnabled(True)
-        self.found = QListWidget(self)
-        self.found.setSpacing(2)
-        self.found.setWordWrap(True)
-        self.found.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.found.setAccessibleName(say("Found"))
+        self.field = QLineEdit(self, placeholderText=say("What do you look for?"), accessibleName=say("What do you look for?"),
+                               clearButtonEnabled=True)
+        self.found = QListWidget(self, spacing=2, wordWrap=True, accessibleName=say("Found"),
+                                 horizontalScrollBarPolicy=Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._title = paragraph(self, name="title")
         self._keys = QLabel(self, objectName="dim")
         self._about = paragraph(self)
         self._picture = SectionView(self)
-        self._do = QPushButton(say("Do it"), self, objectName="main")
+        self._do = QPushButton(say("Do it"), self, objectName="main", autoDefault=False, clicked=self._run)
         right = filled(QVBoxLayout(), self._title, self._keys, self._about, self._picture, 1,
                        (self._do, 0, Qt.AlignmentFlag.AlignRight), gap=10)
         both = filled(QHBoxLayout(), (self.found, 1), (right, 1), gap=22)
@@ -89,8 +86,6 @@ class HelpWindow(ReadInOrder, QDialog):
         self.field.installEventFilter(self)
         self.found.currentRowChanged.connect(self._show)
         self.found.itemActivated.connect(self._run)
-        self._do.clicked.connect(self._run)
-        self._do.setAutoDefault(False)
         self.chosen: Entry | None = None
         self._search("")
 

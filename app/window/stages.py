@@ -74,11 +74,10 @@ class StageBar(QWidget):
         row.add_gap(keeps=APART)
         self._buttons: dict[str, QPushButton] = {}
         for number, stage in enumerate(STAGES, 1):
-            button = QPushButton(stage.word, self, objectName="stage", checkable=True)
-            button.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # the mouse leaves the keyboard to what the stage shows
-            button.setToolTip(say("{what} (Alt+{number})", what=stage.about, number=number))
+            button = QPushButton(stage.word, self, objectName="stage", checkable=True, clicked=self._clicked,
+                                 toolTip=say("{what} (Alt+{number})", what=stage.about, number=number),
+                                 focusPolicy=Qt.FocusPolicy.TabFocus)  # the mouse leaves the keyboard to what the stage shows
             button.setProperty("stage", stage.key)
-            button.clicked.connect(self._clicked)
             self._group.addButton(button)
             self._buttons[stage.key] = button
             row.addWidget(button)

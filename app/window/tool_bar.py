@@ -79,21 +79,21 @@ class ToolBar(QWidget):
         for key, (word, about) in WORDS.items():
             self._add_tool(key, word, about)
         self._row.add_gap(10)
-        self.mirrored = self._toggle(say("Mirrored"), say("What one side does, the other follows."))
+        self.mirrored = QToolButton(self, text=say("Mirrored"), toolTip=say("What one side does, the other follows."), checkable=True,
+                                    focusPolicy=BY_TAB)
+        self.mirrored.toggled.connect(self.option_changed)
+        self._row.addWidget(self.mirrored)
         self.slot_width_label = QLabel(say("Width"), self, objectName="dim")
-        self.slot_width_field = LengthField(unit, parent=self)
+        self.slot_width_field = LengthField(unit, parent=self, accessibleName=say("Width of the new slot"))
         keep(self.slot_width_field, fixed_width=90)
-        self.slot_width_field.setAccessibleName(say("Width of the new slot"))
         self.slot_width_field.sent.connect(self._width)
         self.slot_width = usual_slot(unit)
         self.slot_width_field.show_value(self.slot_width)
-        self.hardware = Choice(self)
+        self.hardware = Choice(self, accessibleName=say("Hardware"), minimumContentsLength=16,
+                               sizeAdjustPolicy=Choice.SizeAdjustPolicy.AdjustToContents)
         self._offered: list[str] = []
-        self.hardware.setAccessibleName(say("Hardware"))
-        self.hardware.setMinimumContentsLength(16)
         self.hardware.setFocusPolicy(BY_TAB)
         self.hardware.currentTextChanged.connect(self.hardware.setToolTip)
-        self.hardware.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToContents)
         self.hardware.activated.connect(self.option_changed)
         self._row.addWidget(self.hardware)
         self._actions: dict[str, SignButton] = {}
@@ -112,15 +112,16 @@ class ToolBar(QWidget):
             button.clicked.connect(self._acted)
             self._actions[key] = button
             self._row.addWidget(button)
-        self.paper = Choice(self)
+        self.paper = Choice(self, accessibleName=say("Paper"))
         self.paper.addItems(PAPERS)
-        self.paper.setAccessibleName(say("Paper"))
         self.paper.activated.connect(self.option_changed)
         self._row.addWidget(self.paper)
-        self.edge = self._choice((("straight", say("Straight")), ("arc", say("Arc")),
-                                  ("tangent arc", say("Tangent arc")), ("curve", say("Curve"))),
-                                 say("Kind of edge drawn next"))
-        for widget in (self.slot_width_label, self.slot_width_field):
+        self.edge = Choice(self, accessibleName=say("Kind of edge drawn next"), toolTip=say("Kind of edge drawn next"))
+        self.edge.setFocusPolicy(BY_TAB)
+        self.edge.activated.connect(self.option_changed)
+        for key, word in (("straight", say("Straight")), ("arc", say("Arc")), ("tangent arc", say("Tangent arc")), ("curve", say("Curve"))):
+            self.edge.addItem(word, key)
+        for widget in (self.edge, self.slot_width_label, self.slot_width_field):
             self._row.addWidget(widget)
         self._options: dict[str, tuple[QWidget, ...]] = {
             "draw outline": (self.edge,), "draw slot": (self.edge,), "slot": (self.slot_width_label, self.slot_width_field)}
@@ -228,9 +229,6 @@ class ToolBar(QWidget):
 
         return signs, wanted
 
-    def _signs(self) -> list[SignButton]:
-        return [*self._tools.values(), *self._actions.values()]
-
     # ---- inside ---------------------------------------------------------
     def _add_tool(self, key: str, word: str, about: str) -> None:
         button = SignButton(key, word, about, self)
@@ -241,25 +239,6 @@ class ToolBar(QWidget):
         self._group.addButton(button)
         self._tools[key] = button
         self._row.addWidget(button)
-
-    def _toggle(self, word: str, about: str) -> QToolButton:
-        button = QToolButton(self)
-        button.setText(word)
-        button.setToolTip(about)
-        button.setCheckable(True)
-        button.setFocusPolicy(BY_TAB)
-        button.toggled.connect(self.option_changed)
-        self._row.addWidget(button)
-        return button
-
-    def _choice(self, options: tuple[tuple[str, str], ...], name: str) -> Choice:
-        box = Choice(self, accessibleName=name, toolTip=name)
-        box.setFocusPolicy(BY_TAB)
-        for key, word in options:
-            box.addItem(word, key)
-        box.activated.connect(self.option_changed)
-        self._row.addWidget(box)
-        return box
 
     def _show_what_fits(self) -> None:
         """Show what the stage and the tool in hand have use for.

@@ -40,8 +40,8 @@ class OrderPanel(QWidget):
         self._title.setText(say("Running order"))
         self.pieces = Pieces(self)
         self.tabs = Tabs((say("Steps"), say("Hours")), self)
-        self.back = QPushButton(say("Back to the best order"), self)
-        self.back.setToolTip(say("Let go of your own order: the one with the fewest changes again."))
+        self.back = QPushButton(say("Back to the best order"), self,
+                                toolTip=say("Let go of your own order: the one with the fewest changes again."))
         self.back.clicked.connect(self.best_wanted)
         self.list = OrderList(self)
         self._hours, self._rates = Form(unit, self, (1, 1)), Form(unit, self, (5, 3))

@@ -66,11 +66,7 @@ class PassStepper(QWidget):
         self.slider.setValue(self.slider.value() + 1)
 
     def _button(self, arrow: Qt.ArrowType, about: str) -> QToolButton:
-        button = QToolButton(self)
-        button.setArrowType(arrow)
-        button.setToolTip(about)
-        button.setAccessibleName(about)
-        return button
+        return QToolButton(self, arrowType=arrow, toolTip=about, accessibleName=about)
 
     def _show(self) -> None:
         at = min(self.slider.value(), len(self._pictures) - 1)

@@ -20,11 +20,8 @@ class ChanceLine(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._words = paragraph(self, textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
-        self._bar = QProgressBar(self)
-        self._bar.setRange(0, 100)
-        self._bar.setTextVisible(False)
+        self._bar = QProgressBar(self, minimum=0, maximum=100, textVisible=False, accessibleName=say("Chances being worked out"))
         self._bar.setFixedHeight(5)
-        self._bar.setAccessibleName(say("Chances being worked out"))
         kept = self._bar.sizePolicy()
         kept.setRetainSizeWhenHidden(True)
         self._bar.setSizePolicy(kept)
@@ -62,8 +59,8 @@ class ChancePage(QWidget):
         self.list.chosen.connect(self.chosen)
         self._none = paragraph(self, say("No clearance came under its margin in any trial."))
         about = QLabel(say("A model, with the shop's figures of the Blank stage"), self, objectName="dim", toolTip=MODEL)
-        self.ask = QPushButton(say("What must I hold?"), self)
-        self.ask.setToolTip(say("Which accuracy is needed where, and what moving a tuner would gain."))
+        self.ask = QPushButton(say("What must I hold?"), self,
+                               toolTip=say("Which accuracy is needed where, and what moving a tuner would gain."))
         self.ask.clicked.connect(self.asked)
         foot = filled(Flow(margins=(0, 0, 12, 0)), self.ask, about)
         filled(QVBoxLayout(self), self._none, (self.list, 1), foot, margins=(0, 0, 0, 0), gap=6)

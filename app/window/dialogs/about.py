@@ -79,7 +79,9 @@ class AboutDialog(ReadInOrder, QDialog):
 
     def _table(self) -> QTableWidget:
         found = libraries()
-        table = QTableWidget(len(found), 3, self)
+        table = QTableWidget(len(found), 3, self, wordWrap=False, showGrid=False, tabKeyNavigation=False, accessibleName=say("Libraries"),
+                             editTriggers=QAbstractItemView.EditTrigger.NoEditTriggers,
+                             selectionBehavior=QAbstractItemView.SelectionBehavior.SelectRows)
         table.setHorizontalHeaderLabels([say("Library"), say("Version"), say("Licence")])
         for row, library in enumerate(found):
             licence = library.licence or say("not said in its record")
@@ -89,12 +91,6 @@ class AboutDialog(ReadInOrder, QDialog):
                 table.setItem(row, column, item)
         table.verticalHeader().hide()
         table.verticalHeader().setDefaultSectionSize(24)
-        table.setWordWrap(False)
-        table.setShowGrid(False)
-        table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        table.setTabKeyNavigation(False)
-        table.setAccessibleName(say("Libraries"))
         header = table.horizontalHeader()
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)

@@ -73,13 +73,10 @@ class FrontPage(QWidget):
                 ("trace", say("From a photo or scan…"), say("Set to scale, and its outline traced.")),
                 ("open", say("Open a layout…"), say("Go on with one that you saved."))):
             way = QPushButton(word, self, objectName="way", iconSize=QSize(px(20), px(20)),
-                              icon=button_icon(SIGNS.get(key, key)))
+                              icon=button_icon(SIGNS.get(key, key)), autoDefault=True, accessibleDescription=about, toolTip=about,
+                              clicked=self._way)
             way.setProperty("way", key)
             keep(way, fixed_panel=WAY)
-            way.setAutoDefault(True)
-            way.setAccessibleDescription(about)
-            way.setToolTip(about)
-            way.clicked.connect(self._way)
             self.ways[key] = way
             column.addWidget(way)
             told = paragraph(self, about, "dim")
@@ -136,12 +133,10 @@ class FrontPage(QWidget):
             widget.hide()
             widget.deleteLater()
         for file in list(files)[:MOST_RECENT]:
-            button = QPushButton(self, objectName="link")
+            button = QPushButton(self, objectName="link", toolTip=plain(str(file)), clicked=self._recent_one)
             button.ensurePolished()  # for the letters it is written in: a long name must not widen the column
             _name_recent(button, file, True)
-            button.setToolTip(plain(str(file)))
             button.setProperty("file", str(file))
-            button.clicked.connect(self._recent_one)
             self._recent.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
         self._recent_title.setVisible(bool(files))
 

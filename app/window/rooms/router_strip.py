@@ -44,11 +44,7 @@ class RouterStrip(QWidget):
         return {key for key, button in self.buttons.items() if button.isChecked()}
 
     def _button(self, row: Flow, word: str, about: str) -> QToolButton:
-        button = QToolButton(self)
-        button.setText(word)
-        button.setToolTip(about)
-        button.setCheckable(True)
-        button.setObjectName("small")
+        button = QToolButton(self, text=word, toolTip=about, checkable=True, objectName="small")
         row.addWidget(button)
         return button
 

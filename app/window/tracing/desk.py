@@ -37,11 +37,9 @@ class PictureDesk(QObject):
     def build(self) -> None:
         """Put the button into the strip of the Outline stage; the actions must have been made."""
         actions = self._w.actions_
-        self.button = QToolButton(self._w)
-        self.button.setText(say("Picture"))
-        self.button.setToolTip(say("A photo or scan behind the drawing, to trace or to draw over."))
-        self.button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
-        self.button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.button = QToolButton(self._w, text=say("Picture"), popupMode=QToolButton.ToolButtonPopupMode.InstantPopup,
+                                  toolTip=say("A photo or scan behind the drawing, to trace or to draw over."),
+                                  focusPolicy=Qt.FocusPolicy.StrongFocus)
         menu = QMenu(self.button)
         menu.addAction(actions["trace"])
         menu.addSeparator()
