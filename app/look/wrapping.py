@@ -26,7 +26,7 @@ class Wrapping:
         """Other words."""
         self.words = words
         self.setAccessibleName(_unmarked(words))
-        self._break()
+        self.follow_sizes()
         self.updateGeometry()
 
     def sizeHint(self) -> QSize:
@@ -38,11 +38,7 @@ class Wrapping:
 
     def resizeEvent(self, event) -> None:
         super().resizeEvent(event)
-        self._break()
-
-    def follow_sizes(self) -> None:
-        """Break the words anew for letters of another size."""
-        self._break()
+        self.follow_sizes()
 
     def _around(self, width: int, rows: int) -> QSize:
         """The size of the whole button round words."""
@@ -56,7 +52,8 @@ class Wrapping:
     def _long(self, words: str) -> int:
         return self.fontMetrics().size(Qt.TextFlag.TextShowMnemonic, words).width()
 
-    def _break(self) -> None:
+    def follow_sizes(self) -> None:
+        """Break the words for the room that there is, in letters of the size in use."""
         room = self.width() - self._around(0, 1).width()
         rows = [""]
         for word in self.words.split():

@@ -40,7 +40,7 @@ class PageModel(QAbstractListModel):
         """Replace all pages; pictures are painted anew."""
         self.beginResetModel()
         self._pages = list(pages)
-        self._forget()
+        self.paint_anew()
         self.endResetModel()
 
     def rowCount(self, parent: QModelIndex | None = None) -> int:
@@ -59,11 +59,8 @@ class PageModel(QAbstractListModel):
             return self._picture(index.row(), page)
         return None
 
-    def follow_sizes(self) -> None:
-        """Paint the pictures anew, for letters of another size."""
-        self._forget()
-
-    def _forget(self) -> None:
+    def paint_anew(self) -> None:
+        """Paint the pictures anew."""
         self._turns.stop()
         self._pictures, self._wanted = {}, []
 

@@ -83,7 +83,7 @@ class SheetPreview(QWidget):
 
     def follow_sizes(self) -> None:
         """Pictures of the pages for letters of another size."""
-        self.model.follow_sizes()
+        self.model.paint_anew()
 
     @property
     def current(self) -> int:

@@ -60,18 +60,14 @@ class ReadingPage(QWidget):
             self._pressed_row.addWidget(button)
         self._right = filled(QVBoxLayout(self._side), (scroll, 1), self._pressed_row)
         self._both = filled(QHBoxLayout(self), (left, 3), (self._side, 2), margins=(0, 0, 0, 0))
-        self._arrange()
+        self.follow_sizes()
 
     def resizeEvent(self, event) -> None:
         super().resizeEvent(event)
-        self._arrange()
+        self.follow_sizes()
 
     def follow_sizes(self) -> None:
-        """Lay table and words anew for letters of another size."""
-        self._arrange()
-
-    def _arrange(self) -> None:
-        """What the readings say beside the table, or below it where the table would show neither hole nor plan."""
+        """Lay what the readings say beside the table, or below it where the table would show neither hole nor plan."""
         below = self.width() < sizes().soft(WIDE) + px(TABLE)
         ways = QBoxLayout.Direction
         self._both.setDirection(ways.TopToBottom if below else ways.LeftToRight)

@@ -183,16 +183,16 @@ class EntryTable(QTableView):
                 self.setItemDelegateForColumn(i, _InSight(self))
         self._measured: tuple | None = None
         self.clicked.connect(self._clicked)
-        self.words.dataChanged.connect(self._share_out)
+        self.words.dataChanged.connect(self.follow_sizes)
 
     def resizeEvent(self, event) -> None:
         super().resizeEvent(event)
-        self._share_out()
+        self.follow_sizes()
         self._fill_in_sight()
 
     def showEvent(self, event) -> None:
         super().showEvent(event)
-        self._share_out()
+        self.follow_sizes()
         self._fill_in_sight()
 
     def scrollContentsBy(self, dx: int, dy: int) -> None:
@@ -212,10 +212,6 @@ class EntryTable(QTableView):
             self.words.fill(range(first, first + self.viewport().height() // self.verticalHeader().defaultSectionSize() + 2))
 
     def follow_sizes(self) -> None:
-        """Columns for letters of another size."""
-        self._share_out()
-
-    def _share_out(self) -> None:
         """The wide column takes what the others leave over, but never less than LEAST: then the table scrolls; and never more than MOST,
         else the eye would lose the row on the way to its numbers."""
         if not self.isVisible():

@@ -112,7 +112,7 @@ class WorkNote(QFrame):
             self._pace.start()
         self.show()
         self._look()
-        self._place()
+        self.follow_sizes()
         if new:
             self.told.emit(words)
 
@@ -131,7 +131,8 @@ class WorkNote(QFrame):
     def _pressed(self) -> None:
         (self.wanted if self._halted else self.stopped).emit()
 
-    def _place(self) -> None:
+    def follow_sizes(self) -> None:
+        """Take the room that the words need, in letters of the size in use."""
         whole = self.parentWidget().rect()
         part = whole if self._over is None else self._over.geometry()
         width = max(min(part.width() - 2 * EDGE, sizes().soft(WIDEST)), min(whole.width() - 2 * EDGE, sizes().soft(NARROWEST)))
@@ -140,11 +141,7 @@ class WorkNote(QFrame):
         y = part.top() + EDGE if self._top else part.bottom() + 1 - height - EDGE
         self.setGeometry(x, y, width, height)
 
-    def follow_sizes(self) -> None:
-        """Take the room that letters of another size need."""
-        self._place()
-
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if event.type() == QEvent.Type.Resize and not self.isHidden():
-            self._place()
+            self.follow_sizes()
         return super().eventFilter(watched, event)

@@ -68,20 +68,16 @@ class ShelfTable(QTableView):
         """Show a shelf with this entry chosen, the first one when there is none of that name."""
         if self._words.show(HEADS[shelf], cells(rack, shelf, unit)):
             self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self._share_out()
+        self.follow_sizes()
         ids = [row[0] for row in self._words.rows]
         if ids and self.id != id or not self.currentIndex().isValid():
             self.setCurrentIndex(self._words.index(ids.index(id) if id in ids else 0, 0))
 
     def resizeEvent(self, event) -> None:
         super().resizeEvent(event)
-        self._share_out()
+        self.follow_sizes()
 
     def follow_sizes(self) -> None:
-        """Columns for letters of another size."""
-        self._share_out()
-
-    def _share_out(self) -> None:
         """Names take what the other columns leave over, but never less than they need: then the table scrolls."""
         header = self.horizontalHeader()
         if not header.count():

@@ -92,18 +92,14 @@ class RackView(QWidget):
         self._pages.addWidget(self._splitter)
         self._pages.addWidget(_scrolled(self.machines, self))
         filled(QVBoxLayout(page), top, self._says, tabs, (self._pages, 1), margins=(22, 16, 18, 14), gap=10)
-        self._arrange()
+        self.follow_sizes()
 
     def resizeEvent(self, event) -> None:
         super().resizeEvent(event)
-        self._arrange()
+        self.follow_sizes()
 
     def follow_sizes(self) -> None:
-        """Lay table and entry anew for letters of another size."""
-        self._arrange()
-
-    def _arrange(self) -> None:
-        """The entry beside the table, or below it where the table would show no more than parts of names."""
+        """Lay the entry beside the table, or below it where the table would show no more than parts of names."""
         below = self.width() < px(TABLE) + sizes().soft(ENTRY)
         self._pages.setMinimumHeight(px(TALL if below else LOW))
         self.table.setMinimumHeight(px(LOW - 70) if below else 0)
