@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent, QWheelEvent
 from PySide6.QtWidgets import QComboBox, QStyleOptionComboBox, QWidget
@@ -29,9 +31,12 @@ class Choice(QComboBox):
     chooses, for whoever walks past an entry has not chosen it.
     """
 
-    def __init__(self, parent: QWidget | None = None, asks: bool = False, **more) -> None:
+    def __init__(self, parent: QWidget | None = None, asks: bool = False, choices: Iterable[tuple[object, str]] = (), **more) -> None:
+        """`choices` are (value, word) of each row."""
         super().__init__(parent, **more)
         self._asks = asks
+        for value, word in choices:
+            self.addItem(word, value)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)  # the wheel does not bring the keyboard either
 
     def initStyleOption(self, option: QStyleOptionComboBox) -> None:

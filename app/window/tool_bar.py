@@ -116,11 +116,11 @@ class ToolBar(QWidget):
         self.paper.addItems(PAPERS)
         self.paper.activated.connect(self.option_changed)
         self._row.addWidget(self.paper)
-        self.edge = Choice(self, accessibleName=say("Kind of edge drawn next"), toolTip=say("Kind of edge drawn next"))
+        self.edge = Choice(self, choices=(("straight", say("Straight")), ("arc", say("Arc")), ("tangent arc", say("Tangent arc")),
+                                          ("curve", say("Curve"))),
+                           accessibleName=say("Kind of edge drawn next"), toolTip=say("Kind of edge drawn next"))
         self.edge.setFocusPolicy(BY_TAB)
         self.edge.activated.connect(self.option_changed)
-        for key, word in (("straight", say("Straight")), ("arc", say("Arc")), ("tangent arc", say("Tangent arc")), ("curve", say("Curve"))):
-            self.edge.addItem(word, key)
         for widget in (self.edge, self.slot_width_label, self.slot_width_field):
             self._row.addWidget(widget)
         self._options: dict[str, tuple[QWidget, ...]] = {

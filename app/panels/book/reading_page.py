@@ -32,12 +32,9 @@ class ReadingPage(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent, accessibleName=say("Readings"))
-        self.ways = Choice(self, accessibleName=say("What is measured"))
-        for way in WAYS:
-            self.ways.addItem(way.words, way)
-        self.ways.setMaxVisibleItems(len(WAYS))
-        self.ways.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        self.ways.setMinimumContentsLength(12)
+        self.ways = Choice(self, choices=[(way, way.words) for way in WAYS], accessibleName=say("What is measured"),
+                           maxVisibleItems=len(WAYS), minimumContentsLength=12,
+                           sizeAdjustPolicy=Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.ways.currentTextChanged.connect(self.ways.setToolTip)
         self.ways.activated.connect(self.way_chosen)
         self.table = EntryTable(say("Readings"), (

@@ -137,13 +137,8 @@ class FormPage(QWidget):
                           alignment=Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, wordWrap=True,
                           textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
         if row.kind == "choice":
-            box = Choice(self, row.asks)
-            for value, shown in row.choices:
-                box.addItem(shown, value)
-            box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            box.setMinimumContentsLength(10)
-            box.activated.connect(self._chosen)
-            return box
+            return Choice(self, row.asks, row.choices, minimumContentsLength=10, activated=self._chosen,
+                          sizeAdjustPolicy=QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         if row.kind == "flag":
             return QCheckBox(self, clicked=self._flagged)
         if row.kind == "length":

@@ -140,10 +140,7 @@ class RackView(QWidget):
 
     # ---- building -------------------------------------------------------
     def _top(self) -> QVBoxLayout:
-        self._whose = Choice(self, accessibleName=say("Which rack"))
-        for key, word in WHOSE:
-            self._whose.addItem(word, key)
-        self._whose.activated.connect(self._other)
+        self._whose = Choice(self, choices=WHOSE, accessibleName=say("Which rack"), activated=self._other)
         self.buttons: dict[str, QPushButton] = {}
         title = QLabel(say("Rack"), self, objectName="title")
         first, second = Flow(), Flow()

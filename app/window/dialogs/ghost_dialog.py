@@ -10,9 +10,10 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
-from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QFormLayout, QVBoxLayout, QWidget
 
 from app.look.alt_letters import Lead
+from app.look.buttons import ok_cancel
 from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.sizes import keep
@@ -59,10 +60,7 @@ class GhostDialog(ReadInOrder, QDialog):
         keep(self.says, minimum_height=52)
         form = QFormLayout()
         form.addRow(Lead(label, self.field), self.field)
-        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
-        self.take = buttons.button(QDialogButtonBox.StandardButton.Ok)
-        buttons.accepted.connect(self.accept)
-        buttons.rejected.connect(self.reject)
+        buttons, self.take = ok_cancel(self, self.accept)
         column = filled(QVBoxLayout(self), form, gap=10)
         for widget in self.more():
             column.addWidget(widget)

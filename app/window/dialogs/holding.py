@@ -68,13 +68,10 @@ class HoldDialog(ReadInOrder, QDialog):
 
     # ---- building -------------------------------------------------------
     def _build(self) -> None:
-        self.wanted = Choice(self, accessibleName=say("Wanted chance"), activated=self._ask_needs)
-        for chance in WANTED:
-            self.wanted.addItem(wanted_words(chance), chance)
+        self.wanted = Choice(self, choices=[(chance, wanted_words(chance)) for chance in WANTED], accessibleName=say("Wanted chance"),
+                             activated=self._ask_needs)
         self.wanted.setCurrentIndex(WANTED.index(0.99))
-        self.aim = Choice(self, accessibleName=say("What is wanted"), activated=self._ask_needs)
-        for aim, words in AIMS:
-            self.aim.addItem(words, aim)
+        self.aim = Choice(self, choices=AIMS, accessibleName=say("What is wanted"), activated=self._ask_needs)
         top = filled(QHBoxLayout(), QLabel(say("I want that it"), self), self.aim, QLabel(say("at least"), self), self.wanted, 1)
         self.answer = paragraph(self)
         self.table = QTableWidget(0, 4, self, wordWrap=True, editTriggers=QTableWidget.EditTrigger.NoEditTriggers,

@@ -11,7 +11,6 @@ from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
-    QDialogButtonBox,
     QHBoxLayout,
     QPushButton,
     QVBoxLayout,
@@ -20,6 +19,7 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from app.look.alt_letters import Lead
+from app.look.buttons import ok_cancel
 from app.look.choice import Choice
 from app.look.column import Column, form_of_dialog
 from app.look.face_picture import FacePicture
@@ -179,12 +179,7 @@ class NumbersDialog(ReadInOrder, QDialog):
         self._says = paragraph(self)
         self._left = paragraph(self, name="dim")
         self._cure = QPushButton(say("Take what would do"), self, autoDefault=False, clicked=self._take_cure)
-        self._buttons = QDialogButtonBox(
-            QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
-        self.begin_button = self._buttons.button(QDialogButtonBox.StandardButton.Ok)
-        self.begin_button.setText(say("Begin"))
-        self._buttons.accepted.connect(self._accept)
-        self._buttons.rejected.connect(self.reject)
+        buttons, self.begin_button = ok_cancel(self, self._accept, say("Begin"))
         hint = paragraph(self, say("The outline and the hardware are a beginning: measure your own tuners, and change what you "
                                    "like."), "dim")
         inside = QVBoxLayout()
@@ -197,7 +192,7 @@ class NumbersDialog(ReadInOrder, QDialog):
         below.addWidget(self._says)
         below.addWidget(self._left)
         below.addWidget(self._cure, 0, Qt.AlignmentFlag.AlignLeft)
-        right = filled(QVBoxLayout(), (Column(inside, self.windowTitle(), self), 1), below, self._buttons)
+        right = filled(QVBoxLayout(), (Column(inside, self.windowTitle(), self), 1), below, buttons)
         filled(QHBoxLayout(self), (self._picture, 2), (right, 3), margins=(14, 14, 14, 14), gap=18)
         open_at(self, 960, 640)
 

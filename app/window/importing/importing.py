@@ -12,7 +12,6 @@ from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import (
     QButtonGroup,
     QDialog,
-    QDialogButtonBox,
     QLabel,
     QPushButton,
     QVBoxLayout,
@@ -25,6 +24,7 @@ from app.formats.drawing_in.units import PLAUSIBLE, fits, sized
 from app.formats.drawing_in.whole_neck import with_outline
 from app.formats.layer_names import depth_on
 from app.look.alt_letters import Lead
+from app.look.buttons import ok_cancel
 from app.look.choice import Choice
 from app.look.column import form_of_dialog, lay_beside
 from app.look.filled import filled
@@ -109,16 +109,13 @@ class ImportDialog(ReadInOrder, QDialog):
         self._unit = Choice(self, sizeAdjustPolicy=Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon,
                             minimumContentsLength=14, activated=self._read_again)
         self._unit.currentTextChanged.connect(self._unit.setToolTip)
-        self._longest = LengthField(window.unit, parent=self)
-        self._longest.setToolTip(say("The outline as it lies in the drawing, across or along. Type what it is in truth, and the whole drawing "
-                                     "is made larger or smaller."))
-        self._join = Choice(self)
+        self._longest = LengthField(window.unit, parent=self, toolTip=say(
+            "The outline as it lies in the drawing, across or along. Type what it is in truth, and the whole drawing is made larger or "
+            "smaller."))
         with speaking(window.unit):
-            for gap in JOINS:
-                self._join.addItem(exact(gap), gap)
+            self._join = Choice(self, choices=[(gap, exact(gap)) for gap in JOINS], activated=self._read_again)
         self._closed = join
         self._join.setCurrentIndex(JOINS.index(join))
-        self._join.activated.connect(self._read_again)
         self._says, self._warnings, self._guess = (self._words(name) for name in ("", "dim", "dim"))
         self._doubted: tuple[float, float] | None = None
         """a size that no headstock has, mm, which the maker was told of once"""
@@ -177,10 +174,7 @@ class ImportDialog(ReadInOrder, QDialog):
             group.addButton(choice)
             choice.toggled.connect(self._tell_place)
             right.addWidget(choice)
-        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
-        buttons.button(QDialogButtonBox.StandardButton.Ok).setText(say("Import"))
-        buttons.accepted.connect(self._accept)
-        buttons.rejected.connect(self.reject)
+        buttons, _ = ok_cancel(self, self._accept, say("Import"))
         lay_beside(self, self._preview, right, say("How the drawing is taken"), buttons)
         open_at(self, 980, 840)
 

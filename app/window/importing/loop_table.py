@@ -73,13 +73,10 @@ class LoopTable(QTableWidget):
         label = QTableWidgetItem(f"{self._size(loop.path)}{layer}")
         label.setFlags(label.flags() & ~Qt.ItemFlag.ItemIsEditable)
         label.setToolTip(plain(label.text()))
-        box = Choice(self)
-        for role in ROLES:
-            box.addItem(ROLE_WORDS[role], role)
+        box = Choice(self, choices=[(role, ROLE_WORDS[role]) for role in ROLES], activated=self._role,
+                     accessibleName=say("What the loop {size} becomes", size=label.text()))
         box.setCurrentIndex(ROLES.index(self._roles.of[i]))
         box.setProperty("loop", i)
-        box.activated.connect(self._role)
-        box.setAccessibleName(say("What the loop {size} becomes", size=label.text()))
         self.setItem(i, 0, label)
         self.setCellWidget(i, 1, box)
 

@@ -9,7 +9,6 @@ from PySide6.QtWidgets import (
     QButtonGroup,
     QCheckBox,
     QDialog,
-    QDialogButtonBox,
     QFormLayout,
     QLabel,
     QVBoxLayout,
@@ -19,6 +18,7 @@ from shiboken6 import isValid
 from app.canvas.picture import pixmap
 from app.formats.picture_in import PictureRead, grey_of
 from app.look.alt_letters import Lead
+from app.look.buttons import ok_cancel
 from app.look.choice import Choice
 from app.look.column import lay_beside
 from app.look.filled import filled
@@ -92,10 +92,7 @@ class LayDialog(ReadInOrder, QDialog):
         self.across = LengthField(window.unit, parent=self)
         self.along = LengthField(window.unit, parent=self)
         self._lengths = {"distance": 100.0, "across": SHEET[0], "along": SHEET[1]}
-        self.sheets = Choice(self, accessibleName=say("Sheet"))
-        for word, size in _sheets():
-            self.sheets.addItem(word, size)
-        self.sheets.activated.connect(self._sheet)
+        self.sheets = Choice(self, choices=[(size, word) for word, size in _sheets()], accessibleName=say("Sheet"), activated=self._sheet)
         self._caught = paragraph(self, name="dim")
         self._says = QLabel(self)
         self._build()
@@ -138,11 +135,7 @@ class LayDialog(ReadInOrder, QDialog):
                                         "corners. Check what you print with the 100 mm bar and the head itself with a "
                                         "rule."), "dim"))
         right.addStretch(1)
-        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
-        self.lay_button = buttons.button(QDialogButtonBox.StandardButton.Ok)
-        self.lay_button.setText(say("Lay it there"))
-        buttons.accepted.connect(self._accept)
-        buttons.rejected.connect(self.reject)
+        buttons, self.lay_button = ok_cancel(self, self._accept, say("Lay it there"))
         lay_beside(self, self.board, right, say("Size and place of the picture"), buttons)
         open_at(self, 1020, 700)
 

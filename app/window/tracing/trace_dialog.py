@@ -9,7 +9,6 @@ from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QPainterPath, QPolygonF
 from PySide6.QtWidgets import (
     QDialog,
-    QDialogButtonBox,
     QFormLayout,
     QHBoxLayout,
     QLabel,
@@ -21,6 +20,7 @@ from PySide6.QtWidgets import (
 from app.canvas.picture import pixmap
 from app.formats.errors import FormatError
 from app.look.alt_letters import Lead
+from app.look.buttons import ok_cancel
 from app.look.choice import Choice
 from app.look.column import lay_beside
 from app.look.filled import filled
@@ -79,30 +79,23 @@ class TraceDialog(ReadInOrder, QDialog):
         self.board = PictureBoard(pixmap(picture.jpeg), self)
         self.board.put_pen(self._at)
         self.board.pressed.connect(self._pressed)
-        self.tolerance = Choice(self)
+        self.tolerance = Choice(self, choices=[(mm, format_close(mm, window.unit, 2, mark=True)) for mm in TOLERANCES],
+                                accessibleName=say("How far the line may stray"), activated=self._propose)
         self.level = Slider(Qt.Orientation.Horizontal, self)
-        self.best = QPushButton(say("Best"), self)
-        self._says = QLabel(self)
-        self._bar = QProgressBar(self)
-        self.stop = QPushButton(say("Stop"), self)
+        self.best = QPushButton(say("Best"), self, autoDefault=False, toolTip=say("The level that parts dark and light best."),
+                                clicked=self._best)
+        self._says = QLabel(self, wordWrap=True, alignment=Qt.AlignmentFlag.AlignTop)
+        self._bar = QProgressBar(self, minimum=0, maximum=100, textVisible=False, accessibleName=say("How far the proposal is"))
+        self.stop = QPushButton(say("Stop"), self, autoDefault=False, clicked=self._stop)
         self._build()
         self._propose()
 
     # ---- building -------------------------------------------------------
     def _build(self) -> None:
-        for mm in TOLERANCES:
-            self.tolerance.addItem(format_close(mm, self._window.unit, 2, mark=True), mm)
         self.tolerance.setCurrentIndex(TOLERANCES.index(BEGIN_WITH))
-        self.tolerance.setAccessibleName(say("How far the line may stray"))
-        self.tolerance.activated.connect(self._propose)
         self.level.setRange(1, 254)
         self.level.setAccessibleName(say("Level of grey between head and background"))
         self.level.valueChanged.connect(self._levelled)
-        self.best.setAutoDefault(False)
-        self.best.setToolTip(say("The level that parts dark and light best."))
-        self.best.clicked.connect(self._best)
-        self.stop.setAutoDefault(False)
-        self.stop.clicked.connect(self._stop)
         grey = filled(QHBoxLayout(), (self.level, 1), self.best)
         form = QFormLayout()
         form.setVerticalSpacing(8)
@@ -111,20 +104,11 @@ class TraceDialog(ReadInOrder, QDialog):
         form.addRow(Lead(say("Level of grey"), self.level), grey)
         how = paragraph(self, say("Press inside the head. The largest closed edge round that place is followed; corners stay "
                                   "corners, and the neck is cut off at the nut line."), "dim")
-        self._says.setWordWrap(True)
         keep(self._says, minimum_height=76)
-        self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self._bar.setRange(0, 100)
-        self._bar.setTextVisible(False)
-        self._bar.setAccessibleName(say("How far the proposal is"))
         running = filled(QHBoxLayout(), (self._bar, 1), self.stop)
         note = paragraph(self, say("The outline of the layout is replaced. Tuners along an edge go with it, all else stays where it "
                                    "is. The picture's own errors come on top: check the first print with the 100 mm bar."), "dim")
-        buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, self)
-        self.take_button = buttons.button(QDialogButtonBox.StandardButton.Ok)
-        self.take_button.setText(say("Take this outline"))
-        buttons.accepted.connect(self._accept)
-        buttons.rejected.connect(self.reject)
+        buttons, self.take_button = ok_cancel(self, self._accept, say("Take this outline"))
         right = filled(QVBoxLayout(), how, form, running, self._says, 1, note, gap=10)
         lay_beside(self, self.board, right, say("How the outline is traced"), buttons)
         open_at(self, 980, 680)
