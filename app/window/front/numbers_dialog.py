@@ -105,17 +105,20 @@ class NumbersDialog(ReadInOrder, QDialog):
         """Begin was pressed before it was known what the numbers make"""
         self.errand = Errand(self, answered=self._answered, failed=raised, ended=self._ended)
         self._picture = _Picture(self)
-        self._instrument = Choice(self)
-        self._counts = {side: Choice(self) for side in ("bass", "treble")}
-        self._mounts = {side: Choice(self) for side in ("bass", "treble")}
-        self._face, self._through = Choice(self), Choice(self)
+        self._instrument = Choice(self, choices=[(key, kind.title) for key, kind in INSTRUMENTS.items()],
+                                  accessibleName=say("Instrument"), activated=self._another_instrument)
+        self._counts = {side: Choice(self, choices=[(n, str(n)) for n in range(13)], activated=self._changed) for side in ("bass", "treble")}
+        ways = ("face", say("through the face")), ("side", say("through the side")), ("mixed", say("face and side in turn"))
+        self._mounts = {side: Choice(self, choices=ways, activated=self._changed) for side in ("bass", "treble")}
+        self._face, self._through = Choice(self, activated=self._changed), Choice(self, activated=self._changed)
         for box in (self._instrument, *self._mounts.values(), self._face, self._through):
             box.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             box.setMinimumContentsLength(12)
+            box.setToolTip(box.currentText())
             box.currentTextChanged.connect(box.setToolTip)
-        self._courses = QCheckBox(say("Strings in pairs"), self)
-        self._left_handed = QCheckBox(say("Left-handed"), self)
-        self._left_handed.setToolTip(say("The whole head is mirrored, the sides named here with it."))
+        self._courses = QCheckBox(say("Strings in pairs"), self, clicked=self._changed)
+        self._left_handed = QCheckBox(say("Left-handed"), self, clicked=self._changed,
+                                      toolTip=say("The whole head is mirrored, the sides named here with it."))
         self._fields: dict[str, Field] = {key: LengthField(window.unit, parent=self) for key in LENGTHS}
         self._fields |= {key: AngleField(parent=self) for key in ANGLES}
         self._build()
@@ -127,24 +130,13 @@ class NumbersDialog(ReadInOrder, QDialog):
         form = self._form = form_of_dialog()
         form.setVerticalSpacing(6)
         form.setHorizontalSpacing(14)
-        for key, kind in INSTRUMENTS.items():
-            self._instrument.addItem(kind.title, key)
-        self._instrument.setAccessibleName(say("Instrument"))
-        self._instrument.activated.connect(self._another_instrument)
         form.addRow(Lead(say("Instrument"), self._instrument), self._instrument)
         words = {"bass": say("Tuners, bass side"), "treble": say("Tuners, treble side")}
         for side in ("bass", "treble"):
             count, mount = self._counts[side], self._mounts[side]
-            for number in range(13):
-                count.addItem(str(number), number)
             keep(count, fixed_width=64)
             count.setAccessibleName(words[side])
-            count.activated.connect(self._changed)
-            for key, word in (("face", say("through the face")), ("side", say("through the side")),
-                              ("mixed", say("face and side in turn"))):
-                mount.addItem(word, key)
             mount.setAccessibleName(say("How they are mounted, {word}", word=words[side]))
-            mount.activated.connect(self._changed)
             form.addRow(Lead(words[side], count), _beside(count, mount))
         titles = {"face": say("Hardware through the face"), "through": say("Hardware through the side")}
         for key, box, kinds in (("face", self._face, FACES), ("through", self._through, THROUGHS)):
@@ -154,10 +146,7 @@ class NumbersDialog(ReadInOrder, QDialog):
                     box.addItem(pattern_name(pattern.id, self._unit), pattern.id)
                     box.setItemData(box.count() - 1, plain(pattern.about), Qt.ItemDataRole.ToolTipRole)
             box.setAccessibleName(titles[key])
-            box.activated.connect(self._changed)
             form.addRow(Lead(titles[key], box), box)
-        for box in (self._courses, self._left_handed):
-            box.clicked.connect(self._changed)
         form.addRow("", _beside(self._courses, self._left_handed))
         labels = {"pitch": say("From tuner to tuner"), "nut_width": say("Width of the nut"), "scale": say("Scale length, bass side"),
                   "scale_treble": say("Scale length, treble side"), "angle": say("Pitch of the head"), "slant": say("Slant of the nut"),
