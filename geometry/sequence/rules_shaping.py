@@ -54,16 +54,12 @@ def saw_before_router(layout: Headstock, ops: Sequence[Operation]) -> Iterator[B
 
 def outline_after_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """The waste outside the outline stiffens the rails and carries the router's base and the clamps."""
-    for cut in of_kind(ops, "cut outline"):
-        for op in of_kind(ops, "waste holes", "saw", "rout"):
-            yield Before(op.id, cut.id,
-                         say("With the waste gone the rails spring, and base and clamps have little to stand on."),
-                         say("the rails beside {feature}", feature=op.features[0]), "unwise", "first")
-    for rout in of_kind(ops, "rout outline"):
-        for op in of_kind(ops, "rout"):
-            yield Before(op.id, rout.id,
-                         say("With the waste gone the rails spring, and base and clamps have little to stand on."),
-                         say("the rails beside {feature}", feature=op.features[0]), "unwise", "first")
+    for outline, kinds in (("cut outline", ("waste holes", "saw", "rout")), ("rout outline", ("rout",))):
+        for last in of_kind(ops, outline):
+            for op in of_kind(ops, *kinds):
+                yield Before(op.id, last.id,
+                             say("With the waste gone the rails spring, and base and clamps have little to stand on."),
+                             say("the rails beside {feature}", feature=op.features[0]), "unwise", "first")
 
 
 def pilots_on_their_seat(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
