@@ -15159,12 +15159,12 @@
         <translation>{angle:.1f} Grad</translation>
     </message>
     <message>
-        <source>{apart} apart, {why}</source>
-        <translation>{apart} auseinander, {why}</translation>
+        <source>{apart} apart{bores}, {why}</source>
+        <translation>{apart} auseinander{bores}, {why}</translation>
     </message>
     <message>
-        <source>{apart} apart, {why}: the template turns over on them</source>
-        <translation>{apart} auseinander, {why}: die Schablone wird gewendet</translation>
+        <source>{apart} apart{bores}, {why}: the template turns over on them</source>
+        <translation>{apart} auseinander{bores}, {why}: die Schablone wird gewendet</translation>
     </message>
     <message>
         <source>{area} in {n} place, up to {depth} deep</source>

@@ -68,11 +68,11 @@ def _words(layout: Headstock, pins: tuple[Pin, Pin], flip: bool, unit: LengthUni
     apart = format_close(v.distance(pins[0].at, pins[1].at), unit, mark=True)
     later = {hole.at for hole in later_holes(layout)}
     used = sum(pin.at in later for pin in pins)
-    apart += ("", say(", one in a bore to come"), say(", in two bores to come"))[used]
+    bores = ("", say(", one in a bore to come"), say(", in two bores to come"))[used]
     middle = all(abs(pin.at[0]) <= AXIS for pin in pins)
     if flip:
         why = say("on the centreline") if middle else say("mirrored")
-        return say("{apart} apart, {why}: the template turns over on them", apart=apart, why=why)
+        return say("{apart} apart{bores}, {why}: the template turns over on them", apart=apart, bores=bores, why=why)
     why = say("on the centreline") if middle else say("so that no plug stays in the head") if used == 2 and not layout.to_rout else (
         say("as far apart as the wood allows"))
-    return say("{apart} apart, {why}", apart=apart, why=why)
+    return say("{apart} apart{bores}, {why}", apart=apart, bores=bores, why=why)

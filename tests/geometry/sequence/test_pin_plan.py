@@ -50,7 +50,7 @@ def test_no_room_gives_a_reason() -> None:
 
 def test_fat_pins_go_into_bores_to_come() -> None:
     plan = plan_pins(demo(), 60.0)
-    assert {pin.diameter for pin in plan.pins} == {6.5} and "in two bores to come" in plan.words
+    assert {pin.diameter for pin in plan.pins} == {6.5} and "mm apart, in two bores to come, " in plan.words
 
 
 def test_a_pin_in_a_counterbored_bore_to_come_is_no_snag_and_spoils_nothing_in_the_simulation() -> None:
