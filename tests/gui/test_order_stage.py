@@ -57,8 +57,16 @@ def test_the_steps_are_listed_by_set_up_with_counts_and_hours(bench, order):
     assert [row.number for row in order.panel.list.steps] == list(range(1, 56))
     assert "55 steps · 38 holes · 17 set-ups · 3 tilts" in order.panel.counted
     assert "29 changes of machine, bit, table or side: no order needs fewer" in order.panel.counted
-    assert "6.6 hours" in order.panel.counted and "left" not in order.panel.counted
+    assert "6.6 hours" in order.panel.counted and "0 of 55 done, about 6.6 hours left" in order.panel.counted
     assert not order.panel.back.isEnabled() and order.panel.loud == ""
+
+
+def test_the_list_stays_under_the_hand_that_sets_the_first_tick(bench, order, qtbot):
+    top = order.panel.list.mapTo(bench.window, QPoint(0, 0))
+    bench.window.document.record("done", lambda book: tick_off(book, task_of(order.work.steps[0]), 1, made_by(bench.layout, order.work.steps[0])))
+    qtbot.waitUntil(lambda: "1 of 55 done" in order.panel.counted)
+    bench.pump()
+    assert order.panel.list.mapTo(bench.window, QPoint(0, 0)) == top
 
 
 def test_next_morning_the_stage_begins_at_the_first_step_that_is_left(bench, qtbot):

@@ -117,16 +117,15 @@ class OrderRoom(PlanningRoom):
                               bool(work.layout.order))
         called = {op.id: op.called for op in work.ops}
         loud = loud_words(work.cannot, [called[id] for id in work.order.stuck])
-        self.panel.show_head("\n".join((tally(work.counts), *self._left(work))), self._changes(work), loud)
+        self.panel.show_head("\n".join((tally(work.counts), self._left(work))), self._changes(work), loud)
         self.panel.show_hours(work.counts, work.found_hours)
         self._say()
         self._show_step()
 
-    def _left(self, work: Work) -> list[str]:
-        """How much is done and how much is left, once something is done."""
+    def _left(self, work: Work) -> str:
+        """How much is done and how much is left: told from the start, or the list would give way to it under the hand that sets the first tick."""
         steps = len(work.order.steps)
-        return [say("{done} of {steps} done, about {hours:.1f} hours left", done=steps - len(work.open), steps=steps, hours=work.hours_left)
-                ] if len(work.open) < steps else []
+        return say("{done} of {steps} done, about {hours:.1f} hours left", done=steps - len(work.open), steps=steps, hours=work.hours_left)
 
     def _changes(self, work: Work) -> str:
         changes, best = work.order.changes.total, work.best
