@@ -5,12 +5,30 @@ import threading
 import pytest
 
 from app.threads.background import Background
+from app.window import chances
+from app.window.background import aside
 from tests.gui.bench import Bench
 
 
 @pytest.fixture
 def bench(qtbot, tmp_path) -> Bench:
     return Bench(qtbot, tmp_path)
+
+
+@pytest.fixture(autouse=True)
+def no_rest(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Work beside the window does not stand aside for a quarter of a second after each step of the hand.
+
+    Tests of how the window moves meanwhile have a `no_rest` of their own that leaves this as it is.
+    """
+    monkeypatch.setattr(aside, "REST", 0.0)
+
+
+@pytest.fixture(autouse=True)
+def chances_come(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Chances are not worked out beside a test that does not ask for them: files of those that do have a `chances_come` of
+    their own, in which they come at once."""
+    monkeypatch.setattr(chances, "REST_MS", 3_600_000)
 
 
 @pytest.fixture

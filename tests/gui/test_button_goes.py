@@ -73,6 +73,7 @@ def dialog(bench, monkeypatch):
         moved = move_features(layout, ("treble side 2",), (0.0, 1.0))
         return Proposal(moved, (("treble side 2", (0.0, 1.0)),), aim, Outlook(0.5, 0.5, ()), Outlook(0.75, 0.75, ()))
     monkeypatch.setattr("app.window.dialogs.holding.TRIALS", 200)
+    monkeypatch.setattr("app.window.dialogs.holding.REST_MS", 1)
     monkeypatch.setattr("app.window.dialogs.holding.propose_moves", proposed)
     return bench.window.rooms.chances
 

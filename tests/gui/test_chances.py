@@ -19,6 +19,11 @@ from tests.gui.hands import fill
 from tests.waiting import press, until
 
 
+@pytest.fixture(autouse=True)
+def chances_come(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("app.window.chances.REST_MS", 1)
+
+
 @pytest.fixture
 def crowd(qtbot, tmp_path) -> Bench:
     return Bench(qtbot, tmp_path, crowded())

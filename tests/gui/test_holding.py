@@ -14,6 +14,12 @@ TRIALS = 2000
 
 
 @pytest.fixture(autouse=True)
+def chances_come(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("app.window.chances.REST_MS", 1)
+    monkeypatch.setattr("app.window.dialogs.holding.REST_MS", 1)
+
+
+@pytest.fixture(autouse=True)
 def few_trials(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("app.window.dialogs.holding.TRIALS", TRIALS)
     monkeypatch.setattr("app.window.chances.TRIALS", TRIALS)

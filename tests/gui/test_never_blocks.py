@@ -46,6 +46,16 @@ def bench(qtbot, folder) -> Bench:
     return made
 
 
+@pytest.fixture(autouse=True)
+def no_rest() -> None:
+    """Work stands aside for the hand, as in the program."""
+
+
+@pytest.fixture(autouse=True)
+def chances_come() -> None:
+    """They are worked out beside the rest, as in the program."""
+
+
 @pytest.fixture
 def dog():
     """What other tests left in the process is not looked through meanwhile, as what a start has loaded is not in the program."""

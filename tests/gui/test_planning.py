@@ -13,7 +13,14 @@ STAGES = ("router", "order", "sheets", "book")
 
 
 @pytest.fixture(autouse=True)
-def held(beside, bench):
+def soon(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The note comes after a moment and stays for one."""
+    monkeypatch.setattr("app.panels.forms.work_note.APPEARS_MS", 20)
+    monkeypatch.setattr("app.panels.forms.work_note.STAYS_MS", 100)
+
+
+@pytest.fixture(autouse=True)
+def held(beside, soon, bench):
     """Until a test lets go of it, whatever works beside the window waits."""
     beside.set()
     return beside
