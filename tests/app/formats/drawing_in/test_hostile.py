@@ -210,11 +210,14 @@ def test_a_drawing_of_a_landscape_is_refused_and_one_of_a_hall_is_read():
 
 
 @pytest.mark.parametrize("side", ["1e-300", "1e-200", "1e-14"])
-def test_a_page_that_blows_its_drawing_up_beyond_all_bounds_is_refused(side):
+def test_a_page_that_blows_its_drawing_up_beyond_all_bounds_is_not_taken_at_its_word(side):
     """One unit would be up to 1e+302 mm: the curve's own numbers are ordinary, what they come to is not."""
     text = (f'<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="100mm" viewBox="0 0 {side} {side}">'
             '<path d="M0 0 C 10 20 30 20 40 0 Z"/></svg>')
-    assert "mm to one unit the drawing is too large to be worked out: set its unit" in refusal(text, ".svg")
+    found = read(text, ".svg")
+    assert found.instead is not None and not found.unit_certain and max(found.size_mm) < 1400 and "e+" in found.warnings[0]
+    with pytest.raises(FormatError, match="mm to one unit the drawing is too large to be worked out: set its unit"):
+        read(text, ".svg", unit=str(100 / float(side)))
 
 
 def test_a_tangle_of_very_many_crossings_is_refused_at_once():
