@@ -2445,7 +2445,7 @@
     </message>
     <message>
         <source>Draw it as it is glued on; or, where it is glued on anew, tick its step again.</source>
-        <translation>So zeichnen, wie es angeleimt ist; oder, wenn es neu angeleimt ist, seinen Schritt erneut abhaken.</translation>
+        <translation>So zeichnen, wie es angeleimt ist; oder, wenn es neu angeleimt ist, seinen Schritt noch einmal abhaken.</translation>
     </message>
     <message>
         <source>Draw it yourself</source>
@@ -4485,7 +4485,7 @@
     </message>
     <message>
         <source>Make the template anew and tick its step again; or put the drawing back.</source>
-        <translation>Die Schablone neu machen und ihren Schritt erneut abhaken; oder die Zeichnung zurückstellen.</translation>
+        <translation>Die Schablone neu machen und ihren Schritt noch einmal abhaken; oder die Zeichnung zurückstellen.</translation>
     </message>
     <message>
         <source>Make the template for this plan</source>
@@ -5733,7 +5733,7 @@
     </message>
     <message>
         <source>Paste new papers, or mark by hand what lies elsewhere, and tick their step again; or put the drawing back.</source>
-        <translation>Neue Bögen aufkleben oder von Hand anzeichnen, was woanders liegt, und ihren Schritt erneut abhaken; oder die Zeichnung zurückstellen.</translation>
+        <translation>Neue Bögen aufkleben oder von Hand anzeichnen, was woanders liegt, und ihren Schritt noch einmal abhaken; oder die Zeichnung zurückstellen.</translation>
     </message>
     <message>
         <source>Paste papers and prick</source>

@@ -79,8 +79,8 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
     if snag.kind == "pins-askew":
         return [Track(lambda _, pin=pin, by=by: Shift(pin.id, by), _SIDE, FARTHEST_SHIFT)
                 for pin, by in mirroring_moves(template_pins(layout)) if v.norm(by) <= FARTHEST_MIRRORED and pin.id not in done.drilled]
-    if snag.kind == "cut-otherwise":
-        return []  # what is cut is where it is, and the drawing is put back by hand
+    if snag.kind in ("cut-otherwise", "marked-otherwise", "glued-otherwise"):
+        return []  # what is cut, pricked or glued is where it is, and the drawing is put back by hand
     found += _row(layout, snag.between)
     if snag.kind in _STRING_KINDS:
         found += _strings(layout, *snag.between)

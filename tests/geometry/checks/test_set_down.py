@@ -8,6 +8,7 @@ from app.panels.describe import describe
 from geometry.book import done_steps, made_by, open_again, otherwise, task_of, tick_off
 from geometry.checks import LiveCheck, check
 from geometry.checks.in_wood import called_now
+from geometry.cures.tracks import tracks
 from geometry.edits import mirror_layout, move_features, remove_features, rename
 from geometry.layout import Ear
 from geometry.sequence import operations
@@ -44,6 +45,7 @@ def test_a_hole_that_is_moved_after_the_papers_are_pasted_has_no_cross():
     assert (snag.kind, snag.grade, snag.between) == ("marked-otherwise", "tight", ("bass side 1",))
     assert snag.where == pytest.approx((-50.0, 70.456, 8.0), abs=0.01), "its mark on the square edge"
     assert snag.text == "The papers that are pasted on (job book) do not have bass side 1 where it is drawn now."
+    assert tracks(job, snag) == [], "no move is sought that would put the drawing back by chance"
     assert otherwise(job).keys() == {"mark"} and "mark" not in done_steps(job), "that step is open again"
     op = next(op for op in operations(job) if op.id == "mark")
     again = replace(job, book=tick_off(job.book, task_of(op), 9, made_by(job, op)))
@@ -68,7 +70,7 @@ def test_a_template_for_another_follower_is_another_template():
     other = replace(job, template=replace(job.template, bit="10 straight", bush=bush.id))
     snag, = told(other)
     assert snag.text == "The template that is made (job book) does not have bass slot, treble slot and outline as they are planned now."
-    assert otherwise(other).keys() == {"template"}
+    assert otherwise(other).keys() == {"template"} and tracks(other, snag) == []
     alike = replace(job, template=replace(job.template, bit=None, bush=None))
     assert told(alike) == [], "its lines are those of a bearing as wide as the cutter"
     none = replace(job, template=replace(job.template, bit="10 straight", bush=next(bush.id for bush in job.rack.bushes if bush.inner < 10.0)))
@@ -92,7 +94,7 @@ def test_an_ear_stays_where_it_is_glued():
     job = begun()
     wide = replace(job, ears=(replace(EARS[0], width=12.5), EARS[1]))
     snag, = told(wide)
-    assert (snag.kind, snag.between, snag.where) == ("glued-otherwise", ("bass ear",), (-38.0, 10.0, 0.0))
+    assert (snag.kind, snag.between, snag.where) == ("glued-otherwise", ("bass ear",), (-38.0, 10.0, 0.0)) and tracks(wide, snag) == []
     assert snag.text == ("Bass ear is glued on with its glue line at x -38.00 mm, from y 10.00 mm to 180.00 mm (job book); "
                          "the drawing now says at x -37.50 mm, from y 10.00 mm to 180.00 mm.")
     assert describe(wide, "bass ear", "mm").facts[0].value == "glued on otherwise than it is drawn"
