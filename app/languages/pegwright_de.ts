@@ -4752,6 +4752,10 @@
         <translation>Bild versetzen</translation>
     </message>
     <message>
+        <source>Move the pin, or have the pins proposed anew.</source>
+        <translation>Den Passstift versetzen oder die Passstifte neu vorschlagen lassen.</translation>
+    </message>
+    <message>
         <source>Move the row {what} {by} to the bass side</source>
         <translation>Die Reihe {what} um {by} zur Bassseite versetzen</translation>
     </message>

@@ -256,5 +256,7 @@ def _snag(one: Item, two: Item, i: int, k: int, measured: float, needed: float,
                     say("Set these two farther apart in the pattern {pattern}, or choose hardware with room between "
                         "them.",
                         pattern=one.pattern.id))
-    return Snag(kind, grade(measured), between, where, measured, needed, text, say("Move both, or choose smaller hardware."),
+    cure = (say("Move the pin, or have the pins proposed anew.") if "locating" in (a.role, b.role) else
+            say("Move both, or choose smaller hardware."))
+    return Snag(kind, grade(measured), between, where, measured, needed, text, cure,
                 push=apart(one, two, on_a - on_b, needed - measured))

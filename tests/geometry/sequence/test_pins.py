@@ -216,6 +216,17 @@ def test_pins_that_serve_the_outline_alone_stand_in_bores_to_come() -> None:
     assert not all(own_bore(lone, pin) for pin in propose_pins(lone)), "one bore is no pair"
 
 
+def test_a_pin_whose_bore_has_moved_on_is_cured_by_proposing_the_pins_anew() -> None:
+    layout = begin(Numbers())
+    layout = REPLACE(layout, pins=propose_pins(layout))
+    assert not [snag for snag in snags_of(layout).snags if snag.grade == SPOILS]
+    row = layout.rows[0]
+    moved = REPLACE(layout, rows=(REPLACE(row, run=REPLACE(row.run, first=row.run.first + 2.0)), *layout.rows[1:]))
+    (snag,) = [snag for snag in snags_of(moved).snags if snag.grade == SPOILS]
+    assert "nut pin" in snag.between and "proposed anew" in snag.cure
+    assert not [snag for snag in snags_of(REPLACE(moved, pins=propose_pins(moved))).snags if snag.grade == SPOILS]
+
+
 def test_no_room_is_said_with_what_would_help() -> None:
     tight = REPLACE(BARE, margins=REPLACE(BARE.margins, pin_any=60.0))
     for flip in (False, True):
