@@ -45,7 +45,7 @@ def test_what_is_told_has_the_sign_of_the_language(german):
     assert [format_length(12.5, mark=True), format_close(12.5, "in"), format_down(12.59), format_size(88.5, 190.25, decimals=2)] == [
         "12,5 mm", "0,492", "12,5", "88,5 x 190,25 mm"]
     assert [format_length(41.275, "in64", mark=True), format_angle(0.1), format_length(-0.001)] == ['1 5/8"', "5,7°", "0"]
-    assert [mm(6.35), exact(1.2345), at_least(1.001), area(2.5)] == ["6,35 mm", "1,234 mm", "1,01 mm", "2,5 mm2"]
+    assert [mm(6.35), exact(1.2345), at_least(1.001), area(2.5)] == ["6,35 mm", "1,234 mm", "1,01 mm", "2,5 mm²"]
     with speaking("in"):
         assert area(645.16) == "1,0000 Quadratzoll"
     assert read(f"{length(2.449, 2, down=True)} mm") == "2,44 mm" and read(f"{length(2.4)} mm", "in") == '0,094"'
