@@ -14,6 +14,7 @@ from app.sheets.parts import parts
 from app.sheets.write import full_template
 from geometry import saying
 from geometry.beginning import Numbers, begin
+from geometry.beginning.instruments import following
 from geometry.drawing import Label
 from geometry.layout import loop_path
 from tests.app.sheets.printed import layout, made, section, words, work
@@ -129,6 +130,16 @@ def test_on_a_tight_wrap_paper_the_name_of_an_edge_covers_no_name_of_a_bore():
         assert not [mark.text for mark, (a0, b0, a1, b1) in boxes.items()
                     if mark.text != f"{side} edge" and min(a1, x1) - max(a0, x0) > 0.3 and min(b1, y1) > max(b0, y0)]
         assert y0 > 0.0
+
+
+def test_on_a_tight_wrap_paper_the_name_of_the_face_lies_across_no_outline():
+    """The crown of this head comes within 4 mm of the end of its blank: over it there is no room for a word beside the centreline."""
+    head = begin(replace(following(Numbers(bass=6, treble=6, courses=True)), length=222.5))
+    crown = loop_path(head.outline).box[3]
+    assert head.blank.tip - crown < 4.0
+    tight = next(part for part in parts(head) if part.title == "Wrap paper").tight
+    (x0, y0, x1, y1), = (mark_box(mark) for mark in tight.drawing if isinstance(mark, Label) and mark.text == "face")
+    assert not [at for at in loop_path(head.outline).flatten(0.05) if x0 < at[0] < x1 and y0 < at[1] < y1]
 
 
 def test_the_wrap_paper_is_as_wide_as_the_names_over_it():
