@@ -111,20 +111,23 @@ class InWood(Struct, frozen=True, eq=False, dict=True):
     @cached_property
     def held(self) -> dict[str, Done]:
         """By operation, what is drawn as a tick knows that it was made."""
-        away = {id(one.tick) for rows in (*self.drilled, *self.cut, self.misplaced) for one in rows} | {
-            id(one) for one in self.gone} | {id(one) for _, one in self.again}
+        away = {id(one.tick) for one in self._astray} | {id(one) for one in self.gone} | {id(one) for _, one in self.again}
         return ({one.task.operation: one for one in (*self.ticks, *self.laid) if isinstance(one, Done) and id(one) not in away}
                 | {task.operation: one for task, one in self.again if isinstance(one, Done)})
 
     @cached_property
     def otherwise(self) -> dict[str, str]:
-        """By operation, a sentence about what is made otherwise than it is drawn."""
-        return {one.tick.task.operation: one.text for rows in (*self.drilled, *self.cut, self.misplaced) for one in rows}
+        """By operation, a sentence about what is made otherwise than it is drawn; what is drawn nowhere is not among it."""
+        return {one.tick.task.operation: one.text for one in self._astray if one.of}
 
     @cached_property
     def to_go_on(self) -> frozenset[str]:
         """Operations of these that make of it what is drawn when they are gone on with."""
-        return frozenset(one.tick.task.operation for rows in (*self.drilled, *self.cut, self.misplaced) for one in rows if one.can_go_on)
+        return frozenset(one.tick.task.operation for one in self._astray if one.of and one.can_go_on)
+
+    @cached_property
+    def _astray(self) -> tuple[Drilled | CutOff | Misplaced, ...]:
+        return tuple([one for rows in (*self.drilled, *self.cut, self.misplaced) for one in rows])
 
 
 _NOTHING = InWood((), (), (), (), ())

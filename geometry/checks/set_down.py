@@ -23,7 +23,7 @@ from geometry.layout.slots import Slot
 from geometry.routing.follower import template_offset
 from geometry.saying import count, say
 from geometry.solids.drilling import Hole
-from geometry.solids.spots import all_there, corners, crosses_of, glue_line
+from geometry.solids.spots import Places, all_there, by_place, corners, crosses_of, glue_line, locates
 from geometry.terms import term
 from geometry.vectors import Vec3
 
@@ -69,26 +69,26 @@ def held_against(layout: Headstock, items: Sequence[_Feature], ticks: tuple[Done
     again: list[tuple[Task, Done]] = []
     lines = {ear.id: memo.of(glue_line, layout.blank, ear) for ear in layout.ears}
     for one in ticks:
+        had = memo.of(by_place, one.spots)
         papers = one.task.operation == "mark"
         if papers or one.task.operation == "template":
             shapes = [(slot.id, slot) for slot in layout.to_rout] + ([] if papers else [(OUTLINE, layout.outline)])
             lies = (_off_line,) if papers else (_off_template, layout.template, layout.rack)
-            off = [pair for id, shape in shapes if id not in (cut if papers else routed) for pair in memo.of(*lies, id, shape, one.spots)]
-            if papers:
-                off += [pair for pairs in memo.each(_not_pricked, items, one.spots, drilled) for pair in pairs]
+            off = [pair for id, shape in shapes if id not in (cut if papers else routed) for pair in memo.of(*lies, id, shape, had)]
+            off += [pair for pairs in memo.each(_not_pricked if papers else _no_pin, items, had, drilled) for pair in pairs]
             if off:
                 found.append(memo.of(_of_paper, layout.blank, one, *off))
             continue
         id = _ear(one)
-        if id in lines and all_there(lines[id], one.spots):
+        if id in lines and all_there(lines[id], had):
             continue
-        other = next((name for name, line in lines.items() if line and all_there(line, one.spots)), None)
+        other = next((name for name, line in lines.items() if line and all_there(line, had)), None)
         if other is None:
             found.append(memo.of(_of_ear, layout.blank, one, lines.get(id, ())))
         else:
             again.append(memo.of(_as_glued, one, other))
-    taken = {task.operation for task, _ in again}
-    return SetDown(tuple([one for one in found if one.tick.task.operation not in taken]), tuple(again))
+    taken = {task.operation for task, _ in again}  # what is drawn under that name is another that is glued on
+    return SetDown(tuple([memo.of(_of_ear, layout.blank, one.tick, ()) if one.tick.task.operation in taken else one for one in found]), tuple(again))
 
 
 def snags(*found: Misplaced) -> tuple[Snag, ...]:
@@ -114,20 +114,24 @@ def _place(blank: Blank, spot: Spot) -> Vec3:
     return blank.edge_x("bass" if spot.surface == "bass edge" else "treble"), one, other
 
 
-def _not_pricked(item: _Feature, had: tuple[Spot, ...], drilled: frozenset[str]) -> tuple[tuple[str, Spot], ...]:
+def _not_pricked(item: _Feature, had: Places, drilled: frozenset[str]) -> tuple[tuple[str, Spot], ...]:
     open_now = [d for hole in item.holes for d in hole.drillings if not d.there and d.id not in drilled]
     off = [spot for spot in crosses_of(open_now) if not all_there((spot,), had)]
     return ((item.id, off[0]),) if off else ()
 
 
-def _off_template(template: Template, rack: Rack, id: str, shape: Slot | Loop, had: tuple[Spot, ...]) -> tuple[tuple[str, Spot], ...]:
+def _no_pin(item: _Feature, had: Places, drilled: frozenset[str]) -> tuple[tuple[str, Spot], ...]:
+    return _not_pricked(item, had, drilled) if any(map(locates, item.holes)) else ()
+
+
+def _off_template(template: Template, rack: Rack, id: str, shape: Slot | Loop, had: Places) -> tuple[tuple[str, Spot], ...]:
     try:
         return _off_line(id, shape, had, template_offset(template, rack))
     except GeometryError:  # with no bit that follows it, it has no lines at all: the sheets tell that
         return ()
 
 
-def _off_line(id: str, shape: Slot | Loop, had: tuple[Spot, ...], offset: float = 0.0) -> tuple[tuple[str, Spot], ...]:
+def _off_line(id: str, shape: Slot | Loop, had: Places, offset: float = 0.0) -> tuple[tuple[str, Spot], ...]:
     off = [spot for spot in corners(shape, offset) if not all_there((spot,), had)]
     return ((id, off[0]),) if off else ()
 

@@ -31,7 +31,6 @@ class NoPins(Struct, frozen=True):
     reason: str
 
 
-
 class _Spot(Struct, frozen=True):
     at: Vec2
     diameter: float

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
+from itertools import product
 
 from geometry import vectors as v
 from geometry.layout.blank import Blank, Ear
@@ -11,7 +12,7 @@ from geometry.layout.book import Spot
 from geometry.layout.headstock import Headstock
 from geometry.layout.outline import Loop
 from geometry.layout.slots import DrawnSlot, Slot, shape_path
-from geometry.solids.drilling import Drilling, to_drill
+from geometry.solids.drilling import Drilling, Hole, to_drill
 from geometry.solids.in_wood import DECIMALS, FARTHEST
 from geometry.tolerance import PRICKED
 from geometry.vectors import Vec2
@@ -19,14 +20,24 @@ from geometry.vectors import Vec2
 SET_DOWN = ("mark", "template", "glue ear")
 """Kinds of operations of which the spots are kept."""
 
+Places = dict[tuple[str, int, int], list[Vec2]]
+"""Spots by surface and by squares of PRICKED mm: an outline may have some thousand, and is asked for at each step of a drag"""
+_ABOUT = sorted(product((0, -1, 1), repeat=2), key=lambda off: off != (0, 0))
+"""From a square to itself, where an unmoved spot is found, and to those about it"""
+
 
 def set_down(layout: Headstock, kind: str, features: Sequence[str] = (), offset: float = 0.0) -> tuple[Spot, ...]:
     """What one of these operations leaves on the wood, or on the board of the template, whose lines lie `offset` mm from what is cut along them."""
     if kind == "glue ear":
         return tuple([spot for ear in layout.ears if ear.id in features for spot in glue_line(layout.blank, ear)])
     shapes: list[Slot | Loop] = [*layout.to_rout] if kind == "mark" else [*layout.to_rout, layout.outline]
-    crosses = [spot for hole in to_drill(layout) for spot in crosses_of(hole.drillings)] if kind == "mark" else []
+    crosses = [spot for hole in to_drill(layout) if kind == "mark" or locates(hole) for spot in crosses_of(hole.drillings)]
     return tuple(dict.fromkeys([*crosses, *(spot for shape in shapes for spot in corners(shape, offset))]))
+
+
+def locates(hole: Hole) -> bool:
+    """Whether it is a locating pin's, which the template has too: through that it is drilled."""
+    return hole.drillings[0].role == "locating"
 
 
 def crosses_of(drillings: Iterable[Drilling]) -> list[Spot]:
@@ -53,10 +64,26 @@ def glue_line(blank: Blank, ear: Ear) -> tuple[Spot, ...]:
     return tuple([spot for y in (ear.start, ear.end) if (spot := _spot("face", (x, y))) is not None])
 
 
-def all_there(wanted: Iterable[Spot], had: Sequence[Spot]) -> bool:
+def by_place(spots: Iterable[Spot]) -> Places:
+    """The spots by the squares in which they lie, where `all_there` looks for them."""
+    found: Places = {}
+    for spot in spots:
+        found.setdefault(_square(spot), []).append(spot.at)
+    return found
+
+
+def all_there(wanted: Iterable[Spot], had: Places) -> bool:
     """Whether each spot is among those that were set down, to within PRICKED."""
-    return all(any([one.surface == spot.surface for one in had if abs(one.at[0] - spot.at[0]) <= PRICKED and math.dist(one.at, spot.at) <= PRICKED])
-               for spot in wanted)
+    return all(_is_there(spot, had) for spot in wanted)
+
+
+def _is_there(spot: Spot, had: Places) -> bool:
+    surface, i, k = _square(spot)
+    return any(math.dist(at, spot.at) <= PRICKED for di, dk in _ABOUT for at in had.get((surface, i + di, k + dk), ()))
+
+
+def _square(spot: Spot) -> tuple[str, int, int]:
+    return spot.surface, math.floor(spot.at[0] / PRICKED), math.floor(spot.at[1] / PRICKED)
 
 
 def _spot(surface: str, at: Vec2) -> Spot | None:

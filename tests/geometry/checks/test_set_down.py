@@ -106,6 +106,25 @@ def test_an_ear_stays_where_it_is_glued():
     assert told(replace(job, book=open_again(job.book, "glue ear bass ear"), ears=(replace(EARS[0], width=12.5), EARS[1]))) == []
 
 
+def test_an_ear_that_is_called_as_one_that_is_gone_leaves_that_one_in_the_wood():
+    """Of two ears on one side the second is drawn alone, under the name of the first."""
+    ears = tuple(Ear(id=id, side="treble", width=12.0, start=start, end=end) for id, start, end in (("low", 10.0, 100.0), ("high", 100.0, 180.0)))
+    job = begun(layout=replace(demo(), ears=ears))
+    left = replace(job, ears=(replace(ears[1], id="low"),))
+    snag, = told(left)
+    assert snag.between == ("face",) and snag.text == (
+        "Low is glued on with its glue line at x 38.00 mm, from y 10.00 mm to 100.00 mm (job book), and the drawing has it no more.")
+    assert otherwise(left) == {} and done_steps(left).keys() == {"glue ear low", "template", "mark"}, "the one that is drawn is glued on"
+    assert otherwise(replace(job, ears=ears[:1])) == {}, "as of a hole that is gone: its step is none of the drawing"
+
+
+def test_a_pin_is_drilled_through_the_template():
+    job, pin = begun(), "nut pin"
+    moved = move_features(job, [pin], (0.0, 2.0))
+    assert {snag.text.split(" that")[0]: snag.between for snag in told(moved)} == {"The papers": (pin,), "The template": (pin,)}
+    assert told(move_features(begun(f"pin hole {pin}.1"), [pin], (0.0, 2.0))) == [], "that it is drilled otherwise is told of the hole"
+
+
 def test_the_wood_does_not_turn_over_with_a_mirror_image():
     job = begun(layout=replace(demo(), ears=(EARS[0], replace(EARS[1], end=170.0))))
     both = {snag.text.split(" is glued")[0]: snag.text for snag in told(mirror_layout(job))}
