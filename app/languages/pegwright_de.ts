@@ -1032,6 +1032,10 @@
         <translation>Insgesamt dauerte es das {overall:.2f}-fache des Plans; ein lange gestoppter Schritt zählt für sich.</translation>
     </message>
     <message>
+        <source>All one way, as tuners on one plate do: counter-clockwise from straight across to the treble side. Left empty each points squarely at its nearest edge.</source>
+        <translation>Alle in eine Richtung, wie bei Mechaniken auf einer gemeinsamen Platte: gegen den Uhrzeigersinn von quer zur Diskantseite. Leer gelassen zeigt jeder rechtwinklig zur nächsten Kante.</translation>
+    </message>
+    <message>
         <source>All samples are invented. Margins and rates marked as common practice have no published source: set what you trust.</source>
         <translation>Alle Beispiele sind erfunden. Mindestabstände und Zeiten, die als üblich gekennzeichnet sind, haben keine veröffentlichte Quelle: stellen Sie ein, worauf Sie sich verlassen.</translation>
     </message>
@@ -1716,6 +1720,10 @@
         <translation>Flügel nahe beieinander</translation>
     </message>
     <message>
+        <source>Buttons of the row point</source>
+        <translation>Flügel der Reihe zeigen</translation>
+    </message>
+    <message>
         <source>By how much all of it takes you longer (above 1) or shorter (below 1).</source>
         <translation>Um wie viel alles bei Ihnen länger dauert (über 1) oder kürzer (unter 1).</translation>
     </message>
@@ -2106,6 +2114,10 @@
     <message>
         <source>Counter-clockwise from straight across to the treble side.</source>
         <translation>Gegen den Uhrzeigersinn von quer zur Diskantseite.</translation>
+    </message>
+    <message>
+        <source>Counter-clockwise from straight across to the treble side. Buttons that all point one way turn with it.</source>
+        <translation>Gegen den Uhrzeigersinn von quer zur Diskantseite. Flügel, die alle in eine Richtung zeigen, drehen sich mit.</translation>
     </message>
     <message>
         <source>Counterbore</source>
@@ -5972,6 +5984,10 @@
         <translation>Spitze gerechnet mit</translation>
     </message>
     <message>
+        <source>Point its buttons square to the row</source>
+        <translation>Flügel rechtwinklig zur Reihe stellen</translation>
+    </message>
+    <message>
         <source>Point to where the arc should end, away from its centre.</source>
         <translation>Dorthin zeigen, wo der Bogen enden soll, weg von seiner Mitte.</translation>
     </message>
@@ -9728,6 +9744,10 @@
         <translation>Die Oberfräse in Drehrichtung des Fräsers geschoben: sie hakt und läuft davon, aus den Händen oder mit dem Werkstück. Immer gegen die Drehung führen; wo die Faser ausreißen würde, einen Span für einen letzten leichten Durchgang lassen oder von der anderen Seite fräsen.</translation>
     </message>
     <message>
+        <source>The row {row} follows its edge, and so do its buttons.</source>
+        <translation>Die Reihe {row} folgt ihrer Kante, und ihre Flügel auch.</translation>
+    </message>
+    <message>
         <source>The running order is being worked out.</source>
         <translation>Die Folge wird berechnet.</translation>
     </message>
@@ -12440,6 +12460,10 @@
     <message>
         <source>each</source>
         <translation>je</translation>
+    </message>
+    <message>
+        <source>each to the edge</source>
+        <translation>jeder zur Kante</translation>
     </message>
     <message>
         <source>ear {ear}</source>

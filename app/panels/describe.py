@@ -17,6 +17,7 @@ from app.panels.hole_rows import becomes_of, retainer_rows, there_row, tuner_row
 from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import pocket_facts, slot_there_row
 from app.panels.router.fit_rows import fit_rows
+from app.panels.straight_row import direction_rows
 from app.panels.strings.string_way_rows import flat_rows, ramp_rows
 from geometry.checks.in_wood import by_the_wood, strays
 from geometry.edits import (
@@ -182,8 +183,7 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
         else:
             rows += _point_at(layout, ("rows", row.id, "run", "start"), row.run.start,
                            (say("Row begins, across"), say("Row begins, along")))
-            rows.append(field(layout, say("Row heads"), "angle", ("rows", row.id, "run", "heading"), row.run.heading,
-                              help=say("Counter-clockwise from straight across to the treble side.")))
+            rows += direction_rows(layout, row, tuner.id)
         rows.append(FieldRow(say("Free it from the row"), "button", None, lambda _: free_from_row(layout, tuner.id)))
     elif isinstance(place, EdgePlace):
         rows.append(field(layout, say("Edge"), "choice", (*path, "place", "side"), place.side, choices=SIDES))

@@ -10,9 +10,10 @@ from app.panels.forms.rows import FieldRow
 from app.panels.hole_rows import there_row, tuner_rows
 from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import slot_there_row
+from app.panels.straight_row import direction_rows
 from geometry.edits import align, align_nodes, free_from_row, make_row, plan_point, set_hand_by_side, spread
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, RowPlace, Tuner
+from geometry.layout import Headstock, RowPlace, StraightRun, Tuner
 from geometry.saying import say
 from geometry.units import LengthUnit, format_close
 
@@ -69,6 +70,7 @@ def _ways(layout: Headstock, held: tuple[str, ...]) -> list[FieldRow]:
         if mounts == {"face"}:
             button(say("Make a row on a line"), lambda now: make_row(now, ids, "straight"))
         button(say("Make a row along the edge"), lambda now: make_row(now, ids, "edge"))
+    rows += _directions(layout, tuners)
     if in_rows:
         button(say("Free from the row"), lambda now: reduce(free_from_row, in_rows, now))
         rows.append(FieldRow(say("What is placed by a row keeps its spacing; freed, each can be set out by itself."), "note"))
@@ -82,6 +84,15 @@ def _ways(layout: Headstock, held: tuple[str, ...]) -> list[FieldRow]:
     if all(any(hole.id == id for hole in layout.holes) for id in held):
         rows += [there_row(layout, held), *tuner_rows(layout, held)]
     return rows
+
+
+def _directions(layout: Headstock, tuners: list[Tuner]) -> list[FieldRow]:
+    """Where a straight row and its buttons point, when all of some tuners are in it."""
+    places = [tuner.place for tuner in tuners]
+    if not places or not all(isinstance(place, RowPlace) and place.row == places[0].row for place in places):
+        return []
+    row = layout.row(places[0].row)
+    return direction_rows(layout, row, tuners[0].id) if isinstance(row.run, StraightRun) else []
 
 
 def _hardware(layout: Headstock, tuners: list[Tuner]) -> FieldRow:

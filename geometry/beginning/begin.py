@@ -22,7 +22,7 @@ from geometry.beginning.pins import centred_pins
 from geometry.beginning.shape import Shape, shape
 from geometry.checks.snags import SPOILS
 from geometry.edits.copying import mirror_layout
-from geometry.edits.rows import make_row
+from geometry.edits.rows import make_row, square_row
 from geometry.edits.sound_ramp import ramps_tried
 from geometry.errors import GeometryError
 from geometry.layout import (
@@ -102,8 +102,8 @@ def begin(numbers: Numbers) -> Headstock:
 
 
 def _on_plates(layout: Headstock, numbers: Numbers) -> Headstock:
-    """With each row of as many tuners as share a plate on a straight line, at the very pitch of the plate and about the middle of where
-    it stood: along a curved edge they would bow, and stand nearer each other than the holes of a plate."""
+    """With each row of as many tuners as share a plate on a straight line, square to it, at the very pitch of the plate and about the
+    middle of where it stood: along a curved edge they would bow, fan out, and stand nearer each other than the holes of a plate."""
     for side in ("bass", "treble"):
         if numbers.mount(side) == "face" and numbers.count(side) == ON_A_PLATE:
             layout = make_row(layout, (tuner.id for tuner in layout.tuners if tuner.id.startswith(side)), "straight")
@@ -111,7 +111,7 @@ def _on_plates(layout: Headstock, numbers: Numbers) -> Headstock:
             heading = round(row.run.heading, 2)
             x, y = v.along(row.run.start, v.turned((1.0, 0.0), math.radians(heading)), (ON_A_PLATE - 1) / 2 * (row.spacing - numbers.pitch))
             run = replace(row.run, start=(round(x, 3), round(y, 3)), heading=heading)
-            layout = replace(layout, rows=(*layout.rows[:-1], replace(row, run=run, spacing=numbers.pitch)))
+            layout = square_row(replace(layout, rows=(*layout.rows[:-1], replace(row, run=run, spacing=numbers.pitch))), row.id)
     return layout
 
 

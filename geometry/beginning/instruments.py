@@ -23,7 +23,7 @@ class Instrument(Struct, frozen=True, kw_only=True):
     (or course) adds to it and `pairs` what pairs add; `gauges` the thickest and the thinnest string, `gap` and `course_gap` the least from
     string to string and from pair to pair at the nut, `pair` from string to string within one, `shoulders` what the nut is wider than from the first string to the last; `height` of the nut above the face, `angle`
     of the head in degrees; `hardware` the face tuner that it takes, "" for the one that fits the row, `through` the one through the side. `nylon` strings have no wire for a
-    pull to be reckoned from; `plates` hold the four tuners of a side on one line at a fixed pitch."""
+    pull to be reckoned from; `plates` hold the four tuners of a side on one line at a fixed pitch, square to it."""
 
     title: str
     bass: int = 3

@@ -17,7 +17,7 @@ _HOMES: dict[str, tuple[str, ...]] = {
     "other_hand": ("hand_for_edge", "is_handed", "set_hand_by_side", "take_other_hand"),
     "parts": ("loop_at", "new_ids"),
     "pockets": ("add_truss_rod_pocket", "set_slots_there"),
-    "rows": ("make_row", "set_row_spacing", "spread"),
+    "rows": ("make_row", "set_row_heading", "set_row_spacing", "spread", "square_row"),
     "several_nodes": ("align_nodes", "remove_nodes"),
     "shape": ("add_node", "remove_node", "set_bulge", "set_edge", "set_edge_length", "set_radius"),
     "slots": ("add_drawn_slot", "add_straight_slot", "move_slot_end", "set_slot_length", "set_slot_width", "to_drawn"),

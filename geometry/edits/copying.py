@@ -29,7 +29,6 @@ from geometry.layout import (
     Row,
     RowPlace,
     Side,
-    StraightRun,
     Tuner,
     feature_ids,
 )
@@ -147,19 +146,24 @@ def _flipped_angle(degrees: float) -> float:
     return turned - 720.0 if turned > 360 else turned
 
 
+def _flipped_turn(turn: float | None) -> float | None:
+    """Where a button points, mirrored; what points to the nearest edge goes on doing so."""
+    return None if turn is None else _flipped_angle(turn)
+
+
 def flipped_row(row: Row) -> Row:
     """A row mirrored about the centreline, nothing checked."""
     run = row.run
     if isinstance(run, EdgeRun):
         return replace(row, run=replace(run, side=OTHER[run.side]))
-    return replace(row, run=StraightRun(start=v.mirrored(run.start), heading=_flipped_angle(run.heading)))
+    return replace(row, run=replace(run, start=v.mirrored(run.start), heading=_flipped_angle(run.heading), turn=_flipped_turn(run.turn)))
 
 
 def flipped_tuner(tuner: Tuner, pattern: Pattern) -> Tuner:
     """A tuner mirrored about the centreline; it still names its pattern and its row, nothing is checked."""
     place: Place = tuner.place
     if isinstance(place, FreePlace):
-        place = replace(place, at=v.mirrored(place.at), turn=None if place.turn is None else _flipped_angle(place.turn))
+        place = replace(place, at=v.mirrored(place.at), turn=_flipped_turn(place.turn))
     elif isinstance(place, EdgePlace):
         place = replace(place, side=OTHER[place.side])
     # Over or under a side post is the same seen in a mirror; left and right of a face post change places.

@@ -11,7 +11,7 @@ from msgspec.structs import replace
 from geometry import vectors as v
 from geometry.edits.edge_places import nearest_on_edges
 from geometry.edits.parts import checked, put, settled
-from geometry.edits.tuners import own_place, slide_tuner, tuner_of, without_left_rows
+from geometry.edits.tuners import members, own_place, slide_tuner, tuner_of, without_left_rows
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, EdgeRun, FreePlace, Headstock, Row, RowPlace, Side, StraightRun, Tuner
 from geometry.layout.edges import edge
@@ -26,8 +26,9 @@ from geometry.vectors import Vec2
 def make_row(layout: Headstock, ids: Iterable[str], run: Literal["straight", "edge"] = "edge") -> Headstock:
     """Tuners of one mount put into a new row; the first and the last stay where they are, the others space evenly.
 
-    Straight: on the line from the first to the last. Along the edge: all on
-    one side, face tuners at the mean of their insets.
+    Straight: on the line from the first to the last, their buttons the one way
+    that all of them pointed of their own, else each to its nearest edge. Along
+    the edge: all on one side, face tuners at the mean of their insets.
     """
     tuners = _same_mount(layout, ids)
     mount = layout.pattern(tuners[0].pattern).mount
@@ -39,7 +40,8 @@ def make_row(layout: Headstock, ids: Iterable[str], run: Literal["straight", "ed
         one, two = places[ordered[0].id].at, places[ordered[-1].id].at
         spacing = v.distance(one, two) / (len(ordered) - 1)
         heading = math.degrees(math.atan2(two[1] - one[1], two[0] - one[0]))
-        made: StraightRun | EdgeRun = StraightRun(start=one, heading=heading)
+        turns = {_own_turn(layout, tuner) for tuner in ordered}
+        made: StraightRun | EdgeRun = StraightRun(start=one, heading=heading, turn=turns.pop() if len(turns) == 1 else None)
     else:
         side, alongs, insets = _on_edge(layout, tuners, places)
         ordered = sorted(tuners, key=lambda tuner: alongs[tuner.id])
@@ -60,10 +62,24 @@ def make_row(layout: Headstock, ids: Iterable[str], run: Literal["straight", "ed
 
 def set_row_spacing(layout: Headstock, row: str, spacing: float) -> Headstock:
     """Another spacing in mm for a row; its first place stays where it is."""
-    found = next((one for one in layout.rows if one.id == row), None)
-    if found is None:
-        raise GeometryError(say("The layout has no row named {row}.", row=row))
-    return settled(put(layout, "rows", checked(replace(found, spacing=spacing), row)))
+    return settled(put(layout, "rows", checked(replace(_row(layout, row), spacing=spacing), row)))
+
+
+def set_row_heading(layout: Headstock, row: str, heading: float) -> Headstock:
+    """A straight row headed elsewhere (degrees from +x), about its first place; buttons that all point one way turn with it, as on a plate."""
+    found = _row(layout, row)
+    run = checked(replace(_straight(found), heading=heading), row)
+    turn = None if run.turn is None else _within(run.turn + heading - found.run.heading)
+    return settled(put(layout, "rows", replace(found, run=replace(run, turn=turn))))
+
+
+def square_row(layout: Headstock, row: str) -> Headstock:
+    """The buttons of a straight row all square to its line, to the side that they point to now, taken together."""
+    found = _row(layout, row)
+    run = _straight(found)
+    heading = math.radians(run.heading)
+    left = sum(v.cross((math.cos(heading), math.sin(heading)), frame(layout, tuner).u[:2]) for tuner in members(layout, row))
+    return settled(put(layout, "rows", replace(found, run=replace(run, turn=_within(run.heading + (90.0 if left >= 0 else -90.0))))))
 
 
 def spread(layout: Headstock, ids: Iterable[str], along: Literal["edge", "line"] = "edge") -> Headstock:
@@ -101,6 +117,33 @@ def spread(layout: Headstock, ids: Iterable[str], along: Literal["edge", "line"]
             at = v.along(seat.point, seat.normal, -insets[tuner.id])
             layout = _put_place(layout, tuner, replace(tuner.place, at=at))
     return settled(layout)
+
+
+def _row(layout: Headstock, row: str) -> Row:
+    found = next((one for one in layout.rows if one.id == row), None)
+    if found is None:
+        raise GeometryError(say("The layout has no row named {row}.", row=row))
+    return found
+
+
+def _straight(row: Row) -> StraightRun:
+    if not isinstance(row.run, StraightRun):
+        raise GeometryError(say("The row {row} follows its edge, and so do its buttons.", row=row.id))
+    return row.run
+
+
+def _within(turn: float) -> float:
+    """A direction to 1e-9 degrees from -90 to 270, where those of a row and of its mirror image both lie."""
+    return round((turn + 90.0) % 360.0 - 90.0, 9)
+
+
+def _own_turn(layout: Headstock, tuner: Tuner) -> float | None:
+    """The direction (degrees) that a face tuner's button was given, by itself or with its straight row; None where it follows an edge."""
+    place = tuner.place
+    if isinstance(place, RowPlace):
+        run = layout.row(place.row).run
+        return run.turn if isinstance(run, StraightRun) else None
+    return place.turn
 
 
 def _same_mount(layout: Headstock, ids: Iterable[str]) -> list[Tuner]:

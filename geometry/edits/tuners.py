@@ -120,16 +120,20 @@ def set_place(layout: Headstock, id: str, place: Place) -> Headstock:
 
 
 def set_turn(layout: Headstock, id: str, turn: float | None) -> Headstock:
-    """Where the button of a free face tuner points, degrees counter-clockwise from +x; None: the nearest edge."""
+    """Where the button of a face tuner points, degrees counter-clockwise from +x; None: the nearest edge. In a straight row
+    those of the whole row."""
     tuner = tuner_of(layout, id)
-    if isinstance(tuner.place, RowPlace):
-        raise GeometryError(say("Tuner {id} takes its turn from its row: free it first.", id=id))
-    if not isinstance(tuner.place, FreePlace):
+    if layout.pattern(tuner.pattern).mount == "side":
         raise GeometryError(say("Tuner {id} mounts through the side, so it stands square to its edge and has no turn.",
                                 id=id))
     if turn is not None and math.isfinite(turn) and abs(turn) > 360:
         turn = math.fmod(turn, 360.0)
-    return _placed(layout, tuner, replace(tuner.place, turn=turn))
+    if isinstance(tuner.place, FreePlace):
+        return _placed(layout, tuner, replace(tuner.place, turn=turn))
+    row = layout.row(tuner.place.row)
+    if isinstance(row.run, EdgeRun):
+        raise GeometryError(say("Tuner {id} takes its turn from its row: free it first.", id=id))
+    return _with_row(layout, replace(row, run=replace(row.run, turn=turn)))
 
 
 def set_pattern(layout: Headstock, id: str, pattern: str) -> Headstock:

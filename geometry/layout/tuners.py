@@ -42,10 +42,16 @@ Place = FreePlace | EdgePlace | RowPlace
 
 
 class StraightRun(Part, kw_only=True, tag="straight", tag_field="kind"):
-    """A row on a straight line: where it starts and where it heads (degrees from +x)."""
+    """A row on a straight line: where it starts and where it heads (degrees from +x).
+
+    `turn` is where the buttons of all its members point, degrees counter-clockwise
+    from +x, as of tuners that share a plate; None points each squarely at its
+    nearest edge.
+    """
 
     start: Point
     heading: Degrees
+    turn: Degrees | None = None
 
 
 class EdgeRun(Part, kw_only=True, tag="edge", tag_field="kind"):

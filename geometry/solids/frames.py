@@ -85,7 +85,8 @@ def _row_point(outline: Loop, row: Row, index: int) -> tuple[Vec2, float | None]
         seat = edge(outline, run.side).seat(run.first + index * row.spacing)
         return v.along(seat.point, seat.normal, -run.inset), math.atan2(seat.normal[1], seat.normal[0])
     heading = math.radians(run.heading)
-    return v.along(run.start, (math.cos(heading), math.sin(heading)), index * row.spacing), None
+    at = v.along(run.start, (math.cos(heading), math.sin(heading)), index * row.spacing)
+    return at, None if run.turn is None else math.radians(run.turn)
 
 
 def _on_face(outline: Loop, id: str, point: Vec2, turn: float | None, wood: float) -> Frame:

@@ -350,6 +350,8 @@ EDITS: dict[str, Edit] = {
     "set_pattern": set_hardware,
     "set_place": set_place,
     "set_radius": on_loop(edits.set_radius, far),
+    "set_row_heading": lambda l, c: edits.set_row_heading(l, any_of(c, [r.id for r in l.rows]), c.choice((c.uniform(-360, 360), far(c)))),
+    "square_row": lambda l, c: edits.square_row(l, any_of(c, [r.id for r in l.rows])),
     "set_row_spacing": lambda l, c: edits.set_row_spacing(l, any_of(c, [r.id for r in l.rows]), length(c)),
     "set_slot_length": lambda l, c: edits.set_slot_length(l, slot(l, c), c.choice((length(c), 60.0)), c.choice(("nut", "tip"))),
     "set_slot_width": lambda l, c: edits.set_slot_width(l, slot(l, c), length(c)),

@@ -45,7 +45,7 @@ def whole() -> Headstock:
              "flat": {"shape": "spot", "size": 11.5, "depth": 0.7}}
     face = next(one for one in plain["tuners"] if "face" in one["id"])
     face["place"] = {"kind": "free", "at": [-18.5, 40.5], "turn": 170.5}
-    plain["rows"][0]["run"] = {"kind": "straight", "start": [-28.5, 55.5], "heading": 88.5}
+    plain["rows"][0]["run"] = {"kind": "straight", "start": [-28.5, 55.5], "heading": 88.5, "turn": 178.5}
     plain["holes"] = [{"id": "a hole", "at": [3.5, 170.5], "diameter": 4.5, "depth": 6.5, "surface": "back",
                        "retainer": {"height": 3.5, "width": 14.5}},
                       {"id": "an old hole", "at": [0.5, 60.5], "diameter": 5.5, "there": True}]

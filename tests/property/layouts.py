@@ -13,6 +13,7 @@ from geometry.edits import (
     set_field,
     set_row_spacing,
     set_slot_width,
+    set_turn,
     slide_tuner,
 )
 from geometry.errors import GeometryError
@@ -155,8 +156,13 @@ def _spacing(draw, layout):
     return set_row_spacing(layout, draw(st.sampled_from(rows)), draw(st.floats(8, 60))) if rows else layout
 
 
+def _directions(draw, layout):
+    faces = [t.id for t in layout.tuners if layout.pattern(t.pattern).mount == "face"]
+    return set_turn(layout, draw(st.sampled_from(faces)), draw(st.none() | st.floats(-180, 180))) if faces else layout
+
+
 EDITS = (_move, _move, _move, _slide, _free, _node, _margins, _thickness, _remove, _add, _pattern, _bit, _slot_numbers,
-         _ear, _spacing)
+         _ear, _spacing, _directions)
 
 
 @st.composite

@@ -19,6 +19,7 @@ from geometry.solids import frames
 from geometry.solids.drilling import to_drill
 from geometry.strings.tension import tension
 from geometry.units import format_close
+from geometry.vectors import dot, sub
 
 
 def worse(layout: Headstock) -> list[str]:
@@ -163,7 +164,7 @@ def test_a_head_without_strings_gets_one_for_each_post():
 
 @pytest.mark.parametrize("left_handed", [False, True])
 @pytest.mark.parametrize("name", ["mandolin", "octave mandolin", "bouzouki"])
-def test_four_tuners_of_a_side_that_share_a_plate_stand_on_one_line_at_its_pitch(name, left_handed):
+def test_four_tuners_of_a_side_that_share_a_plate_stand_on_one_line_at_its_pitch_and_square_to_it(name, left_handed):
     kind = INSTRUMENTS[name]
     assert kind.plates
     made = begin(Numbers(bass=4, treble=4, courses=True, instrument=name, pitch=kind.pitch, nut_width=kind.nut_width, scale=kind.scale,
@@ -173,4 +174,9 @@ def test_four_tuners_of_a_side_that_share_a_plate_stand_on_one_line_at_its_pitch
         posts = [placed[f"{side} {i}"].origin[:2] for i in (1, 2, 3, 4)]
         assert math.dist(posts[0], posts[3]) == pytest.approx(3 * kind.pitch)
         assert [math.dist(one, two) for one, two in pairwise(posts)] == pytest.approx([kind.pitch] * 3)
+        along = sub(posts[3], posts[0])
+        for i in (1, 2, 3, 4):
+            u = placed[f"{side} {i}"].u
+            assert u[:2] == pytest.approx(placed[f"{side} 1"].u[:2], abs=1e-9) and dot(u[:2], along) == pytest.approx(0.0, abs=1e-6)
+            assert (u[0] > 0.9) == (side == "treble"), "outwards"
     assert [snag.kind for snag in check(made).snags if snag.grade != "note"] == []

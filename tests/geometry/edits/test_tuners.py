@@ -122,6 +122,8 @@ def test_turn_and_place():
     assert set_turn(plain(), "treble face 1", 45.0).tuner("treble face 1").place.turn == 45.0
     assert set_turn(plain(), "treble face 1", 765.0).tuner("treble face 1").place.turn == 45.0
     assert set_turn(plain(), "treble face 1", None).tuner("treble face 1").place.turn is None
+    turned = sound(set_turn(plain(), "line 1", 765.0))
+    assert turned.row("line").run.turn == 45.0 and set_turn(turned, "line 0", None) == plain()
     assert set_place(plain(), "treble side 1", EdgePlace(side="bass", along=50.0)).tuner(
         "treble side 1").place.along == 50.0
     slid = slide_tuner(plain(), "treble side 1", 500.0, "bass")
@@ -145,8 +147,9 @@ def test_refusals():
             ("no feature", lambda: move_tuner(head, "nobody", (0.0, 0.0))),
             ("no tuner", lambda: move_tuner(head, "pin", (0.0, 0.0))),
             ("finite", lambda: move_tuner(head, "treble face 1", (math.inf, 0.0))),
-            ("from its row", lambda: set_turn(head, "line 0", 10.0)),
+            ("from its row", lambda: set_turn(twelve(), "treble face 2", 10.0)),
             ("no turn", lambda: set_turn(head, "treble side 1", 10.0)),
+            ("no turn", lambda: set_turn(head, "flank 1", 10.0)),
             ("does not follow an edge", lambda: slide_tuner(head, "line 0", 5.0)),
             ("no hardware pattern", lambda: set_pattern(head, "line 0", "none")),
             ("place is on an edge", lambda: set_place(head, "treble side 1", FreePlace(at=(0.0, 0.0)))),

@@ -1,0 +1,26 @@
+"""Rows of the panel for the directions of a straight row: where its line heads, and where its buttons point."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from app.panels.forms.rows import FieldRow
+from geometry.edits import set_row_heading, set_turn, square_row
+from geometry.layout import Headstock, Row
+from geometry.saying import say
+
+_SQUARE = 1e-6
+"""How little off square, in degrees, there is nothing to set square."""
+
+
+def direction_rows(layout: Headstock, row: Row, member: str) -> list[FieldRow]:
+    """The heading and the buttons of a straight row, asked of one of its members."""
+    rows = [FieldRow(say("Row heads"), "angle", row.run.heading, partial(set_row_heading, layout, row.id),
+                     help=say("Counter-clockwise from straight across to the treble side. Buttons that all point one way turn with it.")),
+            FieldRow(say("Buttons of the row point"), "angle", row.run.turn, partial(set_turn, layout, member),
+                     optional=True, empty=say("each to the edge"),
+                     help=say("All one way, as tuners on one plate do: counter-clockwise from straight across to the treble side. Left empty "
+                              "each points squarely at its nearest edge."))]
+    if row.run.turn is None or abs((row.run.turn - row.run.heading) % 180.0 - 90.0) > _SQUARE:
+        rows.append(FieldRow(say("Point its buttons square to the row"), "button", None, lambda _: square_row(layout, row.id)))
+    return rows
