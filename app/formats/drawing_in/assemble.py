@@ -18,6 +18,7 @@ from app.formats.drawing_in.left_out import left_out_told
 from app.formats.drawing_in.marks import DIAMETER, crosses, hole_at, marked
 from app.formats.drawing_in.open_head import open_head
 from app.formats.drawing_in.own_frame import own_nut
+from app.formats.drawing_in.pens import pens_apart
 from app.formats.drawing_in.result import DrawingRead, Loop
 from app.formats.drawing_in.roles import heads, is_ours, is_work, outline_sides, with_roles
 from app.formats.drawing_in.scale_text import stated_scale
@@ -122,10 +123,14 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
 
 
 def _is_within(loop: Path, open_lines: Sequence[Path]) -> bool:
-    """Whether the largest loop, as small or as slim as bores and slots are, lies in an outline that is open."""
+    """Whether the largest loop, as small or as slim as bores and slots are, lies in an outline that is open; a straight line encloses nothing."""
     x0, y0, x1, y1 = loop.box
     size = (x1 - x0, y1 - y0)
-    return (is_slim(size) or not may_be_cut(size)) and open_is_larger(open_lines, [loop])
+    if not (is_slim(size) or not may_be_cut(size)) or not open_is_larger(open_lines, [loop]):
+        return False
+    around = [shapely.convex_hull(shapely.linestrings(line.flatten(FLAT))) for line in open_lines]
+    around = [hull for hull in around if hull.area > abs(loop.area)]
+    return bool(shapely.convex_hull(shapely.union_all(around)).covers(shapely.linestrings(loop.flatten(FLAT))))
 
 
 def _marked(points: Sequence[Vec2], loops: Sequence[Loop], layers: Sequence[str]) -> tuple[list[Vec2], list[Vec2]]:
@@ -164,16 +169,16 @@ def _joined(strands: Sequence[Strand], reach: float) -> _Closed:
     extent = _longest(_box([s.path for s in strands]))
     far = max(reach, min(max(FAR_REACH, 1e-6 * extent), 1e-3 * extent))
     reports: list[Joined] = []
-    pool: dict[tuple[str, ...], list[Strand]] = {}
+    layers: dict[str, list[Strand]] = {}
     for strand in strands:
-        pool.setdefault((strand.layer, strand.pen), []).append(strand)
-    for depth in (2, 1, 0):
-        groups: dict[tuple[str, ...], list[list[Strand]]] = {}
-        for key, members in pool.items():
-            groups.setdefault(key[:depth], []).append(members)
-        pool = {key: parts[0] if depth < 2 and len(parts) == 1 else _together(parts, reach, far, reports) for key, parts in groups.items()}
-    made = [s for s in pool[()] if s.path.closed]
-    left = [s for s in pool[()] if not s.path.closed]
+        layers.setdefault(strand.layer, []).append(strand)
+    joined = []
+    for members in layers.values():
+        pens = [_together(pen, reach, far, reports) for pen in pens_apart(members, far)]
+        joined.append(_all_together(pens, reach, far, reports))
+    pool = _all_together(joined, reach, far, reports)
+    made = [s for s in pool if s.path.closed]
+    left = [s for s in pool if not s.path.closed]
     filled = [s for s in left if s.filled and s.path.start != s.path.end]
     shut = [Strand(_shut(s.path), s.layer) for s in filled]
     shut = [s for s in shut if abs(s.path.area) > 0 and shapely.is_simple(shapely.linestrings(s.path.flatten(FLAT)))]
@@ -195,9 +200,13 @@ def _joined(strands: Sequence[Strand], reach: float) -> _Closed:
     return _Closed(loops, still_open, gaps, notes, nut, lines, crossing)
 
 
-def _together(groups: Sequence[Sequence[Strand]], reach: float, far: float, reports: list[Joined]) -> list[Strand]:
-    """Groups joined with one another."""
-    members = [strand for group in groups for strand in group]
+def _all_together(groups: Sequence[list[Strand]], reach: float, far: float, reports: list[Joined]) -> list[Strand]:
+    """Groups, each joined by itself, joined with one another."""
+    return groups[0] if len(groups) == 1 else _together([strand for group in groups for strand in group], reach, far, reports)
+
+
+def _together(members: Sequence[Strand], reach: float, far: float, reports: list[Joined]) -> list[Strand]:
+    """Strands joined; what was found on the way is added to the reports."""
     report = join([s.path for s in members], reach, far)
     reports.append(report)
     return [*(_pooled(c, members) for c in report.loops), *(_pooled(c, members) for c in report.open)]

@@ -46,6 +46,9 @@ LONGEST_PLATE = 45.0
 THIN = 2.0
 """mm of the narrowest slot that is cut in a head (common practice, no source)."""
 
+LARGEST_LETTER = 30.0
+"""mm: of one letter on a face (common practice, no source)."""
+
 MOST_FRAMES = 50
 """Rectangles, the largest, of which one may lie round the head"""
 
@@ -139,7 +142,7 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
 
 def thin(loops: Sequence[Loop]) -> list[int]:
     """The numbers of loops in the outline that are narrower than any slot, as letters and the lines of an inlay are; an O or an R
-    among them is no longer than they are, and narrow with what lies in it cut out."""
+    among them is no longer than they are and than a letter is, and narrow with what lies in it cut out."""
     outline = next((loop.path for loop in loops if loop.role == "outline"), None)
     small = [i for i, loop in enumerate(loops) if loop.role in ("slot", "other")
              and abs(loop.path.area) <= MOST_CUT * abs(outline.area) and not is_round(loop.path)] if outline is not None else []
@@ -147,7 +150,7 @@ def thin(loops: Sequence[Loop]) -> list[int]:
     tree = shapely.STRtree(areas)
     within = tree.query(_area(outline), "contains").tolist() if areas else []
     found = {k for k in within if _is_thin(areas[k])}
-    longest = max((max(_sides(loops[small[k]].path)) for k in found), default=0.0)
+    longest = min(LARGEST_LETTER, max((max(_sides(loops[small[k]].path)) for k in found), default=0.0))
     for k in within:
         if k not in found and max(_sides(loops[small[k]].path)) <= longest:
             inner = [areas[j] for j in tree.query(areas[k], "contains_properly").tolist() if j != k]
@@ -225,7 +228,7 @@ def _alike(at: int, candidates: Sequence[int], areas: Sequence[BaseGeometry]) ->
     found = [at]
     for i in candidates:
         if i != at and abs(areas[i].area - areas[at].area) <= ALIKE * areas[at].area and \
-                all(abs(a - b) <= ALIKE * b for a, b in zip(size(i), size(at), strict=True)) and not any(areas[i].intersects(areas[k]) for k in found):
+                all(abs(a - b) <= ALIKE * b for a, b in zip(size(i), size(at), strict=True)) and not any(areas[i].intersects(areas[k]) and not areas[i].touches(areas[k]) for k in found):
             found.append(i)
         if len(found) > MOST_HEADS:
             return [at]

@@ -2,6 +2,7 @@
 
 import pytest
 
+from app.formats.drawing_in.roles import heads_told
 from tests.app.formats.drawing_in import dxf_text as dxf
 from tests.app.formats.drawing_in.reading import read, read_svg
 
@@ -22,10 +23,18 @@ def test_two_halves_are_one_head():
 @pytest.mark.parametrize("other", [
     mirrored(HALF, at=-1.0),  # apart
     [(0, 0, 0), (-60, 0, 0), (-60, 170, 0), (0, 170, 0)],  # something else that ends in the same edge
-], ids=["apart", "another"])
+    [(-x, 170 - y, bulge) for x, y, bulge in HALF],  # another head, laid the other way round
+], ids=["apart", "another", "turned"])
 def test_what_is_no_mirror_image_stays_by_itself(other):
     found = read(dxf.drawing(dxf.polyline(HALF) + dxf.polyline(other)))
     assert len(found.loops) == 2 and not [told for told in found.warnings if "halves" in told]
+
+
+def test_two_heads_that_a_board_is_cut_into_stay_two():
+    """Straight on one side, left-handed and right-handed: no head is as wide as both."""
+    head = [(0, 0, 0), (43, 0, 0), (80, 50, 0), (60, 190, 0), (0, 190, 0)]
+    found = read(dxf.drawing(dxf.polyline(head) + dxf.polyline(mirrored(head))))
+    assert found.size_mm == pytest.approx((80, 190)) and heads_told(found.loops).startswith("The drawing has 2 heads of one size")
 
 
 def test_two_boards_side_by_side_stay_two():

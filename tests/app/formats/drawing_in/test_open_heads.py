@@ -67,3 +67,10 @@ def test_what_may_be_something_else_stays_open(more):
     [(-22, 0), (40, 40), (38, 150), (0, 176), (-38, 150), (-40, 40), (22, 0)]], ids=["behind", "narrow", "crossing"])
 def test_a_line_that_is_no_head_stays_open(corners):
     assert said(read(dxf.drawing(open_line(corners) + bores((0, 100))))) == []
+
+
+@pytest.mark.parametrize("beside", [[(-20, 0), (-60, 0), (-60, 54), (-20, 54)], [(40, -200), (40, 90)]], ids=["a dimension", "a string"])
+def test_a_small_head_is_the_outline_beside_a_larger_open_line_that_does_not_hold_it(beside):
+    """A ukulele's, drawn half as large."""
+    found = read(dxf.drawing(dxf.lines([(-9, 0), (9, 0), (17, 12), (17, 54), (-17, 54), (-17, 12)]) + open_line(beside) + dxf.circle((8, 30), 2.5)))
+    assert [loop.role for loop in found.loops] == ["outline", "hole"] and found.size_mm == pytest.approx((34, 54))

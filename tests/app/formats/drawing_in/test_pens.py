@@ -33,3 +33,22 @@ def test_the_grid_of_an_svg_is_told_by_its_stroke():
         return "".join(f'<line x1="{a[0] + 60}" y1="{180 - a[1]}" x2="{b[0] + 60}" y2="{180 - b[1]}" stroke="{stroke}"/>' for a, b in each)
     found = read_svg(lines(GRID, "#ccc") + lines(zip(HEAD, [*HEAD[1:], HEAD[0]], strict=True), "#000"), head='width="120mm" height="200mm" viewBox="0 0 120 200"')
     assert found.size_mm == pytest.approx((84, 170)) and len(found.outline.path.segments) == 6
+
+
+SIDES = [((-42, 40), (-42, 170)), ((42, 40), (42, 170))]
+ENDS = [((-21.5, 0), (21.5, 0)), ((21.5, 0), (42, 40)), ((-42, 40), (-21.5, 0)), ((42, 170), (-42, 170))]
+
+
+@pytest.mark.parametrize("gap", [0.0, 0.3])
+@pytest.mark.parametrize("far", [42, 60], ids=["to the edge", "across it"])
+def test_what_the_lines_of_one_colour_enclose_is_no_head_where_the_outline_goes_on_in_another(far, gap):
+    """Sides and two lines across in red, nut and tip in blue: the red ones enclose a rectangle."""
+    ends = [((x0, y0 + gap * (y0 == 170)), (x1, y1 + gap * (y1 == 170))) for (x0, y0), (x1, y1) in ENDS]
+    across = [((-far, y), (far, y)) for y in (60, 150)]
+    found = read(dxf.drawing(drawn(SIDES + across, 62, 1) + drawn(ends, 62, 5)), join=0.5)
+    assert found.outline.path.box == pytest.approx((-42, 0, 42, 170 + gap)) and len(found.loops) == 1
+
+
+def test_a_dimension_that_ends_on_the_corner_of_an_outline_is_told_apart_beside_an_open_line_of_its_colour():
+    found = read(dxf.drawing(dxf.lines(HEAD) + drawn([((0, -20), (0, 190))]) + drawn(DIMENSION, 62, 8)))
+    assert found.outline.path.box == pytest.approx((-42, 0, 42, 170))

@@ -49,6 +49,12 @@ def test_letters_on_the_face_are_no_slots():
     assert [loop.role for loop in with_roles([(HEAD, "0"), (letters[2], "0"), (letters[3], "0")])] == ["outline", "slot", "other"]
 
 
+def test_a_slot_with_its_chamfer_stays_one_beside_an_inlaid_line_that_is_longer():
+    slot, chamfer, stripe = box(10.0, 10.0, 12.0, 50.0), box(11.0, 11.0, 10.0, 48.0), box(30.0, 5.0, 1.5, 70.0)
+    loops = with_roles([(path, "0") for path in (HEAD, slot, chamfer, stripe)])
+    assert [loop.path for loop in loops if loop.role == "slot"] == [slot]
+
+
 SHEET = chain(((-120.0, -60.0), (177.0, -60.0), (177.0, 150.0), (-120.0, 150.0)), closed=True)
 LABEL = chain(((80.0, -60.0), (177.0, -60.0), (177.0, 60.0), (80.0, 60.0)), closed=True)
 TAPERED = chain(((0.0, 0.0), (50.0, 0.0), (60.0, 90.0), (-10.0, 90.0)), closed=True)
