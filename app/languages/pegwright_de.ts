@@ -1324,6 +1324,14 @@
         <translation>Am Sattel verläuft die Linie zu flach, um sie zu versetzen.</translation>
     </message>
     <message>
+        <source>At the {side} it stands {by} mm beyond the wood.</source>
+        <translation>An der {side} steht er {by} mm über das Holz hinaus.</translation>
+    </message>
+    <message>
+        <source>At the {side} the wood stands {by} mm beyond it.</source>
+        <translation>An der {side} steht das Holz {by} mm über ihn hinaus.</translation>
+    </message>
+    <message>
         <source>Axis below the face</source>
         <translation>Achse unter der Vorderseite</translation>
     </message>
@@ -2470,6 +2478,10 @@
     <message>
         <source>Draw the outline again.</source>
         <translation>Den Umriss neu zeichnen.</translation>
+    </message>
+    <message>
+        <source>Draw the outline at the nut line {half} mm to either side of the centreline, on which the middle of the nut lies.</source>
+        <translation>Den Umriss an der Sattellinie {half} mm nach beiden Seiten der Mittellinie zeichnen: auf ihr liegt die Mitte des Sattels.</translation>
     </message>
     <message>
         <source>Draw the outline past {opening}, or fill that with wood first.</source>
@@ -3874,6 +3886,10 @@
     <message>
         <source>It runs through {ear} or its glue line: the ear must be on and dry.</source>
         <translation>Es geht durch {ear} oder dessen Leimfuge: das Ohr muss angeleimt und trocken sein.</translation>
+    </message>
+    <message>
+        <source>It stands {by} mm beyond the wood at either end.</source>
+        <translation>Er steht an beiden Enden {by} mm über das Holz hinaus.</translation>
     </message>
     <message>
         <source>It was saved as {name}: save it again as UTF-8.</source>
@@ -7484,6 +7500,10 @@
         <translation>Zurücktreten.</translation>
     </message>
     <message>
+        <source>Step between nut and outline</source>
+        <translation>Absatz zwischen Sattel und Umriss</translation>
+    </message>
+    <message>
         <source>Step through the passes; the arrow keys do it too.</source>
         <translation>Durch die Durchgänge gehen; die Pfeiltasten tun es auch.</translation>
     </message>
@@ -9108,6 +9128,10 @@
         <translation>Der Sattel und wo die Saiten ihn verlassen.</translation>
     </message>
     <message>
+        <source>The nut ends flush with the edges of the neck, and the head goes on from there.</source>
+        <translation>Der Sattel schließt bündig mit den Kanten des Halses ab, und dort beginnt die Kopfplatte.</translation>
+    </message>
+    <message>
         <source>The nut has to be as wide as the strings lie apart in it.</source>
         <translation>Der Sattel muss so breit sein, wie die Saiten in ihm auseinanderliegen.</translation>
     </message>
@@ -9118,6 +9142,10 @@
     <message>
         <source>The nut is slanted by {angle}, its {side} end nearer the tip: {half} to either side of the centreline, at its ends, the nut line lies {off} off the base line, which is square to the centreline through the middle of the nut. Distances along the head, those from the nut line too, are from the base line.</source>
         <translation>Der Sattel liegt um {angle} schräg, auf der Seite {side} näher an der Spitze: An seinen Enden, {half} zu beiden Seiten der Mittellinie, liegt die Sattellinie {off} neben der Grundlinie, die im rechten Winkel zur Mittellinie durch die Mitte des Sattels läuft. Längs der Kopfplatte, auch von der Sattellinie, wird von der Grundlinie gemessen.</translation>
+    </message>
+    <message>
+        <source>The nut is {nut} mm wide, the outline {wood} mm at the nut line.</source>
+        <translation>Der Sattel ist {nut} mm breit, der Umriss an der Sattellinie {wood} mm.</translation>
     </message>
     <message>
         <source>The nut measures {nut} (in the layout it is {own} wide), one point of the picture {point}.</source>
@@ -10152,6 +10180,10 @@
         <translation>Das Holz, das unter einem nicht durchgehenden Schlitz stehen bleibt, gibt unter Oberfräse und Stecheisen nach.</translation>
     </message>
     <message>
+        <source>The wood stands {by} mm beyond it at either end.</source>
+        <translation>Das Holz steht an beiden Enden {by} mm über ihn hinaus.</translation>
+    </message>
+    <message>
         <source>The wood, its ears, and the margins wanted.</source>
         <translation>Das Holz, seine Ohren und die gewünschten Mindestabstände.</translation>
     </message>
@@ -10922,6 +10954,10 @@
     <message>
         <source>Type what the card at the pointer asks for; Tab leads to the next value, Enter or letting go takes them</source>
         <translation>Eingeben, wonach die Karte am Zeiger fragt; Tab führt zum nächsten Wert, Eingabe oder Loslassen übernimmt sie</translation>
+    </message>
+    <message>
+        <source>Type {wood} mm as the width of the nut (Strings stage), or draw the outline {nut} mm wide at the nut line.</source>
+        <translation>Als Breite des Sattels {wood} mm eingeben (Bereich Saiten), oder den Umriss an der Sattellinie {nut} mm breit zeichnen.</translation>
     </message>
     <message>
         <source>Typed: {told} – Enter takes it</source>

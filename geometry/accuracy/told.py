@@ -11,7 +11,7 @@ NOT_SIMULATED = frozenset({
     "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "ear-too-short", "feather-screw", "feather-edge", "post-not-through", "wood-for-tuner", "ream-short", "post-too-low",
     "string-past-post", "drill-point", "misses-wood", "drilled-otherwise", "drilled-and-gone", "cut-otherwise", "cut-and-gone", "marked-otherwise", "glued-otherwise",
     "ramp-to-pocket", "ramp-to-slot", "string-to-post", "string-to-screw", "retainer-bar", "string-to-face", "string-to-string", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor",
-    "string-off-wood", "string-off-nut", "strings-in-nut"})
+    "string-off-wood", "nut-step", "string-off-nut", "strings-in-nut"})
 """Kinds of snag that no Spec measures. Plates, flats, posts and buttons, blank and glue, pins and bores on their way through the waste, points of
 drills, ramps beside pockets and slots, and strings may come out otherwise than drawn: how likely is not told. Rack, router and job book are as they are."""
 

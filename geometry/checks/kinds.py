@@ -134,6 +134,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
                                                           "chips under a drill or a bit.")),
     "string-off-wood": Kind(say("String starts beside the wood"), say("The head has to be as wide at the nut line as the strings lie apart in "
                                                                       "the nut.")),
+    "nut-step": Kind(say("Step between nut and outline"), say("The nut ends flush with the edges of the neck, and the head goes on from there.")),
     "string-off-nut": Kind(say("String beside the nut"), say("The nut has to be as wide as the strings lie apart in it.")),
     "strings-in-nut": Kind(say("Strings close together in the nut"), say("Each string needs a slot of its own in the nut, with some of it left between two.")),
     "side-angle": Kind(say("String bends sideways at the nut"), say("Above 10 degrees a string tends to catch in the nut.")),

@@ -1,4 +1,4 @@
-"""Strings that start beside the wood: where an outline is narrower at the nut line than the strings lie apart."""
+"""Wood at the nut line: strings that start beside it, where an outline is narrower than they lie apart, and the step between it and the nut."""
 
 from __future__ import annotations
 
@@ -7,9 +7,9 @@ from collections.abc import Iterable
 import shapely
 
 from geometry.checks.scene import Scene
-from geometry.checks.snags import NUT, Snag, grade, short
+from geometry.checks.snags import NOTE, NUT, Snag, grade, short
 from geometry.checks.string_runs import places_of
-from geometry.checks.words import into, tenths
+from geometry.checks.words import into, mm, size, tenths
 from geometry.layout.names import OUTLINE
 from geometry.layout.strings import Nut, String
 from geometry.saying import say
@@ -20,33 +20,42 @@ from geometry.vectors import Vec2
 _ROUNDED = 3.0
 """mm towards the tip within which wood still counts as wood at the nut line: corners there may be rounded, and an outline may begin
 with a curve or a little beyond the line, as behind it the neck goes on."""
+_AT = 0.1
+"""mm towards the tip within which the wood is as wide as at the nut line itself."""
+_FLUSH = 0.5
+"""mm that nut and wood may stand beyond each other at an end: what is filed flush when the nut is fitted (common practice, no source)."""
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
-    """Snags of the first string beyond the bass edge and the last beyond the treble edge."""
+    """Snags of the first string beyond the bass edge and the last beyond the treble edge; where both start on wood, a note of the step
+    between nut and outline."""
     layout, memo = scene.layout, scene.memo
-    return memo.of(_beside, scene.outline, memo.of(places_of, layout.nut, layout.strings), layout.nut.slant)
+    if not layout.strings:
+        return ()
+    slant = layout.nut.slant
+    near = memo.of(wood_at_nut, scene.outline, slant, _ROUNDED)
+    return (memo.of(_beside, near, memo.of(places_of, layout.nut, layout.strings))
+            or memo.of(_step, memo.of(wood_at_nut, scene.outline, slant, _AT), near, layout.nut.width, slant))
 
 
-def wood_at_nut(outline: Wall, slant: float = 0.0) -> tuple[float, float] | None:
-    """x in mm of the bass edge and the treble edge at the nut line: the farthest out within _ROUNDED mm of it.
+def wood_at_nut(outline: Wall, slant: float, within: float) -> tuple[float, float] | None:
+    """x in mm of the bass edge and the treble edge at the nut line: the farthest out `within` mm of it.
 
     An outline may go on behind the nut line, and narrow beyond it. Where a slanted line lies behind y = 0 the wood there counts:
     an outline may end square, as the neck goes on. None where it begins farther up, or ends before it.
     """
     x0, y0, x1, y1 = outline.path.box
-    if y0 > _ROUNDED or y1 < 0:
+    if y0 > within or y1 < 0:
         return None
     if slant:
         line = [(x, max(0.0, y)) for x, y in map(Nut(slant=slant).at, (x0 - 1.0, 0.0, x1 + 1.0))]
-        near = outline.area & shapely.Polygon([*line, *((x, y + _ROUNDED) for x, y in reversed(line))])
+        near = outline.area & shapely.Polygon([*line, *((x, y + within) for x, y in reversed(line))])
     else:
-        near = shapely.clip_by_rect(outline.area, x0 - 1.0, 0.0, x1 + 1.0, _ROUNDED)
+        near = shapely.clip_by_rect(outline.area, x0 - 1.0, 0.0, x1 + 1.0, within)
     return None if near.is_empty else (near.bounds[0], near.bounds[2])
 
 
-def _beside(outline: Wall, places: dict[str, tuple[String, Vec2]], slant: float) -> tuple[Snag, ...]:
-    wood = wood_at_nut(outline, slant) if places else None
+def _beside(wood: tuple[float, float] | None, places: dict[str, tuple[String, Vec2]]) -> tuple[Snag, ...]:
     if wood is None:
         return ()
     found = []
@@ -61,3 +70,35 @@ def _beside(outline: Wall, places: dict[str, tuple[String, Vec2]], slant: float)
                 say("Draw the outline {by} mm wider to that side at the nut line, or set the strings closer together in the nut.",
                     by=tenths(-measured))))
     return tuple(found)
+
+
+def _step(at: tuple[float, float] | None, far: tuple[float, float] | None, width: float, slant: float) -> tuple[Snag, ...]:
+    """One note where nut and wood stand beyond each other at either end of the nut by more than _FLUSH mm."""
+    if at is None or far is None:
+        return ()
+    half = width / 2
+    steps = (_wood_beyond(half, -at[0], -far[0]), _wood_beyond(half, at[1], far[1]))
+    worst = max(steps, key=abs)
+    if not short(_FLUSH, abs(worst)):
+        return ()
+    text = say("The nut is {nut} mm wide, the outline {wood} mm at the nut line.", nut=size(width), wood=mm(at[1] - at[0]))
+    if abs(steps[0] - steps[1]) <= _AT:
+        text += " " + (say("The wood stands {by} mm beyond it at either end.", by=mm(worst)) if worst > 0 else
+                       say("It stands {by} mm beyond the wood at either end.", by=mm(-worst)))
+        cure = say("Type {wood} mm as the width of the nut (Strings stage), or draw the outline {nut} mm wide at the nut line.",
+                   wood=mm(at[1] - at[0]), nut=size(width))
+    else:
+        for step, side in zip(steps, ("bass edge", "treble edge"), strict=True):
+            if abs(step) > _AT:
+                text += " " + (say("At the {side} the wood stands {by} mm beyond it.", side=term(side), by=mm(step)) if step > 0 else
+                               say("At the {side} it stands {by} mm beyond the wood.", side=term(side), by=mm(-step)))
+        cure = say("Draw the outline at the nut line {half} mm to either side of the centreline, on which the middle of the nut lies.",
+                   half=size(half))
+    where = Nut(slant=slant).at(half if worst == steps[1] else -half)
+    return (Snag("nut-step", NOTE, (OUTLINE, NUT), (*where, 0.0), abs(worst), 0.0, text, cure),)
+
+
+def _wood_beyond(half: float, at: float, far: float) -> float:
+    """mm of wood beyond the end of a nut of that half width, negative where the nut stands beyond it; all outwards from the centreline. Between
+    the wood `at` the line and `far`, where a corner is rounded, neither stands beyond the other."""
+    return at - half if at >= half or far - at <= 1.0 else min(far - half, 0.0)

@@ -109,7 +109,7 @@ def test_every_kind_of_snag_is_explained_and_found_in_the_help():
 
 PLAIN = {"outline-crosses", "slot-crosses", "no-place", "drilled-and-gone", "cut-and-gone", "cut-otherwise", "marked-otherwise", "glued-otherwise", "blank-too-small", "wood-for-tuner", "slot-too-shallow",
          "post-to-slot-end", "post-not-through", "string-to-face", "string-to-screw", "string-to-post", "string-to-string",
-         "string-off-wood", "string-off-nut", "strings-in-nut", "retainer-no-hole", "retainer-bar", "bit-too-wide", "bit-too-short",
+         "string-off-wood", "nut-step", "string-off-nut", "strings-in-nut", "retainer-no-hole", "retainer-bar", "bit-too-wide", "bit-too-short",
          "wood-left", "template-lost", "ream-short", "no-drill", "drill-size"}
 """Kinds of snags whose sentence is enough."""
 

@@ -187,6 +187,9 @@ CASES = (
     Case("strings-in-nut", _in_nut(40.0, 1.1), 0.3, NOTE, _in_nut(40.0, 1.3)),
     Case("strings-in-nut", _in_nut(40.0, 0.5), -0.3, TIGHT, _in_nut(40.0, 1.3)),
     Case("string-off-wood", necked(9.0), -1.5, SPOILS, necked(10.5)),
+    # A nut of 44 before wood of 49; half a millimetre at either end is filed flush.
+    Case("nut-step", necked(24.5), 2.5, NOTE, necked(22.5), between=("outline", "nut line")),
+    Case("nut-step", necked(20.0), 2.0, NOTE, necked(21.5), between=("outline", "nut line")),
     Case("string-to-post", past_a_post(3.7), 0.2, TIGHT, past_a_post(4.0), between=("a", "b")),
     Case("string-to-post", past_a_post(3.0), -0.5, SPOILS, past_a_post(4.0), between=("a", "b"), within=1e-3),
     Case("string-to-string", crossed(), -0.8, TIGHT, _pair(-10.0, 10.0), between=("a", "b")),

@@ -1,4 +1,5 @@
-"""Strings that start beside the wood at the nut line, by hand; and the outlines of which nothing of the kind is told."""
+"""Strings that start beside the wood at the nut line and steps between it and the nut, by hand; and the outlines of which nothing of the
+kind is told."""
 
 import math
 
@@ -12,8 +13,8 @@ from tests.geometry.checks.cases_strings import necked
 from tests.geometry.checks.heads import OBLONG, head, loop
 
 
-def told(layout: Headstock):
-    return [snag for snag in check(layout).snags if snag.kind == "string-off-wood"]
+def told(layout: Headstock, kind: str = "string-off-wood"):
+    return [snag for snag in check(layout).snags if snag.kind == kind]
 
 
 def strung(*corners, spread: float = 36.0) -> Headstock:
@@ -66,3 +67,44 @@ def test_rounded_corners_and_a_curved_end_are_sound() -> None:
 def test_an_outline_that_begins_beyond_the_nut_line_or_ends_before_it_tells_nothing() -> None:
     assert told(strung((-3.0, 5.0), (3.0, 5.0), (40.0, 60.0), (-40.0, 60.0))) == []
     assert told(strung((-3.0, -60.0), (3.0, -60.0), (3.0, -5.0), (-3.0, -5.0))) == []
+
+
+def square(bass: float, treble: float, **nut) -> Headstock:
+    """A head with straight edges from the nut line on, x in mm, and a nut 44 wide."""
+    return replace(strung((bass, 0.0), (treble, 0.0), (treble, 180.0), (bass, 180.0), spread=20.0), nut=Nut(spread=20.0, **nut))
+
+
+def test_a_nut_narrower_or_wider_than_the_wood_names_the_number_to_type() -> None:
+    snag, = told(square(-24.3, 24.3), "nut-step")
+    assert snag.text == "The nut is 44 mm wide, the outline 48.6 mm at the nut line. The wood stands 2.3 mm beyond it at either end."
+    assert snag.cure == "Type 48.6 mm as the width of the nut (Strings stage), or draw the outline 44 mm wide at the nut line."
+    snag, = told(square(-20.0, 20.0), "nut-step")
+    assert snag.text == "The nut is 44 mm wide, the outline 40.0 mm at the nut line. It stands 2.0 mm beyond the wood at either end."
+    assert told(replace(square(-24.3, 24.3), nut=Nut(spread=20.0, width=48.6)), "nut-step") == []
+
+
+def test_each_end_of_a_nut_is_told_by_itself() -> None:
+    snag, = told(square(-25.0, 21.0), "nut-step")
+    assert snag.text == ("The nut is 44 mm wide, the outline 46.0 mm at the nut line. At the bass edge the wood stands 3.0 mm beyond it. "
+                         "At the treble edge it stands 1.0 mm beyond the wood.")
+    assert (snag.measured, snag.where) == (pytest.approx(3.0), (-22.0, 0.0, 0.0))
+    assert "22 mm to either side of the centreline" in snag.cure
+    snag, = told(square(-22.0, 23.0), "nut-step")
+    assert snag.text.endswith("At the treble edge the wood stands 1.0 mm beyond it.")
+
+
+def test_along_a_slanted_nut_the_step_is_told_square_to_the_centreline() -> None:
+    snag, = told(square(-25.0, 25.0, slant=6.0), "nut-step")
+    assert snag.measured == pytest.approx(3.0)
+    assert told(square(-22.0, 22.0, slant=6.0), "nut-step") == []
+
+
+def test_a_nut_that_ends_in_a_rounded_corner_or_a_flare_has_no_step() -> None:
+    # Corners cut by 2 mm, so 40 wide at the line and 44 behind; edges that flare by 1 in 5 from 44.
+    assert told(strung((-20.0, 0.0), (20.0, 0.0), (22.0, 2.0), (22.0, 180.0), (-22.0, 180.0), (-22.0, 2.0), spread=20.0), "nut-step") == []
+    assert told(strung((-22.0, 0.0), (22.0, 0.0), (34.0, 60.0), (34.0, 180.0), (-34.0, 180.0), (-34.0, 60.0), spread=20.0), "nut-step") == []
+
+
+def test_strings_beside_the_wood_are_told_alone_and_no_step_without_strings() -> None:
+    assert told(square(-9.0, 9.0)) and not told(square(-9.0, 9.0), "nut-step")
+    assert told(replace(square(-30.0, 30.0), strings=()), "nut-step") == []

@@ -36,6 +36,7 @@
 | bar of a retainer and post, or another bar | `retainer-bar` |
 | string and string | `string-to-string` |
 | string and the wood at the nut line | `string-off-wood` |
+| nut and the wood at the nut line | `nut-step` |
 | string and the end of the nut, string and string in it | `string-off-nut`, `strings-in-nut` |
 | string and slot wall, ramp, floor, nut end | `string-to-wall`, `string-to-ramp`, `string-to-floor`, `string-to-nut-end` |
 
