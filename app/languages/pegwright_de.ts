@@ -9064,6 +9064,10 @@
         <translation>Die Marke liegt auf der Ecke daneben; mit Alt bleibt sie, wo Sie loslassen.</translation>
     </message>
     <message>
+        <source>The mirror image would sit on {tuner}: press elsewhere, or switch Mirrored off.</source>
+        <translation>Das Spiegelbild käme auf {tuner} zu sitzen: woanders drücken oder Gespiegelt ausschalten.</translation>
+    </message>
+    <message>
         <source>The name leads to no file.</source>
         <translation>Der Name führt zu keiner Datei.</translation>
     </message>
@@ -17210,6 +17214,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{tuner} (card {card})</source>
         <translation>{tuner} (Karte {card})</translation>
+    </message>
+    <message>
+        <source>{tuner} sits here already: press elsewhere, or Esc and press {tuner} to move it.</source>
+        <translation>Hier sitzt schon {tuner}: woanders drücken, oder Esc, und {tuner} zum Verschieben drücken.</translation>
     </message>
     <message>
         <source>{turned} with the blank turned over</source>

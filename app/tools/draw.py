@@ -98,6 +98,8 @@ def _snapped(snapper: Snapper, state: _State, pointer: Pointer, options: Options
     ahead = chain.edges and options.kind == "straight" and axis is None
     snap = snapper.point(to, mpp, pointer.alt, axis, walls=True, own=own,
                          start=chain.last if options.kind == "straight" else None)
+    if v.distance(snap.point, chain.last) <= TOUCH:
+        return Snap(chain.last)  # nothing is drawn to the node just set, so it lies level with nothing either
     if ahead and options.snapping and not pointer.alt and snap.words in ("", grid_words(options)):
         way = chain.heading
         ray = on_ray(chain.last, ((way, say("straight on")), (v.left(way), say("square to the edge before"))), to,

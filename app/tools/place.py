@@ -27,7 +27,7 @@ from geometry.saying import say
 from geometry.solids.frames import frame
 from geometry.solids.side import tilt_of
 from geometry.tilt_words import tilt_words
-from geometry.vectors import Vec2
+from geometry.vectors import Vec2, distance
 
 What = Literal["tuner", "pin", "hole"]
 
@@ -55,6 +55,7 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
     the pointer, or to the mark under it on a folded edge. Of hardware that
     comes as left and right the other edge takes the mirror image. Typed: a place, or
     for a side tuner how far along its edge. Mirrored: its mirror image comes too.
+    A tuner within the post of another is refused.
     """
     if what == "tuner" and not options.pattern:
         raise GeometryError(say("Choose the hardware to place first."))
@@ -136,7 +137,21 @@ def _added(layout: Headstock, what: What, options: Options, at: Vec2) -> _Made:
     if options.mirrored and abs(plan_point(made, ids[0])[0]) > ON_CENTRELINE:
         made = mirror_copies(made, ids)
         ids = new_ids(layout, made)
+    if what == "tuner":
+        _refuse_upon_another(layout, made, ids)
     return _Made(made, ids, pattern != options.pattern)
+
+
+def _refuse_upon_another(layout: Headstock, made: Headstock, ids: tuple[str, ...]) -> None:
+    """GeometryError where a new tuner, or its mirror image, stands within the post of one that the layout has."""
+    new = [plan_point(made, id) for id in ids]
+    for tuner in layout.tuners:
+        at, reach = plan_point(layout, tuner.id), pattern_of(layout, tuner.pattern).post.diameter / 2
+        upon = [distance(at, point) < reach for point in new]
+        if upon[0]:
+            raise GeometryError(say("{tuner} sits here already: press elsewhere, or Esc and press {tuner} to move it.", tuner=tuner.id))
+        if any(upon):
+            raise GeometryError(say("The mirror image would sit on {tuner}: press elsewhere, or switch Mirrored off.", tuner=tuner.id))
 
 
 def _shown(made: _Made, readout: str, snapped: str, marks: Drawing, takes: tuple[Takes, ...]) -> Shown:

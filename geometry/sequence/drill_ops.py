@@ -63,8 +63,9 @@ def _pin_hole(layout: Headstock, d: Drilling, bore: Drilling | None, wishes: Wis
                 of=d.of, diameter=_dia(d, wishes), start=place(d.start[:2], layout.nut, wishes), also=also,
                 line=square_line(layout.nut))
     both = (d,) if bore is None else (d, bore)
+    title = first(", ".join(_called(one, "pin hole") for one in both))
     return _made(layout, d, "pin hole", words, Setup("drill press", _bit_name(d, drill, wishes), LEVEL, "face"), drill, wishes,
-                 drillings=both, features=tuple(one.of for one in both), stop=d.stop + layout.template.thickness)
+                 title=title, drillings=both, features=tuple(one.of for one in both), stop=d.stop + layout.template.thickness)
 
 
 def _narrow_pin(d: Drilling, every: list[Drilling]) -> Drilling | None:
@@ -143,16 +144,16 @@ def _made(layout: Headstock, d: Drilling, kind: Kind, words: str, setup: Setup, 
           **more: object) -> Operation:
     stop = more.pop("stop", d.stop)
     blocked = more.pop("blocked", "") or _out_of_reach(layout, d, drill, stop, wishes)
-    given = {"features": (d.of,), "drillings": (d,)} | more
+    given = {"title": first(_called(d, kind)), "features": (d.of,), "drillings": (d,)} | more
     given["cautions"] = (*given.get("cautions", ()), *_other_size(drill, d, wishes))
-    return Operation(f"{kind} {d.id}", kind, _title(d, kind), words, setup, stop=stop, blocked=blocked, **given)
+    return Operation(f"{kind} {d.id}", kind, words=words, setup=setup, stop=stop, blocked=blocked, **given)
 
 
-def _title(d: Drilling, kind: Kind) -> str:
+def _called(d: Drilling, kind: Kind) -> str:
     name = d.hole if kind in ("pilot", "edge pilot") else d.of
     if _named_hole(d):
-        return first(name)
-    return f"{first(term('side bore' if kind == 'side bore' else d.operation))} {name}"
+        return name
+    return f"{term('side bore' if kind == 'side bore' else d.operation)} {name}"
 
 
 def _other_size(drill: Drill | None, d: Drilling, wishes: Wishes) -> tuple[str, ...]:

@@ -42,6 +42,8 @@ def pins_before_their_bores(layout: Headstock, ops: Sequence[Operation]) -> Iter
             if apart >= d.radius + pin.diameter / 2:
                 continue
             if apart <= SAME_AXIS and not d.through:
+                if len(pin_op.drillings) > 1 and d.diameter > pin_op.drillings[0].diameter:
+                    continue  # of a bore that is wider than the pin's own wide_before_narrow tells
                 yield Before(op.id, pin_op.id,
                              say("Over the open hole of {pin} the point of the {bit} finds no wood.",
                                  pin=pin.id, bit=op.setup.bit),

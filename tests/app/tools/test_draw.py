@@ -238,6 +238,16 @@ def test_the_wall_of_a_drawn_slot_is_drawn_anew():
     assert kinds(done.layout.slots[1].shape.loop)[:2] == [Cubic, Cubic]
 
 
+@pytest.mark.parametrize("mirrored", [False, True])
+def test_on_the_node_just_set_nothing_is_told_of_it(mirrored):
+    hand = pen(plain(**BARE), mirrored=mirrored)
+    assert hand.click(0.0, 5.0).snapped == ""
+    for at in ((20.0, 5.0), (31.3, 47.7)):
+        assert hand.click(*at).snapped == ""
+        assert hand.move(at[0] + 0.2, at[1] + 0.1).snapped == ""
+    assert "level with node 3 of this line" in hand.move(60.0, 47.7).snapped
+
+
 def test_what_is_taken_back_is_no_longer_told_of():
     hand = pen(plain(**BARE))
     for at in ((0.0, 5.0), (20.0, 5.0), (31.3, 47.7)):

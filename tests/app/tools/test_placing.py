@@ -45,6 +45,26 @@ def test_a_side_tuner_follows_the_nearest_edge_or_its_mark():
     assert done.held == ("bass side 1",) and hand.running.over
 
 
+@pytest.mark.parametrize("pattern", [FACE, SIDE])
+def test_a_tuner_is_not_set_on_another(pattern):
+    """A second press, where the first has set one: told while the pointer is there, and no step."""
+    first = placing(plain(), "tuner", pattern=pattern).press(-35.2, 120.3)
+    id, at = first.held[0], plan_point(first.layout, first.held[0])
+    hand = placing(first.layout, "tuner", pattern=pattern)
+    assert hand.move(at[0] + 0.4, at[1] + 0.3).layout is first.layout
+    shown = hand.press(at[0] + 0.4, at[1] + 0.3)
+    assert not hand.running.over and shown.readout == f"{id} sits here already: press elsewhere, or Esc and press {id} to move it."
+    assert f"{id} sits here already" in hand.type(f"{at[0]}; {at[1]}").readout
+    assert hand.press(at[0], at[1] + 40.0).name.startswith("Add")
+
+
+def test_a_mirror_image_is_not_set_on_another_tuner():
+    first = placing(plain(), "tuner", pattern=FACE).press(-20.2, 90.3)
+    hand = placing(first.layout, "tuner", pattern=FACE, mirrored=True)
+    assert hand.press(20.0, 90.0).readout == f"The mirror image would sit on {first.held[0]}: press elsewhere, or switch Mirrored off."
+    assert not hand.running.over
+
+
 def test_pins_and_holes():
     pin = placing(plain(), "pin", pin_diameter=5.0).press(0.2, 120.2)
     assert pin.layout.pins[-1].at == (0.0, 120.0) and pin.layout.pins[-1].diameter == 5.0

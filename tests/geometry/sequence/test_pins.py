@@ -30,6 +30,7 @@ from geometry.layout import (
 )
 from geometry.sequence import NoPins, operations, propose_pins
 from geometry.sequence.pin_places import later_holes, places
+from geometry.sequence.precedence import precedence
 from geometry.solids import holes
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance import gaps
@@ -156,6 +157,24 @@ def test_a_later_bore_serves_with_what_its_deepest_counterbores_leave(deep: floa
     tuners = tuple(REPLACE(front, id=id, place=FreePlace(at=at, turn=0.0)) for id, at in (("one", (-20.0, 20.0)), ("two", (20.0, 160.0))))
     layout = stocked(tuners=tuners, patterns=(stepped,), slots=(), holes=(), pins=())
     assert len(later_holes(layout)) == (2 if serves else 0)
+
+
+def test_a_pin_in_a_counterbored_bore_names_it_and_waits_for_the_counterbore_for_one_reason() -> None:
+    """Two bores of 6.5 mm, 9 mm wide from the back: the pin's step is the bore's too, and the counterbore on its axis comes first."""
+    stepped = REPLACE(FACE, bores=(Bore(role="post", diameter=6.5, surface="face"),
+                                   Bore(role="counterbore", diameter=9.0, surface="back", depth=8.0)))
+    front = stocked().tuners[0]
+    tuners = tuple(REPLACE(front, id=id, place=FreePlace(at=at, turn=0.0)) for id, at in (("one", (-20.0, 20.0)), ("two", (20.0, 160.0))))
+    layout = stocked(tuners=tuners, patterns=(stepped,), slots=(), holes=(), pins=())
+    layout = REPLACE(layout, pins=propose_pins(layout))
+    ops = operations(layout)
+    pin, = (op for op in ops if op.kind == "pin hole" and "one" in op.features)
+    assert pin.title == "Locating pin hole nut pin, post bore one"
+    wide, = (op for op in ops if op.kind == "counterbore" and "one" in op.features)
+    assert [edge.first for edge in precedence(layout, ops) if {edge.first, edge.then} == {pin.id, wide.id}] == [wide.id]
+    apart = REPLACE(layout, pins=(REPLACE(layout.pins[0], diameter=4.0), layout.pins[1]))
+    edges = [edge for edge in precedence(apart, operations(apart)) if edge.first == wide.id and edge.then.startswith("pin hole") and "nut pin" in edge.then]
+    assert len(edges) == 1 and "nut pin" in edges[0].reason, "a narrower pin has the rule of pins alone"
 
 
 @pytest.mark.parametrize(("low_y", "diameter", "serves"), [(90.0, 6.5, True), (75.0, 6.5, False), (90.0, 8.0, False)])
