@@ -3,6 +3,8 @@ when they are dragged."""
 
 from __future__ import annotations
 
+import math
+
 from app.tools import typed, words
 from app.tools.hit import Target
 from app.tools.options import Options
@@ -27,6 +29,7 @@ class SizeGrip:
         self.origin = target.at
         self._held = (target.id,)
         self._path, self._axis, self._factor, self._least = _reading(layout, target)
+        self._most = layout.blank.tip if target.part == "scarf" else math.inf  # past the tip there is no line to be taken again
         self._start = float(get_field(layout, self._path))
         self._word = {"nut end": say("width"), "ear": say("width"), "outer string": say("first to last")}.get(
             target.kind, say("scarf joint") if target.part == "scarf" else term(str(target.part)))
@@ -36,7 +39,7 @@ class SizeGrip:
     def move(self, to: Vec2, pointer: Pointer) -> Shown:
         value = self._start + self._factor * (to[self._axis] - self.origin[self._axis])
         step = self._options.grid if self._options.snapping and not pointer.alt else None
-        value = max(self._least, round(round(value / step) * step, 6) if step else round(value, 2))
+        value = min(max(self._least, round(round(value / step) * step, 6) if step else round(value, 2)), self._most)
         snapped = grid_words(self._options) if step else ""
         return Shown(set_field(self._layout, self._path, value), (),
                      f"{self._word} {words.length(value, self._options.unit)}", snapped, self._held)

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QAction, QFont, QGuiApplication, QKeySequence
 from PySide6.QtWidgets import QApplication, QMenu
+from shiboken6 import isValid
 
 from app.look import sizes
 from app.look.descendants import below
@@ -98,7 +99,7 @@ class Looks(QObject):
 
     # ---- the desktop --------------------------------------------------------
     def _desktop_colours(self, _scheme: Qt.ColorScheme) -> None:
-        if colour_choice(self._w.settings) == SYSTEM:
+        if colour_choice(self._w.settings) == SYSTEM and chosen_theme(self._w.settings) is not theme():  # each window hears of it
             self._take_colours()
 
     def _desktop_letters(self, _font: QFont) -> None:
@@ -120,6 +121,7 @@ class Looks(QObject):
         """Repaint a window and its dialogs in the colours and with letters of the size in use."""
         window = self._w
         before = self._factor > 0
+        in_hand = [part.focusWidget() for part in (window, *below(window)) if part.isWindow()] if before else []
         if before:  # there may be pages that nobody sees
             for part in list(below(window)):
                 if hasattr(part, "let_unseen_go"):
@@ -134,6 +136,9 @@ class Looks(QObject):
                 sizes.follow(window)
             self._factor = sizes.sizes().factor
             window.splitter.share_out()
+        for part in in_hand:  # the toolkit lays the buttons of a question anew, and gives the keyboard to the first that it shows
+            if part is not None and isValid(part):
+                part.setFocus()
         for key, action in self._colours.items():
             action.setChecked(key == colour_choice(window.settings))
         percent = letter_choice(window.settings)

@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QGuiApplication
-from PySide6.QtWidgets import QApplication, QDialog, QWidget
+from PySide6.QtWidgets import QApplication, QDialog, QMessageBox, QWidget
 
 from app.help.window import HelpWindow
 from app.look.theme import DAY, LAMP, Theme, theme
@@ -71,6 +71,18 @@ def test_dialogs_that_are_open_follow(bench, qtbot, desktop, make):
     desktop(Qt.ColorScheme.Dark)
     assert shares(dialog, DAY) == 0 and shares(dialog, LAMP) > 0.4
     dialog.reject()
+
+
+def test_a_question_that_is_open_keeps_the_button_that_enter_presses(bench, desktop):
+    question = QMessageBox(bench.window)
+    question.addButton("Throw it away", QMessageBox.ButtonRole.DestructiveRole)
+    keep = question.addButton("Keep it", QMessageBox.ButtonRole.RejectRole)
+    question.setDefaultButton(keep)
+    question.show()
+    on_screen(question)
+    desktop(Qt.ColorScheme.Dark)
+    assert question.focusWidget() is keep and keep.isDefault()
+    question.reject()
 
 
 def test_the_preview_of_the_sheets_follows(bench, desktop):

@@ -4,15 +4,16 @@ import os
 
 import pytest
 from msgspec.structs import replace
-from PySide6.QtCore import QCoreApplication, QEvent
-from PySide6.QtGui import QFileOpenEvent
+from PySide6.QtCore import QCoreApplication, QEvent, Qt
+from PySide6.QtGui import QFileOpenEvent, QGuiApplication
 from shiboken6 import isValid
 
 from app.document.leftovers import leftovers
 from app.formats import headstock
 from app.look.theme import LAMP, theme
-from app.window import ask
+from app.window import ask, colours
 from app.window.demo import demo
+from app.window.looks import Looks
 from geometry.edits import move_features
 from geometry.lengths import spoken
 
@@ -191,6 +192,14 @@ def test_lamplight_is_lit_in_every_window(bench, windows):
     assert bench.window.actions_["lamp"].isChecked()
     windows.empty()
     assert theme() is LAMP
+
+
+def test_each_is_painted_once_when_the_desktop_changes_its_colours(bench, windows, tmp_path, monkeypatch):
+    second, painted = windows.open(written(tmp_path / "second.headstock.json", "second")), []
+    monkeypatch.setattr(colours, "desktop_is_dark", lambda: True)
+    monkeypatch.setattr(Looks, "paint", lambda looks: painted.append(looks))
+    QGuiApplication.styleHints().colorSchemeChanged.emit(Qt.ColorScheme.Dark)
+    assert painted == [bench.window.looks, second.looks]
 
 
 def test_the_snags_of_each_are_its_own(bench, windows):

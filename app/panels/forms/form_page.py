@@ -197,7 +197,7 @@ class FormPage(QWidget):
         sentence, drawing = explained(self.rows[widget.property("row")])
         if drawing:
             from app.help.tip import pictured
-            QToolTip.showText(event.globalPos(), pictured(sentence, drawing, self.palette()), child)
+            QToolTip.showText(event.globalPos(), pictured(sentence, drawing), child)
         return bool(drawing)
 
     def _row(self) -> tuple[FieldRow, QWidget]:

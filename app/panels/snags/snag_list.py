@@ -47,7 +47,7 @@ class SnagModel(QAbstractListModel):
             return None if chance is None else chance.words(self.unit)
         if role == Qt.ItemDataRole.ToolTipRole:
             from app.help.tip import pictured
-            return pictured(KINDS[snag.kind].why, drawing_of(snag.kind), self.parent().palette())
+            return pictured(KINDS[snag.kind].why, drawing_of(snag.kind))
         return None
 
     def show_chances(self, chances: Chances) -> bool:

@@ -13,7 +13,7 @@ from app.help.pictures import picture
 from app.help.snags import DRAWN, drawing_of, snag_words
 from app.help.tip import _encoded, drawn, pictured
 from app.look.descendants import below
-from app.look.theme import THEMES
+from app.look.theme import LAMP, THEMES, use_theme
 from app.panels import pages
 from app.panels.accuracy_rows import accuracy_rows
 from app.panels.describe import describe, nut_rows
@@ -129,8 +129,14 @@ def test_a_drawing_of_a_tip_shows_something_and_stays_inside(qapp, theme):
 
 
 def test_a_tip_without_a_drawing_is_its_sentence(qapp):
-    assert pictured("Of the pin.", "", qapp.palette()) == "Of the pin."
-    assert pictured("A & B.", "rail and web", qapp.palette()).startswith("<p>A &amp; B.</p><img ")
+    assert pictured("Of the pin.", "") == "Of the pin."
+    assert pictured("A & B.", "rail and web").startswith("<p>A &amp; B.</p><img ")
+
+
+def test_a_drawing_of_a_tip_is_in_the_colours_in_use(qapp):
+    day = pictured("A.", "rail and web")
+    use_theme(LAMP)
+    assert pictured("A.", "rail and web") != day
 
 
 def test_a_drawing_is_made_when_its_tip_is_asked_for_and_not_with_the_form(qtbot):
@@ -149,6 +155,6 @@ def test_a_drawing_is_made_when_its_tip_is_asked_for_and_not_with_the_form(qtbot
         QToolTip.hideText()
         at = QPoint(2, 2)
         QApplication.sendEvent(child, QHelpEvent(QEvent.Type.ToolTip, at, child.mapToGlobal(at)))
-        qtbot.waitUntil(lambda: QToolTip.text() == pictured(sentence, drawing, form.palette()))
+        qtbot.waitUntil(lambda: QToolTip.text() == pictured(sentence, drawing))
         assert "<img " in QToolTip.text() and _encoded.cache_info().misses == 1, number
     QToolTip.hideText()
