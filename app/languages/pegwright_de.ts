@@ -8228,6 +8228,10 @@
         <translation>Die Fräser, Hülsen, Bohrer und Maschinen, die Sie haben, durch Maße beschrieben. Die Pläne verwenden nichts anderes.</translation>
     </message>
     <message>
+        <source>The blank goes on beyond this paper.</source>
+        <translation>Der Rohling geht über dieses Papier hinaus.</translation>
+    </message>
+    <message>
         <source>The blank has to hold the whole outline and more.</source>
         <translation>Der Rohling muss den ganzen Umriss und mehr enthalten.</translation>
     </message>

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from functools import partial
 
 from msgspec import Struct
@@ -143,15 +143,26 @@ def _at_page(number: int, pages: int) -> str:
 
 
 def _tiled(part: Part, paper: str) -> tuple[Part, Tiling]:
-    """The part and its pages; drawn tighter, or turned to the side, where that saves paper."""
-    best, pages = part, _tiles(part, paper)
-    for tried in filter(None, (part.tight, *(turned(one) for one in (part, part.tight) if one is not None))):
+    """The part and its pages; drawn tighter, turned to the side, or no longer than its marks, where that saves paper."""
+    ways = _ways(part)
+    best = next(ways)
+    pages = _tiles(best, paper)
+    for tried in ways:
         if len(pages.tiles) == 1:
             break
         other = _tiles(tried, paper)
         if len(other.tiles) < len(pages.tiles) and (not tried.turned or len(other.tiles) == 1):
             best, pages = tried, other
     return best, pages
+
+
+def _ways(part: Part) -> Iterator[Part]:
+    """How a part may be drawn, the fullest way first."""
+    upright = [one for one in (part, part.tight) if one is not None]
+    yield from upright
+    yield from map(turned, upright)
+    if part.short is not None:
+        yield from _ways(part.short())
 
 
 def _tiles(part: Part, paper: str) -> Tiling:

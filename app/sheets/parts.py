@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import partial
 
 from msgspec import Struct
 from msgspec.structs import replace
@@ -36,6 +37,10 @@ EDGE_NAME, BEHIND, MIDWAY = 2.0, 12.0, (0.5, 0.3, 0.7, 0.2, 0.8)
 from the nut line to the tip."""
 FACE = 2.0
 """Height of the word on the face, mm."""
+BARE = 15.0
+"""Of a blank that goes on beyond its marks a short wrap paper covers so much, mm: the name of the back stands behind the nut line."""
+OF_BLANK = {"blank", "fold", "centreline"}
+"""Styles of the lines on the wrap that run as far as the blank does."""
 
 
 class Part(Struct, frozen=True):
@@ -50,6 +55,8 @@ class Part(Struct, frozen=True):
     """what has to be printed of it, mm in drawing coordinates"""
     tight: Part | None = None
     """the same with its names inside or left out, for a paper on which that saves a page"""
+    short: Callable[[], Part] | None = None
+    """makes the same without the bare ends of a long blank, likewise"""
     turned: bool = False
     """whether the nut lies to the left on the page, see `turned`"""
 
@@ -58,7 +65,7 @@ def turned(part: Part) -> Part:
     """The same lying on its side, the nut to the left and the bass edge up: for a paper whose longer side it needs."""
     drawing = tuple(mapped(mark, LYING) for mark in part.drawing)
     x0, y0, x1, y1 = part.box
-    return replace(part, drawing=drawing, box=(y0, -x1, y1, -x0), tight=None, turned=True)
+    return replace(part, drawing=drawing, box=(y0, -x1, y1, -x0), tight=None, short=None, turned=True)
 
 
 def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
@@ -93,14 +100,27 @@ def _back_part(back: Drawing, line: str) -> Part:
 
 
 def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
-    """The wrap paper with its names outside, and inside for a tight paper: a bore that misses the blank does not stretch it."""
+    """The wrap paper, and a short one where the blank goes on bare for more than BARE beyond what is marked on it."""
+    made = _wrap(layout, waste)
+    blank = layout.blank
+    _, low, _, high = drawing_box(mark for mark in made.drawing if mark.style not in OF_BLANK and not isinstance(mark, Label))
+    behind, tip = min(blank.behind, max(BARE - low, 0.0)), min(blank.tip, high + BARE)
+    if (behind, tip) == (blank.behind, blank.tip):
+        return made
+    shorter = replace(layout, blank=replace(blank, behind=behind, tip=tip))
+    return replace(made, short=partial(_wrap, shorter, waste, say("The blank goes on beyond this paper.")))
+
+
+def _wrap(layout: Headstock, waste: Sequence[Waste], more: str = "") -> Part:
+    """The paper for that blank with its names outside, and inside for a tight paper: a bore that misses the blank does not stretch it.
+    `more` is said in its note."""
     blank = layout.blank
     x0, y0, x1, y1 = blank_box(blank)
     drawing = (*wrap_drawing(layout), *_waste(waste))
     inside = tuple(mark for mark in drawing if not isinstance(mark, Label) or y0 <= mark.at[1] <= y1)
     names = [mark_box(mark) for mark in drawing if isinstance(mark, Label) and mark.at[1] > y1]
     made = Part(say("Wrap paper"), say("Cut it out, fold it back along both fold lines and glue it on the square blank, "
-                                  "{line} on {line}: it marks the face and both edges.", line=square_line(layout.nut)), _wrap_note(layout, bool(waste)),
+                                  "{line} on {line}: it marks the face and both edges.", line=square_line(layout.nut)), _wrap_note(layout, bool(waste), more),
                 drawing, box_of_all([(x0 - PADDING, y0 - WORDS_OUTSIDE, x1 + PADDING, y1 + WORDS_OUTSIDE), *names]))
     room = Room(inside)
     titles = room.put([[Label(term("face"), at, FACE, "note", "blank", anchor=anchor)] for at, anchor in (
@@ -114,8 +134,8 @@ def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
     return replace(made, tight=replace(made, drawing=(*inside, *titles), box=box))
 
 
-def _wrap_note(layout: Headstock, waste: bool) -> str:
-    """What there is to be known of the marks on it."""
+def _wrap_note(layout: Headstock, waste: bool, more: str) -> str:
+    """What there is to be known of the marks on it, and `more`."""
     said = []
     if any(not d.upright for hole in holes(layout) for d in hole.drillings):
         said.append(say("Edges: diameter, tilt of the table and the end that is raised for it, stop from the square edge to full diameter."))
@@ -123,7 +143,7 @@ def _wrap_note(layout: Headstock, waste: bool) -> str:
         said.append(say("Thin circles in the slots: waste holes."))
     if drilled_later(layout):
         said.append(say("Screws beside side bores have no mark: drill them by hand through the plate, on the finished edge."))
-    return " ".join(said)
+    return " ".join(filter(None, (*said, more)))
 
 
 def _waste(waste: Sequence[Waste]) -> Drawing:
