@@ -13142,7 +13142,7 @@
     </message>
     <message>
         <source>line of the scarf joint</source>
-        <translation>Linie der Schäftung</translation>
+        <translation>Fuge der Schäftung</translation>
     </message>
     <message>
         <source>list</source>
