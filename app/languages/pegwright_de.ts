@@ -1728,10 +1728,6 @@
         <translation>Flügel nahe beieinander</translation>
     </message>
     <message>
-        <source>Buttons of the row point</source>
-        <translation>Flügel der Reihe zeigen</translation>
-    </message>
-    <message>
         <source>By how much all of it takes you longer (above 1) or shorter (below 1).</source>
         <translation>Um wie viel alles bei Ihnen länger dauert (über 1) oder kürzer (unter 1).</translation>
     </message>
@@ -6602,6 +6598,10 @@
     <message>
         <source>Row stands in from the edge</source>
         <translation>Reihe steht von der Kante ab</translation>
+    </message>
+    <message>
+        <source>Row's buttons point</source>
+        <translation>Richtung der Flügel</translation>
     </message>
     <message>
         <source>Rule the paper.</source>

@@ -17,7 +17,7 @@ def direction_rows(layout: Headstock, row: Row, member: str) -> list[FieldRow]:
     """The heading and the buttons of a straight row, asked of one of its members."""
     rows = [FieldRow(say("Row heads"), "angle", row.run.heading, partial(set_row_heading, layout, row.id),
                      help=say("Counter-clockwise from straight across to the treble side. Buttons that all point one way turn with it.")),
-            FieldRow(say("Buttons of the row point"), "angle", row.run.turn, partial(set_turn, layout, member),
+            FieldRow(say("Row's buttons point"), "angle", row.run.turn, partial(set_turn, layout, member),
                      optional=True, empty=say("each to the edge"),
                      help=say("All one way, as tuners on one plate do: counter-clockwise from straight across to the treble side. Left empty "
                               "each points squarely at its nearest edge."))]

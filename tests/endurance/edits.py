@@ -19,7 +19,7 @@ from geometry.edits import clipping, hand_cuts, hardware, holes, imported, mirro
 from geometry.edits import rack as rack_edits
 from geometry.edits.nut_end import end_along_nut
 from geometry.edits.retainers import add_retainer
-from geometry.layout import EdgePlace, FreePlace, Headstock, Picture, RowPlace, StraightSlot, feature_ids
+from geometry.layout import EdgePlace, FreePlace, Headstock, Picture, RowPlace, StraightRun, StraightSlot, feature_ids
 from geometry.layout.names import OUTLINE
 from geometry.layout.outline import loop_path
 from geometry.layout.slots import slot_path, straight_path
@@ -283,6 +283,16 @@ def on_loop(function: Callable, *more: Callable) -> Edit:
     return edit
 
 
+def on_line(function: Callable[[Headstock, str, random.Random], Headstock]) -> Edit:
+    """An edit of a straight row, mostly; of one made for it where there is none."""
+    def edit(layout: Headstock, chance: random.Random) -> Headstock:
+        if not any(isinstance(row.run, StraightRun) for row in layout.rows):
+            layout = edits.make_row(layout, alike(layout, chance), "straight")
+        rows = [row.id for row in layout.rows if isinstance(row.run, StraightRun) or chance.random() < 0.1]
+        return function(layout, any_of(chance, rows), chance)
+    return edit
+
+
 def part(chance: random.Random) -> float:
     return chance.choice((chance.random(), chance.random(), 0.0, 1.0, far(chance)))
 
@@ -350,8 +360,8 @@ EDITS: dict[str, Edit] = {
     "set_pattern": set_hardware,
     "set_place": set_place,
     "set_radius": on_loop(edits.set_radius, far),
-    "set_row_heading": lambda l, c: edits.set_row_heading(l, any_of(c, [r.id for r in l.rows]), c.choice((c.uniform(-360, 360), far(c)))),
-    "square_row": lambda l, c: edits.square_row(l, any_of(c, [r.id for r in l.rows])),
+    "set_row_heading": on_line(lambda l, row, c: edits.set_row_heading(l, row, c.choice((c.uniform(-360, 360), far(c))))),
+    "square_row": on_line(lambda l, row, c: edits.square_row(l, row)),
     "set_row_spacing": lambda l, c: edits.set_row_spacing(l, any_of(c, [r.id for r in l.rows]), length(c)),
     "set_slot_length": lambda l, c: edits.set_slot_length(l, slot(l, c), c.choice((length(c), 60.0)), c.choice(("nut", "tip"))),
     "set_slot_width": lambda l, c: edits.set_slot_width(l, slot(l, c), length(c)),

@@ -28,7 +28,7 @@ def test_a_straight_row_is_asked_for_the_way_of_its_buttons_until_they_are_squar
     layout, square, members = plain(), "Point its buttons square to the row", ("line 0", "line 1", "line 2")
     for page in (describe(layout, "line 1", "mm"), several(layout, members, "mm")):
         asked = {row.label: row for row in page.fields}
-        way = asked["Buttons of the row point"]
+        way = asked["Row's buttons point"]
         assert (way.value, way.optional, way.empty) == (None, True, "each to the edge") and way.change(None) == layout
         assert way.change(200.0).row("line").run.turn == 200.0
         made = asked[square].change(None)
