@@ -1488,6 +1488,18 @@
         <translation>Aus wenigen Zahlen begonnen; jedes Teil lässt sich ändern.</translation>
     </message>
     <message>
+        <source>Behind the nut line the neck hangs below the head, {drop} on each {base} of it: raise the head on a board, or let the neck hang over the edge of the table.</source>
+        <translation>Hinter der Sattellinie hängt der Hals tiefer als die Kopfplatte, {drop} auf je {base}: die Kopfplatte auf ein Brett legen oder den Hals über die Tischkante hängen lassen.</translation>
+    </message>
+    <message>
+        <source>Behind the nut line the neck leans to the fence, {drop} on each {base} of it: let the fence end there.</source>
+        <translation>Hinter der Sattellinie neigt sich der Hals zum Anschlag hin, {drop} auf je {base}: den Anschlag dort enden lassen.</translation>
+    </message>
+    <message>
+        <source>Behind the nut line the neck stands up, {drop} on each {base} of it: turn it away from the column, clear of quill and handle.</source>
+        <translation>Hinter der Sattellinie steht der Hals hoch, {drop} auf je {base}: von der Säule weg drehen, frei von Pinole und Hebel.</translation>
+    </message>
+    <message>
         <source>Behind the post</source>
         <translation>Hinter der Welle</translation>
     </message>

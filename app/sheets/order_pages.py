@@ -19,6 +19,7 @@ from geometry.drawing.shapes import rectangle, straight
 from geometry.lengths import spoken
 from geometry.saying import count, say
 from geometry.sequence import Counts, Operation
+from geometry.sequence.neck_hangs import neck_words
 from geometry.terms import term
 from geometry.units import UNPARTED
 
@@ -42,9 +43,9 @@ def order_blocks(work: Work, card: Mapping[str, int], width: float, sides: str =
         blocks.append(of_marks([*lines, Stroke(rectangle(0.0, low - 1.4, width, 0.0), "outline")], -low + 3.6, keep=True))
     blocks += [paragraph(text, width) for text in (*_standing(work), *troubles(work)) if text]
     for run in work.set_ups:
-        again = _set_up(run[0], width, continued=True)
+        again = _set_up(work, run[0], width, continued=True)
         rows = [replace(_step(work, op, card.get(op.id), width), head=again.placed, head_height=again.height) for op in run]
-        blocks += [_set_up(run[0], width), *rows, space(1.4)]
+        blocks += [_set_up(work, run[0], width), *rows, space(1.4)]
     return blocks + _reasons(work, width)
 
 
@@ -121,14 +122,18 @@ def troubles(work: Work) -> list[str]:
     return said
 
 
-def _set_up(first: Operation, width: float, continued: bool = False) -> Block:
+def _set_up(work: Work, first: Operation, width: float, continued: bool = False) -> Block:
     """A grey line with the machine and everything to set on it, each setting whole on a line; it stands again where its steps go on on
-    another page."""
+    another page, without what there is to mind of the neck."""
     text = first.setup.words(spoken())
     if continued:
         text = say("{set_up} (continued)", set_up=text)
     parts = (part.replace(" ", UNPARTED) if text_width(part, READ) < width / 2 else part for part in (text[0].upper() + text[1:]).split(", "))
     lines, y = block(", ".join(parts), (1.5, -1.6), READ, width - 3.0)
+    neck = neck_words(work.layout, first.setup, spoken())
+    if neck and not continued:
+        more, y = block(say("Mind: {text}", text=neck), (1.5, y), READ, width - 3.0)
+        lines += more
     low = y - 0.1
     return of_marks([Area(rectangle(0.0, low, width, 0.0), "wood"), *lines], -low + 1.2, keep=True)
 

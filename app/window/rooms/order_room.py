@@ -24,6 +24,7 @@ from geometry.layout import Headstock, Piece
 from geometry.lengths import speaking
 from geometry.saying import count, say
 from geometry.sequence import Wishes, legal_span, moved
+from geometry.sequence.neck_hangs import neck_words
 from geometry.terms import term
 from geometry.units import LengthUnit
 
@@ -161,6 +162,8 @@ class OrderRoom(PlanningRoom):
         views: StepViews = step_views(work.layout, work.steps, number - 1, work.ops, self.window.unit)
         why = work.blocked(op)
         op = replace(op, cautions=(why, *op.cautions)) if op.id in work.to_go_on else replace(op, blocked=why)
+        neck = neck_words(work.layout, op.setup, self.window.unit)
+        op = replace(op, cautions=(*op.cautions, neck)) if neck else op
         words = step_words(op, by_id, work.heeded, work.broken, work.number, work.estimate[op.id], views.state, self.window.unit)
         self.centre.show_count(number - 1, len(work.steps), f"{number}  {op.title}")
         x0, y0, x1, y1 = views.box

@@ -64,3 +64,16 @@ def test_pictures_are_smaller_where_that_saves_a_page():
         assert [rows(blocks) for blocks in stage_blocks(of, plan_work(of), WIDE)] == [wide, small]
     for paper in ("A4", "Letter"):
         assert section("slotted", "Running order", paper).count("The piece, stage by stage") == 1
+
+
+def test_every_set_up_at_the_drill_press_tells_of_a_neck_that_is_glued_on():
+    """At 12° it hangs 100 sin 12° = 20.8 mm lower on 100 mm; once for each set-up with that side up, and not where its steps go on."""
+    head = layout("demo")
+    joined = msgspec.structs.replace(head, blank=msgspec.structs.replace(head.blank, scarf=60.0), nut=msgspec.structs.replace(head.nut, pitch=12.0))
+    work = plan_work(joined)
+    text = words(pages(joined, "A4", ()), "Running order")
+    ups = [run[0].setup.side for run in work.set_ups if run[0].setup.machine == "drill press"]
+    for side, says in (("face", "hangs below the head"), ("back", "stands up"), ("treble edge", "leans to the fence")):
+        assert text.count(says) == ups.count(side) > 0, side
+    assert "hangs below the head, 20.8 mm on each 100 mm of it" in text
+    assert "the neck hangs" not in words(pages(head, "A4", ()), "Running order")
