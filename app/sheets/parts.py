@@ -37,8 +37,9 @@ EDGE_NAME, BEHIND, MIDWAY = 2.0, 12.0, (0.5, 0.3, 0.7, 0.2, 0.8)
 from the nut line to the tip."""
 FACE = 2.0
 """Height of the word on the face, mm."""
-BARE = 15.0
-"""Of a blank that goes on beyond its marks a short wrap paper covers so much, mm: the name of the back stands behind the nut line."""
+BARE = (14.0, 10.0)
+"""Of a blank that goes on beyond its marks a short wrap paper covers so much behind the nut, where the name of the back stands, and at the
+tip, mm."""
 OF_BLANK = {"blank", "fold", "centreline"}
 """Styles of the lines on the wrap that run as far as the blank does."""
 
@@ -100,11 +101,11 @@ def _back_part(back: Drawing, line: str) -> Part:
 
 
 def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
-    """The wrap paper, and a short one where the blank goes on bare for more than BARE beyond what is marked on it."""
+    """The wrap paper, and a short one where the blank goes on bare farther than BARE beyond what is marked on it."""
     made = _wrap(layout, waste)
     blank = layout.blank
     _, low, _, high = drawing_box(mark for mark in made.drawing if mark.style not in OF_BLANK and not isinstance(mark, Label))
-    behind, tip = min(blank.behind, max(BARE - low, 0.0)), min(blank.tip, high + BARE)
+    behind, tip = min(blank.behind, max(BARE[0] - low, 0.0)), min(blank.tip, high + BARE[1])
     if (behind, tip) == (blank.behind, blank.tip):
         return made
     shorter = replace(layout, blank=replace(blank, behind=behind, tip=tip))
