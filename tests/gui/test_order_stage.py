@@ -82,6 +82,12 @@ def test_next_morning_the_stage_begins_at_the_first_step_that_is_left(bench, qtb
     assert order.at == plan.steps[2].id and order.panel.list.currentIndex().row() > 0
     assert f"7 of 55 done, about {order.work.hours_left:.1f} hours left" in order.panel.counted
     assert order.work.hours_left < order.work.counts.hours.total - 0.5
+    order.go_to(plan.steps[1].id)
+    bench.window.document.record("done again", lambda book: book)
+    assert order.at == plan.steps[1].id
+    bench.window.document.replace(bench.layout, None)
+    bench.planned("order")
+    assert order.at == plan.steps[2].id, "so does a layout that is opened in its place"
 
 
 def test_words_of_a_set_up_in_further_lines_stand_as_far_from_the_edge_below_as_above(bench, order):

@@ -53,6 +53,8 @@ class OrderRoom(PlanningRoom):
         self.strip = self.centre.title
         self.work: Work | None = None
         self.at = ""
+        self._opened = window.document.opened
+        """of which layout that step is: others have steps of the same name"""
         self._base: Work | None = None
         self.plan_over(self.centre, WORDS, self.centre.parts)
         steps = self.panel.list
@@ -112,8 +114,8 @@ class OrderRoom(PlanningRoom):
         self.panel.list.give_up()  # a step in the hand may not be there any more
         self.work = work
         ids = list(work.order.steps)
-        if self.at not in ids:
-            self.at = next(iter(work.open or ids), "")
+        if self.at not in ids or self._opened != self.window.document.opened:
+            self.at, self._opened = next(iter(work.open or ids), ""), self.window.document.opened
         self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit, work.done, work.begun, work.blocked, work.to_go_on), self.at,
                               bool(work.layout.order))
         called = {op.id: op.called for op in work.ops}
