@@ -1,15 +1,19 @@
-"""Locating pins: enough of them, in the wood of the blank, out of the way of side bores as holes that are there are, and mirrored where the
-template turns over."""
+"""Locating pins: enough of them, in the wood of the blank, out of the way of side bores as holes and pockets that are there are, and mirrored
+where the template turns over."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Iterable
 
+import numpy as np
+import shapely
+
 from geometry import vectors as v
 from geometry.checks import router
 from geometry.checks.around import Around
 from geometry.checks.hole_pairs import wanted
+from geometry.checks.hole_walls import wanted_to_slot
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BLANK, NOTE, TEMPLATE, TIGHT, Snag, grade, short
@@ -19,17 +23,22 @@ from geometry.layout.pin_pairs import SAME, missed, standing_in
 from geometry.layout.shop import Margins
 from geometry.layout.slots import Pin
 from geometry.saying import say
+from geometry.solids.drilling import Drilling
 from geometry.solids.walls import Wall
-from geometry.tolerance import TOUCH
+from geometry.tolerance import FLAT, TOUCH
+from geometry.vectors import Vec2, Vec3
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """A note when the template can use fewer than two locating pins and there is a slot to rout; a snag where they are not mirrored and have to be, and for
-    each that stands in the waste in the way of a side bore, as for a hole that is there already."""
+    each that stands in the waste in the way of a side bore, as for a hole or a pocket that is there already."""
     layout = scene.layout
     for item in scene.items:
         if item.what != "tuner" and item.drillings[0].waste_too:
             yield from scene.memo.snags(_in_the_way, scene.sides, item, layout.margins)
+    for opening in scene.openings:
+        if opening.there and not opening.crosses:
+            yield from scene.memo.snags(_pocket_in_the_way, scene.sides, opening, layout.margins)
     usable = scene.memo.of(_usable, scene.outline, layout.pins, layout.template.board)
     if layout.to_rout and len(usable) < 2:
         yield scene.memo.of(_few, layout.pins, usable, layout.blank)
@@ -88,21 +97,53 @@ def _in_the_way(item: Item, other: Item, margins: Margins) -> tuple[Snag, ...]:
     measured, needed = (math.hypot(max(0.0, beside), past) if past else beside) - radius, wanted(bore, hole, margins)
     if near == seat or not short(measured, needed):
         return ()
-    words, lacking = {"bore": name(bore), "other": other.id}, into(measured)
+    away = v.sub(at, near)
+    way = v.unit(away) if v.norm(away) > TOUCH else plan(item.frame.u)
+    return (_met(item, bore, other.id, hole.there, (*near, z), measured, needed, v.scale(way, needed - measured)),)
+
+
+def _pocket_in_the_way(item: Item, pocket: Opening, margins: Margins) -> tuple[Snag, ...]:
+    """A pocket that is there, that a bore comes near between the square edge and the seat: measured square to its way, less FLAT."""
+    bore = item.post
+    if bore is None or bore.mark is None:
+        return ()
+    radius = max(d.radius for d in item.drillings if d.hole == bore.hole)
+    mark, seat, z, needed = plan(bore.mark), plan(bore.start), bore.start[2], wanted_to_slot(bore, margins)
+    long, past = v.distance(mark, seat), max(0.0, z - pocket.depth)
+    if long <= TOUCH or not short(past - radius, needed):
+        return ()
+    ahead = v.unit(v.sub(seat, mark))
+    beside = v.left(ahead)
+    turned = shapely.transform(pocket.wall.area, lambda xy: (xy - np.array(mark)) @ np.array((ahead, beside)).T)
+    _, low, _, high = turned.bounds
+    part = shapely.clip_by_rect(turned, 0.0, low - 1.0, long, high + 1.0)
+    if part.is_empty:
+        return ()
+    _, low, _, high = part.bounds
+    off = max(low, -high) - FLAT
+    measured = (math.hypot(max(0.0, off), past) if past else off) - radius
+    if not short(measured, needed):
+        return ()
+    x = (part.bounds[0] + part.bounds[2]) / 2
+    way = beside if low >= -high else v.scale(beside, -1.0)
+    return (_met(item, bore, pocket.id, True, (*v.along(mark, ahead, x), z), measured, needed, v.scale(way, needed - measured)),)
+
+
+def _met(item: Item, bore: Drilling, other: str, there: bool, where: Vec3, measured: float, needed: float, push: Vec2) -> Snag:
+    """What a bore meets on its way: something that is there already, or the hole of a pin."""
+    words, lacking = {"bore": name(bore), "other": other}, into(measured)
     a, b = both(measured, needed)
-    if hole.there:
+    if there:
         text = (say("On its way through the waste the {bore} cuts {measured} mm into {other}, which is there already.", measured=lacking, **words)
                 if measured < 0 else
                 say("On its way through the waste the {bore} passes {a} mm from {other}, which is there already; {b} mm wanted.", a=a, b=b, **words))
-        cure = say("Slide {item} along its edge, or plug {other} with wood first.", item=item.id, other=other.id)
+        cure = say("Slide {item} along its edge, or plug {other} with wood first.", item=item.id, other=other)
     else:
         text = (say("On its way through the waste the {bore} cuts {measured} mm into the hole of {other}.", measured=lacking, **words)
                 if measured < 0 else
                 say("On its way through the waste the {bore} passes {a} mm from the hole of {other}; {b} mm wanted.", a=a, b=b, **words))
         cure = say("Set the pin elsewhere: beside the ways of the side bores, or in wood that stays.")
-    away = v.sub(at, near)
-    way = v.unit(away) if v.norm(away) > TOUCH else plan(item.frame.u)
-    return (Snag("hole-in-the-way", TIGHT, (other.id, item.id), (*near, z), measured, needed, text, cure, push=v.scale(way, needed - measured)),)
+    return Snag("hole-in-the-way", TIGHT, (other, item.id), where, measured, needed, text, cure, push=push)
 
 
 def alone(item: Item, around: Around) -> tuple[Snag, ...]:

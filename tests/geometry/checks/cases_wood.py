@@ -22,6 +22,8 @@ from geometry.layout import (
     RouterBit,
     Shaped,
     SingleHole,
+    Slot,
+    StraightSlot,
     Task,
     Template,
 )
@@ -136,6 +138,12 @@ def _there(x, y, depth=None):
     return SingleHole(id="old", at=(x, y), diameter=4.0, depth=depth, there=True)
 
 
+def _pocketed(y, depth=None):
+    """A side bore of 6 at y = 90, and a pocket 4 wide and 6 long across the waste at that y, that is there."""
+    pocket = Slot(id="old", shape=StraightSlot(nut_end=(42.0, y), tip_end=(48.0, y), width=4.0), depth=depth, there=True)
+    return head(tuners=(side("a", 90.0),), patterns=(SIDE,), slots=(pocket,))
+
+
 _HOOKS = (Case("way-through-head", hooked(29.01), None, SPOILS, hooked(29.0), between=("a", "outline")),
           Case("way-through-head", hooked(36.0), None, SPOILS, hooked(28.0), between=("a", "outline")))
 _PINS = (
@@ -153,6 +161,10 @@ _PINS = (
          head(tuners=(side("a", 90.0),), patterns=(SIDE,), holes=(_there(45.0, 82.0),)), between=("old", "a")),
     Case("hole-in-the-way", head(tuners=(side("a", 90.0),), patterns=(SIDE,), holes=(_there(45.0, 90.0, 3.5),)), 1.5, TIGHT,
          head(tuners=(side("a", 90.0),), patterns=(SIDE,), holes=(_there(45.0, 90.0, 2.0),)), between=("old", "a")),
+    # And of a pocket 4 wide in the waste, from x = 42 to 48: its flank at y = 82 is 5 from the bore's, 3 wanted; blind ones end above it.
+    Case("hole-in-the-way", _pocketed(83.0), 2.0, TIGHT, _pocketed(81.9), between=("old", "a"), within=0.02),
+    Case("hole-in-the-way", _pocketed(90.0), -5.0, TIGHT, _pocketed(98.1), between=("old", "a"), within=0.02),
+    Case("hole-in-the-way", _pocketed(90.0, 3.5), 1.5, TIGHT, _pocketed(90.0, 2.0), between=("old", "a")),
     # A stick-out of 15 in a template of 6: 9 into 16 of wood, so it turns over. The image of
     # (1.5, 172) is 3 away from it; 0.025 off the centreline misses by 0.05, which is let pass.
     Case("pins-askew", head(slots=(slot(),), pins=_OFF, rack=_TURNS), 3.0, TIGHT,

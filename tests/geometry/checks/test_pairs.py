@@ -29,7 +29,7 @@
 | glue line through a hole | `glue-line`, `glue-line-crossed` |
 | feather edge of a scarf joint and screw, bore, slot | `feather-screw`, `feather-edge` |
 | pin and anything | `…-to-locating-pin` with every other sort, slot and outline; `pin-to-blank`, `hole-in-the-way` |
-| hole that is there and a side bore in the waste | `hole-in-the-way` |
+| hole or pocket that is there and a side bore in the waste | `hole-in-the-way` |
 | string and post | `string-to-post` |
 | string and face | `string-to-face` |
 | string and the screw of a retainer | `string-to-screw` |
