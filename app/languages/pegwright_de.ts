@@ -15575,8 +15575,8 @@
         <translation>{done} von {steps} Schritten sind am echten Stück erledigt</translation>
     </message>
     <message>
-        <source>{done} of {steps} steps are done, and about {hours:.1f} hours are left: go on with step {number}.</source>
-        <translation>{done} von {steps} Schritten sind erledigt, etwa {hours:.1f} Stunden bleiben: weiter mit Schritt {number}.</translation>
+        <source>{done} of {steps} steps done, about {hours:.1f} hours left: go on with step {number}.</source>
+        <translation>{done} von {steps} Schritten erledigt, etwa {hours:.1f} Stunden übrig: weiter mit Schritt {number}.</translation>
     </message>
     <message>
         <source>{drill} {diameter}, not in the rack</source>

@@ -56,7 +56,7 @@ def _standing(work: Work) -> list[str]:
     said = [say("Ticked: done, by the job book ({piece}). A stroke: begun. What is done keeps its number.",
                 piece=PIECES_IN_WORDS[work.layout.book.piece])]
     if work.done and work.open:
-        said.append(say("{done} of {steps} steps are done, and about {hours:.1f} hours are left: go on with step {number}.",
+        said.append(say("{done} of {steps} steps done, about {hours:.1f} hours left: go on with step {number}.",
                         done=len(work.order.steps) - len(work.open), steps=len(work.order.steps), hours=work.hours_left, number=work.number[work.open[0]]))
     return said
 

@@ -72,7 +72,7 @@ def test_the_order_ticks_what_is_done_and_says_of_which_piece():
     found = [page for page in pages(job, "A4", ()) if page.title == "Running order"]
     assert sum(map(ticks, found)) == 2 * 13 + 1
     assert "Ticked: done, by the job book (practice piece)." in words(found)
-    assert "13 of 55 steps are done, and about 4.1 hours are left: go on with step 14." in words(found)
+    assert "13 of 55 steps done, about 4.1 hours left: go on with step 14." in words(found)
     other = [page for page in pages(replace(job, book=replace(job.book, piece="real")), "A4", ()) if page.title == "Running order"]
     assert sum(map(ticks, other)) == 0 and "Ticked" not in words(other)
 
