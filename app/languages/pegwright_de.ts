@@ -16332,8 +16332,16 @@
         <translation>{n} offene Linie dahinter wurde ausgelassen.</translation>
     </message>
     <message>
+        <source>{n} open line was closed by the straight edge of the outline on which it ends, as the nut line closes the pocket of a truss rod.</source>
+        <translation>{n} offene Linie wurde durch die gerade Kante des Umrisses geschlossen, an der sie endet, wie die Sattellinie eine Halsstabtasche schließt.</translation>
+    </message>
+    <message>
         <source>{n} open lines behind it were left out.</source>
         <translation>{n} offene Linien dahinter wurden ausgelassen.</translation>
+    </message>
+    <message>
+        <source>{n} open lines were closed by the straight edge of the outline on which they end, as the nut line closes the pocket of a truss rod.</source>
+        <translation>{n} offene Linien wurden durch die gerade Kante des Umrisses geschlossen, an der sie enden, wie die Sattellinie eine Halsstabtasche schließt.</translation>
     </message>
     <message>
         <source>{n} page of {paper} sent to {name}, at 100 %, not corrected: measure the bars.</source>

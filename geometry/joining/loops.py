@@ -18,6 +18,7 @@ from geometry.joining.duplicates import without_duplicates
 from geometry.joining.ends import Groups, same_point
 from geometry.joining.nearness import near_lines
 from geometry.joining.network import enclosed
+from geometry.joining.on_edge import closed_by_edges
 from geometry.tolerance import FLAT, JOIN
 from geometry.vectors import Vec2
 
@@ -46,6 +47,8 @@ class Joined(Struct, frozen=True):
     """groups of touching or crossing lines of which the outer border was taken"""
     dropped_lines: int = 0
     """loose lines that enclose nothing, in groups where others do"""
+    by_edge: int = 0
+    """loose lines that were closed by a straight edge, as wide as a nut, of a loop round them"""
     inexact: int = 0
     """tangles whose border is made of chords"""
 
@@ -58,6 +61,7 @@ class _Work(Struct):
     duplicates: int = 0
     tangles: int = 0
     dropped_lines: int = 0
+    by_edge: int = 0
     inexact: int = 0
 
 
@@ -82,7 +86,7 @@ def join(paths: Sequence[Path], reach: float = JOIN, far_reach: float = FAR_REAC
         _take_loose(loose, work, reach, max(reach, far_reach))
     loops = _distinct([Chain(c.path.counter_clockwise(), c.sources) for c in work.loops], work)
     return Joined(tuple(loops), tuple(work.open), tuple(work.bridged), tuple(_gaps(work.open)), work.duplicates,
-                  tuple(work.crossed), work.tangles, work.dropped_lines, work.inexact)
+                  tuple(work.crossed), work.tangles, work.dropped_lines, work.by_edge, work.inexact)
 
 
 def _closing(path: Path) -> Path | None:
@@ -166,7 +170,7 @@ def _take_tangles(rest: Sequence[Chain], work: _Work, reach: float) -> None:
 
 
 def _take_tangle(chains: Sequence[Chain], around: Sequence[Chain], work: _Work, reach: float) -> None:
-    """The outer border of a group; loops that it touches stay as they are."""
+    """The outer border of a group; loops that it touches stay as they are, and what an edge of theirs closes is a loop too."""
     segments = [s for c in [*chains, *around] for s in c.path.segments]
     if len(segments) < 3 and all(isinstance(s, Line) for s in segments):
         work.open.extend(chains)  # two straight lines enclose nothing
@@ -176,6 +180,10 @@ def _take_tangle(chains: Sequence[Chain], around: Sequence[Chain], work: _Work, 
         shapely.prepare(polygon)
     found = enclosed(segments, reach, inside)
     sources = tuple(dict.fromkeys(n for c in chains for n in c.sources))
+    closed = closed_by_edges([c.path for c in chains], [*(c.path for c in around), *found.rings], reach)
+    work.loops.extend(Chain(ring, chains[i].sources) for i, ring in closed.items())
+    work.by_edge += len(closed)
+    chains = [c for i, c in enumerate(chains) if i not in closed]
     if found.rings:
         work.loops.extend(Chain(ring, sources) for ring in found.rings)
         work.tangles += 1

@@ -32,6 +32,7 @@ from geometry.joining import Chain, Gap, Joined, join
 from geometry.joining.chains import meeting
 from geometry.joining.loops import FAR_REACH
 from geometry.joining.neck import neck_of
+from geometry.joining.on_edge import closed_by_edges
 from geometry.saying import count, say
 from geometry.tolerance import FLAT, JOIN
 from geometry.vectors import Box, Vec2, box_of_all
@@ -184,8 +185,11 @@ def _joined(strands: Sequence[Strand], reach: float) -> _Closed:
     shut = [s for s in shut if abs(s.path.area) > 0 and shapely.is_simple(shapely.linestrings(s.path.flatten(FLAT)))]
     head = open_head([s.path for s in left if s not in filled], [s.path for s in [*made, *shut]])
     headed = [s for s in left if s.path is head]
-    crossing, still_open = crosses([s.path for s in left if s not in headed and not (shut and s in filled)])
-    notes = _notes(reports, len(shut), still_open)
+    pockets = closed_by_edges([s.path for s in left], [_shut(s.path) for s in headed], reach)
+    made += [replace(left[i], path=ring) for i, ring in pockets.items()]
+    taken = [*headed, *(left[i] for i in pockets)]
+    crossing, still_open = crosses([s.path for s in left if s not in taken and not (shut and s in filled)])
+    notes = _notes(reports, len(shut), len(pockets), still_open)
     for one in headed:
         notes.append(say("The outline is open over {wide:.1f} mm, as where it runs into a neck, and was closed straight across there: see "
                          "where the nut line comes to lie.", wide=math.dist(one.path.start, one.path.end)))
@@ -223,7 +227,7 @@ def _shut(path: Path) -> Path:
     return meeting(path.segments, closed=True)
 
 
-def _notes(reports: Sequence[Joined], shut: int, still_open: Sequence[Path]) -> list[str]:
+def _notes(reports: Sequence[Joined], shut: int, pockets: int, still_open: Sequence[Path]) -> list[str]:
     notes = []
     wide = [gap for report in reports for gap in report.bridged if gap.size > JOIN]
     if wide:
@@ -242,6 +246,12 @@ def _notes(reports: Sequence[Joined], shut: int, still_open: Sequence[Path]) -> 
                          **_where(place)))
     if sum(report.tangles for report in reports):
         notes.append(say("Lines touch or cross one another; the outer border of what they enclose was taken."))
+    on_edge = pockets + sum(report.by_edge for report in reports)
+    if on_edge:
+        notes.append(count(on_edge, "{n} open line was closed by the straight edge of the outline on which it ends, as the nut line closes the "
+                           "pocket of a truss rod.",
+                           "{n} open lines were closed by the straight edge of the outline on which they end, as the nut line closes the "
+                           "pocket of a truss rod."))
     dropped = sum(report.dropped_lines for report in reports)
     if dropped:
         notes.append(count(dropped, "{n} line that encloses nothing of its own was left out.",

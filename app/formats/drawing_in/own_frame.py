@@ -16,22 +16,25 @@ from geometry.vectors import Vec2
 
 FAR = 1000.0
 """mm: farther than any head reaches"""
+AT_WOOD = 1.0
+"""mm: an outline that begins farther from the nut line was moved without it (common practice, no source)"""
 
 
 def own_nut(strands: Sequence[Strand], to_mm: Matrix, outline: Path) -> tuple[tuple[Vec2, Vec2], Vec2] | None:
     """Ends of the nut (mm), counter-clockwise about the outline, with the centreline through its middle, and the unit vector along that to the tip.
 
-    None where there is not one nut line with a centreline across its middle, in the wood: another hand has changed the drawing.
+    None where there is not one nut line at the wood, with a centreline across its middle: another hand has changed the drawing. What is
+    drawn twice counts once, and that of a copy beside it belongs to the copy.
     """
-    lines = list(_lines(strands, to_mm, "nut line"))
-    if len(lines) != 1:
+    wood = shapely.make_valid(shapely.Polygon(outline.flatten(FLAT)))
+    lines = [line for line in _lines(strands, to_mm, "nut line") if wood.dwithin(shapely.Point(v.middle(line.start, line.end)), AT_WOOD)]
+    if not lines or any(v.distance(v.middle(line.start, line.end), v.middle(lines[0].start, lines[0].end)) > JOIN for line in lines):
         return None
     middle, along = v.middle(lines[0].start, lines[0].end), v.unit(v.sub(lines[0].end, lines[0].start))
     across = [line for line in _lines(strands, to_mm, "centreline") if abs(v.cross(v.unit(v.sub(line.end, line.start)), along)) > math.sin(math.pi / 4)
               and abs(v.cross(v.unit(v.sub(line.end, line.start)), v.sub(middle, line.start))) <= JOIN]
     if not across:
         return None
-    wood = shapely.make_valid(shapely.Polygon(outline.flatten(FLAT)))
     axis = v.unit(v.sub(across[0].end, across[0].start))
     ahead, behind = (wood.intersection(shapely.LineString([middle, v.along(middle, axis, way * FAR)])).length for way in (1, -1))
     up = axis if ahead > behind else v.scale(axis, -1.0)

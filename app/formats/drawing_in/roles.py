@@ -17,6 +17,7 @@ from app.formats.layer_names import depth_on, style_on
 from geometry.curves import Path, stretch
 from geometry.joining.ends import Groups
 from geometry.joining.neck import neck_of
+from geometry.joining.on_edge import lies_on, nut_edges
 from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET
 from geometry.tolerance import FLAT, JOIN
@@ -99,6 +100,7 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
     one size (`heads`) that which has the most loops in it, and of these the one farthest left. Inside it, round loops up to LARGEST_HOLE are holes and the
     others slots; loops inside a slot that are not holes, loops outside and loops across the outline are 'other', and so is what is
     shaped like the plate of a tuner about its hole, or thin as letters are: that is drawn to see its place, and nobody means to rout it.
+    What ends on a straight edge as wide as a nut is a pocket, as of a truss rod or of the nut.
     """
     ordered = sorted(paths, key=lambda item: -abs(item[0].area))
     ours = is_ours(layers)
@@ -136,6 +138,9 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
     holes = shapely.STRtree([area for loop, area in zip(loops, areas, strict=True) if loop.role == "hole"])
     loops = [replace(loop, role="other") if i in slots and given[i] is None and _is_plate(loop.path) and len(holes.query(slots[i], "covers")) else loop
              for i, loop in enumerate(loops)]
+    if at is not None and not ours:
+        edges = nut_edges(ordered[at][0])
+        loops = [replace(loop, role=POCKET) if loop.role == "slot" and given[i] is None and lies_on(loop.path, edges) else loop for i, loop in enumerate(loops)]
     about = set() if ours else {*_rings(loops), *(i for i in thin(loops) if given[i] is None)}
     return tuple([replace(loop, role="other") if i in about else loop for i, loop in enumerate(loops)])
 

@@ -4,6 +4,7 @@ import math
 
 import pytest
 
+from geometry.terms import POCKET
 from tests.app.formats.drawing_in import dxf_text as dxf
 from tests.app.formats.drawing_in.reading import areas, read
 
@@ -74,3 +75,23 @@ def test_a_small_head_is_the_outline_beside_a_larger_open_line_that_does_not_hol
     """A ukulele's, drawn half as large."""
     found = read(dxf.drawing(dxf.lines([(-9, 0), (9, 0), (17, 12), (17, 54), (-17, 54), (-17, 12)]) + open_line(beside) + dxf.circle((8, 30), 2.5)))
     assert [loop.role for loop in found.loops] == ["outline", "hole"] and found.size_mm == pytest.approx((34, 54))
+
+
+@pytest.mark.parametrize("foot", [0, -20], ids=["to the nut line", "past it"])
+@pytest.mark.parametrize("head", [dxf.lines(HEAD), open_line(HEAD), dxf.lines([*HEAD, (4, 0)])], ids=["closed", "open", "closed in two pieces"])
+def test_the_pocket_of_a_truss_rod_drawn_as_far_as_the_nut_line_is_closed_by_it(head, foot):
+    arch = dxf.line((-4, foot), (-4, 30)) + dxf.arc((0, 30), 4, 0, 180) + dxf.line((4, foot), (4, 30))
+    found = read(dxf.drawing(head + arch + dxf.line((0, -30), (0, 190)) + bores((-27, 60), (27, 60))))
+    assert [loop.role for loop in found.loops] == ["outline", POCKET, "hole", "hole"]
+    assert areas(found)[:2] == pytest.approx([WHOLE, 240 + 8 * math.pi], rel=1e-4)
+    assert any(text.startswith("1 open line was closed by the straight edge") for text in found.warnings)
+
+
+@pytest.mark.parametrize("drawn", [
+    [(-18, 0), (-36, 41), (-34, 147), (0, 170), (34, 147), (36, 41), (18, 0)],  # a binding
+    [(-40 + 40 / 110, 60), (0, 90), (40 - 40 / 110, 60)],  # a lightning from side to side
+], ids=["a binding", "from side to side"])
+def test_only_what_is_small_and_on_the_nut_line_is_closed_by_it(drawn):
+    found = read(dxf.drawing(dxf.lines(HEAD) + open_line(drawn) + bores((-27, 60), (27, 60))))
+    assert [loop.role for loop in found.loops if loop.role != "hole"] == ["outline"]
+    assert not [text for text in found.warnings if "by the straight edge" in text]

@@ -121,6 +121,26 @@ def test_a_slanted_nut_comes_back_slanted(layout, tmp_path):
     assert replace(made, outline=slanted.outline, nut=slanted.nut) == slanted
 
 
+@pytest.mark.parametrize("edit", ["copied beside", "nut line twice", "outline moved alone"])
+def test_of_an_export_that_another_hand_has_changed_the_nut_line_at_the_wood_counts(layout, tmp_path, edit):
+    path = tmp_path / "own.dxf"
+    write_dxf(template_drawing(replace(layout, nut=replace(layout.nut, slant=6.0)), 1.5), path)
+    drawing = ezdxf.readfile(path)
+    for one in list(drawing.modelspace()):
+        style = style_on(one.dxf.layer)
+        if edit == "copied beside" or edit == "nut line twice" and style == "nut line":
+            drawing.modelspace().add_entity(copy := one.copy())
+            copy.translate(400.0 if "beside" in edit else 0.0, 0.0, 0.0)
+        elif edit == "outline moved alone" and style == "outline":
+            one.translate(0.0, 12.0, 0.0)
+    drawing.saveas(path)
+    read = read_drawing(path)
+    if edit == "outline moved alone":
+        assert read.nut is None and read.outline.path.box[1] == pytest.approx(12.0)
+    else:
+        assert place(read.outline.path, slanted=is_upright(read), nut=read.nut, up=read.up).slant == pytest.approx(6.0, abs=0.001)
+
+
 def test_a_hole_beside_or_wider_than_that_of_a_tuner_is_one_of_its_own(layout):
     post = next(hole for hole in holes(layout) if hole.of == "bass face 1").drillings[0]
     x, y, _ = post.start

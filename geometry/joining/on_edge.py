@@ -1,0 +1,53 @@
+"""Open lines that a straight edge of a loop closes, as the nut line closes the pocket of a truss rod."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import shapely
+from shapely.geometry import LineString, Polygon
+
+from geometry.curves import Line, Path
+from geometry.joining.network import enclosed
+from geometry.joining.placing import NUT_WIDTH, Edge, straight_runs
+from geometry.tolerance import FLAT, JOIN
+
+LARGEST = 0.25
+"""Part of a loop that a pocket on its edge covers at the most (common practice, no source)."""
+
+
+def nut_edges(loop: Path) -> list[Edge]:
+    """The straight edges of a loop (mm) that are as wide as nuts are."""
+    return [edge for edge in straight_runs(loop.segments) if NUT_WIDTH[0] <= edge.width <= NUT_WIDTH[1]]
+
+
+def lies_on(path: Path, edges: Sequence[Edge]) -> bool:
+    """Whether a straight piece of a path (mm) lies along one of the edges."""
+    lines = [LineString([edge.start, edge.end]) for edge in edges]
+    return any(shapely.dwithin(line, shapely.points([piece.start, piece.end]), JOIN).all()
+               for piece in path.segments if isinstance(piece, Line) for line in lines)
+
+
+def closed_by_edges(chains: Sequence[Path], loops: Sequence[Path], reach: float) -> dict[int, Path]:
+    """The numbers of open lines (mm) in one of the loops that an edge of it closes, with what they are then: their ends meet the edge to
+    `reach` mm, or cross it."""
+    bent = [i for i, chain in enumerate(chains) if len(chain.segments) > 1 or not isinstance(chain.segments[0], Line)]
+    if not bent:
+        return {}
+    drawn = shapely.STRtree([LineString(chains[i].flatten(FLAT)) for i in bent])
+    found: dict[int, Path] = {}
+    for loop in loops:
+        for edge in nut_edges(loop):
+            for k in drawn.query(LineString([edge.start, edge.end]), "dwithin", reach + FLAT).tolist():
+                ring = _closed(chains[bent[k]], loop, edge, reach) if bent[k] not in found else None
+                if ring is not None:
+                    found[bent[k]] = ring
+    return found
+
+
+def _closed(chain: Path, loop: Path, edge: Edge, reach: float) -> Path | None:
+    rings = enclosed([*chain.segments, Line(edge.start, edge.end)], reach).rings
+    if len(rings) != 1 or abs(rings[0].area) > LARGEST * abs(loop.area) or not lies_on(rings[0], [edge]):
+        return None
+    within = Polygon(loop.flatten(FLAT)).buffer(10 * FLAT)
+    return rings[0] if within.covers(LineString(rings[0].flatten(FLAT))) else None
