@@ -267,6 +267,33 @@ def test_members_of_a_row_are_freed_together_in_one_step(bench, mirrored):
     assert not any(isinstance(tuner.place, FreePlace) for tuner in bench.layout.tuners)
 
 
+def test_a_row_on_a_line_is_set_square_from_the_page_of_its_members_and_its_twin_with_it(bench):
+    """As tuners on one plate are: beside a curved edge they fan out until then."""
+    window, ids = bench.window, [f"{side} face {k}" for side in ("treble", "bass") for k in (1, 2, 3)]
+    window.set_stage("tuners")
+    for held in (ids[:3], ids[3:]):
+        window.document.hold(tuple(held))
+        window.held_page.show()
+        press(button(window.side, "Make a row on a line"))
+        bench.pump()
+    fanned = bench.layout
+
+    def pointing(layout):
+        placed = frames(layout)
+        return [placed[id].u for id in ids]
+    assert max(abs(pointing(fanned)[0][1] - u[1]) for u in pointing(fanned)[1:3]) > 0.02
+    window.tools.mirrored.setChecked(True)
+    window.held_page.show()
+    press(button(window.side, "Point its buttons square to the row"))
+    bench.pump()
+    ways = pointing(bench.layout)
+    for one, two in zip(ways[:3], ways[3:], strict=True):
+        assert one == pytest.approx(ways[0], abs=1e-9) and two == pytest.approx((-one[0], one[1], 0.0), abs=1e-9)
+    assert not any(row.label.startswith("Point its buttons") for row in several(bench.layout, tuple(ids[3:]), "mm").fields)
+    window.commands.run("undo")
+    assert bench.layout == fanned
+
+
 def test_why_a_row_was_not_set_out_goes_with_the_row(bench):
     """What a menu was refused for stands in the foot until the panel has mended it: then there is nothing left to look for."""
     window = bench.window
