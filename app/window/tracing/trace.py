@@ -23,7 +23,7 @@ BESIDE = 3.0
 """mm beyond the ends of the nut up to which what lies behind its line is the neck: shoulders that hang lower stand farther out."""
 AHEAD = (2.0, 8.0)
 """mm before the nut line where the wood of the head is looked at"""
-ROWS = 256
+ROWS = 64
 """Rows of a picture that are looked at at a time."""
 
 
@@ -69,14 +69,14 @@ def _cut(grey: np.ndarray, place: PlaneMap, nut: Nut, level: float) -> np.ndarra
         return grey
     other, point = (255.0 if np.median(wood) < level else 0.0), place.size_at(ahead[len(ahead) // 2])
     out = grey.astype(np.float32)
-    columns = np.arange(grey.shape[1]) + 0.5
+    m, x = place.matrix, np.arange(grey.shape[1], dtype=np.float32) + 0.5
+    lines = np.array((m[0], nut.ahead @ m[:2], m[2]), dtype=np.float32)
     for top in range(0, grey.shape[0], ROWS):
         rows = out[top:top + ROWS]
-        y, x = np.meshgrid(np.arange(top, top + len(rows)) + 0.5, columns, indexing="ij")
-        across, along = place.many(np.stack((x.ravel(), y.ravel()), axis=1)).T
-        before = nut.ahead[0] * across + nut.ahead[1] * along
-        share = np.where(np.abs(across) <= nut.width / 2 + BESIDE, np.clip(0.5 - before / point, 0.0, 1.0), 0.0).reshape(rows.shape)
-        rows += (share * (other - rows)).astype(np.float32)
+        y = np.arange(top, top + len(rows), dtype=np.float32)[:, None] + 0.5
+        across, before, far = (a * x + (b * y + c) for a, b, c in lines)
+        share = np.where(np.abs(across / far) <= nut.width / 2 + BESIDE, np.clip(0.5 - before / far / point, 0.0, 1.0), 0.0)
+        rows += share * (other - rows)
     return out
 
 
