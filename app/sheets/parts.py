@@ -40,6 +40,8 @@ FACE = 2.0
 BARE = (14.0, 10.0)
 """Of a blank that goes on beyond its marks a short wrap paper covers so much behind the nut, where the name of the back stands, and at the
 tip, mm."""
+BESIDE = 30.0
+"""Of it beyond the mark of a bore on an edge, for the words there, mm."""
 OF_BLANK = {"blank", "fold", "centreline"}
 """Styles of the lines on the wrap that run as far as the blank does."""
 
@@ -105,7 +107,9 @@ def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
     made = _wrap(layout, waste)
     blank = layout.blank
     _, low, _, high = drawing_box(mark for mark in made.drawing if mark.style not in OF_BLANK and not isinstance(mark, Label))
-    behind, tip = min(blank.behind, max(BARE[0] - low, 0.0)), min(blank.tip, high + BARE[1])
+    words = max((d.mark[1] + BESIDE for hole in holes(layout) for d in hole.drillings
+                 if not d.upright and d.role == "post" and d.mark is not None), default=0.0)
+    behind, tip = min(blank.behind, max(BARE[0] - low, 0.0)), min(blank.tip, max(high + BARE[1], words))
     if (behind, tip) == (blank.behind, blank.tip):
         return made
     shorter = replace(layout, blank=replace(blank, behind=behind, tip=tip))

@@ -11,7 +11,7 @@ from app.sheets.parts import BARE, OF_BLANK, wrap_part
 from geometry.drawing import Label
 from geometry.drawing.tuner_plan import folded
 from geometry.edits import mirror_layout
-from geometry.layout import Ear, SingleHole
+from geometry.layout import Ear, EdgePlace, SingleHole
 from geometry.solids import holes
 from tests.app.formats.out.pdf_reading import lines, open_pdf
 from tests.app.sheets.printed import layout, pdf_bytes, words
@@ -67,6 +67,15 @@ def test_nothing_that_is_marked_is_left_out_or_reaches_past_its_ends(head):
     assert ends[1::2] == pytest.approx((low - BARE[0], high + BARE[1]))
     assert short.box[3] - short.box[1] < whole.box[3] - whole.box[1] - 200.0
     assert SAID in short.note and SAID not in whole.note
+
+
+def test_a_bore_near_the_crown_keeps_its_name():
+    head = long("slotted")
+    high = EdgePlace(side="bass", along=180.0)
+    head = replace(head, tuners=tuple(replace(one, place=high) if one.id == "bass 3" else one for one in head.tuners))
+    short = wrap_part(head, ()).short()
+    said = [mark for mark in short.drawing if isinstance(mark, Label) and mark.owner == "bass 3"]
+    assert said[0].text == "bass 3" and drawing_box(said)[3] < drawing_box(mark for mark in short.drawing if mark.style == "blank")[3]
 
 
 def test_a_blank_that_ends_near_its_marks_has_no_shorter_paper():
