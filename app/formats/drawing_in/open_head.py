@@ -52,6 +52,8 @@ def _is_open_head(line: Path, largest: float, loops: Sequence[Path]) -> bool:
     if not OPEN[0] <= math.dist(a, b) / max(x1 - x0, y1 - y0, JOIN) <= OPEN[1]:
         return False
     points = np.array(line.flatten(FLAT))
+    if len(points) < 3:
+        return False
     across = v.left(v.unit(v.sub(b, a)))
     beside = (points - np.array(a)) @ np.array(across)
     if not (beside.min() >= -JOIN or beside.max() <= JOIN):

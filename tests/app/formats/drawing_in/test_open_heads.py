@@ -95,3 +95,8 @@ def test_only_what_is_small_and_on_the_nut_line_is_closed_by_it(drawn):
     found = read(dxf.drawing(dxf.lines(HEAD) + open_line(drawn) + bores((-27, 60), (27, 60))))
     assert [loop.role for loop in found.loops if loop.role != "hole"] == ["outline"]
     assert not [text for text in found.warnings if "by the straight edge" in text]
+
+
+def test_a_line_as_short_as_dust_is_no_open_head():
+    found = read(dxf.drawing(dxf.lines(HEAD) + open_line([(100, 0), (100, 0.005)]) + bores((-27, 60))))
+    assert [loop.role for loop in found.loops] == ["outline", "hole"] and len(found.open_chains) == 1
