@@ -20,8 +20,10 @@ from geometry.vectors import Vec2
 _ROUNDED = 3.0
 """mm towards the tip within which wood still counts as wood at the nut line: corners there may be rounded, and an outline may begin
 with a curve or a little beyond the line, as behind it the neck goes on."""
-_AT = 0.1
+_AT = 0.01
 """mm towards the tip within which the wood is as wide as at the nut line itself."""
+_ALIKE = 0.1
+"""mm by which the steps at both ends may differ and are told as one; an end that has less has none."""
 _FLUSH = 0.5
 """mm that nut and wood may stand beyond each other at an end: what is filed flush when the nut is fitted (common practice, no source)."""
 
@@ -82,14 +84,14 @@ def _step(at: tuple[float, float] | None, far: tuple[float, float] | None, width
     if not short(_FLUSH, abs(worst)):
         return ()
     text = say("The nut is {nut} mm wide, the outline {wood} mm at the nut line.", nut=size(width), wood=mm(at[1] - at[0]))
-    if abs(steps[0] - steps[1]) <= _AT:
+    if abs(steps[0] - steps[1]) <= _ALIKE:
         text += " " + (say("The wood stands {by} mm beyond it at either end.", by=mm(worst)) if worst > 0 else
                        say("It stands {by} mm beyond the wood at either end.", by=mm(-worst)))
         cure = say("Type {wood} mm as the width of the nut (Strings stage), or draw the outline {nut} mm wide at the nut line.",
                    wood=mm(at[1] - at[0]), nut=size(width))
     else:
         for step, side in zip(steps, ("bass edge", "treble edge"), strict=True):
-            if abs(step) > _AT:
+            if abs(step) > _ALIKE:
                 text += " " + (say("At the {side} the wood stands {by} mm beyond it.", side=term(side), by=mm(step)) if step > 0 else
                                say("At the {side} it stands {by} mm beyond the wood.", side=term(side), by=mm(-step)))
         cure = say("Draw the outline at the nut line {half} mm to either side of the centreline, on which the middle of the nut lies.",

@@ -81,6 +81,10 @@ def test_a_nut_narrower_or_wider_than_the_wood_names_the_number_to_type() -> Non
     snag, = told(square(-20.0, 20.0), "nut-step")
     assert snag.text == "The nut is 44 mm wide, the outline 40.0 mm at the nut line. It stands 2.0 mm beyond the wood at either end."
     assert told(replace(square(-24.3, 24.3), nut=Nut(spread=20.0, width=48.6)), "nut-step") == []
+    # Edges that flare by 1 in 5 from 44: the width at the line is told, not the one a little on.
+    flared = strung((-22.0, 0.0), (22.0, 0.0), (34.0, 60.0), (34.0, 180.0), (-34.0, 180.0), (-34.0, 60.0), spread=20.0)
+    snag, = told(replace(flared, nut=Nut(spread=20.0, width=40.0)), "nut-step")
+    assert snag.measured == pytest.approx(2.0, abs=0.01) and 'Type 1.732"' in snag.cure_in("in")
 
 
 def test_each_end_of_a_nut_is_told_by_itself() -> None:
