@@ -16468,8 +16468,12 @@
         <translation>{n} runde Linienzüge haben die Mitten von Bohrungen, wie Buchsen, Scheiben und Wellen gezeichnet werden, und wurden ausgelassen: sehen, ob die genommenen die Bohrungen sind.</translation>
     </message>
     <message>
+        <source>{n} screw pilot later (step {steps}): by hand through the plate once the outline is finished, {holes}.</source>
+        <translation>{n} Vorbohrung später (Schritt {steps}): von Hand durch die Platte, wenn der Umriss fertig ist, {holes}.</translation>
+    </message>
+    <message>
         <source>{n} screw pilots later (steps {steps}): by hand through the plate once the outline is finished, {holes}.</source>
-        <translation>{n} Schraubenvorbohrungen später (Schritte {steps}): von Hand durch die Platte, wenn der Umriss fertig ist, {holes}.</translation>
+        <translation>{n} Vorbohrungen später (Schritte {steps}): von Hand durch die Platte, wenn der Umriss fertig ist, {holes}.</translation>
     </message>
     <message>
         <source>{n} set-up</source>

@@ -272,9 +272,9 @@ class Maker:
                            if op.setup.machine == "hand drill" and op.id in self.work.number)
             sizes = sorted({(d.diameter, d.depth) for d in by_hand})
             holes = number_list(say("{wide} wide, {deep} deep", wide=length(a), deep=told_down(b, 2)) for a, b in sizes)
-            self.say(say("{n} screw pilots later (steps {steps}): by hand through the plate once the outline is "
-                         "finished, {holes}.",
-                         n=len(by_hand), steps=numbers(steps), holes=holes))
+            self.say(count(len(by_hand), "{n} screw pilot later (step {steps}): by hand through the plate once the outline is finished, {holes}.",
+                           "{n} screw pilots later (steps {steps}): by hand through the plate once the outline is finished, {holes}.",
+                           steps=numbers(steps), holes=holes))
         for op in self.work.ops:
             if op.kind == "flat" and op.features[0] in self.card.ids:
                 self.say(say("Later: {words} The stop above reckons with it.", words=within(op.words)))

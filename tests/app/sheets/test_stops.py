@@ -56,7 +56,7 @@ def test_the_stop_of_a_counterbore_from_the_side_is_told_wherever_its_bore_is(sc
     told = [mark.text for block in card_blocks(layout, work, [one], 190.0) for placed in block.placed for mark in placed.drawing
             if isinstance(mark, Label)]
     assert told.count("14.0") == 1 and told[told.index("40.0") + 1] == "to full diameter"
-    assert any("screw pilots later" in text for text in told) == bool(screws)
+    assert any("1 screw pilot later (step " in text for text in told) == bool(screws)
     assert "11, stop 14" in words_of(wrap_drawing(layout))
 
 
