@@ -212,6 +212,7 @@ def _distinct(loops: Sequence[Chain], work: _Work) -> list[Chain]:
     areas = [chain.path.area for chain in loops]
     kept: dict[tuple[int, int], list[int]] = {}
     chosen: list[int] = []
+    plainer: dict[int, int] = {}
     for i in sorted(range(len(loops)), key=lambda i: -areas[i]):
         one = loops[i].path
         box = one.box
@@ -224,11 +225,9 @@ def _distinct(loops: Sequence[Chain], work: _Work) -> list[Chain]:
             chosen.append(i)
             continue
         work.duplicates += 1
-        if len(one.segments) < len(loops[twin].path.segments):
-            chosen[chosen.index(twin)] = i
-            cell = next(cell for cell in kept.values() if twin in cell)
-            cell[cell.index(twin)] = i
-    return [loops[i] for i in sorted(chosen)]
+        if len(one.segments) < len(loops[plainer.get(twin, twin)].path.segments):
+            plainer[twin] = i
+    return [loops[i] for i in sorted(plainer.get(i, i) for i in chosen)]
 
 
 def _twins(one: Path, other: Path, near: float) -> bool:

@@ -15,6 +15,9 @@ from geometry.tolerance import FLAT, JOIN
 LARGEST = 0.25
 """Part of a loop that a pocket on its edge covers at the most (common practice, no source)."""
 
+NARROWEST = 2.0
+"""mm of such a pocket: the slots of strings are narrower (common practice, no source)"""
+
 
 def nut_edges(loop: Path) -> list[Edge]:
     """The straight edges of a loop (mm) that are as wide as nuts are."""
@@ -47,7 +50,7 @@ def closed_by_edges(chains: Sequence[Path], loops: Sequence[Path], reach: float)
 
 def _closed(chain: Path, loop: Path, edge: Edge, reach: float) -> Path | None:
     rings = enclosed([*chain.segments, Line(edge.start, edge.end)], reach).rings
-    if len(rings) != 1 or abs(rings[0].area) > LARGEST * abs(loop.area) or not lies_on(rings[0], [edge]):
+    if len(rings) != 1 or not NARROWEST * rings[0].length / 2 < abs(rings[0].area) <= LARGEST * abs(loop.area) or not lies_on(rings[0], [edge]):
         return None
     within = Polygon(loop.flatten(FLAT)).buffer(10 * FLAT)
     return rings[0] if within.covers(LineString(rings[0].flatten(FLAT))) else None

@@ -138,11 +138,10 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
     holes = shapely.STRtree([area for loop, area in zip(loops, areas, strict=True) if loop.role == "hole"])
     loops = [replace(loop, role="other") if i in slots and given[i] is None and _is_plate(loop.path) and len(holes.query(slots[i], "covers")) else loop
              for i, loop in enumerate(loops)]
-    if at is not None and not ours:
-        edges = nut_edges(ordered[at][0])
-        loops = [replace(loop, role=POCKET) if loop.role == "slot" and given[i] is None and lies_on(loop.path, edges) else loop for i, loop in enumerate(loops)]
     about = set() if ours else {*_rings(loops), *(i for i in thin(loops) if given[i] is None)}
-    return tuple([replace(loop, role="other") if i in about else loop for i, loop in enumerate(loops)])
+    edges = [] if ours or at is None else nut_edges(ordered[at][0])
+    return tuple([replace(loop, role="other") if i in about else
+                  replace(loop, role=POCKET) if loop.role == "slot" and given[i] is None and lies_on(loop.path, edges) else loop for i, loop in enumerate(loops)])
 
 
 def thin(loops: Sequence[Loop]) -> list[int]:

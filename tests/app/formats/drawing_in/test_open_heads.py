@@ -90,7 +90,8 @@ def test_the_pocket_of_a_truss_rod_drawn_as_far_as_the_nut_line_is_closed_by_it(
 @pytest.mark.parametrize("drawn", [
     [(-18, 0), (-36, 41), (-34, 147), (0, 170), (34, 147), (36, 41), (18, 0)],  # a binding
     [(-40 + 40 / 110, 60), (0, 90), (40 - 40 / 110, 60)],  # a lightning from side to side
-], ids=["a binding", "from side to side"])
+    [(-10.4, 0), (-10.4, 3), (-9.6, 3), (-9.6, 0)],
+], ids=["a binding", "from side to side", "the slot of a string"])
 def test_only_what_is_small_and_on_the_nut_line_is_closed_by_it(drawn):
     found = read(dxf.drawing(dxf.lines(HEAD) + open_line(drawn) + bores((-27, 60), (27, 60))))
     assert [loop.role for loop in found.loops if loop.role != "hole"] == ["outline"]
