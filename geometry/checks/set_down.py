@@ -23,7 +23,7 @@ from geometry.layout.slots import Slot
 from geometry.routing.follower import template_offset
 from geometry.saying import count, say
 from geometry.solids.drilling import Hole
-from geometry.solids.spots import Places, all_there, by_place, corners, crosses_of, glue_line, locates
+from geometry.solids.spots import Places, all_there, by_place, crosses_of, glue_line, locates, off_corner
 from geometry.terms import term
 from geometry.vectors import Vec3
 
@@ -132,8 +132,8 @@ def _off_template(template: Template, rack: Rack, id: str, shape: Slot | Loop, h
 
 
 def _off_line(id: str, shape: Slot | Loop, had: Places, offset: float = 0.0) -> tuple[tuple[str, Spot], ...]:
-    off = [spot for spot in corners(shape, offset) if not all_there((spot,), had)]
-    return ((id, off[0]),) if off else ()
+    off = off_corner(shape, had, offset)
+    return ((id, off),) if off is not None else ()
 
 
 def _of_paper(blank: Blank, one: Done, *off: tuple[str, Spot]) -> Misplaced:

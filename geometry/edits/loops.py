@@ -6,8 +6,6 @@ functions take and return plain lists of nodes and check nothing.
 
 from __future__ import annotations
 
-import math
-
 from msgspec.structs import replace
 
 from geometry import vectors as v
@@ -48,17 +46,6 @@ def with_edge(node: Node, segment: Segment) -> Node:
     if isinstance(segment, Cubic):
         return replace(node, bulge=0.0, handles=(segment.c0, segment.c1))
     return replace(node, bulge=segment.bulge if isinstance(segment, Arc) else 0.0, handles=None)
-
-
-def as_cubic(segment: Segment) -> Cubic:
-    """The segment as one cubic: a line exactly, an arc nearly (0.03 % of its radius off over a quarter turn)."""
-    if isinstance(segment, Cubic):
-        return segment
-    if isinstance(segment, Arc):
-        k = 4 / 3 * math.tan(abs(segment.sweep) / 4) * segment.radius
-        return Cubic(segment.p0, v.along(segment.p0, segment.tangent(0), k),
-                     v.along(segment.p1, segment.tangent(1), -k), segment.p1)
-    return Cubic(segment.p0, segment.point(1 / 3), segment.point(2 / 3), segment.p1)
 
 
 def shifted(nodes: Nodes, index: int, by: Vec2) -> Nodes:

@@ -14,9 +14,9 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.curves import Arc, Cubic
+from geometry.curves.undivided import as_cubic
 from geometry.edits.loops import (
     Nodes,
-    as_cubic,
     checked_index,
     edge_of,
     follow_handle,

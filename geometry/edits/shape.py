@@ -13,9 +13,9 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line, Segment
+from geometry.curves.undivided import as_cubic, one_from
 from geometry.edits.loops import (
     Nodes,
-    as_cubic,
     checked_index,
     edge_of,
     realign,
@@ -175,7 +175,7 @@ def joined_edges(nodes: Nodes, index: int) -> Nodes:
         kept = into or out
         node = replace(node, bulge=0.0, handles=None) if kept is None else with_edge(node, kept)
     else:
-        node = with_edge(node, _one_from(into, out))
+        node = with_edge(node, one_from(into, out))
     out_nodes = list(nodes)
     out_nodes[before] = node
     del out_nodes[index]
@@ -222,26 +222,6 @@ def _split(nodes: Nodes, index: int, t: float) -> Nodes:
         raise GeometryError(say("There is a node at this place already."))
     new = with_edge(Node(at=two.start, smooth=not isinstance(segment, Line)), two)
     return [*nodes[:index], with_edge(nodes[index], one), new, *nodes[index + 1:]]
-
-
-def _one_from(into: Segment, out: Segment) -> Segment:
-    if isinstance(into, Line) and isinstance(out, Line):
-        return Line(into.start, out.end)
-    if isinstance(into, Arc) and isinstance(out, Arc) and into.sweep * out.sweep > 0:
-        sweep = into.sweep + out.sweep
-        same = v.distance(into.centre, out.centre) <= TOUCH and abs(into.radius - out.radius) <= TOUCH
-        if same and abs(sweep) < 1.9 * math.pi and v.distance(into.start, out.end) > TOUCH:
-            return Arc.bulging(into.start, out.end, math.tan(sweep / 4))
-    one, two = as_cubic(into), as_cubic(out)
-    near, far = v.distance(one.c1, one.p1), v.distance(two.p0, two.c0)
-    same_way = v.dot(one.tangent(1.0), two.tangent(0.0)) > 1 - 1e-9
-    if same_way and near > TOUCH and far > TOUCH:
-        t = near / (near + far)
-    else:
-        t = into.length() / (into.length() + out.length())
-    t = min(max(t, 1e-3), 1 - 1e-3)
-    return Cubic(one.p0, v.along(one.p0, v.sub(one.c0, one.p0), 1 / t),
-                 v.along(two.p1, v.sub(two.c1, two.p1), 1 / (1 - t)), two.p1)
 
 
 def _with_area(nodes: Nodes) -> Nodes:

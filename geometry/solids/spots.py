@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from itertools import product
 
 from geometry import vectors as v
+from geometry.curves import Segment
+from geometry.curves.undivided import undivided
 from geometry.layout.blank import Blank, Ear
 from geometry.layout.book import Spot
 from geometry.layout.headstock import Headstock
@@ -52,10 +54,27 @@ def crosses_of(drillings: Iterable[Drilling]) -> list[Spot]:
 
 
 def corners(shape: Slot | Loop, offset: float = 0.0) -> list[Spot]:
-    """Begin and middle of each piece of a wall or of the outline, `offset` mm beside it: one that is bent, moved or widened has others."""
-    path = shape_path(shape.shape if isinstance(shape, Slot) else DrawnSlot(loop=shape))
-    found = [_spot("face", v.along(segment.point(t), v.left(segment.tangent(t)), offset)) for segment in path.segments for t in (0.0, 0.5)]
-    return [spot for spot in found if spot is not None]
+    """Begin and middle of each piece of a wall or of the outline, `offset` mm beside it, and of those that a node only parts also undivided:
+    one that is bent, moved or widened has others."""
+    pieces = _pieces(shape)
+    return [*_of_pieces(pieces, offset), *_of_pieces(undivided(pieces), offset)]
+
+
+def off_corner(shape: Slot | Loop, had: Places, offset: float = 0.0) -> Spot | None:
+    """The first of its corners, `offset` mm beside it, that was not set down; a node that only parts a piece is none."""
+    pieces = _pieces(shape)
+    if all_there(_of_pieces(pieces, offset), had):
+        return None
+    return next((spot for spot in _of_pieces(undivided(pieces), offset) if not _is_there(spot, had)), None)
+
+
+def _pieces(shape: Slot | Loop) -> Sequence[Segment]:
+    return shape_path(shape.shape if isinstance(shape, Slot) else DrawnSlot(loop=shape)).segments
+
+
+def _of_pieces(pieces: Iterable[Segment], offset: float) -> Iterator[Spot]:
+    found = (_spot("face", v.along(piece.point(t), v.left(piece.tangent(t)), offset)) for piece in pieces for t in (0.0, 0.5))
+    return (spot for spot in found if spot is not None)
 
 
 def glue_line(blank: Blank, ear: Ear) -> tuple[Spot, ...]:

@@ -9,7 +9,17 @@ from geometry.book import done_steps, made_by, open_again, otherwise, task_of, t
 from geometry.checks import LiveCheck, check
 from geometry.checks.in_wood import called_now
 from geometry.cures.tracks import tracks
-from geometry.edits import mirror_layout, move_features, remove_features, rename
+from geometry.edits import (
+    add_node,
+    mirror_layout,
+    move_features,
+    move_node,
+    remove_features,
+    remove_node,
+    rename,
+    set_edge,
+    to_drawn,
+)
 from geometry.layout import Ear
 from geometry.sequence import operations
 from tests.geometry.sequence.specimens import demo
@@ -26,6 +36,10 @@ def begun(*more, layout=None, piece="real"):
         if op.kind in KINDS or op.id in more:
             book = tick_off(book, task_of(op), number, made_by(layout, op))
     return replace(layout, book=book)
+
+
+def node_at(layout, ref, index):
+    return (layout.outline if ref == "outline" else next(slot for slot in layout.slots if slot.id == ref).shape.loop).nodes[index].at
 
 
 def told(layout):
@@ -75,6 +89,21 @@ def test_a_template_for_another_follower_is_another_template():
     assert told(alike) == [], "its lines are those of a bearing as wide as the cutter"
     none = replace(job, template=replace(job.template, bit="10 straight", bush=next(bush.id for bush in job.rack.bushes if bush.inner < 10.0)))
     assert told(none) == [], "that there are no lines at all is told elsewhere"
+
+
+@pytest.mark.parametrize("kind", ("straight", "arc", "curve"))
+def test_a_node_that_bends_nothing_makes_no_other_template(kind):
+    """On an edge of each kind, one node and one more, on the outline and on a slot; it is added before the template is made, or after, and
+    taken away again."""
+    plain = set_edge(set_edge(to_drawn(demo(), "bass slot"), "bass slot", 0, kind), "outline", 2, kind)
+    for ref, edge in (("outline", 2), ("bass slot", 0)):
+        more = add_node(plain, ref, edge, 0.3)
+        twice = add_node(more, ref, edge + 1, 0.6)
+        books = [begun(layout=layout).book for layout in (plain, more, twice)]
+        for layout in (plain, more, twice, remove_node(twice, ref, edge + 1), remove_node(twice, ref, edge + 2)):
+            assert [told(replace(headstock.decode(headstock.encode(layout)), book=book)) for book in books] == [[], [], []]
+        bent = move_node(more, ref, edge + 1, tuple(c + 0.5 for c in node_at(more, ref, edge + 1)))
+        assert all(any(ref in snag.between for snag in told(replace(bent, book=book))) for book in books), "that it bends is told"
 
 
 def test_a_hole_that_is_new_has_no_cross_and_one_that_is_gone_needs_none():
