@@ -14,10 +14,15 @@ from geometry.tolerance import FLAT
 
 MEET = 1.0
 """mm within which the loose end of a line meets one of another pen (common practice, no source)."""
+OVERSHOT = 5.0
+"""mm within which two loose ends are of lines drawn past the corner in which they meet (common practice, no source)."""
+MOST_ENDS = 4000
+"""Loose ends beyond which none is looked at for that."""
 
 
 def pens_apart(strands: Sequence[Strand], far: float) -> list[list[Strand]]:
-    """The strands (mm) of a layer by their pens; pens are one where an open line of one ends on an open line of another, gaps up to `far` mm closed.
+    """The strands (mm) of a layer by their pens; pens are one where an open line of one ends on an open line of another, or is drawn past it at a
+    corner, gaps up to `far` mm closed.
 
     A grid or a dimension may end on a closed outline, and is none of it. Two open lines that meet are an outline drawn in two colours:
     what one of them encloses by itself is but a part of the head.
@@ -35,6 +40,10 @@ def pens_apart(strands: Sequence[Strand], far: float) -> list[list[Strand]]:
         lines = shapely.STRtree([shapely.linestrings(path.flatten(FLAT)) for path in paths])
         i, j = lines.query(ends, predicate="dwithin", distance=MEET)
         met = np.stack((of[i // 2], of[j]), axis=1)
+        long = np.flatnonzero(np.repeat([path.length > 2 * OVERSHOT for path in paths], 2))
+        if len(long) <= MOST_ENDS:
+            i, j = shapely.STRtree(ends[long]).query(ends[long], predicate="dwithin", distance=OVERSHOT)
+            met = np.concatenate((met, np.stack((of[long[i] // 2], of[long[j] // 2]), axis=1)))
         for a, b in np.unique(met[met[:, 0] != met[:, 1]], axis=0).tolist():
             groups.merge(a, b)
     members = list(pens.values())

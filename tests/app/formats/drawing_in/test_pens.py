@@ -1,5 +1,7 @@
 """Lines of one layer are told apart by their colour and kind of line."""
 
+import math
+
 import pytest
 
 from tests.app.formats.drawing_in import dxf_text as dxf
@@ -35,17 +37,25 @@ def test_the_grid_of_an_svg_is_told_by_its_stroke():
     assert found.size_mm == pytest.approx((84, 170)) and len(found.outline.path.segments) == 6
 
 
-SIDES = [((-42, 40), (-42, 170)), ((42, 40), (42, 170))]
-ENDS = [((-21.5, 0), (21.5, 0)), ((21.5, 0), (42, 40)), ((-42, 40), (-21.5, 0)), ((42, 170), (-42, 170))]
+SIDES = [((-42, 40), (-42, 170)), ((42, 40), (42, 170)), ((21.5, 0), (42, 40)), ((-42, 40), (-21.5, 0))]
+ENDS = [((-21.5, 0), (21.5, 0)), ((42, 170), (-42, 170))]
 
 
-@pytest.mark.parametrize("gap", [0.0, 0.3])
+def longer(a, b, by):
+    """A line drawn past both its ends."""
+    step = by / math.dist(a, b) * (b[0] - a[0]), by / math.dist(a, b) * (b[1] - a[1])
+    return (a[0] - step[0], a[1] - step[1]), (b[0] + step[0], b[1] + step[1])
+
+
+@pytest.mark.parametrize("gap", [0.0, 0.3, 1.5])
 @pytest.mark.parametrize("far", [42, 60], ids=["to the edge", "across it"])
 def test_what_the_lines_of_one_colour_enclose_is_no_head_where_the_outline_goes_on_in_another(far, gap):
-    """Sides and two lines across in red, nut and tip in blue: the red ones enclose a rectangle."""
-    ends = [((x0, y0 + gap * (y0 == 170)), (x1, y1 + gap * (y1 == 170))) for (x0, y0), (x1, y1) in ENDS]
+    """Sides and two lines across in red, nut and tip in blue: the red ones enclose a rectangle; drawn with a gap, or past the corners."""
+    past, gap = (gap, 0.0) if gap > 1 else (0.0, gap)
+    sides = [longer(*piece, past) for piece in SIDES]
+    ends = [longer((x0, y0 + gap * (y0 == 170)), (x1, y1 + gap * (y1 == 170)), past) for (x0, y0), (x1, y1) in ENDS]
     across = [((-far, y), (far, y)) for y in (60, 150)]
-    found = read(dxf.drawing(drawn(SIDES + across, 62, 1) + drawn(ends, 62, 5)), join=0.5)
+    found = read(dxf.drawing(drawn(sides + across, 62, 1) + drawn(ends, 62, 5)), join=0.5)
     assert found.outline.path.box == pytest.approx((-42, 0, 42, 170 + gap)) and len(found.loops) == 1
 
 
