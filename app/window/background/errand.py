@@ -141,4 +141,3 @@ class _Place:
     def hear(self, at: At) -> None:
         """Called in the thread of the work."""
         self.at = at
-
