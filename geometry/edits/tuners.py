@@ -111,7 +111,7 @@ def own_place(layout: Headstock, tuner: Tuner) -> FreePlace | EdgePlace:
         side, along = along_edge(layout, tuner.id)
         return EdgePlace(side=side, along=min(max(along, 0.0), edge(layout.outline, side).length))
     at, turn = row_point(layout, row, tuner.place.index)
-    return FreePlace(at=at, turn=None if turn is None else math.degrees(turn))
+    return FreePlace(at=at, turn=row.run.turn if isinstance(row.run, StraightRun) else math.degrees(turn))
 
 
 def set_place(layout: Headstock, id: str, place: Place) -> Headstock:

@@ -137,3 +137,10 @@ def test_refusals():
             ("heading must be at least -360", lambda: set_row_heading(leaning(turn=1.0), "line", math.nan))):
         with pytest.raises(GeometryError, match=sentence):
             edit()
+
+
+def test_one_that_is_freed_and_taken_in_again_points_as_the_others_to_the_last_bit():
+    """Turned to radians and back, 180.8 degrees is another number, as one tenth of a degree in seven is."""
+    assert math.degrees(math.radians(180.8)) != 180.8
+    again = make_row(free_from_row(set_turn(leaning(), "line 1", 180.8), "line 0"), MEMBERS, "straight")
+    assert again.row(next(t for t in again.tuners if t.id == "line 0").place.row).run.turn == 180.8
