@@ -87,4 +87,3 @@ def hidden_dashes(radius: float) -> tuple[float, float]:
 def ink(style: str) -> Ink:
     """The look of a style; KeyError for one that is not in geometry.drawing.STYLES."""
     return INKS[style]
-

@@ -139,5 +139,3 @@ def scale_words(scale: float) -> str:
     known = {1.0: say("full size"), 0.5: say("half size"), 2.0: say("twice full size"), 5.0: say("five times full size"),
              0.2: say("a fifth of full size")}
     return known.get(scale, say("{scale} of full size", scale=format_length(scale)))
-
-

@@ -207,4 +207,3 @@ def _depth(patch: Patch, owner: str, words: str) -> Label:
     left = x < (x0 + x1) / 2
     return Label(words, (x + (-1.0 if left else 1.0), y - LETTER / 2), LETTER, WORDS, owner,
                  anchor="right" if left else "left")
-

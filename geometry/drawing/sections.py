@@ -255,4 +255,3 @@ def _measure(scene: _Scene, a: float, b: float, level: float, text: str) -> list
     ticks = [Stroke(straight((x, 0.6), (x, level + 1.0)), "dimension", scene.owner) for x in (a, b)]
     line = Stroke(straight((a, level), (b, level)), "dimension", scene.owner)
     return [*ticks, line, Label(text, ((a + b) / 2, level + 1.4), LETTER, "dimension", scene.owner, anchor="middle")]
-

@@ -114,4 +114,3 @@ class Pattern(Part, kw_only=True):
     button: Button
     least_wood: Size | None = None
     most_wood: Size | None = None
-

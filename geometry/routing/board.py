@@ -234,4 +234,3 @@ def _outside_base(board: Board, layout: Headstock, follower: Follower, ask: Ask)
                           "{share:.0f} %: keep your weight on the template's side, or lay a piece of the same "
                           "thickness beside the work.",
                           at=place(at), share=100 * share))]
-

@@ -140,5 +140,3 @@ def journal(layout: bytes, chance: random.Random) -> bytes:
     """What a program that died left behind."""
     return json.dumps({"path": chance.choice((None, "/a/b.headstock.json", "", 5)), "seen": chance.choice((None, "0" * 64, 1)),
                        "layout": layout.decode()}).encode()
-
-

@@ -197,4 +197,3 @@ def _number(text: str) -> float:
     except ValueError as error:
         raise GeometryError(say("{text} is not a number of turns a minute: write for example 16000.",
                                 text=quoted(text))) from error
-

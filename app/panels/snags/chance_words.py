@@ -74,4 +74,3 @@ def card_words(clearance: Clearance, trials: int, unit: LengthUnit) -> tuple[str
     if clearance.corner and clearance.spoiled > 0:
         lines.append(say("Depths below zero are those of the deepest corner; the least way out may differ."))
     return title, " – ".join(clearance.between), "\n".join(lines)
-
