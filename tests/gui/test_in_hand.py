@@ -10,6 +10,7 @@ from app.formats.headstock import encode
 from app.look.descendants import below
 from app.panels.forms.fields import Field
 from app.window import texts
+from app.window.sign_button import SignButton
 from geometry.edits import add_hole, add_pin
 from geometry.errors import GeometryError
 
@@ -174,7 +175,7 @@ def test_no_button_moves_as_a_tool_is_taken(bench, stage, tools, letters):
         for tool in tools:
             window.set_tool(tool)
             bench.pump()
-            places.add(tuple((button.geometry().getRect(), button.isVisible()) for button in window.tools._signs()))
+            places.add(tuple((button.geometry().getRect(), button.isVisible()) for button in window.tools.findChildren(SignButton)))
         assert len(places) == 1, width
 
 

@@ -3,6 +3,7 @@
 
 from app.look.icons import SHAPES
 from app.look.theme import DAY, LAMP, THEMES, use_theme
+from app.window.sign_button import SignButton
 from app.window.tool_bar import ACTIONS, TOOLS, WORDS
 from tests.icon_sheet import icon_sheet
 from tests.waiting import press
@@ -10,7 +11,7 @@ from tests.waiting import press
 
 def shown(bench):
     tools = bench.window.tools
-    return [button for button in tools._signs() if button.isVisibleTo(tools)]
+    return [button for button in tools.findChildren(SignButton) if button.isVisibleTo(tools)]
 
 
 def test_every_tool_and_every_action_of_the_strip_has_a_sign():
