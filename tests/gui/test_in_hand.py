@@ -175,7 +175,7 @@ def test_no_button_moves_as_a_tool_is_taken(bench, stage, tools, letters):
         for tool in tools:
             window.set_tool(tool)
             bench.pump()
-            places.add(tuple((button.geometry().getRect(), button.isVisible()) for button in window.tools.findChildren(SignButton)))
+            places.add(tuple((button.geometry().getRect(), button.isVisible()) for button in below(window.tools, SignButton)))
         assert len(places) == 1, width
 
 

@@ -1,6 +1,7 @@
 """Signs in the window: words beside them while there is room, tips always, and the colours of the lamp."""
 
 
+from app.look.descendants import below
 from app.look.icons import SHAPES
 from app.look.theme import DAY, LAMP, THEMES, use_theme
 from app.window.sign_button import SignButton
@@ -11,7 +12,7 @@ from tests.waiting import press
 
 def shown(bench):
     tools = bench.window.tools
-    return [button for button in tools.findChildren(SignButton) if button.isVisibleTo(tools)]
+    return [button for button in below(tools, SignButton) if button.isVisibleTo(tools)]
 
 
 def test_every_tool_and_every_action_of_the_strip_has_a_sign():

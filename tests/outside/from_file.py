@@ -171,13 +171,12 @@ class FromFile:
             if run["kind"] == "edge":
                 seat, _, out = self.edges[run["side"]].at(run["first"] + place["index"] * row["spacing"])
                 return seat - out * run.get("inset", 0.0), out
-            heading = math.radians(run["heading"])
+            heading, turn = math.radians(run["heading"]), run.get("turn")
             post = np.array(run["start"]) + place["index"] * row["spacing"] * np.array((math.cos(heading), math.sin(heading)))
         else:
-            post = np.array(place["at"], float)
-            if place.get("turn") is not None:
-                turn = math.radians(place["turn"])
-                return post, np.array((math.cos(turn), math.sin(turn)))
+            post, turn = np.array(place["at"], float), place.get("turn")
+        if turn is not None:
+            return post, np.array((math.cos(math.radians(turn)), math.sin(math.radians(turn))))
         _, along, edge = min((*edge.nearest(post), edge) for edge in self.edges.values())
         out = post - edge.at(along)[0]
         return post, -out / np.hypot(*out)
