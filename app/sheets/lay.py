@@ -132,26 +132,23 @@ def flow(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
 
 def apart(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
     """As flow(), for what is cut apart and may lie in any order: each, with what is kept together with it, on the first page with room
-    for it, where that saves a page; the highest first, where that saves another."""
-    groups = _groups(blocks)
-    heights = [sum(one.height for one in group if one.placed) for group in groups]
-    orders = (range(len(groups)), sorted(range(len(groups)), key=lambda i: -heights[i]))
-    return min(flow(blocks, window), *(flow([one for i in _first_fit(groups, heights, order, window[3] - window[1]) for one in groups[i]], window)
-                                       for order in orders), key=len)
+    for it, where that saves a page. Otherwise in its own order, in which it is worked by."""
+    return min(flow(blocks, window), flow(_first_fit(_groups(blocks), window[3] - window[1]), window), key=len)
 
 
-def _first_fit(groups: Sequence[Sequence[Block]], heights: Sequence[float], order: Iterable[int], high: float) -> list[int]:
-    """Numbers of the groups, page after page of that height, each laid in that order on the first with room for it (mm, without its white)."""
-    pages: list[list[int]] = []
+def _first_fit(groups: Sequence[Sequence[Block]], high: float) -> list[Block]:
+    """The groups page after page of that height, each on the first with room for it (mm, without its white)."""
+    pages: list[list[Block]] = []
     left: list[float] = []
-    for i in order:
-        page = next((at for at, room in enumerate(left) if heights[i] <= room + 1e-6), len(pages))
+    for group in groups:
+        height = sum(one.height for one in group if one.placed)
+        page = next((at for at, room in enumerate(left) if height <= room + 1e-6), len(pages))
         if page == len(pages):
             pages.append([])
             left.append(high)
-        pages[page].append(i)
-        left[page] -= sum(one.height for one in groups[i])
-    return [i for page in sorted(map(sorted, pages)) for i in page]
+        pages[page] += group
+        left[page] -= sum(one.height for one in group)
+    return [one for page in pages for one in page]
 
 
 def _groups(blocks: Sequence[Block]) -> list[list[Block]]:

@@ -85,12 +85,6 @@ def test_what_is_cut_apart_lies_on_the_fewest_pages():
     assert names(apart(cards, WINDOW)) == [["a", "d"], ["b", "b2", "e"], ["c"]]
 
 
-def test_the_highest_are_laid_first_where_that_saves_a_page():
-    """Of 60 and 40 mm: in their order, the small ones first, each on the first page with room, they take four pages."""
-    small, large = [bar("a", 40.0), bar("b", 40.0), bar("c", 40.0)], [bar("d", 60.0), bar("e", 60.0), bar("f", 60.0)]
-    assert names(apart([*small, *large], WINDOW)) == [["a", "d"], ["b", "e"], ["c", "f"]]
-
-
 def test_what_is_cut_apart_keeps_its_order_where_another_saves_no_page():
     assert names(apart([bar("a", 58.0), bar("b", 58.0), bar("c", 38.0)], WINDOW)) == [["a"], ["b", "c"]]
 
