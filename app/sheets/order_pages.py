@@ -80,10 +80,13 @@ def summary(work: Work) -> str:
                                               "The order is your own; the best one has {n} changes.")
     how = (say("No order of these steps needs fewer changes.") if work.order.proven else
            say("No order can do with fewer than {bound} changes.", bound=work.order.bound))
+    holes = count(c.holes, "{n} hole", "{n} holes")
+    if c.pins:
+        holes = say("{one} and {two}", one=holes, two=count(c.pins, "{n} pin", "{n} pins"))
     return say("{operations} steps, {holes} {drillings}, {set_ups} set-ups at machines, {changes} of machine,"
                " bit, table or side{tilts}; about {total:.1f} hours (common "
                "practice, no source).{dry}{found} {how}{own}",
-               operations=c.operations, holes=count(c.holes, "{n} hole", "{n} holes"),
+               operations=c.operations, holes=holes,
                drillings=count(c.drillings, "in one drilling", "in {n} drillings"), set_ups=c.set_ups,
                changes=count(c.changes.total, "{n} change", "{n} changes"),
                tilts=count(c.tilts, ", {n} table setting for bores from the side", ", {n} table settings for bores from the side")

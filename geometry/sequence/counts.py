@@ -13,11 +13,14 @@ from geometry.sequence.rates import Changes, Hours, Rates, hours
 
 
 class Counts(Struct, frozen=True):
-    """Of a running order; waste holes in slots are counted apart from the holes of the layout."""
+    """Of a running order; waste holes in slots and holes of locating pins are counted apart from the other holes of the layout."""
 
     operations: int
     holes: int
+    pins: int
+    """locating pins, each a hole of its own"""
     drillings: int
+    """trips of a drill, those for the pins too"""
     counterbores: int
     waste_holes: int
     set_ups: int
@@ -37,12 +40,14 @@ def counts(steps: Sequence[str], ops: Sequence[Operation], rates: Rates | None =
     by_id = {op.id: op for op in ops}
     done = [by_id[id] for id in steps]
     drilled = {d.id: d for op in done if op.kind != "final diameter" for d in op.drillings}
+    holes = {d.hole for d in drilled.values() if d.role != "locating"}
+    pins = {d.hole for d in drilled.values()} - holes
     rates = rates or Rates()
     dry = waits(done)
     made = [run for run in runs(done) if run[0].setup.machine != "bench"]
     changes = count_changes(op.setup for op in done)
     return Counts(
-        len(done), len({d.hole for d in drilled.values()}), len(drilled),
+        len(done), len(holes), len(pins), len(drilled),
         sum(d.role == "counterbore" for d in drilled.values()),
         sum(len(op.waste_holes.centres) for op in done if op.waste_holes), len(made),
         len({op.setup.table for op in done if op.setup.table is not None and op.setup.table.fence is not None}),

@@ -55,7 +55,7 @@ def drag(bench, room: OrderRoom, id: str, above: str, drop: bool = True) -> None
 
 def test_the_steps_are_listed_by_set_up_with_counts_and_hours(bench, order):
     assert [row.number for row in order.panel.list.steps] == list(range(1, 56))
-    assert "55 steps · 38 holes · 17 set-ups · 3 tilts" in order.panel.counted
+    assert "55 steps · 36 holes · 2 pins · 17 set-ups · 3 tilts" in order.panel.counted
     assert "29 changes of machine, bit, table or side: no order needs fewer" in order.panel.counted
     assert "6.6 hours" in order.panel.counted and "0 of 55 done, about 6.6 hours left" in order.panel.counted
     assert not order.panel.back.isEnabled() and order.panel.loud == ""

@@ -44,8 +44,14 @@ def hour_rows(counts: Counts, found: float | None = None) -> list[FieldRow]:
             FieldRow(say("Other bit"), "fact", count(c.bit, "once", "{n} times")),
             FieldRow(say("Table set"), "fact", count(c.table, "once", "{n} times")),
             FieldRow(say("Piece turned"), "fact", count(c.side, "once", "{n} times")),
-            FieldRow(say("Holes"), "fact", count(counts.drillings, "{holes} in {n} drilling", "{holes} in {n} drillings", holes=counts.holes)),
+            FieldRow(say("Holes"), "fact", count(counts.drillings, "{holes} in {n} drilling", "{holes} in {n} drillings",
+                                                 holes=" + ".join((str(counts.holes), *_pins(counts))))),
             FieldRow(say("Waste holes"), "fact", str(counts.waste_holes))]
+
+
+def _pins(counts: Counts) -> tuple[str, ...]:
+    """How many locating pins are drilled for; nothing where there are none."""
+    return (count(counts.pins, "{n} pin", "{n} pins"),) if counts.pins else ()
 
 
 def drying(counts: Counts) -> str:
@@ -88,7 +94,8 @@ def tally(counts: Counts) -> str:
     dry = "\n" + say("beside that glue dries: {drying}", drying=drying(counts)) if counts.waits else ""
     return say("{steps} · {holes} · {set_ups} · {tilts}\nabout {hours:.1f} hours, {changes:.1f} of them "
                "setting up",
-               steps=count(counts.operations, "{n} step", "{n} steps"), holes=count(counts.holes, "{n} hole", "{n} holes"),
+               steps=count(counts.operations, "{n} step", "{n} steps"),
+               holes=" · ".join((count(counts.holes, "{n} hole", "{n} holes"), *_pins(counts))),
                set_ups=count(counts.set_ups, "{n} set-up", "{n} set-ups"), tilts=tilts, hours=counts.hours.total,
                changes=counts.hours.changes) + dry
 

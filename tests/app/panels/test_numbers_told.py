@@ -91,10 +91,13 @@ def test_one_thing_is_told_as_one():
     fits = Joined(of="tuner", one="a.1", other="a.2", off=0.1, play=0.25)
     assert fit_sentences((fits,), "mm") == ["1 of 1 pair of joined holes takes its part."]
     assert fit_sentences((fits, replace(fits, other="a.3")), "mm") == ["2 of 2 pairs of joined holes take their part."]
-    one = Counts(operations=1, holes=1, drillings=1, counterbores=0, waste_holes=0, set_ups=1, tilts=1,
+    one = Counts(operations=1, holes=1, pins=0, drillings=1, counterbores=0, waste_holes=0, set_ups=1, tilts=1,
                  changes=count_changes(()), hours=Hours(1.0, 0.0))
     assert tally(one).startswith("1 step · 1 hole · 1 set-up · 1 tilt\n")
     assert {row.label: row.value for row in hour_rows(one)}["Holes"] == "1 in 1 drilling"
+    pinned = replace(one, pins=1, drillings=2)
+    assert tally(pinned).startswith("1 step · 1 hole · 1 pin · 1 set-up · 1 tilt\n")
+    assert {row.label: row.value for row in hour_rows(pinned)}["Holes"] == "1 + 1 pin in 2 drillings"
     assert loud_words(["a", "b", "c"], ()).endswith("And 1 more that cannot be done: it is marked below.")
 
 

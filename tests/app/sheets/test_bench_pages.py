@@ -149,7 +149,7 @@ def test_reasons_are_said_once():
 
 def test_the_order_says_how_much_there_is_to_do():
     text = section("demo", "Running order")
-    assert "55 steps, 38 holes in 44 drillings" in text and "No order of these steps needs fewer changes." in text
+    assert "55 steps, 36 holes and 2 pins in 44 drillings" in text and "No order of these steps needs fewer changes." in text
 
 
 def test_the_makers_own_order_is_printed():

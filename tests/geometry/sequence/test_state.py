@@ -122,7 +122,7 @@ def test_counts_of_the_demo() -> None:
     ops = operations(layout)
     found = counts(best_order(ops, precedence(layout, ops)).steps, ops)
     # 36 holes and 42 drilling operations of the tuners (common practice, no source), and two pin holes.
-    assert (found.holes, found.drillings, found.counterbores) == (38, 44, 6)
+    assert (found.holes, found.pins, found.drillings, found.counterbores) == (36, 2, 44, 6)
     assert (found.waste_holes, found.tilts, found.set_ups) == (22, 3, 17)
 
 
