@@ -129,14 +129,15 @@ def _groups(layout: Headstock, at: Vec2, reach: float, held: Collection[str], sh
     if strip_at(layout, at):
         yield _marks(layout, at)
     else:
-        yield _upright(layout, at)
+        yield _upright(layout, at, reach)
         yield _slot_ends(layout, at)
         yield _nut_ends(layout, at)
         yield _outer_strings(layout, at)
         yield (edge_near(loop, ref, at) for ref, loop in loops)
-        yield _side_bores(layout, at)
+        yield _side_bores(layout, at, reach)
         yield _slots(layout, at, reach)
-        yield iter([edge_near(layout.outline, OUTLINE, at)])
+        if all(ref != OUTLINE for ref, _ in loops):
+            yield iter([edge_near(layout.outline, OUTLINE, at)])
         yield _glue_lines(layout, at)
     yield _blank(layout, at)
 
@@ -159,28 +160,29 @@ def _handles(loops: list[tuple[str, Loop]], at: Vec2) -> Found:
                 yield v.distance(place, at), Target("handle", ref, (i, which), place)
 
 
-def _upright(layout: Headstock, at: Vec2) -> Found:
-    """Face tuners, pins and single holes, by their widest drilling on the spot and by their screws."""
+def _upright(layout: Headstock, at: Vec2, reach: float) -> Found:
+    """Face tuners, pins and single holes within reach, by their widest drilling on the spot and by their screws."""
     pins, singles = {pin.id for pin in layout.pins}, {hole.id for hole in layout.holes}
     for d in drillings(layout):
-        if d.upright:
+        if d.upright and (distance := v.distance(d.start[:2], at) - d.radius) <= reach:
             kind = "pin" if d.of in pins else "hole" if d.of in singles else "tuner"
-            centre = _origin(layout, d) if kind == "tuner" else d.start[:2]
-            yield v.distance(d.start[:2], at) - d.radius, Target(kind, d.of, None, centre)
+            yield distance, Target(kind, d.of, None, _origin(layout, d) if kind == "tuner" else d.start[:2])
 
 
 def _origin(layout: Headstock, drilling: Drilling) -> Vec2:
-    """Where the tuner of a drilling stands, mm."""
+    """Where the tuner of a drilling stands, mm: of a row along an outline of thousands of nodes that takes a while."""
     return edits.plan_point(layout, drilling.of)
 
 
-def _side_bores(layout: Headstock, at: Vec2) -> Found:
+def _side_bores(layout: Headstock, at: Vec2, reach: float) -> Found:
     for d in drillings(layout):
         if not d.upright:
             a = (d.mark or d.start)[:2]
             way, size = v.sub(d.end[:2], a), v.distance(a, d.end[:2])
             share = min(max(v.dot(v.sub(at, a), way) / size ** 2, 0.0), 1.0)
-            yield v.distance(v.along(a, way, share), at) - d.radius, Target("tuner", d.of, None, _origin(layout, d))
+            distance = v.distance(v.along(a, way, share), at) - d.radius
+            if distance <= reach:
+                yield distance, Target("tuner", d.of, None, _origin(layout, d))
 
 
 def _marks(layout: Headstock, at: Vec2) -> Found:

@@ -6,7 +6,6 @@ to, with room for a busy machine, and what is too long has to be so each of thre
 longest are printed with what ran (`-s` shows them).
 """
 
-
 import pytest
 from PySide6.QtCore import QSettings
 

@@ -18,7 +18,6 @@ from PySide6.QtWidgets import QApplication, QDialogButtonBox
 application = QApplication([])
 chosen.teach_toolkit(application, "de")
 from app.look.descendants import below
-from app.look.theme import DAY
 from app.panels.forms.fields import LengthField
 from app.window.demo import demo
 from app.window.main import MainWindow

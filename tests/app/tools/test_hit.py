@@ -1,5 +1,7 @@
 """What lies under the pointer."""
 
+from importlib import import_module
+
 import pytest
 from msgspec.structs import replace
 
@@ -99,3 +101,15 @@ def test_outer_strings_are_gripped_where_the_spread_sets_them(courses, grips):
         found = kind(head, (x + 0.2, 0.1))
         assert (found == ("outer string", "nut", side)) == grips
         assert (min(abs(x - place) for place in nut_places(head.nut, head.strings)) < 1e-9) == grips
+
+
+def test_only_what_is_near_is_asked_where_it_stands_and_the_outline_once(monkeypatch):
+    """A look at what lies under the mouse comes with every few of its steps."""
+    asked, hits = [], import_module("app.tools.hit")
+    point, near = hits.edits.plan_point, hits.edge_near
+    monkeypatch.setattr(hits.edits, "plan_point", lambda layout, id: asked.append(id) or point(layout, id))
+    monkeypatch.setattr(hits, "edge_near", lambda loop, ref, at: asked.append(ref) or near(loop, ref, at))
+    for held in ((), ("outline",)):
+        asked.clear()
+        assert kind(plain(), (0.0, 130.0), held) is None and asked == ["outline"]
+    assert kind(plain(), (30.0, 60.5))[1] == "treble face 1" and set(asked[1:]) == {"treble face 1"}
