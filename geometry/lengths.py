@@ -97,7 +97,7 @@ def deep(length: float, through: bool = False) -> str:
 
 
 def area(size: float) -> str:
-    """An area in mm2, or in square inches to 0.0001."""
+    """An area of so many mm² in words, in square inches to 0.0001 where those are in use."""
     if _unit.get() == "mm":
         return f"{number(size, '.1f')} mm²"
     return say("{size:.4f} sq in", size=size / MM_PER_INCH ** 2)

@@ -3,12 +3,14 @@
 import msgspec
 import pytest
 
+from geometry.checks.snags import count
 from geometry.layout import Ear, Pin, SingleHole
 from geometry.sequence import Operation, WoodState, best_order, operations, precedence, wood_after
 from geometry.sequence.counts import counts
 from geometry.sequence.operation import Cut
 from geometry.sequence.rates import Rates
 from geometry.sequence.state import state_of
+from geometry.solids.drilling import to_drill
 from tests.geometry.sequence.specimens import THROUGH, TURNED, demo, stocked, with_waste
 
 PLANS = {"slot": with_waste(TURNED), "outline": THROUGH}
@@ -123,6 +125,8 @@ def test_counts_of_the_demo() -> None:
     found = counts(best_order(ops, precedence(layout, ops)).steps, ops)
     # 36 holes and 42 drilling operations of the tuners (common practice, no source), and two pin holes.
     assert (found.holes, found.pins, found.drillings, found.counterbores) == (36, 2, 44, 6)
+    told = count(to_drill(layout))
+    assert (found.holes, found.pins, found.drillings) == (told.holes, told.pins, told.drilling + told.pins)
     assert (found.waste_holes, found.tilts, found.set_ups) == (22, 3, 17)
 
 
