@@ -7,7 +7,6 @@ from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
 from PySide6.QtTest import QTest
 
 from app.canvas.tag import Tag
-from app.look.theme import LAMP, use_theme
 from geometry.edits import move_tuner, plan_point
 from geometry.layout import loop_path
 from tests.gui.bench import Bench
@@ -73,8 +72,7 @@ def test_a_line_drawn_says_where_it_meets_an_edge_square(bench):
 
 def test_the_card_stays_in_the_view(qtbot, tmp_path):
     bench = Bench(qtbot, tmp_path)
-    use_theme(LAMP)
-    bench.window.looks.paint()
+    bench.window.actions_["lamp"].trigger()
     bench.window.set_tool("hole")
     port = bench.view.viewport().rect()
     for corner in (port.topLeft() + QPoint(3, 3), port.topRight() - QPoint(3, -3), port.bottomRight() - QPoint(3, 3)):

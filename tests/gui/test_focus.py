@@ -11,7 +11,7 @@ from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QAbstractButton, QApplication, QWidget
 
 from app.look import walk
-from app.look.theme import DAY, LAMP, use_theme
+from app.look.theme import DAY, LAMP
 from tests.gui.bench import at_rest
 
 
@@ -49,8 +49,7 @@ def kind(widget: QWidget) -> tuple:
 @pytest.mark.parametrize("theme", [DAY, LAMP], ids=["day", "lamp"])
 def test_focus_is_seen_on_every_kind_of_part(bench, theme):
     window = bench.window
-    use_theme(theme)
-    window.looks.paint()
+    window.actions_[theme.name].trigger()
     window.activateWindow()
     done, faint = set(), []
     for stage in ("tuners", "router", "order", "sheets", "book") if theme is DAY else ("tuners", "book"):

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QLabel
 
 from app.formats import headstock
 from app.look.descendants import below
-from app.look.theme import LAMP, theme, use_theme
+from app.look.theme import LAMP, theme
 from app.panels.describe import SHAPING
 from app.window import ask
 from app.window.demo import samples
@@ -133,8 +133,7 @@ def test_unsaved_work_is_asked_about_before_a_sample_takes_its_place(bench, monk
 
 
 def test_both_sets_of_colours(bench, front):
-    use_theme(LAMP)
-    bench.window.looks.paint()
+    bench.window.actions_["lamp"].trigger()
     colours = {card(front, "Six in line").grab().toImage().pixelColor(x, 120).name().upper() for x in range(10, 160)}
     assert LAMP.wood in colours
 

@@ -3,7 +3,7 @@
 
 from app.look.descendants import below
 from app.look.icons import SHAPES
-from app.look.theme import DAY, LAMP, THEMES, use_theme
+from app.look.theme import DAY, LAMP, THEMES
 from app.window.sign_button import SignButton
 from app.window.tool_bar import ACTIONS, TOOLS, WORDS
 from tests.icon_sheet import icon_sheet
@@ -67,8 +67,7 @@ def test_the_signs_take_the_colours_of_the_lamp(bench):
         return {image.pixelColor(x, y).name().upper() for x in range(32) for y in range(32)
                 if image.pixelColor(x, y).alpha() == 255}
     assert DAY.ink in colours()
-    use_theme(LAMP)
-    bench.window.looks.paint()
+    bench.window.actions_["lamp"].trigger()
     assert LAMP.ink in colours() and DAY.ink not in colours()
 
 
