@@ -28,7 +28,6 @@ from PySide6.QtWidgets import QApplication, QPushButton
 from shiboken6 import isValid
 
 from app.look.descendants import below
-from app.look.theme import DAY, LAMP, use_theme
 from app.threads.background import running
 from app.threads.collector import Collector
 from app.window import ask
@@ -78,9 +77,8 @@ class Day:
     # ---- what a maker does ------------------------------------------------
     def tour(self) -> None:
         """Everything that is made only once, so that the first count counts it: on a layout of its own each time."""
-        for theme in (LAMP, DAY):
-            use_theme(theme)
-            self._window.looks.paint()
+        for colours in ("lamp", "day"):
+            self._window.actions_[colours].trigger()
             for stage in STAGES:
                 self._window.set_stage(stage.key)
                 for key in TOOLS[stage.key]:
@@ -200,8 +198,7 @@ class Day:
         destroy()
 
     def _colours(self) -> None:
-        use_theme(self._chance.choice((DAY, LAMP)))
-        self._window.looks.paint()
+        self._window.actions_[self._chance.choice(("day", "lamp"))].trigger()
 
     def _fresh(self) -> None:
         self._window.document.replace(demo(), None)
@@ -248,8 +245,7 @@ class Day:
             self._window.set_stage(stage.key)
             rest()
             alive()
-        use_theme(DAY)
-        self._window.looks.paint()
+        self._window.actions_["day"].trigger()
         for key, wanted in (("solid", False), ("changes", False), ("grid", True), ("snap", True), ("chances", False)):
             if self._window.actions_[key].isChecked() != wanted:
                 self._window.actions_[key].trigger()
