@@ -23,3 +23,11 @@ def filled(layout: QLayout, *parts: Part | tuple, margins: tuple[int, int, int, 
         add = layout.addStretch if isinstance(what, int) else layout.addLayout if isinstance(what, QLayout) else layout.addWidget
         add(what, *how)
     return layout
+
+
+def keep_room(part: QWidget) -> QWidget:
+    """The widget itself, whose room stays in its row or column while it is hidden: what is beside it does not move."""
+    policy = part.sizePolicy()
+    policy.setRetainSizeWhenHidden(True)
+    part.setSizePolicy(policy)
+    return part

@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
-from app.look.filled import filled
+from app.look.filled import filled, keep_room
 from app.look.flow import Flow
 from app.look.paragraph import paragraph, restyle
 from app.panels.snags.chance_list import ChanceList
@@ -22,10 +22,7 @@ class ChanceLine(QWidget):
         self._words = paragraph(self, textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
         self._bar = QProgressBar(self, minimum=0, maximum=100, textVisible=False, accessibleName=say("Chances being worked out"))
         self._bar.setFixedHeight(5)
-        kept = self._bar.sizePolicy()
-        kept.setRetainSizeWhenHidden(True)
-        self._bar.setSizePolicy(kept)
-        filled(QVBoxLayout(self), self._words, self._bar, margins=(0, 0, 12, 0), gap=3)
+        filled(QVBoxLayout(self), self._words, keep_room(self._bar), margins=(0, 0, 12, 0), gap=3)
         self.show_chances(Chances())
 
     @property

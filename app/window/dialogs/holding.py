@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from app.look.alt_letters import give_letters
 from app.look.choice import Choice
-from app.look.filled import filled
+from app.look.filled import filled, keep_room
 from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
@@ -89,11 +89,7 @@ class HoldDialog(ReadInOrder, QDialog):
         self.bar = QProgressBar(self, minimum=0, maximum=100, textVisible=False, accessibleName=say("Being worked out"))
         self.bar.setFixedHeight(6)
         self.halt = QPushButton(say("Stop"), self, autoDefault=False, clicked=self._halted)
-        for part in (self.bar, self.halt):
-            kept = part.sizePolicy()
-            kept.setRetainSizeWhenHidden(True)
-            part.setSizePolicy(kept)
-        running = filled(QHBoxLayout(), (self.bar, 1), self.halt)
+        running = filled(QHBoxLayout(), (keep_room(self.bar), 1), keep_room(self.halt))
         about = paragraph(self, MODEL + " " + say(
             "Tuners marked “Leave it where it is” stay, and those of which a hole is timed in the job book "
             "on the real piece."), "dim")

@@ -23,7 +23,7 @@ from app.look.alt_letters import Lead
 from app.look.buttons import ok_cancel
 from app.look.choice import Choice
 from app.look.column import lay_beside
-from app.look.filled import filled
+from app.look.filled import filled, keep_room
 from app.look.paragraph import paragraph, restyle
 from app.look.sizes import keep, open_at
 from app.look.slider import Slider
@@ -105,7 +105,7 @@ class TraceDialog(ReadInOrder, QDialog):
         how = paragraph(self, say("Press inside the head. The largest closed edge round that place is followed; corners stay "
                                   "corners, and the neck is cut off at the nut line."), "dim")
         keep(self._says, minimum_height=76)
-        running = filled(QHBoxLayout(), (self._bar, 1), self.stop)
+        running = filled(QHBoxLayout(), (keep_room(self._bar), 1), keep_room(self.stop))
         note = paragraph(self, say("The outline of the layout is replaced. Tuners along an edge go with it, all else stays where it "
                                    "is. The picture's own errors come on top: check the first print with the 100 mm bar."), "dim")
         buttons, self.take_button = ok_cancel(self, self._accept, say("Take this outline"))
@@ -202,9 +202,6 @@ class TraceDialog(ReadInOrder, QDialog):
         if not on and self.stop.hasFocus():
             self.board.setFocus()
         for widget in (self._bar, self.stop):
-            keeps = widget.sizePolicy()
-            keeps.setRetainSizeWhenHidden(True)
-            widget.setSizePolicy(keeps)
             widget.setVisible(on)
 
     def _tell(self, text: str, name: str) -> None:
