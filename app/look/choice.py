@@ -12,7 +12,7 @@ from app.look.sizes import px
 
 MARGIN = 24
 """Pixels at 100 % of a row of the list beside its words."""
-BESIDE = 38
+BESIDE = 33
 """Pixels at 100 % of the box beside what is chosen, at most: arrow and margins. The style itself would tell; but to name its
 table of kinds takes longer than to paint the window."""
 

@@ -23,7 +23,8 @@ class _Gap(QSpacerItem):
 
 
 class Flow(QLayout):
-    """Widgets from left to right, then below. A gap (`add_gap`) takes what room its row leaves over, or a fixed width.
+    """Widgets from left to right, then below. A gap (`add_gap`) takes what room its row leaves over, or a fixed width where
+    anything stands before it.
 
     In one row it looks like a plain row. Widgets in a row stand at its middle height.
     """
@@ -123,6 +124,8 @@ class Flow(QLayout):
         for item in self._living():
             gap = item.spacerItem()
             if gap is None and item.isEmpty():
+                continue
+            if gap is not None and not rows and not gap.expandingDirections():
                 continue
             size = item.sizeHint()
             if gap is None and size.width() > room:

@@ -129,6 +129,7 @@ def test_posts_can_be_told_apart_in_letters_of_twice_the_size(bench):
             wide = post.fontMetrics().horizontalAdvance(post.currentText())
             assert post.width() >= wide + 20, (size, post.currentText(), post.width(), wide)
             assert (winds.y() > post.y()) == (size == "letters 200")
+            assert size != "letters 100" or post.width() > 2 * winds.width(), "posts have the longer names"
 
 
 def test_the_rack_and_the_readings_stay_readable_in_a_small_window_with_large_letters(bench):

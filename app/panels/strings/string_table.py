@@ -171,10 +171,11 @@ class StringTable(QWidget):
         winds.addItems(["", ""])
         post.setAccessibleName(say("Post of string {string}", string=row.string))
         winds.setAccessibleName(say("Where string {string} runs", string=row.string))
+        post.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        post.setMinimumContentsLength(8)
+        winds.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToContents)  # no wider: posts have the longer words
         for box in (post, winds):
             box.setProperty("row", number)
-            box.setSizeAdjustPolicy(Choice.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            box.setMinimumContentsLength(8 if box is post else 4)
             keep(box, minimum_width=68 if box is post else 56)  # where letters are large the words in them may be shortened
         post.activated.connect(self._chosen)
         winds.activated.connect(self._wound)

@@ -44,3 +44,19 @@ def test_what_a_row_holds_comes_out_of_it_again(qtbot) -> None:
     third = QPushButton("Third", area)
     row.insert_widget(0, third)
     assert [row.takeAt(0).widget() for _ in range(3)] == [third, take, leave] and row.takeAt(0) is None
+
+
+def test_a_gap_parts_what_stands_before_it_from_what_follows(qtbot) -> None:
+    page = QWidget()
+    qtbot.addWidget(page)
+    row = Flow(page, (18, 0, 0, 0))
+    first, second = QPushButton("First", page), QPushButton("Second", page)
+    row.addWidget(first)
+    row.add_gap(10)
+    row.addWidget(second)
+    page.resize(300, 40)
+    page.show()
+    assert first.x() == 18 and second.x() == 18 + first.width() + row.spacing() + 10 + row.spacing()
+    first.hide()
+    row.activate()
+    assert second.x() == 18, "before it stands nothing: what follows begins where every row does"
