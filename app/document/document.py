@@ -18,6 +18,7 @@ from app.formats.errors import FormatError, Unconfirmed
 from app.formats.reading import Known, unasked
 from app.formats.saving import fingerprint
 from geometry.checks import CheckResult, LiveCheck
+from geometry.edits.pins_along import pins_along
 from geometry.layout import Book, Headstock, feature_ids
 from geometry.layout.names import RESERVED
 
@@ -127,8 +128,11 @@ class Document(QObject):
         return self._history
 
     # ---- changes --------------------------------------------------------
-    def apply(self, name: str, layout: Headstock) -> None:
-        """Make a layout the next step of the history; ends any preview."""
+    def apply(self, name: str, layout: Headstock, whole: bool = False) -> None:
+        """Make a layout the next step of the history; ends any preview. Pins go with their bores, but in a `whole` one, which is no edit
+        of that on record but another file's."""
+        if not whole:
+            layout = pins_along(self._history.current, layout)
         layout = self._record.kept(layout, self._history.current)
         result = self._live.check(layout)
         self._preview = None
@@ -139,6 +143,8 @@ class Document(QObject):
 
     def preview(self, layout: Headstock | None) -> None:
         """Show a layout without a step; None goes back to the layout of record."""
+        if layout is not None:
+            layout = pins_along(self.layout, layout)
         if layout is self._history.current:
             layout = None
         if layout is self._preview:
@@ -272,7 +278,7 @@ class Document(QObject):
     def take(self, name: str, layout: Headstock, seen: str | bytes, known: Known | None = None) -> None:
         """Make what the file holds now the next step of the history: nothing is unsaved, and one undo is mine again."""
         self._saved, self.seen, self.known, self._tried = layout, seen, known, ()
-        self.apply(name, layout)
+        self.apply(name, layout, whole=True)
         self.file_changed.emit()
 
     # ---- inside ---------------------------------------------------------

@@ -56,7 +56,7 @@ WORDS = (
                            "joint.")),
     Word(say("Job book"), say("The record of hours and money, of the practice piece and of the real one.")),
     Word(say("Locating pin"), say("A pin through template and blank that brings the template back to the same place, also "
-                             "after the blank is turned over.")),
+                             "after the blank is turned over. One that stands in a bore to come goes where that goes.")),
     Word(say("Margin"), say("The least wood that is to stay between two things. The margins given are common practice "
                        "without a published source: set what you trust.")),
     Word(say("Nut line"), say("The line where nut and head begin: everything along the head is measured from where it "

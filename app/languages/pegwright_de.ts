@@ -616,8 +616,8 @@
         <translation>Ein Stift braucht ringsum Holz.</translation>
     </message>
     <message>
-        <source>A pin through template and blank that brings the template back to the same place, also after the blank is turned over.</source>
-        <translation>Ein Stift durch Schablone und Rohling, der die Schablone an denselben Platz zurückbringt, auch nach dem Wenden.</translation>
+        <source>A pin through template and blank that brings the template back to the same place, also after the blank is turned over. One that stands in a bore to come goes where that goes.</source>
+        <translation>Ein Stift durch Schablone und Rohling, der die Schablone an denselben Platz zurückbringt, auch nach dem Wenden. Steht er in einer Bohrung, die noch kommt, geht er mit ihr mit.</translation>
     </message>
     <message>
         <source>A place needs two finite numbers, x and y in mm.</source>
@@ -14182,6 +14182,10 @@
     <message>
         <source>square to {edge}</source>
         <translation>rechtwinklig zu {edge}</translation>
+    </message>
+    <message>
+        <source>stands in the bore of {part}, and goes where that goes</source>
+        <translation>sitzt in der Bohrung von {part} und geht mit ihr mit</translation>
     </message>
     <message>
         <source>stands off</source>

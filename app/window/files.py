@@ -133,7 +133,7 @@ class Files:
             ask.tell(self._window, say("The version before"), say("There is no version before this one: "
                                                                               "it is kept from the second saving on."))
         elif layout is not None:
-            self._document.apply(say("Open the version before"), layout)
+            self._document.apply(say("Open the version before"), layout, whole=True)
 
     # ---- writing --------------------------------------------------------
     def save(self) -> bool:

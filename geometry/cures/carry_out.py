@@ -9,6 +9,7 @@ from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.edits import along_edge, free_from_row, move_features, set_field, slide_tuner
 from geometry.edits.parts import feature, with_feature
+from geometry.edits.pins_along import pins_along
 from geometry.edits.strings import set_post
 from geometry.edits.tuners import tuner_of
 from geometry.errors import GeometryError
@@ -25,7 +26,11 @@ def apply_cure(layout: Headstock, snag: Snag) -> Headstock:
 
 
 def carried_out(layout: Headstock, move: Move) -> Headstock:
-    """The layout after a move; a row's member leaves its row first. GeometryError when it cannot be done."""
+    """The layout after a move; a row's member leaves its row first, and a pin goes with its bore. GeometryError when it cannot be done."""
+    return pins_along(layout, _done(layout, move))
+
+
+def _done(layout: Headstock, move: Move) -> Headstock:
     if isinstance(move, Change):
         if move.path[0] == "tuners" and move.path[2] == "place":
             layout = _alone(layout, move.path[1])

@@ -18,6 +18,7 @@ from geometry.curves import Matrix, Path
 from geometry.edits import clipping, hand_cuts, hardware, holes, imported, mirrored, offsetting, picture, string_count, strings
 from geometry.edits import rack as rack_edits
 from geometry.edits.nut_end import end_along_nut
+from geometry.edits.pins_along import pins_along
 from geometry.edits.retainers import add_retainer
 from geometry.layout import EdgePlace, FreePlace, Headstock, Picture, RowPlace, StraightRun, StraightSlot, feature_ids
 from geometry.layout.names import OUTLINE
@@ -275,6 +276,13 @@ def cured(layout: Headstock, chance: random.Random) -> Headstock:
     return carried_out(layout, chance.choice(moves))
 
 
+def with_its_pin(layout: Headstock, chance: random.Random) -> Headstock:
+    """A tuner moved that has a pin in its bore."""
+    one = tuner(layout, chance)
+    before = replace(layout, pins=tuple(replace(pin, at=edits.plan_point(layout, one)) for pin in layout.pins))
+    return pins_along(before, edits.move_features(before, [one], step(chance)))
+
+
 def on_loop(function: Callable, *more: Callable) -> Edit:
     """An edit of a loop at one of its nodes, now and then with its mirror image."""
     def edit(layout: Headstock, chance: random.Random) -> Headstock:
@@ -383,6 +391,7 @@ EDITS: dict[str, Edit] = {
     "strings_for_posts": lambda l, c: string_count.strings_for_posts(l if c.random() < 0.5 else replace(
         l, strings=(), tuners=tuple(replace(one, string=None) for one in l.tuners))),
     "serve": served, "paste": pasted, "tuners_for_holes": sizes_hole, "set_there": there, "with_shape": read_in, "echo_edit": echoed, "cure": cured,
+    "pins_along": with_its_pin,
     "offset_in_place": lambda l, c: offsetting.offset_in_place(l, loop(l, c)[0], small(c)),
     "offset_copy": lambda l, c: offsetting.offset_copy(l, loop(l, c)[0], small(c)),
     "set_post": lambda l, c: strings.set_post(l, any_of(c, [s.id for s in l.strings]), c.choice((None, tuner(l, c)))),

@@ -30,6 +30,7 @@ from geometry.book import (
     tick_off,
 )
 from geometry.checks import check
+from geometry.edits.pins_along import pins_along
 from geometry.errors import GeometryError
 from geometry.layout import Book, Headstock, Made, Price, Reading, Remark, Shaped, Task
 from geometry.solids import holes
@@ -240,7 +241,7 @@ class Session:
         """The edits that stand, done over again from the first layout as a file holds it, give the layout on show."""
         layout = headstock.decode(headstock.encode(self._base))
         for name, seed in self._line[:self._at]:
-            layout = EDITS[name](layout, random.Random(seed))
+            layout = pins_along(layout, EDITS[name](layout, random.Random(seed)))
         assert drawing(layout) == drawing(self.document.layout)
         assert headstock.encode(drawing(layout)) == headstock.encode(drawing(self.document.layout))
         assert self.document.result.snags == check(self.document.layout).snags

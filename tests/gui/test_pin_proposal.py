@@ -5,7 +5,7 @@ import pytest
 from PySide6.QtCore import Qt
 
 from app.panels.describe import describe
-from geometry.edits import set_field
+from geometry.edits import plan_point, set_field
 from tests.waiting import press
 
 
@@ -72,6 +72,9 @@ def test_the_panel_says_what_becomes_of_a_pins_hole(bench):
     bench.window.document.apply("Into the waste", set_field(bench.layout, ("pins", pin.id, "at"), (40.0, 188.0)))
     bench.pump()
     assert _facts(bench)["Its hole"] == "goes with the waste, a slot or a later hole"
+    bench.window.document.apply("Into a bore", set_field(bench.layout, ("pins", pin.id, "at"), plan_point(bench.layout, "bass face 1")))
+    bench.pump()
+    assert _facts(bench)["Its hole"] == "stands in the bore of bass face 1, and goes where that goes"
 
 
 def _facts(bench) -> dict[str, str]:

@@ -1,0 +1,65 @@
+"""A locating pin that stands in a bore to come goes where that bore goes.
+
+Which pin that is, is nobody's field: it stands on the axis of the bore.
+"""
+
+from __future__ import annotations
+
+from msgspec.structs import replace
+
+from geometry import vectors as v
+from geometry.layout import Headstock, drilled
+from geometry.layout.slots import Pin
+from geometry.solids.drilling import Drilling, Hole, holes, single_hole, tuner_holes
+from geometry.solids.frames import frame
+
+SAME = 0.01
+"""mm: a pin so near the axis of a bore stands in it"""
+
+
+def pins_along(before: Headstock, after: Headstock) -> Headstock:
+    """`after`, an edit of `before`, with the pins that stood in bores moved on to where those are now; itself where there is none.
+
+    One as wide as its bore stays as wide as that. Left where it is: a pin that was moved or made otherwise by the edit, one that is drilled
+    in the real piece, one that stands in a bore still (that a mirror image has called otherwise), and one whose bore is none any more.
+    """
+    stood = in_bores(before) if before.pins and after.pins else {}
+    if not stood:
+        return after
+    was = {pin.id: pin for pin in before.pins}
+    moved: dict[str, Pin] = {}
+    for pin in after.pins:
+        then = stood.get(pin.id)
+        now = None if then is None or pin != was[pin.id] else _now(after, then)
+        if now is not None and (now.start[:2], now.diameter) != (then.start[:2], then.diameter):
+            wide = now.diameter if abs(pin.diameter - then.diameter) <= SAME else pin.diameter
+            moved[pin.id] = replace(pin, at=now.start[:2], diameter=wide)
+    if not moved:
+        return after
+    kept = {*drilled(after), *(id for id, bore in in_bores(after).items() if id in stood and bore.hole != stood[id].hole)}
+    if moved.keys() <= kept:
+        return after
+    return replace(after, pins=tuple(pin if pin.id in kept else moved.get(pin.id, pin) for pin in after.pins))
+
+
+def in_bores(layout: Headstock) -> dict[str, Drilling]:
+    """The bore to come, square to the face and through, in whose middle each pin stands that does in one: its narrowest drilling, by the
+    pin's id."""
+    bores = [bore for hole in holes(layout) if (bore := _bore(hole)) is not None]
+    return {pin.id: bore for pin in layout.pins for bore in bores
+            if pin.diameter <= bore.diameter + SAME and v.distance(pin.at, bore.start[:2]) <= SAME}
+
+
+def _now(layout: Headstock, then: Drilling) -> Drilling | None:
+    """The same bore in another layout, None where it has none there."""
+    tuner = next((one for one in layout.tuners if one.id == then.of), None)
+    single = next((one for one in layout.holes if one.id == then.of), None)
+    found = (tuner_holes(frame(layout, tuner), layout.pattern(tuner.pattern).bores, layout.blank) if tuner is not None else
+             (single_hole(single, layout.blank),) if single is not None else ())
+    return next((bore for hole in found if hole.id == then.hole and (bore := _bore(hole)) is not None), None)
+
+
+def _bore(hole: Hole) -> Drilling | None:
+    """What of a hole a pin can stand in: its narrowest drilling, where that goes through from the face and is drilled yet."""
+    least = min(hole.drillings, key=lambda one: one.diameter)
+    return least if least.upright and least.through and not least.there and least.role != "locating" else None
