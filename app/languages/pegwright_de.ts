@@ -15851,6 +15851,10 @@
         <translation>{move}, aus der Reihe heraus</translation>
     </message>
     <message>
+        <source>{move}, out of its row, unless its tuners share a plate</source>
+        <translation>{move}, aus der Reihe heraus, sofern deren Mechaniken nicht auf einer Platte sitzen</translation>
+    </message>
+    <message>
         <source>{move}; room beside {names} then gets tight.</source>
         <translation>{move}; neben {names} wird es dann knapp.</translation>
     </message>

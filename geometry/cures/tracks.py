@@ -12,6 +12,7 @@ from geometry import vectors as v
 from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.checks.snags import BACK, BLANK, FACE, TEMPLATE
+from geometry.cures.plates import may_share_a_plate
 from geometry.edits.parts import FEATURE_GROUPS
 from geometry.layout import (
     Ear,
@@ -42,8 +43,9 @@ _DEAR = {Pin: 0.8, SingleHole: 0.9, Tuner: 1.1, Slot: 2.0, Ear: 2.0}
 """What a millimetre of moving costs, so that of two features the lesser one gives way."""
 _STRING = 0.5
 """What a millimetre that lacks costs where a string is led otherwise: less than any wood that moves."""
-_SPACING, _WHOLE_ROW, _OUT_OF_ROW = 0.9, 0.95, 1.4
-"""A row that stays one is worth more than a tuner out of it, which costs so many times what it would by itself."""
+_SPACING, _WHOLE_ROW, _OUT_OF_ROW, _OFF_ITS_PLATE = 0.9, 0.95, 1.4, 6.0
+"""A row that stays one is worth more than a tuner out of it, which costs so many times what it would by itself; most where all of the row
+may share a plate, so that none can go alone."""
 _LONGER = 0.5
 """An ear that becomes longer moves nothing, and is but more of the same wood."""
 _SIDE, _AXIS, _END, _WIDTH, _DEPTH, _BLANK, _PATTERN = 1.0, 1.3, 1.5, 3.0, 1.5, 1.0, 2.5
@@ -147,7 +149,7 @@ def _strings(layout: Headstock, one: str, two: str) -> Iterator[Track]:
 def _tuner(layout: Headstock, tuner: Tuner, snag: Snag, push: Vec2 | None) -> Iterator[Track]:
     pattern = layout.pattern(tuner.pattern)
     stays = tuner.id in staying(layout)
-    alone = _OUT_OF_ROW if isinstance(tuner.place, RowPlace) else 1.0
+    alone = 1.0 if not isinstance(tuner.place, RowPlace) else _OFF_ITS_PLATE if may_share_a_plate(layout, tuner) else _OUT_OF_ROW
     if not stays and pattern.mount == "side":
         for sign in (1.0, -1.0):
             yield Track(lambda amount, sign=sign: Slide(tuner.id, sign * amount), alone * _SIDE, FARTHEST_SLIDE)

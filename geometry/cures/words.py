@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from geometry.checks.moves import Change, Move, Slide, Stretch, Swap, Wind
 from geometry.checks.said import length
+from geometry.cures.plates import may_share_a_plate
 from geometry.layout import Headstock, RowPlace, Tuner
 from geometry.saying import say
 from geometry.terms import term
@@ -96,8 +97,10 @@ def _whole_row(field: str | int, more: bool, words: dict) -> str:
 
 def _row(layout: Headstock, id: str, said: str) -> str:
     tuner = next((tuner for tuner in layout.tuners if tuner.id == id), None)
-    in_row = tuner is not None and isinstance(tuner.place, RowPlace)
-    return say("{move}, out of its row", move=said) if in_row else said
+    if tuner is None or not isinstance(tuner.place, RowPlace):
+        return said
+    return (say("{move}, out of its row, unless its tuners share a plate", move=said) if may_share_a_plate(layout, tuner) else
+            say("{move}, out of its row", move=said))
 
 
 def _mm(value: float) -> str:

@@ -8,10 +8,12 @@ from msgspec.structs import replace
 from geometry.checks import LiveCheck, check
 from geometry.checks.moves import Change
 from geometry.cures import apply_cure, settle
+from geometry.cures.plates import may_share_a_plate
 from geometry.cures.tracks import tracks
 from geometry.edits.fields import get_field
 from geometry.layout import EdgeRun, Rack, RouterBit, Row, RowPlace, SingleHole, StraightRun, Template, Tuner
 from tests.geometry.checks.heads import bore, head, pattern, slot
+from tests.geometry.edits.heads import CURVED
 
 SEAT = pattern("plate", "side", bore(surface="seat", depth=30.0), post=(6.0, 25.0, 26.0), seat=(12.0, 12.0, 10.0))
 
@@ -75,7 +77,25 @@ def test_a_row_with_a_tuner_that_is_held_stays():
                   rows=(Row(id="row", spacing=30.0, run=EdgeRun(side="treble", first=40.0, inset=7.0)),), patterns=(BORE,))
     before = check(layout)
     cured = settle(layout, before, next(snag for snag in before.snags if snag.kind == "bore-to-outline" and "t2" in snag.between))
-    assert cured.move is not None and cured.move.of == "t2" and cured.cure.endswith("out of its row.")
+    assert cured.move is not None and cured.move.of == "t2" and cured.cure.endswith("out of its row, unless its tuners share a plate.")
+
+
+def test_a_tuner_leaves_a_row_that_may_be_on_one_plate_last():
+    """By itself t2 would be clear of both holes 4.5 mm away, and all of the row only 8.7 mm away."""
+    tuners = tuple(Tuner(id=f"t{i + 1}", pattern="post", place=RowPlace(row="row", index=i)) for i in range(3))
+    holes = tuple(SingleHole(id=f"h{y}", at=(20.0, y), diameter=5.0, there=True) for y in (46.0, 64.0))
+    row = Row(id="row", spacing=30.0, run=StraightRun(start=(20.0, 40.0), heading=90.0, turn=0.0))
+    layout = head(tuners=tuners, rows=(row,), patterns=(BORE,), holes=holes)
+    before = check(layout)
+    cured = settle(layout, before, next(snag for snag in before.snags if "h64.0" in snag.between))
+    assert cured.cure == "Move the row row 8.7 mm to the treble side." and moved(layout, cured)
+
+
+def test_a_row_whose_buttons_go_different_ways_shares_no_plate():
+    layout = replace(row_of(3, 26.0), outline=CURVED)
+    assert not may_share_a_plate(layout, layout.tuners[0]) and may_share_a_plate(row_of(3, 26.0), layout.tuners[0])
+    lone = row_of(1, 26.0)
+    assert not may_share_a_plate(lone, lone.tuners[0])
 
 
 def test_a_hole_gives_way_to_a_row_and_not_a_row_to_a_hole():
