@@ -43,18 +43,31 @@ def snags(scene: Scene) -> Iterable[Snag]:
 def wood_at_nut(outline: Wall, slant: float, within: float) -> tuple[float, float] | None:
     """x in mm of the bass edge and the treble edge at the nut line: the farthest out `within` mm of it.
 
-    An outline may go on behind the nut line, and narrow beyond it. Where a slanted line lies behind y = 0 the wood there counts:
-    an outline may end square, as the neck goes on. None where it begins farther up, or ends before it.
+    An outline may go on behind the nut line, and narrow beyond it. It may also end square where a slanted line lies behind y = 0, as the
+    neck goes on: then the wood counts where it ends. None where it begins farther up, or ends before it.
     """
     x0, y0, x1, y1 = outline.path.box
     if y0 > within or y1 < 0:
         return None
     if slant:
-        line = [(x, max(0.0, y)) for x, y in map(Nut(slant=slant).at, (x0 - 1.0, 0.0, x1 + 1.0))]
+        line = _to_the_end(outline, slant)
         near = outline.area & shapely.Polygon([*line, *((x, y + within) for x, y in reversed(line))])
     else:
         near = shapely.clip_by_rect(outline.area, x0 - 1.0, 0.0, x1 + 1.0, within)
     return None if near.is_empty else (near.bounds[0], near.bounds[2])
+
+
+def _to_the_end(outline: Wall, slant: float) -> list[Vec2]:
+    """The nut line across the outline, from the bass side on: level from where it comes below the end of the wood on that side."""
+    x0, y0, x1, y1 = outline.path.box
+    line = [Nut(slant=slant).at(x) for x in (min(x0, 0.0) - 1.0, 0.0, max(x1, 0.0) + 1.0)]
+    out, behind = min(line, key=lambda at: at[1])
+    wood = shapely.clip_by_rect(outline.area, min(out, 0.0), y0 - 1.0, max(out, 0.0), y1 + 1.0)
+    end = 0.0 if wood.is_empty else min(0.0, wood.bounds[1])
+    if behind < end:
+        at = line.index((out, behind))
+        line[at:at + 1] = sorted([(out, end), (out * end / behind, end)])
+    return line
 
 
 def _beside(wood: tuple[float, float] | None, places: dict[str, tuple[String, Vec2]]) -> tuple[Snag, ...]:

@@ -2,26 +2,36 @@
 
 from __future__ import annotations
 
+import math
+
 from geometry.curves import Path
+from geometry.curves.matrix import turn
 from geometry.curves.offset_line import offset_line
 from geometry.edits.parts import loop_at
 from geometry.edits.slots import add_drawn_slot, add_straight_slot, set_slot_width
 from geometry.edits.whole import replace_loop
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, StraightSlot, loop_path
+from geometry.layout.edges import end_line
 from geometry.layout.names import OUTLINE
 from geometry.saying import say
 
 
 def offset_in_place(layout: Headstock, ref: str, by: float) -> Headstock:
-    """The outline or a slot grown by `by` mm all round, shrunk when negative. The nut line keeps its place.
+    """The outline or a slot grown by `by` mm all round, shrunk when negative. The nut line, slanted or not, keeps its place.
 
     GeometryError when the line turns too tightly for that, or nothing is left.
     """
     slot = _straight(layout, ref)
     if slot is not None:
         return set_slot_width(layout, ref, _width(slot, by))
-    return replace_loop(layout, ref, offset_line(_path(layout, ref), by, 0.0 if ref == OUTLINE else None))
+    if ref != OUTLINE:
+        return replace_loop(layout, ref, offset_line(_path(layout, ref), by))
+    end, ahead = end_line(layout.outline)
+    slant = math.atan2(*ahead)
+    level = turn(slant)
+    made = offset_line(_path(layout, ref).mapped(level), by, level(end)[1] if slant else 0.0)
+    return replace_loop(layout, ref, made.mapped(turn(-slant)))
 
 
 def offset_copy(layout: Headstock, ref: str, by: float) -> Headstock:

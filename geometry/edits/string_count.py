@@ -43,7 +43,7 @@ def strings_for_posts(layout: Headstock) -> Headstock:
 
 
 def add_string(layout: Headstock, side: Side) -> Headstock:
-    """One more string outside the others on that side, as thick as its neighbour, a course of its own, on no post yet.
+    """One more string outside the others on that side, as thick as its neighbour and wound as it, a course of its own, on no post yet.
 
     Strings that are numbered from 1 on stay so, from the side from which they are, and keep their posts. GeometryError at MOST_STRINGS.
     """
@@ -52,7 +52,7 @@ def add_string(layout: Headstock, side: Side) -> Headstock:
         raise GeometryError(say("There are {most} strings already: no more can be added.", most=MOST_STRINGS))
     beside = (old[0] if side == "bass" else old[-1]) if old else None
     new = String(id=Names(string.id for string in old).numbered(given("string")), course=1,
-                 diameter=FIRST_DIAMETER if beside is None else beside.diameter)
+                 diameter=FIRST_DIAMETER if beside is None else beside.diameter, core=None if beside is None else beside.core)
     strings, joined = ((new, *old), (False, *_joined(old))) if side == "bass" else ((*old, new), (*_joined(old), False))
     return _with(layout, strings, joined, counted_from(old))
 

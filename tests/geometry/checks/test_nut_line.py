@@ -17,9 +17,14 @@ def told(layout: Headstock, kind: str = "string-off-wood"):
     return [snag for snag in check(layout).snags if snag.kind == kind]
 
 
-def strung(*corners, spread: float = 36.0) -> Headstock:
+def strung(*corners, spread: float = 36.0, slant: float = 0.0) -> Headstock:
     """The two strings of the cases (1.0 and 0.6 mm) this far apart before another outline."""
-    return replace(necked(30.0), outline=loop(*corners), nut=Nut(spread=spread))
+    return replace(necked(30.0), outline=loop(*corners), nut=Nut(spread=spread, slant=slant))
+
+
+def along(half: float, slant: float) -> list[tuple[float, float]]:
+    """The ends of a nut line of twice this length, measured square to the centreline, the bass end first."""
+    return [Nut(slant=slant).at(x) for x in (-half, half)]
 
 
 def test_each_side_is_told_by_its_own_string() -> None:
@@ -101,6 +106,20 @@ def test_along_a_slanted_nut_the_step_is_told_square_to_the_centreline() -> None
     snag, = told(square(-25.0, 25.0, slant=6.0), "nut-step")
     assert snag.measured == pytest.approx(3.0)
     assert told(square(-22.0, 22.0, slant=6.0), "nut-step") == []
+
+
+@pytest.mark.parametrize("slant", [7.0, -7.0])
+def test_sides_that_flare_from_the_ends_of_a_slanted_nut_have_no_step(slant: float) -> None:
+    # Both ends of the outline at those of the nut, 2.7 mm before and behind the base line, and sides that flare by 1 in 3 from there.
+    flared = strung(*along(22.0, slant), (42.0, 60.0), (42.0, 180.0), (-42.0, 180.0), (-42.0, 60.0), slant=slant)
+    assert told(flared, "nut-step") == [] == told(flared)
+    # So it is where the neck is drawn, too; and half a millimetre of each end is told from where the nut lies.
+    (bx, by), (tx, ty) = along(22.0, slant)
+    necked_down = strung((bx, by - 30.0), (tx, ty - 30.0), (tx, ty), (42.0, 60.0), (42.0, 180.0), (-42.0, 180.0), (-42.0, 60.0), (bx, by),
+                         slant=slant)
+    assert told(necked_down, "nut-step") == []
+    snag, = told(replace(flared, nut=replace(flared.nut, width=42.0)), "nut-step")
+    assert snag.measured == pytest.approx(1.0, abs=0.1)
 
 
 def test_a_nut_that_ends_in_a_rounded_corner_or_a_flare_has_no_step() -> None:
