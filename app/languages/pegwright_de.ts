@@ -9568,12 +9568,12 @@
         <translation>Die Welle von {item} liegt {a} mm vom Ende von {own}; {b} mm gewünscht.</translation>
     </message>
     <message>
-        <source>The post of {item} runs {measured} mm into the inner wall of {own}.</source>
-        <translation>Die Welle von {item} dringt {measured} mm in die Innenwand von {own} ein.</translation>
+        <source>The post of {item} runs {measured} mm into the end of {own}.</source>
+        <translation>Die Welle von {item} dringt {measured} mm in das Ende von {own} ein.</translation>
     </message>
     <message>
-        <source>The post of {item} runs {room} mm into the end of {own}.</source>
-        <translation>Die Welle von {item} dringt {room} mm in das Ende von {own} ein.</translation>
+        <source>The post of {item} runs {measured} mm into the inner wall of {own}.</source>
+        <translation>Die Welle von {item} dringt {measured} mm in die Innenwand von {own} ein.</translation>
     </message>
     <message>
         <source>The posts of {one} and {two} pass {a} mm apart; {b} mm wanted.</source>
@@ -15279,6 +15279,10 @@
         <translation>{away} von der {line}</translation>
     </message>
     <message>
+        <source>{a} mm from the {name} to the feather edge of the scarf joint, {b} mm wanted.</source>
+        <translation>{name}: {a} mm bis zur auslaufenden Kante der Schäftung, {b} mm gewünscht.</translation>
+    </message>
+    <message>
         <source>{bits} then {bit}</source>
         <translation>{bits}, dann {bit}</translation>
     </message>
@@ -15797,10 +15801,6 @@
     <message>
         <source>{instrument}: {thin} to {thick}</source>
         <translation>{instrument}: {thin} bis {thick}</translation>
-    </message>
-    <message>
-        <source>{is_there} mm from the {name} to the feather edge of the scarf joint, {wanted} mm wanted.</source>
-        <translation>{name}: {is_there} mm bis zur auslaufenden Kante der Schäftung, {wanted} mm gewünscht.</translation>
     </message>
     <message>
         <source>{item} needs a tilt of {tilt} degrees; the table goes to {most:g}.</source>

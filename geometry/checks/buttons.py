@@ -15,7 +15,7 @@ from geometry.checks.items import Item, apart, plan
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene, outline_wall
 from geometry.checks.snags import NOTE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, into, tenths
+from geometry.checks.words import clearance, into, tenths
 from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
 from geometry.saying import say
@@ -51,12 +51,8 @@ def _told(rows: Sequence[tuple[Item, Item, Margins]], measured: Gaps) -> list[tu
 
 def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndarray, on_b: np.ndarray) -> Snag:
     needed = margins.button_gap
-    a, b = both(measured, needed)
-    text = (say("The buttons of {one} and {two} strike each other by {measured} mm as they turn.",
-                one=one.id, two=two.id, measured=into(measured))
-            if measured < 0 else
-            say("The buttons of {one} and {two} pass {a} mm apart; {b} mm wanted for the fingers.",
-                one=one.id, two=two.id, a=a, b=b))
+    text = clearance(measured, needed, "The buttons of {one} and {two} strike each other by {measured} mm as they turn.",
+                     "The buttons of {one} and {two} pass {a} mm apart; {b} mm wanted for the fingers.", one=one.id, two=two.id)
     return Snag("buttons", grade(measured), (one.id, two.id), tuple(float(c) for c in (on_a + on_b) / 2), measured,
                 needed, text, say("Choose smaller buttons, or move both tuners."),
                 push=apart(one, two, on_a - on_b, needed - measured))
@@ -82,11 +78,9 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
     measured = beside if below <= 0 else math.hypot(max(0.0, beside), below)
     if not short(measured, needed):
         return ()
-    a, b = both(measured, needed)
     lacking = needed - below + max(0.0, item.pattern.button.length - item.pattern.button.reach)
-    text = (say("The button of {item} strikes the edge by {measured} mm as it turns.", item=item.id, measured=into(measured))
-            if measured < 0 else
-            say("The button of {item} clears the edge by {a} mm; {b} mm is wanted for the fingers.", item=item.id, a=a, b=b))
+    text = clearance(measured, needed, "The button of {item} strikes the edge by {measured} mm as it turns.",
+                     "The button of {item} clears the edge by {a} mm; {b} mm is wanted for the fingers.", item=item.id)
     return (Snag("button-to-wood", TIGHT if measured < 0 else NOTE, (item.id, OUTLINE), (x, y, level), measured, needed, text,
                  say("Choose a shaft {by} mm longer, or one that stands farther out.", by=tenths(lacking))),)
 
@@ -130,7 +124,6 @@ def behind(item: Item, meets: bool, outline: Wall, margins: Margins) -> tuple[Sn
     if not short(measured, needed):
         return ()
     level = item.button[0][2]
-    a, b = both(measured, needed)
     cure = say("Move {item} {by} mm the way its button points, or choose a shaft that much longer.",
                item=item.id, by=tenths(_lacks(item, outline, measured, needed)))
     if measured < 0 and item.pattern.button.stand < item.button[3]:
@@ -138,8 +131,6 @@ def behind(item: Item, meets: bool, outline: Wall, margins: Margins) -> tuple[Sn
                      say("The button of {item} reaches {measured} mm behind the wood and cannot turn there.",
                          item=item.id, measured=into(measured)),
                      cure),)
-    text = (say("The button of {item} lies {measured} mm behind the head.",
-                item=item.id, measured=into(measured)) if measured < 0 else
-            say("The button of {item} clears the edge by {a} mm; {b} mm is wanted for the fingers.",
-                item=item.id, a=a, b=b))
+    text = clearance(measured, needed, "The button of {item} lies {measured} mm behind the head.",
+                     "The button of {item} clears the edge by {a} mm; {b} mm is wanted for the fingers.", item=item.id)
     return (Snag("button-to-wood", NOTE, (item.id, OUTLINE), (*where, level), measured, needed, text, cure),)

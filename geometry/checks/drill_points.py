@@ -19,7 +19,7 @@ from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening
 from geometry.checks.slot_room import wall_beside
 from geometry.checks.snags import TIGHT, Snag, grade, short
-from geometry.checks.words import both, first, into, is_small, name, tenths, up
+from geometry.checks.words import clearance, first, is_small, name, tenths, up
 from geometry.curves import Line
 from geometry.layout import StraightSlot
 from geometry.layout.names import OUTLINE
@@ -68,13 +68,9 @@ def snag(item: Item, drilling: Drilling, ahead: float, other: str, between: tupl
 
     `gap` measures the same of the drilling drawn back; once its full diameter has the `wood` that it wants, its point may want it too. Only a point that is seen outside spoils the work: in a slot or another hole it leaves a small hole, as it scars an inner wall.
     """
-    if measured < 0:
-        text = say("{name} comes {measured} mm into the {other} with the drill's point.",
-                   name=first(name(drilling)), measured=into(measured), other=other)
-    else:
-        a, b = both(measured, needed)
-        text = say("{name} leaves {a} mm of wood to the {other}, to the drill's point; {b} mm wanted.",
-                   name=first(name(drilling)), a=a, other=other, b=b)
+    text = clearance(measured, needed, "{name} comes {measured} mm into the {other} with the drill's point.",
+                     "{name} leaves {a} mm of wood to the {other}, to the drill's point; {b} mm wanted.",
+                     name=first(name(drilling)), other=other)
     less = _less_deep(drilling, needed - measured, lambda one: not short(gap(one), wanted_then(drilling, needed, wood)))
     cure = (say("Drill {item} {by} mm less deep there, or use a drill with a shorter point.", item=item.id, by=tenths(less))
             if less is not None else

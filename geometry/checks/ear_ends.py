@@ -10,7 +10,7 @@ import shapely
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, SPOILS, Snag, grade, short
-from geometry.checks.words import both, into, tenths
+from geometry.checks.words import both, clearance, into, tenths
 from geometry.layout.blank import Blank, Ear
 from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
@@ -91,10 +91,8 @@ def _mark(item: Item, ears: tuple[Ear, ...], blank: Blank, margins: Margins) -> 
     measured, needed = reach - rim, margins.blank_edge
     if not short(measured, needed):
         return ()
-    a, b = both(measured, needed)
-    text = (say("The bore for {item} runs {measured} mm past the {end} end of {ear}: the square edge is not there.",
-                item=item.id, measured=into(measured), end=term(end), ear=ear.id) if measured < 0 else
-            say("The bore for {item} leaves {a} mm of {ear} to its {end} end; {b} mm wanted.", item=item.id, a=a, ear=ear.id, end=term(end), b=b))
+    text = clearance(measured, needed, "The bore for {item} runs {measured} mm past the {end} end of {ear}: the square edge is not there.",
+                     "The bore for {item} leaves {a} mm of {ear} to its {end} end; {b} mm wanted.", item=item.id, end=term(end), ear=ear.id)
     return (Snag("ear-too-short", grade(measured), (item.id, ear.id), bore.mark, measured, needed, text,
                  say("Make {ear} {by} mm longer at the {end} end.", ear=ear.id, by=tenths(needed - measured), end=term(end))),)
 

@@ -8,7 +8,7 @@ from geometry import vectors as v
 from geometry.checks.items import Item
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import NOTE, TIGHT, Snag, short
-from geometry.checks.words import aslant, both, few, into, name, tenths
+from geometry.checks.words import aslant, clearance, few, name, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.strings import Nut
 from geometry.saying import say
@@ -65,12 +65,8 @@ def _screws(item: Item, blank: Blank, nut: Nut, back: bool, margin: float) -> tu
         measured = abs(off) - d.radius
         if not short(measured, margin):
             continue
-        if measured < 0:
-            said = say("The feather edge of the scarf joint runs {measured} mm inside the {name}.", measured=into(measured), name=name(d))
-        else:
-            is_there, wanted = both(measured, margin)
-            said = say("{is_there} mm from the {name} to the feather edge of the scarf joint, {wanted} mm wanted.",
-                       is_there=is_there, name=name(d), wanted=wanted)
+        said = clearance(measured, margin, "The feather edge of the scarf joint runs {measured} mm inside the {name}.",
+                         "{a} mm from the {name} to the feather edge of the scarf joint, {b} mm wanted.", name=name(d))
         away = margin - measured
         found.append(Snag("feather-screw", TIGHT, (item.id,), (d.start[0], joint.y(d.start[0], back), d.start[2]), measured, margin, said,
                           say("Move {item} {away} mm along the head, or glue a veneer over the joint.", item=item.id,

@@ -19,7 +19,7 @@ from geometry.checks.memo import together
 from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.seats import LOOSE, ROCK
 from geometry.checks.snags import NOTE, TIGHT, Snag, grade, short
-from geometry.checks.words import aslant, both, first, into, name, tenths
+from geometry.checks.words import aslant, both, clearance, first, into, name, tenths
 from geometry.curves import Line, Path
 from geometry.layout.shop import Margins
 from geometry.saying import say
@@ -236,10 +236,8 @@ def _away(p: Vec2, frame: Frame, half: float) -> tuple[float, Vec2]:
 
 
 def _too_near(item: Item, drilling: Drilling, flat: Item, measured: float, needed: float, way: Vec2) -> Snag:
-    a, b = both(measured, needed)
-    text = (say("{name} comes {measured} mm into the flat for {item}.", name=first(name(drilling)), measured=into(measured), item=flat.id)
-            if measured < 0 else
-            say("{name} leaves {a} mm of wood to the flat for {item}; {b} mm wanted.", name=first(name(drilling)), a=a, item=flat.id, b=b))
+    text = clearance(measured, needed, "{name} comes {measured} mm into the flat for {item}.",
+                     "{name} leaves {a} mm of wood to the flat for {item}; {b} mm wanted.", name=first(name(drilling)), item=flat.id)
     lacking, squarely = needed - measured, v.dot(way, plan(flat.frame.w))
     return Snag("hole-to-flat", grade(measured), (item.id, flat.id), (*plan(drilling.start), flat.frame.origin[2]), measured, needed, text,
                 say("Cut the flat {by} mm shallower, or move one of the two.", by=tenths(aslant(lacking, squarely)))

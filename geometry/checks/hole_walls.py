@@ -18,7 +18,7 @@ from geometry.checks.kinds import outline_kind, slot_kind
 from geometry.checks.pockets import clear_of, wall_of
 from geometry.checks.scene import Opening
 from geometry.checks.snags import Snag, grade, short
-from geometry.checks.words import both, first, gap_text, into, mm, name, sort_of
+from geometry.checks.words import clearance, first, gap_text, into, mm, name, sort_of
 from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
 from geometry.saying import say
@@ -127,12 +127,9 @@ def _said_of_outline(miss: Miss, outline: Wall) -> Snag:
     elif measured < 0 and pin:
         text = say("{called} is cut by the outline: put it at least {needed} mm inside or outside it.",
                    called=called, needed=mm(needed))
-    elif measured < 0:
-        text = say("{called} breaks out of the outline by {measured} mm; {needed} mm of wood wanted.",
-                   called=called, measured=into(measured), needed=mm(needed))
     else:
-        a, b = both(measured, needed)
-        text = say("{called} leaves {a} mm of wood to the outline; {b} mm wanted.", called=called, a=a, b=b)
+        text = clearance(measured, needed, "{called} breaks out of the outline by {measured} mm; {needed} mm of wood wanted.",
+                         "{called} leaves {a} mm of wood to the outline; {b} mm wanted.", called=called, needed=mm(needed))
     foot = outline.foot(centre)
     where = (*v.middle(foot.point, _rim(drilling, foot.point)), drilling.start[2])
     return Snag(outline_kind(sort_of(drilling)), grade(measured), (drilling.of, OUTLINE), where, measured, needed,

@@ -8,7 +8,7 @@ from itertools import pairwise
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, NUT, TIGHT, Snag, short
 from geometry.checks.string_runs import places_of
-from geometry.checks.words import both, into, tenths
+from geometry.checks.words import clearance, into, tenths
 from geometry.layout.shop import Margins
 from geometry.layout.strings import Nut, String
 from geometry.saying import count, say
@@ -44,10 +44,8 @@ def _close(along: list[tuple[String, Vec2]], needed: float) -> Iterable[Snag]:
     if not near:
         return
     measured, _, one, two, where = min(near)
-    shown, wanted = both(measured, needed)
-    text = (say("Strings {one} and {two} lie {measured} mm into each other in the nut", one=one.id, two=two.id, measured=into(measured))
-            if measured < 0 else
-            say("Strings {one} and {two} lie {a} mm from each other in the nut; {b} mm wanted", one=one.id, two=two.id, a=shown, b=wanted))
+    text = clearance(measured, needed, "Strings {one} and {two} lie {measured} mm into each other in the nut",
+                     "Strings {one} and {two} lie {a} mm from each other in the nut; {b} mm wanted", one=one.id, two=two.id)
     if len(near) > 1:
         text += count(len(near) - 1, "; {n} other pair lies too near as well", "; {n} other pairs lie too near as well")
     yield Snag("strings-in-nut", TIGHT if measured < -TOUCH else NOTE, (NUT,), (*where, 0.0), measured, needed, f"{text}.",

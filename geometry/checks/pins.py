@@ -17,7 +17,7 @@ from geometry.checks.hole_walls import wanted_to_slot
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BLANK, NOTE, TEMPLATE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, into, name
+from geometry.checks.words import both, clearance, name
 from geometry.layout.blank import Blank
 from geometry.layout.pin_pairs import SAME, missed, standing_in
 from geometry.layout.shop import Margins
@@ -131,17 +131,15 @@ def _pocket_in_the_way(item: Item, pocket: Opening, margins: Margins) -> tuple[S
 
 def _met(item: Item, bore: Drilling, other: str, there: bool, where: Vec3, measured: float, needed: float, push: Vec2) -> Snag:
     """What a bore meets on its way: something that is there already, or the hole of a pin."""
-    words, lacking = {"bore": name(bore), "other": other}, into(measured)
-    a, b = both(measured, needed)
+    words = {"bore": name(bore), "other": other}
     if there:
-        text = (say("On its way through the waste the {bore} cuts {measured} mm into {other}, which is there already.", measured=lacking, **words)
-                if measured < 0 else
-                say("On its way through the waste the {bore} passes {a} mm from {other}, which is there already; {b} mm wanted.", a=a, b=b, **words))
+        text = clearance(measured, needed, "On its way through the waste the {bore} cuts {measured} mm into {other}, which is there already.",
+                         "On its way through the waste the {bore} passes {a} mm from {other}, which is there already; {b} mm wanted.",
+                         **words)
         cure = say("Slide {item} along its edge, or plug {other} with wood first.", item=item.id, other=other)
     else:
-        text = (say("On its way through the waste the {bore} cuts {measured} mm into the hole of {other}.", measured=lacking, **words)
-                if measured < 0 else
-                say("On its way through the waste the {bore} passes {a} mm from the hole of {other}; {b} mm wanted.", a=a, b=b, **words))
+        text = clearance(measured, needed, "On its way through the waste the {bore} cuts {measured} mm into the hole of {other}.",
+                         "On its way through the waste the {bore} passes {a} mm from the hole of {other}; {b} mm wanted.", **words)
         cure = say("Set the pin elsewhere: beside the ways of the side bores, or in wood that stays.")
     return Snag("hole-in-the-way", TIGHT, (other, item.id), where, measured, needed, text, cure, push=push)
 
@@ -162,10 +160,7 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
     room = min(blank.bass + blank.treble, blank.tip + blank.behind) >= 2 * (needed + pin.radius)
     lacking = [(max(0.0, needed + pin.radius - distance), way) for distance, way in sides]
     by = (sum(a * w[0] for a, w in lacking), sum(a * w[1] for a, w in lacking))
-    a, b = both(measured, needed)
-    text = (say("The hole of locating pin {item} leaves the blank by {measured} mm.",
-                item=item.id, measured=into(measured)) if measured < 0 else
-            say("The hole of locating pin {item} leaves {a} mm of wood to the edge of the blank; {b} mm wanted.",
-                item=item.id, a=a, b=b))
+    text = clearance(measured, needed, "The hole of locating pin {item} leaves the blank by {measured} mm.",
+                     "The hole of locating pin {item} leaves {a} mm of wood to the edge of the blank; {b} mm wanted.", item=item.id)
     return (Snag("pin-to-blank", grade(measured), (item.id, BLANK), (x, y, 0.0), measured, needed, text,
                  say("Use a slimmer pin or a larger blank."), push=by if room else None),)

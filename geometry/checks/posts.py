@@ -15,7 +15,7 @@ from geometry.checks.items import Item, apart
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade, short
-from geometry.checks.words import both, into
+from geometry.checks.words import clearance
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
@@ -71,10 +71,8 @@ def _by_bores(rows: Sequence[tuple[Item, Item, Margins]], measured: np.ndarray) 
 
 def _snag(one: Item, two: Item, margins: Margins, measured: float, on_a: np.ndarray, on_b: np.ndarray) -> Snag:
     needed = margins.post_wall
-    a, b = both(measured, needed)
-    text = (say("The posts of {one} and {two} run {measured} mm into each other.", one=one.id, two=two.id, measured=into(measured))
-            if measured < 0 else
-            say("The posts of {one} and {two} pass {a} mm apart; {b} mm wanted.", one=one.id, two=two.id, a=a, b=b))
+    text = clearance(measured, needed, "The posts of {one} and {two} run {measured} mm into each other.",
+                     "The posts of {one} and {two} pass {a} mm apart; {b} mm wanted.", one=one.id, two=two.id)
     return Snag("post-to-post", grade(measured), (one.id, two.id), tuple(float(c) for c in (on_a + on_b) / 2), measured, needed, text,
                 say("Choose hardware with shorter posts, or slide one of the two along its edge."),
                 push=apart(one, two, on_a - on_b, needed - measured))

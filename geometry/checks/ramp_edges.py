@@ -10,7 +10,7 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.scene import Opening, Scene, nut_line, slots_tree
 from geometry.checks.snags import BACK, NUT, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import aslant, both, into, tenths
+from geometry.checks.words import aslant, both, clearance, into, tenths
 from geometry.layout import DrawnSlot, Nut, Slot, loop_of
 from geometry.layout.names import OUTLINE
 from geometry.saying import say
@@ -57,10 +57,8 @@ def _outline(opening: Opening, outline: Wall, nut: Nut) -> tuple[Snag, ...]:
     # What lies at the nut line is the other check's.
     if not short(measured, BESIDE) or nut.before(where) <= (BESIDE if gap > 0 else 0.0) / 2 + ALONG_NUT:
         return ()
-    a, b = both(measured, BESIDE)
-    text = (say("The ramp of {slot} runs out at the edge by {measured} mm.", slot=opening.id, measured=into(measured))
-            if measured < 0 else
-            say("The ramp of {slot} leaves {a} mm to the outline; {b} mm wanted.", slot=opening.id, a=a, b=b))
+    text = clearance(measured, BESIDE, "The ramp of {slot} runs out at the edge by {measured} mm.",
+                     "The ramp of {slot} leaves {a} mm to the outline; {b} mm wanted.", slot=opening.id)
     return (Snag("ramp-to-outline", grade(measured), (opening.id, OUTLINE), (*where, 0.0), measured, BESIDE, text,
                  _narrower(opening, BESIDE - measured, 1.0 if push is None else abs(v.cross(cut.axis, push))),
                  push=None if push is None else v.scale(push, BESIDE - measured)),)
@@ -108,17 +106,14 @@ def _beside(opening: Opening, other: Opening, ramp: bool) -> tuple[Snag, ...]:
         where, push = v.middle(p, q), v.unit(v.sub(p, q)) if measured > 0 else (0.0, 1.0)
     if not short(measured, BESIDE):
         return ()
-    a, b = both(measured, BESIDE)
-    names = {"slot": opening.id, "pocket": other.id}
     if other.there:
-        text = (say("The ramp of {slot} cuts {measured} mm into {pocket}, which is there already.", measured=into(measured), **names)
-                if measured < 0 else
-                say("The ramp of {slot} leaves {a} mm to {pocket}, which is there already; {b} mm wanted.", a=a, b=b, **names))
+        text = clearance(measured, BESIDE, "The ramp of {slot} cuts {measured} mm into {pocket}, which is there already.",
+                         "The ramp of {slot} leaves {a} mm to {pocket}, which is there already; {b} mm wanted.",
+                         slot=opening.id, pocket=other.id)
     else:
         called = say("the ramp of {opening}", opening=other.id) if ramp else other.id
-        text = (say("The ramp of {slot} cuts {measured} mm into {other}.", slot=opening.id, measured=into(measured), other=called)
-                if measured < 0 else
-                say("The ramp of {slot} leaves {a} mm to {other}; {b} mm wanted.", slot=opening.id, a=a, other=called, b=b))
+        text = clearance(measured, BESIDE, "The ramp of {slot} cuts {measured} mm into {other}.",
+                         "The ramp of {slot} leaves {a} mm to {other}; {b} mm wanted.", slot=opening.id, other=called)
     return (Snag("ramp-to-pocket" if other.there else "ramp-to-slot", TIGHT, (opening.id, other.id), (*where, 0.0), measured, BESIDE, text,
                  say("Make the ramp of {slot} narrower or shorter there.", slot=opening.id), push=v.scale(push, BESIDE - measured)),)
 
@@ -129,10 +124,9 @@ def _nut(opening: Opening, nut: Nut) -> tuple[Snag, ...]:
     measured = nut.before(low)
     if not short(measured, NUT_AIR):
         return ()
-    a, b, lacks = *both(measured, NUT_AIR), (NUT_AIR - measured) / nut.ahead[1]
-    text = (say("The ramp of {slot} runs {measured} mm past the nut line.", slot=opening.id, measured=into(measured))
-            if measured < 0 else
-            say("The ramp of {slot} begins {a} mm from the nut; {b} mm wanted.", slot=opening.id, a=a, b=b))
+    lacks = (NUT_AIR - measured) / nut.ahead[1]
+    text = clearance(measured, NUT_AIR, "The ramp of {slot} runs {measured} mm past the nut line.",
+                     "The ramp of {slot} begins {a} mm from the nut; {b} mm wanted.", slot=opening.id)
     return (Snag("ramp-to-nut", grade(measured), (opening.id, NUT), (*low, 0.0), measured, NUT_AIR, text,
                  say("Make the ramp {amount} mm shorter.", amount=tenths(lacks)), push=(0.0, lacks)),)
 

@@ -11,7 +11,7 @@ from geometry.checks.items import Item
 from geometry.checks.memo import together
 from geometry.checks.scene import Scene
 from geometry.checks.snags import FACE, NOTE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, into
+from geometry.checks.words import clearance, into
 from geometry.layout.shop import Margins
 from geometry.layout.slots import SingleHole
 from geometry.saying import say
@@ -69,10 +69,9 @@ def _at_post(item: Item, retainers: tuple[SingleHole, ...], margins: Margins) ->
         measured = (-inside if inside > 0 else v.distance(centre, near)) - item.pattern.post.diameter / 2
         if not short(measured, needed):
             continue
-        a, b = both(measured, needed)
         words = {"hole": hole.id, "item": item.id}
-        text = (say("The retainer on {hole} runs {measured} mm into the post of {item}.", measured=into(measured), **words) if measured < 0 else
-                say("The retainer on {hole} lies {a} mm from the post of {item}; {b} mm wanted.", a=a, b=b, **words))
+        text = clearance(measured, needed, "The retainer on {hole} runs {measured} mm into the post of {item}.",
+                         "The retainer on {hole} lies {a} mm from the post of {item}; {b} mm wanted.", **words)
         found.append(Snag("retainer-bar", TIGHT if measured < 0 else NOTE, (hole.id, item.id), (*near, -hole.retainer.height), measured, needed,
                           text, say("Make the retainer narrower, or move its screw away from the post."),
                           push=None if inside > 0 else v.scale(v.unit(v.sub(near, centre)), needed - measured)))
@@ -104,11 +103,10 @@ def _beside(hole: SingleHole, run: Run, needed: float) -> Iterable[Snag]:
     if told is None or not short(told[0], needed):
         return
     measured, near, height = told
-    a, b = both(measured, needed)
     words = {"string": run.string, "tuner": run.tuner, "hole": hole.id}
-    text = (say("String {string} on its way to {tuner} runs {measured} mm into the screw of the retainer on {hole}.", measured=into(measured), **words)
-            if measured < 0 else
-            say("String {string} on its way to {tuner} passes {a} mm from the screw of the retainer on {hole}; {b} mm wanted.", a=a, b=b, **words))
+    text = clearance(measured, needed, "String {string} on its way to {tuner} runs {measured} mm into the screw of the retainer on {hole}.",
+                     "String {string} on its way to {tuner} passes {a} mm from the screw of the retainer on {hole}; {b} mm wanted.",
+                     **words)
     way = v.unit(v.sub(run.post, run.nut))
     aside = v.right(way) if v.cross(way, v.sub(hole.at, run.nut)) <= 0 else v.left(way)
     yield Snag("string-to-screw", grade(measured), (hole.id, run.tuner), (*near, -height), measured, needed, text,

@@ -14,7 +14,7 @@ from geometry.checks.items import Item, plan
 from geometry.checks.said import length
 from geometry.checks.scene import Opening, Scene
 from geometry.checks.snags import BACK, FACE, NOTE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, into, mm, tenths, up
+from geometry.checks.words import clearance, into, mm, tenths, up
 from geometry.curves import Line, Path
 from geometry.layout.edges import Edge, Seat, edge
 from geometry.layout.names import OUTLINE
@@ -85,10 +85,8 @@ def on_back(item: Item, outline: Wall, margins: Margins) -> tuple[Snag, ...]:
     measured, where, push = _inside(shape, outline, needed)
     if not short(measured, needed):
         return ()
-    a, b = both(measured, needed)
-    text = (say("The plate of {item} overhangs the outline by {measured} mm.",
-                item=item.id, measured=into(measured)) if measured < 0 else
-            say("The plate of {item} lies {a} mm from the outline; {b} mm wanted.", item=item.id, a=a, b=b))
+    text = clearance(measured, needed, "The plate of {item} overhangs the outline by {measured} mm.",
+                     "The plate of {item} lies {a} mm from the outline; {b} mm wanted.", item=item.id)
     return (Snag("seat-overhang", TIGHT, (item.id, OUTLINE), (*where, item.plate[0][2]), measured, needed, text,
                  say("Choose a smaller plate, or widen the outline there."), push=push),)
 
@@ -180,10 +178,8 @@ def _apart(a: np.ndarray, b: np.ndarray) -> tuple[float, Vec2]:
 
 
 def _beside(one: Item, two: Item, measured: float, needed: float) -> str:
-    a, b = both(measured, needed)
-    return (say("The plates of {one} and {two} overlap by {measured} mm.",
-                one=one.id, two=two.id, measured=into(measured)) if measured < 0 else
-            say("The plates of {one} and {two} lie {a} mm apart; {b} mm wanted.", one=one.id, two=two.id, a=a, b=b))
+    return clearance(measured, needed, "The plates of {one} and {two} overlap by {measured} mm.",
+                     "The plates of {one} and {two} lie {a} mm apart; {b} mm wanted.", one=one.id, two=two.id)
 
 
 # ---- side mount: on the edge ------------------------------------------------
@@ -198,11 +194,8 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
     for side, measured, level in ((FACE, z - seat.across / 2, 0.0),
                                   (BACK, thickness - z - seat.across / 2, thickness)):
         if short(measured, needed):
-            a, b = both(measured, needed)
-            text = (say("The plate of {item} stands {measured} mm over the {side}.",
-                        item=item.id, measured=into(measured), side=term(side)) if measured < 0 else
-                    say("The plate of {item} lies {a} mm from the {side}; {b} mm wanted.",
-                        item=item.id, a=a, side=term(side), b=b))
+            text = clearance(measured, needed, "The plate of {item} stands {measured} mm over the {side}.",
+                             "The plate of {item} lies {a} mm from the {side}; {b} mm wanted.", item=item.id, side=term(side))
             found.append(Snag("seat-overhang", TIGHT, (item.id, side), (*foot.point, level), measured, needed, text,
                               say("The wood is too thin: it takes {least} mm for this plate.", least=tenths(seat.across + 2 * needed))
                               if short(thickness - seat.across, 2 * needed) else

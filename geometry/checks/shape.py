@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, SPOILS, Snag, grade, short
-from geometry.checks.words import both, first, into, mm, tenths
+from geometry.checks.words import clearance, first, mm, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
@@ -49,11 +49,8 @@ def _blank(outline: Wall, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
             ("nut end", y0 + blank.behind, 0.0, (None, -blank.behind))):
         if not short(measured, needed):
             continue
-        a, b = both(measured, needed)
-        text = (say("The outline leaves the blank by {measured} mm at the {side}.",
-                    measured=into(measured), side=term(side)) if measured < 0 else
-                say("The blank is only {a} mm larger than the outline at the {side}; {b} mm wanted.",
-                    a=a, side=term(side), b=b))
+        text = clearance(measured, needed, "The outline leaves the blank by {measured} mm at the {side}.",
+                         "The blank is only {a} mm larger than the outline at the {side}; {b} mm wanted.", side=term(side))
         where = _extreme(outline, level)
         by = tenths(needed - measured)
         cure = (say("Make the blank {by} mm larger at the {side}, or glue on an ear.", by=by, side=term(side))

@@ -12,7 +12,7 @@ from geometry.checks.around import Around
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, NOTE, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import apart, both, first, into, listed, name, tenths
+from geometry.checks.words import apart, clearance, first, into, listed, name, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.names import OUTLINE
 from geometry.layout.shop import DrillPress, Margins
@@ -63,12 +63,10 @@ def _mark(item: Item, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
     measured = min(blank.tip - bore.mark[1], bore.mark[1] + blank.behind) - widest / math.cos(tilt_of(item.frame))
     found = []
     if short(measured, margins.blank_edge):
-        a, b = both(measured, margins.blank_edge)
         end = "tip" if blank.tip - bore.mark[1] < bore.mark[1] + blank.behind else "nut"
-        text = (say("The bore for {item} runs {measured} mm past the {end} end of the square edge.",
-                    item=item.id, measured=into(measured), end=term(end)) if measured < 0
-                else say("The bore for {item} leaves {a} mm of the square edge to the {end} end of the blank; {b} mm wanted.",
-                         item=item.id, a=a, end=term(end), b=b))
+        text = clearance(measured, margins.blank_edge, "The bore for {item} runs {measured} mm past the {end} end of the square edge.",
+                         "The bore for {item} leaves {a} mm of the square edge to the {end} end of the blank; {b} mm wanted.",
+                         item=item.id, end=term(end))
         found.append(Snag("no-mark", grade(measured), (item.id, BLANK), bore.mark, measured, margins.blank_edge, text,
                           say("Leave the blank {by} mm longer at the {end} end.",
                               by=tenths(margins.blank_edge - measured), end=term(end))))
@@ -159,10 +157,8 @@ def _meet(one: Item, two: Item, margins: Margins) -> tuple[Snag, ...]:
     if not short(measured, needed):
         return ()
     words = {"one": name(one.post), "two": name(two.post)}
-    a, b = both(measured, needed)
-    text = (say("Between square edge and seat the {one} and the {two} cut {measured} mm into each other.", measured=into(measured), **words)
-            if measured < 0 else
-            say("Between square edge and seat the {one} and the {two} pass {a} mm apart; {b} mm wanted.", a=a, b=b, **words))
+    text = clearance(measured, needed, "Between square edge and seat the {one} and the {two} cut {measured} mm into each other.",
+                     "Between square edge and seat the {one} and the {two} pass {a} mm apart; {b} mm wanted.", **words)
     along = v.sub(plan(one.post.start), plan(two.post.start))
     return (Snag("ways-meet", TIGHT, (one.id, two.id), (*v.middle(here, there), one.post.start[2]), measured, needed, text,
                  say("Plug the first of the two in the waste before the other is drilled, or move the two farther apart."),

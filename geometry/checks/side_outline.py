@@ -22,7 +22,7 @@ from geometry.checks.kinds import outline_kind
 from geometry.checks.scene import Scene
 from geometry.checks.side_walls import MOSTLY
 from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import aslant, both, first, into, name, sort_of, tenths
+from geometry.checks.words import aslant, both, clearance, first, name, sort_of, tenths
 from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
 from geometry.saying import say
@@ -136,11 +136,8 @@ def _outline(item: Item, outline: Wall, ring: _Ring, margins: Margins) -> tuple[
         if measured < 0:
             told.add(drilling.id)
         called = first(name(drilling))
-        a, b = both(measured, needed)
-        text = (say("{called} breaks out of the outline by {measured} mm.",
-                    called=called, measured=into(measured)) if measured < 0 else
-                say("{called} comes within {a} mm of the outline beyond its own mouth; {b} mm wanted.",
-                    called=called, a=a, b=b))
+        text = clearance(measured, needed, "{called} breaks out of the outline by {measured} mm.",
+                         "{called} comes within {a} mm of the outline beyond its own mouth; {b} mm wanted.", called=called)
         found.append(Snag(outline_kind(sort_of(drilling)), grade(measured), (item.id, OUTLINE),
                           (*where, drilling.start[2]), measured, needed, text,
                           _advice(item, way, needed - measured)))

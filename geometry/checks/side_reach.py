@@ -21,7 +21,7 @@ from geometry.checks.scene import Opening
 from geometry.checks.side_walls import first_on_the_way
 from geometry.checks.slot_room import FACING, before_end, wall_beside
 from geometry.checks.snags import SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import aslant, both, first, into, tenths
+from geometry.checks.words import aslant, both, clearance, first, into, tenths
 from geometry.layout import StraightSlot
 from geometry.layout.hardware import Post
 from geometry.layout.shop import Margins
@@ -140,11 +140,8 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
                                             post.length - post.string_hole, margins.post_wall))
     if not short(measured, margins.post_wall):
         return []
-    a, b = both(measured, margins.post_wall)
-    text = (say("The post of {item} runs {measured} mm into the inner wall of {own}.",
-                item=item.id, measured=into(measured), own=own.id) if measured < 0 else
-            say("The post of {item} ends {a} mm before the inner wall of {own}; {b} mm wanted.",
-                item=item.id, a=a, own=own.id, b=b))
+    text = clearance(measured, margins.post_wall, "The post of {item} runs {measured} mm into the inner wall of {own}.",
+                     "The post of {item} ends {a} mm before the inner wall of {own}; {b} mm wanted.", item=item.id, own=own.id)
     lacking = margins.post_wall - measured
     return [Snag("post-to-wall", grade(measured), (item.id, own.id), _on(bore, leaves), measured, margins.post_wall,
                  text, say("Move the inner wall of {own} {lacking} mm away, or drill {length} mm deeper, into that wall: there the bore "
@@ -186,12 +183,10 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
         found.append(_hole_by_end(item, own, _on(bore, hole), measured, v.dot(way, plan(item.frame.u)), margins))
     elif short(measured, margins.string_hole):
         outer = hole - axis.enters < axis.leaves - hole
-        a, b = both(measured, margins.string_hole)
         wall = "rail" if outer else "inner wall"
-        text = (say("The string hole of {item} lies {measured} mm inside the {wall} of {own}.",
-                    item=item.id, measured=into(measured), wall=term(wall), own=own.id) if measured < 0
-                else say("The string hole of {item} lies {a} mm from the {wall} of {own}; {b} mm wanted.",
-                         item=item.id, a=a, wall=term(wall), own=own.id, b=b))
+        text = clearance(measured, margins.string_hole, "The string hole of {item} lies {measured} mm inside the {wall} of {own}.",
+                         "The string hole of {item} lies {a} mm from the {wall} of {own}; {b} mm wanted.",
+                         item=item.id, wall=term(wall), own=own.id)
         squarely = abs(v.dot(beside[1], plan(bore.direction))) if measured >= 0 else 1.0
         lacking = tenths(aslant(margins.string_hole - measured, squarely))
         found.append(Snag("string-hole", grade(measured), (item.id, own.id), _on(bore, hole), measured,
@@ -206,11 +201,8 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
     tip, nut = (_room(item, spot, own, way, margins, beside[0]) for way in (1.0, -1.0))
     room = min(tip, nut)
     if short(room, margins.post_wall):
-        a, b = both(room, margins.post_wall)
-        text = (say("The post of {item} runs {room} mm into the end of {own}.",
-                    item=item.id, room=into(room), own=own.id) if room < 0 else
-                say("The post of {item} lies {a} mm from the end of {own}; {b} mm wanted.",
-                    item=item.id, a=a, own=own.id, b=b))
+        text = clearance(room, margins.post_wall, "The post of {item} runs {measured} mm into the end of {own}.",
+                         "The post of {item} lies {a} mm from the end of {own}; {b} mm wanted.", item=item.id, own=own.id)
         end = 1.0 if tip < nut else -1.0
 
         def clear(by: float) -> bool:

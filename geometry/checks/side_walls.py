@@ -22,7 +22,7 @@ from geometry.checks.kinds import slot_kind
 from geometry.checks.pockets import clear_of, wall_of
 from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.snags import BACK, FACE, Snag, grade, short
-from geometry.checks.words import aslant, both, first, gap_text, into, is_small, name, sort_of, tenths
+from geometry.checks.words import aslant, clearance, first, gap_text, is_small, name, sort_of, tenths
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
@@ -60,13 +60,10 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
                                       (BACK, thickness - z - drilling.radius, thickness)):
             if not short(measured, needed):
                 continue
-            a, b = both(measured, needed)
             text = (say("{name} meets no wood: it lies wholly past the {side}.", name=first(name(drilling)), side=term(side))
                     if measured <= -2 * drilling.radius else
-                    say("{name} breaks through the {side} by {measured} mm.",
-                        name=first(name(drilling)), side=term(side), measured=into(measured)) if measured < 0 else
-                    say("{name} leaves {a} mm of wood to the {side}; {b} mm wanted.",
-                        name=first(name(drilling)), a=a, side=term(side), b=b))
+                    clearance(measured, needed, "{name} breaks through the {side} by {measured} mm.",
+                              "{name} leaves {a} mm of wood to the {side}; {b} mm wanted.", name=first(name(drilling)), side=term(side)))
             if thickness - 2 * drilling.radius >= 2 * needed - TOUCH:
                 by = tenths(needed - measured)
                 cure = (say("Set the axis of {item} {by} mm deeper.", item=item.id, by=by) if side == FACE else

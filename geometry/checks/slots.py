@@ -13,7 +13,7 @@ from geometry.checks.memo import Memo, together
 from geometry.checks.pockets import pocket_advice, snags_beside
 from geometry.checks.scene import Opening, Scene, nut_line, slots_tree
 from geometry.checks.snags import BACK, NUT, SPOILS, TIGHT, Snag, grade, short
-from geometry.checks.words import both, first, into, mm, tenths
+from geometry.checks.words import both, clearance, first, into, mm, tenths
 from geometry.curves import Line, Path
 from geometry.curves.matrix import turn
 from geometry.layout.names import OUTLINE
@@ -84,10 +84,9 @@ def _nut(opening: Opening, margins: Margins, nut: Nut) -> tuple[Snag, ...]:
     needed = margins.slot_nut
     if not short(measured, needed):
         return ()
-    a, b, lacks = *both(measured, needed), (needed - measured) / nut.ahead[1]
-    text = (say("{opening} runs {measured} mm past the nut line.",
-                opening=first(opening.id), measured=into(measured)) if measured < 0 else
-            say("{opening} ends {a} mm before the nut line; {b} mm wanted.", opening=first(opening.id), a=a, b=b))
+    lacks = (needed - measured) / nut.ahead[1]
+    text = clearance(measured, needed, "{opening} runs {measured} mm past the nut line.",
+                     "{opening} ends {a} mm before the nut line; {b} mm wanted.", opening=first(opening.id))
     return (Snag("slot-to-nut", grade(measured), (opening.id, NUT), (*low, 0.0), measured, needed, text,
                  say("Start {opening} {needed} mm nearer the tip.",
                      opening=opening.id, needed=tenths(lacks)), push=(0.0, lacks)),)

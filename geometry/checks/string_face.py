@@ -9,7 +9,7 @@ from geometry.checks.depths import LEAST_OUT
 from geometry.checks.items import Item
 from geometry.checks.scene import Scene
 from geometry.checks.snags import FACE, TIGHT, Snag, short
-from geometry.checks.words import both, into
+from geometry.checks.words import clearance
 from geometry.saying import say
 from geometry.strings.runs import Run
 
@@ -30,19 +30,17 @@ def _low(own: tuple[Run, Item], needed: float) -> tuple[Snag, ...]:
     measured = height - run.diameter / 2
     if not short(measured, needed):
         return ()
-    a, b = both(measured, needed)
-    words = {"string": run.string, "tuner": run.tuner, "hole": of, "measured": into(min(measured, 0.0)), "a": a, "b": b}
     if at == "nut":
         where = say("at the nut")
         cure = say("Raise the nut, or let the face lie deeper below it.")
     elif at == "post":
-        where = say("at the post of {tuner}", **words)
+        where = say("at the post of {tuner}", tuner=run.tuner)
         cure = say("Choose hardware with a longer post, or plane the head thinner.")
     else:
-        where = say("under the retainer on {hole}", **words)
+        where = say("under the retainer on {hole}", hole=of)
         cure = say("Set the retainer higher.")
-    text = (say("String {string} lies {measured} mm in the face {where}.", where=where, **words) if measured < 0 else
-            say("String {string} runs {a} mm above the face {where}; {b} mm wanted.", where=where, **words))
+    text = clearance(measured, needed, "String {string} lies {measured} mm in the face {where}.",
+                     "String {string} runs {a} mm above the face {where}; {b} mm wanted.", where=where, string=run.string)
     way = v.unit(v.sub(run.post, run.nut))
     return (Snag("string-to-face", TIGHT, (of, FACE), (*v.along(run.nut, way, far), -height), measured,
                  needed, text, cure),)

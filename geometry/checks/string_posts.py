@@ -17,7 +17,7 @@ from geometry.checks.items import Item, plan
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import NOTE, TIGHT, Snag, grade, short
-from geometry.checks.words import both, into
+from geometry.checks.words import clearance
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders
@@ -114,12 +114,9 @@ def _told(rows: Sequence[tuple[Run, Run | Item, Margins]], of: np.ndarray, measu
 
 
 def _snag(run: Run, item: Item, measured: float, where: Vec3, needed: float) -> Snag:
-    a, b = both(measured, needed)
-    text = (say("String {string} on its way to {tuner} runs {measured} mm into the post of {item}.",
-                string=run.string, tuner=run.tuner, measured=into(measured), item=item.id)
-            if measured < 0 else
-            say("String {string} on its way to {tuner} passes {a} mm from the post of {item}; {b} mm wanted.",
-                string=run.string, tuner=run.tuner, a=a, item=item.id, b=b))
+    text = clearance(measured, needed, "String {string} on its way to {tuner} runs {measured} mm into the post of {item}.",
+                     "String {string} on its way to {tuner} passes {a} mm from the post of {item}; {b} mm wanted.",
+                     string=run.string, tuner=run.tuner, item=item.id)
     side = item.mount == "side"
     cure = (say("Lead it over its own post, give it another post, or set one of the two axes deeper.") if side else
             say("Lead it past the other side of its own post, or give it another post."))
@@ -142,17 +139,15 @@ def _strings_snag(one: Run, two: Run, measured: float, where: Vec3, needed: floa
     if not short(measured, needed):
         return Snag("string-to-string", NOTE, (one.tuner, two.tuner), (*_crossing(one, two), where[2]), None, None,
                     say("Strings {one} and {two} cross on their way to {tuner} and {other}.", **words), advice)
-    a, b = both(measured, needed)
     if cross(one, two):
-        text = (say("Strings {one} and {two} cross on their way to {tuner} and {other}, {measured} mm into each other.",
-                    measured=into(measured), **words) if measured < 0 else
-                say("Strings {one} and {two} cross on their way to {tuner} and {other} with {a} mm between them; {b} mm wanted.",
-                    a=a, b=b, **words))
+        text = clearance(measured, needed,
+                         "Strings {one} and {two} cross on their way to {tuner} and {other}, {measured} mm into each other.",
+                         "Strings {one} and {two} cross on their way to {tuner} and {other} with {a} mm between them; {b} mm wanted.",
+                         **words)
     else:
-        text = (say("Strings {one} and {two} run {measured} mm into each other on their way to {tuner} and {other}.",
-                    measured=into(measured), **words) if measured < 0 else
-                say("Strings {one} and {two} come within {a} mm of each other on their way to {tuner} and {other}; {b} mm wanted.",
-                    a=a, b=b, **words))
+        text = clearance(measured, needed, "Strings {one} and {two} run {measured} mm into each other on their way to {tuner} and {other}.",
+                         "Strings {one} and {two} come within {a} mm of each other on their way to {tuner} and {other}; {b} mm wanted.",
+                         **words)
     return Snag("string-to-string", TIGHT if measured < -TOUCH else NOTE, (one.tuner, two.tuner), where, measured, needed, text, advice)
 
 

@@ -15,7 +15,7 @@ from geometry.checks.items import Item
 from geometry.checks.memo import Memo, together
 from geometry.checks.scene import Opening, Scene, nut_line
 from geometry.checks.snags import TIGHT, Snag, short
-from geometry.checks.words import both, into, listed, tenths
+from geometry.checks.words import clearance, listed, tenths
 from geometry.errors import GeometryError
 from geometry.layout.shop import Margins
 from geometry.layout.slots import Ramp
@@ -110,19 +110,16 @@ def _end(opening: Opening, dives: tuple[Dive, ...], airs: tuple[tuple[Clearance,
          margins: Margins, thickness: float) -> tuple[Snag, ...]:
     """One snag for a slot: the worst string over its nut end, and which others."""
     needed = margins.string_air
-    low = [(clearance, one) for one, (clearance, _) in zip(dives, airs, strict=True) if short(clearance.air, needed)]
+    low = [(above, one) for one, (above, _) in zip(dives, airs, strict=True) if short(above.air, needed)]
     if not low:
         return ()
-    clearance, worst = min(low, key=lambda pair: pair[0].air)
-    measured = clearance.air
+    above, worst = min(low, key=lambda pair: pair[0].air)
+    measured = above.air
     ramped = opening.slot.ramp is not None
     what = (say("the ramp of {opening}", opening=opening.id) if ramped else
             say("the nut end of {opening}", opening=opening.id))
-    a, b = both(measured, needed)
-    text = (say("String {string} runs {measured} mm through {what}",
-                string=worst.run.string, measured=into(measured), what=what) if measured < 0 else
-            say("String {string} passes {a} mm over {what}; {b} mm wanted",
-                string=worst.run.string, a=a, what=what, b=b))
+    text = clearance(measured, needed, "String {string} runs {measured} mm through {what}",
+                     "String {string} passes {a} mm over {what}; {b} mm wanted", string=worst.run.string, what=what)
     others = [one.run.string for _, one in low if one is not worst]
     if others:
         text += (say("; string {other} comes too near as well", other=others[0]) if len(others) == 1 else
@@ -136,23 +133,20 @@ def _end(opening: Opening, dives: tuple[Dive, ...], airs: tuple[tuple[Clearance,
     except GeometryError as error:
         cure = str(error)
     return (Snag("string-to-ramp" if ramped else "string-to-nut-end", TIGHT, (opening.id, worst.run.tuner),
-                 clearance.where, measured, needed, f"{text}.",
+                 above.where, measured, needed, f"{text}.",
                  cure or say("Start {opening} {needed} mm nearer to the nut.",
                              opening=opening.id, needed=tenths(needed - measured))),)
 
 
-def _beside(opening: Opening, one: Dive, clearance: Clearance, margins: Margins) -> tuple[Snag, ...]:
-    measured, needed = clearance.air, margins.string_air
+def _beside(opening: Opening, one: Dive, by: Clearance, margins: Margins) -> tuple[Snag, ...]:
+    measured, needed = by.air, margins.string_air
     if not short(measured, needed):
         return ()
-    a, b = both(measured, needed)
     run = one.run
-    text = (say("String {string} on its way to {tuner} cuts {measured} mm into the wall of {opening}.",
-                string=run.string, tuner=run.tuner, measured=into(measured), opening=opening.id)
-            if measured < 0 else
-            say("String {string} on its way to {tuner} passes {a} mm from the wall of {opening}; {b} mm wanted.",
-                string=run.string, tuner=run.tuner, a=a, opening=opening.id, b=b))
-    return (Snag("string-to-wall", TIGHT, (run.tuner, opening.id), clearance.where, measured, needed, text,
+    text = clearance(measured, needed, "String {string} on its way to {tuner} cuts {measured} mm into the wall of {opening}.",
+                     "String {string} on its way to {tuner} passes {a} mm from the wall of {opening}; {b} mm wanted.",
+                     string=run.string, tuner=run.tuner, opening=opening.id)
+    return (Snag("string-to-wall", TIGHT, (run.tuner, opening.id), by.where, measured, needed, text,
                  say("Move that wall of {opening} away, or give string {string} a post more in line with its place at the nut.",
                      opening=opening.id, string=run.string)),)
 
@@ -165,11 +159,8 @@ def _floor(margins: Margins, opening: Opening, one: Dive, item: Item) -> Iterabl
     measured, needed = opening.depth - lowest, margins.string_air
     if not short(measured, needed):
         return
-    a, b = both(measured, needed)
-    text = (say("String {string} winds {measured} mm into the floor of {opening}.",
-                string=one.run.string, measured=into(measured), opening=opening.id) if measured < 0 else
-            say("String {string} winds {a} mm above the floor of {opening}; {b} mm wanted.",
-                string=one.run.string, a=a, opening=opening.id, b=b))
+    text = clearance(measured, needed, "String {string} winds {measured} mm into the floor of {opening}.",
+                     "String {string} winds {a} mm above the floor of {opening}; {b} mm wanted.", string=one.run.string, opening=opening.id)
     yield Snag("string-to-floor", TIGHT, (item.id, opening.id), (*one.run.post, opening.depth), measured,
                needed, text, say("Rout {slot} {by} mm deeper.",
                                  slot=opening.id, by=tenths(needed - measured)))

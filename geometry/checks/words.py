@@ -93,15 +93,21 @@ def tenths(value: float) -> str:
     return length(up(value), 1, exact=True)
 
 
+def clearance(measured: float, needed: float, cut: str, near: str, /, **fields: object) -> str:
+    """What a clearance in mm is told as: below nothing by `cut`, a sentence with {measured}, how far in; else by `near`, with {a}, what
+    there is, and {b}, what is wanted. Both are literals, as those of say."""
+    if measured < 0:
+        return say(cut, measured=into(measured), **fields)
+    a, b = both(measured, needed)
+    return say(near, a=a, b=b, **fields)
+
+
 def gap_text(one: str, two: str, measured: float, needed: float) -> str:
     """`Side bore of a passes 1.4 mm from the counterbore of b; 3.0 mm wanted.` or how far it cuts in."""
     if abs(measured) < 0.005:
         return say("{one} touches the {two}; {needed} mm wanted.", one=first(one), two=two, needed=mm(needed))
-    if measured < 0:
-        return say("{one} cuts {measured} mm into the {two}; {needed} mm of wood wanted between them.",
-                   one=first(one), measured=into(measured), two=two, needed=mm(needed))
-    a, b = both(measured, needed)
-    return say("{one} passes {a} mm from the {two}; {b} mm wanted.", one=first(one), a=a, two=two, b=b)
+    return clearance(measured, needed, "{one} cuts {measured} mm into the {two}; {needed} mm of wood wanted between them.",
+                     "{one} passes {a} mm from the {two}; {b} mm wanted.", one=first(one), two=two, needed=mm(needed))
 
 
 def listed(names: list[str] | tuple[str, ...]) -> str:

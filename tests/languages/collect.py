@@ -1,4 +1,4 @@
-"""Every sentence of the program, found in its source: the literals of say(), count() and the words of terms.py."""
+"""Every sentence of the program, found in its source: the literals of say(), count() and clearance(), and the words of terms.py."""
 
 from __future__ import annotations
 
@@ -14,9 +14,10 @@ from geometry.terms import ABOUT, NAME, NAMES, TERMS, TOOLS
 ROOT = Path(__file__).resolve().parent.parent.parent
 ROOMS = ("app", "geometry")
 THE_SAYING_ITSELF = ("geometry/saying.py", "geometry/terms.py")
+CLEARANCES = "geometry.checks.words"
 SAYING = "geometry.saying"
-LITERALS = {"say": 1, "count": 2}
-"""How many first arguments of each function are text."""
+LITERALS = {"say": (0, 1, ()), "count": (1, 2, ("n",)), "clearance": (2, 2, ("measured", "a", "b"))}
+"""Of each function: how many arguments stand before its texts, how many texts there are, and the fields that it fills in itself."""
 
 
 class Message(NamedTuple):
@@ -27,7 +28,7 @@ class Message(NamedTuple):
 
 
 class Call(NamedTuple):
-    """One call of say() or count(): its messages (None where the text is no literal) and the fields that it gives."""
+    """One call of one of these: its messages (None where the text is no literal) and the fields that it gives."""
 
     where: str
     messages: tuple[Message, ...] | None
@@ -44,17 +45,20 @@ def sources() -> list[Path]:
 
 @cache
 def calls() -> tuple[Call, ...]:
-    """Every call of say() and count() in the program, read once."""
+    """Every such call in the program, read once."""
     return tuple(_calls())
 
 
 def _calls() -> Iterator[Call]:
     for file in sources():
         tree = ast.parse(file.read_text(encoding="utf-8"))
-        ours = {name.name for node in ast.walk(tree) if isinstance(node, ast.ImportFrom) and node.module == SAYING
+        ours = {name.name for node in ast.walk(tree) if isinstance(node, ast.ImportFrom) and node.module in (SAYING, CLEARANCES)
                 for name in node.names}
+        made = [node for node in tree.body if isinstance(node, ast.FunctionDef) and node.name in LITERALS]
+        ours |= {one.name for one in made}
+        itself = {id(node) for one in made for node in ast.walk(one)}
         for node in ast.walk(tree):
-            if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id in LITERALS.keys() & ours:
+            if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id in ours & LITERALS.keys() and id(node) not in itself:
                 yield _call(node, f"{file.relative_to(ROOT).as_posix()}:{node.lineno}")
 
 
@@ -70,12 +74,12 @@ def fields(text: str) -> set[str]:
 
 
 def _call(node: ast.Call, where: str) -> Call:
-    kind = node.func.id
-    texts = node.args if kind == "say" else node.args[1:]
+    before, many, filled = LITERALS[node.func.id]
+    texts = node.args[before:]
     about = next((_text(word.value) for word in node.keywords if word.arg == "about"), "")
-    given = {word.arg for word in node.keywords if word.arg not in (None, "about")} | ({"n"} if kind == "count" else set())
+    given = {word.arg for word in node.keywords if word.arg not in (None, "about")} | set(filled)
     literal = [_text(text) for text in texts]
-    whole = len(literal) == LITERALS[kind] and None not in literal and about is not None
+    whole = len(literal) == many and None not in literal and about is not None
     return Call(where, tuple(Message(text, about) for text in literal) if whole else None, frozenset(given),
                 any(word.arg is None for word in node.keywords))
 
