@@ -90,8 +90,9 @@ class Work(Struct, frozen=True, dict=True):
 
     @cached_property
     def number(self) -> Mapping[str, int]:
-        """Number of the step of each operation, 1 first."""
-        return {op.id: i for i, op in enumerate(self.steps, 1)}
+        """Number of the step of each operation, 1 first. What is done keeps its own, and none has that of what is done and planned no
+        more."""
+        return _numbered(self.layout, self.order.steps, self.ops)
 
     @cached_property
     def set_ups(self) -> list[list[Operation]]:
@@ -200,7 +201,7 @@ class Work(Struct, frozen=True, dict=True):
         """The same work for a layout that differs in its running order, rates and job book alone. What is done keeps its number."""
         best = self.best or self.order
         order = in_own_order(layout.order, best, self.ops, self.before)
-        kept = numbered(order.steps, _numbers(layout, self.ops))
+        kept = tuple(_numbered(layout, order.steps, self.ops))
         if kept != order.steps:
             order = in_own_order(kept, best, self.ops, self.before)
         return replace(self, layout=layout, order=order, rates=layout.rates, best=None if order is best else best)
@@ -208,6 +209,14 @@ class Work(Struct, frozen=True, dict=True):
 
 def _numbers(layout: Headstock, ops: Sequence[Operation]) -> dict[str, int]:
     return {id: one.number for id, one in done_steps(layout, ops).items()}
+
+
+def _numbered(layout: Headstock, steps: tuple[str, ...], ops: Sequence[Operation]) -> dict[str, int]:
+    there, book = {op.id for op in ops}, layout.book
+    kept = {id: number for id, number in _numbers(layout, ops).items() if id in there}
+    last = max(kept.values(), default=0)
+    gone = {one.number for one in book.done if one.piece == book.piece and one.task.operation not in there and one.number < last}
+    return numbered(steps, kept, gone - set(kept.values()))
 
 
 def plan_work(layout: Headstock, wishes: Wishes | None = None, ask: Ask = go_on) -> Work:

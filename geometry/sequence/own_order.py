@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Container, Iterable, Mapping, Sequence
+from itertools import count, islice
 
 from msgspec.structs import replace
 
@@ -33,16 +34,18 @@ def arranged(kept: Sequence[str], best: Sequence[str], precedence: Iterable[Befo
     return steps
 
 
-def numbered(steps: Sequence[str], numbers: Mapping[str, int]) -> tuple[str, ...]:
-    """The steps with each of `numbers` at its number, 1 first, or behind it where another has that; the others fill the
-    places between in their order. Steps that are not there count for nothing."""
-    last = len(steps)
+def numbered(steps: Iterable[str], numbers: Mapping[str, int], gone: Container[int] = ()) -> dict[str, int]:
+    """The number of each of the steps, 1 first and in that order: each of `numbers` has its own, or the next one where another has that;
+    the others fill the places between in their order. None has a number that is `gone`. Numbers of steps that are not there count for
+    nothing."""
+    steps = tuple(steps)
+    free = list(islice((i for i in count(1) if i not in gone), len(steps)))
     taken: dict[int, str] = {}
     for id, number in sorted(((id, numbers[id]) for id in steps if id in numbers), key=lambda item: item[1]):
-        place = next((i for i in range(number, last + 1) if i not in taken), None)
-        taken[place if place is not None else next(i for i in range(last, 0, -1) if i not in taken)] = id
+        place = next((i for i in free if i >= number and i not in taken), None)
+        taken[place if place is not None else next(i for i in reversed(free) if i not in taken)] = id
     others = iter([id for id in steps if id not in numbers])
-    return tuple(taken[i] if i in taken else next(others) for i in range(1, last + 1))
+    return {taken[i] if i in taken else next(others): i for i in free}
 
 
 def in_own_order(kept: Sequence[str], best: Order, ops: Sequence[Operation], precedence: Iterable[Before]) -> Order:

@@ -46,21 +46,19 @@ class StepRow(Struct, frozen=True):
 Row = SetUpRow | StepRow
 
 
-def order_rows(steps: Sequence[Operation], problems: Iterable[Problem], taken: Mapping[str, Taken],
+def order_rows(steps: Sequence[Operation], numbers: Mapping[str, int], problems: Iterable[Problem], taken: Mapping[str, Taken],
                unit: LengthUnit, done: Container[str] = (), begun: Container[str] = (),
                blocked: Callable[[Operation], str] = attrgetter("blocked"), to_go_on: Container[str] = ()) -> list[Row]:
     """The rows of an order; `done` and `begun` by the job book, `blocked` says why a step cannot be done, nothing where it can, or what
     there is of one that is `to_go_on` with."""
     wrong = worst(problems)
     rows: list[Row] = []
-    number = 0
     for run in runs(steps):
         rows.append(SetUpRow(*_short(run[0].setup), run[0].setup.words(unit)))
         for op in run:
-            number += 1
             why = blocked(op)
             grade, text = ("unwise" if op.id in to_go_on else "loud", why) if why else wrong.get(op.id, ("", ""))
-            rows.append(StepRow(op.id, number, op.title, minutes_words(taken[op.id].total), grade, text,
+            rows.append(StepRow(op.id, numbers[op.id], op.title, minutes_words(taken[op.id].total), grade, text,
                                 "done" if op.id in done else "begun" if op.id in begun else ""))
     return rows
 

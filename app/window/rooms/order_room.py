@@ -116,8 +116,8 @@ class OrderRoom(PlanningRoom):
         ids = list(work.order.steps)
         if self.at not in ids or self._opened != self.window.document.opened:
             self.at, self._opened = next(iter(work.open or ids), ""), self.window.document.opened
-        self.panel.show_order(order_rows(work.steps, work.problems, work.estimate, self.window.unit, work.done, work.begun, work.blocked, work.to_go_on), self.at,
-                              bool(work.layout.order))
+        rows = order_rows(work.steps, work.number, work.problems, work.estimate, self.window.unit, work.done, work.begun, work.blocked, work.to_go_on)
+        self.panel.show_order(rows, self.at, bool(work.layout.order))
         called = {op.id: op.called for op in work.ops}
         loud = loud_words(work.cannot, [called[id] for id in work.order.stuck])
         self.panel.show_head("\n".join((tally(work.counts), self._left(work))), self._changes(work), loud)
@@ -158,16 +158,16 @@ class OrderRoom(PlanningRoom):
         if not self.at:
             self.centre.show_count(0, 0)
             return
-        number = work.number[self.at]
+        at = work.order.steps.index(self.at)
         by_id = {op.id: op for op in work.ops}
         op = by_id[self.at]
-        views: StepViews = step_views(work.layout, work.steps, number - 1, work.ops, self.window.unit)
+        views: StepViews = step_views(work.layout, work.steps, at, work.ops, self.window.unit)
         why = work.blocked(op)
         op = replace(op, cautions=(why, *op.cautions)) if op.id in work.to_go_on else replace(op, blocked=why)
         neck = neck_words(work.layout, op.setup, self.window.unit)
         op = replace(op, cautions=(*op.cautions, neck)) if neck else op
         words = step_words(op, by_id, work.heeded, work.broken, work.number, work.estimate[op.id], views.state, self.window.unit)
-        self.centre.show_count(number - 1, len(work.steps), f"{number}  {op.title}")
+        self.centre.show_count(at, len(work.steps), f"{work.number[self.at]}  {op.title}")
         x0, y0, x1, y1 = views.box
         self.centre.picture.show_drawing(views.plan, QRectF(x0, y0, x1 - x0, y1 - y0), " ".join((words.do, *words.state)))
         self.centre.page.show_step(words, views.section)

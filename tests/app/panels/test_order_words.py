@@ -17,6 +17,7 @@ OPS = operations(HEAD)
 BY_ID = {op.id: op for op in OPS}
 EDGES = precedence(HEAD, OPS)
 BEST = best_order(OPS, EDGES).steps
+NUMBERS = {id: number for number, id in enumerate(BEST, 1)}
 
 
 def rate_row(name):
@@ -66,7 +67,7 @@ def test_a_rate_out_of_range_is_refused():
 
 def test_rows_have_one_badge_a_set_up():
     steps = [BY_ID[id] for id in BEST]
-    rows = order_rows(steps, (), estimate(BEST, OPS), "mm")
+    rows = order_rows(steps, NUMBERS, (), estimate(BEST, OPS), "mm")
     badges = [row for row in rows if isinstance(row, SetUpRow)]
     assert [row.id for row in rows if isinstance(row, StepRow)] == list(BEST)
     assert (badges[1].machine, badges[1].rest) == ("Drill press", "brad 6.4 · 3.1° nut raised · bass edge up")
@@ -75,7 +76,7 @@ def test_rows_have_one_badge_a_set_up():
 
 def test_a_wrong_place_is_told_on_both_steps():
     order = moved(BEST, "cut outline", 2)
-    wrong = {row.id: row for row in order_rows([BY_ID[id] for id in order], judge(order, OPS, EDGES),
+    wrong = {row.id: row for row in order_rows([BY_ID[id] for id in order], NUMBERS, judge(order, OPS, EDGES),
                                                estimate(order, OPS), "mm") if isinstance(row, StepRow) and row.grade}
     assert wrong["side bore treble side 1.1.1"].grade == "loud"
     number = {id: i for i, id in enumerate(order, 1)}
@@ -97,7 +98,7 @@ def test_reasons_name_what_they_protect_once():
     assert len({(r.why, r.protects) for r in words.after}) == len(words.after)
     assert any(r.protects == "the cutter and its line" and "Waste holes bass slot" in r.others for r in words.after)
     assert words.takes.startswith("About")
-    row = next(row for row in order_rows([BY_ID[one] for one in BEST], (), estimate(BEST, OPS), "mm")
+    row = next(row for row in order_rows([BY_ID[one] for one in BEST], NUMBERS, (), estimate(BEST, OPS), "mm")
                if isinstance(row, StepRow) and row.id == "rout bass slot 1")
     assert words.takes.startswith(f"About {row.minutes}"), "as the list beside it says"
 

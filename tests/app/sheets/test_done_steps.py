@@ -52,6 +52,20 @@ def test_a_step_that_is_added_takes_no_number_of_what_is_done():
     assert again.problems == (), "the bore may still be drilled"
 
 
+def test_no_open_step_takes_the_number_of_what_is_done_and_gone():
+    """Nine steps are done, a tuner of one of them is taken out: what is done stands first, and the work goes on with step 10."""
+    head, was = layout("demo"), work("demo")
+    gone = next(op.features[0] for op in was.steps[4:8] if op.features and op.features[0] in {tuner.id for tuner in head.tuners})
+    job = begun_job(head, 9, was)
+    left = plan_work(replace(remove_features(head, (gone,)), book=job.book))
+    out = {was.number[op.id] for op in was.steps[:9] if gone in op.features}
+    assert out and [left.number[id] for id in left.order.steps[:9 - len(out)]] == sorted(set(range(1, 10)) - out)
+    assert all(id in left.done for id in left.order.steps[:9 - len(out)]) and left.number[left.open[0]] == 10
+    assert len(set(left.number.values())) == len(left.number) == len(left.order.steps)
+    nothing = plan_work(replace(remove_features(head, (gone,)), book=begun_job(head, 0, was).book))
+    assert list(nothing.number.values()) == list(range(1, len(nothing.order.steps) + 1))
+
+
 def test_what_comes_too_late_is_said_of_the_step_that_is_open():
     head = layout("demo")
     was = work("demo")
@@ -103,7 +117,15 @@ def test_cards_and_hole_table_tick_it_too():
 def test_numbers_that_are_kept(numbers, steps):
     found = numbered("abcd", numbers)
     assert sorted(found) == list("abcd")
-    assert "".join(found) == steps
+    assert "".join(found) == steps and list(found.values()) == [1, 2, 3, 4]
+
+
+@pytest.mark.parametrize(("numbers", "gone", "given"), [
+    ({"a": 1, "c": 3}, {2}, {"a": 1, "c": 3, "b": 4, "d": 5}), ({"c": 2}, {2}, {"a": 1, "c": 3, "b": 4, "d": 5}),
+    ({"d": 9}, {1}, {"a": 2, "b": 3, "c": 4, "d": 5})])
+def test_numbers_that_are_gone_are_nobodys(numbers, gone, given):
+    found = numbered("abcd", numbers, gone)
+    assert found == given and list(found) == list(given)
 
 
 def test_router_cards_and_the_order_name_each_other():
