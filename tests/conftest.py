@@ -13,6 +13,7 @@ import pytest
 from hypothesis import HealthCheck, settings
 
 from tests.collector import collect_when_due, set_aside, set_aside_again
+from tests.shares import keep_bytecode_in, shared_out
 
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
 os.environ["COLUMNS"] = "80"  # how wide the terminal is is the machine's own
@@ -32,6 +33,14 @@ def pytest_configure(config: pytest.Config) -> None:
     config.stash[_kept] = home
     for name in _USER_FOLDERS:
         os.environ[name] = str(home / name.lower())
+    keep_bytecode_in(home / "bytecode")
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_collection(session: pytest.Session):
+    """The workers share the loading of the tests among them."""
+    with shared_out(session.config):
+        return (yield)
 
 
 def pytest_collection_finish() -> None:
