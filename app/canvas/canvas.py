@@ -39,6 +39,8 @@ SMALL, CARDS = 11, 12
 FAR = 20_000
 """mm from the middle of the nut to which the paper goes: a layout may be as large as half of that, with its edges folded out,
 and have room beside it."""
+BEHIND = 26.0
+"""Least room behind the nut line that is brought into the window, mm: in it strings are named with their angles."""
 RING = 2
 """Width of the frame that tells that the drawing has the keyboard, pixels."""
 
@@ -185,7 +187,7 @@ class Canvas(QWidget):
         """Bring the whole opened-out view into the window, with an outline that reaches beyond the blank."""
         b, (x0, y0, x1, y1) = layout.blank, loop_path(layout.outline).box
         left, right = min(x0, -b.bass - b.thickness), max(x1, b.treble + b.thickness)
-        low, high = min(y0, -b.behind), max(y1, b.tip)
+        low, high = min(y0, -b.behind, -BEHIND), max(y1, b.tip)
         self.view.fit(QRectF(left - 12, low - 6, right - left + 24, high - low + 16))
 
     def set_unit(self, unit: LengthUnit) -> None:

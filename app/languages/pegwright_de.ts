@@ -521,7 +521,7 @@
     </message>
     <message>
         <source>A model, with the shop's figures of the Blank stage</source>
-        <translation>Ein Modell, mit den Zahlen der Werkstatt vom Rohling</translation>
+        <translation>Ein Modell, mit den Werkstattzahlen im Bereich Rohling</translation>
     </message>
     <message>
         <source>A new headstock</source>
@@ -2721,7 +2721,7 @@
     </message>
     <message>
         <source>Edges</source>
-        <translation>Schneidlänge</translation>
+        <translation>Schneide</translation>
     </message>
     <message>
         <source>Edges: diameter, tilt of the table and the end that is raised for it, stop from the square edge to full diameter.</source>
@@ -15540,15 +15540,15 @@
     </message>
     <message>
         <source>{diameter} to {depth}</source>
-        <translation>{diameter} bis {depth}</translation>
+        <translation>{diameter}; {depth} tief</translation>
     </message>
     <message>
         <source>{diameter} to {depth}, is there</source>
-        <translation>{diameter} bis {depth}, ist da</translation>
+        <translation>{diameter}; {depth} tief, ist da</translation>
     </message>
     <message>
         <source>{diameter} to {depth}, reamed 1:{taper:g} to {reamed} at the {surface}</source>
-        <translation>{diameter} bis {depth}, 1:{taper:g} aufgerieben auf {reamed} an der {surface}</translation>
+        <translation>{diameter}; {depth} tief, 1:{taper:g} aufgerieben auf {reamed} an der {surface}</translation>
     </message>
     <message>
         <source>{diameter} wide, {how}; {start}.</source>
@@ -16793,7 +16793,7 @@
     </message>
     <message>
         <source>{operation} {diameter} to {depth}</source>
-        <translation>{operation} {diameter} bis {depth}</translation>
+        <translation>{operation} {diameter}; {depth} tief</translation>
     </message>
     <message>
         <source>{operation}, reamed 1:{taper:g} to {reamed}</source>

@@ -8,17 +8,23 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent, QWheelEvent
 from PySide6.QtWidgets import QComboBox, QStyleOptionComboBox, QWidget
 
-from app.look.sizes import px
+from app.look.sizes import px, sizes
 
 MARGIN = 24
 """Pixels at 100 % of a row of the list beside its words."""
-BESIDE = 33
-"""Pixels at 100 % of the box beside what is chosen, at most: arrow and margins. The style itself would tell; but to name its
-table of kinds takes longer than to paint the window."""
+ARROW, MARGINS, FRAME = 20, 7, 5
+"""Of the box beside the ink of what is chosen, pixels: the arrow, which grows with the letters, the room before the words, which
+grows half as fast, and what never grows. The style itself would tell; but to name its table of kinds takes longer than to paint
+the window."""
 
 _KEY = Qt.Key
 WALKS = (_KEY.Key_Up, _KEY.Key_Down, _KEY.Key_PageUp, _KEY.Key_PageDown, _KEY.Key_Home, _KEY.Key_End)
 """Keys that lead from one entry of a box to another."""
+
+
+def beside() -> int:
+    """Pixels of a box beside the ink of what is chosen, with letters of the size in use."""
+    return px(ARROW) + sizes().soft(MARGINS) + FRAME
 
 
 class Choice(QComboBox):
@@ -43,8 +49,8 @@ class Choice(QComboBox):
         """As any box, but that what has no room is seen to be shortened, and both its ends are read. A field to type in scrolls."""
         super().initStyleOption(option)
         if not self.isEditable():
-            room, letters = self.width() - px(BESIDE), self.fontMetrics()
-            if letters.horizontalAdvance(option.currentText) > room:  # in whole pixels, as the box asked for its room
+            room, letters = self.width() - beside(), self.fontMetrics()
+            if letters.boundingRect(option.currentText).width() > room:  # as the box asked for its room
                 option.currentText = letters.elidedText(option.currentText, Qt.TextElideMode.ElideMiddle, room)
 
     def showPopup(self) -> None:

@@ -112,7 +112,8 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
         border-left: {px(4)}px solid {t.paper}; border-right: {px(4)}px solid {t.paper};
         border-top: {px(5)}px solid {t.dim}; }}
     QComboBox {{ combobox-popup: 0; }}
-    QComboBox, QComboBox:focus {{ padding-right: 1px; }}
+    QComboBox {{ padding-right: 1px; }}
+    QComboBox:focus {{ padding-right: 0; }}
     QComboBox QAbstractItemView::item {{ min-height: {px(22)}px; padding: 0 {soft(6)}px; }}
     QComboBox QAbstractItemView {{ background: {t.panel}; color: {t.ink}; border: 1px solid {t.rim}; padding: 2px;
         selection-background-color: {t.accent}; selection-color: {t.accent_ink}; }}

@@ -379,3 +379,11 @@ def test_whoever_draws_it_is_told_how_for_as_long_as_the_tool_is_in_hand(bench, 
     bench.window.set_tool("hole")
     assert bench.window.tools.about in told()
     assert bench.window.tools.hardware.currentIndex() == 0, "of a layout without tuners the first hardware is offered"
+
+
+def test_both_columns_begin_at_one_height_and_their_words_at_one_edge(front):
+    page = front.page
+    titles = [label for label in below(page, QLabel) if label.objectName() == "fronttitle"]
+    tops = [label.mapTo(page, label.contentsRect().topLeft()).y() for label in titles]
+    assert len(tops) == 2 and tops[0] == tops[1]
+    assert titles[1].mapTo(page, titles[1].contentsRect().topLeft()).x() == page.cards[0].mapTo(page, page.cards[0].rect().topLeft()).x()

@@ -104,6 +104,8 @@ def test_what_is_needed_stands_in_the_table(qtbot, tmp_path) -> None:
     assert len(rows) == len(meant.needs) >= 2
     marks = next(row for row in rows if row[0] == "Marks")
     need = next(n for n in meant.needs if n.source == "mark")
+    high = dialog.table.fontMetrics().lineSpacing()
+    assert all(dialog.table.rowHeight(row) < 3.5 * high for row in range(len(rows))), "no higher than their words, which take two lines"
     assert marks[1:3] == ["±0.6 mm", f"±{need.wanted:g} mm"] and "more" in marks[3]
     assert "Hold what follows" in dialog.answer.text() and success_words(meant.now, TRIALS) in dialog.answer.text()
     bench.window.document.apply("Other words", replace(bench.layout, about="other words"))

@@ -314,3 +314,16 @@ def test_a_slant_that_is_typed_is_followed_by_the_end_of_the_outline(bench, room
     bench.window.document.undo()
     bench.window.document.undo()
     assert bench.layout == before
+
+
+def test_what_is_told_behind_the_nut_is_seen_in_a_low_window(bench, room):
+    bench.window.resize(1350, 725)
+    bench.pump()
+    bench.window.commands.run("fit")
+    bench.pump()
+    view, marks = bench.view, bench.window.canvas._more
+    turned = [item for owner, items in marks._labels.items() for item, label in zip(items, marks._said[owner], strict=True) if label.angle]
+    assert len(turned) == 12
+    for item in turned:
+        seen = item.deviceTransform(view.viewportTransform()).mapRect(item.boundingRect())
+        assert item.isVisible() and view.viewport().rect().contains(seen.toAlignedRect())

@@ -46,6 +46,13 @@ enter("17,5")
 thick = window.document.layout.blank.thickness
 enter("16.25")
 close = move_features(demo(), ["treble face 2"], (4.0, 0.0))
+window.resize(1350, 725)  # maximised on a screen of 1366 x 768
+window.set_stage("router")
+window.rooms["router"].open_rack()
+for _ in range(5):
+    application.processEvents()
+shelf = window.rooms["router"].rack.view.table
+name = shelf.fontMetrics().horizontalAdvance("12.7 mit Ring an der Spitze") + 8
 from app.sheets.pages import pages
 from geometry.drawing import Label
 menus = [window.menuBar(), *(action.menu() for action in window.menuBar().actions() if action.menu())]
@@ -58,6 +65,7 @@ said = {
     "kept": [tuner.id for tuner in window.document.layout.tuners],
     "sheets": [mark.text for page in pages(demo(), "A4")[:2] for placed in page.content for mark in placed.drawing
                if isinstance(mark, Label)],
+    "shelf": [name + sum(shelf.columnWidth(column) for column in range(1, 6)), shelf.viewport().width()],
     "cancel": box.button(QDialogButtonBox.StandardButton.Cancel).text(),
 }
 window.document.replace(window.document.layout, None)
@@ -81,6 +89,7 @@ def test_the_window_the_snags_and_the_sheets_are_german(tmp_path: Path) -> None:
     assert any("gewünscht" in text for _, text in said["snags"]) and "treble face 2" in said["kept"]
     assert any("Mit 100 % drucken" in text for text in said["sheets"]) and any("ü" in text for text in said["sheets"])
     assert not any("outline" in text for text in said["sheets"]), "a key is no word"
+    assert said["shelf"][0] <= said["shelf"][1], "all columns of the bits are seen beside the entry"
     assert said["cancel"].replace("&", "") == "Abbrechen"
 
 

@@ -45,6 +45,8 @@ WHOLE = (("take", say("Take mine into this layout"), say("Copy your own rack int
 
 TABLE, ENTRY = 540, 280
 """Width of a shelf that has room beside its entry, and of the entry, at 100 %, pixels."""
+BESIDE = [570, 330]
+"""How a shelf and its entry share the room side by side: in German the shelf of bits needs that much."""
 LOW, TALL = 190, 360
 """Least height of shelf and entry beside each other and below each other, at 100 %, pixels: with less the rack scrolls."""
 
@@ -86,7 +88,7 @@ class RackView(QWidget):
         self._splitter = QSplitter(Qt.Orientation.Horizontal, self, childrenCollapsible=False)
         self._splitter.addWidget(left)
         self._splitter.addWidget(_scrolled(self.form, self))
-        self._splitter.setSizes([520, 380])
+        self._splitter.setSizes(BESIDE)
         self._pages = QStackedWidget(self)
         self._pages.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)  # what is left, or LOW and TALL
         self._pages.addWidget(self._splitter)
@@ -106,7 +108,7 @@ class RackView(QWidget):
         turned = Qt.Orientation.Vertical if below else Qt.Orientation.Horizontal
         if self._splitter.orientation() != turned:
             self._splitter.setOrientation(turned)
-            self._splitter.setSizes([500, 500] if below else [520, 380])
+            self._splitter.setSizes([500, 500] if below else BESIDE)
 
     # ---- showing --------------------------------------------------------
     @property

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QDialog,
     QHBoxLayout,
@@ -74,12 +74,15 @@ class HoldDialog(ReadInOrder, QDialog):
         self.aim = Choice(self, choices=AIMS, accessibleName=say("What is wanted"), activated=self._ask_needs)
         top = filled(QHBoxLayout(), QLabel(say("I want that it"), self), self.aim, QLabel(say("at least"), self), self.wanted, 1)
         self.answer = paragraph(self)
-        self.table = QTableWidget(0, 4, self, wordWrap=True, editTriggers=QTableWidget.EditTrigger.NoEditTriggers,
+        self.table = QTableWidget(0, 4, self, wordWrap=True, showGrid=False, editTriggers=QTableWidget.EditTrigger.NoEditTriggers,
                                   accessibleName=say("What must be held"))
         self.table.setHorizontalHeaderLabels([say("What"), say("As now"), say("Needed"), say("Where")])
-        self.table.verticalHeader().hide()
-        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self.table.horizontalHeader().setSectionResizeMode(3, QHeaderView.ResizeMode.Stretch)
+        rows, heads = self.table.verticalHeader(), self.table.horizontalHeader()
+        rows.hide()
+        rows.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)  # as high as its words, however wide they stand
+        heads.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        heads.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        heads.setSectionResizeMode(3, QHeaderView.ResizeMode.Stretch)
         heading = QLabel(say("Move instead"), self, objectName="heading")
         self.says = paragraph(self)
         self.look = QPushButton(say("Look for better places"), self, autoDefault=False, clicked=self._ask_moves)
@@ -197,7 +200,6 @@ class HoldDialog(ReadInOrder, QDialog):
                 item = QTableWidgetItem(text)
                 item.setToolTip(", ".join(map(place_words, need.where)))
                 self.table.setItem(row, column, item)
-        self.table.resizeRowsToContents()
         self.table.setVisible(bool(found.needs))
         if found.now < found.wanted:
             self._wanted_next = self._wanted_next or "moves"

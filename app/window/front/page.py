@@ -29,6 +29,8 @@ MOST_RECENT = 5
 WAY = 300
 """Width of the ways to begin at 100 %, pixels."""
 GAP = 12
+RING = 2
+"""Frame of an area that scrolls, where its ring is seen when it has the keyboard, pixels."""
 SIGNS = {"draw": "draw outline"}
 """Signs of ways that are not called like the way."""
 
@@ -80,7 +82,7 @@ class FrontPage(QWidget):
             self.ways[key] = way
             column.addWidget(way)
             told = paragraph(self, about, "dim")
-            told.setContentsMargins(2, 0, 0, 6)
+            told.setContentsMargins(0, 0, 0, 6)
             column.addWidget(told)
         column.addSpacing(8)
         self._recent_title = paragraph(self, say("Opened lately"), "heading")
@@ -96,8 +98,11 @@ class FrontPage(QWidget):
         return area
 
     def _samples(self) -> QVBoxLayout:
-        column = filled(QVBoxLayout(), paragraph(self, say("From an invented sample"), "fronttitle"),
-                        paragraph(self, say("Each is drawn from its own layout. A copy opens; the sample stays."), "dim"), gap=8)
+        told = (paragraph(self, say("From an invented sample"), "fronttitle"),
+                paragraph(self, say("Each is drawn from its own layout. A copy opens; the sample stays."), "dim"))
+        for words in told:
+            words.setContentsMargins(RING, 0, 0, 0)
+        column = filled(QVBoxLayout(), *told, margins=(0, RING, 0, 0), gap=8)
         column.addSpacing(6)
         self._area = QScrollArea(self, widgetResizable=True)
         steady(self._area)

@@ -1,11 +1,12 @@
 """A narrow box of choices: its list shows every word whole, and of what is chosen both ends are read."""
 
 import pytest
-from PySide6.QtGui import QFont, QFontMetricsF
-from PySide6.QtWidgets import QComboBox, QStyleOptionComboBox
+from PySide6.QtWidgets import QComboBox, QStyle, QStyleOptionComboBox, QWidget
 
-from app.look.choice import BESIDE, Choice
-from app.look.sizes import px
+from app.look.choice import Choice
+from app.look.sizes import BODY, use
+from app.look.style import sheet
+from app.look.theme import theme
 
 
 @pytest.mark.qt_log_ignore("This plugin does not support")
@@ -41,21 +42,29 @@ def test_what_is_chosen_is_told_apart_by_its_end_too(qtbot):
     assert short == plain.grab().toImage(), "what has room is painted as ever"
 
 
-def test_a_box_as_wide_as_it_asks_for_shortens_nothing(qtbot):
-    """Words are a fraction of a pixel wider than the whole pixels that the box asks for them."""
-    box = Choice()
-    qtbot.addWidget(box)
-    box.setFont(QFont(box.font().family(), 13))
-    letters, exact, wider = box.fontMetrics(), QFontMetricsF(box.font()), 0
-    for words in ("The rack of this layout", *(f"face {size} bushing two screws" for size in range(40))):
+@pytest.mark.parametrize("percent", [100, 150, 200])
+def test_a_box_as_wide_as_it_asks_for_shortens_nothing(qtbot, percent):
+    """In the style in use; nor does it keep room free that the words could have."""
+    use(BODY * percent / 100)
+    page = QWidget(styleSheet=sheet(theme()))
+    qtbot.addWidget(page)
+    box = Choice(page, sizeAdjustPolicy=QComboBox.SizeAdjustPolicy.AdjustToContents)
+    page.show()
+    option = QStyleOptionComboBox()
+    for words in ("The rack of this layout", "Disk.", *(f"face {size} bushing two screws" for size in range(40))):
         box.clear()
         box.addItem(words)
-        box.setFixedWidth(letters.horizontalAdvance(words) + px(BESIDE))
-        option = QStyleOptionComboBox()
+        box.resize(box.sizeHint())
         box.initStyleOption(option)
         assert option.currentText == words
-        wider += exact.horizontalAdvance(words) > letters.horizontalAdvance(words)
-    assert wider, "else nothing was tried"
-    box.setFixedWidth(box.width() - 3)
-    box.initStyleOption(option)
-    assert "…" in option.currentText
+        room = box.style().subControlRect(QStyle.ComplexControl.CC_ComboBox, option, QStyle.SubControl.SC_ComboBoxEditField, box)
+        assert room.width() - 2 == box.fontMetrics().boundingRect(words).width(), "all of it is seen, and no more is asked for"
+        box.resize(box.width() - 4, box.height())
+        box.initStyleOption(option)
+        assert "…" in option.currentText
+
+
+@pytest.fixture(autouse=True)
+def _plain_letters():
+    yield
+    use(BODY)
