@@ -191,9 +191,7 @@ class Canvas(QWidget):
         self.view.fit(QRectF(left - 12, low - 6, right - left + 24, high - low + 16))
 
     def set_unit(self, unit: LengthUnit) -> None:
-        """Rule in mm or inches; the grid follows."""
-        self._top.set_unit(unit)
-        self._left.set_unit(unit)
+        """Rule the paper in mm or inches, as the rulers do by themselves."""
         self._scene.grid.step_mm = 10.0 if unit == "mm" else 6.35
         self._repaper()
 

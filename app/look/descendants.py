@@ -1,4 +1,4 @@
-"""Every widget below another one.
+"""Every widget below another one, and what is told to all of them.
 
 Instead of the toolkit's `findChildren`, which makes whatever it finds a part of
 the one that was asked. What the toolkit made itself (the list of a box to choose
@@ -25,3 +25,10 @@ def below(root: QWidget, kind: type[Part] = QWidget) -> Iterator[Part]:
             yield part
         if isinstance(part, QWidget):
             yield from below(part, kind)
+
+
+def tell(root: QWidget, way: str, *what: object) -> None:
+    """Call the method of this name of whatever has it below a widget, parts before what they are in, and of the widget last."""
+    for part in reversed((root, *below(root))):
+        if hasattr(part, way):
+            getattr(part, way)(*what)

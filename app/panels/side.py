@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QByteArray, QSize, Qt, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from app.look.descendants import tell
 from app.look.sizes import keep, sizes
 from geometry.units import LengthUnit
 
@@ -127,5 +128,5 @@ class SidePanel(QWidget):
     def set_unit(self, unit: LengthUnit) -> None:
         """Show lengths in another unit."""
         self._unit = unit
-        if self._inside is not None:
-            self._inside.set_unit(unit)
+        for part in self._rooms if self._inside is None else (self._inside,):
+            tell(part, "set_unit", unit)

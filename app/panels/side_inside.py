@@ -179,10 +179,3 @@ class SideInside(QSplitter):
         self.chance_line.show_chances(chances)
         self.snags.show_chances(chances)
         self.chances.show_chances(chances)
-
-    def set_unit(self, unit: LengthUnit) -> None:
-        """Show lengths in another unit."""
-        self.chances.set_unit(unit)
-        self._facts.set_unit(unit)
-        self._fields.set_unit(unit)
-        self.snags.set_unit(unit)

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication, QMenu
 from shiboken6 import isValid
 
 from app.look import sizes
-from app.look.descendants import below
+from app.look.descendants import below, tell
 from app.look.style import palette, sheet
 from app.look.theme import theme, use_theme
 from app.window.colours import SYSTEM, chosen_theme, colour_choice, letter_choice, take_letters
@@ -123,14 +123,11 @@ class Looks(QObject):
         before = self._factor > 0
         in_hand = [part.focusWidget() for part in (window, *below(window)) if part.isWindow()] if before else []
         if before:  # there may be pages that nobody sees
-            for part in list(below(window)):
-                if hasattr(part, "let_unseen_go"):
-                    part.let_unseen_go()  # the toolkit styles every widget anew, seen or not, a quarter of a millisecond each
+            tell(window, "let_unseen_go")  # the toolkit styles every widget anew, seen or not, a quarter of a millisecond each
         window.setPalette(palette(theme()))
         window.setStyleSheet(sheet(theme()))
-        for part in list(below(window)) if before else ():  # else all has just been made in these colours
-            if hasattr(part, "follow_theme"):
-                part.follow_theme()
+        if before:  # else all has just been made in these colours
+            tell(window, "follow_theme")
         if sizes.sizes().factor != self._factor:
             if before:  # else all has just been made at this size
                 sizes.follow(window)

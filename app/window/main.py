@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt
 from app.document.journal import Journal
 from app.formats.paper import PAPERS, usual_paper
 from app.look import walk
+from app.look.descendants import tell
 from app.panels.snags.snag_words import placed
 from app.tools import Done, Shown
 from app.window import actions, closing, kept, place
@@ -306,14 +307,12 @@ class MainWindow(Frame):
         """Show lengths in another unit everywhere."""
         self.unit = self.hand.unit = unit
         kept.note(self.settings, "unit", unit)
-        self.canvas.set_unit(unit)
         self.side.set_unit(unit)
         self.tools.set_unit(unit)
+        tell(self.paper, "set_unit", unit)
         self.tools.paper.setCurrentText(kept.one_of(self.settings, "paper", PAPERS, usual_paper(unit)))
         for key in ("mm", "in", "in64"):
             self.actions_[key].setChecked(key == unit)
-        for room in self.rooms.made:
-            room.set_unit(unit)
         self._options()
 
     def _paper_chosen(self, name: str) -> None:

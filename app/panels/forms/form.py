@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QCoreApplication, QEvent, Signal
 from PySide6.QtWidgets import QApplication, QFrame, QVBoxLayout, QWidget
 
-from app.panels.forms.fields import Field, LengthField
+from app.panels.forms.fields import Field
 from app.panels.forms.form_page import AT_ONCE, FormPage
 from app.panels.forms.rows import FieldRow
 from geometry.units import LengthUnit
@@ -52,14 +52,9 @@ class Form(QWidget):
         return len(self.widgets) == len(self.rows)
 
     def set_unit(self, unit: LengthUnit) -> None:
-        """Show lengths in another unit."""
+        """Show lengths in another unit, on the page on show and on all to come."""
         self._unit = unit
         self._keep(1)
-        for page in self._pages:
-            page.unit = unit
-            for widget in page.widgets:
-                if isinstance(widget, LengthField):
-                    widget.set_unit(unit)
 
     def show_rows(self, rows: list[FieldRow], of: str = "") -> None:
         """Show these rows, reusing the widgets while labels and kinds stay the same.

@@ -62,6 +62,10 @@ class FormPage(QWidget):
         for row, widget in zip(rows, self.widgets, strict=False):  # what is not made yet is filled when it is made
             self._fill(row, widget)
 
+    def set_unit(self, unit: LengthUnit) -> None:
+        """Take what is typed from now on in another unit; the fields are told themselves."""
+        self.unit = unit
+
     def put_back(self) -> None:
         """Forget what was typed and not taken."""
         for widget in self.widgets:

@@ -121,8 +121,3 @@ class OrderPanel(QWidget):
     def counted(self) -> str:
         """Counts and changes as they are shown."""
         return f"{self._tally.text()}\n{self._changes.text()}"
-
-    def set_unit(self, unit: LengthUnit) -> None:
-        """Nothing here but the rows has lengths, and those come anew."""
-        self._hours.set_unit(unit)
-        self._rates.set_unit(unit)

@@ -134,10 +134,8 @@ class RackView(QWidget):
         self._fill()
 
     def set_unit(self, unit: LengthUnit) -> None:
-        """Show lengths in another unit."""
+        """Show lengths in another unit, once its forms do."""
         self._unit = unit
-        self.form.set_unit(unit)
-        self.machines.set_unit(unit)
         self._fill()
 
     # ---- building -------------------------------------------------------

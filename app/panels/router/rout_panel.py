@@ -146,10 +146,6 @@ class RoutPanel(QWidget):
             self._show()
             self._scroll.verticalScrollBar().setValue(0)
 
-    def set_unit(self, unit: LengthUnit) -> None:
-        """Show lengths in another unit; the sheets come anew."""
-        self.form.set_unit(unit)
-
     # ---- inside ---------------------------------------------------------
     def _show(self) -> None:
         sheet = self.sheet

@@ -106,12 +106,6 @@ class StringPanel(QWidget):
         for part in (self.gain, self.take, self.leave):
             part.setVisible(bool(words))
 
-    def set_unit(self, unit: LengthUnit) -> None:
-        """Show lengths in another unit."""
-        self.count.set_unit(unit)
-        self.nut.set_unit(unit)
-        self.strings.set_unit(unit)
-
     def _set(self) -> None:
         chosen = self.sets.currentData()
         if chosen is not None:

@@ -86,9 +86,6 @@ class OrderRoom(PlanningRoom):
         self.centre.stop()
         self.panel.list.give_up()
 
-    def set_unit(self, unit: LengthUnit) -> None:
-        self.panel.set_unit(unit)
-
     def end(self) -> None:
         self.centre.stop()
         super().end()

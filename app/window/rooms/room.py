@@ -11,7 +11,6 @@ from PySide6.QtWidgets import QWidget
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
-from geometry.units import LengthUnit
 
 if TYPE_CHECKING:
     from app.window.frame import Frame
@@ -65,9 +64,6 @@ class StageRoom(QObject):
 
     def shown(self) -> None:
         """The layout on show has changed, also while something is dragged. Must be quick."""
-
-    def set_unit(self, unit: LengthUnit) -> None:
-        """Show lengths in another unit; `refresh` follows."""
 
     def edit(self, name: str, change: Callable[[Headstock], Headstock]) -> bool:
         """Change the layout of record as it is now, whatever the room shows; False, and why at the foot, when that cannot be done."""

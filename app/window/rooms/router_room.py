@@ -106,10 +106,6 @@ class RouterRoom(PlanningRoom):
         """While something is dragged the marks of the layout before it would lie: take them away."""
         self.window.canvas.show_more(self.marks())
 
-    def set_unit(self, unit: LengthUnit) -> None:
-        self.panel.set_unit(unit)
-        self.rack.view.set_unit(unit)
-
     # ---- answers --------------------------------------------------------
     def _answered(self, planned: Planned) -> None:
         self.planned = planned

@@ -80,9 +80,6 @@ class StringRoom(StageRoom):
     def shown(self) -> None:
         self.window.canvas.show_more(self.marks())
 
-    def set_unit(self, unit: LengthUnit) -> None:
-        self.panel.set_unit(unit)
-
     def end(self) -> None:
         """The window goes: wait for a search that runs."""
         self.seeking.end()
