@@ -10,7 +10,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
 from app.canvas.snag_marks import LEFT, SIGN, SPOTS
-from app.look.signs import sign_path
+from app.look.signs import paint_sign
 from app.look.sizes import px, sizes
 from app.look.theme import theme
 from geometry.saying import say
@@ -99,12 +99,7 @@ class ChanceItem(QGraphicsItem):
         card.setAlphaF(0.94)
         painter.setBrush(card)
         painter.drawRoundedRect(box, 5, 5)
-        painter.save()
-        painter.translate(box.left() + 12 * k, along)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(colour)
-        painter.drawPath(sign_path(grade, SIGN * k))
-        painter.restore()
+        paint_sign(painter, QPointF(box.left() + 12 * k, along), grade, SIGN * k, colour)
         painter.setPen(colour)
         painter.setFont(self.font)
         painter.drawText(box.adjusted(LEFT * k, 0, -5 * k, 0), Qt.AlignmentFlag.AlignVCenter, words)

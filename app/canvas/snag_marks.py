@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsScene
 
 from app.canvas.free_room import Box, FreeRoom
 from app.look.plates import about_middle, plate
-from app.look.signs import sign_path
+from app.look.signs import paint_sign
 from app.look.sizes import px, sizes
 from app.look.theme import theme
 from geometry.checks import Snag
@@ -52,10 +52,7 @@ def _ring(k: float, grain: float, colour: str, chosen: bool, grade: str, plate_c
         return made
     painter.drawEllipse(QPointF(0, 0), RING * k, RING * k)
     if grade:
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(colour))
-        painter.translate(8 * k, -8 * k)
-        painter.drawPath(sign_path(grade, 4 * k))
+        paint_sign(painter, QPointF(8 * k, -8 * k), grade, 4 * k, colour)
     painter.end()
     return made
 
@@ -65,8 +62,7 @@ def note_badge(painter: QPainter, k: float, colour: str, plate_colour: str, chos
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(QColor(plate_colour))
     painter.drawEllipse(QPointF(0, 0), BADGE * k, BADGE * k)
-    painter.setBrush(QColor(colour))
-    painter.drawPath(sign_path("note", SIGN * k))
+    paint_sign(painter, QPointF(), "note", SIGN * k, colour)
     if chosen:
         painter.setPen(_pen(colour, True))
         painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -79,10 +75,7 @@ def _card(width: int, height: int, k: float, grain: float, grade: str, colour: s
     made = QPixmap(plate(width, height, 5, grain, paper, 0.94, colour))
     painter = QPainter(made)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(QColor(colour))
-    painter.translate(12 * k, height / 2)
-    painter.drawPath(sign_path(grade, SIGN * k))
+    paint_sign(painter, QPointF(12 * k, height / 2), grade, SIGN * k, colour)
     painter.end()
     return made
 

@@ -14,7 +14,7 @@ from app.canvas.solid_paint import paint
 from app.look.filled import filled
 from app.look.flow import Flow
 from app.look.painting import focus_ring
-from app.look.signs import sign_path
+from app.look.signs import paint_sign
 from app.look.sizes import keep, sizes
 from app.look.theme import theme
 from geometry.checks import Snag
@@ -124,12 +124,7 @@ class Turntable(QWidget):
             painter.restore()
             return
         painter.drawEllipse(at, RING * k, RING * k)
-        painter.save()
-        painter.translate(at + QPointF(8, -8) * k)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(colour)
-        painter.drawPath(sign_path(snag.grade, 4 * k))
-        painter.restore()
+        paint_sign(painter, at + QPointF(8, -8) * k, snag.grade, 4 * k, colour)
 
     def _move(self) -> QTransform:
         """From the picture's mm to pixels: the middle of the blank in the middle of the widget."""

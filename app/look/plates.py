@@ -20,6 +20,12 @@ def plate(width: float, height: float, radius: float, grain: float, fill: str, o
 
 @lru_cache(maxsize=128)
 def _plate(width: int, height: int, radius: float, grain: float, fill: str, opacity: float, frame: str) -> QPixmap:
+    return painted_plate(width, height, radius, grain, fill, opacity, frame)
+
+
+def painted_plate(width: float, height: float, radius: float, grain: float, fill: str, opacity: float, frame: str,
+                  thick: float = 1.0) -> QPixmap:
+    """As `plate`, painted each time; the line of its frame is so many points `thick`."""
     picture = QPixmap(math.ceil(width * grain), math.ceil(height * grain))
     picture.setDevicePixelRatio(grain)
     picture.fill(Qt.GlobalColor.transparent)
@@ -27,8 +33,8 @@ def _plate(width: int, height: int, radius: float, grain: float, fill: str, opac
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     colour.setAlphaF(opacity)
     painter.setBrush(colour)
-    painter.setPen(QPen(QColor(frame), 1.0) if frame else Qt.PenStyle.NoPen)
-    inside = 0.5 if frame else 0.0
+    painter.setPen(QPen(QColor(frame), thick) if frame else Qt.PenStyle.NoPen)
+    inside = thick / 2 if frame else 0.0
     painter.drawRoundedRect(QRectF(inside, inside, width - 2 * inside, height - 2 * inside), radius, radius)
     painter.end()
     return picture

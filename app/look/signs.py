@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QPainterPath, QPolygonF
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPolygonF
 
 
 @lru_cache(maxsize=64)
@@ -31,3 +31,10 @@ def sign_path(grade: str, size: float) -> QPainterPath:
     inner = size * 0.6
     made.addEllipse(QRectF(-inner, -inner, 2 * inner, 2 * inner))
     return made
+
+
+def paint_sign(painter: QPainter, at: QPointF, grade: str, size: float, colour: str | QColor) -> None:
+    """Paint the sign of a grade about a point. The painter has no pen then, and the colour as its brush."""
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(QColor(colour))
+    painter.drawPath(sign_path(grade, size).translated(at))

@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 from msgspec import Struct
-from PySide6.QtCore import QAbstractListModel, QItemSelectionModel, QModelIndex, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from app.look.plain import plain
 from app.look.theme import theme
-from app.panels.forms.card_list import CardList
+from app.panels.forms.card_list import ROW, CardList, RowModel
 from geometry.saying import say
 
-ROW = Qt.ItemDataRole.UserRole
 HEIGHT = 26
 """Of a row, in pixels, at the usual size of text; larger text makes it taller."""
 LINE = 18
@@ -28,44 +27,15 @@ class ChangeRow(Struct, frozen=True):
     saved: bool
 
 
-class ChangeModel(QAbstractListModel):
+class ChangeModel(RowModel):
     """The steps, the beginning first."""
 
-    def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
-        self.rows: tuple[ChangeRow, ...] = ()
+    def words(self, row: ChangeRow) -> str:
+        when = {"present": say("shown now"), "undone": say("undone")}.get(row.when, "")
+        return ", ".join(filter(None, (row.words, when, say("as saved") if row.saved else "")))
 
-    def rowCount(self, parent: QModelIndex | None = None) -> int:
-        return 0 if parent is not None and parent.isValid() else len(self.rows)
-
-    def data(self, index: QModelIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        row = self.rows[index.row()]
-        if role == ROW:
-            return row
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return ", ".join(filter(None, (row.words, self._when(row), say("as saved") if row.saved else "")))
-        if role == Qt.ItemDataRole.ToolTipRole:
-            return plain(row.words)
-        return None
-
-    def _when(self, row: ChangeRow) -> str:
-        return {"present": say("shown now"), "undone": say("undone")}.get(row.when, "")
-
-    def show(self, rows: tuple[ChangeRow, ...]) -> None:
-        """Replace the list; rows that stay keep their place on the screen."""
-        old, new = len(self.rows), len(rows)
-        if new < old:
-            self.beginRemoveRows(QModelIndex(), new, old - 1)
-            self.rows = self.rows[:new]
-            self.endRemoveRows()
-        elif new > old:
-            self.beginInsertRows(QModelIndex(), old, new - 1)
-            self.rows = (*self.rows, *rows[old:])
-            self.endInsertRows()
-        before, self.rows = self.rows, rows
-        for i, (one, two) in enumerate(zip(before, rows, strict=True)):
-            if one != two:
-                self.dataChanged.emit(self.index(i), self.index(i))
+    def tip(self, row: ChangeRow) -> str:
+        return plain(row.words)
 
 
 class ChangePaint(QStyledItemDelegate):
@@ -73,9 +43,6 @@ class ChangePaint(QStyledItemDelegate):
 
     A filled disc is what is shown, a ring what came before, a small ring on a broken line what was undone.
     """
-
-    def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:
         return QSize(80, max(HEIGHT, QFontMetrics(option.font).height() + 9))

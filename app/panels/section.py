@@ -7,7 +7,7 @@ from PySide6.QtGui import QColor, QPainter, QPen, QTransform
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.look.painting import Painting
-from app.look.signs import sign_path
+from app.look.signs import paint_sign
 from app.look.sizes import px
 from app.look.theme import theme
 from geometry.drawing import Drawing
@@ -90,9 +90,4 @@ class SectionView(QWidget):
         painter.setPen(QPen(colour, 1.8))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawEllipse(at, px(9), px(9))
-        painter.save()
-        painter.translate(at + QPointF(px(7), -px(7)))
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(colour)
-        painter.drawPath(sign_path(grade, px(4)))
-        painter.restore()
+        paint_sign(painter, at + QPointF(px(7), -px(7)), grade, px(4), colour)

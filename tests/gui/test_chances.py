@@ -7,7 +7,7 @@ from PySide6.QtGui import QColor
 from PySide6.QtTest import QTest
 
 from app.look.theme import DAY
-from app.panels.snags.snag_list import CHANCE
+from app.panels.snags.snag_card import CHANCE
 from app.threads.background import running
 from geometry.accuracy import simulate
 from geometry.layout import Accuracy

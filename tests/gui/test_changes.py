@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from app.formats import headstock
-from app.panels.change_list import ROW
+from app.panels.forms.card_list import ROW
 from app.window.demo import demo
 from geometry.book.edits import add_remark
 from geometry.layout.book import Remark

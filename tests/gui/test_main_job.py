@@ -279,7 +279,7 @@ def test_every_snag_card_is_as_high_as_its_words(bench):
     from msgspec.structs import replace
     from PySide6.QtWidgets import QStyleOptionViewItem
 
-    from app.panels.snags.snag_card import FRAME, GAP, PAD
+    from app.panels.forms.card_list import FRAME, GAP, PAD
     snag = bench.window.document.result.snags[0]
     words = "abc de fghij klm " * 12
     snags = bench.window.side.inside.snags

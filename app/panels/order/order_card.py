@@ -6,9 +6,9 @@ from collections.abc import Mapping
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
-from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
+from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
-from app.look.signs import sign_path
+from app.look.signs import paint_sign
 from app.look.sizes import px, sizes
 from app.look.theme import theme
 from app.panels.order.order_rows import Row, SetUpRow, StepRow
@@ -32,10 +32,8 @@ def box_of(row: QRectF) -> QRectF:
 class OrderCard(QStyledItemDelegate):
     """Paints rows. `would` holds what would come out wrong while a step is in the hand, else None."""
 
-    def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
-        self.held = ""
-        self.would: Mapping[str, tuple[str, str]] | None = None
+    held = ""
+    would: Mapping[str, tuple[str, str]] | None = None
 
     def sizeHint(self, option: QStyleOptionViewItem, index) -> QSize:
         row: Row = index.data(Qt.ItemDataRole.UserRole)
@@ -115,11 +113,7 @@ class OrderCard(QStyledItemDelegate):
             if chosen and row.id != self.held:
                 painter.setBrush(QColor(t.card))
                 painter.drawEllipse(QPointF(area.left() + begin - 1, line.center().y()), px(8), px(8))
-                painter.setBrush(colour)
-            painter.save()
-            painter.translate(area.left() + begin - 1, line.center().y())
-            painter.drawPath(sign_path(SIGNS[grade], 5.5 * sizes().factor))
-            painter.restore()
+            paint_sign(painter, QPointF(area.left() + begin - 1, line.center().y()), SIGNS[grade], 5.5 * sizes().factor, colour)
         painter.setPen(dim)
         painter.drawText(QRectF(line.left() + 14, line.top(), begin - px(11) - 14, tall),
                          int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight), str(row.number))

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from PySide6.QtCore import (
-    QAbstractListModel,
     QEvent,
     QItemSelectionModel,
     QModelIndex,
@@ -20,50 +19,32 @@ from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QApplication, QListView, QWidget
 
 from app.look.theme import theme
-from app.panels.forms.card_list import CardList
+from app.panels.forms.card_list import ROW, CardList, RowModel
 from app.panels.order.order_card import OrderCard, box_of
 from app.panels.order.order_rows import Row, SetUpRow, StepRow
 from geometry.saying import say
 
-ROW = Qt.ItemDataRole.UserRole
 EDGE = 26
 """Nearer than this to the upper or lower end of the list a drag scrolls it, pixels."""
 
 
-class OrderModel(QAbstractListModel):
+class OrderModel(RowModel):
     """Rows of set-ups, which cannot be chosen, and of steps."""
-
-    def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
-        self.rows: list[Row] = []
-
-    def rowCount(self, parent: QModelIndex | None = None) -> int:
-        return 0 if parent is not None and parent.isValid() else len(self.rows)
 
     def flags(self, index: QModelIndex) -> Qt.ItemFlag:
         if index.isValid() and isinstance(self.rows[index.row()], SetUpRow):
             return Qt.ItemFlag.NoItemFlags
         return Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
 
-    def data(self, index: QModelIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        row = self.rows[index.row()]
-        if role == ROW:
-            return row
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            if isinstance(row, SetUpRow):
-                return row.words
-            wrong = f", {say('wrong here')}: {row.text}" if row.text else ""
-            mark = {"done": f", {say('done')}", "begun": f", {say('begun')}"}.get(row.mark, "")
-            return f"{row.number}. {row.title}, {row.minutes}{mark}{wrong}"
-        if role == Qt.ItemDataRole.ToolTipRole:
-            return row.words if isinstance(row, SetUpRow) else row.text or None
-        return None
+    def words(self, row: Row) -> str:
+        if isinstance(row, SetUpRow):
+            return row.words
+        wrong = f", {say('wrong here')}: {row.text}" if row.text else ""
+        mark = {"done": f", {say('done')}", "begun": f", {say('begun')}"}.get(row.mark, "")
+        return f"{row.number}. {row.title}, {row.minutes}{mark}{wrong}"
 
-    def show(self, rows: list[Row]) -> None:
-        """Replace the list."""
-        self.beginResetModel()
-        self.rows = rows
-        self.endResetModel()
+    def tip(self, row: Row) -> str:
+        return row.words if isinstance(row, SetUpRow) else row.text
 
 
 class OrderList(CardList):
@@ -104,7 +85,7 @@ class OrderList(CardList):
         self.give_up()
         at = self.verticalScrollBar().value()
         self.selectionModel().currentChanged.disconnect(self._current)
-        self._model.show(rows)
+        self._model.reset(rows)
         self.selectionModel().currentChanged.connect(self._current)
         if self._pressed is not None and not self._index(self._pressed[1]).isValid():
             self._pressed = None

@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 import math
-from functools import lru_cache
 
-from PySide6.QtCore import QAbstractItemModel, QModelIndex, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen, QPixmap, QStaticText, QTransform
-from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtCore import QAbstractItemModel, QModelIndex, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen, QStaticText, QTransform
+from PySide6.QtWidgets import QListView, QStyledItemDelegate, QStyleOptionViewItem
 
-from app.look.signs import sign_path
 from app.look.sizes import px
 from app.look.theme import theme
+from app.panels.forms.card_list import FRAME, GAP, PAD, ROW, begin_card, card_area
 from app.panels.snags.snag_chance import TALL, SnagChance, paint_chance
 from app.panels.snags.snag_words import title
 from geometry.checks import Snag
@@ -19,12 +18,9 @@ from geometry.cures import curable
 from geometry.saying import say
 from geometry.units import LengthUnit
 
-PAD, GAP, FRAME = 10, 8, 2
-"""Pixels inside a card, between cards, and of a card's frame on both sides together."""
 BUTTON = 26
 """Height of a card's button in pixels at 100 %."""
-SNAG = Qt.ItemDataRole.UserRole
-CHANCE = Qt.ItemDataRole.UserRole + 1
+CHANCE = ROW + 1
 REMEMBERED = 200
 """Cards whose lines are remembered, and words that are; heights are of so many, or of twice as many as the list has."""
 AT_ONCE = 200
@@ -74,7 +70,7 @@ class SnagCard(QStyledItemDelegate):
 
     def _lines(self, option: QStyleOptionViewItem, index: QModelIndex, width: int) -> list[tuple[QRectF, str, str]]:
         """Boxes, kinds and texts of a card's lines. They are remembered: a drag changes one snag, and the list asks for all."""
-        snag = index.data(SNAG)
+        snag = index.data(ROW)
         asked = (width, self.unit, px(100), self.chance(index))
         known = self._laid.get(id(snag))
         if known is not None and known[:2] == (snag, asked) and known[2] == option.font:
@@ -88,7 +84,7 @@ class SnagCard(QStyledItemDelegate):
     def _lay(self, option: QStyleOptionViewItem, index: QModelIndex,
              width: int) -> tuple[list[tuple[QRectF, str, str]], list[QStaticText | None]]:
         """The lines, and of each that is words these as they are laid out: to measure and to paint them takes one layout."""
-        snag, chance = index.data(SNAG), self.chance(index)
+        snag, chance = index.data(ROW), self.chance(index)
         left = PAD + px(22)
         inner = max(60, width - left - PAD - 2)
         font = option.font
@@ -152,18 +148,18 @@ class SnagCard(QStyledItemDelegate):
         if known is None:
             if len(self._heights) >= max(REMEMBERED, 2 * index.model().rowCount()):
                 self._forget_gone(index.model())
-            snag, asked = index.data(SNAG), self._asked(index)
+            snag, asked = index.data(ROW), self._asked(index)
             known = int(self._lines(option, index, asked[0])[-1][0].bottom()) + PAD + GAP
             self._heights[id(snag)] = (snag, asked, QFont(option.font), known)
         return known
 
     def _forget_gone(self, model: QAbstractItemModel) -> None:
         """Remember the heights of what the list shows alone: each step of a drag brings other snags."""
-        shown = [id(model.index(row, 0).data(SNAG)) for row in range(model.rowCount())]
+        shown = [id(model.index(row, 0).data(ROW)) for row in range(model.rowCount())]
         self._heights = {one: self._heights[one] for one in shown if one in self._heights}
 
     def _known_height(self, option: QStyleOptionViewItem, index: QModelIndex) -> int | None:
-        snag = index.data(SNAG)
+        snag = index.data(ROW)
         known = self._heights.get(id(snag))
         return known[3] if known is not None and known[:2] == (snag, self._asked(index)) and known[2] == option.font else None
 
@@ -172,25 +168,12 @@ class SnagCard(QStyledItemDelegate):
         return self.parent().viewport().width() - FRAME, self.unit, px(100), self.chance(index)
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: QModelIndex) -> None:
-        snag: Snag = index.data(SNAG)
+        snag: Snag = index.data(ROW)
         t = theme()
-        colour = {"spoils the work": t.spoils, "tight": t.tight}.get(snag.grade, t.note)
-        area = card_area(option)
-        painter.save()
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
-        grain = self.parent().devicePixelRatioF()
-        painter.drawPixmap(area.topLeft(), _body(area.width(), area.height(), grain, t.card, colour if chosen else t.line,
-                                                 2 if chosen else 1))
-        painter.translate(area.left(), area.top())
-        lines = self._lines(option, index, int(area.width()))
+        colour = t.of_grade(snag.grade)
+        begin_card(painter, option, snag.grade, colour, self.parent().devicePixelRatioF())
+        lines = self._lines(option, index, int(card_area(option).width()))
         words = self._laid[id(snag)][4]
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(colour))
-        painter.save()
-        painter.translate(QPointF(PAD + px(7), lines[0][0].top() + QFontMetrics(option.font).height() / 2))
-        painter.drawPath(sign_path(snag.grade, px(6)))
-        painter.restore()
         for (box, kind, text), laid in zip(lines, words, strict=True):
             font = option.font
             if kind == "picture":
@@ -212,24 +195,3 @@ class SnagCard(QStyledItemDelegate):
         painter.drawRoundedRect(box.adjusted(0.5, 0.5, -0.5, -0.5), 6, 6)
         painter.setPen(QColor(t.accent_ink if full else t.ink))
         painter.drawText(box, int(Qt.AlignmentFlag.AlignCenter), word)
-
-
-@lru_cache(maxsize=8)
-def _body(width: float, height: float, grain: float, fill: str, frame: str, pen: int) -> QPixmap:
-    """The picture of a card without its words, in points; few, for each is as large as a card."""
-    made = QPixmap(math.ceil(width * grain), math.ceil(height * grain))
-    made.setDevicePixelRatio(grain)
-    made.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(made)
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.setPen(QPen(QColor(frame), pen))
-    painter.setBrush(QColor(fill))
-    inside = pen / 2
-    painter.drawRoundedRect(QRectF(inside, inside, width - pen, height - pen), 8, 8)
-    painter.end()
-    return made
-
-
-def card_area(option: QStyleOptionViewItem) -> QRectF:
-    """The card inside its row."""
-    return QRectF(option.rect).adjusted(FRAME / 2, 1, -FRAME / 2, -GAP + 1)

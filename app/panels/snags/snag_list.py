@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-from itertools import takewhile
-
-from PySide6.QtCore import QAbstractListModel, QItemSelection, QModelIndex, QPoint, QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QItemSelection, QModelIndex, QPoint, QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QAbstractItemView, QStyleOptionViewItem, QWidget
 
 from app.help.snags import drawing_of
 from app.look.turns import Steps, Turns
-from app.panels.forms.card_list import CardList
+from app.panels.forms.card_list import ROW, CardList, RowModel, card_area
 from app.panels.forms.in_hand import go_along
 from app.panels.snags.chance_words import Chances
-from app.panels.snags.snag_card import CHANCE, SNAG, SnagCard, card_area, cure_line
+from app.panels.snags.snag_card import CHANCE, SnagCard, cure_line
 from app.panels.snags.snag_chance import chance_of
 from app.panels.snags.snag_words import title
 from geometry.checks import KINDS, Snag
@@ -22,33 +20,28 @@ from geometry.terms import term
 from geometry.units import LengthUnit
 
 
-class SnagModel(QAbstractListModel):
-    """Snags as a list; only rows that differ are announced as changed."""
+class SnagModel(RowModel):
+    """Snags as a list, each with its chance while that is known."""
+
+    unit: LengthUnit = "mm"
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self._snags: tuple[Snag, ...] = ()
-        self.unit: LengthUnit = "mm"
         self._chances = Chances()
 
-    def rowCount(self, parent: QModelIndex | None = None) -> int:
-        return len(self._snags)
-
     def data(self, index: QModelIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        snag = self._snags[index.row()]
-        if role == SNAG:
-            return snag
-        if role == CHANCE:
-            return chance_of(snag, self._chances)
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return f"{term(snag.grade)}: {title(snag)}. {snag.text_in(self.unit)} {cure_line(snag, self.unit)}"
-        if role == Qt.ItemDataRole.AccessibleDescriptionRole:
-            chance = chance_of(snag, self._chances)
-            return None if chance is None else chance.words(self.unit)
-        if role == Qt.ItemDataRole.ToolTipRole:
-            from app.help.tip import pictured
-            return pictured(KINDS[snag.kind].why, drawing_of(snag.kind))
-        return None
+        if role not in (CHANCE, Qt.ItemDataRole.AccessibleDescriptionRole):
+            return super().data(index, role)
+        chance = chance_of(self.rows[index.row()], self._chances)
+        return chance if role == CHANCE or chance is None else chance.words(self.unit)
+
+    def words(self, snag: Snag) -> str:
+        return f"{term(snag.grade)}: {title(snag)}. {snag.text_in(self.unit)} {cure_line(snag, self.unit)}"
+
+    def tip(self, snag: Snag) -> str:
+        from app.help.tip import pictured
+
+        return pictured(KINDS[snag.kind].why, drawing_of(snag.kind))
 
     def show_chances(self, chances: Chances) -> bool:
         """Take what is known of the chances; whether that changes what any card says."""
@@ -56,31 +49,6 @@ class SnagModel(QAbstractListModel):
         before = (self._chances.simulation if self._chances.fresh else None, self._chances.fresh, self._chances.trouble)
         self._chances = chances
         return told != before
-
-    def show(self, snags: tuple[Snag, ...]) -> None:
-        """Replace the list."""
-        old, new = self._snags, tuple(snags)
-        more = len(new) - len(old)
-        # Rows come and go before those that stay at the end: the notes, in most steps of a drag.
-        at = min(len(old), len(new)) - (_common_end(old, new) if more else 0)
-        if more < 0:
-            self.beginRemoveRows(QModelIndex(), at, at - more - 1)
-            self._snags = old[:at] + old[at - more:]
-            self.endRemoveRows()
-        elif more > 0:
-            self.beginInsertRows(QModelIndex(), at, at + more - 1)
-            self._snags = old[:at] + new[at:at + more] + old[at:]
-            self.endInsertRows()
-        before, self._snags = self._snags, new
-        for i, (one, two) in enumerate(zip(before, new, strict=True)):
-            if one != two:
-                index = self.index(i)
-                self.dataChanged.emit(index, index)
-
-
-def _common_end(one: tuple[Snag, ...], two: tuple[Snag, ...]) -> int:
-    """How many snags at the end of both are the same."""
-    return sum(1 for _ in takewhile(lambda pair: pair[0] == pair[1], zip(reversed(one), reversed(two), strict=False)))
 
 
 class SnagList(CardList):
@@ -121,7 +89,7 @@ class SnagList(CardList):
 
     def show_snags(self, snags: tuple[Snag, ...]) -> None:
         """Replace the snags shown; the one in hand stays so while it is there."""
-        held = self.currentIndex().data(SNAG)
+        held = self.currentIndex().data(ROW)
         self._model.show(snags)
         go_along(self, held, snags)
 
@@ -183,7 +151,7 @@ class SnagList(CardList):
             self._card.pointed = index
             self.viewport().setCursor(Qt.CursorShape.ArrowCursor if index is None else Qt.CursorShape.PointingHandCursor)
             self.viewport().update()
-            self.cure_pointed.emit(None if index is None else index.data(SNAG))
+            self.cure_pointed.emit(None if index is None else index.data(ROW))
 
     def mouseMoveEvent(self, event) -> None:
         super().mouseMoveEvent(event)
@@ -205,12 +173,12 @@ class SnagList(CardList):
             super().mouseReleaseEvent(event)
             return
         event.accept()
-        snag = index.data(SNAG)
+        snag = index.data(ROW)
         self._point(None)
         self.cure_wanted.emit(snag)
 
     def _go(self, index: QModelIndex) -> None:
-        self.chosen.emit(index.data(SNAG))
+        self.chosen.emit(index.data(ROW))
 
     def keyPressEvent(self, event) -> None:
         if (event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
@@ -219,7 +187,7 @@ class SnagList(CardList):
             if not index.isValid() and self._model.rowCount():  # nothing in hand yet: show first what the next press cures
                 self.setCurrentIndex(self._model.index(0))
                 self._go(self.currentIndex())
-            elif index.isValid() and index.data(SNAG).move is not None:
-                self.cure_wanted.emit(index.data(SNAG))
+            elif index.isValid() and index.data(ROW).move is not None:
+                self.cure_wanted.emit(index.data(ROW))
             return
         super().keyPressEvent(event)

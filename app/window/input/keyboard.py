@@ -155,7 +155,7 @@ class Keyboard(QObject):
 
     def snag(self, by: int = 1) -> None:
         """Go to the next snag, or the one before, and choose its card."""
-        from app.panels.snags.snag_list import SNAG  # here, as it comes with the panel
+        from app.panels.forms.card_list import ROW  # here, as it comes with the panel
 
         w = self._w
         index = next_snag(w.side.inside.snags, by)
@@ -164,7 +164,7 @@ class Keyboard(QObject):
             return
         w.side.inside.snags.setCurrentIndex(index)
         w.side.inside.snags.scrollTo(index)
-        w.go_to_snag(index.data(SNAG))
+        w.go_to_snag(index.data(ROW))
 
     def snag_before(self) -> None:
         """Go to the snag before."""

@@ -7,8 +7,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from app.panels.change_list import ChangeList, ChangeRow
-from app.panels.snags.chance_list import CLEARANCE, ChanceList
-from app.panels.snags.snag_list import SNAG, SnagList
+from app.panels.forms.card_list import ROW
+from app.panels.snags.chance_list import ChanceList
+from app.panels.snags.snag_list import SnagList
 from geometry.accuracy import simulate
 from geometry.checks import check
 from tests.geometry.edits.heads import demo
@@ -51,7 +52,7 @@ def test_every_key_that_goes_to_a_row_shows_it(qtbot, made):
 
 
 def every_snag(shown):
-    return [shown.model().index(row, 0).data(SNAG) for row in range(shown.model().rowCount())]
+    return [shown.model().index(row, 0).data(ROW) for row in range(shown.model().rowCount())]
 
 
 def test_the_snag_in_hand_stays_in_hand_where_another_before_it_is_cured(qtbot):
@@ -60,10 +61,10 @@ def test_the_snag_in_hand_stays_in_hand_where_another_before_it_is_cured(qtbot):
     all_of_them = every_snag(shown)
     shown.setCurrentIndex(shown.model().index(2, 0))
     shown.show_snags(tuple(all_of_them[1:]))
-    assert shown.currentIndex().data(SNAG) is all_of_them[2]
+    assert shown.currentIndex().data(ROW) is all_of_them[2]
     assert shown.selectionModel().selectedIndexes() == [shown.currentIndex()]
     shown.show_snags(tuple(all_of_them))
-    assert shown.currentIndex().data(SNAG) is all_of_them[2]
+    assert shown.currentIndex().data(ROW) is all_of_them[2]
 
 
 def test_the_next_snag_is_in_hand_where_the_one_in_hand_is_cured(qtbot):
@@ -72,7 +73,7 @@ def test_the_next_snag_is_in_hand_where_the_one_in_hand_is_cured(qtbot):
     all_of_them = every_snag(shown)
     shown.setCurrentIndex(shown.model().index(1, 0))
     shown.show_snags((all_of_them[0], *all_of_them[2:]))
-    assert shown.currentIndex().data(SNAG) is all_of_them[2]
+    assert shown.currentIndex().data(ROW) is all_of_them[2]
 
 
 def test_nothing_comes_in_hand_by_itself(qtbot):
@@ -87,11 +88,11 @@ def test_the_chance_in_hand_stays_in_hand_at_the_next_simulation(qtbot):
     qtbot.addWidget(shown)
     row = shown.model().index(1, 0)
     shown.setCurrentIndex(row)
-    held = row.data(CLEARANCE)
+    held = row.data(ROW)
     told = []
     shown.chosen.connect(told.append)
     shown.show_simulation(simulate(demo(), 400), "in")
-    now = shown.currentIndex().data(CLEARANCE)
+    now = shown.currentIndex().data(ROW)
     assert (now.kind, now.between) == (held.kind, held.between)
     assert not told, "being shown anew is no choice of the maker"
     shown.show_simulation(None, "in")
@@ -105,9 +106,9 @@ def test_what_is_announced_of_a_list_makes_the_new_one_of_the_old(qtbot):
     model, every = shown.model(), every_snag(shown)
     heard = list(every)
     model.rowsInserted.connect(lambda _, first, last: heard.__setitem__(
-        slice(first, first), [model.index(row, 0).data(SNAG) for row in range(first, last + 1)]))
+        slice(first, first), [model.index(row, 0).data(ROW) for row in range(first, last + 1)]))
     model.rowsRemoved.connect(lambda _, first, last: heard.__delitem__(slice(first, last + 1)))
-    model.dataChanged.connect(lambda first, last, _: heard.__setitem__(first.row(), first.data(SNAG)))
+    model.dataChanged.connect(lambda first, last, _: heard.__setitem__(first.row(), first.data(ROW)))
     chance = random.Random(4)
     for _ in range(300):
         some = chance.sample(every, chance.randint(0, len(every)))
