@@ -35,17 +35,13 @@ class Ruler(QWidget):
         # Its picture covers all of it: what lies behind, up to the window, need not be painted for each step of the hand.
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         keep(self, **{"fixed_width" if upright else "fixed_height": THICK})
-        view.looked.connect(self._anew)
+        view.looked.connect(self.follow_theme)
         view.hovered.connect(self._follow)
 
     def set_unit(self, unit: LengthUnit) -> None:
         """Rule in mm or in inches."""
         self._unit = unit
-        self._anew()
-
-    def follow_theme(self) -> None:
-        """Repaint in another set of colours."""
-        self._anew()
+        self.follow_theme()
 
     def _follow(self, at: tuple[float, float] | None) -> None:
         before, self._tick = self._tick, None if at is None else self._pixel(at[1 if self._upright else 0])
@@ -126,9 +122,10 @@ class Ruler(QWidget):
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
         if event.type() in (QEvent.Type.FontChange, QEvent.Type.PaletteChange):
-            self._anew()
+            self.follow_theme()
 
-    def _anew(self) -> None:
+    def follow_theme(self) -> None:
+        """Rule anew, in the colours in use."""
         self._ruled = None
         self.update()
 

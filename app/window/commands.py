@@ -48,7 +48,7 @@ class Commands(QObject):
         self._w = window
         self.doing = ""
         """the action that runs, or that broke off with an error"""
-        clipboard = Clipboard(window)
+        clipboard, keyboard = Clipboard(window), window.keyboard
         self._do: dict[str, Callable[[], object]] = {
             "new": window.front.show, "open": self._open, "save": window.files.save, "save as": window.files.save_as,
             "before": window.files.open_before,
@@ -56,11 +56,11 @@ class Commands(QObject):
             "print": self._print, "correct": self._correct, "close": window.close, "quit": window.windows.quit,
             "new window": window.windows.empty, "open beside": window.files.open_beside,
             "undo": self._undo, "redo": self._redo, "changes": window.changes.show,
-            "next thing": window.keyboard.thing, "thing before": window.keyboard.thing_before,
-            "next snag": window.keyboard.snag, "snag before": window.keyboard.snag_before,
-            "next part": window.keyboard.next_part, "part before": window.keyboard.part_before,
-            "panel wider": window.keyboard.panel_wider, "panel narrower": window.keyboard.panel_narrower,
-            "lists taller": window.keyboard.lists_taller, "lists lower": window.keyboard.lists_lower,
+            "next thing": partial(keyboard.thing, 1), "thing before": partial(keyboard.thing, -1),
+            "next snag": partial(keyboard.snag, 1), "snag before": partial(keyboard.snag, -1),
+            "next part": partial(keyboard.part, 1), "part before": partial(keyboard.part, -1),
+            "panel wider": partial(keyboard.widen_panel, 1), "panel narrower": partial(keyboard.widen_panel, -1),
+            "lists taller": partial(keyboard.raise_lists, 1), "lists lower": partial(keyboard.raise_lists, -1),
             "remove": self._remove, "duplicate": self._duplicate,
             "hold all": self._hold_all, "symmetric": self._symmetric,
             "copy": clipboard.copy, "cut": clipboard.cut, "paste": clipboard.paste,

@@ -41,7 +41,6 @@ class CureSearch:
         self._ends = self._share_ends = 0.0
         self._doing: Snag | None = None
 
-    @property
     def at(self) -> str:
         """How far it is, in words."""
         return say("{done} of {snags} snags done, {moves} moves tried", done=self._all - len(self.left), snags=self._all, moves=self.tried)

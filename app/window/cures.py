@@ -172,10 +172,7 @@ class Cures(QObject):
             self.note = WorkNote(self._window.canvas)
             self.note.stopped.connect(self._stop)
             self.note.put_away.connect(self._window.drawing_wanted)
-        self.note.working(say("Moves that cure snags are being looked for."), self._at)
-
-    def _at(self) -> str:
-        return self._search.at
+        self.note.working(say("Moves that cure snags are being looked for."), self._search.at)
 
     def _failed(self, error: Exception) -> None:
         self._search.stopped = True

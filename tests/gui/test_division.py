@@ -41,10 +41,10 @@ def test_in_a_narrow_window_the_width_that_the_maker_gives_the_panel_stays(bench
     window.looks.choose_letters(150)
     window.resize(1024, 700)
     half = drawing_and_panel(bench)[1]
-    window.keyboard.panel_narrower()
+    window.keyboard.widen_panel(-1)
     narrower = drawing_and_panel(bench)[1]
     assert narrower < half
     window.resize(1020, 700)
     assert drawing_and_panel(bench)[1] <= narrower
-    window.keyboard.panel_wider()
+    window.keyboard.widen_panel(1)
     assert drawing_and_panel(bench)[1] > narrower

@@ -272,12 +272,12 @@ def test_letters_choose_the_edge_before_the_first_node_too(bench, window):
 def test_enter_on_a_tool_leads_to_the_drawing_and_a_number_is_typed_there(bench, window):
     window.set_stage("tuners")
     before = len(bench.layout.holes)
-    window.keyboard.part_before()
+    window.keyboard.part(-1)
     tool = QApplication.focusWidget()
     assert window.tools.isAncestorOf(tool)
     QTest.keyClick(tool, KEY.Key_Return)
     assert bench.view.hasFocus() and window.tools.tool == "hold"
-    window.keyboard.part_before()
+    window.keyboard.part(-1)
     for _ in range(2):
         QTest.keyClick(QApplication.focusWidget(), KEY.Key_Right)
     assert window.tools.tool == "hole" and not bench.view.hasFocus(), "the arrows lead on from tool to tool"
@@ -287,10 +287,10 @@ def test_enter_on_a_tool_leads_to_the_drawing_and_a_number_is_typed_there(bench,
     bench.key(KEY.Key_Return)
     assert len(bench.layout.holes) == before + 1 and bench.layout.holes[-1].at == (12.0, 85.0)
     window.keyboard.escape()
-    window.keyboard.next_part()
+    window.keyboard.part(1)
     stage = QApplication.focusWidget()
     while not window.stages.isAncestorOf(stage):
-        window.keyboard.next_part()
+        window.keyboard.part(1)
         stage = QApplication.focusWidget()
     QTest.keyClick(stage, KEY.Key_Return)
     assert bench.view.hasFocus()
@@ -298,7 +298,7 @@ def test_enter_on_a_tool_leads_to_the_drawing_and_a_number_is_typed_there(bench,
 
 def test_the_first_sign_of_a_number_is_not_lost_where_the_pointer_lies_on_the_drawing_already(bench, window):
     window.set_stage("tuners")
-    window.keyboard.part_before()
+    window.keyboard.part(-1)
     for _ in range(2):
         QTest.keyClick(QApplication.focusWidget(), KEY.Key_Right)
     bench.move((3.0, 60.0))

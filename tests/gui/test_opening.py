@@ -71,7 +71,7 @@ def test_what_a_resting_window_asks_for_waits_until_all_of_it_is_there(opened, q
 
 
 def test_whoever_asks_for_the_panel_has_it_at_once(opened, qtbot):
-    opened.keyboard.snag()
+    opened.keyboard.snag(1)
     assert filled(opened) and opened.side.inside.snags.model().rowCount() == len(opened.document.result.snags)
     assert opened.document.held and opened.side.inside.snags.currentIndex().row() == 0
 

@@ -57,7 +57,7 @@ def test_tab_and_commands_take_no_part_of_a_stage_from_its_owner(bench, stage):
     parts = noted(window)
     assert len(parts) > 200
     tabs(window)
-    window.keyboard.next_part()
+    window.keyboard.part(1)
     for key in ("fit", "zoom in", "undo"):
         window.commands.run(key)
     bench.pump()

@@ -42,19 +42,16 @@ class StepPage(Scroll):
         """Show a step; None shows nothing."""
         self._words = words
         self._section.show_drawing(section)
-        self._write()
+        self.follow_theme()
         self.verticalScrollBar().setValue(0)
-
-    def follow_theme(self) -> None:
-        """Write the words in other colours."""
-        self._write()
 
     @property
     def text(self) -> str:
         """Everything that is said, as rich text."""
         return self._head.text() + self._why.text()
 
-    def _write(self) -> None:
+    def follow_theme(self) -> None:
+        """Write the words, in the colours in use."""
         words = self._words
         if words is None:
             self._head.setText("")

@@ -50,7 +50,6 @@ class Errand(QObject):
         """Whether work may be given."""
         return self._running is None and not self._over
 
-    @property
     def at(self) -> str:
         """What the work that runs is at, in words; "" where it does not tell, or nobody wants its answer."""
         return "" if self._place.at is None or self._stop.is_set() else self._place.at()

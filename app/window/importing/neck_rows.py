@@ -30,7 +30,8 @@ class NeckRows(QObject):
         self._typed: float | None = None
         """nut line to tip in units of the drawing; None: as proposed"""
         self.only = QCheckBox(say("Only the &headstock of this neck"), parent,
-                              toolTip=say("What lies behind the nut line is left out."), checked=True, toggled=self._toggled)
+                              toolTip=say("What lies behind the nut line is left out."), checked=True)
+        self.only.toggled.connect(self.changed)
         self.length = self._sender = LengthField(unit, parent=parent)
         self.length.setToolTip(say("How far behind the tip the neck is cut off: there the nut line comes to lie."))
         self.length.sent.connect(self._sent)
@@ -79,9 +80,6 @@ class NeckRows(QObject):
         except GeometryError as error:
             self._sender.refuse(str(error))
             return None
-
-    def _toggled(self) -> None:
-        self.changed.emit()
 
     def _sent(self, length: float) -> None:
         before, self._typed, self._sender = self._typed, length / self._drawn.unit_mm, self.length

@@ -97,16 +97,12 @@ class Keyboard(QObject):
         if now is not None and (self._w.beside.isAncestorOf(now) or self._w.side.isAncestorOf(now)):
             self._w.beside.setFocus()
 
-    def next_part(self, onward: bool = True) -> None:
-        """Go to the next part of the window: stages, tools, drawing, panel, lists."""
+    def part(self, by: int) -> None:
+        """Go to the next part of the window, or the one before with -1: stages, tools, drawing, panel, lists."""
         parts = [part for part in self._w.parts if part.isVisible() and (walk.stops(part) or part is self._w.paper)]
         now = QApplication.focusWidget()
         at = next((i for i, part in enumerate(parts) if now is part or now is not None and part.isAncestorOf(now)), -1)
-        self._into(parts[(at + (1 if onward else -1)) % len(parts)])
-
-    def part_before(self) -> None:
-        """Go to the part before."""
-        self.next_part(False)
+        self._into(parts[(at + by) % len(parts)])
 
     def _into(self, part: QWidget) -> None:
         if part.isAncestorOf(self._w.canvas.view) and self._w.paper.currentWidget() is self._w.canvas:
@@ -119,24 +115,16 @@ class Keyboard(QObject):
         if fields:
             walk.give_keyboard(fields[0])
 
-    def panel_wider(self) -> None:
-        """Give the panel some of the drawing's room."""
-        _shift(self._w.splitter, BORDER_STEP)
+    def widen_panel(self, way: int) -> None:
+        """Give the panel some of the drawing's room, or with -1 the other way."""
+        _shift(self._w.splitter, way * BORDER_STEP)
 
-    def panel_narrower(self) -> None:
-        """Give the drawing some of the panel's room."""
-        _shift(self._w.splitter, -BORDER_STEP)
-
-    def lists_taller(self) -> None:
-        """Give the lists some of the panel's room."""
-        _shift(self._w.side.inside, BORDER_STEP)
-
-    def lists_lower(self) -> None:
-        """Give the panel some of the lists' room."""
-        _shift(self._w.side.inside, -BORDER_STEP)
+    def raise_lists(self, way: int) -> None:
+        """Give the lists some of the panel's room, or with -1 the other way."""
+        _shift(self._w.side.inside, way * BORDER_STEP)
 
     # ---- from thing to thing ------------------------------------------------
-    def thing(self, by: int = 1, also: bool = False) -> None:
+    def thing(self, by: int, also: bool = False) -> None:
         """Hold the next thing of the drawing, or the one before; `also` keeps what is held already."""
         w = self._w
         found = next_thing(w.document.layout, w.stage, w.document.held, by)
@@ -149,11 +137,7 @@ class Keyboard(QObject):
         if at is not None:
             w.canvas.go_to(at)
 
-    def thing_before(self) -> None:
-        """Hold the thing before."""
-        self.thing(-1)
-
-    def snag(self, by: int = 1) -> None:
+    def snag(self, by: int) -> None:
         """Go to the next snag, or the one before, and choose its card."""
         from app.panels.forms.card_list import ROW  # here, as it comes with the panel
 
@@ -165,10 +149,6 @@ class Keyboard(QObject):
         w.side.inside.snags.setCurrentIndex(index)
         w.side.inside.snags.scrollTo(index)
         w.go_to_snag(index.data(ROW))
-
-    def snag_before(self) -> None:
-        """Go to the snag before."""
-        self.snag(-1)
 
     def _node(self, by: int) -> None:
         w = self._w

@@ -33,7 +33,7 @@ class OrderCentre(QWidget):
         self.slider = Slider(Qt.Orientation.Horizontal, self)
         self.slider.setPageStep(5)
         self.slider.setAccessibleName(say("Step"))
-        self.slider.valueChanged.connect(self._slid)
+        self.slider.valueChanged.connect(self.at_wanted)
         self.before = self._button(say("Previous"), say("The step before (Left)"), self._back)
         self.next = self._button(say("Next"), say("The step after (Right)"), self._on)
         self.play = self._button(say("Play"), say("Show the build step by step"), self._played)
@@ -87,9 +87,6 @@ class OrderCentre(QWidget):
         self.play.setChecked(False)
 
     # ---- inside -------------------------------------------------------------
-    def _slid(self, at: int) -> None:
-        self.at_wanted.emit(at)
-
     def _on(self) -> None:
         self.turn(1)
 

@@ -60,8 +60,8 @@ class OrderRoom(PlanningRoom):
         steps = self.panel.list
         steps.chosen.connect(self.go_to)
         steps.hovering.connect(self._hovering)
-        steps.dropped.connect(self._dropped)
-        steps.let_go.connect(self._let_go)
+        steps.dropped.connect(self._move)
+        steps.let_go.connect(self._say)
         steps.stepped.connect(self._stepped)
         steps.ticked.connect(self._ticked)
         self.panel.edited.connect(window.document.apply)
@@ -194,12 +194,6 @@ class OrderRoom(PlanningRoom):
         else:
             more = " " + say("And {n} more.", n=len(new) - 1) if len(new) > 1 else ""
             self.panel.say(f"{first(term(new[0].grade))}: {new[0].text}{more}", warn=new[0].grade in LOUD)
-
-    def _dropped(self, id: str, to: int) -> None:
-        self._move(id, to)
-
-    def _let_go(self) -> None:
-        self._say()
 
     def _stepped(self, id: str, by: int) -> None:
         steps = self.work.order.steps

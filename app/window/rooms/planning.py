@@ -132,12 +132,9 @@ class Planning(QObject):
         elif self._halted:
             self.note.halted(self._words.older if shown else self._words.stopped, say("Work it out"))
         elif self.errand.busy:
-            self.note.working(self._words.anew if shown else self._words.first, self._at)
+            self.note.working(self._words.anew if shown else self._words.first, self.errand.at)
         else:
             self.note.none()
-
-    def _at(self) -> str:
-        return self.errand.at
 
     def _announce(self, text: str) -> None:
         announce(self.note, text)

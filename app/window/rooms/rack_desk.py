@@ -106,7 +106,7 @@ class RackDesk(QObject):
     def _tell(self, title: str, text: str) -> None:
         ask.warn(self._window, title, text)
 
-    def _edited(self, what: str, changed: Rack | Headstock, renamed: tuple[str, str, str] | None) -> None:
+    def _edited(self, what: str, changed: Rack | Headstock, renamed: tuple[str, str, str] | None = None) -> None:
         if isinstance(changed, Headstock):
             self._window.document.apply(what, changed)
         elif self.view.whose == "layout":
@@ -143,9 +143,6 @@ class RackDesk(QObject):
          "start mm": self._start_mm, "start inch": self._start_inch}[key]()
         self.show()
 
-    def _replace(self, what: str, rack: Rack) -> None:
-        self._edited(what, rack, None)
-
     def _take(self) -> None:
         if self._into_layout(say("Take my rack into the layout"), self.mine()):
             self._window.say(say("The layout now holds a copy of your rack."))
@@ -170,10 +167,10 @@ class RackDesk(QObject):
                 self._before = rest
 
     def _start_mm(self) -> None:
-        self._replace(say("Start the rack anew"), starting_rack("mm"))
+        self._edited(say("Start the rack anew"), starting_rack("mm"))
 
     def _start_inch(self) -> None:
-        self._replace(say("Start the rack anew"), starting_rack("inch"))
+        self._edited(say("Start the rack anew"), starting_rack("inch"))
 
     def _import(self) -> None:
         path = ask.open_file(self._window, say("Import a rack"), self._folder(), ask.RACKS)
@@ -190,7 +187,7 @@ class RackDesk(QObject):
         except FormatError as error:
             self._tell(say("This rack was not imported"), str(error))
         else:
-            self._replace(say("Import {path}", path=path.name), rack)
+            self._edited(say("Import {path}", path=path.name), rack)
 
     def _export(self) -> None:
         path = ask.save_file(self._window, say("Export the rack"), str(Path(self._folder()) / "rack.json"), ask.RACKS, (".json",))

@@ -49,7 +49,7 @@ class Seeking(QObject):
             return
         self.of, self._stopped = layout, False
         self._window.say(self._words)
-        self.note.working(self._words, self._at)
+        self.note.working(self._words, self.errand.at)
         self.errand.start_in_parts(partial(self._work, layout, self._window.unit))
 
     def stop(self) -> None:
@@ -70,9 +70,6 @@ class Seeking(QObject):
         self.errand.end()
 
     # ---- inside -------------------------------------------------------------
-    def _at(self) -> str:
-        return self.errand.at
-
     def _answered(self, answer: object) -> None:
         if self._again:
             return

@@ -59,7 +59,7 @@ class SheetWriter(QObject):
         """Begin; the window goes on meanwhile."""
         layout, paper = self._window.document.layout, self._window.tools.paper.currentText()
         self._window.say(say("Writing the sheets…"))
-        self.note.working(say("The sheets are being written."), self._at)
+        self.note.working(say("The sheets are being written."), self._errand.at)
         self._errand.start_in_parts(partial(self._write, layout, paper, stem_of(layout.name, "headstock"), self._window.unit))
 
     @property
@@ -97,9 +97,6 @@ class SheetWriter(QObject):
         from app.sheets import write_sheets as write
         self._paths = write(layout, self._folder, paper=paper, stem=stem, unit=unit, ask=ask)
         return self._paths
-
-    def _at(self) -> str:
-        return self._errand.at
 
     def _ended(self) -> None:
         self.note.none()

@@ -70,4 +70,4 @@ def test_it_ends_when_it_is_stopped():
 @pytest.mark.parametrize("result", [check(demo()), replace(RESULT, snags=())])
 def test_where_nothing_is_to_be_sought_it_ends_at_once(result):
     seeking = CureSearch(demo(), result)
-    assert list(seeking.run()) == [] and seeking.tried == 0 and "0 of 0" in seeking.at
+    assert list(seeking.run()) == [] and seeking.tried == 0 and "0 of 0" in seeking.at()
