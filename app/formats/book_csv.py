@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from pathlib import Path
+from collections.abc import Sequence
 
-from app.formats.csv_out import Cell, write_csv
+from app.formats.csv_out import Cell, csv_bytes
 from geometry.book import cost, lines
 from geometry.checks.in_wood_words import made_words
 from geometry.checks.said import read
@@ -36,6 +35,6 @@ def book_table(book: Book, planned: Sequence[Task]) -> list[tuple[Cell, ...]]:
     return rows
 
 
-def write_book(book: Book, planned: Sequence[Task], path: Path, go_on: Callable[[], None] = lambda: None) -> None:
-    """Save the table. FormatError when the place cannot be written. `go_on` as for `save_bytes`."""
-    write_csv(HEAD, book_table(book, planned), path, go_on)
+def book_bytes(book: Book, planned: Sequence[Task]) -> bytes:
+    """The table as it is saved."""
+    return csv_bytes(HEAD, book_table(book, planned))

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from pathlib import Path
 
@@ -38,10 +38,14 @@ def csv_text(head: Sequence[str], rows: Iterable[Sequence[Cell]]) -> str:
     return "".join(parting.join(_cell(value, parting) for value in row) + "\r\n" for row in (head, *rows))
 
 
-def write_csv(head: Sequence[str], rows: Iterable[Sequence[Cell]], path: Path, go_on: Callable[[], None] = lambda: None) -> None:
-    """Save the table in UTF-8 with the mark that spreadsheets look for. FormatError when that fails. `go_on` as for
-    `save_bytes`."""
-    save_bytes(path, csv_text(head, rows).encode("utf-8-sig"), go_on=go_on)
+def csv_bytes(head: Sequence[str], rows: Iterable[Sequence[Cell]]) -> bytes:
+    """The table in UTF-8 with the mark that spreadsheets look for."""
+    return csv_text(head, rows).encode("utf-8-sig")
+
+
+def write_csv(head: Sequence[str], rows: Iterable[Sequence[Cell]], path: Path) -> None:
+    """Save the table. FormatError when that fails."""
+    save_bytes(path, csv_bytes(head, rows))
 
 
 def _cell(value: Cell, parting: str) -> str:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import io
 import math
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
@@ -50,9 +50,9 @@ def dxf_bytes(drawing: Drawing, depths: Depths = no_depth) -> bytes:
     return text.getvalue().encode(doc.output_encoding, errors="replace")
 
 
-def write_dxf(drawing: Drawing, path: Path, depths: Depths = no_depth, go_on: Callable[[], None] = lambda: None) -> None:
-    """Save the drawing. FormatError when the place cannot be written. `go_on` as for `save_bytes`."""
-    save_bytes(path, dxf_bytes(drawing, depths), go_on=go_on)
+def write_dxf(drawing: Drawing, path: Path, depths: Depths = no_depth) -> None:
+    """Save the drawing. FormatError when the place cannot be written."""
+    save_bytes(path, dxf_bytes(drawing, depths))
 
 
 @contextmanager

@@ -7,7 +7,7 @@ coordinates of the layout. Arcs stay arcs, circles stay circles.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from pathlib import Path
 from xml.sax.saxutils import escape
 
@@ -49,9 +49,9 @@ def svg_text(drawing: Drawing, title: str, depths: Depths = no_depth) -> str:
     return "\n".join([*lines, "</svg>", ""])
 
 
-def write_svg(drawing: Drawing, path: Path, title: str, depths: Depths = no_depth, go_on: Callable[[], None] = lambda: None) -> None:
-    """Save the drawing. FormatError when the place cannot be written. `go_on` as for `save_bytes`."""
-    save_bytes(path, svg_text(drawing, title, depths).encode(), go_on=go_on)
+def write_svg(drawing: Drawing, path: Path, title: str, depths: Depths = no_depth) -> None:
+    """Save the drawing. FormatError when the place cannot be written."""
+    save_bytes(path, svg_text(drawing, title, depths).encode())
 
 
 def path_data(curves: Iterable[Curve]) -> str:

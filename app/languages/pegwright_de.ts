@@ -11660,10 +11660,6 @@
         <translation>Auch ausgegeben</translation>
     </message>
     <message>
-        <source>Written: {chosen}</source>
-        <translation>Ausgegeben: {chosen}</translation>
-    </message>
-    <message>
         <source>Written: {path}</source>
         <translation>Ausgegeben: {path}</translation>
     </message>

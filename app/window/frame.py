@@ -130,6 +130,12 @@ class Frame(QMainWindow):
         self.foot.say(text)
 
     @property
+    def folder(self) -> Path:
+        """Where the file of the layout lies; the home folder while it has none."""
+        path = self.document.path
+        return Path.home() if path is None else path.parent
+
+    @property
     def room(self) -> StageRoom | None:
         """The room of the stage on show, if it has one."""
         return self.rooms[self.stage]

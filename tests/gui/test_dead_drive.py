@@ -6,7 +6,6 @@ The drive is a folder before which every call of the system that is given a path
 import builtins
 import os
 import threading
-from functools import partial
 from pathlib import Path
 
 import pytest
@@ -19,19 +18,14 @@ import app.window as program
 from app.document.journal import Journal
 from app.document.leftovers import leftovers
 from app.formats import headstock, saving
-from app.formats.book_csv import write_book
-from app.formats.dxf_out import write_dxf
-from app.formats.svg_out import write_svg
 from app.look.descendants import below
 from app.threads.background import left, running
 from app.window import ask
 from app.window.background import waiting
-from app.window.background.disk import NotWaitedFor, written_beside
+from app.window.background.disk import saved_where_asked
 from app.window.background.waiting import Waiting, done_beside
 from app.window.demo import demo
 from app.window.running.recovery import recover
-from geometry.drawing import opened_out
-from geometry.layout import Book
 from tests.waiting import PATIENCE, press, until
 
 CALLS = ("stat", "lstat", "open", "listdir", "scandir", "readlink", "replace", "unlink", "access", "link")
@@ -215,15 +209,15 @@ def test_what_was_given_up_is_not_written_when_the_drive_comes_back(bench, drive
     assert headstock.read(opened).name == "first" and os.listdir(drive.place) == [opened.name]
 
 
-@pytest.mark.parametrize("write", [write_dxf, partial(write_svg, title="head"), partial(write_book, Book(), ())],
-                         ids=["template as DXF", "template as SVG", "job book"])
-def test_no_other_file_that_was_given_up_comes_to_be_written(bench, tmp_path, monkeypatch, write):
+def test_no_other_file_that_was_given_up_comes_to_be_written(bench, tmp_path, monkeypatch):
     held, real = threading.Event(), saving._earlier
     monkeypatch.setattr(saving, "_earlier", lambda target: held.wait() and real(target))
-    path, about = tmp_path / "out", () if isinstance(write, partial) and write.func is write_book else (opened_out(demo()),)
+    warned = []
+    monkeypatch.setattr(ask, "save_file", lambda *_: tmp_path / "out")
+    monkeypatch.setattr(ask, "warn", lambda _, title, words: warned.append((title, words)))
     not_waited_for(bench.window)
-    with pytest.raises(NotWaitedFor):
-        written_beside(bench.window, path, lambda go_on: write(*about, path=path, go_on=go_on))
+    assert saved_where_asked(bench.window, "Write", "out", "", (), "Not written", lambda _: b"what was asked for") is None
+    assert [title for title, _ in warned] == ["Not written"] and "its drive does not answer" in warned[0][1]
     held.set()
     until(lambda: not left())
     assert os.listdir(tmp_path) == ["settings.ini"] or os.listdir(tmp_path) == []

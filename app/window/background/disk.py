@@ -3,15 +3,20 @@ answers after a minute, or never."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 from PySide6.QtWidgets import QWidget
 
 from app.formats.errors import FormatError
+from app.formats.saving import save_bytes
+from app.window import ask
 from app.window.background.waiting import done_beside
 from geometry.saying import say
+
+if TYPE_CHECKING:
+    from app.window.frame import Frame
 
 Answer = TypeVar("Answer")
 
@@ -43,3 +48,20 @@ def written_beside(parent: QWidget, path: Path, work: Callable[[Callable[[], Non
         raise NotWaitedFor(say("{name} was not written as long as you waited: its drive does not answer. What was there before stays, "
                                "unless it was being replaced at that very moment.", name=path.name))
     return kept[0]
+
+
+def saved_where_asked(window: Frame, title: str, name: str, kinds: str, endings: Sequence[str], failed: str,
+                      made: Callable[[Path], bytes]) -> Path | None:
+    """Ask for a file, at first of that name beside the layout, and save in it what `made` gives for its path, in the thread too.
+
+    The path; None when none was chosen, and when nothing could be written, which the maker is told under the title `failed`.
+    """
+    path = ask.save_file(window, title, str(window.folder / name), kinds, endings)
+    if path is None:
+        return None
+    try:
+        written_beside(window, path, lambda go_on: save_bytes(path, made(path), go_on=go_on))
+    except FormatError as error:
+        ask.warn(window, failed, str(error))
+        return None
+    return path

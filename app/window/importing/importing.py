@@ -62,8 +62,7 @@ if TYPE_CHECKING:
 def import_drawing(window: Frame, path: Path | None = None) -> None:
     """Ask for a drawing and lead it into the layout."""
     if path is None:
-        folder = str(window.document.path.parent if window.document.path else Path.home())
-        path = ask.open_file(window, say("Import a drawing"), folder, ask.DRAWINGS)
+        path = ask.open_file(window, say("Import a drawing"), str(window.folder), ask.DRAWINGS)
     if path is None:
         return
     try:

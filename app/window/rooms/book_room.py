@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, TypeVar
 from msgspec.structs import replace
 from PySide6.QtCore import QTimer
 
+from app.formats.book_csv import book_bytes
 from app.panels.book.book_panel import BookPanel
 from app.panels.book.book_rows import hour_cells, keys_of, note_cells, notes_of, price_cells, prices_of, sum_facts
 from app.panels.book.book_view import BookView
@@ -18,8 +19,8 @@ from app.panels.order.order_rows import minutes_words
 from app.sheets.needs import wares
 from app.sheets.work import Work
 from app.window import ask
+from app.window.background.disk import saved_where_asked
 from app.window.history_buttons import FOUND
-from app.window.rooms.book_file import write_book_file
 from app.window.rooms.order_room import plan_steps
 from app.window.rooms.planning import PlanningRoom, PlanWords, asked_for
 from app.window.rooms.reading_desk import ReadingDesk
@@ -368,8 +369,12 @@ class BookRoom(PlanningRoom):
         self._writes = self.errand.busy
         if self._writes:
             self.window.say(say("The job book is written as soon as the planned times are worked out."))
-        else:
-            write_book_file(self.window, self.book, self.planned() if self.planning.current else ())
+            return
+        made = partial(book_bytes, self.book, self.planned() if self.planning.current else ())
+        path = saved_where_asked(self.window, say("Write the job book"), f"{say('job-book')}.csv", ask.TABLES, (".csv",),
+                                 say("The job book was not written"), lambda _: made())
+        if path is not None:
+            self.window.say(say("Written: {path}", path=path))
 
 
 def _found(table: EntryTable, row: int, known: list[tuple[int, Kept]]) -> tuple[int, Kept] | None:

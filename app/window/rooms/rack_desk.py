@@ -22,11 +22,11 @@ from app.formats.rack import (
     starting_rack,
 )
 from app.formats.reading import read_bytes
-from app.formats.saving import fingerprint_of, save_bytes
+from app.formats.saving import fingerprint_of
 from app.panels.describe import field
 from app.panels.router.rack_view import RackView
 from app.window import ask
-from app.window.background.disk import read_beside, written_beside
+from app.window.background.disk import read_beside, saved_where_asked
 from geometry.edits.rack import set_rack
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Rack
@@ -173,7 +173,7 @@ class RackDesk(QObject):
         self._edited(say("Start the rack anew"), starting_rack("inch"))
 
     def _import(self) -> None:
-        path = ask.open_file(self._window, say("Import a rack"), self._folder(), ask.RACKS)
+        path = ask.open_file(self._window, say("Import a rack"), str(self._window.folder), ask.RACKS)
         if path is None:
             return
         try:
@@ -190,17 +190,8 @@ class RackDesk(QObject):
             self._edited(say("Import {path}", path=path.name), rack)
 
     def _export(self) -> None:
-        path = ask.save_file(self._window, say("Export the rack"), str(Path(self._folder()) / "rack.json"), ask.RACKS, (".json",))
-        if path is None:
-            return
-        try:
-            data = encode_rack(self.view.rack)
-            written_beside(self._window, path, lambda go_on: save_bytes(path, data, go_on=go_on))
-        except FormatError as error:
-            self._tell(say("This rack was not exported"), str(error))
-        else:
+        rack = self.view.rack
+        path = saved_where_asked(self._window, say("Export the rack"), "rack.json", ask.RACKS, (".json",), say("This rack was not exported"),
+                                 lambda _: encode_rack(rack))
+        if path is not None:
             self._window.say(say("Written: {path}", path=path))
-
-    def _folder(self) -> str:
-        path = self._window.document.path
-        return str(path.parent if path is not None else Path.home())

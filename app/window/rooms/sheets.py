@@ -30,9 +30,7 @@ def write_sheets(window: Frame) -> None:
     if window.sheet_writer is not None and window.sheet_writer.busy:
         window.say(say("The sheets are being written already."))
         return
-    path = window.document.path
-    folder = ask.folder(window, say("Write the sheets into this folder"),
-                        str(path.parent if path else Path.home()))
+    folder = ask.folder(window, say("Write the sheets into this folder"), str(window.folder))
     if folder is not None:
         if window.sheet_writer is not None:
             window.sheet_writer.put_away()

@@ -31,8 +31,7 @@ KINDS = say("Pictures (*.jpg *.jpeg *.png *.tif *.tiff *.bmp *.webp *.gif)")
 def lay_picture(window: Frame, path: Path | None = None) -> None:
     """Ask for a picture and where it lies; one step of the history."""
     if path is None:
-        folder = str(window.document.path.parent if window.document.path else Path.home())
-        path = ask.open_file(window, say("A photo or scan to trace"), folder, KINDS)
+        path = ask.open_file(window, say("A photo or scan to trace"), str(window.folder), KINDS)
     if path is None:
         return
     try:

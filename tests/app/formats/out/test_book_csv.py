@@ -7,7 +7,7 @@ from decimal import Decimal
 from hypothesis import given
 from hypothesis import strategies as st
 
-from app.formats.book_csv import HEAD, book_table, write_book
+from app.formats.book_csv import HEAD, book_bytes, book_table
 from app.formats.csv_out import csv_text
 from geometry.book import add_remark, put_price, put_reading, set_minutes, tick_off
 from geometry.layout import Book, Bored, Made, Price, Reading, Remark, Shaped, StraightSlot, Task
@@ -35,8 +35,7 @@ def test_all_that_is_written_down_is_in_the_table(tmp_path):
     assert (money["count"], money["value"], money["total"], money["unit"]) == ("12", "14.90", "178.80", "EUR")
     assert (note["item"], note["about"]) == ("slower, then", "bass slot")
     assert (reading["about"], reading["planned"], reading["value"]) == ("x centreline", "20", "20.3")
-    write_book(book, [SAW], tmp_path / "book.csv")
-    assert (tmp_path / "book.csv").read_bytes().startswith("\ufeffsection".encode())
+    assert book_bytes(book, [SAW]).startswith("\ufeffsection".encode())
 
 
 def test_what_is_done_has_the_place_of_what_was_made():
