@@ -6848,6 +6848,10 @@
         <translation>Schnitte quer zur Fräsung, {scale_words}. An der linken Wand ist dieser Durchgang getan; an der rechten kommt er noch.</translation>
     </message>
     <message>
+        <source>Sections across the edge, {scale_words}.</source>
+        <translation>Schnitte quer zur Kante, {scale_words}.</translation>
+    </message>
+    <message>
         <source>Seen from behind, the nut towards you: the treble side is on the left.</source>
         <translation>Von hinten gesehen, der Sattel zu Ihnen: die Diskantseite ist links.</translation>
     </message>
@@ -15084,10 +15088,6 @@
         <source>web</source>
         <comment>term</comment>
         <translation>Steg</translation>
-    </message>
-    <message>
-        <source>what</source>
-        <translation>was</translation>
     </message>
     <message>
         <source>what arrived there is not what was written</source>

@@ -11,7 +11,7 @@ from app.formats.mark_shapes import drawing_box
 from app.formats.paper import Placed
 from app.sheets.block_table import two_lengths
 from app.sheets.book_pages import PIECES_IN_WORDS
-from app.sheets.card_rows import hand_op, rows
+from app.sheets.card_rows import hand_op, made_by, rows
 from app.sheets.cards import Card
 from app.sheets.lay import BAND, TICKED, drawing, moved, tick, title_band
 from app.sheets.lengths import card_number, deep, length, tenths, thousandths
@@ -46,7 +46,7 @@ MARK_PICTURE = (42.0, 34.0)
 """Room for the picture of the mark, mm."""
 FIGURE = 3.2
 """Capital height of the numbers that are set at the drill press, mm."""
-BESIDE_HOLE = 26.0
+BESIDE_HOLE = 22.0
 """Wood shown to either side of a single hole, mm."""
 
 
@@ -122,15 +122,12 @@ class Maker:
         return PAD + wide
 
     def _lead(self) -> str:
-        steps = sorted(self.work.number[op.id] for op in self.card.ops if op.id in self.work.number)
-        names = (say("Steps {steps}.", steps=numbers(steps)) + " " if len(steps) > 1 else
-                 say("Step {step}.", step=steps[0]) + " " if steps else "")
         if self.card.kind == "pin":
-            return names + say("Table level; the template clamped on centreline and {line}, through it and the blank into a spoil board.",
-                               line=square_line(self.layout.nut))
+            return say("Table level; the template clamped on centreline and {line}, through it and the blank into a spoil board.",
+                       line=square_line(self.layout.nut))
         if any(d.through for d in self.card.drillings):
-            return names + say("Table level, a spoil board below; depths from where the drill goes in.")
-        return names + say("Table level; depths from where the drill goes in.")
+            return say("Table level, a spoil board below; depths from where the drill goes in.")
+        return say("Table level; depths from where the drill goes in.")
 
     # ---- side bores -----------------------------------------------------
     def _settings(self) -> None:
@@ -234,7 +231,7 @@ class Maker:
         return say("Same setting: {parts}.", parts='; '.join(parts)) if parts else ""
 
     def _op(self, d: Drilling) -> Operation | None:
-        return next((op for op in self.card.ops if d.id in {one.id for one in op.drillings}), None)
+        return next(iter(made_by(self.card, d)), None)
 
     # ---- section and remarks ------------------------------------------
     def _section(self) -> None:

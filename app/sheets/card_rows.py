@@ -6,6 +6,7 @@ from app.sheets.cards import Card
 from app.sheets.lay import TICKED, Column, natural, table
 from app.sheets.lay import Block as Laid
 from app.sheets.lengths import deep, length, tenths
+from app.sheets.words import numbers
 from app.sheets.work import Work
 from geometry.drawing.heights import READ
 from geometry.layout import Headstock
@@ -39,19 +40,20 @@ def drill_words(layout: Headstock, d: Drilling) -> str:
 
 
 def rows(layout: Headstock, work: Work, card: Card, width: float) -> tuple[list[Laid], float]:
-    """A table with a box to tick for each drilling, each column as wide as its words where `width` mm allow it; and how wide it is."""
+    """A table with a box to tick and the number of its step for each drilling, each column as wide as its words where `width` mm allow
+    it; and how wide it is."""
     upright = card.kind != "side"
     along = say("from base line") if layout.nut.slant else say("from nut")
-    titles = (say("what"), say("drill"), along, say("across") if upright else say("below face"), say("deep"),
+    titles = (say("step"), say("drill"), along, say("across") if upright else say("below face"), say("deep"),
               say("to point"))
-    cells = [_row(layout, card, d, upright) for d in card.drillings]
+    cells = [_row(layout, work, card, d, upright) for d in card.drillings]
     widths = natural([titles, *cells], READ, width - TICKED, GAP)
     columns = [Column(title, w, i > 1) for i, (title, w) in enumerate(zip(titles, widths, strict=True))]
-    ticked = [work.mark(*(op.id for op in card.ops if d.id in {one.id for one in op.drillings})) for d in card.drillings]
+    ticked = [work.mark(*(op.id for op in made_by(card, d))) for d in card.drillings]
     return table(columns, cells, READ, GAP, ticks=True, marks_of=ticked), TICKED + sum(widths) + GAP * (len(widths) - 1)
 
 
-def _row(layout: Headstock, card: Card, d: Drilling, upright: bool) -> tuple[str, ...]:
+def _row(layout: Headstock, work: Work, card: Card, d: Drilling, upright: bool) -> tuple[str, ...]:
     x, y, z = d.mark or d.start
     by_hand = hand_op(card, d) is not None
     if by_hand:
@@ -60,6 +62,8 @@ def _row(layout: Headstock, card: Card, d: Drilling, upright: bool) -> tuple[str
     what = d.of if card.kind in ("hole", "pin") else SHORT.get(d.role, term(d.operation))
     if d.surface == "back":
         what += say(", back")
+    if steps := sorted(work.number[op.id] for op in made_by(card, d) if op.id in work.number):
+        what = f"{numbers(steps)}: {what}"
     if d.through:
         return (what, drill_words(layout, d), tenths(y), across(x) if upright else tenths(z),
                 say("through", about="in a narrow column"), "-")
@@ -69,4 +73,9 @@ def _row(layout: Headstock, card: Card, d: Drilling, upright: bool) -> tuple[str
 
 def hand_op(card: Card, d: Drilling) -> Operation | None:
     """The operation of a hole that is drilled by hand through the plate, None for others."""
-    return next((op for op in card.ops if op.setup.machine == "hand drill" and d.id in {one.id for one in op.drillings}), None)
+    return next((op for op in made_by(card, d) if op.setup.machine == "hand drill"), None)
+
+
+def made_by(card: Card, d: Drilling) -> list[Operation]:
+    """The operations of a card that make a drilling."""
+    return [op for op in card.ops if d.id in {one.id for one in op.drillings}]

@@ -14,6 +14,7 @@ from app.sheets.lay import words as paragraph
 from app.sheets.lengths import card_number, length
 from app.sheets.words import block, numbers
 from app.sheets.work import SAME_OFFSET, Work
+from geometry import vectors as v
 from geometry.checks.words import listed
 from geometry.curves import LYING, Matrix
 from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
@@ -21,12 +22,14 @@ from geometry.drawing.cards import scale_words
 from geometry.drawing.grain import grain_marks
 from geometry.drawing.heights import LEAST, READ
 from geometry.drawing.router_marks import plan_marks
+from geometry.drawing.room import Room
 from geometry.drawing.router_picture import pass_picture
+from geometry.drawing.shapes import straight
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Nut, loop_path, slot_path
 from geometry.layout.names import OUTLINE
 from geometry.routing import RoutPlan, SlotPlan, Waste
-from geometry.routing.grain import grain_risks
+from geometry.routing.grain import GrainRisk, grain_risks
 from geometry.routing.words import with_bush
 from geometry.saying import number_list, say
 from geometry.sequence import Operation
@@ -38,6 +41,8 @@ GRAIN = 120.0
 """Room for the picture of the head with its grain, mm; words stand beside it."""
 BETWEEN = 5.0
 """White between two pictures, mm."""
+NAMED = 4.0
+"""Room round the head with its grain for the numbers of its stretches, mm."""
 
 
 def router_blocks(layout: Headstock, work: Work, first: int, width: float) -> list[Block]:
@@ -159,9 +164,10 @@ def _pictures(best: RoutPlan, width: float) -> list[Block]:
         used += wide + (BETWEEN if row else 0.0)
         row.append((marks, box))
     blocks.append(_picture_row(row, scale))
-    note = say("Sections across the cut, {scale_words}. The cutter has done this pass at the left wall; at the right "
-               "it is to come.",
-               scale_words=scale_words(scale))
+    note = (say("Sections across the edge, {scale_words}.", scale_words=scale_words(scale)) if best.job.width is None else
+            say("Sections across the cut, {scale_words}. The cutter has done this pass at the left wall; at the right "
+                "it is to come.",
+                scale_words=scale_words(scale)))
     return [*blocks, paragraph(note, width, LEAST)]
 
 
@@ -235,16 +241,35 @@ def _grain(layout: Headstock, best: RoutPlan, width: float) -> list[Block]:
         x0, y0, x1, y1 = path.box
         scale = next((s for s in (0.5, 0.2) if max(x1 - x0, y1 - y0) * s <= GRAIN), 0.1)
         shown = (Stroke(path, "blank", "outline"), *(m for m in marks if not isinstance(m, Label)))
-        wide, high = (y1 - y0) * scale, (x1 - x0) * scale
+        wide, high = (y1 - y0) * scale + 2 * NAMED, (x1 - x0) * scale + 2 * NAMED
         down, top = (-scale, x0) if side == "face" else (scale, -x1)  # turned over, the bass side comes to lie below
-        place = Matrix(a=0.0, b=down, c=scale, d=0.0, e=2.0 - y0 * scale, f=top * scale)
+        place = Matrix(a=0.0, b=down, c=scale, d=0.0, e=NAMED - y0 * scale, f=top * scale - NAMED)
         words: list[Mark] = []
         y = 0.0
-        for text in dict.fromkeys(risk.words for risk in risks):
-            lines, y = block(text, (wide + 8.0, y), READ, width - wide - 8.0)
+        for i, risk in enumerate(risks, 1):
+            lines, y = block(risk.words if len(risks) == 1 else f"{i}: {risk.words}", (wide + 4.0, y), READ, width - wide - 4.0)
             words += lines
             y -= 0.5
+        words += _stretch_numbers(risks, shown, place) if len(risks) > 1 else ()
         under, below = block(say("{side} up, nut to the left, {scale}; dashed heavy: go carefully", side=term(side),
-                                 scale=scale_words(scale)), (2.0, -high - 1.3), LEAST, wide + 4.0, "dimension")
+                                 scale=scale_words(scale)), (NAMED, -high), LEAST, wide, "dimension")
         blocks.append(Block((Placed(shown, place), Placed((*words, *under))), max(-below + 1.0, -y + 1.0)))
     return blocks
+
+
+def _stretch_numbers(risks: Sequence[GrainRisk], shown: Drawing, place: Matrix) -> list[Mark]:
+    """The number of each stretch of a picture, on paper: outside its middle, aside or farther out on a line where there is no room."""
+    room = Room(mapped(mark, place) for mark in shown)
+    return [mark for i, risk in enumerate(risks, 1) for mark in room.put([
+        _number(risk, str(i), place, far, aside) for far in (2.4, 4.0, 5.6) for aside in (0.0, 0.8, -0.8)])]
+
+
+def _number(risk: GrainRisk, text: str, place: Matrix, far: float, aside: float) -> list[Mark]:
+    """The number so far (mm) from the middle of its stretch, `aside` (rad) of straight out."""
+    along = risk.path.length / 2
+    foot = risk.path.point_at(along)
+    at = place(foot)
+    out = v.turned(v.unit(v.sub(place(v.add(foot, v.right(risk.path.tangent_at(along)))), at)), aside)
+    x, y = v.along(at, out, far)
+    label = Label(text, (x, y - LEAST / 2), LEAST, "note", anchor="middle")
+    return [label] if far < NAMED / 2 + LEAST / 2 else [label, Stroke(straight(v.along(at, out, 0.7), v.along(at, out, far - LEAST)), "dimension")]

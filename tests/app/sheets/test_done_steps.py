@@ -7,6 +7,7 @@ from msgspec.structs import fields, replace
 from app.formats.headstock import decode, encode
 from app.formats.letters import text_width
 from app.sheets import pages, plan_work
+from app.sheets.card_rows import rows
 from app.sheets.cards import card_of, cards
 from app.sheets.order_pages import CSV_HEAD, csv_rows, summary
 from app.sheets.plan_letters import plan_letters
@@ -135,6 +136,19 @@ def test_router_cards_and_the_order_name_each_other():
     said = section("demo", "Cards")
     assert "bass slot: steps 35, 37, 39. treble slot: steps 36, 38, 40." in said and "Steps 41 and 42." in said
     assert "card 14" in section("demo", "Running order")
+
+
+def test_each_row_of_a_drilling_card_bears_the_number_of_its_step():
+    """Two pilots of a tuner are told apart by it: each stands at the place that its step tells."""
+    head, plan = layout("demo"), work("demo")
+    step = {plan.number[op.id]: op.drillings[0].start[1] for op in plan.steps if op.drillings}
+    found = {}
+    for card in (one for one in cards(head, plan) if one.kind != "side"):
+        for block in rows(head, plan, card, 180.0)[0][1:]:
+            named, _, along = [mark.text for one in block.placed for mark in one.drawing if isinstance(mark, Label)][:3]
+            found[int(named.partition(": ")[0])] = float(along)
+    assert len(found) == 2 + 6 * 4
+    assert found == {number: pytest.approx(step[number], abs=0.05) for number in found}
 
 
 # ---- which plan a page is of ---------------------------------------------------

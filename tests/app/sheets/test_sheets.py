@@ -24,12 +24,14 @@ from geometry.checks.said import length
 from geometry.checks.snags import Snag
 from geometry.curves import Matrix
 from geometry.drawing import Label
+from geometry.drawing.heights import LEAST
 from geometry.layout import EdgePlace, FreePlace, GuideBush, Loop, Node, Template, loop_path
 from geometry.layout.generic import RACK
+from geometry.routing.grain import grain_risks
 from geometry.sequence.plans import OUTLINE
 from geometry.solids import holes
+from tests.app.sheets.printed import layout, words, work
 from tests.app.sheets.printed import made as printed_pages
-from tests.app.sheets.printed import words
 from tests.app.sheets.specimens import demo, large
 from tests.geometry.drawing.specimens import plain_head
 
@@ -286,7 +288,22 @@ def test_the_head_with_its_grain_lies_as_it_lies_on_the_bench(side, lower):
     far, near = (picture.matrix(p) for p in ((-30.0, 100.0), (30.0, 100.0)))
     assert (near[1] < far[1]) == (lower == "treble") and picture.matrix((0.0, 190.0))[0] > picture.matrix((0.0, 0.0))[0] >= 0.0
     x0, _, x1, _ = loop_path(head.outline).box
-    assert max(picture.matrix((x, 100.0))[1] for x in (x0, x1)) == pytest.approx(0.0)
+    assert max(picture.matrix((x, 100.0))[1] for x in (x0, x1)) == pytest.approx(-router_pages.NAMED)
+
+
+def test_each_stretch_of_the_grain_has_the_number_of_its_sentence_beside_it():
+    """Of six, five lie within 20 mm of wood at the scooped corners of the tip."""
+    head = layout("slotted")
+    best = next(plan for plan in work("slotted").plans if plan.of == OUTLINE).best
+    picture, said = router_pages._grain(head, best, 180.0)[0].placed
+    risks = grain_risks(head)
+    numbers = {mark.text: mark.at for mark in said.drawing if isinstance(mark, Label) and mark.text.isdigit()}
+    assert len(numbers) == len(risks) == 6
+    for i, risk in enumerate(risks, 1):
+        assert any(isinstance(mark, Label) and mark.text.startswith(f"{i}: {risk.words[:9]}") for mark in said.drawing)
+        x, y = numbers[str(i)]
+        foot = picture.matrix(risk.path.point_at(risk.path.length / 2))
+        assert math.dist(foot, (x, y + LEAST / 2)) < 6.0
 
 
 def test_a_board_as_large_as_the_blank_is_not_cut_out_along_the_outline():
