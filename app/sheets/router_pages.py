@@ -21,8 +21,8 @@ from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.cards import scale_words
 from geometry.drawing.grain import grain_marks
 from geometry.drawing.heights import LEAST, READ
-from geometry.drawing.router_marks import plan_marks
 from geometry.drawing.room import Room
+from geometry.drawing.router_marks import plan_marks
 from geometry.drawing.router_picture import pass_picture
 from geometry.drawing.shapes import straight
 from geometry.errors import GeometryError

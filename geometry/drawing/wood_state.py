@@ -24,6 +24,7 @@ from geometry.drawing.slot_marks import ramp_marks, slot_style
 from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
 from geometry.layout import Headstock, Side, Slot, loop_path, slot_path
 from geometry.routing.depth import LIGHT
+from geometry.sequence.drill_ops import SMALL
 from geometry.sequence.state import SlotState, WoodState
 from geometry.solids.drilling import Drilling
 from geometry.solids.ears import bare
@@ -224,9 +225,10 @@ def _side_of(d: Drilling) -> Side:
 
 
 def _still_marked(layout: Headstock, d: Drilling, state: WoodState) -> list[Mark]:
-    """The cross of a drilling to come, where its paper can still be read; marks on the back are not seen."""
+    """The cross of a drilling to come, where its paper can still be read; marks on the back are not seen. What is drilled through
+    the plate of a side tuner has none."""
     if d.surface == "face" and "face" in state.papers:
         return [Cross(d.start[:2], d.radius + OVERRUN, "cross", d.of)]
-    if d.surface in state.papers and d.mark is not None and not d.upright:
+    if d.surface in state.papers and d.mark is not None and not d.upright and d.role not in SMALL:
         return [Cross(folded(layout.blank, _side_of(d), d.mark[1], d.mark[2]), d.radius + OVERRUN, "cross", d.of)]
     return []

@@ -63,6 +63,8 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     marks += [*pocket_labels(layout, LETTER), *_edge_words(layout), *_titles(layout)]
     room = Room(marks)
     marks += room.put([line_names(layout.nut, 0.0, turn, narrow) for narrow in (False, True) for turn in (1, -1)])
+    for choices in _back_names(layout):
+        marks += room.put(choices)
     for hole in sorted(from_face, key=lambda hole: hole.drillings[0].role == "locating"):
         for choices in (pin_labels(hole),) if hole.drillings[0].role == "locating" else _face_labels(hole):
             if found := room.put(choices):
@@ -157,14 +159,18 @@ def _along_edge(layout: Headstock, side: Side, y: float, z: float, words: str, o
     return Label(words, (x, y), LETTER, "dimension", owner, angle=math.pi / 2)
 
 
+def _back_names(layout: Headstock) -> list[list[list[Label]]]:
+    """Where the name of the back may stand beside either side of the paper: at the nut end, since the words of the bores run up from their
+    marks, or before the nut line or at the tip where there is too little paper behind it."""
+    x0, y0, x1, y1 = blank_box(layout.blank)
+    return [[[Label(term("back"), (x, y), LETTER, "note", "blank", angle=math.pi / 2, anchor=anchor)]
+             for y, anchor in ((y0 + 2.0, "left"), (2.0, "left"), (y1 - 2.0, "right"))] for x in (x0 + LETTER + 0.9, x1 - 0.9)]
+
+
 def _titles(layout: Headstock) -> list[Mark]:
     blank = layout.blank
-    x0, y0, x1, y1 = blank_box(blank)
+    _, y0, _, y1 = blank_box(blank)
     marks: list[Mark] = [*strip_titles(blank, 4.0, READ)]
-    for side, x in (("bass", x0), ("treble", x1)):
-        # At the nut end: the words of the bores run up from their marks, to the tip.
-        at = (x + (LETTER + 0.9 if side == "bass" else -0.9), y0 + 2.0)
-        marks.append(Label(term("back"), at, LETTER, "note", "blank", angle=math.pi / 2))
     for side in ("bass", "treble"):
         x = blank.edge_x(side)
         marks += [Stroke(straight((x, y), (x, y + turn * 3.0)), "fold", "blank") for y, turn in ((y0, -1), (y1, 1))]

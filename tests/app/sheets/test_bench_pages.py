@@ -186,10 +186,12 @@ def test_the_piece_is_drawn_after_every_stretch_of_work():
 
 
 def test_stages_show_the_wood_as_it_becomes():
-    """Crosses that are still to be drilled become fewer; the square edges go with the outline."""
+    """Crosses that are still to be drilled become fewer; the square edges go with the outline, and no screw of a side tuner is marked on
+    them, as on the wrap paper: at first there are the bores of six side tuners and of six through the face, and two pin holes."""
     (page,) = [page for page in made("demo") if "The piece, stage by stage" in words(page)]
     pictures = [placed.drawing for placed in page.content if any(m.style == "centreline" for m in placed.drawing)]
     crosses = [sum(isinstance(m, Cross) for m in marks) for marks in pictures]
+    assert len({m.centre for m in pictures[0] if isinstance(m, Cross)}) == 6 + 6 + 2
     assert crosses[0] > crosses[1] > crosses[3] > crosses[5] and crosses == sorted(crosses, reverse=True)
     assert [any(m.style == "fold" for m in marks) for marks in pictures] == [True] * 9 + [False] * 3
 

@@ -80,3 +80,12 @@ def test_a_bore_near_the_crown_keeps_its_name():
 
 def test_a_blank_that_ends_near_its_marks_has_no_shorter_paper():
     assert wrap_part(long(tip=195.0, behind=10.0), ()).short is None
+
+
+@pytest.mark.parametrize("behind", [20.0, 6.0])
+def test_the_name_of_the_back_stands_clear_of_the_nut_line(behind, monkeypatch):
+    """In German it is longer than the paper behind the nut line is short."""
+    monkeypatch.setattr("geometry.drawing.wrap.term", lambda key: "Rückseite" if key == "back" else key)
+    paper = wrap_part(long(behind=behind), ()).short()
+    named = [drawing_box((mark,)) for mark in paper.drawing if isinstance(mark, Label) and mark.text == "Rückseite"]
+    assert len(named) == 2 and all(low > 0.0 or high < 0.0 for _, low, _, high in named)
