@@ -15,6 +15,7 @@ from geometry.checks.snags import BACK, BLANK, FACE, TEMPLATE
 from geometry.cures.plates import may_share_a_plate
 from geometry.edits.parts import FEATURE_GROUPS
 from geometry.layout import (
+    OTHER,
     Ear,
     EdgeRun,
     Headstock,
@@ -38,6 +39,8 @@ FARTHEST_MIRRORED = 60.0
 """mm: how far a pin may go to its place; nothing hangs on a pin"""
 FARTHEST_SHIFT, FARTHEST_SLIDE, FARTHEST_CHANGE = 15.0, 30.0, 15.0
 """mm: a cure that asks for more than this is no cure"""
+FARTHEST_PIN = 30.0
+"""mm: a pin may go farther than what holds strings"""
 
 _DEAR = {Pin: 0.8, SingleHole: 0.9, Tuner: 1.1, Slot: 2.0, Ear: 2.0}
 """What a millimetre of moving costs, so that of two features the lesser one gives way."""
@@ -48,6 +51,8 @@ _SPACING, _WHOLE_ROW, _OUT_OF_ROW, _OFF_ITS_PLATE = 0.9, 0.95, 1.4, 6.0
 may share a plate, so that none can go alone."""
 _LONGER = 0.5
 """An ear that becomes longer moves nothing, and is but more of the same wood."""
+_EAR_FOR_A_PIN = 5.0
+"""No wood is glued on for a pin that finds room elsewhere."""
 _SIDE, _AXIS, _END, _WIDTH, _DEPTH, _BLANK, _PATTERN = 1.0, 1.3, 1.5, 3.0, 1.5, 1.0, 2.5
 
 _DEPTH_KINDS = {"too-deep": -1, "post-not-through": 1, "slot-not-reached": 1, "post-too-long": 1, "point-to-wall": -1,
@@ -103,7 +108,8 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
             if isinstance(part, SingleHole) and part.depth is not None:
                 found.append(Track(_to(("holes", id, "depth"), part.depth, -1), 1.0, FARTHEST_CHANGE))
     if (snag.kind in _BLANK_KINDS or BLANK in snag.between) and OUTLINE not in done.cut:
-        found += [Track(_to(("blank", side), getattr(layout.blank, side), 1), _BLANK, 4 * FARTHEST_CHANGE)
+        found += [Track(_to(("blank", side), getattr(layout.blank, side), 1),
+                        _EAR_FOR_A_PIN if snag.kind == "pin-to-blank" and side in OTHER else _BLANK, 4 * FARTHEST_CHANGE)
                   for side in ("bass", "treble", "tip", "behind")]
     return list({way.make(_ANY): way for way in reversed(found)}.values())[::-1]
 
@@ -210,7 +216,7 @@ def _shifts(part: Pin | SingleHole | Tuner | Slot, id: str, push: Vec2 | None) -
         if all(v.dot(way, other) < 0.999 for other in kept):
             kept.append(way)
             yield Track(lambda amount, way=way: Shift(id, _tenths(v.scale(way, amount))), _DEAR[type(part)],
-                        FARTHEST_SHIFT)
+                        FARTHEST_PIN if isinstance(part, Pin) else FARTHEST_SHIFT)
 
 
 def _to(path: tuple[str | int, ...], value: float, sign: int) -> Callable[[float], Move]:

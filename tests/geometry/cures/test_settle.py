@@ -59,10 +59,12 @@ EAR = Ear(id="ear", side="treble", width=15.0, start=-20.0, end=190.0)
     (head(tuners=(side("a", 90.0),), patterns=(SIDE,), slots=(slot(),), holes=(replace(HOLE, at=(45.0, 90.0), diameter=4.0, depth=None, there=True),)),
      "hole-in-the-way", Slide("a", 8.0)),
     (head(pins=(*PINS, Pin(id="p", at=(0.0, 186.0), diameter=6.0))), "pin-to-blank", Change(("blank", "tip"), 190.0, 192.0)),
+    # Across the outline at x = 40, 3 of radius and 3 of wood inside it: no ear 3 mm thin is glued on for a pin.
+    (head(pins=(*PINS, Pin(id="p", at=(47.0, 90.0), diameter=6.0))), "pin-to-blank", Shift("p", (-13.0, 0.0))),
     # The head reaches from the nut line to y = 180.
     (head(ears=(replace(EAR, end=150.0),)), "ear-too-short", Change(("ears", "ear", "end"), 150.0, 180.0)),
     (head(ears=(replace(EAR, start=20.0),)), "ear-too-short", Change(("ears", "ear", "start"), 20.0, 0.0))],
-    ids=["hole too deep", "hole at the edge", "hole that is there", "in the way", "blank", "ear at its tip", "ear at the nut"])
+    ids=["hole too deep", "hole at the edge", "hole that is there", "in the way", "blank", "pin", "ear at its tip", "ear at the nut"])
 def test_what_is_dearest_to_the_maker_stays(layout: Headstock, kind: str, move: Move | None):
     """Of all that could give, the lesser thing does, and by no more than it takes."""
     snag, = [one for one in with_cures(layout, check(layout)).snags if one.kind == kind]
