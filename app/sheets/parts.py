@@ -37,9 +37,8 @@ EDGE_NAME, BEHIND, MIDWAY = 2.0, 12.0, (0.5, 0.3, 0.7, 0.2, 0.8)
 from the nut line to the tip."""
 FACE = 2.0
 """Height of the word on the face, mm."""
-BARE = (14.0, 10.0)
-"""Of a blank that goes on beyond its marks a short wrap paper covers so much behind the nut, where the name of the back stands, and at the
-tip, mm."""
+BARE = 10.0
+"""Of a blank that goes on beyond its marks a short wrap paper covers so much at either end, mm."""
 BESIDE = 30.0
 """Of it beyond the mark of a bore on an edge, for the words there, mm."""
 OF_BLANK = {"blank", "fold", "centreline"}
@@ -109,7 +108,7 @@ def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
     _, low, _, high = drawing_box(mark for mark in made.drawing if mark.style not in OF_BLANK and not isinstance(mark, Label))
     words = max((d.mark[1] + BESIDE for hole in holes(layout) for d in hole.drillings
                  if not d.upright and d.role == "post" and d.mark is not None), default=0.0)
-    behind, tip = min(blank.behind, max(BARE[0] - low, 0.0)), min(blank.tip, max(high + BARE[1], words))
+    behind, tip = min(blank.behind, max(BARE - low, 0.0)), min(blank.tip, max(high + BARE, words))
     if (behind, tip) == (blank.behind, blank.tip):
         return made
     shorter = replace(layout, blank=replace(blank, behind=behind, tip=tip))

@@ -64,7 +64,7 @@ def test_nothing_that_is_marked_is_left_out_or_reaches_past_its_ends(head):
     assert marked(short) == marked(whole)
     ends = drawing_box(mark for mark in short.drawing if mark.style == "blank")
     low, high = drawing_box(marked(whole))[1::2]
-    assert ends[1::2] == pytest.approx((low - BARE[0], high + BARE[1]))
+    assert ends[1::2] == pytest.approx((low - BARE, high + BARE))
     assert short.box[3] - short.box[1] < whole.box[3] - whole.box[1] - 200.0
     assert SAID in short.note and SAID not in whole.note
 
