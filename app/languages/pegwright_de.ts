@@ -2188,8 +2188,8 @@
         <translation>Aus einem Brett</translation>
     </message>
     <message>
-        <source>Cut it on to what the drawing says and tick its steps again, or put the drawing back.</source>
-        <translation>Auf das Maß der Zeichnung weiterarbeiten und die Schritte noch einmal abhaken, oder die Zeichnung zurückstellen.</translation>
+        <source>Cut it on to what the drawing says, unless it came out so, and tick its steps again; or put the drawing back.</source>
+        <translation>Auf das Maß der Zeichnung weiterarbeiten, wenn es nicht schon so ausgefallen ist, und die Schritte noch einmal abhaken; oder die Zeichnung zurückstellen.</translation>
     </message>
     <message>
         <source>Cut it out, fold it back along both fold lines and glue it on the square blank, {line} on {line}: it marks the face and both edges.</source>
@@ -2552,8 +2552,8 @@
         <translation>Weniger tief bohren oder die Arme von {opening} weiter auseinander zeichnen.</translation>
     </message>
     <message>
-        <source>Drill it on to what the drawing says and tick its step again, or put the drawing back.</source>
-        <translation>Auf das Maß der Zeichnung weiterbohren und den Schritt noch einmal abhaken, oder die Zeichnung zurückstellen.</translation>
+        <source>Drill it on to what the drawing says, unless it came out so, and tick its step again; or put the drawing back.</source>
+        <translation>Auf das Maß der Zeichnung weiterbohren, wenn es nicht schon so ausgefallen ist, und den Schritt noch einmal abhaken; oder die Zeichnung zurückstellen.</translation>
     </message>
     <message>
         <source>Drill it through.</source>
@@ -6224,16 +6224,16 @@
         <translation>Zurücklegen, was gezogen wurde; noch einmal: nichts halten</translation>
     </message>
     <message>
-        <source>Put the drawing back; or glue wood on, cut it anew and tick its steps again.</source>
-        <translation>Die Zeichnung zurückstellen; oder Holz anleimen, neu ausarbeiten und die Schritte noch einmal abhaken.</translation>
+        <source>Put the drawing back. Or tick its step again: at once if it came out as the drawing has it now, else when it is plugged and drilled anew.</source>
+        <translation>Die Zeichnung zurückstellen. Oder den Schritt noch einmal abhaken: sofort, wenn das Loch so ausgefallen ist, wie die Zeichnung es jetzt hat, sonst, wenn es verschlossen und neu gebohrt ist.</translation>
     </message>
     <message>
-        <source>Put the drawing back; or let wood into what is cut, cut it anew and tick its steps again.</source>
-        <translation>Die Zeichnung zurückstellen; oder Holz einsetzen, neu ausarbeiten und die Schritte noch einmal abhaken.</translation>
+        <source>Put the drawing back. Or tick its steps again: at once if it came out as the drawing has it now, else when wood is glued on and it is cut anew.</source>
+        <translation>Die Zeichnung zurückstellen. Oder die Schritte noch einmal abhaken: sofort, wenn die Form so ausgefallen ist, wie die Zeichnung sie jetzt hat, sonst, wenn Holz angeleimt und sie neu ausgearbeitet ist.</translation>
     </message>
     <message>
-        <source>Put the drawing back; or plug the hole, drill it anew and tick its step again.</source>
-        <translation>Die Zeichnung zurückstellen; oder das Loch verschließen, neu bohren und den Schritt noch einmal abhaken.</translation>
+        <source>Put the drawing back. Or tick its steps again: at once if it came out as the drawing has it now, else when wood is let in and it is cut anew.</source>
+        <translation>Die Zeichnung zurückstellen. Oder die Schritte noch einmal abhaken: sofort, wenn die Form so ausgefallen ist, wie die Zeichnung sie jetzt hat, sonst, wenn Holz eingesetzt und sie neu ausgearbeitet ist.</translation>
     </message>
     <message>
         <source>Put the pen down, or lift it: what is between is pulled, as the handle of a curve</source>
@@ -10678,6 +10678,10 @@
     <message>
         <source>To fill in with a caliper once the piece is finished: what is measured against the plan.</source>
         <translation>Mit dem Messschieber auszufüllen, wenn das Stück fertig ist: Gemessenes gegen den Plan.</translation>
+    </message>
+    <message>
+        <source>To have what is still to be done checked against a hole as it came out: draw it so (Tuners stage) and tick its step again (Order stage).</source>
+        <translation>Damit alles, was noch zu tun ist, gegen ein Loch geprüft wird, wie es ausgefallen ist: so zeichnen (Bereich Mechaniken) und seinen Schritt noch einmal abhaken (Bereich Folge).</translation>
     </message>
     <message>
         <source>To look at later: {titles}.</source>

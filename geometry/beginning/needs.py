@@ -70,7 +70,8 @@ THROUGHS = {THROUGH_SIDE: Through(33.2, 25.5), ROLLER: Through(37.4, 31.5, 16.0,
 """Of each through the side."""
 LEAST_MIXED = 23.0
 """Narrower rows, face and side in turn, bring plates, screws or turning buttons together."""
-MOST_PITCH = 60.0
+MOST_PITCH = 75.0
+"""Plates of 60 mm along the head, as of heavy bass tuners, and air between them (common practice, no source)."""
 MOST_THICKNESS: dict[Mount, float] = {"face": 20.0, "side": 26.0, "mixed": 20.0}
 SLOT_OUTER = 19.6
 """A slot's outer wall, measured in from the edge: the rail and face tuners stay clear of it."""

@@ -327,8 +327,10 @@ def _near(one: object, other: object) -> bool:
 def _drilled_otherwise(*rows: Drilled) -> Snag:
     worst = min(rows, key=lambda one: one.can_go_on)
     return Snag("drilled-otherwise", TIGHT if worst.can_go_on else SPOILS, (worst.of,), worst.tick.hole.at, None, None, _with_others(worst.text, rows),
-                say("Drill it on to what the drawing says and tick its step again, or put the drawing back.") if worst.can_go_on else
-                say("Put the drawing back; or plug the hole, drill it anew and tick its step again."))
+                say("Drill it on to what the drawing says, unless it came out so, and tick its step again; or put the drawing back.")
+                if worst.can_go_on else
+                say("Put the drawing back. Or tick its step again: at once if it came out as the drawing has it now, else when it is plugged "
+                    "and drilled anew."))
 
 
 def _cut_otherwise(*rows: CutOff) -> Snag:
@@ -337,9 +339,12 @@ def _cut_otherwise(*rows: CutOff) -> Snag:
     found = worst.found
     x, y = found.gone[1] if found.gone[0] else found.left[1] if found.left[0] else shape_path(worst.tick.cut.shape).start
     return Snag("cut-otherwise", TIGHT if worst.can_go_on else SPOILS, (worst.of,), (x, y, 0.0), None, None, worst.text,
-                say("Cut it on to what the drawing says and tick its steps again, or put the drawing back.") if worst.can_go_on else
-                say("Put the drawing back; or glue wood on, cut it anew and tick its steps again.") if worst.of == OUTLINE else
-                say("Put the drawing back; or let wood into what is cut, cut it anew and tick its steps again."))
+                say("Cut it on to what the drawing says, unless it came out so, and tick its steps again; or put the drawing back.")
+                if worst.can_go_on else
+                say("Put the drawing back. Or tick its steps again: at once if it came out as the drawing has it now, else when wood is glued "
+                    "on and it is cut anew.") if worst.of == OUTLINE else
+                say("Put the drawing back. Or tick its steps again: at once if it came out as the drawing has it now, else when wood is let "
+                    "in and it is cut anew."))
 
 
 def _gone(*done: Tick) -> tuple[Snag, ...]:

@@ -123,6 +123,15 @@ def test_whose_readings_they_are_is_said(bench, room):
     assert bench.layout.book.readings[0].piece == "real" and page.said.startswith("These are readings of the real piece")
 
 
+def test_how_to_have_the_rest_checked_is_said_of_the_real_piece_once_a_hole_is_off(bench, room):
+    press(room.view.tabs.button(3))
+    page, asked = room.readings.page, room.readings._rows[0]
+    for piece, off, said in (("practice", 1.0, False), ("real", 0.1, False), ("real", 1.0, True)):
+        bench.window.document.record("Reading", lambda book, piece=piece, off=off: put_reading(
+            replace(book, piece=piece), replace(asked, piece=piece, value=asked.planned + off)))
+        assert ("tick its step again" in page.said) is said
+
+
 def test_after_a_mirror_image_a_reading_stands_beside_the_hole_that_was_measured(bench, room):
     document = bench.window.document
     book = replace(document.book, piece="real")

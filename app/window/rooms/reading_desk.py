@@ -78,6 +78,9 @@ class ReadingDesk(QObject):
         if way.what in ("y", "depth") and way.how != "square edge" and any(at_square_edge(d, way.what) for d in drillings(layout).values()):
             how = say("Bores from the side are planned here where they meet the finished outline: while the edges are square "
                       "choose the measure at or from the square edge.") + " " + how
+        if piece == "real" and any(abs(off.by) > layout.accuracy.mark for off in found if off.reading.what != "tilt"):
+            sentences.insert(0, say("To have what is still to be done checked against a hole as it came out: draw it so (Tuners stage) and "
+                                    "tick its step again (Order stage)."))
         sentences = [MEASURED[piece], *sentences, how] if found else [MEASURED[piece], how, *sentences]
         cells = reading_cells(layout, self._rows, layout.book.readings, piece, unit)
         self.page.show_readings(cells, sentences, any(one.enough for one in self._found), [key_of(one) for one in self._rows],

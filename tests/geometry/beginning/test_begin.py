@@ -60,12 +60,16 @@ def test_a_post_is_wound_the_other_way_where_strings_would_run_into_each_other()
 
 
 @settings(max_examples=25, phases=(Phase.explicit, Phase.reuse, Phase.generate))
-@given(st.sampled_from(COUNTS), st.floats(20, 70), st.floats(80, 420), st.floats(40, 180), st.floats(8, 30), st.floats(25, 95),
+@given(st.sampled_from(COUNTS), st.floats(20, 85), st.floats(80, 420), st.floats(40, 180), st.floats(8, 30), st.floats(25, 95),
        st.booleans())
 def test_every_bass_is_sound_or_refused_with_what_would_do(counts, pitch, length, width, thickness, nut, courses):
     _, layout, _ = mended(Numbers(*counts, "face", "face", pitch, length, width, thickness, nut, courses, instrument="bass"))
     assert [s.text for s in check(layout).snags if s.grade != "note"] == []
     assert {layout.pattern(t.pattern).post.diameter for t in layout.tuners} == {12.0}
+
+
+def test_heavy_bass_tuners_have_room_for_long_plates():
+    assert [row.spacing for row in begin(Numbers(3, 2, pitch=62.0, length=260.0, width=130.0, instrument="bass")).rows] == [62.0, 62.0]
 
 
 def test_a_bass_is_refused_in_its_own_words():
