@@ -53,10 +53,8 @@ def run(request: argparse.Namespace, alone: bool = False) -> int:
     """
     # Matrices here are small: threads that the array library keeps for large ones cost a fifth of loading it, and idle.
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
-    if request.command != "window" and getattr(request, "language", None):
-        from app.languages.catalogue import speak
-
-        speak(request.language)  # before the rooms are loaded: their constants are said as they are loaded
+    if request.command != "window":
+        _speak(request)  # before the rooms are loaded: their constants are said as they are loaded
     from app.formats.errors import FormatError
     from geometry.errors import GeometryError
 
@@ -99,24 +97,34 @@ def _loaded(name: str, alone: bool) -> ModuleType:
     return command
 
 
+def _speak(request: argparse.Namespace) -> None:
+    """Say what follows in the language that was asked for, without the toolkit; in English where none was."""
+    if getattr(request, "language", None):
+        from app.languages.catalogue import speak
+
+        speak(request.language)
+
+
 def _hopeless(request: argparse.Namespace) -> str | None:
     """Why this request cannot succeed whatever is installed, in one sentence; None if it may."""
+    from geometry.saying import say  # of the standard library alone
+
     named = [getattr(request, "file", None), getattr(request, "drawing", None), *getattr(request, "more", [])]
     for path in filter(None, named):
         try:
             folder, there = path.is_dir(), path.exists()
         except OSError as error:  # its folder may not be looked into, or no disk takes so long a name
+            _speak(request)
             return _about_file(error, read=True)
-        if folder:
-            return f"{path} is a folder: name a file in it."
-        if not there:
-            return f"There is no file {path}: check its name and folder."
+        if folder or not there:
+            _speak(request)
+            return (say("{path} is a folder: name a file in it.", path=path) if folder else
+                    say("There is no file {path}: check its name and folder.", path=path))
     if request.command == "window" and display_missing(os.environ):
-        named = ", ".join(WITHOUT_WINDOW)
-        return (
-            "There is no display to open a window on (neither DISPLAY nor WAYLAND_DISPLAY is set): "
-            f"start from a desktop, or use a command that needs none: {named} ({program()} --help tells about them)."
-        )
+        _speak(request)
+        return say("There is no display to open a window on (neither DISPLAY nor WAYLAND_DISPLAY is set): start from a desktop, "
+                   "or use a command that needs none: {named} ({program} --help tells about them).",
+                   named=", ".join(WITHOUT_WINDOW), program=program())
     return None
 
 

@@ -2408,6 +2408,10 @@
         <translation>Ausführen</translation>
     </message>
     <message>
+        <source>Does not come out sound as drawn</source>
+        <translation>So gezeichnet gelingt es nicht</translation>
+    </message>
+    <message>
         <source>Done again: {name}</source>
         <translation>Wiederholt: {name}</translation>
     </message>
@@ -4044,8 +4048,8 @@
         <translation>Größter passender Fräser</translation>
     </message>
     <message>
-        <source>Last change written down: {when}</source>
-        <translation>Letzte Änderung aufgeschrieben: {when}</translation>
+        <source>Last change written down: {when:%Y-%m-%d %H:%M:%S}</source>
+        <translation>Letzte Änderung aufgeschrieben: {when:%d.%m.%Y, %H:%M:%S}</translation>
     </message>
     <message>
         <source>Later (step {step}): {words}</source>
@@ -5182,14 +5186,6 @@
     <message>
         <source>Not saved there</source>
         <translation>Nicht dort gespeichert</translation>
-    </message>
-    <message>
-        <source>Not sound as drawn: one snag that spoils the work</source>
-        <translation>So gezeichnet gelingt es nicht: ein Haken verdirbt die Arbeit</translation>
-    </message>
-    <message>
-        <source>Not sound as drawn: {n} snags that spoil the work</source>
-        <translation>So gezeichnet gelingt es nicht: {n} Haken verderben die Arbeit</translation>
     </message>
     <message>
         <source>Note in the job &amp;book…</source>
@@ -10312,12 +10308,20 @@
         <translation>An diesem Ort ist schon ein Knoten.</translation>
     </message>
     <message>
+        <source>There is no display to open a window on (neither DISPLAY nor WAYLAND_DISPLAY is set): start from a desktop, or use a command that needs none: {named} ({program} --help tells about them).</source>
+        <translation>Es gibt keinen Bildschirm für ein Fenster (weder DISPLAY noch WAYLAND_DISPLAY ist gesetzt): von einer Arbeitsfläche aus starten, oder einen Befehl nehmen, der keinen braucht: {named} ({program} --help sagt mehr über sie).</translation>
+    </message>
+    <message>
         <source>There is no drilling called "{id}".</source>
         <translation>Es gibt keine Bohrung namens „{id}“.</translation>
     </message>
     <message>
         <source>There is no edge to cut the flat into yet.</source>
         <translation>Es gibt noch keine Kante für die Fläche.</translation>
+    </message>
+    <message>
+        <source>There is no file {path}: check its name and folder.</source>
+        <translation>Eine Datei {path} gibt es nicht: Name und Ordner prüfen.</translation>
     </message>
     <message>
         <source>There is no hole to thread the blade through.</source>
@@ -16838,6 +16842,10 @@
     <message>
         <source>{path} claims to be far larger than any camera's picture: save a smaller one.</source>
         <translation>{path} gibt an, viel größer als ein Kamerabild zu sein: ein kleineres speichern.</translation>
+    </message>
+    <message>
+        <source>{path} is a folder: name a file in it.</source>
+        <translation>{path} ist ein Ordner: eine Datei darin nennen.</translation>
     </message>
     <message>
         <source>{path} is damaged: save the picture again.</source>

@@ -103,8 +103,10 @@ class Looks(QObject):
             self._take_colours()
 
     def _desktop_letters(self, _font: QFont) -> None:
+        before = sizes.desktop()
         sizes.follow_desktop(QApplication.font(), self._w.logicalDpiY())
-        self._letters_anew()
+        if sizes.desktop() != before:  # each window hears of it
+            self._letters_anew()
 
     def _letters_anew(self) -> None:
         take_letters(self._w.settings)

@@ -144,7 +144,7 @@ def test_a_headstock_that_is_spoiled_as_drawn_is_not_called_sound(qtbot, tmp_pat
         bench.key(Qt.Key.Key_Down)
     assert any(s.grade == "spoils the work" for s in bench.window.document.result.snags)
     known(bench, qtbot)
-    assert bench.window.side.inside.chance_line.text.startswith("Not sound as drawn: ")
+    assert bench.window.side.inside.chance_line.text == "Does not come out sound as drawn"
 
 
 def card(bench: Bench, row: int):

@@ -9,6 +9,7 @@ from app.languages.catalogue import speak
 from app.look import sizes
 from app.look.descendants import below
 from app.window.demo import demo
+from app.window.looks import Looks
 from app.window.main import MainWindow
 from app.window.stages import STAGES
 from app.window.windows import Windows
@@ -67,20 +68,25 @@ def test_every_window_has_the_same_letters(bench):
     second.close()
 
 
-def test_the_desktops_letters_are_followed_while_the_program_runs(bench):
-    before = QApplication.font()
+def test_the_desktops_letters_are_followed_while_the_program_runs(bench, monkeypatch):
+    before, painted, paint = QApplication.font(), [], Looks.paint
+    second = bench.window.windows.empty()
+    monkeypatch.setattr(Looks, "paint", lambda looks: (painted.append(looks), paint(looks)))
     larger = QFont(before)
     larger.setPixelSize(20)
     try:
         QApplication.setFont(larger)
         bench.pump()
         assert sizes.sizes().body == 20
+        assert painted == [bench.window.looks, second.looks], "every window once, though each of them hears of it"
         bench.window.actions_["letters 150"].trigger()
         assert sizes.sizes().body == 30
     finally:
         QApplication.setFont(before)
         bench.pump()
     assert bench.window.side.inside._title.font().pixelSize() > 0
+    _forget(second)
+    second.close()
 
 
 def test_labels_of_the_drawing_never_lie_over_each_other(bench):

@@ -4,6 +4,7 @@ import ast
 import csv
 import io
 import re
+from datetime import datetime
 from decimal import Decimal
 from pathlib import Path
 
@@ -153,3 +154,9 @@ def test_sizes_side_by_side_are_told_apart(german):
 
     words = next(bores_words(hole.drillings) for hole in holes(demo()) if hole.of == "treble face 1" and len(hole.drillings) == 2)
     assert words == ["8,8; 8 tief", "6,5 durch"]
+
+
+def test_a_day_is_written_as_the_language_does(german):
+    from app.window.running.recovery import written_down
+
+    assert written_down(datetime(2026, 3, 7, 16, 5)) == ["Letzte Änderung aufgeschrieben: 07.03.2026, 16:05:00"]

@@ -8,7 +8,7 @@ from msgspec import Struct
 
 from geometry import accuracy  # and not its names: the words are loaded when they are said
 from geometry.checks import KINDS
-from geometry.saying import count, say
+from geometry.saying import say
 from geometry.units import LengthUnit, format_close
 
 if TYPE_CHECKING:
@@ -47,8 +47,7 @@ def whole_words(chances: Chances) -> tuple[str, str]:
               within=accuracy.success_words(found.within, found.trials), model=MODEL)
     if chances.spoiled:
         # A chance beside it would be the last layout's while one drags, or leave out what is not simulated.
-        return count(chances.spoiled, "Not sound as drawn: one snag that spoils the work",
-                     "Not sound as drawn: {n} snags that spoil the work"), tip
+        return say("Does not come out sound as drawn"), tip
     line = say("Comes out sound: {chance}", chance=accuracy.short_success_words(found.sound, found.trials))
     chance = accuracy.short_success_words(found.within, found.trials)
     within = (say("every other margin kept: {chance}", chance=chance) if chances.uncounted else

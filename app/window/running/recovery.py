@@ -107,7 +107,7 @@ def written_down(when: datetime) -> list[str]:
     """When work was written down, as a line; none when that is not known."""
     if when == datetime.min:
         return []
-    return [say("Last change written down: {when}", when=when.strftime("%Y-%m-%d %H:%M:%S"))]
+    return [say("Last change written down: {when:%Y-%m-%d %H:%M:%S}", when=when)]
 
 
 def _opened(windows: Windows, found: Leftover, look: Look, opened: int) -> bool:

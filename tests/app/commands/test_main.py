@@ -33,8 +33,8 @@ def test_a_file_that_is_not_there() -> None:
 
 
 def test_a_folder_in_place_of_a_file(tmp_path: Path) -> None:
-    done = call_whole("sheets", tmp_path, "--out", tmp_path / "out")
-    assert one_sentence(done) == f"{tmp_path} is a folder: name a file in it."
+    done = call_whole("sheets", tmp_path, "--out", tmp_path / "out", "--language", "de")
+    assert one_sentence(done) == f"{tmp_path} ist ein Ordner: eine Datei darin nennen."
     assert done.returncode == 2
     assert not (tmp_path / "out").exists()
 

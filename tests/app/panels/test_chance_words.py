@@ -24,7 +24,7 @@ def test_tight_places_that_are_not_simulated_are_left_out_of_the_margins():
 
 @pytest.mark.parametrize("fresh", [True, False])
 def test_beside_snags_that_spoil_no_chance_is_told(fresh):
-    assert line(simulation=simulation(0.9, 0.5), fresh=fresh, spoiled=2) == "Not sound as drawn: 2 snags that spoil the work"
+    assert line(simulation=simulation(0.9, 0.5), fresh=fresh, spoiled=2) == "Does not come out sound as drawn"
 
 
 def test_a_head_just_cured_does_not_wear_the_verdict_of_the_one_before():
