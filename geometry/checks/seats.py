@@ -20,9 +20,8 @@ from geometry.layout.edges import Edge, Seat, edge
 from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
 from geometry.saying import say
-from geometry.solids.flats import reaches, under_plate
+from geometry.solids.flats import reaches, strays_within, under_plate
 from geometry.solids.nearby import NOTHING, Box, Rows
-from geometry.solids.plate_edge import strays_within
 from geometry.solids.walls import Wall
 from geometry.terms import term
 from geometry.vectors import Vec2

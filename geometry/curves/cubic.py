@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from bisect import bisect_right
 from functools import lru_cache
+from itertools import pairwise
 
 import numpy as np
 from msgspec import Struct
@@ -74,6 +75,12 @@ class Cubic(Struct, frozen=True):
         return (6 * u * (r[0] - 2 * q[0] + p[0]) + 6 * t * (s[0] - 2 * r[0] + q[0]),
                 6 * u * (r[1] - 2 * q[1] + p[1]) + 6 * t * (s[1] - 2 * r[1] + q[1]))
 
+    @property
+    def third(self) -> Vec2:
+        """Third derivative by t, mm: the same everywhere."""
+        p, q, r, s = self.p0, self.c0, self.c1, self.p1
+        return 6 * (s[0] - p[0] + 3 * (q[0] - r[0])), 6 * (s[1] - p[1] + 3 * (q[1] - r[1]))
+
     def tangent(self, t: float) -> Vec2:
         """Unit direction of travel; where a handle sits on its node, the direction just inside."""
         d = self.derivative(t)
@@ -131,19 +138,21 @@ class Cubic(Struct, frozen=True):
 
     def level(self, axis: int, value: float) -> list[float]:
         """Parameters in 0..1 where x (axis 0) or y (axis 1) equals `value` mm; none for a flat curve."""
-        p, q, r, s = (c[axis] - value for c in (self.p0, self.c0, self.c1, self.p1))
+        p, q, r, s = self.p0[axis], self.c0[axis], self.c1[axis], self.p1[axis]
+
+        def off(t: float) -> float:
+            u = 1 - t
+            return u * u * u * p + 3 * u * u * t * q + 3 * u * t * t * r + t * t * t * s - value
+
         marks = [0.0, *sorted(self.extremes(axis)), 1.0]
-        found = [t for t, y in ((0.0, p), (1.0, s)) if abs(y) <= TOUCH]
-        for lo, hi in zip(marks, marks[1:], strict=False):
-            at_lo = self.point(lo)[axis] - value
-            at_hi = self.point(hi)[axis] - value
+        found = [t for t, y in ((0.0, p), (1.0, s)) if abs(y - value) <= TOUCH]
+        for (lo, at_lo), (hi, at_hi) in pairwise([(mark, off(mark)) for mark in marks]):
             if at_lo * at_hi < 0 and min(abs(at_lo), abs(at_hi)) > TOUCH:
                 for _ in range(60):
                     t = (lo + hi) / 2
-                    y = self.point(t)[axis] - value
-                    lo, hi = (t, hi) if y * at_lo > 0 else (lo, t)
+                    lo, hi = (t, hi) if off(t) * at_lo > 0 else (lo, t)
                 found.append((lo + hi) / 2)
-        return sorted(found) if max(abs(p), abs(q), abs(r), abs(s)) > TOUCH else []
+        return sorted(found) if max(abs(y - value) for y in (p, q, r, s)) > TOUCH else []
 
     def box(self) -> Box:
         """(min x, min y, max x, max y) in mm, exact."""

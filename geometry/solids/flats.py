@@ -9,28 +9,45 @@ from __future__ import annotations
 import math
 
 from geometry import vectors as v
-from geometry.curves import Segment, shift, stretch, turn
+from geometry.curves import Cubic, Segment, shift, stretch, turn
 from geometry.layout.edges import Edge, Seat, edge
 from geometry.layout.hardware import Footprint
 from geometry.layout.headstock import Headstock
 from geometry.layout.tuners import Flat
 from geometry.solids.frames import frame
-from geometry.solids.plate_edge import fall_and_rise
+
+_AMPLE = 1.1
+"""how many times the parameter's step that would do at full speed is looked at"""
 
 
 def under_plate(side: Edge, seat: Seat, before: float, behind: float) -> tuple[float, float]:
     """(fall, rise) in mm of an edge under a plate that reaches `before` to the tip and `behind` to the nut.
 
-    Both are measured from the tangent at the seat and are 0 or more. Past its ends the edge is not looked at.
+    Both are measured from the tangent at the seat and are 0 or more. The edge is walked to either side until it first comes out from
+    under the plate; past its ends it is not looked at.
     """
-    found = fall_and_rise(side, seat, before, behind)
-    return walked(side, seat, before, behind) if found is None else found
-
-
-def walked(side: Edge, seat: Seat, before: float, behind: float) -> tuple[float, float]:
-    """As under_plate, along the edge over segments of any kind, to either side until it first comes out from under the plate."""
     heights = [0.0, *_heights(side, seat, 1, before, behind), *_heights(side, seat, -1, behind, before)]
     return max(0.0, -min(heights)), max(heights)
+
+
+def strays_within(side: Edge, seat: Seat, before: float, behind: float, most: float) -> bool:
+    """Whether the edge surely falls away and rises by no more than `most` mm: told in a moment for the cubic that the seat is on.
+
+    False says nothing.
+    """
+    own = side.path.segments[seat.segment]
+    if not isinstance(own, Cubic):
+        return False
+    d, dd, c = own.derivative(seat.t), own.second(seat.t), own.third
+    speed = v.norm(d)
+    bend, more = abs(v.dot(dd, seat.normal)) / 2, v.norm(c) / 6
+    # Along the tangent the cubic gets on by its speed less what its other terms can take away from it.
+    slow = abs(v.dot(dd, seat.tangent)) / 2
+    for reach, room in ((before, 1 - seat.t), (behind, seat.t)):
+        step = _AMPLE * reach / speed if speed > 0 else math.inf
+        if step > room or step * (speed - step * (slow + step * more)) < reach or step * step * (bend + step * more) > most:
+            return False
+    return True
 
 
 def reaches(side: Edge, seat: Seat, way: int) -> float:
