@@ -64,8 +64,6 @@ def draw(layout: Headstock, into: Into, options: Options) -> Gesture:
     state = _State()
     pointer = yield Shown(layout, readout=say("press where the line begins"), follows=True)
     while True:
-        if pointer.kind == "key" and pointer.key == "escape":
-            return None
         snap = _snapped(snapper, state, pointer, options, into)
         before = replace(state, message="")
         try:

@@ -72,8 +72,6 @@ def _dragged(layout: Headstock, press: Pointer, target: Target, held: tuple[str,
         pointer = yield last
         if pointer.kind == "release":
             break
-        if pointer.kind == "key" and pointer.key == "escape":
-            return None
         typed = pointer.kind == "key" and pointer.typed
         if grip is None and (typed or _far(press, pointer)):
             grip = _grip(layout, options, target, chosen)
@@ -130,8 +128,6 @@ def _clicked_or_band(layout: Headstock, press: Pointer, target: Target, held: tu
                      options: Options) -> Gesture:
     pointer = yield Shown(layout, readout=target.name, held=held, takes=None)
     while pointer.kind not in ("release", "press"):
-        if pointer.kind == "key" and pointer.key == "escape":
-            return None
         if pointer.kind == "move" and _far(press, pointer):
             return (yield from _band(layout, press, held, options, pointer))
         pointer = yield Shown(layout, readout=target.name, held=held, takes=None)
@@ -150,8 +146,6 @@ def _band(layout: Headstock, press: Pointer, held: tuple[str, ...], options: Opt
         kept = (*held, *(id for id in inside if id not in held)) if adds else inside
         marks = guides.band(press.at, corner) if pulled else ()
         pointer = yield Shown(layout, marks, say("{n} held", n=len(kept)) if inside else "", held=kept if pulled else held, takes=None)
-        if pointer.kind == "key" and pointer.key == "escape":
-            return None
         if pointer.kind in ("release", "press"):
             nodes = nodes_between(layout, press.at, corner) if pulled and options.shape else ()
             if nodes:

@@ -32,8 +32,6 @@ def measure(layout: Headstock, options: Options) -> Gesture:
     marks, readout = (), say("press on the first thing")
     pointer = yield Shown(layout, readout=readout, takes=None, follows=True)
     while True:
-        if pointer.kind == "key" and pointer.key == "escape":
-            return None
         if pointer.kind in ("press", "double"):
             here = _thing_at(layout, pointer)
             if first is None:

@@ -32,8 +32,6 @@ def paste_down(layout: Headstock, held: Clip, options: Options) -> Gesture:
     to = v.add(grip.origin, ASIDE)
     pointer = Pointer(to, "move", alt=True)
     while True:
-        if pointer.kind == "key" and pointer.key == "escape":
-            return None
         try:
             if pointer.kind == "key" and pointer.typed:
                 return Done(grip.typed(pointer.typed, to), name, ids)

@@ -27,15 +27,11 @@ def shove_picture(layout: Headstock, options: Options) -> Gesture:
     hint = Shown(layout, readout=say("drag the picture, with Shift turn it about the middle of the nut"), follows=True)
     pointer: Pointer = yield hint
     while pointer.kind not in ("press", "double"):
-        if pointer.kind == "key" and pointer.key == "escape":
-            return None
         pointer = yield hint
     start, by, turn, said = pointer.at, (0.0, 0.0), 0.0, hint.readout
     while pointer.kind != "release":
         refused = False
         try:
-            if pointer.kind == "key" and pointer.key == "escape":
-                return None
             if pointer.kind == "key" and pointer.typed:
                 by, turn = _typed(pointer.typed, options, by)
                 break

@@ -66,8 +66,6 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
     last = Shown(layout, follows=True)
     while True:
         try:
-            if pointer.kind == "key" and pointer.key == "escape":
-                return None
             if pointer.kind == "key" and pointer.typed:
                 made = _at_typed(layout, what, options, side, pointer, tidy(pointer.at) if side else
                                  snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt).point)

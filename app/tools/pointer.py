@@ -17,8 +17,8 @@ class Pointer(Struct, frozen=True):
     """One event of the pointer or the keys over the opened-out view.
 
     `at` is in mm, y up. `typed` is a whole value typed while the gesture runs,
-    sent with kind "key"; `key` is a single key: "enter", "backspace", "escape"
-    or a letter.
+    sent with kind "key"; `key` is a single key: "enter", "backspace" or a
+    letter.
     """
 
     at: Vec2

@@ -28,8 +28,6 @@ def propose(layout: Headstock, plan: PinPlan) -> Gesture:
     shown = Shown(made, ghost(plan), say("A press or Enter takes these pins, Esc does not: {words}.", words=plan.words), held=(), takes=None)
     pointer = yield shown
     while True:
-        if pointer.kind == "key" and pointer.key == "escape":
-            return None
         if pointer.kind in ("press", "double") or (pointer.kind == "key" and pointer.key == "enter"):
             return Done(made, say("Propose pins"), tuple(pin.id for pin in plan.pins))
         pointer = yield shown

@@ -33,8 +33,6 @@ def section(layout: Headstock, options: Options) -> Gesture:
     grabbed: Vec2 = (0.0, 0.0)
     pointer = yield Shown(layout, readout=say("press and drag to lay a section line"), takes=None, follows=True)
     while True:
-        if pointer.kind == "key" and pointer.key == "escape":
-            return None
         if pointer.kind in ("press", "double"):
             held = _under(a, b, pointer)
             grabbed = pointer.at

@@ -35,8 +35,6 @@ def draw_slot(layout: Headstock, options: Options) -> Gesture:
     while True:
         snap = _snapped(snapper, pointer, first)
         try:
-            if pointer.kind == "key" and pointer.key == "escape":
-                return None
             if pointer.kind == "key" and pointer.typed:
                 to = _typed(pointer, options, first, snap.point)
                 if to is not None and first is None:

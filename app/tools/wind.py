@@ -34,8 +34,6 @@ def wind(layout: Headstock) -> Gesture:
     hint = shown = Shown(layout, readout=HINT, takes=None, follows=True)
     while True:
         pointer = yield shown
-        if pointer.key == "escape":
-            return None
         if pointer.kind not in ("press", "move"):
             continue
         target = hit(layout, pointer.at, pointer.mm_per_pixel)

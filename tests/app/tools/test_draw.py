@@ -46,7 +46,7 @@ def test_the_layout_stays_as_it_is_while_drawing():
     assert shown.layout is head
     assert any(isinstance(mark, Stroke) and mark.style == "outline" for mark in shown.marks)
     assert shown.readout == "length 76 mm, angle 0.0°"
-    assert hand.key("escape") is None
+    assert hand.running.cancel() is head
 
 
 def test_an_arc_by_its_end_and_a_point_on_it():

@@ -254,10 +254,6 @@ def test_cancelling_gives_back_the_very_layout():
     running.move(10.0, 20.0)
     assert running.running.cancel() is head and running.running.over
     assert running.running.send(Pointer((0.0, 0.0), "move")) is None
-    escaped = hand(head)
-    escaped.press(30.0, 60.0)
-    escaped.move(10.0, 20.0)
-    assert escaped.key("escape") is None and escaped.running.over
 
 
 def test_a_drag_back_to_its_start_changes_nothing():

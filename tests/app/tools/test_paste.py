@@ -38,11 +38,6 @@ def test_what_cannot_be_read_or_be_is_said_and_the_copies_stay_at_the_pointer(ha
     assert isinstance(hand.key("enter"), Done)
 
 
-def test_escape_leaves_nothing(hand):
-    hand.move(10.2, 60.3)
-    assert hand.key("escape") is None and hand.running.over
-
-
 def test_a_side_tuner_goes_to_the_edge_nearest_to_the_pointer_and_the_card_tells_where_it_is():
     head = twelve()
     hand = TestHand(paste_down(head, clip(head, ("bass side 1",)), Options()), head)

@@ -41,7 +41,3 @@ def test_a_press_elsewhere_lays_another(hand):
     hand.press(0.0, 20.0)
     hand.move(0.0, 60.0)
     assert hand.release().line == ((0.0, 20.0), (0.0, 60.0))
-
-
-def test_escape_ends_it(hand):
-    assert hand.key("escape") is None
