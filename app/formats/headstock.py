@@ -30,6 +30,7 @@ def decode(data: bytes, name: str = "") -> Headstock:
     """A validated layout from file bytes. FormatError with one sentence and the place otherwise."""
     name = name or say("the file")
     says = Refusals(
+        name=name,
         empty=lambda: say("{name} is empty: it holds no layout.", name=name),
         large=lambda: say("{name} is {data:.0f} MB, far more than a layout needs: choose the right file.",
                           name=name, data=len(data) / 1e6),
@@ -38,8 +39,7 @@ def decode(data: bytes, name: str = "") -> Headstock:
         newer=lambda version: say("{name} is a layout of version {version}; this program reads version {format}. Update "
                                   "Pegwright to open it; the file is left as it is.",
                                   name=name, version=version, format=FORMAT),
-        foreign=lambda why: say("{name} is not a headstock layout: {sentence}", name=name, sentence=why),
-        unusable=lambda why: say("{name} cannot be used: {sentence}", name=name, sentence=why))
+        foreign=lambda why: say("{name} is not a headstock layout: {sentence}", name=name, sentence=why))
     return read_versioned(data, Headstock, "pegwright", FORMAT, LARGEST_BYTES, says, validate)
 
 

@@ -51,7 +51,7 @@ def starting_rack(unit: Literal["mm", "inch"] = "mm") -> Rack:
     return rack_in_language(RACK_INCH)
 
 
-def load_rack(path: Path | None = None, unit: Literal["mm", "inch"] = "mm") -> Rack:
+def load_rack(path: Path, unit: Literal["mm", "inch"] = "mm") -> Rack:
     """The maker's rack, or the starting rack of that unit while none has been saved.
 
     FormatError when a file is there and cannot be used: it is never replaced silently.
@@ -60,10 +60,9 @@ def load_rack(path: Path | None = None, unit: Literal["mm", "inch"] = "mm") -> R
     return starting_rack(unit) if kept is None else kept
 
 
-def kept_rack(path: Path | None = None) -> Rack | None:
+def kept_rack(path: Path) -> Rack | None:
     """The maker's rack, None while none has been saved. FormatError when a file is there and cannot be used; StaysAsItIs when it
     may well be another time, or by a newer program."""
-    path = rack_path() if path is None else Path(path)
     try:
         data = read_bytes(path, LARGEST_BYTES)
     except (FileNotFoundError, NotADirectoryError):
@@ -73,13 +72,12 @@ def kept_rack(path: Path | None = None) -> Rack | None:
     return decode_rack(data, str(path))
 
 
-def save_rack(rack: Rack, path: Path | None = None) -> None:
+def save_rack(rack: Rack, path: Path) -> None:
     """Keep the rack for this maker, whole or not at all; the settings folder is made when it is missing.
 
     FormatError when the rack has an id twice, the place cannot be written, or a file is there that cannot be used: it is
     never replaced.
     """
-    path = rack_path() if path is None else Path(path)
     data = encode_rack(rack)
     kept_rack(path)
     try:
@@ -90,12 +88,11 @@ def save_rack(rack: Rack, path: Path | None = None) -> None:
     save_bytes(path, data)
 
 
-def set_aside(path: Path | None = None) -> Path:
+def set_aside(path: Path) -> Path:
     """Give an unusable rack file another name beside its place, so that nothing is lost; the new path.
 
     FormatError when it cannot be renamed.
     """
-    path = rack_path() if path is None else Path(path)
     number = 1
     while os.path.lexists(aside := path.with_name(f"{path.stem}-unreadable-{number}{path.suffix}")):
         number += 1
@@ -106,12 +103,11 @@ def set_aside(path: Path | None = None) -> Path:
     return aside
 
 
-def keep_before(path: Path | None = None) -> Path | None:
+def keep_before(path: Path) -> Path | None:
     """Copy the rack file that is about to be replaced as a whole; the copy's path, None when there is no file.
 
     FormatError when it cannot be read, is far larger than a rack, or the copy cannot be written.
     """
-    path = rack_path() if path is None else Path(path)
     before = path.with_name(f"{path.stem}-before{path.suffix}")
     try:
         data = read_bytes(path, LARGEST_BYTES)
@@ -140,15 +136,12 @@ def decode_rack(data: bytes, name: str = "") -> Rack:
 
 
 def _refusals(name: str) -> Refusals:
-    def unusable(why: str) -> str:
-        return say("{name} cannot be used: {sentence}", name=name, sentence=why)
-
     return Refusals(
+        name=name,
         empty=lambda: say("{name} is empty: it holds no rack. Delete it to begin with the starting rack.", name=name),
         large=lambda: say("{name} is far larger than a rack needs: choose the right file.", name=name),
         unmarked=lambda: say('{name} is not a rack: it has no "pegwright_rack" version at the top.', name=name),
         damaged=lambda: say("{name} is damaged: there has never been a rack of the version that it names.", name=name),
         newer=lambda version: say("{name} is a rack of version {version}; this program reads version {known}. "
                                   "Update Pegwright to open it; the file is left as it is.",
-                                  name=name, version=version, known=VERSION),
-        foreign=unusable, unusable=unusable)
+                                  name=name, version=version, known=VERSION))

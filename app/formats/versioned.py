@@ -13,6 +13,7 @@ import msgspec
 from app.formats.errors import FormatError, StaysAsItIs
 from app.formats.strict_json import LATEST, UNREADABLE, plain, read_strict, sentence
 from geometry.errors import GeometryError
+from geometry.saying import say
 
 Record = TypeVar("Record")
 Made = TypeVar("Made")
@@ -21,6 +22,8 @@ Made = TypeVar("Made")
 class Refusals(msgspec.Struct, frozen=True, kw_only=True):
     """The sentences of one kind of file: whole ones, as each language bends its name."""
 
+    name: str
+    """the file's own"""
     empty: Callable[[], str]
     large: Callable[[], str]
     unmarked: Callable[[], str]
@@ -29,10 +32,12 @@ class Refusals(msgspec.Struct, frozen=True, kw_only=True):
     """there has never been such a version"""
     newer: Callable[[int], str]
     """from the version of the file"""
-    foreign: Callable[[str], str]
-    """from what keeps even the version from being read"""
-    unusable: Callable[[str], str]
-    """from what is wrong with the rest"""
+    foreign: Callable[[str], str] | None = None
+    """from what keeps even the version from being read, where that is told otherwise than what is wrong with the rest"""
+
+    def unusable(self, why: str) -> str:
+        """What is wrong with the rest."""
+        return say("{name} cannot be used: {sentence}", name=self.name, sentence=why)
 
 
 def read_versioned(data: bytes, kind: type[Record], field: str, newest: int, largest: int, says: Refusals,
@@ -49,7 +54,7 @@ def read_versioned(data: bytes, kind: type[Record], field: str, newest: int, lar
         data = plain(data)
         version = getattr(msgspec.json.decode(data, type=_head(field)), field)
     except UNREADABLE as error:
-        raise FormatError(says.foreign(sentence(error, data))) from error
+        raise FormatError((says.foreign or says.unusable)(sentence(error, data))) from error
     if version is None:
         raise FormatError(says.unmarked())
     if not 1 <= version < LATEST:

@@ -99,10 +99,8 @@ def _each_once(file: PrintersFile) -> tuple[Entry, ...]:
 
 
 def _refusals(name: str) -> Refusals:
-    def unusable(why: str) -> str:
-        return say("{name} cannot be used: {sentence}", name=name, sentence=why)
-
     return Refusals(
+        name=name,
         empty=lambda: say("{name} is empty: it holds no printers. Delete it and measure the bars again.", name=name),
         large=lambda: say("{name} is far larger than a list of printers: choose the right file.", name=name),
         unmarked=lambda: say('{name} is not a list of printers: it has no "pegwright_printers" version at the top.',
@@ -111,8 +109,7 @@ def _refusals(name: str) -> Refusals:
                             name=name),
         newer=lambda version: say("{name} is a list of printers of version {version}; this program reads version "
                                   "{known}. Update Pegwright to open it; the file is left as it is.",
-                                  name=name, version=version, known=VERSION),
-        foreign=unusable, unusable=unusable)
+                                  name=name, version=version, known=VERSION))
 
 
 def _load(path: Path | None) -> tuple[Entry, ...]:

@@ -24,7 +24,8 @@ from tests.waiting import press
 @pytest.fixture
 def path(tmp_path, monkeypatch):
     path = tmp_path / "settings" / "rack.json"
-    monkeypatch.setattr(rack_desk, "rack_path", lambda: path)
+    for module in (racks, rack_desk):
+        monkeypatch.setattr(module, "rack_path", lambda: path)
     return path
 
 
@@ -173,7 +174,7 @@ def test_my_rack_that_another_window_has_changed_is_not_written_over(bench, room
     view = room.rack.view
     whose(view, 1)
     choose(view, "8 straight")
-    other = RackDesk(bench.window, path)
+    other = RackDesk(bench.window)
     save_rack(sort_shelf(add_entry(other.mine(), "bits"), "bits"), path)
     kept = path.read_bytes()
     type_into(view.form, "Cutting length", "22")
@@ -251,12 +252,12 @@ def test_export_and_import(bench, room, tmp_path, monkeypatch, told):
 def test_a_new_layout_begins_with_my_own_rack(bench, path):
     from app.window.rooms.own_rack import with_own_rack
     window, layout = bench.window, bench.layout
-    assert with_own_rack(window, layout, path) is layout, "none has been kept yet"
+    assert with_own_rack(window, layout) is layout, "none has been kept yet"
     save_rack(RACK_INCH, path)
-    made = with_own_rack(window, layout, path)
+    made = with_own_rack(window, layout)
     assert made.rack == RACK_INCH and made.template.bit == "3/8 in shank bearing"
     path.write_text("{")
-    assert with_own_rack(window, layout, path) is layout
+    assert with_own_rack(window, layout) is layout
 
 
 def test_a_new_layout_in_inches_begins_with_fractional_tools(bench, path):
@@ -264,11 +265,11 @@ def test_a_new_layout_in_inches_begins_with_fractional_tools(bench, path):
     from geometry.layout.generic_inch import PATTERNS_INCH
     window, layout = bench.window, bench.layout
     window.set_unit("in64")
-    made = with_own_rack(window, layout, path)
+    made = with_own_rack(window, layout)
     assert made.rack == RACK_INCH and made.template.bit in {bit.id for bit in RACK_INCH.bits}
     assert {tuner.pattern for tuner in made.tuners} <= {pattern.id for pattern in PATTERNS_INCH}
     save_rack(RACK, path)
-    assert with_own_rack(window, layout, path).rack == RACK, "whoever keeps a rack of his own has that"
+    assert with_own_rack(window, layout).rack == RACK, "whoever keeps a rack of his own has that"
     assert window.chooser.options.pin_diameter == 6.35
     window.set_unit("mm")
     assert window.chooser.options.pin_diameter == 6.0

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from functools import partial
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QWidget
@@ -37,7 +36,7 @@ def equipped(layout: Headstock, rack: Rack, ask: Ask = go_on) -> Headstock:
     return changed if best is None else set_template_tool(changed, best.passes[0].bit, best.passes[0].bush)
 
 
-def with_own_rack(window: Frame, layout: Headstock, path: Path | None = None,
+def with_own_rack(window: Frame, layout: Headstock,
                   equip: Callable[[Headstock, Rack], Headstock | None] = equipped) -> Headstock | None:
     """The layout with a copy of the maker's own rack, its template made for the first plan, as `equip` does it; None where that
     gives None.
@@ -45,10 +44,9 @@ def with_own_rack(window: Frame, layout: Headstock, path: Path | None = None,
     While the maker has kept no rack it is the starting one in his unit; so it is when the file cannot be used, and that
     is said. In inches the generic hardware is that in fractional sizes.
     """
-    path = racks.rack_path() if path is None else path
     layout = hardware_in_unit(layout, window.unit)
     try:
-        rack = racks.kept_rack(path)
+        rack = racks.kept_rack(racks.rack_path())
         if rack is not None:
             return equip(layout, rack)
     except (FormatError, GeometryError) as error:

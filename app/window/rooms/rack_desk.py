@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from functools import partial
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject
@@ -41,10 +40,10 @@ MOST_BACK = 100
 class RackDesk(QObject):
     """Feeds a RackView with the layout's rack or the maker's own, and puts changes where they belong."""
 
-    def __init__(self, window: Frame, path: Path | None = None) -> None:
+    def __init__(self, window: Frame) -> None:
         super().__init__(window)
         self._window = window
-        self._path = path or rack_path()
+        self._path = rack_path()
         self._mine: Rack | None = None
         self._seen: tuple[str | None, str] = (None, "")
         """fingerprint of the file that `_mine` was read from or written to, None without one, and the unit it was asked for in"""

@@ -25,15 +25,15 @@ from geometry.layout.generic_inch import RACK_INCH
 
 def test_it_begins_with_an_invented_rack_and_writes_nothing():
     assert not rack_path().exists()
-    assert load_rack() == RACK and load_rack(unit="inch") == RACK_INCH
+    assert load_rack(rack_path()) == RACK and load_rack(rack_path(), "inch") == RACK_INCH
     assert not rack_path().exists()
 
 
 def test_it_is_kept_in_the_settings_folder():
     mine = replace(RACK, router=Router(base=120.0))
     try:
-        save_rack(mine)
-        assert rack_path().name == "rack.json" and load_rack() == mine
+        save_rack(mine, rack_path())
+        assert rack_path().name == "rack.json" and load_rack(rack_path()) == mine
         assert [file.name for file in rack_path().parent.iterdir()] == ["rack.json"]
     finally:
         rack_path().unlink()
