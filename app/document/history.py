@@ -31,19 +31,17 @@ class History(Struct):
 
     def undo(self) -> str | None:
         """Step back; the name of what was undone, or None at the beginning."""
-        if not self.past:
-            return None
-        name, layout = self.past.pop()
-        self.future.append((name, self.current))
-        self.current = layout
-        return name
+        return self._step(self.past, self.future)
 
     def redo(self) -> str | None:
         """Step forward again; the name of what was redone, or None at the end."""
-        if not self.future:
+        return self._step(self.future, self.past)
+
+    def _step(self, off: list[tuple[str, Headstock]], on: list[tuple[str, Headstock]]) -> str | None:
+        if not off:
             return None
-        name, layout = self.future.pop()
-        self.past.append((name, self.current))
+        name, layout = off.pop()
+        on.append((name, self.current))
         self.current = layout
         return name
 

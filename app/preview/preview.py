@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QListView, QPushButton, QVBoxLayout, QWidget
 
 from app.formats.paper import Page
@@ -19,9 +19,6 @@ from geometry.saying import say
 
 class SheetPreview(QWidget):
     """Shows pages exactly as PDF and printer have them."""
-
-    page_changed = Signal(int)
-    """number of the page on show, 0 first"""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -115,7 +112,6 @@ class SheetPreview(QWidget):
         page = self.model.pages[index.row()]
         self.view.show_page(page)
         self._title.setText(page.title)
-        self.page_changed.emit(index.row())
 
     def _zoomed(self, pixels_per_mm: float) -> None:
         pages = self.model.pages

@@ -6,6 +6,7 @@ import math
 from collections.abc import Collection
 
 from app.tools import guides, words
+from app.tools.snap import standing
 from geometry import vectors as v
 from geometry.drawing import Drawing
 from geometry.edits.moving import plan_point
@@ -39,7 +40,7 @@ class PointNeighbours:
         """other face tuners, each with its place unless that has to be asked of each layout"""
         if any(tuner.id == id for tuner in layout.tuners):
             face = {pattern.id for pattern in layout.patterns if pattern.mount == "face"}
-            self._posts = [(tuner.id, None if tuner.id in moving else _standing(layout, tuner.id))
+            self._posts = [(tuner.id, None if tuner.id in moving else standing(layout, tuner.id))
                            for tuner in layout.tuners if tuner.id != id and tuner.pattern in face]
 
     def marks(self, layout: Headstock, unit: LengthUnit, mm_per_pixel: float) -> Drawing:
@@ -144,14 +145,6 @@ def _beside(at: Vec2, others: list[Vec2]) -> list[Vec2]:
     found = [min((p for p in others if (p[1] - at[1]) * way > 0), key=lambda p: math.dist(at, p), default=None)
              for way in (-1, 1)]
     return [p for p in found if p is not None]
-
-
-def _standing(layout: Headstock, id: str) -> Vec2 | None:
-    """Where a face tuner stands; None where the outline has no edge for it, of which whoever asks a layout that is shown is told."""
-    try:
-        return plan_point(layout, id)
-    except GeometryError:
-        return None
 
 
 def _radius(layout: Headstock, id: str) -> float:

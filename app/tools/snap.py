@@ -133,7 +133,7 @@ class Snapper:
     # ---- gathering ------------------------------------------------------
     def _features(self, layout: Headstock, ignore: Collection[str], shape: bool) -> None:
         face = [(tuner.id, p) for tuner in layout.tuners if layout.pattern(tuner.pattern).mount == "face"
-                and (p := _where(layout, tuner.id)) is not None]
+                and (p := standing(layout, tuner.id)) is not None]
         others = [(one.id, one.at) for one in (*layout.pins, *layout.holes)]
         for id, p in (*face, *others):
             if id in ignore:
@@ -225,7 +225,8 @@ def constrained(start: Vec2, to: Vec2, shift: bool) -> tuple[Vec2, int | None]:
     return ((to[0], start[1]), 0) if abs(d[0]) >= abs(d[1]) else ((start[0], to[1]), 1)
 
 
-def _where(layout: Headstock, id: str) -> Vec2 | None:
+def standing(layout: Headstock, id: str) -> Vec2 | None:
+    """Where a face tuner stands; None where the outline has no edge for it, of which whoever asks a layout that is shown is told."""
     try:
         return plan_point(layout, id)
     except GeometryError:

@@ -11,23 +11,16 @@ from app.look.icons.shapes import SHAPES
 from app.look.icons.sketch import Sketch
 from app.look.theme import theme
 
-PIXELS = (16, 18, 20, 24, 27, 30, 32, 36, 40, 48, 64)
-"""Sides that are asked for: 16 to 32 points at 1, 1.5 and 2 pixels to a point. Each is painted on its own, without any stretching."""
 
-
+@lru_cache(maxsize=600)
 def paint(name: str, size: int, ink: str, tone: str, mark: str) -> QPixmap:
-    """One sign in a square of `size` pixels on nothing. KeyError for a name without one."""
+    """One sign in a square of `size` pixels on nothing; not to be painted on. KeyError for a name without one."""
     pixmap = QPixmap(size, size)
     pixmap.fill(Qt.GlobalColor.transparent)
     painter = QPainter(pixmap)
     SHAPES[name](Sketch(painter, size, ink, tone, mark))
     painter.end()
     return pixmap
-
-
-@lru_cache(maxsize=600)
-def _painted(name: str, size: int, ink: str, tone: str, mark: str) -> QPixmap:
-    return paint(name, size, ink, tone, mark)
 
 
 class SignEngine(QIconEngine):
@@ -46,7 +39,7 @@ class SignEngine(QIconEngine):
         return (t.accent_ink, t.dim, t.accent_ink) if reversed_ else (t.ink, t.wood, t.bore)
 
     def pixmap(self, size: QSize, mode: QIcon.Mode, state: QIcon.State) -> QPixmap:
-        return _painted(self._name, max(1, min(size.width(), size.height())), *self.colours(mode, state))
+        return paint(self._name, max(1, min(size.width(), size.height())), *self.colours(mode, state))
 
     def paint(self, painter: QPainter, rect: QRect, mode: QIcon.Mode, state: QIcon.State) -> None:
         ratio = painter.device().devicePixelRatioF()

@@ -51,15 +51,18 @@ class FrontPage(QWidget):
         filled(QHBoxLayout(self), self._ways(), (self._samples(), 1), margins=(48, 36, 36, 24), gap=44)
 
     # ---- building -------------------------------------------------------
-    def _ways(self) -> QScrollArea:
-        area = QScrollArea(self, widgetResizable=True)
+    def _scrolling(self) -> tuple[QScrollArea, QWidget]:
+        """An area that scrolls, and what lies in it."""
+        area = QScrollArea(self, widgetResizable=True, focusPolicy=Qt.FocusPolicy.NoFocus)
         steady(area)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         area.viewport().setAutoFillBackground(False)
-        keep(area, fixed_panel=WAY + 28)
         inside = QWidget(area)
-        inside.setAutoFillBackground(False)
         area.setWidget(inside)
+        return area, inside
+
+    def _ways(self) -> QScrollArea:
+        area, inside = self._scrolling()
+        keep(area, fixed_panel=WAY + 28)
         said = paragraph(self, say("Every beginning can be changed in all its parts, and nothing is saved until you say "
                                 "so."), "dim")
         keep(said, fixed_panel=WAY)
@@ -104,17 +107,11 @@ class FrontPage(QWidget):
             words.setContentsMargins(RING, 0, 0, 0)
         column = filled(QVBoxLayout(), *told, margins=(0, RING, 0, 0), gap=8)
         column.addSpacing(6)
-        self._area = QScrollArea(self, widgetResizable=True)
-        steady(self._area)
-        self._area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._area.viewport().setAutoFillBackground(False)
-        self._shelf = QWidget(self._area)
-        self._shelf.setAutoFillBackground(False)
+        self._area, self._shelf = self._scrolling()
         self._grid = QGridLayout(self._shelf)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setSpacing(GAP)
         self._grid.setAlignment(Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft)
-        self._area.setWidget(self._shelf)
         self._area.viewport().installEventFilter(self)
         column.addWidget(self._area, 1)
         return column

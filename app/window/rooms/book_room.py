@@ -63,7 +63,6 @@ Kept = TypeVar("Kept", Price, Remark)
 
 STEP = 0
 HOUR_PIECE: dict[int, Piece] = {3: "practice", 4: "real"}
-NO_ROW = say("Stand on a row that has something to strike out first.")
 
 
 WORDS = PlanWords(
@@ -291,18 +290,16 @@ class BookRoom(PlanningRoom):
             self._record(say("Seen to"), lambda book: put_remark(book, at, replace(note, done=not note.done)))
 
     def _strike_price(self, row: int) -> None:
-        found = _found(self.view.money, row, prices_of(self.book, self.book.piece))
-        if found is None:
-            self.window.say(NO_ROW)
-        else:
-            self._record(say("Strike a cost out"), lambda book: remove_price(book, found[0]))
+        self._strike(_found(self.view.money, row, prices_of(self.book, self.book.piece)), say("Strike a cost out"), remove_price)
 
     def _strike_note(self, row: int) -> None:
-        found = _found(self.view.notes, row, notes_of(self.book, self.book.piece))
+        self._strike(_found(self.view.notes, row, notes_of(self.book, self.book.piece)), say("Strike a note out"), remove_remark)
+
+    def _strike(self, found: tuple[int, Kept] | None, name: str, remove: Callable[[Book, int], Book]) -> None:
         if found is None:
-            self.window.say(NO_ROW)
+            self.window.say(say("Stand on a row that has something to strike out first."))
         else:
-            self._record(say("Strike a note out"), lambda book: remove_remark(book, found[0]))
+            self._record(name, lambda book: remove(book, found[0]))
 
     def _piece(self, piece: Piece) -> None:
         self._record(say("The piece on the bench"), lambda book: replace(book, piece=piece))

@@ -10,7 +10,7 @@ from PIL import Image
 from PySide6.QtGui import QIcon, QImage
 
 from app.look.icons import SHAPES, button_icon
-from app.look.icons.icon import PIXELS, paint
+from app.look.icons.icon import paint
 from app.look.icons.sketch import STROKE, UNITS
 from app.look.program_sizes import FOLDER, SIZES, png
 from app.look.theme import THEMES
@@ -21,6 +21,8 @@ INK = ("#000000",) * 3
 """All parts in one colour: what is left is the shape."""
 LINES = ("#000000", "#00000000", "#000000")
 """The lines alone."""
+PIXELS = (16, 18, 20, 24, 27, 30, 32, 36, 40, 48, 64)
+"""Sides that are asked for: 16 to 32 points at 1, 1.5 and 2 pixels to a point."""
 
 
 def alpha(name: str, size: int, colours=INK) -> np.ndarray:
