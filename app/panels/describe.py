@@ -69,6 +69,7 @@ from geometry.units import LengthUnit, format_close, format_down, format_size
 from geometry.vectors import Vec2
 
 SIDES = (("bass", term("bass")), ("treble", term("treble")))
+HANDLES = ((say("First handle, across"), say("First handle, along")), (say("Second handle, across"), say("Second handle, along")))
 SHAPING = say("Double-click the edge to add a node, a node to make it smooth or a corner. Hold a node to type its place.")
 """What an outline takes from the hand."""
 
@@ -136,10 +137,15 @@ def _name(layout: Headstock, group: str, id: str) -> FieldRow:
 
 
 def _point(layout: Headstock, at: Vec2, words: tuple[str, str], put: Callable[[Vec2], Headstock]) -> list[FieldRow]:
-    """Both numbers of a point; `put` takes it to another place."""
-    return [FieldRow(words[0], "length", at[0], lambda x: put((x, at[1])), help=say("From the centreline, positive to the treble side.")),
-            FieldRow(words[1], "length", at[1], lambda y: put((at[0], y)),
-                     help=say("From the {line}, positive to the tip.", line=square_line(layout.nut)))]
+    """Both numbers of a point of the face."""
+    return pair_rows(at, words, put, (say("From the centreline, positive to the treble side."),
+                                 say("From the {line}, positive to the tip.", line=square_line(layout.nut))))
+
+
+def pair_rows(at: Vec2, words: tuple[str, str], put: Callable[[Vec2], Headstock], help: tuple[str, str] = ("", "")) -> list[FieldRow]:
+    """Both numbers of a place; `put` takes it to another."""
+    return [FieldRow(words[0], "length", at[0], lambda x: put((x, at[1])), help=help[0]),
+            FieldRow(words[1], "length", at[1], lambda y: put((at[0], y)), help=help[1])]
 
 
 def _point_at(layout: Headstock, path: tuple, at: Vec2, words: tuple[str, str]) -> list[FieldRow]:
@@ -372,17 +378,8 @@ def _node(layout: Headstock, ref: str, node: int) -> Page:
         rows.append(FieldRow(say("Length"), "length", math.dist(this.at, following),
                              partial(set_edge_length, layout, ref, node)))
     for i, handle in enumerate(this.handles or ()):
-        rows += _handle(layout, ref, node, i, handle)
+        rows += pair_rows(handle, HANDLES[i], partial(move_handle, layout, ref, node, i))
     return Page(say("Node {node} of the {ref}", node=node + 1, ref=term(ref)), [], rows)
-
-
-def _handle(layout: Headstock, ref: str, node: int, which: int, at: tuple[float, float]) -> list[FieldRow]:
-    words = ((say("First handle, across"), say("First handle, along")) if which == 0 else
-             (say("Second handle, across"), say("Second handle, along")))
-    return [FieldRow(words[0], "length", at[0],
-                     lambda x: move_handle(layout, ref, node, which, (x, at[1]))),
-            FieldRow(words[1], "length", at[1],
-                     lambda y: move_handle(layout, ref, node, which, (at[0], y)))]
 
 
 def outline_size(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:

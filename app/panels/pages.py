@@ -6,7 +6,7 @@ from functools import partial
 
 from app.panels.accuracy_rows import accuracy_rows
 from app.panels.blank_rows import blank_rows
-from app.panels.describe import ear_rows, field
+from app.panels.describe import ear_rows, field, pair_rows
 from app.panels.forms.rows import FieldRow
 from app.panels.pocket_rows import pocket_facts
 from app.panels.router.fit_rows import fit_rows
@@ -95,11 +95,7 @@ def _pattern_rows(layout: Headstock, i: int, pattern: Pattern) -> list[FieldRow]
                  field(layout, say("Kind"), "choice", (*at, "role"), bore.role, choices=roles),
                  field(layout, say("Diameter"), "length", (*at, "diameter"), bore.diameter),
                  field(layout, say("Depth"), "length", (*at, "depth"), bore.depth, optional=pattern.mount == "face",
-                       empty=say("through")),
-                 FieldRow(words[0], "length", bore.at[0],
-                          lambda u, at=at, v=bore.at[1]: set_field(layout, (*at, "at"), (u, v))),
-                 FieldRow(words[1], "length", bore.at[1],
-                          lambda v, at=at, u=bore.at[0]: set_field(layout, (*at, "at"), (u, v)))]
+                       empty=say("through")), *pair_rows(bore.at, words, partial(set_field, layout, (*at, "at")))]
         if pattern.mount == "face":
             rows.append(field(layout, say("Drilled from the"), "choice", (*at, "surface"), bore.surface,
                               choices=(("face", term("face")), ("back", term("back")))))
