@@ -74,20 +74,20 @@ def end_of_slot(end: str, slot: str) -> str:
 
 
 def hit(layout: Headstock, at: Vec2, mm_per_pixel: float, held: Collection[str] = (),
-        shape: bool = False) -> Target | None:
+        shape: bool = False, pins: bool = False) -> Target | None:
     """The thing under a point of the view, None for bare wood or paper.
 
     Nodes and handles are met only on the loop that is held, or on the outline
     when `shape` is set. Small things come before large ones: nodes, handles,
     tuners and pins, slot ends, nut ends, outer strings, edges of a held loop,
     side bores, slots, the outline, glue lines, the blank; on a folded edge marks,
-    then the blank. Of two things of one kind the nearer is met.
+    then the blank. Of two things of one kind the nearer is met; with `pins` a pin before the tuner in whose bore it stands.
     """
     reach = REACH * mm_per_pixel
     for found in _groups(layout, at, reach, held, shape):
         near = [(distance, target) for distance, target in found if distance <= reach]
         if near:
-            return min(near, key=lambda pair: pair[0])[1]
+            return min(near, key=lambda pair: (not (pins and pair[1].kind == "pin" and pair[0] <= 0), pair[0]))[1]
     return None
 
 

@@ -55,7 +55,7 @@ def hold(layout: Headstock, held: tuple[str, ...] = (), options: Options | None 
 
 
 def _under(layout: Headstock, pointer: Pointer, held: tuple[str, ...], options: Options) -> Target | None:
-    return hit(layout, pointer.at, pointer.mm_per_pixel, held, options.shape)
+    return hit(layout, pointer.at, pointer.mm_per_pixel, held, options.shape, options.pins)
 
 
 def _dragged(layout: Headstock, press: Pointer, target: Target, held: tuple[str, ...], options: Options) -> Gesture:

@@ -35,6 +35,8 @@ class Options(Struct):
     """what is done on one side of the centreline is done on the other"""
     shape: bool = False
     """whether nodes, handles and edges of the outline can be taken hold of though it is not held yet"""
+    pins: bool = False
+    """whether a pin is taken hold of before the tuner in whose bore it stands"""
     nodes: tuple[int, ...] = ()
     """nodes in hand of the one loop that is held: dragging one of them takes all along"""
     kind: DrawKind = "straight"

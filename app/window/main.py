@@ -210,7 +210,7 @@ class MainWindow(Frame):
 
     def _follow_options(self) -> None:
         self._refresh_room()
-        self.chooser.refresh(self.unit, 1.0 if self.unit == "mm" else 25.4 / 32, self.stage == "outline")
+        self.chooser.refresh(self.unit, 1.0 if self.unit == "mm" else 25.4 / 32, self.stage)
 
     def _finished(self, done: Done | None) -> None:
         self.take_nodes(*((done.node, done.nodes) if done is not None else (None,)))

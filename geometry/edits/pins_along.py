@@ -23,7 +23,7 @@ def pins_along(before: Headstock, after: Headstock) -> Headstock:
     One as wide as its bore stays as wide as that. Left where it is: a pin that was moved or made otherwise by the edit, one that is drilled
     in the real piece, one that stands in a bore still (that a mirror image has called otherwise), and one whose bore is none any more.
     """
-    stood = in_bores(before) if before.pins and after.pins else {}
+    stood = _stood(before) if before.pins and after.pins else {}
     if not stood:
         return after
     was = {pin.id: pin for pin in before.pins}
@@ -40,6 +40,19 @@ def pins_along(before: Headstock, after: Headstock) -> Headstock:
     if moved.keys() <= kept:
         return after
     return replace(after, pins=tuple(pin if pin.id in kept else moved.get(pin.id, pin) for pin in after.pins))
+
+
+_last: tuple[Headstock | None, dict[str, Drilling]] = (None, {})
+"""The layout asked for last, from which every frame of a drag begins, and its pins in bores; swapped as one."""
+
+
+def _stood(before: Headstock) -> dict[str, Drilling]:
+    global _last
+    known, found = _last
+    if known is not before:
+        found = in_bores(before)
+        _last = before, found
+    return found
 
 
 def in_bores(layout: Headstock) -> dict[str, Drilling]:

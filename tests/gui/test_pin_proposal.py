@@ -75,6 +75,11 @@ def test_the_panel_says_what_becomes_of_a_pins_hole(bench):
     bench.window.document.apply("Into a bore", set_field(bench.layout, ("pins", pin.id, "at"), plan_point(bench.layout, "bass face 1")))
     bench.pump()
     assert _facts(bench)["Its hole"] == "stands in the bore of bass face 1, and goes where that goes"
+    for stage, met in (("tuners", "bass face 1"), ("slots", pin.id)):
+        bench.window.set_stage(stage)
+        bench.window.document.hold(())
+        bench.click(plan_point(bench.layout, "bass face 1"))
+        assert bench.window.document.held == (met,), "on the Slots stage the pin is met before its tuner"
 
 
 def _facts(bench) -> dict[str, str]:

@@ -31,12 +31,12 @@ class GestureChooser:
             first = layout.patterns[0].id if layout.patterns else ""
             self._tools.hardware.setCurrentText(max(used, key=used.__getitem__, default=first))
 
-    def refresh(self, unit: LengthUnit, grid: float, shape: bool) -> None:
-        """Take over the choices of the tool strip. `shape` lets nodes be taken hold of at once."""
+    def refresh(self, unit: LengthUnit, grid: float, stage: str) -> None:
+        """Take over the choices of the tool strip. In the stage of the outline nodes are taken hold of at once, in that of slots pins."""
         tools, options = self._tools, self.options
         options.unit = unit
         options.grid = grid
-        options.shape = shape
+        options.shape, options.pins = stage == "outline", stage == "slots"
         options.mirrored = tools.mirrored.isChecked()
         options.kind = tools.edge.currentData()
         options.slot_width = tools.slot_width

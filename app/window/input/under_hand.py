@@ -51,8 +51,8 @@ class UnderHand(QObject):
             return
         from app.tools.hit import hit  # loaded as soon as the drawing is there
 
-        document = self._w.document
-        target = hit(document.layout, view.under_pointer, 1 / view.pixels_per_mm, document.held, self._w.chooser.options.shape)
+        document, options = self._w.document, self._w.chooser.options
+        target = hit(document.layout, view.under_pointer, 1 / view.pixels_per_mm, document.held, options.shape, options.pins)
         self._name = "" if target is None else target.name
         view.set_tool_shape(Qt.CursorShape.ArrowCursor if target is None else Qt.CursorShape.PointingHandCursor)
         self._rest.start()
