@@ -31,9 +31,10 @@ def test_a_page_that_carried_a_correction_refines_it():
 
 
 @pytest.mark.parametrize(("across", "along", "warned"), [(98.05, 100.0, False), (100.0, 101.9, False), (97.9, 100.0, True),
-                                                         (100.0, 102.2, True), (95.0, 105.0, True)])
+                                                         (102.2, 100.0, True), (100.0, 97.9, True), (100.0, 102.2, True), (95.0, 105.0, True)])
 def test_more_than_two_in_a_hundred_is_warned_of(across, along, warned):
     assert bool(measured(across, along).warning) == warned
+    assert Correction(1.02, 0.98).warning == "", "not by two itself"
 
 
 @pytest.mark.parametrize(("across", "along", "named"), [(94.9, 100.0, "lying"), (100.0, 105.1, "upright"), (0.0, 100.0, "lying"),

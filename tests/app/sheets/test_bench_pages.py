@@ -231,6 +231,9 @@ def test_every_drilling_is_counted_with_its_drill():
     assert tools["brad 11"].work == "22 holes for the waste, deepest 19.3 mm to the point"
     assert lacks(tools.values()) == []
     assert [tool.name for tool in bits(work("demo"))] == ["12 shank bearing"]
+    head = change(layout("demo"), holes=(SingleHole(id="extra", at=(0.0, 150.0), diameter=11.0, depth=5.0),))
+    (shared,) = [tool.work for tool in drills(head, plan_work(head)) if tool.name == "brad 11"]
+    assert shared == "23 holes, 22 of them waste holes, deepest 19.3 mm to the point"
 
 
 def test_what_the_rack_lacks_is_named():

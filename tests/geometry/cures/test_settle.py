@@ -10,6 +10,7 @@ from geometry.checks import CheckResult, Snag, check
 from geometry.checks.moves import Change, Move, Shift, Slide
 from geometry.checks.snags import TIGHT
 from geometry.cures import settle, with_cures
+from geometry.cures.tracks import FARTHEST_SHIFT
 from geometry.errors import GeometryError
 from geometry.layout import Ear, Headstock, Pin, SingleHole
 from tests.geometry.checks.heads import PINS, SIDE, head, side, slot
@@ -17,10 +18,10 @@ from tests.geometry.checks.heads import PINS, SIDE, head, side, slot
 ASIDE = Snag("aside", TIGHT, ("pin",), (0.0, 60.0, 0.0), 4.0, 9.0, "Too far aside.", "Do something.")
 
 
-@pytest.mark.parametrize(("unit", "least"), [("mm", 5.0), ("degrees", 0.1)])
-def test_a_move_begins_with_what_lacks_in_mm_and_small_where_that_is_an_angle(unit, least):
+@pytest.mark.parametrize(("unit", "needed", "least"), [("mm", 9.0, 5.0), ("mm", 5.1, 1.1), ("degrees", 9.0, 0.1)])
+def test_a_move_begins_with_what_lacks_in_mm_and_small_where_that_is_an_angle(unit, needed, least):
     layout = head(pins=(Pin(id="pin", at=(0.0, 60.0), diameter=6.0),))
-    move = settle(layout, check(layout), replace(ASIDE, unit=unit)).move
+    move = settle(layout, check(layout), replace(ASIDE, unit=unit, needed=needed)).move
     assert isinstance(move, Shift) and max(map(abs, move.by)) == pytest.approx(least)
 
 
@@ -34,6 +35,32 @@ def test_a_move_grows_until_it_does_it_and_is_then_no_longer_than_it_takes():
             return replace(result, snags=() if far >= 13.37 else (replace(ASIDE, measured=4.0 + far / 10),))
     result = replace(check(layout), snags=(ASIDE,))
     assert max(map(abs, settle(layout, result, ASIDE, Checker()).move.by)) == pytest.approx(13.4)
+
+
+def test_a_way_is_gone_in_steps_that_overlook_little_and_not_beyond_what_is_a_cure():
+    """A stand-in for the checks, which finds the pin no better anywhere and has nothing to measure it by."""
+    layout = head(pins=(Pin(id="pin", at=(0.0, 60.0), diameter=6.0),))
+    snag, ways = replace(ASIDE, measured=None, needed=None), {}
+
+    class Checker:
+        def check(self, moved: Headstock) -> CheckResult:
+            x, y = moved.pins[0].at[0], moved.pins[0].at[1] - 60.0
+            ways.setdefault((x > 0.01, x < -0.01, y > 0.01, y < -0.01), []).append(math.hypot(x, y))
+            return result
+    result = replace(check(layout), snags=(snag,))
+    assert settle(layout, result, snag, Checker()).move is None and len(ways) == 4
+    for far in ways.values():
+        steps = [b - a for a, b in zip([0.0, *far], far, strict=False)]
+        assert all(0.09 < step < (1.01 if end < 9.0 else 2.01) for step, end in zip(steps, far, strict=True))
+        assert 13.0 < far[-1] <= FARTHEST_SHIFT and len(far) < 18
+
+
+def test_of_snags_of_one_kind_between_the_same_two_what_is_left_is_the_worst():
+    first, second = replace(ASIDE, measured=6.0), replace(ASIDE, measured=8.0, where=(0.0, 80.0, 0.0))
+    before = sys.modules["geometry.cures.settle"].Before((first, second))
+    less = replace(first, measured=8.5)
+    assert before.judged(first, (less, second)).lacks == pytest.approx(1.0) and not before.judged(first, (less, second)).gone
+    assert before.judged(first, (second,)).gone and not before.judged(first, (first,)).gone
 
 
 def test_where_no_move_can_be_made_the_advice_stands_alone(monkeypatch):

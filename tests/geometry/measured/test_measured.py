@@ -175,6 +175,8 @@ def test_a_plate_goes_on_while_its_holes_are_off_together_and_not_apart():
     wide = [reading(a, "diameter", 0.2), reading(a, "distance", 0.59, "over the wood", b.id)]
     pair, = joined(LAYOUT, offs(LAYOUT, wide, "real"))
     assert pair.off == pytest.approx(0.69) and not pair.fits
+    slip, gone = reading(a, "distance", 5.1, "over the wood", b.id), replace(reading(a, "distance", 0.1, "over the wood", b.id), drilling="gone.1.1", planned=9.0)
+    assert joined(LAYOUT, offs(LAYOUT, [slip, gone], "real")) == (), "neither says anything of this plate"
 
 
 @pytest.mark.parametrize(("planned", "typed", "meant"), [
