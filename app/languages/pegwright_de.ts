@@ -744,6 +744,10 @@
         <translation>Ein Satz für Sie selbst; er steht in der Teileliste.</translation>
     </message>
     <message>
+        <source>A shape of {sized} was left out: it is wider than any headstock, as a body or a board is.</source>
+        <translation>Eine Form von {sized} wurde weggelassen: Sie ist breiter als jede Kopfplatte, wie ein Korpus oder ein Brett es ist.</translation>
+    </message>
+    <message>
         <source>A sheet for one tuner at the drill press, or one slot at the router: marks, tilt, stop and bit, with a section at full size.</source>
         <translation>Ein Blatt für eine Mechanik an der Bohrmaschine oder einen Schlitz an der Oberfräse: Anrisse, Neigung, Bohrtiefe und Werkzeug, mit einem Schnitt in voller Größe.</translation>
     </message>

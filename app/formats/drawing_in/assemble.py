@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Callable, Sequence
+from functools import partial
 
 import shapely
 from msgspec import Struct
@@ -15,12 +16,13 @@ from app.formats.drawing_in.closing import open_is_larger
 from app.formats.drawing_in.halves import halves_joined
 from app.formats.drawing_in.haul import Haul, Strand
 from app.formats.drawing_in.left_out import left_out_told
+from app.formats.drawing_in.likeliest import outline_sides
 from app.formats.drawing_in.marks import DIAMETER, crosses, hole_at, marked
 from app.formats.drawing_in.open_head import open_head
 from app.formats.drawing_in.own_frame import own_nut
 from app.formats.drawing_in.pens import pens_apart
 from app.formats.drawing_in.result import DrawingRead, Loop
-from app.formats.drawing_in.roles import heads, is_ours, is_work, outline_sides, with_roles
+from app.formats.drawing_in.roles import heads, is_ours, is_work, with_roles
 from app.formats.drawing_in.scale_text import stated_scale
 from app.formats.drawing_in.skipped import listed
 from app.formats.drawing_in.units import MM, Sides, Unit, is_certain, is_slim, may_be_cut, sized, taken_instead
@@ -76,12 +78,14 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
     whole = _box([s.path for s in strands])
     unit = settle(lambda mm: ((whole[2] - whole[0]) * mm, (whole[3] - whole[1]) * mm))
     closed, moved, to_mm = _closed(strands, whole, unit.mm, reach)
-    if unit.source == "guess" and closed.loops and not open_is_larger(closed.open, [path for path, _ in closed.loops]):
-        paths, read_with = [path for path, _ in closed.loops], unit.mm
-        again = settle(lambda mm: outline_sides(paths, mm / read_with))
-        if again.mm != unit.mm:
-            closed, moved, to_mm = _closed(strands, whole, again.mm, reach)
-        unit = again
+    if unit.source != "option" and closed.loops and not open_is_larger(closed.open, [path for path, _ in closed.loops]):
+        sides = partial(_outline_sides, [path for path, _ in closed.loops], unit.mm)
+        again = settle(sides)
+        if again.mm == unit.mm:
+            unit = again
+        elif max(sides(again.mm)) > 0:
+            unit = again
+            closed, moved, to_mm = _closed(strands, whole, unit.mm, reach)
     loops = with_roles(closed.loops, layers)
     points = [] if ours else [to_mm(at) for at in haul.points]
     marks, missed = _marked([*points, *closed.crosses], loops, layers)
@@ -121,6 +125,11 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
     nut, up = own or (nut, None)
     return with_head(DrawingRead(loops, tuple(closed.open), unit.name, unit.source, certain, tuple(warnings), size, unit.mm, closed.gaps,
                                  layers, nut, up, neck, None if ours else stated_scale(haul.texts), unit.instead))
+
+
+def _outline_sides(paths: Sequence[Path], read_with: float, mm: float) -> tuple[float, float]:
+    """`outline_sides` at so many mm per drawing unit, of paths that were read with another number of them."""
+    return outline_sides(paths, mm / read_with)
 
 
 def _is_within(loop: Path, open_lines: Sequence[Path]) -> bool:

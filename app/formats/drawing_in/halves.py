@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 import shapely
 
-from app.formats.drawing_in.roles import WIDEST
+from app.formats.drawing_in.likeliest import WIDEST
 from app.formats.drawing_in.units import HEADSTOCK
 from geometry.curves import Line, Path, shift, stretch, turn
 from geometry.joining.network import enclosed

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 import numpy as np
 import shapely
 
+from app.formats.drawing_in.likeliest import area_of, is_rectangle, is_wide
 from geometry import vectors as v
 from geometry.curves import Path
 from geometry.joining.chains import Chain, bridge
@@ -26,13 +27,13 @@ GAP = 1.0
 def open_head(open_lines: Sequence[Path], loops: Sequence[Path]) -> Path | None:
     """The one open line that is the outline of a head, or of a neck, without its straight end at neck or heel; None where there is none, or several.
 
-    It lies on one side of the straight line between its ends, does not cross itself, and encloses one closed loop at least,
-    all of which are far smaller, and no other lines go round from end to end. In a drawing without any it has to be the only line.
+    It lies on one side of the straight line between its ends, does not cross itself, encloses one closed loop at least, and no
+    other lines go round from end to end. All loops are far smaller, but for frames of sheets and for bodies with what is in them
+    that do not lie in it. In a drawing without loops it has to be the only line.
     """
     if not loops and len(open_lines) != 1:
         return None
-    largest = max((abs(loop.area) for loop in loops), default=0.0)
-    found = [line for line in open_lines if _is_open_head(line, largest, loops)]
+    found = [line for line in open_lines if _is_open_head(line, loops)]
     return found[0] if len(found) == 1 and not _closes_otherwise(found[0], open_lines) else None
 
 
@@ -46,7 +47,7 @@ def _closes_otherwise(head: Path, open_lines: Sequence[Path]) -> bool:
     return around is not None and abs(abs(around.area) - straight) > JOIN * math.dist(head.start, head.end)
 
 
-def _is_open_head(line: Path, largest: float, loops: Sequence[Path]) -> bool:
+def _is_open_head(line: Path, loops: Sequence[Path]) -> bool:
     a, b = line.start, line.end
     x0, y0, x1, y1 = line.box
     if not OPEN[0] <= math.dist(a, b) / max(x1 - x0, y1 - y0, JOIN) <= OPEN[1]:
@@ -59,6 +60,10 @@ def _is_open_head(line: Path, largest: float, loops: Sequence[Path]) -> bool:
     if not (beside.min() >= -JOIN or beside.max() <= JOIN):
         return False
     area = shapely.Polygon(points)
-    if not area.is_valid or area.area < LARGER * largest:
+    if not area.is_valid or loops and not any(area.contains(shapely.Point(loop.start)) for loop in loops):
         return False
-    return not loops or any(area.contains(shapely.Point(loop.start)) for loop in loops)
+    large = [loop for loop in loops if LARGER * abs(loop.area) > area.area]
+    sheets = [loop for loop in large if is_rectangle(loop) or is_wide(loop)]
+    bodies = [area_of(loop) for loop in sheets if not is_rectangle(loop)]
+    return not any(area.contains(start) or loop not in sheets and not any(body.contains(start) for body in bodies)
+                   for loop in large for start in [shapely.Point(loop.start)])

@@ -8,15 +8,13 @@ from collections.abc import Iterable, Iterator, Sequence
 import numpy as np
 import shapely
 from msgspec.structs import replace
-from shapely.geometry import LineString, Polygon
 from shapely.geometry.base import BaseGeometry
 
+from app.formats.drawing_in.likeliest import ROUND, area_of, is_rectangle, is_round, is_wide, likeliest, sides_of
 from app.formats.drawing_in.result import DrawingRead, Loop
-from app.formats.drawing_in.units import is_slim, may_be_cut
 from app.formats.layer_names import depth_on, style_on
-from geometry.curves import Path, stretch
+from geometry.curves import Path
 from geometry.joining.ends import Groups
-from geometry.joining.neck import neck_of
 from geometry.joining.on_edge import lies_on, nut_edges
 from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET
@@ -25,15 +23,6 @@ from geometry.vectors import Vec2
 
 LARGEST_HOLE = 20.0
 """Diameter in mm up to which a round loop is taken for a hole (common practice, no source)."""
-
-WIDEST = 130.0
-"""mm: no head is as wide, while the smallest sheets and their frames are (common practice, no source)."""
-
-SHORTEST_BOARD = 160.0
-"""mm: of a fretboard as long as a neck without its head (common practice, no source)."""
-
-BLANK = 0.35
-"""Least part of a blank's face that the head cut out of it covers (common practice, no source)."""
 
 SMALLEST_BORE = 5.0
 """Diameter in mm of the smallest bore that a post goes through (common practice, no source)."""
@@ -50,9 +39,6 @@ THIN = 2.0
 LARGEST_LETTER = 30.0
 """mm: of one letter on a face (common practice, no source)."""
 
-MOST_FRAMES = 50
-"""Rectangles, the largest, of which one may lie round the head"""
-
 MOST_HEADS = 24
 """Loops of one size beyond which they are no heads"""
 
@@ -61,12 +47,6 @@ ALIKE = 0.02
 
 MOST_CUT = 0.6
 """Part of the outline's area beyond which a loop in it is no slot: it goes round beside the edge, as a binding does (common practice, no source)."""
-
-ROUND = 0.01
-"""How much a round loop's radius may vary, as a part of it."""
-
-COARSE = 0.04
-"""How much nearer to the middle of a hole the middles of its chords may lie, as a part of its radius"""
 
 _FRAME = ("outline", "nut line", "centreline")
 """A drawing with all of these layers is an export of ours: its other names mean what they say too."""
@@ -96,7 +76,7 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
 
     What lies on a layer that an export of ours has for pockets or holes that are there is one, wherever it lies: a
     pocket may cross the outline. In such an export the other layers are taken by their names as well. Of the rest
-    the largest is the outline, unless another is named as such or it is a fretboard or the frame of the sheet (`frames`); of heads of
+    the largest is the outline, unless another is named as such or it is a fretboard, a body or the frame of the sheet (`likeliest`); of heads of
     one size (`heads`) that which has the most loops in it, and of these the one farthest left. Inside it, round loops up to LARGEST_HOLE are holes and the
     others slots; loops inside a slot that are not holes, loops outside and loops across the outline are 'other', and so is what is
     shaped like the plate of a tuner about its hole, or thin as letters are: that is drawn to see its place, and nobody means to rout it.
@@ -105,14 +85,14 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
     ordered = sorted(paths, key=lambda item: -abs(item[0].area))
     ours = is_ours(layers)
     given = [_given(path, layer, ours) for path, layer in ordered]
-    areas = [_area(path) for path, _ in ordered]
+    areas = [area_of(path) for path, _ in ordered]
     about = shapely.STRtree(areas)
     slots: dict[int, BaseGeometry] = {}
     named = [i for i, (path, _) in enumerate(ordered) if path is outline]
     stated = [i for i, role in enumerate(given) if role == "outline"]
     # Where the outline of an export does not close, none of its holes is one.
     free = [i for i, role in enumerate(given) if role is None and not (ours and style_on(ordered[i][1]) in _BY_PLACE)]
-    at = next(iter((*named, *stated, *_likeliest(free, [path for path, _ in ordered], areas))), None)
+    at = next(iter((*named, *stated, *likeliest(free, [path for path, _ in ordered], areas))), None)
     if at is not None and not named and not stated:
         at = _fullest(_alike(at, free, areas), areas)
     within = None if at is None else areas[at].buffer(JOIN)
@@ -150,13 +130,13 @@ def thin(loops: Sequence[Loop]) -> list[int]:
     outline = next((loop.path for loop in loops if loop.role == "outline"), None)
     small = [i for i, loop in enumerate(loops) if loop.role in ("slot", "other")
              and abs(loop.path.area) <= MOST_CUT * abs(outline.area) and not is_round(loop.path)] if outline is not None else []
-    areas = [_area(loops[i].path) for i in small]
+    areas = [area_of(loops[i].path) for i in small]
     tree = shapely.STRtree(areas)
-    within = tree.query(_area(outline), "contains").tolist() if areas else []
+    within = tree.query(area_of(outline), "contains").tolist() if areas else []
     found = {k for k in within if _is_thin(areas[k])}
-    longest = min(LARGEST_LETTER, max((max(_sides(loops[small[k]].path)) for k in found), default=0.0))
+    longest = min(LARGEST_LETTER, max((max(sides_of(loops[small[k]].path)) for k in found), default=0.0))
     for k in within:
-        if k not in found and max(_sides(loops[small[k]].path)) <= longest:
+        if k not in found and max(sides_of(loops[small[k]].path)) <= longest:
             inner = [areas[j] for j in tree.query(areas[k], "contains_properly").tolist() if j != k]
             if inner and _is_thin(areas[k].difference(shapely.union_all(inner))):
                 found.add(k)
@@ -171,7 +151,7 @@ def _rings(loops: Sequence[Loop]) -> Iterator[int]:
     """The numbers of round loops that lie within or about a hole with the same middle, as bushings, washers and posts are drawn: the
     hole is the smallest that a post goes through, or the smallest of all. Those whose layers tell a depth are drillings of one hole."""
     for stack in stacks([(i, loop) for i, loop in enumerate(loops) if loop.role == "hole" and depth_on(loop.layer) is None]):
-        bore = next((i for i in reversed(stack) if max(_sides(loops[i].path)) >= SMALLEST_BORE), stack[-1])
+        bore = next((i for i in reversed(stack) if max(sides_of(loops[i].path)) >= SMALLEST_BORE), stack[-1])
         yield from (i for i in stack if i != bore)
 
 
@@ -191,8 +171,8 @@ def beside_edge(loops: Sequence[Loop]) -> bool:
     outline = next((loop.path for loop in loops if loop.role == "outline"), None)
     if outline is None:
         return False
-    wood = _area(outline)
-    return any(loop.role == "other" and abs(loop.path.area) > MOST_CUT * wood.area and wood.covers(_area(loop.path)) for loop in loops)
+    wood = area_of(outline)
+    return any(loop.role == "other" and abs(loop.path.area) > MOST_CUT * wood.area and wood.covers(area_of(loop.path)) for loop in loops)
 
 
 def frames(loops: Sequence[Loop]) -> tuple[Path, ...]:
@@ -200,8 +180,15 @@ def frames(loops: Sequence[Loop]) -> tuple[Path, ...]:
     outline = next((loop.path for loop in loops if loop.role == "outline"), None)
     if outline is None:
         return ()
-    inner = _area(outline)
-    return tuple([loop.path for loop in loops if loop.role == "other" and _is_box(loop.path) and _area(loop.path).covers(inner)])
+    inner = area_of(outline)
+    return tuple([loop.path for loop in loops if loop.role == "other" and is_rectangle(loop.path) and area_of(loop.path).covers(inner)])
+
+
+def bodies(loops: Sequence[Loop]) -> tuple[Path, ...]:
+    """Loops larger than the outline that are no rectangles and wider than any head, taken for bodies and boards."""
+    outline = next((loop.path for loop in loops if loop.role == "outline"), None)
+    return tuple([loop.path for loop in loops if loop.role == "other" and outline is not None and abs(loop.path.area) > abs(outline.area)
+                  and is_wide(loop.path) and not is_rectangle(loop.path)])
 
 
 def heads(loops: Sequence[Loop]) -> list[int]:
@@ -211,7 +198,7 @@ def heads(loops: Sequence[Loop]) -> list[int]:
     if at is None:
         return []
     free = [i for i, loop in enumerate(loops) if i == at or loop.role == "other"]
-    return _alike(at, free, [_area(loop.path) for loop in loops])
+    return _alike(at, free, [area_of(loop.path) for loop in loops])
 
 
 def heads_told(loops: Sequence[Loop]) -> str | None:
@@ -247,63 +234,15 @@ def _fullest(those: Sequence[int], areas: Sequence[BaseGeometry]) -> int:
     return max(those, key=lambda i: len(inside.query(areas[i], "contains")))
 
 
-def outline_sides(paths: Sequence[Path], scale: float) -> tuple[float, float]:
-    """Width and height (mm) of what would be the outline among closed paths, were they `scale` times as large as they are in mm."""
-    ordered = sorted(paths, key=lambda path: -abs(path.area))
-    plain = not _is_box(ordered[0]) and not is_slim(_sides(ordered[0]))
-    found = (0,) if plain else _likeliest(range(len(ordered)), ordered, [_area(path) for path in ordered], scale)
-    return _scaled(ordered[found[0]], scale)
-
-
-def _likeliest(candidates: Sequence[int], paths: Sequence[Path], areas: Sequence[BaseGeometry], scale: float = 1.0) -> Sequence[int]:
-    """Candidates for the outline, the likeliest first: the largest, unless that is a sheet's frame about something that may be a head,
-    a blank that is mostly covered by one, or a fretboard beside it.
-
-    `scale`: mm for each that the paths measure.
-    """
-    shaped = [j for j in candidates if not _is_box(paths[j]) and may_be_cut(_scaled(paths[j], scale))]
-    for i in candidates[:MOST_FRAMES] if shaped else ():
-        size = _scaled(paths[i], scale)
-        least = 0.0 if _is_frame(paths[i], scale) else BLANK * areas[i].area if _is_box(paths[i]) else math.inf
-        board = is_slim(size) and max(size) >= SHORTEST_BOARD and neck_of(paths[i].mapped(stretch(scale))) is None
-        if least == math.inf and not board:
-            break
-        heads = [j for j in shaped if j != i and (areas[j].area >= least if areas[i].covers(areas[j]) else board and not is_slim(_scaled(paths[j], scale)))]
-        if heads:
-            return heads
-    return candidates
-
-
-def _scaled(path: Path, scale: float) -> tuple[float, float]:
-    wide, high = _sides(path)
-    return wide * scale, high * scale
-
-
-def _sides(path: Path) -> tuple[float, float]:
-    x0, y0, x1, y1 = path.box
-    return x1 - x0, y1 - y0
-
-
 def _middle(path: Path) -> Vec2:
     x0, y0, x1, y1 = path.box
     return (x0 + x1) / 2, (y0 + y1) / 2
 
 
-def _is_box(path: Path) -> bool:
-    """Whether a closed path fills the box about it."""
-    wide, high = _sides(path)
-    return abs(abs(path.area) - wide * high) <= 1e-3 * wide * high
-
-
 def _is_plate(path: Path) -> bool:
     """Whether a closed path is as short and as wide as the plate of a tuner."""
-    short, long = sorted(_sides(path))
+    short, long = sorted(sides_of(path))
     return long <= LONGEST_PLATE and long < 2 * short
-
-
-def _is_frame(path: Path, scale: float = 1.0) -> bool:
-    """Whether a closed path is an upright rectangle too wide for a head; `scale` as of `_likeliest`."""
-    return min(_scaled(path, scale)) >= WIDEST and _is_box(path)
 
 
 def _given(path: Path, layer: str, ours: bool) -> str | None:
@@ -318,25 +257,7 @@ def _given(path: Path, layer: str, ours: bool) -> str | None:
     return style if style in ("outline", "slot") else "other"
 
 
-def _area(path: Path) -> BaseGeometry:
-    """What a loop covers; of one that is nowhere wider than its chords stray, the line along it."""
-    points = path.flatten(4 * FLAT)
-    points = points[:-1] if len(points) > 1 and np.array_equal(points[0], points[-1]) else points
-    return Polygon(points) if len(points) > 2 else LineString(points[[0, -1]])
-
-
 def is_hole(path: Path) -> bool:
     """Whether a closed path is round and at most LARGEST_HOLE across."""
     x0, y0, x1, y1 = path.box
     return max(x1 - x0, y1 - y0) <= LARGEST_HOLE * (1 + ROUND) and is_round(path)
-
-
-def is_round(path: Path) -> bool:
-    """Whether a closed path is a circle but for ROUND of its radius, or twelve chords of one at the least."""
-    x0, y0, x1, y1 = path.box
-    points = path.flatten(max(1e-6, 1e-3 * max(x1 - x0, y1 - y0)))
-    middle = np.array([(x0 + x1) / 2, (y0 + y1) / 2])
-    radii = np.hypot(*(points - middle).T)
-    chords = np.hypot(*((points[1:] + points[:-1]) / 2 - middle).T)
-    mean = float(radii.mean())
-    return bool(mean > 0 and np.abs(radii / mean - 1).max() <= ROUND and np.abs(chords / mean - 1).max() <= COARSE)

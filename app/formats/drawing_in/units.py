@@ -46,8 +46,11 @@ def offered(unit: str) -> tuple[str, ...]:
 HEADSTOCK = (60.0, 350.0)
 """Longest side in mm that a headstock is expected to have (common practice, no source)."""
 
-PLAUSIBLE = (30.0, 600.0)
+PLAUSIBLE = (50.0, 600.0)
 """Longest side in mm outside of which a stated unit is doubted (common practice, no source)."""
+
+NARROWEST = 30.0
+"""mm: nothing that a head is part of is narrower (common practice, no source)."""
 
 NECK = (280.0, 1400.0)
 """Longest side in mm of a neck with its head (common practice, no source)."""
@@ -121,7 +124,8 @@ def guessed(sides: Sides, metric: bool | None, first: tuple[str, ...] = ()) -> U
 def settled(stated: Unit, sides: Sides) -> Unit:
     """What a file states, or what is guessed where that is no size from a head to an instrument and the guess makes one."""
     def sized_like_one(unit: Unit) -> bool:
-        return fits(max(sides(unit.mm)), (PLAUSIBLE[0], INSTRUMENT[1]))
+        size = sides(unit.mm)
+        return min(size) >= NARROWEST and fits(max(size), (PLAUSIBLE[0], INSTRUMENT[1]))
     other = stated if sized_like_one(stated) else guessed(sides, None)
     return replace(other, instead=(stated.name, stated.mm)) if other != stated and sized_like_one(other) else stated
 
@@ -137,7 +141,12 @@ def is_slim(size: tuple[float, float]) -> bool:
 
 def may_be_cut(size: tuple[float, float]) -> bool:
     """Whether something of that size (mm) may be a headstock, or the neck that it is cut from."""
-    return fits(max(size), (HEADSTOCK[0], NECK[1] if is_slim(size) else HEADSTOCK[1]))
+    return min(size) >= NARROWEST and fits(max(size), (HEADSTOCK[0], NECK[1] if is_slim(size) else HEADSTOCK[1]))
+
+
+def plausible(size: tuple[float, float]) -> bool:
+    """Whether a headstock may be of that size (mm), however it lies."""
+    return min(size) >= NARROWEST and fits(max(size), PLAUSIBLE)
 
 
 def fits(mm: float, window: tuple[float, float]) -> bool:
@@ -147,7 +156,7 @@ def fits(mm: float, window: tuple[float, float]) -> bool:
 
 def is_certain(source: str, size: tuple[float, float], neck: bool = False) -> bool:
     """Whether nobody needs to be asked about a unit from there: the maker named it, or it makes a headstock, or the neck of one."""
-    return source == "option" or (source == "file" and (neck or fits(max(size), PLAUSIBLE)))
+    return source == "option" or (source == "file" and (neck or plausible(size)))
 
 
 class UnitQuestion(Struct, frozen=True):
@@ -189,7 +198,7 @@ def refuse_doubtful_unit(read: DrawingRead) -> None:
 
     A guess that makes a plausible size passes: its warning says that it is one. One against what the file states does not.
     """
-    if read.unit_source == "option" or read.unit_certain or (read.instead is None and fits(max(read.size_mm), PLAUSIBLE)):
+    if read.unit_source == "option" or read.unit_certain or (read.instead is None and plausible(read.size_mm)):
         return
     question = unit_question(read)
     assert question is not None

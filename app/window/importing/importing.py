@@ -20,7 +20,7 @@ from shiboken6 import isValid
 
 from app.formats.drawing_in import DrawingRead
 from app.formats.drawing_in.closing import JOINS, read_closing
-from app.formats.drawing_in.units import PLAUSIBLE, fits, sized
+from app.formats.drawing_in.units import plausible, sized
 from app.formats.drawing_in.whole_neck import with_outline
 from app.formats.layer_names import depth_on
 from app.look.alt_letters import Lead
@@ -349,7 +349,7 @@ class ImportDialog(ReadInOrder, QDialog):
             refused.setFocus()
             return
         size = self._read.size_mm
-        if self._read.neck is None and not fits(max(size), PLAUSIBLE) and size != self._doubted:
+        if self._read.neck is None and not plausible(size) and size != self._doubted:
             self._doubted = size
             self._say(say("The outline measures {sized}: no headstock is that size. Choose another unit, or import once more to take "
                           "it all the same.", sized=sized(*size)), "warning")

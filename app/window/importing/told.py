@@ -7,7 +7,7 @@ from app.formats.drawing_in.closing import JOINS
 from app.formats.drawing_in.command import not_closed
 from app.formats.drawing_in.roles import heads_told
 from app.formats.drawing_in.scale_text import scale_told
-from app.formats.drawing_in.units import PLAUSIBLE, fits, sized, unit_question
+from app.formats.drawing_in.units import plausible, sized, unit_question
 from geometry.saying import say
 
 MOST = 8
@@ -27,7 +27,7 @@ def size_told(read: DrawingRead) -> tuple[str, bool]:
         return say("{told} Choose that as its unit if it was drawn so.", told=_scale(read)), True
     if read.neck is not None:
         return say("The outline measures {sized}: that is the whole neck, with its headstock.", sized=size), True
-    if fits(max(read.size_mm), PLAUSIBLE):
+    if plausible(read.size_mm):
         return say("The outline measures {sized}.", sized=size), False
     return say("The outline measures {sized}: no headstock is that size. Look at the unit.", sized=size), True
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 from msgspec import Struct
 
-from app.formats.drawing_in.roles import WIDEST
+from app.formats.drawing_in.likeliest import WIDEST
 from app.formats.picture_in import grey_of
 from app.window.background.waiting import Progress
 from geometry.curves import Path

@@ -85,8 +85,8 @@ ROOTS = {
 @pytest.mark.parametrize("head", ROOTS)
 def test_the_root_gives_the_size_of_a_unit(head):
     (kx, ky), unit, source = ROOTS[head]
-    found = read_svg('<rect width="80" height="160"/>', head)
-    assert found.loops[0].path.area == pytest.approx(80 * 160 * kx * ky, rel=1e-9)
+    found = read_svg('<rect width="160" height="320"/>', head)
+    assert found.loops[0].path.area == pytest.approx(160 * 320 * kx * ky, rel=1e-9)
     assert (found.unit, found.unit_source) == (unit, source)
 
 
