@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable, Iterator, Sequence
 
-import numpy as np
 import shapely
 from msgspec.structs import replace
 from shapely.geometry.base import BaseGeometry
@@ -18,7 +16,7 @@ from geometry.joining.ends import Groups
 from geometry.joining.on_edge import lies_on, nut_edges
 from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET
-from geometry.tolerance import FLAT, JOIN
+from geometry.tolerance import JOIN
 from geometry.vectors import Vec2
 
 LARGEST_HOLE = 20.0
