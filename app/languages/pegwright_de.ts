@@ -13811,17 +13811,17 @@
     </message>
     <message>
         <source>practice</source>
+        <comment>head of a column</comment>
+        <translation>Probe</translation>
+    </message>
+    <message>
+        <source>practice</source>
         <comment>term</comment>
         <translation>Probestück</translation>
     </message>
     <message>
         <source>practice piece</source>
         <translation>Probestück</translation>
-    </message>
-    <message>
-        <source>practice piece</source>
-        <comment>head of a column</comment>
-        <translation>Probe</translation>
     </message>
     <message>
         <source>press and drag to lay a section line</source>
@@ -13916,17 +13916,17 @@
     </message>
     <message>
         <source>real</source>
+        <comment>head of a column</comment>
+        <translation>Echt</translation>
+    </message>
+    <message>
+        <source>real</source>
         <comment>term</comment>
         <translation>echtes Stück</translation>
     </message>
     <message>
         <source>real piece</source>
         <translation>echtes Stück</translation>
-    </message>
-    <message>
-        <source>real piece</source>
-        <comment>head of a column</comment>
-        <translation>Echt</translation>
     </message>
     <message>
         <source>real − practice</source>

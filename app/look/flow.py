@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt
 from PySide6.QtWidgets import QLayout, QLayoutItem, QSizePolicy, QSpacerItem, QWidget, QWidgetItem
 from shiboken6 import isValid
 
 
 class _Held(QWidgetItem):
-    """The place of a widget in a row.
+    """The place of a widget in a row. One that `gives_way` is narrowed, down to so many pixels, where all then stand in one row.
 
     Made here and not by the toolkit: what it makes itself is lost to Python with the first part around the row that
     Python has seen (a scroll area's viewport, say, when Tab walks through the window) and forgets again.
     """
+
+    gives_way: Callable[[], int] | None = None
 
 
 class _Gap(QSpacerItem):
@@ -33,12 +37,18 @@ class Flow(QLayout):
                  gap: int = 6) -> None:
         super().__init__(parent)
         self._items: list[QLayoutItem] = []
+        self._giving = False
+        """whether a widget gives way"""
         self.setContentsMargins(*margins)
         self.setSpacing(gap)
 
-    def addWidget(self, widget: QWidget) -> None:
+    def addWidget(self, widget: QWidget, gives_way: Callable[[], int] | None = None) -> None:
+        """`gives_way` tells the least width of a widget that is narrowed before the row goes on below, pixels."""
         self.addChildWidget(widget)
-        self.addItem(_Held(widget))
+        held = _Held(widget)
+        held.gives_way = gives_way
+        self._giving = self._giving or gives_way is not None
+        self.addItem(held)
 
     # ---- what QLayout asks for -------------------------------------------
     def addItem(self, item: QLayoutItem) -> None:
@@ -120,7 +130,7 @@ class Flow(QLayout):
 
     def _rows(self, room: int) -> list[list[tuple[QLayoutItem, QSize]]]:
         rows: list[list[tuple[QLayoutItem, QSize]]] = []
-        at = room + 1
+        at, over = room + 1, self.sizeHint().width() - self._around(QSize(0, 0)).width() - room if self._giving else 0
         for item in self._living():
             gap = item.spacerItem()
             if gap is None and item.isEmpty():
@@ -128,6 +138,8 @@ class Flow(QLayout):
             if gap is not None and not rows and not gap.expandingDirections():
                 continue
             size = item.sizeHint()
+            if over > 0 and isinstance(item, _Held) and item.gives_way is not None and size.width() - over >= item.gives_way():
+                size = QSize(size.width() - over, size.height())
             if gap is None and size.width() > room:
                 size = QSize(room, item.heightForWidth(room) if item.hasHeightForWidth() else size.height())
             if gap is not None and not rows:

@@ -12,8 +12,9 @@ from app.look.plain import plain
 from app.look.sizes import px
 from geometry.saying import say
 
-NAME = 230
-"""Room for the name of the layout at 100 %, pixels, where the stages leave it no more; the rest is in its tip."""
+NAME, LEAST = 230, 110
+"""Room for the name of the layout at 100 %, pixels, where the stages leave it no more, and where they would else not stand in one
+row; the rest is in its tip and over the window."""
 APART = 16
 """Pixels that a long name leaves free before the stages."""
 UNSAVED = " •"
@@ -58,6 +59,10 @@ class _Name(Elided):
         return self.fontMetrics().horizontalAdvance(UNSAVED)
 
 
+def _least() -> int:
+    return px(LEAST)
+
+
 class StageBar(QWidget):
     """Name of the layout on the left, stages in the middle, unit and history on the right."""
 
@@ -70,7 +75,7 @@ class StageBar(QWidget):
         self._name.setObjectName("name")
         self._group = QButtonGroup(self, exclusive=True)
         row = Flow(self, (18, 8, 14, 8), 4)
-        row.addWidget(self._name)
+        row.addWidget(self._name, gives_way=_least)
         row.add_gap(keeps=APART)
         self._buttons: dict[str, QPushButton] = {}
         for number, stage in enumerate(STAGES, 1):

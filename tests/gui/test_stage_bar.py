@@ -5,7 +5,7 @@ from PySide6.QtWidgets import QPushButton
 
 from app.look.descendants import below
 from app.look.sizes import px
-from app.window.stages import APART, NAME, STAGES, StageBar
+from app.window.stages import APART, LEAST, NAME, STAGES, StageBar
 
 LONG = "Twelve strings for the lady from next door, second try"
 
@@ -47,3 +47,13 @@ def test_a_short_name_leaves_the_stages_in_the_middle_of_what_is_left(bar):
     bar.set_name("Eight", False)
     words, at = laid(bar, bar.layout().sizeHint().width() + 300)
     assert words == "Eight" and at[0] > bar._name.sizeHint().width() + 140
+
+
+def test_a_long_name_gives_way_before_a_stage_goes_to_the_next_row(bar):
+    bar.set_name(LONG, False)
+    whole = bar.layout().sizeHint().width()
+    for less in (1, px(NAME - LEAST)):
+        words, _ = laid(bar, whole - less)
+        assert words.endswith("…") and LONG.startswith(words[:-1])
+    one = bar.layout().heightForWidth(whole)
+    assert bar.layout().heightForWidth(whole - px(NAME)) > one, "but some of it is always read"

@@ -29,8 +29,8 @@ class BookView(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.hours = EntryTable(say("Hours"), (
             Head(say("step")), Head(say("work"), left=True, wide=True), Head(say("planned, min")),
-            Head(say("practice piece", about="head of a column"), TYPED),
-            Head(say("real piece", about="head of a column"), TYPED),
+            Head(say("practice", about="head of a column"), TYPED),
+            Head(say("real", about="head of a column"), TYPED),
             Head(say("real − practice", about="head of a column")), Head(say("timer"), PRESSED, left=True)), self)
         self.hours.setTextElideMode(Qt.TextElideMode.ElideMiddle)  # steps that begin alike end in what they are done to
         self.money = EntryTable(say("Money"), (
