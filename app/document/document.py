@@ -18,9 +18,9 @@ from app.formats.errors import FormatError, Unconfirmed
 from app.formats.reading import Known, unasked
 from app.formats.saving import fingerprint
 from geometry.checks import CheckResult, LiveCheck
-from geometry.edits.pins_along import pins_along
 from geometry.layout import Book, Headstock, feature_ids
 from geometry.layout.names import RESERVED
+from geometry.solids.pins_along import pins_along
 
 if TYPE_CHECKING:
     from app.document.writing import Written

@@ -53,8 +53,8 @@ def tuner_rows(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
 
 def becomes_of(layout: Headstock, pin: str) -> str:
     """What becomes of the hole of a locating pin."""
-    from geometry.edits.pins_along import in_bores
     from geometry.sequence.shape_ops import pins_to_plug  # a start need not wait for it
+    from geometry.solids.pins_along import in_bores
 
     if (bore := in_bores(layout).get(pin)) is not None:
         return say("stands in the bore of {part}, and goes where that goes", part=bore.of)

@@ -31,6 +31,7 @@ from geometry.checks.snags import NOTE
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.solids.frames import frames
+from geometry.solids.pins_along import pins_along
 from geometry.vectors import Vec2
 
 STEPS = (2.0, 1.0, 0.5, 0.2, 0.1)
@@ -77,7 +78,7 @@ def propose_moves(layout: Headstock, aim: Aim | None = None, trials: int = 10_00
     """Move tuners that are not held so that the worst chance improves.
 
     Side tuners slide along their edge, face tuners move in plan, rows by their
-    start and inset, none by more than `farthest` mm; mirrored ones together. `aim` None
+    start and inset, none by more than `farthest` mm; mirrored ones together, and pins with the bores in which they stand. `aim` None
     looks after soundness, or after margins where hardly anything is ever
     spoiled. A move that brings a new snag which is more than a note is not
     made, nor one that worsens what is not simulated (plates, buttons). The
@@ -151,15 +152,16 @@ class _Search:
                snags: dict) -> tuple[Headstock, dict[Key, float], float] | None:
         """The layout with a knob turned, if its score is above the floor and it harms nothing."""
         self._ask()
-        there = knob.turned(layout, by)
+        there = pins_along(layout, knob.turned(layout, by))
+        moved = knob.features | {pin.id for pin, was in zip(there.pins, layout.pins, strict=True) if pin != was}
         try:
             bench = self._bench(there)
         except GeometryError:
             return None
         if [r.drilling.id for r in bench.model.recipes] != self._order:
             return None
-        kept = {key: value for key, value in state.items() if not knob.features.intersection(key[1])}
-        new = kept | self._measured(bench, bench.specs(self._reach, knob.features, self._ask))
+        kept = {key: value for key, value in state.items() if not moved.intersection(key[1])}
+        new = kept | self._measured(bench, bench.specs(self._reach, moved, self._ask))
         gained = _soft_least(new.values())
         if not gained > floor or not _harmless(snags, _graded(self._checker.check(there)), new):
             return None

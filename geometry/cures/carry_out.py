@@ -9,13 +9,13 @@ from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.edits import along_edge, free_from_row, move_features, set_field, slide_tuner
 from geometry.edits.parts import feature, with_feature
-from geometry.edits.pins_along import pins_along
 from geometry.edits.strings import set_post
 from geometry.edits.tuners import tuner_of
 from geometry.errors import GeometryError
 from geometry.layout import OTHER, Headstock, RowPlace, StraightSlot, Tuner
 from geometry.layout.edges import edge
 from geometry.saying import say
+from geometry.solids.pins_along import pins_along
 
 
 def apply_cure(layout: Headstock, snag: Snag) -> Headstock:

@@ -18,12 +18,12 @@ from geometry.curves import Matrix, Path
 from geometry.edits import clipping, hand_cuts, hardware, holes, imported, mirrored, offsetting, picture, string_count, strings
 from geometry.edits import rack as rack_edits
 from geometry.edits.nut_end import end_along_nut
-from geometry.edits.pins_along import pins_along
 from geometry.edits.retainers import add_retainer
 from geometry.layout import EdgePlace, FreePlace, Headstock, Picture, RowPlace, StraightRun, StraightSlot, feature_ids
 from geometry.layout.names import OUTLINE
 from geometry.layout.outline import loop_path
 from geometry.layout.slots import slot_path, straight_path
+from geometry.solids.pins_along import pins_along
 from geometry.strings import runs
 from geometry.strings.sets import SETS
 from geometry.terms import HOLE_THERE, POCKET

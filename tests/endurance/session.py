@@ -30,11 +30,11 @@ from geometry.book import (
     tick_off,
 )
 from geometry.checks import check
-from geometry.edits.pins_along import pins_along
 from geometry.errors import GeometryError
 from geometry.layout import Book, Headstock, Made, Price, Reading, Remark, Shaped, Task
 from geometry.solids import holes
 from geometry.solids.in_wood import bored
+from geometry.solids.pins_along import pins_along
 from tests.endurance.edits import EDITS
 
 Step = tuple[str, float]

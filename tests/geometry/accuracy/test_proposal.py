@@ -10,8 +10,10 @@ from geometry.accuracy.proposal import propose_moves
 from geometry.accuracy.simulation import simulate
 from geometry.cancellation import Stopped, asking
 from geometry.checks import check
+from geometry.edits import set_field
 from geometry.layout import EdgePlace, FreePlace, Headstock, Row, RowPlace, StraightRun, Tuner, validate
 from geometry.solids.frames import frames
+from geometry.solids.pins_along import in_bores, pins_along
 from tests.geometry.accuracy.specimens import FACE, SIDE, crowded, demo, face_head, head, only, rough, sample, side_head
 
 
@@ -87,6 +89,17 @@ def test_it_can_be_stopped() -> None:
 
     with pytest.raises(Stopped):
         propose_moves(crowded(), trials=300, ask=asking(cancelled))
+
+
+def test_a_tuner_takes_the_pin_in_its_bore_along() -> None:
+    """A bore 3 mm from the outline, a pin in it: as without a pin it goes farther in, and the pin with it."""
+    head = sample("three-a-side")
+    near = set_field(head, ("rows", "bass row", "run", "inset"), 9.5)
+    pinned = pins_along(head, near)
+    found, bare = propose_moves(pinned, "within", trials=200), propose_moves(replace(near, pins=()), "within", trials=200)
+    assert found.moves == bare.moves and {id for id, _ in found.moves} >= {"bass 1"}
+    assert in_bores(head).keys() == in_bores(found.layout).keys() == {"nut pin", "tip pin"}
+    assert found.layout.pins[0].at == pytest.approx(frames(found.layout)["bass 1"].origin[:2])
 
 
 def test_free_face_tuners_move_in_plan_and_straight_rows_by_their_start() -> None:

@@ -8,8 +8,8 @@ from geometry.checks import check
 from geometry.checks.moves import Shift
 from geometry.cures import carried_out
 from geometry.edits import mirror_layout, move_features, plan_point, set_field, set_pattern
-from geometry.edits.pins_along import in_bores, pins_along
 from geometry.layout import Pin, Task, Time
+from geometry.solids.pins_along import in_bores, pins_along
 from tests.geometry.edits.heads import LOPSIDED, plain
 
 
