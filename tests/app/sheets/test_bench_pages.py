@@ -166,6 +166,9 @@ def test_what_cannot_be_done_is_said_first():
     said = troubles(made_work)
     assert said[0].startswith("Cannot be done: ") and "The rack has no" in said[0]
     assert len(said) == 7 and said[-1].startswith("And ")
+    own = work("demo")
+    left_out = change(own, order=change(own.order, stuck=(own.ops[0].id, own.ops[3].id)))
+    assert troubles(left_out) == [f"Left out, because they cannot be reached: {own.ops[0].called}, {own.ops[3].called}."] != troubles(own) == []
 
 
 def test_the_order_as_csv():

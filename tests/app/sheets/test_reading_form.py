@@ -63,6 +63,16 @@ def test_screw_pilots_are_asked_for_only_where_they_were_read():
     assert [text for text in told(replace(layout, book=replace(layout.book, readings=taken))) if "screw pilot" in text] == [f"{pilots[0].id} screw pilot"]
 
 
+def test_distances_that_were_read_are_told_as_they_were_taken():
+    layout = demo()
+    one, other = list(drillings(layout))[:2]
+    taken = tuple(Reading(piece=layout.book.piece, drilling=one, other=other, what="distance", how=how, value=12.34, planned=planned)
+                  for how, planned in (("over the walls", 12.0), ("", None)))
+    blocks = reading_blocks(replace(layout, book=replace(layout.book, readings=taken)), 180.0)
+    said = " ".join(mark.text for block in blocks for placed in block.placed for mark in placed.drawing if isinstance(mark, Label))
+    assert f"{one} to {other}, over the walls: 12.34, planned 12" in said and f"{one} to {other}, middle to middle: 12.34" in said
+
+
 def test_lines_to_write_on_stand_with_what_they_are_for_or_nowhere():
     """Four lines of 6.2 mm for distances, on a page that has all room for them, all but a hair, and next to none."""
     blocks = reading_blocks(demo(), 180.0)

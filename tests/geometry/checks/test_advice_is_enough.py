@@ -3,6 +3,7 @@
 import math
 import random
 import re
+import sys
 
 import pytest
 from msgspec.structs import replace
@@ -11,7 +12,22 @@ from geometry.checks import check
 from geometry.cures import settle
 from geometry.cures.advice import advised
 from geometry.edits import set_field, set_slot_width
-from geometry.layout import Button, Ear, EdgePlace, Flat, Margins, Nut, Rack, Ramp, SingleHole, Slot, StraightSlot
+from geometry.layout import (
+    Button,
+    DrawnSlot,
+    Ear,
+    EdgePlace,
+    Flat,
+    Margins,
+    Nut,
+    Rack,
+    Ramp,
+    SingleHole,
+    Slot,
+    StraightSlot,
+    loop_of,
+    slot_path,
+)
 from tests.geometry.checks.cases_strings import _DEEP, _ONE
 from tests.geometry.checks.heads import BIT, FACE, SIDE, bore, bulging, face, head, loop, pattern, side, slot
 from tests.geometry.checks.heads import leaning as leaning_outline
@@ -193,6 +209,19 @@ def test_how_far_a_wall_goes_away_is_told_where_no_move_was_found():
     assert snag.cure.startswith("Move that wall of slot away, or")
     settled = settle(layout, result, snag)
     assert settled.move is None and re.search(r" none does it\..* Move that wall of slot [\d.]+ mm away", settled.cure)
+
+
+def test_a_wall_that_is_drawn_is_moved_far_enough_too(monkeypatch):
+    """The same wall, drawn; and one in so many pieces that no other place of it is tried: then what lacks is told."""
+    def drawn(width):
+        lean = Slot(id="slot", shape=StraightSlot(nut_end=(12.0, 60.0), tip_end=(4.0, 100.0), width=width))
+        return head(tuners=(side("a", 98.0, _DEEP, string="1", winds="treble"),), patterns=(_DEEP,), strings=_ONE, nut=Nut(height=5.0, spread=20.0),
+                    slots=(replace(lean, shape=DrawnSlot(loop=loop_of(slot_path(lean)))),))
+    (snag, match), = told(drawn(12.0), "string-to-wall", r"Move that wall of slot ([\d.]+) mm away")
+    assert 10.9 < snag.lacks <= float(match[1]) < 11.1 and left(drawn(12.0 + 2 * float(match[1])), snag) == []
+    monkeypatch.setattr(sys.modules["geometry.cures.advice"], "_MOST", 3)
+    (snag, match), = told(drawn(12.0), "string-to-wall", r"Move that wall of slot ([\d.]+) mm away, or")
+    assert 0.0 <= float(match[1]) - snag.lacks < 0.1
 
 
 def test_a_drills_point_is_drawn_back_far_enough():
