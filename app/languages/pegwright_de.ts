@@ -9084,8 +9084,8 @@
         <translation>Die Marke liegt auf der Ecke daneben; mit Alt bleibt sie, wo Sie loslassen.</translation>
     </message>
     <message>
-        <source>The mirror image would sit on {tuner}: press elsewhere, or switch Mirrored off.</source>
-        <translation>Das Spiegelbild käme auf {tuner} zu sitzen: woanders drücken oder Gespiegelt ausschalten.</translation>
+        <source>The mirror image would sit on {thing}: press elsewhere, or switch Mirrored off.</source>
+        <translation>Das Spiegelbild käme auf {thing} zu sitzen: woanders drücken oder Gespiegelt ausschalten.</translation>
     </message>
     <message>
         <source>The name leads to no file.</source>
@@ -17160,6 +17160,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{text} dreht sich im Kreis: Grad eingeben, zum Beispiel 14,5.</translation>
     </message>
     <message>
+        <source>{thing} sits here already: press elsewhere, or Esc and press {thing} to move it.</source>
+        <translation>Hier sitzt schon {thing}: woanders drücken, oder Esc, und {thing} zum Verschieben drücken.</translation>
+    </message>
+    <message>
         <source>{tilt} {end} raised</source>
         <translation>{tilt} {end} hoch</translation>
     </message>
@@ -17262,10 +17266,6 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{tuner} (card {card})</source>
         <translation>{tuner} (Karte {card})</translation>
-    </message>
-    <message>
-        <source>{tuner} sits here already: press elsewhere, or Esc and press {tuner} to move it.</source>
-        <translation>Hier sitzt schon {tuner}: woanders drücken, oder Esc, und {tuner} zum Verschieben drücken.</translation>
     </message>
     <message>
         <source>{turned} with the blank turned over</source>

@@ -47,6 +47,15 @@ class _Made(Struct, frozen=True):
                 say("Add {held}", held=self.ids[0]))
 
 
+class _Standing(Struct, frozen=True):
+    """Something that the layout has of the kind that is placed."""
+
+    id: str
+    at: Vec2
+    across: float
+    """mm; of a tuner its post"""
+
+
 def place(layout: Headstock, what: What, options: Options) -> Gesture:
     """Set down one tuner of the chosen hardware, one pin or one hole.
 
@@ -55,11 +64,12 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
     the pointer, or to the mark under it on a folded edge. Of hardware that
     comes as left and right the other edge takes the mirror image. Typed: a place, or
     for a side tuner how far along its edge. Mirrored: its mirror image comes too.
-    A tuner within the post of another is refused.
+    A tuner within the post of another is refused, and so is a pin within a pin, a hole within one as wide.
     """
     if what == "tuner" and not options.pattern:
         raise GeometryError(say("Choose the hardware to place first."))
     side = what == "tuner" and pattern_of(layout, options.pattern).mount == "side"
+    standing = _standing(layout, what)
     snapper = AlongSnapper(layout, options) if side else Snapper(layout, options)
     pointer = yield Shown(layout, readout={"tuner": say("press where the tuner goes"), "pin": say("press where the pin goes"),
                                            "hole": say("press where the hole goes")}[what], follows=True)
@@ -67,12 +77,12 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
     while True:
         try:
             if pointer.kind == "key" and pointer.typed:
-                made = _at_typed(layout, what, options, side, pointer, tidy(pointer.at) if side else
+                made = _at_typed(layout, what, options, standing, side, pointer, tidy(pointer.at) if side else
                                  snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt).point)
                 return Done(made.layout, made.step, made.ids)
             if pointer.kind != "key":
-                made, last = _along(layout, options, snapper, pointer) if side else \
-                    _free(layout, what, options, snapper, pointer)
+                made, last = _along(layout, options, standing, snapper, pointer) if side else \
+                    _free(layout, what, options, standing, snapper, pointer)
             if pointer.kind in ("press", "double"):
                 return Done(made.layout, made.step, made.ids)
         except GeometryError as error:
@@ -80,23 +90,25 @@ def place(layout: Headstock, what: What, options: Options) -> Gesture:
         pointer = yield last
 
 
-def _free(layout: Headstock, what: What, options: Options, snapper: Snapper, pointer: Pointer) -> tuple[_Made, Shown]:
+def _free(layout: Headstock, what: What, options: Options, standing: tuple[_Standing, ...], snapper: Snapper,
+          pointer: Pointer) -> tuple[_Made, Shown]:
     snap = snapper.point(pointer.at, pointer.mm_per_pixel, pointer.alt)
-    made = _added(layout, what, options, snap.point)
+    made = _added(layout, what, options, standing, snap.point)
     near = () if options.mirrored else neighbours.of_point(made.layout, made.ids[0], options.unit, pointer.mm_per_pixel)
     hand = say("hardware mirrored for this edge") if made.turned else ""
     caught = ", ".join(word for word in (snap.words, hand) if word)
     return made, _shown(made, words.place(snap.point, options.unit, layout.nut), caught, (*snap.marks, *near), words.place_takes(snap.point, layout.nut))
 
 
-def _along(layout: Headstock, options: Options, snapper: AlongSnapper, pointer: Pointer) -> tuple[_Made, Shown]:
+def _along(layout: Headstock, options: Options, standing: tuple[_Standing, ...], snapper: AlongSnapper,
+           pointer: Pointer) -> tuple[_Made, Shown]:
     side = strip_at(layout, pointer.at)
     if side is not None:
         along = along_for_mark(layout, side, pointer.at[1], pointer.at[1])
     else:
         side, along = nearest_on_edges(layout.outline, pointer.at)
     stop = snapper.snap(side, along, pointer.mm_per_pixel, pointer.alt)
-    made = _added(layout, "tuner", options, edge(layout.outline, side).seat(stop.along).point)
+    made = _added(layout, "tuner", options, standing, edge(layout.outline, side).seat(stop.along).point)
     id = made.ids[0]
     sits = frame(made.layout, made.layout.tuner(id))
     _, reached = along_edge(made.layout, id)
@@ -105,7 +117,8 @@ def _along(layout: Headstock, options: Options, snapper: AlongSnapper, pointer: 
     return made, _shown(made, readout, stop.words, (*stop.marks, *near), (("along", say("along the edge")),))
 
 
-def _at_typed(layout: Headstock, what: What, options: Options, side: bool, pointer: Pointer, now: Vec2) -> _Made:
+def _at_typed(layout: Headstock, what: What, options: Options, standing: tuple[_Standing, ...], side: bool, pointer: Pointer,
+              now: Vec2) -> _Made:
     text = pointer.typed
     to = typed.point(text, options.unit)
     if to is None and side:
@@ -119,10 +132,10 @@ def _at_typed(layout: Headstock, what: What, options: Options, side: bool, point
         to = run.seat(along).point
     elif to is None:
         to = typed.placed(text, options.unit, None, now)
-    return _added(layout, what, options, to)
+    return _added(layout, what, options, standing, to)
 
 
-def _added(layout: Headstock, what: What, options: Options, at: Vec2) -> _Made:
+def _added(layout: Headstock, what: What, options: Options, standing: tuple[_Standing, ...], at: Vec2) -> _Made:
     pattern = options.pattern
     if what == "tuner":
         handed, pattern = hand_for_edge(layout, pattern, at)
@@ -135,21 +148,29 @@ def _added(layout: Headstock, what: What, options: Options, at: Vec2) -> _Made:
     if options.mirrored and abs(plan_point(made, ids[0])[0]) > ON_CENTRELINE:
         made = mirror_copies(made, ids)
         ids = new_ids(layout, made)
-    if what == "tuner":
-        _refuse_upon_another(layout, made, ids)
+    _refuse_upon_another(standing, made, ids, options.hole_diameter if what == "hole" else None)
     return _Made(made, ids, pattern != options.pattern)
 
 
-def _refuse_upon_another(layout: Headstock, made: Headstock, ids: tuple[str, ...]) -> None:
-    """GeometryError where a new tuner, or its mirror image, stands within the post of one that the layout has."""
+def _standing(layout: Headstock, what: What) -> tuple[_Standing, ...]:
+    """What the layout has of this kind: asked once for the whole gesture, not at each step of the pointer."""
+    if what == "tuner":
+        return tuple(_Standing(one.id, plan_point(layout, one.id), pattern_of(layout, one.pattern).post.diameter) for one in layout.tuners)
+    return tuple(_Standing(one.id, one.at, one.diameter) for one in (layout.pins if what == "pin" else layout.holes))
+
+
+def _refuse_upon_another(standing: tuple[_Standing, ...], made: Headstock, ids: tuple[str, ...], hole: float | None) -> None:
+    """GeometryError where something new, or its mirror image, stands within another of its kind.
+
+    Of a `hole` of that diameter in mm only one as wide counts: a wider and a shallower one at one place are a counterbore.
+    """
     new = [plan_point(made, id) for id in ids]
-    for tuner in layout.tuners:
-        at, reach = plan_point(layout, tuner.id), pattern_of(layout, tuner.pattern).post.diameter / 2
-        upon = [distance(at, point) < reach for point in new]
+    for one in standing:
+        upon = [distance(one.at, point) < one.across / 2 and hole in (None, one.across) for point in new]
         if upon[0]:
-            raise GeometryError(say("{tuner} sits here already: press elsewhere, or Esc and press {tuner} to move it.", tuner=tuner.id))
+            raise GeometryError(say("{thing} sits here already: press elsewhere, or Esc and press {thing} to move it.", thing=one.id))
         if any(upon):
-            raise GeometryError(say("The mirror image would sit on {tuner}: press elsewhere, or switch Mirrored off.", tuner=tuner.id))
+            raise GeometryError(say("The mirror image would sit on {thing}: press elsewhere, or switch Mirrored off.", thing=one.id))
 
 
 def _shown(made: _Made, readout: str, snapped: str, marks: Drawing, takes: tuple[Takes, ...]) -> Shown:

@@ -65,6 +65,27 @@ def test_a_mirror_image_is_not_set_on_another_tuner():
     assert not hand.running.over
 
 
+@pytest.mark.parametrize("what", ["pin", "hole"])
+def test_a_pin_or_hole_is_not_set_on_one_like_it(what):
+    first = placing(plain(), what, hole_diameter=6.0).press(0.2, 120.2)
+    id = first.held[0]
+    hand = placing(first.layout, what, hole_diameter=6.0)
+    assert hand.press(1.0, 121.0).readout == f"{id} sits here already: press elsewhere, or Esc and press {id} to move it."
+    assert not hand.running.over and f"{id} sits here already" in hand.type("0; 120").readout
+    assert hand.press(0.0, 126.0).name.startswith("Add"), "beside it there is room"
+    other = placing(first.layout, "hole", hole_diameter=12.0).press(0.2, 120.2)
+    assert other.layout.holes[-1].at == (0.0, 120.0), "a hole over a pin, or a wider one over a hole, may be meant"
+
+
+def test_what_the_layout_has_is_asked_once_for_all_steps_of_the_pointer(monkeypatch):
+    head, asked = twelve(), []
+    hand = placing(head, "tuner", pattern=FACE)
+    monkeypatch.setattr("app.tools.place.plan_point", lambda layout, id: asked.append(id) or plan_point(layout, id))
+    for step in range(5):
+        hand.move(-20.0 + step, 90.0)
+    assert len(asked) == 5, "the new one, at each step"
+
+
 def test_pins_and_holes():
     pin = placing(plain(), "pin", pin_diameter=5.0).press(0.2, 120.2)
     assert pin.layout.pins[-1].at == (0.0, 120.0) and pin.layout.pins[-1].diameter == 5.0
