@@ -6,7 +6,7 @@ of overlap. Least values lie where a flat end is met squarely, where both axes
 are, along one of the creases (the directions square to one axis), or between
 them. The first two are six directions in closed form; on the creases there is
 one too where the axes are square, else Newton's method finds the least; most of
-what lies between is ruled out by a formula (distance_lunes, distance_square),
+what lies between is ruled out by a formula (distance_lunes),
 and what is not is left to distance_proof, which goes over all directions there
 until none can be better.
 """
@@ -62,7 +62,7 @@ def escapes(a: Cylinders, b: Cylinders) -> tuple[np.ndarray, np.ndarray]:
         best = best[np.searchsorted(row[best], np.unique(row))]
         best = best[found[best] < value[row[best]]]
         value[row[best]], n[:, row[best]] = found[best], ways[:, best]
-    value, n = proved(pairs, value, n, *begin(pairs, ring, around, value, n))
+    value, n = proved(pairs, value, n, *begin(pairs, ring, around, value))
     out = local.e * n[0][:, None] + local.f * n[1][:, None] + local.m * n[2][:, None]
     out /= norms(out)[:, None]
     way = np.where(turned[:, None], -out, out)

@@ -13,9 +13,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from geometry.solids import distance_square
 from geometry.solids.distance_proof import AGREE, Pairs
-from geometry.solids.distance_square import SQUARE
 
 CREASES, AXES = [2, 6, 3, 7], [0, 4, 1, 5]
 """Where on the ring of a pair the creases begin, and the axes."""
@@ -47,25 +45,16 @@ def creases(pairs: Pairs, ring: np.ndarray, around: np.ndarray) -> tuple[np.ndar
     return least, ways
 
 
-def begin(pairs: Pairs, ring: np.ndarray, around: np.ndarray, value: np.ndarray, way: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+def begin(pairs: Pairs, ring: np.ndarray, around: np.ndarray, value: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     """(pair of each (k,), corners (3, 3, k)) of the triangles in which a shift may be AGREE shorter than `value` (n,).
-
-    `value` and its direction `way` (3, n) become better ones where these are come by.
 
     `ring` (3, 8, n), `around` (8, n): the directions in the plane of both axes, and the shifts along them.
     """
-    lunes = _maybe(pairs, around, value)
-    square = pairs.c < SQUARE
-    row = (square & lunes.any(axis=0)).nonzero()[0]
-    lunes &= ~square
-    place, owner = lunes.nonzero()
+    place, owner = _maybe(pairs, around, value).nonzero()
     corners = np.zeros((3, 3, len(owner)))
     corners[2, 0] = 1.0
     corners[:, 1], corners[:, 2] = ring[:, place, owner], ring[:, (place + 1) % 8, owner]
-    if not len(row):
-        return owner, corners
-    more, others = distance_square.begin(pairs, row, value, way)
-    return np.concatenate([owner, more]), np.concatenate([corners, others], axis=2)
+    return owner, corners
 
 
 def _maybe(pairs: Pairs, around: np.ndarray, value: np.ndarray) -> np.ndarray:

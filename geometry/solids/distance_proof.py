@@ -71,7 +71,7 @@ def proved(pairs: Pairs, value: np.ndarray, way: np.ndarray, owner: np.ndarray, 
     value, way, visited = value.copy(), way.copy(), way.copy()
     count = len(value)
     ends = _ends(pairs, owner, corners)
-    start, corners = np.tile(np.arange(len(owner)), 16), cut(corners)
+    start, corners = np.tile(np.arange(len(owner)), 16), _cut(corners)
     first = owner
     for level in range(_LEVELS):
         x, y, z = middle = corners[:, 0] + corners[:, 1] + corners[:, 2]
@@ -89,7 +89,7 @@ def proved(pairs: Pairs, value: np.ndarray, way: np.ndarray, owner: np.ndarray, 
             open_ = open_[np.bincount(owner[open_], minlength=count)[owner[open_]] <= _MOST]
         if not len(open_):
             break
-        start, corners = np.tile(start[open_], 16), cut(corners[:, :, open_])
+        start, corners = np.tile(start[open_], 16), _cut(corners[:, :, open_])
     return value, way
 
 
@@ -126,7 +126,7 @@ def _parts() -> np.ndarray:
 _PARTS = _parts()
 
 
-def cut(corners: np.ndarray) -> np.ndarray:
+def _cut(corners: np.ndarray) -> np.ndarray:
     """The sixteen parts (3, 3, 16 k) of each triangle (3, 3, k), sides cut in four: all first parts, all second, and so on."""
     one, two, three = _CORNERS
     whole = corners[:, 0, None] * one + corners[:, 1, None] * two + corners[:, 2, None] * three
@@ -153,13 +153,13 @@ def _descend(pairs: Pairs, owner: np.ndarray, middle: np.ndarray, here: np.ndarr
     for at, i in zip(order.tolist(), owner[order].tolist(), strict=True):
         if i != seen:
             seen = i
-            found, least = bottom(tuple(pairs.rows[:, i].tolist()), tuple(middle[:, at].tolist()))
+            found, least = _bottom(tuple(pairs.rows[:, i].tolist()), tuple(middle[:, at].tolist()))
             visited[:, i] = least
             if found < value[i]:
                 value[i], way[:, i] = found, least
 
 
-def bottom(row: tuple[float, ...], n: tuple[float, float, float]) -> tuple[float, tuple[float, float, float]]:
+def _bottom(row: tuple[float, ...], n: tuple[float, float, float]) -> tuple[float, tuple[float, float, float]]:
     """The bottom (mm, direction) of the hollow about a direction; never above where it starts."""
     best = _shift(row, n)
     for _ in range(30):
