@@ -2,6 +2,7 @@
 
 import math
 
+import numpy as np
 import pyclipper
 import pytest
 from hypothesis import given, settings
@@ -9,7 +10,7 @@ from hypothesis import strategies as st
 
 from geometry.checks import check
 from geometry.curves.polygons import polygon
-from geometry.layout import Rack, RouterBit, Template
+from geometry.layout import DrawnSlot, Loop, Node, Rack, RouterBit, Slot, Template
 from geometry.layout.slots import slot_path
 from geometry.routing import fit
 from geometry.routing.fit import (
@@ -144,6 +145,19 @@ def test_a_rounded_corner_takes_the_bit_of_its_radius():
     area = polygon(slot_path(rounded))
     assert wood_left(rounded, area, 10.0) is None
     assert wood_left(rounded, area, 12.0).area == pytest.approx((36 - 25) * (4 - math.pi), rel=5e-3)
+
+
+def test_a_corner_of_a_free_curve_takes_the_bit_of_its_sharpest_bend():
+    """Of 200,000 places along the curve, by the derivatives of its polynomials; the other corners are rounder."""
+    quarter, ends = math.tan(math.pi / 8), np.array([(20.0, 20.0), (20.0, 27.0), (18.0, 30.0), (12.0, 30.0)])
+    x, y = (np.poly1d([-a + 3 * b - 3 * c + d, 3 * a - 6 * b + 3 * c, 3 * b - 3 * a, a]) for a, b, c, d in ends.T)
+    t = np.linspace(0.0, 1.0, 200_001)
+    dx, dy, ddx, ddy = x.deriv()(t), y.deriv()(t), x.deriv(2)(t), y.deriv(2)(t)
+    sharpest = ((dx * ddy - dy * ddx) / np.hypot(dx, dy) ** 3).max()
+    assert 4.0 < 1 / sharpest < 7.0
+    nodes = (Node(at=(8.0, 0.0)), Node(at=(12.0, 0.0), bulge=quarter), Node(at=(20.0, 8.0)), Node(at=(20.0, 20.0), handles=((20.0, 27.0), (18.0, 30.0))),
+             Node(at=(12.0, 30.0)), Node(at=(8.0, 30.0), bulge=quarter), Node(at=(0.0, 22.0)), Node(at=(0.0, 8.0), bulge=quarter))
+    assert tightest(Slot(id="r", shape=DrawnSlot(loop=Loop(nodes=nodes)))) == pytest.approx(2 / sharpest, rel=1e-8)
 
 
 def test_a_follower_no_larger_than_its_cutter_spills_nothing():

@@ -66,6 +66,9 @@ def test_wall_above_the_mouth_carries_it_as_far_as_the_margin_asks():
     """From 3 to 8 below the face; the bore begins at 5: 2 mm are left of the 3 that are wanted. From 1 to 6: 4 mm, enough."""
     found = sunk(on_wall(SHORT, "face", 16.0), JOB, [MOUTH])
     assert found.wall == pytest.approx(2.0) and found.deep == 0.0
+    assert sunk_words(found, on_wall(SHORT, "face", 16.0), JOB) == (
+        "Face up, from 0 mm to 16 mm deep: at the mouths of the side bores of tuner only 2 mm of wall are left to rub on, and 3 mm are wanted. "
+        "Plug these bores flush with dowels before.")
     assert sunk(on_wall(SHORT, "face", 14.0), JOB, [MOUTH]) is None
 
 

@@ -13,7 +13,7 @@ from geometry.routing import together
 from geometry.routing.depth import contact
 from geometry.routing.search import plan_outline, plan_slot
 from geometry.routing.together import plan_routing
-from tests.geometry.routing.specimens import BRAD, BUSH, bit, drawn, head, plan, rubbing, straight, with_rack
+from tests.geometry.routing.specimens import BRAD, BUSH, PINS, bit, drawn, head, plan, rubbing, straight, with_rack
 from tests.geometry.sequence.specimens import demo
 from tests.spent import spent
 
@@ -53,6 +53,9 @@ def test_turned_over_when_nothing_reaches_through():
     assert sum(p.takes for p in found.best.passes) == pytest.approx(17)
     assert any("Turn wood and template over on the same two pins" in step for step in found.best.steps)
     assert found.words.endswith("turned over once.")
+    assert [any("needs two locating pins" in text for text in plan(SHORT, pins=pins).best.cautions) for pins in (PINS, PINS[:1])] == [False, True]
+    rubbed = [replace(found.best, passes=tuple(replace(one, rubs_on=on) for one in found.best.passes)) for on in ("template", "wall already cut")]
+    assert [any("A bare shank on the wall burns it" in text for text in one.cautions) for one in rubbed] == [False, True]
 
 
 def test_a_tip_bearing_finishes_from_the_back():

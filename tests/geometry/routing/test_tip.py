@@ -73,6 +73,12 @@ def test_a_bearing_of_another_size_copies_nothing():
     assert isinstance(found, Refusal) and "differ in size" in found.reason
 
 
+def test_a_bearing_lower_than_what_has_to_rub_guides_nothing():
+    found = finish(tip(high=2.5), job(depth=20, thickness=20, **OPEN))
+    assert isinstance(found, Refusal) and "is 2.5 mm high and 3 mm have to rub" in found.reason
+    assert finish(tip(high=3), job(depth=20, thickness=20, **OPEN))[1] == 20
+
+
 def test_how_far_below_the_base_it_is_set():
     """The base rests on the wood: 16 + 5 through it, as many as the refusal above asks for; finishing 14 + 5."""
     assert template_below(tip(), job(**OPEN)).below_base(6.0) == 21
