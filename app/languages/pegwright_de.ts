@@ -1301,7 +1301,7 @@
     </message>
     <message>
         <source>Aside and down: by how much each string bends out of the line of the neck on its way to its post. File its slot that way.</source>
-        <translation>Seitlich und abwärts: um wie viel jede Saite auf dem Weg zu ihrer Welle aus der Richtung des Halses abknickt. Ihre Kerbe in diese Richtung feilen.</translation>
+        <translation>Seitlich und abwärts: wie weit jede Saite zu ihrer Welle hin von der Richtung des Halses abknickt; so ihre Kerbe feilen.</translation>
     </message>
     <message>
         <source>Ask me next time</source>
@@ -1321,7 +1321,7 @@
     </message>
     <message>
         <source>At full size, seen from above, the head away from you: lay it on the nut, end on end, and mark each string, or step every place off from the bass end, so that no error adds up. In {unit}.</source>
-        <translation>In voller Größe, von oben gesehen, die Kopfplatte von Ihnen weg: Ende auf Ende an den Sattel legen und jede Saite anzeichnen, oder jeden Ort vom Bassende aus abtragen, damit sich kein Fehler aufsummiert. In {unit}.</translation>
+        <translation>In voller Größe, von oben, die Kopfplatte von Ihnen weg: Ende auf Ende an den Sattel legen und jede Saite anzeichnen, oder jeden Ort vom Bassende abtragen, dann summiert sich kein Fehler. In {unit}.</translation>
     </message>
     <message>
         <source>At the nut the line runs too flat to be offset.</source>
@@ -2672,8 +2672,8 @@
         <translation>Bohrer</translation>
     </message>
     <message>
-        <source>Drills and bits</source>
-        <translation>Bohrer und Fräser</translation>
+        <source>Drills, bits and machines</source>
+        <translation>Bohrer, Fräser und Maschinen</translation>
     </message>
     <message>
         <source>Duplicate</source>
@@ -9636,10 +9636,6 @@
         <translation>Im Bestand ist kein Bohrer von {diameter} für {hole}: einen eintragen oder ein anderes Maß wählen.</translation>
     </message>
     <message>
-        <source>The rack holds all of it.</source>
-        <translation>Im Bestand ist alles da.</translation>
-    </message>
-    <message>
         <source>The rack holds no brad point or Forstner bit to drill the waste out with: add one.</source>
         <translation>Im Bestand ist kein Zentrierspitz- oder Forstnerbohrer zum Ausbohren: einen eintragen.</translation>
     </message>
@@ -11898,7 +11894,7 @@
     </message>
     <message>
         <source>any flat waste; goes under every through bore</source>
-        <translation>irgendein ebenes Abfallbrett; kommt unter jede durchgehende Bohrung</translation>
+        <translation>ebenes Abfallbrett; kommt unter jede durchgehende Bohrung</translation>
     </message>
     <message>
         <source>arc</source>
@@ -15532,7 +15528,7 @@
     </message>
     <message>
         <source>{diameter} steel or dowel, as long as blank and template are thick together</source>
-        <translation>{diameter} Stahl oder Dübel, so lang wie Rohling und Schablone zusammen dick sind</translation>
+        <translation>{diameter} Stahl oder Dübel, so lang wie Rohling und Schablone dick sind</translation>
     </message>
     <message>
         <source>{diameter} through</source>

@@ -6,7 +6,6 @@ from collections.abc import Container, Sequence
 
 from app.formats.csv_out import Cell
 from app.sheets.lay import TICKED, Block, Column, fitting, heading, natural, space, table
-from app.sheets.lay import words as paragraph
 from app.sheets.lengths import length, unit_words
 from app.sheets.needs import Tool, bits, drills, lacks, pieces, reamers, wares
 from app.sheets.work import Work
@@ -14,6 +13,9 @@ from geometry.drawing.heights import READ
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.terms import term
+
+APART = 3.0
+"""White between two lists, mm."""
 
 
 def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
@@ -25,18 +27,16 @@ def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     blocks += _list((say("piece"), say("no."), say("length"), say("width"), say("thick"), ""),
                     [(p.name, str(p.count), length(p.length, 1), length(p.width, 1), length(p.thickness, 2), p.remark) for p in pieces(layout, work)],
                     room, range(1, 5))
-    blocks += [space(4.0), heading(say("Part list"), width, say("Hardware by its dimensions, in {unit_words}: hold each part "
+    blocks += [space(APART), heading(say("Part list"), width, say("Hardware by its dimensions, in {unit_words}: hold each part "
                                                            "against them before you drill.", unit_words=unit_words()))]
     blocks += _list((say("part"), say("no."), say("dimensions")), [(ware.name, str(ware.count), ware.sizes) for ware in wares(layout)], room, (1,))
     tools = [*drills(layout, work), *reamers(layout), *bits(work)]
     missing = lacks(tools)
-    says = say("Not in the rack: {missing}.", missing=", ".join(missing)) if missing else say("The rack holds all of it.")
-    blocks += [space(4.0), heading(say("Drills and bits"), width, says)]
-    blocks += _list((say("tool"), say("for"), say("rack")), [(tool.name, tool.work, _rack(tool)) for tool in tools], room)
-    others = sorted({op.setup.machine for op in work.steps if op.setup.machine != "bench"})
-    if others:
-        blocks.append(paragraph(say("Machines: {others}.", others=', '.join(term(one) for one in others)), width))
-    return blocks
+    machines = sorted({op.setup.machine for op in work.steps if op.setup.machine != "bench"})
+    says = [say("Not in the rack: {missing}.", missing=", ".join(missing))] if missing else []
+    says += [say("Machines: {others}.", others=", ".join(term(one) for one in machines))] if machines else []
+    blocks += [space(APART), heading(say("Drills, bits and machines"), width, " ".join(says))]
+    return blocks + _list((say("tool"), say("for"), say("rack")), [(tool.name, tool.work, _rack(tool)) for tool in tools], room)
 
 
 def _list(titles: Sequence[str], rows: Sequence[Sequence[str]], room: float, right: Container[int] = ()) -> list[Block]:

@@ -17,7 +17,7 @@ from app.sheets.cover import Entry, Laid, cover
 from app.sheets.furniture import frame_of, furniture, window_corners, window_of
 from app.sheets.hole_pages import hole_blocks
 from app.sheets.lay import Block, apart, flow, space
-from app.sheets.list_pages import list_blocks
+from app.sheets.list_pages import APART, list_blocks
 from app.sheets.nut_blocks import nut_blocks
 from app.sheets.order_pages import order_blocks, order_warning
 from app.sheets.parts import Part, parts, turned
@@ -192,7 +192,7 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
     to_cut = [*side_blocks(layout, wide), *card_blocks(layout, work, made, wide, ask), *router_blocks(layout, work, len(made) + 1, wide)]
     lists, nut = list_blocks(layout, work, wide), nut_blocks(layout, wide)
     at_the_nut = say("Where each string crosses the nut, at full size to lay on it, and as a table.")
-    alone, under = lay(lists), lay([*lists, space(4.0), *nut])
+    alone, under = lay(lists), lay([*lists, space(APART), *nut])
     fits = len(under) == len(alone)  # else the nut has pages of its own
     before = [
         _Section(say("Cut list and parts"), _sentences(
