@@ -22,6 +22,9 @@ BELOW = "side bore"
 LETTER_WIDTH = 0.78
 """Width of a letter in capital heights."""
 
+HANGING, HANGS = 0.3, frozenset("gjpqy")
+"""How far these letters hang below the line that the others stand on, in capital heights."""
+
 
 def words_width(words: str, letter: float) -> float:
     """About how wide words are in letters of that capital height, mm."""
@@ -151,7 +154,8 @@ def _reach(label: Label) -> Box:
     """(min x, min y, max x, max y) in mm of words, level or turned a quarter."""
     wide = words_width(label.text, label.height)
     start = {"left": 0.0, "middle": -wide / 2, "right": -wide}[label.anchor]
+    low = HANGING * label.height if HANGS.intersection(label.text) else 0.0
     x, y = label.at
     if label.angle:
-        return x - label.height, y + start, x, y + start + wide
-    return x + start, y, x + start + wide, y + label.height
+        return x - label.height, y + start, x + low, y + start + wide
+    return x + start, y - low, x + start + wide, y + label.height

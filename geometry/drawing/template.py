@@ -25,7 +25,8 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.lengths import told
 from geometry.saying import say
-from geometry.solids import Hole, frames, holes
+from geometry.solids import Drilling, Hole, frames, holes
+from geometry.solids.pins_along import SAME, in_bores
 from geometry.vectors import Box
 
 LETTER = 2.0
@@ -64,10 +65,10 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
     named += named_pockets(layout)
     marks += _side_seats(layout, named)
     marks += margin_labels(named, around[0] - BESIDE, around[2] + BESIDE, LETTER, around[1], around[3], marks)
-    room = Room(marks)
+    room, bored = Room(marks), in_bores(layout)
     for hole in drilled:
         if hole.drillings[0].role == "locating":
-            marks += room.put(pin_labels(hole))
+            marks += room.put(pin_labels(hole, bored.get(hole.of)))
     return (*marks, *room.put(_grains(outline, around)))
 
 
@@ -78,11 +79,13 @@ def _hole(hole: Hole) -> list[Mark]:
     return [Stroke(straight(d.start[:2], d.end[:2]), "axis", hole.of) for d in hole.drillings if d.role == "post"]
 
 
-def pin_labels(hole: Hole) -> list[list[Label]]:
-    """Where name and diameter of a locating pin may stand: in one line, and in two where there is little room."""
+def pin_labels(hole: Hole, bore: Drilling | None) -> list[list[Label]]:
+    """Where name and diameter of a locating pin may stand: in one line, and in two where there is little room. Of one as wide as the
+    bore that it stands in the name is enough: the bore tells its diameter."""
     pin = hole.drillings[0]
     size = told(pin.diameter)
-    return [choice for lines in ([f"{hole.id}: {size}"], [f"{hole.id}:", size])
+    told_there = bore is not None and abs(bore.diameter - pin.diameter) <= SAME
+    return [choice for lines in (([hole.of], hole.of.split()) if told_there else ([f"{hole.id}: {size}"], [f"{hole.id}:", size]))
             for choice in beside(lines, pin.start[:2], pin.radius + OVERRUN, LEAST, LINE * LEAST, "dimension", hole.of)]
 
 

@@ -21,6 +21,7 @@ from geometry.layout import Headstock, Side
 from geometry.lengths import told, told_down
 from geometry.saying import say
 from geometry.solids import Drilling, Hole, frames, holes
+from geometry.solids.pins_along import in_bores
 from geometry.solids.side import tilt_of
 from geometry.terms import term
 from geometry.tilt_words import tilt_words
@@ -65,8 +66,9 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     marks += room.put([line_names(layout.nut, 0.0, turn, narrow) for narrow in (False, True) for turn in (1, -1)])
     for choices in _back_names(layout):
         marks += room.put(choices)
+    bored = in_bores(layout)
     for hole in sorted(from_face, key=lambda hole: hole.drillings[0].role == "locating"):
-        for choices in (pin_labels(hole),) if hole.drillings[0].role == "locating" else _face_labels(hole):
+        for choices in (pin_labels(hole, bored.get(hole.of)),) if hole.drillings[0].role == "locating" else _face_labels(hole):
             if found := room.put(choices):
                 marks += found
                 break

@@ -114,9 +114,9 @@ def test_no_words_on_an_edge_run_into_the_mark_of_the_next_bore(unit):
 
 
 def test_what_is_said_of_a_pin_keeps_off_what_is_said_of_the_holes_beside_it():
-    """Two string retainers stand beside the nut pin of the bass."""
+    """The pins of the bass stand in two of its bores, as wide as these, which tell their diameter."""
     drawing = wrap_drawing(read(Path("samples/four-string-bass.headstock.json")))
     words = [(label, shapely.box(*drawing_box((label,)))) for label in drawing if isinstance(label, Label)]
-    pins = [(label, room) for label, room in words if "pin: " in label.text]
+    pins = [(label, room) for label, room in words if label.text.endswith(" pin")]
     assert len(pins) == 2
     assert [other.text for label, room in pins for other, taken in words if other is not label and room.intersects(taken)] == []
