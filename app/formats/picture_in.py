@@ -79,11 +79,20 @@ class _Whole(io.BufferedReader):
 
 def grey_of(jpeg: bytes) -> np.ndarray:
     """(height, width) grey levels 0..255 of a kept picture. FormatError when it is damaged."""
+    return _points(jpeg, "L")
+
+
+def colours_of(jpeg: bytes) -> np.ndarray:
+    """(height, width, 3) levels of red, green and blue, 0..255, of a kept picture. FormatError when it is damaged."""
+    return _points(jpeg, "RGB")
+
+
+def _points(jpeg: bytes, mode: str) -> np.ndarray:
     try:
         with Image.open(io.BytesIO(jpeg), formats=("JPEG",)) as opened:
             if opened.width * opened.height > MOST_UNPACKED:
                 raise ValueError("larger than any that is kept")
-            return np.asarray(opened.convert("L"))
+            return np.asarray(opened.convert(mode))
     except (OSError, ValueError, SyntaxError, Image.DecompressionBombError) as error:
         raise FormatError(say("The picture in this layout is damaged: lay it behind the drawing again.")) from error
 

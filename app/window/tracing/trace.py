@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Sequence
+
 import numpy as np
 from msgspec import Struct
 
 from app.formats.drawing_in.likeliest import WIDEST
-from app.formats.picture_in import grey_of
+from app.formats.picture_in import colours_of, grey_of
 from app.window.background.waiting import Progress
 from geometry.curves import Path
 from geometry.errors import GeometryError
 from geometry.layout import Nut
 from geometry.layout.picture import Picture
+from geometry.tracing.colours import alike, parted
 from geometry.tracing.edges_of import edge_about
 from geometry.tracing.edges_of import threshold as threshold_of
 from geometry.tracing.fit import fit
@@ -23,6 +27,12 @@ BESIDE = 3.0
 """mm beyond the ends of the nut up to which what lies behind its line is the neck: shoulders that hang lower stand farther out."""
 AHEAD = (2.0, 8.0)
 """mm before the nut line where the wood of the head is looked at"""
+RINGS = (2.0, 4.0, 6.0, 8.0, 10.0, 12.0)
+"""mm about the place that was pressed at which the colour of the wood is taken: most lie beside a bore that is pressed on"""
+BESIDE_HEAD = (2.0, 4.0, 6.0, 8.0)
+"""mm beside the widest head where the colour of what lies behind it is taken"""
+ALONG = (0, 160, 4)
+"""mm before the nut line: from, to and step of these places"""
 ROWS = 64
 """Rows of a picture that are looked at at a time."""
 
@@ -41,10 +51,10 @@ def propose(picture: Picture, nut: Nut, at: Vec2, level: float | None, tolerance
     Grey level None takes the one that parts the picture best, or what is near the point. GeometryError or
     FormatError with a sentence when there is no such edge.
     """
-    grey = grey_of(picture.jpeg)
+    place = PlaneMap(picture.place)
+    grey = _levels(picture.jpeg, place, nut, at)
     if progress is not None:
         progress.tell(0.02)
-    place = PlaneMap(picture.place)
     widest = WIDEST / place.size_at(at)
     wanted = threshold_of(grey) if level is None else level
     try:
@@ -59,6 +69,22 @@ def propose(picture: Picture, nut: Nut, at: Vec2, level: float | None, tolerance
                None if progress is None else lambda part: progress.tell(0.05 + 0.95 * part))
     path, moved = to_nut(made.path)
     return Proposal(path, made.deviation + moved, wanted)
+
+
+def _levels(jpeg: bytes, place: PlaneMap, nut: Nut, at: Vec2) -> np.ndarray:
+    """The greys of a picture, or the levels by which its colours part the head from what lies beside it where these do better."""
+    colours = colours_of(jpeg)
+    rows, columns = colours.shape[:2]
+    x, y = place(at)
+    wood = [(x + ring * math.cos(k), y + ring * math.sin(k)) for ring in RINGS for k in range(12)]
+    beside = [(side * (WIDEST / 2 + far), nut.at(0.0)[1] + up) for side in (-1, 1) for far in BESIDE_HEAD for up in range(*ALONG)]
+
+    def seen(places: Sequence[Vec2]) -> np.ndarray:
+        there = place.inverse().many(np.array(places))
+        u, v = there[((there >= 0) & (there < (columns, rows))).all(axis=1)].T.astype(int)
+        return colours[v, u].astype(float)
+    levels = parted(colours, alike(seen(wood)), seen(beside))
+    return grey_of(jpeg) if levels is None else levels
 
 
 def _cut(grey: np.ndarray, place: PlaneMap, nut: Nut, level: float) -> np.ndarray:
