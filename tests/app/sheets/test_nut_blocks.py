@@ -70,6 +70,7 @@ def test_on_a_slanted_nut_lines_and_ends_run_as_the_strings_do():
     """The bass end nearer the tip: with that end on the left and the head above, the centreline leans 20 degrees to the left."""
     nut, *lines = strokes(nut_blocks(replace(GUITAR, nut=replace(GUITAR.nut, slant=20.0)), WIDE))
     bass, treble, treble_at_head, bass_at_head = corners(nut)
+    assert treble[0] - bass[0] == pytest.approx(GUITAR.nut.width / math.cos(math.radians(20))), "its length along the slant"
     for low, high in ((bass, bass_at_head), (treble, treble_at_head), *((line.start, line.end) for line in lines)):
         assert math.atan2(high[0] - low[0], high[1] - low[1]) == pytest.approx(math.radians(-20))
 

@@ -64,11 +64,11 @@ def spread(layout: Headstock, kind: str, **of: str):
     return found[0].nominal, found[0].sd
 
 
-def simulated(layout: Headstock, kind: str):
-    """(mean, sd) of the only clearance of a kind, measured in 4,000 trials."""
+def simulated(layout: Headstock, kind: str, between: tuple[str, ...] | None = None):
+    """(mean, sd) of the only clearance of a kind, or between these two, measured in 4,000 trials."""
     bench = bench_of(layout)
     lot = Trials(bench, 4000, 3)
-    spec, = [s for s in bench.specs(lot.reach()) if s.kind == kind]
+    spec, = [s for s in bench.specs(lot.reach()) if s.kind == kind and between in (None, s.between)]
     values = np.concatenate([spec.measure(built) for built in lot.built()])
     return values.mean(), values.std()
 
@@ -95,19 +95,11 @@ def test_cover_over_a_side_bore_by_hand() -> None:
     margins = Margins(side_cover=4.8)
     nominal, sd = spread(side_head(only(mark=0.3), margins=margins), "cover", side="face", of="side")
     assert nominal == pytest.approx(4.8) and sd == pytest.approx(0.15, rel=1e-6)
-    mean, deviation = simulated_cover(side_head(only(tilt_degrees=1.0), margins=margins))
+    mean, deviation = simulated(side_head(only(tilt_degrees=1.0), margins=margins), "cover", ("side", "back"))
     # The nearer end counts, so the least is 4.8 - max(0.1 swing ..): z falls by 40 sin or 10 sin of the lean.
     lean = np.random.default_rng(1).standard_normal(200_000) * math.radians(0.5)
     meant = 4.8 - np.maximum(40 * lean, 10 * lean)
     assert mean == pytest.approx(meant.mean(), abs=0.02) and deviation == pytest.approx(meant.std(), rel=0.05)
-
-
-def simulated_cover(layout: Headstock):
-    bench = bench_of(layout)
-    lot = Trials(bench, 4000, 3)
-    spec = next(s for s in bench.specs(lot.reach()) if s.kind == "cover" and s.between == ("side", "back"))
-    values = np.concatenate([spec.measure(built) for built in lot.built()])
-    return values.mean(), values.std()
 
 
 def test_rail_and_web_by_hand() -> None:

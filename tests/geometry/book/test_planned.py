@@ -29,6 +29,7 @@ def test_the_plan_of_the_book_is_the_estimate_of_the_running_order(work):
     planned = tasks(work.steps, work.counts.changes)
     assert len(planned) == len(work.steps) + 1
     assert planned[-1].operation == CHANGING
+    assert {name for task in planned for name in task.features} <= {part.id for part in (*demo().tuners, *demo().slots, *demo().pins)}
     assert sum(task.planned for task in planned) == pytest.approx(60 * work.counts.hours.total)
 
 

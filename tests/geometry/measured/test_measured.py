@@ -176,7 +176,8 @@ def test_a_plate_goes_on_while_its_holes_are_off_together_and_not_apart():
     pair, = joined(LAYOUT, offs(LAYOUT, wide, "real"))
     assert pair.off == pytest.approx(0.69) and not pair.fits
     slip, gone = reading(a, "distance", 5.1, "over the wood", b.id), replace(reading(a, "distance", 0.1, "over the wood", b.id), drilling="gone.1.1", planned=9.0)
-    assert joined(LAYOUT, offs(LAYOUT, [slip, gone], "real")) == (), "neither says anything of this plate"
+    lost = replace(reading(a, "distance", 0.1, "over the wood", b.id), other="gone.1.1")
+    assert joined(LAYOUT, offs(LAYOUT, [slip, gone, lost], "real")) == (), "none says anything of this plate"
 
 
 @pytest.mark.parametrize(("planned", "typed", "meant"), [

@@ -10,7 +10,7 @@ import shapely
 from app.formats.dxf_out import LAYERS, dxf_bytes, write_dxf
 from app.formats.errors import FormatError
 from geometry.curves import Arc, Line, Path
-from geometry.drawing import STYLES, Label, Stroke
+from geometry.drawing import STYLES, Disc, Label, Stroke
 from geometry.drawing.shapes import chain
 from tests.app.formats.out.specimens import DRAWING, OUTLINE
 
@@ -72,6 +72,8 @@ def test_the_file_says_where_the_drawing_lies(read):
     for low, high in (("$EXTMIN", "$EXTMAX"), ("$LIMMIN", "$LIMMAX")):
         assert point(data, low) == pytest.approx((x0, y0), abs=0.01)
         assert point(data, high) == pytest.approx((x1, y1), abs=0.01)
+    alone = dxf_bytes([Disc((10.0, 20.0), 4.0, "post bore", "t")])
+    assert [point(alone, name) for name in ("$EXTMIN", "$EXTMAX")] == [(6.0, 16.0), (14.0, 24.0)]
 
 
 def test_curves_are_true_entities_on_trade_layers():
