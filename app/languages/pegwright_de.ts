@@ -1892,8 +1892,8 @@
         <translation>Einen Fräser aus dem Bestand wählen.</translation>
     </message>
     <message>
-        <source>Choose a bit of {width} mm or less, or make {opening} {b} mm wide.</source>
-        <translation>Einen Fräser von höchstens {width} mm wählen oder {opening} {b} mm breit machen.</translation>
+        <source>Choose a bit of {width} mm or less, or widen {opening} to {b} mm.</source>
+        <translation>Einen Fräser von höchstens {width} mm wählen oder {opening} auf {b} mm verbreitern.</translation>
     </message>
     <message>
         <source>Choose a follower nearer the cutter's size, or make the tongue wider.</source>
@@ -2572,7 +2572,7 @@
         <translation>{amount} mm weniger tief bohren oder die Arme von {opening} um so viel weiter auseinander zeichnen.</translation>
     </message>
     <message>
-        <source>Drill it {amount} mm less deep, or move {opening} {amount} mm away.</source>
+        <source>Drill it {amount} mm less deep, or move {opening} away by {amount} mm.</source>
         <translation>{amount} mm weniger tief bohren oder {opening} um {amount} mm wegrücken.</translation>
     </message>
     <message>
@@ -2628,11 +2628,11 @@
         <translation>Abfall ausbohren, {slot}: {n} Bohrungen mit {drill}, {how}.</translation>
     </message>
     <message>
-        <source>Drill the {bores} of all {pattern} {by} deeper</source>
+        <source>Drill the {bores} of all {pattern} deeper by {by}</source>
         <translation>{bores} aller {pattern} um {by} tiefer bohren</translation>
     </message>
     <message>
-        <source>Drill the {bores} of all {pattern} {by} less deep</source>
+        <source>Drill the {bores} of all {pattern} less deep by {by}</source>
         <translation>{bores} aller {pattern} um {by} weniger tief bohren</translation>
     </message>
     <message>
@@ -2644,15 +2644,15 @@
         <translation>Bohrer würde wegrutschen</translation>
     </message>
     <message>
-        <source>Drill {item} {by} mm less deep there, or use a drill with a shorter point.</source>
+        <source>Drill {item} less deep by {by} mm there, or use a drill with a shorter point.</source>
         <translation>Bei {item} dort {by} mm weniger tief bohren oder einen Bohrer mit kürzerer Spitze nehmen.</translation>
     </message>
     <message>
-        <source>Drill {what} {by} deeper</source>
+        <source>Drill {what} deeper by {by}</source>
         <translation>{what} um {by} tiefer bohren</translation>
     </message>
     <message>
-        <source>Drill {what} {by} less deep</source>
+        <source>Drill {what} less deep by {by}</source>
         <translation>{what} um {by} weniger tief bohren</translation>
     </message>
     <message>
@@ -4536,16 +4536,16 @@
         <translation>Die Schablone für diesen Plan machen</translation>
     </message>
     <message>
-        <source>Make {ear} {by} mm longer at the {end} end.</source>
+        <source>Make {ear} longer by {by} mm at the {end} end.</source>
         <translation>{ear} um {by} mm länger machen ({end}).</translation>
     </message>
     <message>
-        <source>Make {ear} {measured} mm narrower, or move {item} as much.</source>
-        <translation>{ear} {measured} mm schmaler machen oder {item} um so viel versetzen.</translation>
+        <source>Make {ear} narrower by {measured} mm, or move {item} as much.</source>
+        <translation>{ear} um {measured} mm schmaler machen oder {item} um so viel versetzen.</translation>
     </message>
     <message>
-        <source>Make {ear} {measured} mm wider, or move {item} as much.</source>
-        <translation>{ear} {measured} mm breiter machen oder {item} um so viel versetzen.</translation>
+        <source>Make {ear} wider by {measured} mm, or move {item} as much.</source>
+        <translation>{ear} um {measured} mm breiter machen oder {item} um so viel versetzen.</translation>
     </message>
     <message>
         <source>Make {node} a corner</source>
@@ -4560,11 +4560,11 @@
         <translation>{opening} schmaler oder kürzer machen oder den Umriss dort verbreitern.</translation>
     </message>
     <message>
-        <source>Make {what} {by} narrower</source>
+        <source>Make {what} narrower by {by}</source>
         <translation>{what} um {by} schmaler machen</translation>
     </message>
     <message>
-        <source>Make {what} {by} wider</source>
+        <source>Make {what} wider by {by}</source>
         <translation>{what} um {by} breiter machen</translation>
     </message>
     <message>
@@ -4744,16 +4744,16 @@
         <translation>Bild versetzen</translation>
     </message>
     <message>
-        <source>Move that wall of {opening} away, or give string {string} a post more in line with its place at the nut.</source>
-        <translation>Diese Wand von {opening} wegrücken oder Saite {string} eine Welle geben, die mehr in der Flucht ihres Platzes am Sattel liegt.</translation>
-    </message>
-    <message>
-        <source>Move that wall of {opening} {needed} mm away and lead the string down by a ramp, or give string {string} a post more in line with its place at the nut.</source>
+        <source>Move that wall of {opening} away by {needed} mm and lead the string down by a ramp, or give string {string} a post more in line with its place at the nut.</source>
         <translation>Diese Wand von {opening} um {needed} mm wegrücken und die Saite über eine Rampe hinabführen oder Saite {string} eine Welle geben, die mehr in der Flucht ihres Platzes am Sattel liegt.</translation>
     </message>
     <message>
-        <source>Move that wall of {opening} {needed} mm away, or give string {string} a post more in line with its place at the nut.</source>
+        <source>Move that wall of {opening} away by {needed} mm, or give string {string} a post more in line with its place at the nut.</source>
         <translation>Diese Wand von {opening} um {needed} mm wegrücken oder Saite {string} eine Welle geben, die mehr in der Flucht ihres Platzes am Sattel liegt.</translation>
+    </message>
+    <message>
+        <source>Move that wall of {opening} away, or give string {string} a post more in line with its place at the nut.</source>
+        <translation>Diese Wand von {opening} wegrücken oder Saite {string} eine Welle geben, die mehr in der Flucht ihres Platzes am Sattel liegt.</translation>
     </message>
     <message>
         <source>Move the border between the drawing and the panel.</source>
@@ -4768,7 +4768,7 @@
         <translation>Die Grenze in die andere Richtung versetzen.</translation>
     </message>
     <message>
-        <source>Move the inner wall of {own} {lacking} mm away, or drill {length} mm deeper, into that wall: there the bore gives the post's end its room.</source>
+        <source>Move the inner wall of {own} away by {lacking} mm, or drill {length} mm deeper, into that wall: there the bore gives the post's end its room.</source>
         <translation>Die Innenwand von {own} um {lacking} mm wegrücken oder {length} mm tiefer bohren, in diese Wand hinein: dort gibt die Bohrung dem Ende der Welle Platz.</translation>
     </message>
     <message>
@@ -4800,19 +4800,19 @@
         <translation>Den Passstift versetzen oder die Passstifte neu vorschlagen lassen.</translation>
     </message>
     <message>
-        <source>Move the row {what} {by} to the bass side</source>
+        <source>Move the row {what} by {by} to the bass side</source>
         <translation>Die Reihe {what} um {by} zur Bassseite versetzen</translation>
     </message>
     <message>
-        <source>Move the row {what} {by} to the nut</source>
+        <source>Move the row {what} by {by} to the nut</source>
         <translation>Die Reihe {what} um {by} zum Sattel versetzen</translation>
     </message>
     <message>
-        <source>Move the row {what} {by} to the tip</source>
+        <source>Move the row {what} by {by} to the tip</source>
         <translation>Die Reihe {what} um {by} zur Spitze versetzen</translation>
     </message>
     <message>
-        <source>Move the row {what} {by} to the treble side</source>
+        <source>Move the row {what} by {by} to the treble side</source>
         <translation>Die Reihe {what} um {by} zur Diskantseite versetzen</translation>
     </message>
     <message>
@@ -4832,11 +4832,11 @@
         <translation>{id} versetzen</translation>
     </message>
     <message>
-        <source>Move {item} {away} mm along the head, or glue a veneer over the joint.</source>
+        <source>Move {item} by {away} mm along the head, or glue a veneer over the joint.</source>
         <translation>{item} um {away} mm längs der Kopfplatte verschieben, oder ein Furnier über die Schäftung leimen.</translation>
     </message>
     <message>
-        <source>Move {item} {by} mm the way its button points, or choose a shaft that much longer.</source>
+        <source>Move {item} by {by} mm the way its button points, or choose a shaft that much longer.</source>
         <translation>{item} um {by} mm dorthin versetzen, wohin der Flügel zeigt, oder einen um so viel längeren Schaft wählen.</translation>
     </message>
     <message>
@@ -4852,19 +4852,19 @@
         <translation>{n} Teile versetzen</translation>
     </message>
     <message>
+        <source>Move {opening} away from {item} by {amount} mm.</source>
+        <translation>{opening} um {amount} mm von {item} wegrücken.</translation>
+    </message>
+    <message>
         <source>Move {opening} inwards, or make it shorter or narrower.</source>
         <translation>{opening} nach innen setzen oder kürzer oder schmaler machen.</translation>
     </message>
     <message>
-        <source>Move {opening} {amount} mm away from {item}.</source>
-        <translation>{opening} um {amount} mm von {item} wegrücken.</translation>
-    </message>
-    <message>
-        <source>Move {own} {lacking} mm inwards, or choose a post with its hole {lacking} mm nearer the seat.</source>
+        <source>Move {own} by {lacking} mm inwards, or choose a post with its hole {lacking} mm nearer the seat.</source>
         <translation>{own} um {lacking} mm nach innen setzen oder eine Welle wählen, deren Loch {lacking} mm näher am Sitz liegt.</translation>
     </message>
     <message>
-        <source>Move {own} {lacking} mm outwards, or choose a post with its hole {lacking} mm deeper.</source>
+        <source>Move {own} by {lacking} mm outwards, or choose a post with its hole {lacking} mm deeper.</source>
         <translation>{own} um {lacking} mm nach außen setzen oder eine Welle wählen, deren Loch {lacking} mm tiefer liegt.</translation>
     </message>
     <message>
@@ -4876,7 +4876,7 @@
         <translation>{title} in der Folge versetzen</translation>
     </message>
     <message>
-        <source>Move {what} {ways}</source>
+        <source>Move {what} by {ways}</source>
         <translation>{what} versetzen: {ways}</translation>
     </message>
     <message>
@@ -6520,20 +6520,24 @@
         <translation>Umriss fräsen, 100 mm</translation>
     </message>
     <message>
-        <source>Rout {opening} {by} mm less deep, or right through.</source>
-        <translation>{opening} {by} mm weniger tief fräsen oder ganz durch.</translation>
+        <source>Rout {opening} less deep by {by} mm, or right through.</source>
+        <translation>{opening} um {by} mm weniger tief fräsen oder ganz durch.</translation>
     </message>
     <message>
         <source>Rout {slots}</source>
         <translation>Fräsen: {slots}</translation>
     </message>
     <message>
-        <source>Rout {slot} {by} mm deeper.</source>
+        <source>Rout {slot} deeper by {by} mm.</source>
         <translation>{slot} um {by} mm tiefer fräsen.</translation>
     </message>
     <message>
         <source>Rout {what}</source>
         <translation>{what} fräsen</translation>
+    </message>
+    <message>
+        <source>Rout {what} deeper by {by}</source>
+        <translation>{what} um {by} tiefer fräsen</translation>
     </message>
     <message>
         <source>Rout {what} from the back</source>
@@ -6544,16 +6548,12 @@
         <translation>{what} von der Vorderseite fräsen</translation>
     </message>
     <message>
+        <source>Rout {what} less deep by {by}</source>
+        <translation>{what} um {by} weniger tief fräsen</translation>
+    </message>
+    <message>
         <source>Rout {what} to its line.</source>
         <translation>{what} bis zur Linie fräsen.</translation>
-    </message>
-    <message>
-        <source>Rout {what} {by} deeper</source>
-        <translation>{what} um {by} tiefer fräsen</translation>
-    </message>
-    <message>
-        <source>Rout {what} {by} less deep</source>
-        <translation>{what} um {by} weniger tief fräsen</translation>
     </message>
     <message>
         <source>Rout, 100 mm and pass</source>
@@ -6880,23 +6880,23 @@
         <translation>Saitensatz</translation>
     </message>
     <message>
-        <source>Set the axis of {item} {amount} mm deeper, or rout {opening} that much less deep.</source>
-        <translation>Die Achse von {item} {amount} mm tiefer setzen oder {opening} um so viel weniger tief fräsen.</translation>
+        <source>Set the axis of {item} deeper by {amount} mm, or rout {opening} that much less deep.</source>
+        <translation>Die Achse von {item} um {amount} mm tiefer setzen oder {opening} um so viel weniger tief fräsen.</translation>
     </message>
     <message>
-        <source>Set the axis of {item} {by} mm deeper.</source>
+        <source>Set the axis of {item} deeper by {by} mm.</source>
         <translation>Die Achse von {item} um {by} mm tiefer setzen.</translation>
     </message>
     <message>
-        <source>Set the axis of {item} {by} mm higher.</source>
+        <source>Set the axis of {item} higher by {by} mm.</source>
         <translation>Die Achse von {item} um {by} mm höher setzen.</translation>
     </message>
     <message>
-        <source>Set the axis of {what} {by} deeper</source>
+        <source>Set the axis of {what} deeper by {by}</source>
         <translation>Die Achse von {what} um {by} tiefer setzen</translation>
     </message>
     <message>
-        <source>Set the axis of {what} {by} higher</source>
+        <source>Set the axis of {what} higher by {by}</source>
         <translation>Die Achse von {what} um {by} höher setzen</translation>
     </message>
     <message>
@@ -6924,11 +6924,11 @@
         <translation>Den Niederhalter höher setzen.</translation>
     </message>
     <message>
-        <source>Set the row {what} {by} farther in from the edge</source>
+        <source>Set the row {what} by {by} farther in from the edge</source>
         <translation>Die Reihe {what} um {by} weiter von der Kante weg setzen</translation>
     </message>
     <message>
-        <source>Set the row {what} {by} nearer to the edge</source>
+        <source>Set the row {what} by {by} nearer to the edge</source>
         <translation>Die Reihe {what} um {by} näher an die Kante setzen</translation>
     </message>
     <message>
@@ -7160,6 +7160,30 @@
         <translation>{item} auf der Kante verschieben, oder {other} zuvor mit Holz verschließen.</translation>
     </message>
     <message>
+        <source>Slide {item} by {amount} mm to the nut, or move {opening} that much to the tip.</source>
+        <translation>{item} um {amount} mm zum Sattel schieben oder {opening} um so viel zur Spitze rücken.</translation>
+    </message>
+    <message>
+        <source>Slide {item} by {amount} mm to the nut, or reshape the outline.</source>
+        <translation>{item} um {amount} mm zum Sattel schieben oder den Umriss ändern.</translation>
+    </message>
+    <message>
+        <source>Slide {item} by {amount} mm to the tip, or move {opening} that much to the nut.</source>
+        <translation>{item} um {amount} mm zur Spitze schieben oder {opening} um so viel zum Sattel rücken.</translation>
+    </message>
+    <message>
+        <source>Slide {item} by {amount} mm to the tip, or reshape the outline.</source>
+        <translation>{item} um {amount} mm zur Spitze schieben oder den Umriss ändern.</translation>
+    </message>
+    <message>
+        <source>Slide {item} by {by} mm to the {end}.</source>
+        <translation>{item} um {by} mm verschieben, Richtung {end}.</translation>
+    </message>
+    <message>
+        <source>Slide {item} by {lacking} mm to the {end}, or lengthen {own} by that.</source>
+        <translation>{item} um {lacking} mm verschieben, Richtung {end}, oder {own} um so viel verlängern.</translation>
+    </message>
+    <message>
         <source>Slide {item} to where nothing of the head stands between its seat and the square edge.</source>
         <translation>{item} dorthin schieben, wo zwischen Sitz und gerader Kante nichts von der Kopfplatte steht.</translation>
     </message>
@@ -7172,35 +7196,11 @@
         <translation>{item} dorthin schieben, wo der Umriss am Rohling entlangläuft.</translation>
     </message>
     <message>
-        <source>Slide {item} {amount} mm to the nut, or move {opening} that much to the tip.</source>
-        <translation>{item} {amount} mm zum Sattel schieben oder {opening} um so viel zur Spitze rücken.</translation>
-    </message>
-    <message>
-        <source>Slide {item} {amount} mm to the nut, or reshape the outline.</source>
-        <translation>{item} {amount} mm zum Sattel schieben oder den Umriss ändern.</translation>
-    </message>
-    <message>
-        <source>Slide {item} {amount} mm to the tip, or move {opening} that much to the nut.</source>
-        <translation>{item} {amount} mm zur Spitze schieben oder {opening} um so viel zum Sattel rücken.</translation>
-    </message>
-    <message>
-        <source>Slide {item} {amount} mm to the tip, or reshape the outline.</source>
-        <translation>{item} {amount} mm zur Spitze schieben oder den Umriss ändern.</translation>
-    </message>
-    <message>
-        <source>Slide {item} {by} mm to the {end}.</source>
-        <translation>{item} um {by} mm verschieben, Richtung {end}.</translation>
-    </message>
-    <message>
-        <source>Slide {item} {lacking} mm to the {end}, or lengthen {own} by that.</source>
-        <translation>{item} um {lacking} mm verschieben, Richtung {end}, oder {own} um so viel verlängern.</translation>
-    </message>
-    <message>
-        <source>Slide {tuner} {by} to the nut</source>
+        <source>Slide {tuner} by {by} to the nut</source>
         <translation>{tuner} um {by} zum Sattel schieben</translation>
     </message>
     <message>
-        <source>Slide {tuner} {by} to the tip</source>
+        <source>Slide {tuner} by {by} to the tip</source>
         <translation>{tuner} um {by} zur Spitze schieben</translation>
     </message>
     <message>
@@ -7356,11 +7356,11 @@
         <translation>Leertaste</translation>
     </message>
     <message>
-        <source>Space {what} {by} closer</source>
+        <source>Space {what} closer by {by}</source>
         <translation>{what} um {by} enger stellen</translation>
     </message>
     <message>
-        <source>Space {what} {by} wider</source>
+        <source>Space {what} wider by {by}</source>
         <translation>{what} um {by} weiter stellen</translation>
     </message>
     <message>
@@ -7480,11 +7480,11 @@
         <translation>Die Uhr starten</translation>
     </message>
     <message>
-        <source>Start {opening} {needed} mm nearer the tip.</source>
+        <source>Start {opening} nearer the tip by {needed} mm.</source>
         <translation>{opening} um {needed} mm näher an der Spitze beginnen.</translation>
     </message>
     <message>
-        <source>Start {opening} {needed} mm nearer to the nut.</source>
+        <source>Start {opening} nearer to the nut by {needed} mm.</source>
         <translation>{opening} um {needed} mm näher am Sattel beginnen.</translation>
     </message>
     <message>
@@ -7829,7 +7829,7 @@
     </message>
     <message>
         <source>String {string} on its way to {tuner} cuts {measured} mm into the wall of {opening}.</source>
-        <translation>Saite {string} schneidet auf dem Weg zu {tuner} {measured} mm in die Wand von {opening}.</translation>
+        <translation>Saite {string} schneidet auf dem Weg zu {tuner} um {measured} mm in die Wand von {opening}.</translation>
     </message>
     <message>
         <source>String {string} on its way to {tuner} passes {a} mm from the post of {item}; {b} mm wanted.</source>
@@ -7845,7 +7845,7 @@
     </message>
     <message>
         <source>String {string} on its way to {tuner} runs {measured} mm into the post of {item}.</source>
-        <translation>Saite {string} läuft auf dem Weg zu {tuner} {measured} mm in die Welle von {item}.</translation>
+        <translation>Saite {string} läuft auf dem Weg zu {tuner} um {measured} mm in die Welle von {item}.</translation>
     </message>
     <message>
         <source>String {string} on its way to {tuner} runs {measured} mm into the screw of the retainer on {hole}.</source>
@@ -7965,7 +7965,7 @@
     </message>
     <message>
         <source>Strings {one} and {two} run {measured} mm into each other on their way to {tuner} and {other}.</source>
-        <translation>Die Saiten {one} und {two} laufen auf dem Weg zu {tuner} und {other} {measured} mm ineinander.</translation>
+        <translation>Die Saiten {one} und {two} laufen auf dem Weg zu {tuner} und {other} um {measured} mm ineinander.</translation>
     </message>
     <message>
         <source>Strings, tuners and blank: a sound layout to go on from.</source>

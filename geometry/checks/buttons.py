@@ -124,7 +124,7 @@ def behind(item: Item, meets: bool, outline: Wall, margins: Margins) -> tuple[Sn
     if not short(measured, needed):
         return ()
     level = item.button[0][2]
-    cure = say("Move {item} {by} mm the way its button points, or choose a shaft that much longer.",
+    cure = say("Move {item} by {by} mm the way its button points, or choose a shaft that much longer.",
                item=item.id, by=tenths(_lacks(item, outline, measured, needed)))
     if measured < 0 and item.pattern.button.stand < item.button[3]:
         return (Snag("button-to-wood", TIGHT, (item.id, OUTLINE), (*where, level), measured, needed,

@@ -68,7 +68,7 @@ def snag(item: Item, drilling: Drilling, ahead: float, other: str, between: tupl
                      "{name} leaves {a} mm of wood to the {other}, to the drill's point; {b} mm wanted.",
                      name=first(name(drilling)), other=other)
     less = _less_deep(drilling, needed - measured, lambda one: not short(gap(one), wanted_then(drilling, needed, wood)))
-    cure = (say("Drill {item} {by} mm less deep there, or use a drill with a shorter point.", item=item.id, by=tenths(less))
+    cure = (say("Drill {item} less deep by {by} mm there, or use a drill with a shorter point.", item=item.id, by=tenths(less))
             if less is not None else
             say("Use a drill with a shorter point, or move {item} farther away.", item=item.id))
     return Snag("drill-point", grade(measured) if OUTLINE in between else TIGHT, between, at_point(drilling, ahead), measured, needed, text,

@@ -69,7 +69,7 @@ def _past(stretches: list[_Stretch], y0: float, y1: float, at: tuple[float, floa
     return Snag("ear-too-short", SPOILS, (ear.id, OUTLINE), (*at, 0.0), -lacks, 0.0,
                 say("The head reaches {measured} mm past the {end} end of {ear}, where there is no wood beside the glue line.",
                     measured=into(-lacks), end=term(end), ear=ear.id),
-                say("Make {ear} {by} mm longer at the {end} end.", ear=ear.id, by=tenths(lacks), end=term(end)))
+                say("Make {ear} longer by {by} mm at the {end} end.", ear=ear.id, by=tenths(lacks), end=term(end)))
 
 
 def _mark(item: Item, ears: tuple[Ear, ...], blank: Blank, margins: Margins) -> tuple[Snag, ...]:
@@ -94,7 +94,7 @@ def _mark(item: Item, ears: tuple[Ear, ...], blank: Blank, margins: Margins) -> 
     text = clearance(measured, needed, "The bore for {item} runs {measured} mm past the {end} end of {ear}: the square edge is not there.",
                      "The bore for {item} leaves {a} mm of {ear} to its {end} end; {b} mm wanted.", item=item.id, end=term(end), ear=ear.id)
     return (Snag("ear-too-short", grade(measured), (item.id, ear.id), bore.mark, measured, needed, text,
-                 say("Make {ear} {by} mm longer at the {end} end.", ear=ear.id, by=tenths(needed - measured), end=term(end))),)
+                 say("Make {ear} longer by {by} mm at the {end} end.", ear=ear.id, by=tenths(needed - measured), end=term(end))),)
 
 
 def _pin(item: Item, ears: tuple[Ear, ...], blank: Blank, margins: Margins) -> tuple[Snag, ...]:

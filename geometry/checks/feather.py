@@ -69,7 +69,7 @@ def _screws(item: Item, blank: Blank, nut: Nut, back: bool, margin: float) -> tu
                          "{a} mm from the {name} to the feather edge of the scarf joint, {b} mm wanted.", name=name(d))
         away = margin - measured
         found.append(Snag("feather-screw", TIGHT, (item.id,), (d.start[0], joint.y(d.start[0], back), d.start[2]), measured, margin, said,
-                          say("Move {item} {away} mm along the head, or glue a veneer over the joint.", item=item.id,
+                          say("Move {item} by {away} mm along the head, or glue a veneer over the joint.", item=item.id,
                               away=tenths(aslant(away, nut.ahead[1]))),
                           push=v.scale(nut.ahead, away if off >= 0 else -away)))
     return tuple(found)

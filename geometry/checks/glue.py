@@ -46,9 +46,9 @@ def _along(item: Item, ear: Ear, blank: Blank) -> tuple[Snag, ...]:
                           measured, 0.0,
                           say("The glue line of {ear} runs {measured} mm inside the {name}.",
                               ear=ear.id, measured=into(measured), name=name(drilling)),
-                          say("Make {ear} {measured} mm wider, or move {item} as much.", ear=ear.id, measured=tenths(-measured), item=item.id)
+                          say("Make {ear} wider by {measured} mm, or move {item} as much.", ear=ear.id, measured=tenths(-measured), item=item.id)
                           if (cx >= x) == (ear.side == "treble") else
-                          say("Make {ear} {measured} mm narrower, or move {item} as much.",
+                          say("Make {ear} narrower by {measured} mm, or move {item} as much.",
                               ear=ear.id, measured=tenths(-measured), item=item.id),
                           push=(-measured if cx >= x else measured, 0.0)))
     return tuple(found)

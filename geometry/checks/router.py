@@ -143,7 +143,7 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
                 say("The {cutter} mm cutter does not pass the neck of {opening}, which is {a} mm wide.",
                     cutter=size(cutter), opening=opening.id, a=a))
         return (Snag("bit-too-wide", SPOILS, (opening.id, TEMPLATE), (where.x, where.y, 0.0), width, cutter, text,
-                     say("Choose a bit of {width} mm or less, or make {opening} {b} mm wide.",
+                     say("Choose a bit of {width} mm or less, or widen {opening} to {b} mm.",
                          width=a, opening=opening.id, b=size(cutter))),)
     if straight:
         return ()

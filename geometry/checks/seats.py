@@ -209,7 +209,7 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
             found.append(Snag("seat-overhang", TIGHT, (item.id, OUTLINE), item.frame.origin, measured, 0.0,
                               say("The plate of {item} runs {measured} mm past the {end} end of the edge.",
                                   item=item.id, measured=into(measured), end=term(end)),
-                              say("Slide {item} {by} mm to the {end}.",
+                              say("Slide {item} by {by} mm to the {end}.",
                                   item=item.id, by=tenths(_slide(along, foot, way, reach, -measured)),
                                   end=term("tip" if end == "nut" else "nut"))))
     rocks = _rocks(item, along)

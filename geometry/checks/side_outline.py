@@ -182,9 +182,9 @@ def _advice(item: Item, way: Vec2 | None, lacking: float) -> str:
     to_tip, back = (0.0, 1.0) if way is None else (v.dot(way, plan(item.frame.u)), -v.dot(way, plan(item.frame.w)))
     amount = tenths(aslant(lacking, abs(to_tip)))
     if to_tip > MOSTLY:
-        return say("Slide {item} {amount} mm to the tip, or reshape the outline.", item=item.id, amount=amount)
+        return say("Slide {item} by {amount} mm to the tip, or reshape the outline.", item=item.id, amount=amount)
     if to_tip < -MOSTLY:
-        return say("Slide {item} {amount} mm to the nut, or reshape the outline.", item=item.id, amount=amount)
+        return say("Slide {item} by {amount} mm to the nut, or reshape the outline.", item=item.id, amount=amount)
     return say("Drill it {needed} mm less deep, choose shorter hardware, or reshape the outline.",
                needed=tenths(aslant(lacking, back) if back > 0 else lacking))
 

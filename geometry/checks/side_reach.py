@@ -73,7 +73,7 @@ def alone(item: Item, openings: tuple[Opening, ...], around: Around) -> tuple[Sn
                           margins.post_wall,
                           say("{own} leaves {a} mm below the post of {item}; {b} mm wanted.",
                               own=first(own.id), a=a, item=item.id, b=b),
-                          say("Rout {slot} {by} mm deeper.",
+                          say("Rout {slot} deeper by {by} mm.",
                               slot=own.id, by=tenths(margins.post_wall - measured))))
     return tuple(found)
 
@@ -144,7 +144,7 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
                      "The post of {item} ends {a} mm before the inner wall of {own}; {b} mm wanted.", item=item.id, own=own.id)
     lacking = margins.post_wall - measured
     return [Snag("post-to-wall", grade(measured), (item.id, own.id), _on(bore, leaves), measured, margins.post_wall,
-                 text, say("Move the inner wall of {own} {lacking} mm away, or drill {length} mm deeper, into that wall: there the bore "
+                 text, say("Move the inner wall of {own} away by {lacking} mm, or drill {length} mm deeper, into that wall: there the bore "
                            "gives the post's end its room.",
                            own=own.id, lacking=tenths(lacking), length=tenths(max(post.length, axis.leaves) - bore.depth)))]
 
@@ -191,9 +191,9 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
         lacking = tenths(aslant(margins.string_hole - measured, squarely))
         found.append(Snag("string-hole", grade(measured), (item.id, own.id), _on(bore, hole), measured,
                           margins.string_hole, text,
-                          say("Move {own} {lacking} mm outwards, or choose a post with its hole {lacking} mm deeper.",
+                          say("Move {own} by {lacking} mm outwards, or choose a post with its hole {lacking} mm deeper.",
                               own=own.id, lacking=lacking) if outer else
-                          say("Move {own} {lacking} mm inwards, or choose a post with its hole {lacking} mm nearer the "
+                          say("Move {own} by {lacking} mm inwards, or choose a post with its hole {lacking} mm nearer the "
                               "seat.",
                               own=own.id, lacking=lacking)))
     if measured < 0:
@@ -211,7 +211,7 @@ def _string(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margi
             return not short(_room(item, there, own, end, margins, around), margins.post_wall)
         lacking = tenths(_slide(margins.post_wall - room, clear))
         found.append(Snag("post-to-slot-end", grade(room), (item.id, own.id), _on(bore, hole), room, margins.post_wall,
-                          text, say("Slide {item} {lacking} mm to the {end}, or lengthen {own} by that.", item=item.id,
+                          text, say("Slide {item} by {lacking} mm to the {end}, or lengthen {own} by that.", item=item.id,
                                     lacking=lacking, end=term("nut" if tip < nut else "tip"), own=own.id)))
     return found
 
@@ -225,7 +225,7 @@ def _hole_by_end(item: Item, own: Opening, where: Vec3, measured: float, to_tip:
     return Snag("string-hole", grade(measured), (item.id, own.id), where, measured, margins.string_hole,
                 say("The string hole of {item} lies {a} mm from the end of {own}; {b} mm wanted.",
                     item=item.id, a=a, own=own.id, b=b),
-                say("Slide {item} {lacking} mm to the {end}, or lengthen {own} by that.", item=item.id,
+                say("Slide {item} by {lacking} mm to the {end}, or lengthen {own} by that.", item=item.id,
                     lacking=tenths(lacking), end=term("nut" if to_tip > 0 else "tip"), own=own.id))
 
 

@@ -66,8 +66,8 @@ def alone(item: Item, around: Around) -> tuple[Snag, ...]:
                               "{name} leaves {a} mm of wood to the {side}; {b} mm wanted.", name=first(name(drilling)), side=term(side)))
             if thickness - 2 * drilling.radius >= 2 * needed - TOUCH:
                 by = tenths(needed - measured)
-                cure = (say("Set the axis of {item} {by} mm deeper.", item=item.id, by=by) if side == FACE else
-                        say("Set the axis of {item} {by} mm higher.", item=item.id, by=by))
+                cure = (say("Set the axis of {item} deeper by {by} mm.", item=item.id, by=by) if side == FACE else
+                        say("Set the axis of {item} higher by {by} mm.", item=item.id, by=by))
             else:
                 cure = say("The wood is too thin: it takes {least} mm for this bore.",
                            least=tenths(2 * (drilling.radius + needed)))
@@ -163,20 +163,20 @@ def _advice(item: Item, drilling: Drilling, opening: Opening, way: Vec2 | None, 
     if opening.there:
         return clear_of(opening.id)
     if way is None and math.isfinite(opening.depth):
-        return say("Set the axis of {item} {amount} mm deeper, or rout {opening} that much less deep.",
+        return say("Set the axis of {item} deeper by {amount} mm, or rout {opening} that much less deep.",
                    item=item.id, amount=tenths(lacking), opening=opening.id)
     to_tip, back = (0.0, 1.0) if way is None else (v.dot(way, plan(item.frame.u)), -v.dot(way, plan(drilling.direction)))
     amount = tenths(aslant(lacking, abs(to_tip)))
     if to_tip > MOSTLY:
-        return say("Slide {item} {amount} mm to the tip, or move {opening} that much to the nut.",
+        return say("Slide {item} by {amount} mm to the tip, or move {opening} that much to the nut.",
                    item=item.id, amount=amount, opening=opening.id)
     if to_tip < -MOSTLY:
-        return say("Slide {item} {amount} mm to the nut, or move {opening} that much to the tip.",
+        return say("Slide {item} by {amount} mm to the nut, or move {opening} that much to the tip.",
                    item=item.id, amount=amount, opening=opening.id)
     if back > 0 and drilling.depth > aslant(lacking, back):
-        return say("Drill it {amount} mm less deep, or move {opening} {amount} mm away.", amount=tenths(aslant(lacking, back)),
+        return say("Drill it {amount} mm less deep, or move {opening} away by {amount} mm.", amount=tenths(aslant(lacking, back)),
                    opening=opening.id)
-    return say("Move {opening} {amount} mm away from {item}.", opening=opening.id, amount=tenths(lacking), item=item.id)
+    return say("Move {opening} away from {item} by {amount} mm.", opening=opening.id, amount=tenths(lacking), item=item.id)
 
 
 def first_on_the_way(drilling: Drilling, reach: float, openings: tuple[Opening, ...]) -> Opening | None:

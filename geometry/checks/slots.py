@@ -88,7 +88,7 @@ def _nut(opening: Opening, margins: Margins, nut: Nut) -> tuple[Snag, ...]:
     text = clearance(measured, needed, "{opening} runs {measured} mm past the nut line.",
                      "{opening} ends {a} mm before the nut line; {b} mm wanted.", opening=first(opening.id))
     return (Snag("slot-to-nut", grade(measured), (opening.id, NUT), (*low, 0.0), measured, needed, text,
-                 say("Start {opening} {needed} mm nearer the tip.",
+                 say("Start {opening} nearer the tip by {needed} mm.",
                      opening=opening.id, needed=tenths(lacks)), push=(0.0, lacks)),)
 
 
@@ -101,7 +101,7 @@ def _floor(opening: Opening, thickness: float, margins: Margins) -> tuple[Snag, 
     place = opening.wall.area.representative_point()
     return (Snag("slot-floor", grade(measured), (opening.id, BACK), (place.x, place.y, thickness), measured, needed,
                  say("{opening} leaves {a} mm of wood below its floor; {b} mm wanted.", opening=first(opening.id), a=a, b=b),
-                 say("Rout {opening} {by} mm less deep, or right through.", opening=opening.id, by=tenths(needed - measured))),)
+                 say("Rout {opening} less deep by {by} mm, or right through.", opening=opening.id, by=tenths(needed - measured))),)
 
 
 def _rail(opening: Opening, outline: Wall, margins: Margins, nut: Nut) -> tuple[Snag, ...]:

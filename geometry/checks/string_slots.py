@@ -134,7 +134,7 @@ def _end(opening: Opening, dives: tuple[Dive, ...], airs: tuple[tuple[Clearance,
         cure = str(error)
     return (Snag("string-to-ramp" if ramped else "string-to-nut-end", TIGHT, (opening.id, worst.run.tuner),
                  above.where, measured, needed, f"{text}.",
-                 cure or say("Start {opening} {needed} mm nearer to the nut.",
+                 cure or say("Start {opening} nearer to the nut by {needed} mm.",
                              opening=opening.id, needed=tenths(needed - measured))),)
 
 
@@ -162,5 +162,5 @@ def _floor(margins: Margins, opening: Opening, one: Dive, item: Item) -> Iterabl
     text = clearance(measured, needed, "String {string} winds {measured} mm into the floor of {opening}.",
                      "String {string} winds {a} mm above the floor of {opening}; {b} mm wanted.", string=one.run.string, opening=opening.id)
     yield Snag("string-to-floor", TIGHT, (item.id, opening.id), (*one.run.post, opening.depth), measured,
-               needed, text, say("Rout {slot} {by} mm deeper.",
+               needed, text, say("Rout {slot} deeper by {by} mm.",
                                  slot=opening.id, by=tenths(needed - measured)))

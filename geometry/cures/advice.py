@@ -40,9 +40,9 @@ def advised(layout: Headstock, snag: Snag) -> str:
     if by is None:
         return say("Give string {string} a post more in line with its place at the nut.", string=string)
     if ramp:
-        return say("Move that wall of {opening} {needed} mm away and lead the string down by a ramp, or give string {string} a post "
+        return say("Move that wall of {opening} away by {needed} mm and lead the string down by a ramp, or give string {string} a post "
                    "more in line with its place at the nut.", opening=of, needed=tenths(by), string=string)
-    return say("Move that wall of {opening} {needed} mm away, or give string {string} a post more in line with "
+    return say("Move that wall of {opening} away by {needed} mm, or give string {string} a post more in line with "
                "its place at the nut.", opening=of, needed=tenths(by), string=string)
 
 

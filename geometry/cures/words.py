@@ -15,7 +15,7 @@ BORES = {"post": "post bores", "counterbore": "counterbores", "clearance": "clea
 
 
 def told(layout: Headstock, move: Move) -> str:
-    """`Move treble face 1 1.2 mm to the tip, out of its row`: what the move does, without a full stop."""
+    """`Move treble face 1 by 1.2 mm to the tip, out of its row`: what the move does, without a full stop."""
     if isinstance(move, Stretch):
         return _longer(move.of, move.by, move.end)
     if isinstance(move, Change):
@@ -27,8 +27,8 @@ def told(layout: Headstock, move: Move) -> str:
         return _wind(layout, layout.tuner(move.of))
     if isinstance(move, Slide):
         words = {"tuner": move.of, "by": _mm(move.by)}
-        said = (say("Slide {tuner} {by} to the tip", **words) if move.by > 0 else
-                say("Slide {tuner} {by} to the nut", **words))
+        said = (say("Slide {tuner} by {by} to the tip", **words) if move.by > 0 else
+                say("Slide {tuner} by {by} to the nut", **words))
         return _row(layout, move.of, said)
     x, y = move.by
     along = (say("{by} to the tip", by=_mm(y)) if y > 0 else say("{by} to the nut", by=_mm(y))) if y else ""
@@ -36,7 +36,7 @@ def told(layout: Headstock, move: Move) -> str:
     ways = [way for size, way in sorted(((abs(y), along), (abs(x), across)), key=lambda part: -part[0]) if size > 0]
     if len(ways) == 2:
         ways = [say("{one} and {two}", one=ways[0], two=ways[1])]
-    return _row(layout, move.of, say("Move {what} {ways}", what=move.of, ways="".join(ways)))
+    return _row(layout, move.of, say("Move {what} by {ways}", what=move.of, ways="".join(ways)))
 
 
 def _longer(what: str, by: float, end: str) -> str:
@@ -65,34 +65,34 @@ def _change(layout: Headstock, move: Change) -> str:
     if group == "rows" and field != "spacing":
         return _whole_row(field, more, words)
     if group == "rows":
-        return say("Space {what} {by} wider", **words) if more else say("Space {what} {by} closer", **words)
+        return say("Space {what} wider by {by}", **words) if more else say("Space {what} closer by {by}", **words)
     if group == "slots" and field != "width":
-        return say("Rout {what} {by} deeper", **words) if more else say("Rout {what} {by} less deep", **words)
+        return say("Rout {what} deeper by {by}", **words) if more else say("Rout {what} less deep by {by}", **words)
     if group == "ears" and field != "width":
         return _longer(move.path[1], abs(move.after - move.before), "tip" if more else "nut")
     if group in ("slots", "ears"):
-        return say("Make {what} {by} wider", **words) if more else say("Make {what} {by} narrower", **words)
+        return say("Make {what} wider by {by}", **words) if more else say("Make {what} narrower by {by}", **words)
     if group == "tuners":
-        said = (say("Set the axis of {what} {by} deeper", **words) if more else
-                say("Set the axis of {what} {by} higher", **words))
+        said = (say("Set the axis of {what} deeper by {by}", **words) if more else
+                say("Set the axis of {what} higher by {by}", **words))
         return _row(layout, move.path[1], said)
     if group == "holes":
-        return say("Drill {what} {by} deeper", **words) if more else say("Drill {what} {by} less deep", **words)
+        return say("Drill {what} deeper by {by}", **words) if more else say("Drill {what} less deep by {by}", **words)
     pattern = layout.pattern(move.path[1])
     words = {"bores": term(BORES[pattern.bores[move.path[3]].role]), "pattern": pattern.id, "by": words["by"]}
-    return (say("Drill the {bores} of all {pattern} {by} deeper", **words) if more else
-            say("Drill the {bores} of all {pattern} {by} less deep", **words))
+    return (say("Drill the {bores} of all {pattern} deeper by {by}", **words) if more else
+            say("Drill the {bores} of all {pattern} less deep by {by}", **words))
 
 
 def _whole_row(field: str | int, more: bool, words: dict) -> str:
     """All of a row: along its edge, across to that, or as a straight one lies (0 across the head, 1 along it)."""
     if field == "inset":
-        return (say("Set the row {what} {by} farther in from the edge", **words) if more else
-                say("Set the row {what} {by} nearer to the edge", **words))
+        return (say("Set the row {what} by {by} farther in from the edge", **words) if more else
+                say("Set the row {what} by {by} nearer to the edge", **words))
     if field == 0:
-        return (say("Move the row {what} {by} to the treble side", **words) if more else
-                say("Move the row {what} {by} to the bass side", **words))
-    return say("Move the row {what} {by} to the tip", **words) if more else say("Move the row {what} {by} to the nut", **words)
+        return (say("Move the row {what} by {by} to the treble side", **words) if more else
+                say("Move the row {what} by {by} to the bass side", **words))
+    return say("Move the row {what} by {by} to the tip", **words) if more else say("Move the row {what} by {by} to the nut", **words)
 
 
 def _row(layout: Headstock, id: str, said: str) -> str:

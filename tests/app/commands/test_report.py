@@ -23,7 +23,7 @@ SPOILING = Snag(
     needed=3.0,
     said="Two bores meet.",
     advice="Choose smaller hardware.",
-    cured="Slide treble 1 3.5 mm to the tip.",
+    cured="Slide treble 1 by 3.5 mm to the tip.",
     move=Slide("treble 1", 3.5),
 )
 NOTE = Snag("skates", "note", ("bass 1",), (0.0, 0.0, 0.0), None, None, "A drill may skate.", "", "deg")
@@ -74,7 +74,7 @@ def test_the_report_has_what_the_command_promises() -> None:
         "needed": 3.0,
         "unit": "mm",
         "text": "Two bores meet.",
-        "cure": "Slide treble 1 3.5 mm to the tip.",
+        "cure": "Slide treble 1 by 3.5 mm to the tip.",
         "move": {"what": "slide", "of": "treble 1", "by": 3.5},
     }
     assert report["snags"][1]["measured"] is None
@@ -107,7 +107,7 @@ def test_the_text_says_how_much_then_what_and_what_cures_it() -> None:
         "1 spoils the work, 0 tight, 1 note.",
         "",
         "spoils the work  Two bores meet.",
-        "                 Cure: Slide treble 1 3.5 mm to the tip.",
+        "                 Cure: Slide treble 1 by 3.5 mm to the tip.",
         "                 Look at x 12.3, y -80.0, z 8.0 mm.",
         "",
         "note             A drill may skate.",

@@ -63,7 +63,7 @@ def test_a_post_in_a_round_end_is_slid_far_enough(kind):
         tuner = pattern("of", "side", bore(surface="seat", depth=24.0), post=(rng.uniform(2.0, 6.0), 25.0, rng.uniform(22.0, 29.0)))
         layout = head(tuners=(side("a", rng.choice((rng.uniform(53.0, 62.0), rng.uniform(138.0, 147.0))), tuner),), patterns=(tuner,),
                       slots=(leaning(rng, 8.0),))
-        for snag, match in told(layout, kind, r"Slide a ([\d.]+) mm to the (tip|nut)"):
+        for snag, match in told(layout, kind, r"Slide a by ([\d.]+) mm to the (tip|nut)"):
             lacks = snag.needed - snag.measured
             if float(match[1]) < 3.9 * lacks:  # else no slide does it
                 done, more = done + 1, more + (float(match[1]) > 1.1 * lacks + 0.1)
@@ -80,7 +80,7 @@ def test_a_bore_beside_a_leaning_slot_is_slid_or_drawn_back_far_enough():
         far = (at[0] + 14 * math.sin(lean), at[1] + 14 * math.cos(lean))
         other = Slot(id="other", shape=StraightSlot(nut_end=at, tip_end=far, width=4.0))
         layout = head(tuners=(side("a", 90.0, tuner),), patterns=(tuner,), slots=(slot(x=5.0), other))
-        for snag, match in told(layout, "screw-to-slot", r"Slide a ([\d.]+) mm to the (tip|nut)"):
+        for snag, match in told(layout, "screw-to-slot", r"Slide a by ([\d.]+) mm to the (tip|nut)"):
             if snag.between == ("a", "other") and snag.measured > 0:
                 done["Slide"] += 1
                 assert left(slid(layout, snag, match), snag) == []
@@ -130,7 +130,7 @@ def test_a_bit_and_a_slot_are_told_so_that_one_enters_the_other():
     bit = replace(BIT, cutter=9.525)
     layout = head(slots=(slot(width=9.46),))
     layout = replace(layout, rack=replace(layout.rack, bits=(bit,)))
-    (_, match), = told(layout, "bit-too-wide", r"a bit of ([\d.]+) mm or less, or make slot ([\d.]+) mm wide")
+    (_, match), = told(layout, "bit-too-wide", r"a bit of ([\d.]+) mm or less, or widen slot to ([\d.]+) mm")
     assert float(match[1]) <= 9.46 and float(match[2]) >= 9.525
 
 
@@ -174,7 +174,7 @@ def test_a_button_behind_any_edge_is_moved_or_its_shaft_lengthened_far_enough():
         tuner = pattern("of", "face", bore(), button=button)
         layout = head(outline=edge_, tuners=(face("a", rng.uniform(15.0, 32.0), rng.uniform(60.0, 120.0), tuner, turn=rng.uniform(-50, 50)),),
                       patterns=(tuner,), margins=Margins(button_gap=rng.uniform(0.0, 6.0)))
-        for snag, match in told(layout, "button-to-wood", r"Move a ([\d.]+) mm the way its button points"):
+        for snag, match in told(layout, "button-to-wood", r"Move a by ([\d.]+) mm the way its button points"):
             done, more = done + 1, more + (float(match[1]) > snag.lacks + 0.2)
             longer = set_field(layout, ("patterns", "of", "button", "reach"), button.reach + float(match[1]))
             assert left(longer, snag) == []
@@ -191,7 +191,7 @@ def test_a_wall_beside_a_string_is_moved_far_enough():
         other = Slot(id="slot", shape=StraightSlot(nut_end=(x, 60.0), tip_end=(x + long * math.tan(lean), 60.0 + long), width=wide))
         layout = head(tuners=(side("a", rng.uniform(70, 60 + long), _DEEP, string="1", winds=rng.choice(("bass", "treble"))),),
                       patterns=(_DEEP,), slots=(other,), strings=_ONE, nut=Nut(height=rng.uniform(1, 10), spread=rng.uniform(1, 60)))
-        for snag, match in told(layout, "string-to-wall", r"Move that wall of slot ([\d.]+) mm away( and lead)?"):
+        for snag, match in told(layout, "string-to-wall", r"Move that wall of slot away by ([\d.]+) mm( and lead)?"):
             wider = set_slot_width(layout, "slot", wide + 2 * float(match[1]))
             ends = [one for one in check(wider).snags if one.kind == "string-to-nut-end"]
             assert left(wider, snag) == [] and bool(ends) >= bool(match[2])
@@ -208,7 +208,7 @@ def test_how_far_a_wall_goes_away_is_told_where_no_move_was_found():
     snag, = [one for one in result.snags if one.kind == "string-to-wall"]
     assert snag.cure.startswith("Move that wall of slot away, or")
     settled = settle(layout, result, snag)
-    assert settled.move is None and re.search(r" none does it\..* Move that wall of slot [\d.]+ mm away", settled.cure)
+    assert settled.move is None and re.search(r" none does it\..* Move that wall of slot away by [\d.]+ mm", settled.cure)
 
 
 def test_a_wall_that_is_drawn_is_moved_far_enough_too(monkeypatch):
@@ -217,10 +217,10 @@ def test_a_wall_that_is_drawn_is_moved_far_enough_too(monkeypatch):
         lean = Slot(id="slot", shape=StraightSlot(nut_end=(12.0, 60.0), tip_end=(4.0, 100.0), width=width))
         return head(tuners=(side("a", 98.0, _DEEP, string="1", winds="treble"),), patterns=(_DEEP,), strings=_ONE, nut=Nut(height=5.0, spread=20.0),
                     slots=(replace(lean, shape=DrawnSlot(loop=loop_of(slot_path(lean)))),))
-    (snag, match), = told(drawn(12.0), "string-to-wall", r"Move that wall of slot ([\d.]+) mm away")
+    (snag, match), = told(drawn(12.0), "string-to-wall", r"Move that wall of slot away by ([\d.]+) mm")
     assert 10.9 < snag.lacks <= float(match[1]) < 11.1 and left(drawn(12.0 + 2 * float(match[1])), snag) == []
     monkeypatch.setattr(sys.modules["geometry.cures.advice"], "_MOST", 3)
-    (snag, match), = told(drawn(12.0), "string-to-wall", r"Move that wall of slot ([\d.]+) mm away, or")
+    (snag, match), = told(drawn(12.0), "string-to-wall", r"Move that wall of slot away by ([\d.]+) mm, or")
     assert 0.0 <= float(match[1]) - snag.lacks < 0.1
 
 
@@ -236,7 +236,7 @@ def test_a_drills_point_is_drawn_back_far_enough():
                           depth=rng.uniform(3.0, 9.0))
         layout = head(tuners=(side("a", 95.0, tuner),), patterns=(tuner,), holes=(hole,), rack=Rack(bits=(BIT,)),
                       slots=(Slot(id="slot", shape=shape, depth=rng.choice((None, 5.0, 7.5))),))
-        for snag, match in told(layout, "drill-point", r"Drill (?:a|h) ([\d.]+) mm less deep there"):
+        for snag, match in told(layout, "drill-point", r"Drill (?:a|h) less deep by ([\d.]+) mm there"):
             by = float(match[1])
             less = (set_field(layout, ("patterns", "of", "bores", 0, "depth"), depth - by) if snag.between[0] == "a" else
                     set_field(layout, ("holes", "h", "depth"), hole.depth - by))
@@ -269,8 +269,8 @@ def test_an_ear_is_made_wider_or_narrower_as_told(edge_, aside):
     line = 50.0 - 14.0
     x = (line if edge_ == "treble" else -line) + aside
     layout = head(ears=(Ear(id="ear", side=edge_, width=14.0, start=20.0, end=160.0),), holes=(SingleHole(id="h", at=(x, 90.0), diameter=6.0),))
-    (snag, match), = told(layout, "glue-line", r"Make ear ([\d.]+) mm (wider|narrower)")
-    width = 14.0 + float(match[1]) * (1 if match[2] == "wider" else -1)
+    (snag, match), = told(layout, "glue-line", r"Make ear (wider|narrower) by ([\d.]+) mm")
+    width = 14.0 + float(match[2]) * (1 if match[1] == "wider" else -1)
     assert left(set_field(layout, ("ears", "ear", "width"), width), snag) == []
 
 
@@ -296,18 +296,18 @@ def test_a_plate_past_the_end_of_a_bent_edge_is_told_by_its_tangent_and_slid_far
     """On an arc of R the end lies R sin(a / R) along the tangent at a seat a mm from it."""
     tuner = pattern("of", "side", bore(surface="seat", depth=24.0), seat=(12.0, 12.0, 8.0))
     layout = head(outline=bulging(radius), tuners=(side("a", along, tuner),), patterns=(tuner,), slots=(slot(),))
-    (snag, match), = told(layout, "seat-overhang", r"Slide a ([\d.]+) mm to the (tip|nut)")
+    (snag, match), = told(layout, "seat-overhang", r"Slide a by ([\d.]+) mm to the (tip|nut)")
     assert snag.measured == pytest.approx(radius * math.sin(along / radius) - 12.0, abs=1e-6) and match[2] == to
     assert left(slid(layout, snag, match), snag) == []
     ends = head(outline=bulging(radius), tuners=(side("a", radius * math.asin(12.0 / radius) + 0.001, tuner),), patterns=(tuner,), slots=(slot(),))
-    assert told(ends, "seat-overhang", r"Slide a ([\d.]+) mm") == []
+    assert told(ends, "seat-overhang", r"Slide a by ([\d.]+) mm") == []
 
 
 def test_a_screw_is_moved_far_enough_from_a_feather_edge_that_lies_askew():
     of = pattern("of", "face", bore(), bore("screw", diameter=2.0, surface="face", at=(0.0, 22.0), depth=9.0))
     layout = head(tuners=(face("a", 0.0, 65.0, of),), patterns=(of,), nut=Nut(pitch=14.0, slant=28.0))
     layout = replace(layout, blank=replace(layout.blank, scarf=90.0))
-    (snag, match), = told(layout, "feather-screw", r"Move a ([\d.]+) mm along")
+    (snag, match), = told(layout, "feather-screw", r"Move a by ([\d.]+) mm along")
     x, y = layout.tuner("a").place.at
     there = set_field(layout, ("tuners", "a", "place", "at"), (x, y + math.copysign(float(match[1]), snag.push[1])))
     assert left(there, snag) == []

@@ -36,7 +36,7 @@ def test_a_point_above_a_side_bore_by_hand() -> None:
     assert told(over_a_side_bore(1.1)) == []
     # As much ahead as there is wood, and 1 mm more: the point is in the bore.
     assert told(sharp(over_a_side_bore(2.0), 3.0, 4.0)) == [pytest.approx(-1.0, abs=1e-3)]
-    assert snag.cure == "Drill jig 0.9 mm less deep there, or use a drill with a shorter point."
+    assert snag.cure == "Drill jig less deep by 0.9 mm there, or use a drill with a shorter point."
     # No hole can be 4 mm less deep than 2.
     deep, = [s for s in check(sharp(over_a_side_bore(2.0), 3.0, 4.0)).snags if s.kind == "drill-point"]
     assert deep.cure == "Use a drill with a shorter point, or move jig farther away."

@@ -74,13 +74,13 @@ def test_the_advice_follows_the_nearest_way_out():
     end = head(tuners=(side("a", 98.0),), patterns=(SIDE,), slots=(slot("slot", x=20.0, nut=106.0),))
     into = head(tuners=(side("a", 90.0, long),), patterns=(long,), slots=(slot("own"), slot("slot", x=-14.0)))
     over = head(tuners=(side("a", 90.0),), patterns=(SIDE,), slots=(slot("slot", depth=6.0),))
-    for layout, said in ((end, "Slide a 4.0 mm to the nut"), (into, "Drill it 10.0 mm less deep"),
-                         (over, "Set the axis of a 4.0 mm deeper")):
+    for layout, said in ((end, "Slide a by 4.0 mm to the nut"), (into, "Drill it 10.0 mm less deep"),
+                         (over, "Set the axis of a deeper by 4.0 mm")):
         snag = next(s for s in check(layout).snags if s.kind == "side-bore-to-slot" and "slot" in s.between)
         assert snag.cure.startswith(said), snag.cure
     # Beside the tip at y = 180 the flank sticks out by 1; at the far edge x = -40 the end does.
     tip, far = head(tuners=(side("a", 178.0),), patterns=(SIDE,)), pattern("far", "side", bore(surface="seat", depth=81.0))
     over = head(tuners=(side("a", 90.0, far),), patterns=(far,))
-    for layout, said in ((tip, "Slide a 5.0 mm to the nut"), (over, "Drill it 5.0 mm less deep")):
+    for layout, said in ((tip, "Slide a by 5.0 mm to the nut"), (over, "Drill it 5.0 mm less deep")):
         snag = next(s for s in check(layout).snags if s.kind == "side-bore-to-outline")
         assert snag.measured == pytest.approx(-1.0) and snag.cure.startswith(said), snag.cure

@@ -27,7 +27,7 @@ def settled(*pins):
 
 def test_one_pin_beside_the_centreline_goes_onto_it():
     layout, snag = settled(PINS[0], pin("tip pin", 1.5, 172.0))
-    assert snag.cure == "Move tip pin 1.5 mm to the bass side."
+    assert snag.cure == "Move tip pin by 1.5 mm to the bass side."
     after = apply_cure(layout, snag)
     assert after.pins == PINS and {s.grade for s in check(after).snags} == {"note"}
 

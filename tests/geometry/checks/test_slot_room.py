@@ -57,7 +57,7 @@ def test_a_string_hole_and_a_flank_in_the_round_end_by_hand() -> None:
     snag, = [s for s in check(layout).snags if s.kind == "string-hole"]
     assert snag.measured == pytest.approx(1.0, abs=1e-9)
     assert snag.text == "The string hole of a lies 1.0 mm from the end of slot; 1.5 mm wanted."
-    assert snag.cure == "Slide a 0.5 mm to the nut, or lengthen slot by that."
+    assert snag.cure == "Slide a by 0.5 mm to the nut, or lengthen slot by that."
 
 
 def test_a_wall_askew_is_measured_square_to_it_by_hand() -> None:
