@@ -136,6 +136,11 @@ def apart(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
     return min(flow(blocks, window), flow(_first_fit(_groups(blocks), window[3] - window[1]), window), key=len)
 
 
+def together(blocks: Sequence[Block]) -> list[Block]:
+    """The same blocks, kept on one page but for white before them; flow() gives up on that where they are higher than a page."""
+    return [replace(one, keep=bool(one.placed)) for one in blocks[:-1]] + list(blocks[-1:])
+
+
 def _first_fit(groups: Sequence[Sequence[Block]], high: float) -> list[Block]:
     """The groups page after page of that height, each on the first with room for it (mm, without its white)."""
     pages: list[list[Block]] = []

@@ -16,7 +16,7 @@ from app.sheets.cards import card_of, cards
 from app.sheets.cover import Entry, Laid, cover
 from app.sheets.furniture import frame_of, furniture, window_corners, window_of
 from app.sheets.hole_pages import hole_blocks
-from app.sheets.lay import Block, apart, flow, space
+from app.sheets.lay import Block, apart, flow, space, together
 from app.sheets.list_pages import APART, list_blocks
 from app.sheets.nut_blocks import nut_blocks
 from app.sheets.order_pages import order_blocks, order_warning
@@ -201,7 +201,7 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
         _Section(say("Running order"), _sentences(
             say("Every step with a box to tick, set-up after set-up."), say("Block heights for the tilts.") if blocks else "",
             say("What the piece looks like after each stretch of steps.") if stages[0] else ""),
-                 min((lay([*order, *pictures]) for pictures in stages), key=len))]
+                 min((lay([*order, *pictures]) for pictures in (*map(together, stages), *stages)), key=len))]
     after = [
         _Section(say("Cards"), say("For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to "
                               "scale. For the router one a slot and one for the outline: bit, template, passes, waste "

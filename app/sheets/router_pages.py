@@ -9,7 +9,7 @@ from msgspec.structs import replace
 from app.formats.letters import text_width
 from app.formats.mark_shapes import drawing_box, mapped
 from app.formats.paper import Placed
-from app.sheets.lay import BAND, TICKED, Block, drawing, of_marks, space, tick, title_band
+from app.sheets.lay import BAND, TICKED, Block, drawing, of_marks, space, tick, title_band, together
 from app.sheets.lay import words as paragraph
 from app.sheets.lengths import card_number, length
 from app.sheets.words import block, numbers
@@ -99,16 +99,11 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
     elif best is not None:
         blocks += _grain(layout, best, width)
     head = _band(say("{title} (continued)", title=title), number, width)
-    return [blocks[0], *(replace(one, head=head.placed, head_height=head.height) for one in _together(blocks)[1:]), space(5.0)]
+    return [blocks[0], *(replace(one, head=head.placed, head_height=head.height) for one in together(blocks)[1:]), space(5.0)]
 
 
 def _band(title: str, number: str, width: float) -> Block:
     return of_marks(title_band(title, number, width), BAND + 2.2, keep=True)
-
-
-def _together(blocks: list[Block]) -> list[Block]:
-    """The same blocks, kept on one page; flow() gives up on that where they are higher than a page."""
-    return [replace(one, keep=True) for one in blocks[:-1]] + [blocks[-1]]
 
 
 def _numbers(work: Work, of: list[str], width: float) -> list[Block]:

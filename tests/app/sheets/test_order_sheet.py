@@ -8,7 +8,7 @@ from app.sheets.order_pages import order_blocks, order_warning, summary
 from app.sheets.stage_pages import stage_blocks
 from geometry.drawing import Label
 from geometry.sequence import moved
-from tests.app.sheets.printed import layout, section
+from tests.app.sheets.printed import layout, made, section
 
 WIDE = 182.0
 """Of the window of an A4 page, mm."""
@@ -77,3 +77,8 @@ def test_every_set_up_at_the_drill_press_tells_of_a_neck_that_is_glued_on():
         assert text.count(says) == ups.count(side) > 0, side
     assert "hangs below the head, 20.8 mm on each 100 mm of it" in text
     assert "the neck hangs" not in words(pages(head, "A4", ()), "Running order")
+
+
+def test_the_stages_stand_on_one_page_where_that_takes_no_more_pages():
+    """On Letter two rows would have room under the block heights, and the third would stand alone."""
+    assert sum("The piece, stage by stage" in words([page], page.title) for page in made("demo", "Letter")) == 1
