@@ -11,6 +11,9 @@ from geometry.layout.headstock import Headstock
 from geometry.layout.names import OUTLINE
 from geometry.layout.tuners import RowPlace
 
+_PIN_HOLE = "pin hole "
+"""How operations begin that drill the hole of a pin, and with it the bore that it is of another of their features."""
+
 
 class Worked(Struct, frozen=True):
     """Ids of what is made of the real piece, ticked off or timed; what is no longer in the layout is among them. The practice piece
@@ -27,7 +30,8 @@ class Worked(Struct, frozen=True):
 def worked(book: Book) -> Worked:
     """What is made of the real piece, by the job book."""
     tasks = _tasks(book)
-    return Worked(frozenset(feature for task in tasks for feature in task.features if _drilling(task, feature)),
+    return Worked(frozenset(feature for task in tasks for feature in task.features
+                            if _drilling(task, feature) or task.operation.startswith(_PIN_HOLE) and drilling_of(task)),
                 frozenset(id for task in tasks for id in (task.features or (OUTLINE,))
                           if (found := _cutting(task, id)) and found[1] != "ramp"),
                 frozenset(id for task in tasks for id in task.features if task.operation == f"glue ear {id}"))

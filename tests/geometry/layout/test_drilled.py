@@ -12,6 +12,7 @@ from geometry.cures.tracks import tracks
 from geometry.edits import set_field
 from geometry.layout import Ear, Row, RowPlace, SingleHole, StraightRun, Task, Time, cut, drilled, staying, staying_rows
 from geometry.sequence import operations
+from tests.geometry.accuracy.specimens import sample
 
 
 def timed(layout, feature, piece="real", minutes=4.0, kind="side bore"):
@@ -31,6 +32,14 @@ def test_only_holes_of_the_real_piece_are_in_the_wood():
     book = replace(layout.book, times=(Time(piece="real", minutes=5.0, task=Task(
         operation=sawn.id, features=tuple(f for f in sawn.features if f != "outline"))),))
     assert drilled(replace(layout, book=book)) == frozenset()
+
+
+def test_the_hole_of_a_pin_in_a_bore_is_that_bore():
+    layout = sample("three-a-side")
+    op = next(op for op in operations(layout) if op.kind == "pin hole" and op.features == ("nut pin", "bass 1"))
+    time = Time(piece="real", task=Task(operation=op.id, title=op.title, features=op.features), minutes=4.0)
+    job = replace(layout, book=replace(layout.book, times=(time,)))
+    assert drilled(job) == {"nut pin", "bass 1"} and staying_rows(job) == {"bass row"}
 
 
 def test_no_proposal_moves_what_is_drilled():
