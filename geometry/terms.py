@@ -37,7 +37,7 @@ TERMS = frozenset({
     "square edge", "over the wood", "over the walls", "over pins",
     # roles of bores, guides of the router, kinds of operations
     "post", "clearance", "pin", "side", "guide bush", "bare shank", "bearing on the shank", "bearing on the tip",
-    "glue scarf", "glue ear", "glue face veneer", "glue back veneer", "mark", "pilot", "edge pilot", "side counterbore", "waste holes", "saw", "rout", "cut outline",
+    "glue scarf", "plug", "glue ear", "glue face veneer", "glue back veneer", "mark", "pilot", "edge pilot", "side counterbore", "waste holes", "saw", "rout", "cut outline",
     "rout outline", "ramp", "flat", "clean up", "finish", "final diameter",
     # grades of snags
     "spoils the work", "tight", "note",

@@ -448,6 +448,10 @@
         <translation>Ein Bohrer verläuft entlang einer Leimfuge, und die Verbindung wird geschwächt.</translation>
     </message>
     <message>
+        <source>A drill wanders where its point or its rim finds no wood, and the cutter tears the rim of an open hole.</source>
+        <translation>Ein Bohrer verläuft, wo Spitze oder Rand kein Holz finden, und der Fräser reißt den Rand eines offenen Lochs aus.</translation>
+    </message>
+    <message>
         <source>A drill's point runs ahead of its full diameter, and takes wood beyond the depth that is asked for.</source>
         <translation>Die Bohrerspitze läuft dem vollen Durchmesser voraus und nimmt Holz unter der verlangten Tiefe weg.</translation>
     </message>
@@ -1978,6 +1982,10 @@
     <message>
         <source>Clamp the head flat and work the edge square to the line with spokeshave, rasp and file.</source>
         <translation>Die Kopfplatte flach einspannen und die Kante mit Schabhobel, Raspel und Feile rechtwinklig auf die Linie arbeiten.</translation>
+    </message>
+    <message>
+        <source>Clean out the old holes and glue in plugs of the same wood that fill them to the bottom, their grain along the head's: {which}. Let them dry and plane them flush. Each is drilled into as wood is.</source>
+        <translation>Die alten Löcher säubern und Stopfen aus demselben Holz einleimen, die sie bis zum Grund füllen, die Maserung längs wie die der Kopfplatte: {which}. Trocknen lassen und bündig hobeln. In jeden wird gebohrt wie in Holz.</translation>
     </message>
     <message>
         <source>Clean up</source>
@@ -3708,8 +3716,8 @@
         <translation>Schon im Rohling, offen oder gefüllt: die Tasche eines Halsstabs, das Bett einer Einlage, ein alter Schlitz. Alles hält Abstand davon, nichts schneidet daran; keine Welle steht darin, und keine Saite geht hinein. Bei einer von der Rückseite bleibt die Tiefe leer: Dann hält alles in jeder Tiefe Abstand.</translation>
     </message>
     <message>
-        <source>In the blank already, open or plugged: everything keeps clear of it, nothing drills it.</source>
-        <translation>Schon im Rohling, offen oder zugestopft: alles hält Abstand davon, nichts bohrt sie.</translation>
+        <source>In the blank already: everything keeps clear of it, nothing drills it. One that is plugged first is wood for all that comes after, as when old tuners give way to others: a step of the order fills it.</source>
+        <translation>Schon im Rohling: alles hält Abstand davon, nichts bohrt es. Eines, das zuerst verschlossen wird, ist für alles Weitere Holz, etwa wenn alte Mechaniken anderen weichen: Ein Schritt der Folge füllt es.</translation>
     </message>
     <message>
         <source>In the real piece</source>
@@ -5972,8 +5980,16 @@
         <translation>Abspielen</translation>
     </message>
     <message>
+        <source>Plug an old hole</source>
+        <translation>Ein altes Loch verschließen</translation>
+    </message>
+    <message>
         <source>Plug the first of the two in the waste before the other is drilled, or move the two farther apart.</source>
         <translation>Die erste der beiden im Abfall zustopfen, bevor die andere gebohrt wird, oder die beiden weiter auseinander rücken.</translation>
+    </message>
+    <message>
+        <source>Plug the old holes</source>
+        <translation>Die alten Löcher verschließen</translation>
     </message>
     <message>
         <source>Plunge</source>
@@ -9376,6 +9392,10 @@
         <translation>Auf den aufgeklebten Bögen (Werkbuch) liegen {names} nicht dort, wo sie jetzt gezeichnet sind.</translation>
     </message>
     <message>
+        <source>The papers would lie over open holes: plugs are planed flush before, and a centre is pricked in wood.</source>
+        <translation>Die Bögen lägen über offenen Löchern: Stopfen werden vorher bündig gehobelt, und eine Mitte wird in Holz gestochen.</translation>
+    </message>
+    <message>
         <source>The part may not go in: try it in scrap first, or enter a drill of that size in the rack.</source>
         <translation>Das Teil geht vielleicht nicht hinein: zuerst in einem Reststück probieren oder einen Bohrer dieser Größe im Bestand eintragen.</translation>
     </message>
@@ -10112,6 +10132,10 @@
         <translation>Das Furnier würde zudecken, was dann schon offen ist, und beim Leimen und Schneiden läge dort nichts unter ihm.</translation>
     </message>
     <message>
+        <source>The veneer would lie over open holes that nothing fills any more.</source>
+        <translation>Das Furnier läge über offenen Löchern, die nichts mehr füllt.</translation>
+    </message>
+    <message>
         <source>The veneers leave less than {least} mm of wood between them (at $.blank.thickness): it is measured from face to back, veneers and all.</source>
         <translation>Die Furniere lassen weniger als {least} mm Holz zwischen sich (bei $.blank.thickness): gemessen wird von der Vorderseite zur Rückseite, mitsamt Furnieren.</translation>
     </message>
@@ -10685,7 +10709,7 @@
     </message>
     <message>
         <source>To have what is still to be done checked against a hole as it came out: draw it so (Tuners stage) and tick its step again (Order stage).</source>
-        <translation>Damit alles, was noch zu tun ist, gegen ein Loch geprüft wird, wie es ausgefallen ist: so zeichnen (Bereich Mechaniken) und seinen Schritt noch einmal abhaken (Bereich Folge).</translation>
+        <translation>Damit alles, was noch zu tun ist, gegen ein Loch geprüft wird, wie es ausgefallen ist: so zeichnen (Bereich „Mechaniken“) und seinen Schritt noch einmal abhaken (Bereich „Folge“).</translation>
     </message>
     <message>
         <source>To look at later: {titles}.</source>
@@ -12424,6 +12448,10 @@
         <translation>durchmesser_mm</translation>
     </message>
     <message>
+        <source>differs</source>
+        <translation>verschieden</translation>
+    </message>
+    <message>
         <source>dimensions</source>
         <translation>Maße</translation>
     </message>
@@ -13023,6 +13051,10 @@
     <message>
         <source>is there already</source>
         <translation>ist schon da</translation>
+    </message>
+    <message>
+        <source>is there, and plugged first</source>
+        <translation>ist da und wird zuerst verschlossen</translation>
     </message>
     <message>
         <source>is to be drilled</source>
@@ -13763,6 +13795,11 @@
         <translation>Platte</translation>
     </message>
     <message>
+        <source>plug</source>
+        <comment>term</comment>
+        <translation>Löcher verschließen</translation>
+    </message>
+    <message>
         <source>pocket</source>
         <translation>Tasche</translation>
     </message>
@@ -14486,6 +14523,10 @@
     <message>
         <source>the head piece</source>
         <translation>das Kopfstück</translation>
+    </message>
+    <message>
+        <source>the hole</source>
+        <translation>das Loch</translation>
     </message>
     <message>
         <source>the hole of {pin}</source>
@@ -15755,6 +15796,14 @@
         <translation>{hole} hat keinen Anriss auf der geraden Kante.</translation>
     </message>
     <message>
+        <source>{hole} is plugged first, so it is one that is there already and carries no string retainer (at $.holes[{i}].plugged).</source>
+        <translation>{hole} wird zuerst verschlossen, ist also schon da und trägt keinen Saitenniederhalter (bei $.holes[{i}].plugged).</translation>
+    </message>
+    <message>
+        <source>{hole} is there already: it may be plugged first, and is wood then.</source>
+        <translation>{hole} ist schon da: Es kann zuerst verschlossen werden und ist dann Holz.</translation>
+    </message>
+    <message>
         <source>{hole} is {deep} deep to the drill's point, the drill {drill} is {length} long: find a longer one.</source>
         <translation>{hole} ist bis zur Spitze des Bohrers {deep} tief, der Bohrer {drill} nur {length} lang: einen längeren suchen.</translation>
     </message>
@@ -15797,6 +15846,10 @@
     <message>
         <source>{id} is no tuner.</source>
         <translation>{id} ist keine Mechanik.</translation>
+    </message>
+    <message>
+        <source>{id} is plugged first: nothing is screwed into it.</source>
+        <translation>{id} wird zuerst verschlossen: Nichts wird hineingeschraubt.</translation>
     </message>
     <message>
         <source>{id} is there already: nothing is cut for it, so it has no ramp.</source>

@@ -12,17 +12,20 @@ from geometry.saying import say
 
 def there_row(layout: Headstock, ids: tuple[str, ...]) -> FieldRow:
     """Whether held holes are to be drilled or in the blank already."""
-    known = {hole.there for hole in layout.holes if hole.id in ids}
-    shown = "" if len(known) > 1 else "there" if known == {True} else "drill"
-    several = (("", say("both")),) if len(known) > 1 else ()
-    return FieldRow(say("The hole"), "choice", shown,
-                    lambda word: layout if not word else set_there(layout, ids, word == "there"),
-                    choices=(*several, ("drill", say("is to be drilled")), ("there", say("is there already"))),
-                    help=say("In the blank already, open or plugged: everything keeps clear of it, nothing drills it."))
+    known = {"plugged" if hole.plugged else "there" if hole.there else "drill" for hole in layout.holes if hole.id in ids}
+    several = (("", say("differs")),) if len(known) > 1 else ()
+    return FieldRow(say("The hole"), "choice", "" if len(known) > 1 else known.pop(),
+                    lambda word: layout if not word else set_there(layout, ids, word != "drill", word == "plugged"),
+                    choices=(*several, ("drill", say("is to be drilled")), ("there", say("is there already")),
+                             ("plugged", say("is there, and plugged first"))),
+                    help=say("In the blank already: everything keeps clear of it, nothing drills it. One that is plugged first is wood for all "
+                             "that comes after, as when old tuners give way to others: a step of the order fills it."))
 
 
 def retainer_rows(layout: Headstock, hole: SingleHole) -> list[FieldRow]:
     """Whether a hole is for the screw of a string retainer, and how that holds the strings."""
+    if hole.plugged:
+        return []
     rows = [FieldRow(say("Carries a string retainer"), "flag", hole.retainer is not None,
                      lambda carries: set_retainer(layout, (hole.id,), carries),
                      help=say("A disc, wing or bar on a screw that holds strings down where they bend too little over the nut."))]

@@ -24,9 +24,9 @@ class Row(Struct, frozen=True):
 
 
 def rows(layout: Headstock) -> list[Row]:
-    """All drillings in the order of the holes; tilt is 0 for bores square to the face."""
+    """All drillings in the order of the holes, without old ones that are plugged first; tilt is 0 for bores square to the face."""
     placed = frames(layout)
-    return [Row(d, 0.0 if d.upright else tilt_of(placed[d.of])) for hole in holes(layout) for d in hole.drillings]
+    return [Row(d, 0.0 if d.upright else tilt_of(placed[d.of])) for hole in holes(layout.once_plugged) for d in hole.drillings]
 
 
 CSV_HEAD = (

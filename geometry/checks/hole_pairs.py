@@ -23,7 +23,7 @@ from geometry.checks.kinds import pair_kind
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade, short
-from geometry.checks.words import gap_text, name, sort_of
+from geometry.checks.words import first, gap_text, name, sort_of
 from geometry.layout.hardware import Bore, Pattern
 from geometry.layout.shop import Margins
 from geometry.saying import say
@@ -250,6 +250,8 @@ def _snag(one: Item, two: Item, i: int, k: int, measured: float, needed: float,
     where = tuple(float(c) for c in (on_a + on_b) / 2)
     between = (one.id,) if one is two else (one.id, two.id)
     text = gap_text(name(a), name(b), measured, needed)
+    if a.there != b.there and measured < 0:
+        text += " " + say("{hole} is there already: it may be plugged first, and is wood then.", hole=first(a.of if a.there else b.of))
     kind = pair_kind(sort_of(a), sort_of(b))
     if one is two:
         return Snag(kind, grade(measured), between, where, measured, needed, text,

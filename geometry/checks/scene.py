@@ -14,7 +14,7 @@ from geometry.checks.string_runs import runs_of
 from geometry.errors import GeometryError
 from geometry.layout.headstock import Headstock
 from geometry.layout.outline import Loop, loop_path
-from geometry.layout.slots import Slot, StraightSlot, slot_path
+from geometry.layout.slots import SingleHole, Slot, StraightSlot, slot_path
 from geometry.layout.strings import Nut
 from geometry.layout.tuners import RowPlace
 from geometry.solids.per_thread import remembered_per_thread
@@ -84,7 +84,8 @@ def scene_of(layout: Headstock, memo: Memo) -> Scene:
 
 
 def _seeds(layout: Headstock, memo: Memo) -> tuple[Seed, ...]:
-    """Every feature with the pattern and the row that it goes by; each the object that it was while all three are."""
+    """Every feature with the pattern and the row that it goes by; each the object that it was while all three are. A hole that is plugged
+    is wood, and none."""
     patterns = {pattern.id: pattern for pattern in layout.patterns}
     rows = {row.id: row for row in layout.rows}
     known = {id(seed[0]): seed for seed in memo.seeds}
@@ -94,7 +95,7 @@ def _seeds(layout: Headstock, memo: Memo) -> tuple[Seed, ...]:
         row = rows[tuner.place.row] if isinstance(tuner.place, RowPlace) else None
         seed = known.get(id(tuner))
         made.append(seed if seed and seed[1] is pattern and seed[2] is row else (tuner, pattern, row))
-    made += [known.get(id(one)) or (one, None, None) for one in (*layout.holes, *layout.pins)]
+    made += [known.get(id(one)) or (one, None, None) for one in (*layout.holes, *layout.pins) if not (isinstance(one, SingleHole) and one.plugged)]
     if memo.changed(made, memo.seeds) != []:
         memo.seeds = tuple(made)
     return memo.seeds

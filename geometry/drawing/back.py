@@ -31,7 +31,7 @@ def back_drawing(layout: Headstock) -> Drawing:
     Bores from the back and through bores are pricked; bores that do not reach the back are left out.
     GeometryError when outline or a slot has no inside.
     """
-    drilled = holes(layout)
+    drilled = holes(layout.once_plugged)
     if not any(d.surface == "back" and not d.there for hole in drilled for d in hole.drillings):
         return ()
     outline = loop_path(layout.outline).mapped(MIRROR)

@@ -92,7 +92,7 @@ def solid(layout: Headstock) -> Solid:
     rounds, plates, axes, flats = [], [], [], []
     try:
         placed = frames(layout)
-        drilled = holes(layout)
+        drilled = holes(layout.once_plugged)
     except GeometryError:
         placed, drilled = {}, ()
     for hole in drilled:

@@ -56,7 +56,7 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
         marks += [Stroke(path, "template", slot.id) for slot, wall in walls if not slot.there for path in offset_path(wall, offset).paths]
     marks += _datum(layout, around)
     marks += joint_line(layout.blank, layout.nut, False, around[0], around[2])
-    drilled = holes(layout)
+    drilled = holes(layout.once_plugged)
     named: list[Named] = []
     for hole in drilled:
         marks += _hole(hole)

@@ -45,6 +45,7 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     Bores that start at the back are left out: nobody can prick them from this side. So are the screws and moulded
     pins of side tuners: they are drilled by hand through the plate once the wood that bears these marks is gone.
     """
+    layout = layout.once_plugged
     from_face, from_back = _sides_of(holes(layout))
     edges = blank_box(layout.blank)
     marks: list[Mark] = [Stroke(rectangle(*edges), "blank", "blank"),

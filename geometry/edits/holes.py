@@ -39,13 +39,16 @@ def fitting_hardware(layout: Headstock, diameter: float) -> list[str]:
     return [id for _, _, id in sorted(found)]
 
 
-def set_there(layout: Headstock, ids: Iterable[str], there: bool) -> Headstock:
-    """The layout with single holes that are in the blank already, or that are to be drilled.
+def set_there(layout: Headstock, ids: Iterable[str], there: bool, plugged: bool = False) -> Headstock:
+    """The layout with single holes that are in the blank already, or that are to be drilled; those that are there may be `plugged` first,
+    and carry no retainer then.
 
     GeometryError when one of them is no single hole.
     """
+    plugged = there and plugged
     for id in dict.fromkeys(ids):
-        layout = with_feature(layout, replace(hole_of(layout, id), there=there))
+        hole = hole_of(layout, id)
+        layout = with_feature(layout, replace(hole, there=there, plugged=plugged, retainer=None if plugged else hole.retainer))
     return layout
 
 
@@ -56,6 +59,8 @@ def set_retainer(layout: Headstock, ids: Iterable[str], carries: bool) -> Headst
         if carries and not hole.opens(layout.blank.thickness):
             raise GeometryError(say("A retainer is screwed to the face, and {id} is drilled from the back and does not come through: drill it from "
                                     "the face.", id=id))
+        if carries and hole.plugged:
+            raise GeometryError(say("{id} is plugged first: nothing is screwed into it.", id=id))
         retainer = (hole.retainer or Retainer(height=max(1.0, layout.nut.height / 2))) if carries else None
         layout = with_feature(layout, replace(hole, retainer=retainer))
     return layout

@@ -20,6 +20,7 @@ class Rates(Part, kw_only=True):
     glue_ear: Minutes = 20.0
     glue_veneer: Minutes = 30.0
     glue_scarf: Minutes = 60.0
+    plug: Minutes = 8.0
     template: Minutes = 60.0
     mark: Minutes = 30.0
     hole: Minutes = 1.5

@@ -91,7 +91,8 @@ class Retainer(Part, kw_only=True):
 class SingleHole(Part, kw_only=True):
     """A hole that belongs to no tuner (mm). Without a depth it goes through. It may hold the screw of a string retainer.
 
-    One that is `there` is in the blank already, open or plugged: everything keeps clear of it, and nothing drills it.
+    One that is `there` is in the blank already, open or plugged: everything keeps clear of it, and nothing drills it. One that is `plugged`
+    besides is filled with wood by the first step of the order, and is wood for all that comes after: it may be drilled anew.
     """
 
     id: Id
@@ -100,6 +101,7 @@ class SingleHole(Part, kw_only=True):
     depth: Size | None = None
     surface: Literal["face", "back"] = "face"
     there: bool = False
+    plugged: bool = False
     retainer: Retainer | None = None
 
     def opens(self, thickness: float, surface: Literal["face", "back"] = "face") -> bool:

@@ -182,6 +182,13 @@ def _pockets(layout: Headstock) -> None:
                                     slot=slot.id, i=i))
 
 
+def _plugged(layout: Headstock) -> None:
+    for i, hole in enumerate(layout.holes):
+        if hole.plugged and (not hole.there or hole.retainer is not None):
+            raise GeometryError(say("{hole} is plugged first, so it is one that is there already and carries no string retainer (at "
+                                    "$.holes[{i}].plugged).", hole=hole.id, i=i))
+
+
 def _glued_up(layout: Headstock) -> None:
     blank = layout.blank
     if blank.veneers and blank.core < LEAST_CORE:
@@ -229,6 +236,7 @@ _CHECKS: tuple[tuple[Callable[[Headstock], None], Callable[[Headstock], tuple]],
     (hold_to_no_heap, attrgetter("tuners", "slots", "pins", "holes", "patterns", "rows", "margins")),
     (_patterns, lambda layout: (layout.patterns,)),
     (_tuners, attrgetter("tuners", "patterns", "rows")),
+    (_plugged, lambda layout: (layout.holes,)),
     (_glued_up, attrgetter("blank", "nut")),
     (_loops, attrgetter("outline", "slots")),
     (_pockets, lambda layout: (layout.slots,)),

@@ -88,7 +88,7 @@ def _upright(layout: Headstock, d: Drilling, pin: Drilling | None, wishes: Wishe
 
 def _over_a_hole(layout: Headstock, d: Drilling) -> tuple[str, ...]:
     """What to do first where the drill comes into a hole or a pocket that is there already."""
-    found = [e.of for hole in holes(layout) for e in hole.drillings if e.there
+    found = [e.of for hole in holes(layout) for e in hole.drillings if e.there and not e.plugged
              and v.distance(e.start[:2], d.start[:2]) <= e.radius + d.radius]
     found += [slot.id for slot in layout.slots if slot.there and slot.floor(layout.blank.thickness) >= min(d.start[2], d.end[2])
               and (area := slot_area(slot)) is not None and area.intersects(drilled(d))]

@@ -1,4 +1,4 @@
-"""What is glued up before anything is marked: the scarf joint, then ears, then veneers; and why in this order."""
+"""What is glued up before anything is marked: the scarf joint, plugs in old holes, ears, then veneers; and why in this order."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from itertools import groupby
 from typing import Literal
 
 from geometry.checks.words import listed
-from geometry.layout import Headstock
+from geometry.layout import Headstock, SingleHole
 from geometry.saying import say
 from geometry.sequence.before import Before
 from geometry.sequence.operation import BENCH, Kind, Operation
@@ -15,19 +15,25 @@ from geometry.sequence.wishes import Wishes
 from geometry.solids.scarf import scarf_of
 from geometry.strings.square_line import square_line
 from geometry.terms import term
+from geometry.tolerance import TOUCH
 
 VENEERS: tuple[Kind, Kind] = ("glue face veneer", "glue back veneer")
 """The kind and id of the step by which a veneer comes onto the face, onto the back."""
-GLUED: tuple[Kind, ...] = ("glue scarf", "glue ear", *VENEERS)
+PLUG: Kind = "plug"
+"""The kind and id of the step by which old holes are filled."""
+GLUED: tuple[Kind, ...] = ("glue scarf", PLUG, "glue ear", *VENEERS)
 """Kinds after which the glue has to dry."""
 
 
 def glue_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
-    """The joint, ears, veneers."""
+    """The joint, plugs, ears, veneers."""
     blank = layout.blank
     made: list[Operation] = []
     if blank.scarf is not None:
         made.append(Operation("glue scarf", "glue scarf", say("Glue the scarf joint"), _scarf_words(layout, wishes), BENCH))
+    if plugs := [hole for hole in layout.holes if hole.plugged]:
+        made.append(Operation(PLUG, PLUG, say("Plug the old holes"), _plug_words(plugs, blank.thickness, wishes), BENCH,
+                              tuple(hole.id for hole in plugs), amount=float(len(plugs))))
     made += [Operation(
         f"glue ear {ear.id}", "glue ear", say("Glue {ear}", ear=ear.id),
         say("Glue {ear} to the {side} side, let it dry, then plane face, back and edge flush and square.",
@@ -40,6 +46,19 @@ def glue_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
         made.append(Operation(VENEERS[1], VENEERS[1], say("Glue the back veneer"),
                               _veneer_words(layout, blank.back_veneer, False, wishes), BENCH))
     return made
+
+
+def _plug_words(plugs: Sequence[SingleHole], thickness: float, wishes: Wishes) -> str:
+    show = wishes.told
+    sizes: dict[str, list[str]] = {}
+    for hole in plugs:
+        through = hole.depth is None or hole.depth >= thickness - TOUCH
+        size = (say("{diameter} through", diameter=show(hole.diameter)) if through else
+                say("{diameter} to {depth}", diameter=show(hole.diameter), depth=show(hole.depth)))
+        sizes.setdefault(size, []).append(hole.id)
+    which = "; ".join(f"{size}: {listed(ids)}" for size, ids in sizes.items())
+    return say("Clean out the old holes and glue in plugs of the same wood that fill them to the bottom, their grain along the head's: {which}. "
+               "Let them dry and plane them flush. Each is drilled into as wood is.", which=which)
 
 
 def _scarf_words(layout: Headstock, wishes: Wishes) -> str:
@@ -75,7 +94,7 @@ def _veneer_words(layout: Headstock, veneer: float, on_face: bool, wishes: Wishe
             words += " " + say("Both veneers may stand in the clamps at once.")
     surface: Literal["face", "back"] = "face" if on_face else "back"
     under = [slot.id for slot in layout.slots if slot.there and (on_face or slot.through(blank.thickness))]
-    under += [hole.id for hole in layout.holes if hole.there and hole.opens(blank.thickness, surface)]
+    under += [hole.id for hole in layout.holes if hole.there and not hole.plugged and hole.opens(blank.thickness, surface)]
     return words if not under else words + " " + say("It covers what is there already: open it over {names} with a knife.", names=listed(under))
 
 
@@ -93,6 +112,21 @@ def scarf_before_all(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Be
         if op.kind not in ("glue scarf", "template"):
             yield Before("glue scarf", op.id, say("The head is no piece of wood before its joint is glued and planed."),
                          say("the head piece"), "impossible", "then")
+
+
+def plugs_before_all(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
+    """Papers, veneers and drills come upon wood that has no holes."""
+    if all(op.kind != PLUG for op in ops):
+        return
+    for op in ops:
+        if op.kind in VENEERS:
+            yield Before(PLUG, op.id, say("The veneer would lie over open holes that nothing fills any more."), say("the veneer"), "unsafe", "then")
+        elif op.kind == "mark":
+            yield Before(PLUG, op.id, say("The papers would lie over open holes: plugs are planed flush before, and a centre is pricked in wood."),
+                         say("the pricked centres"), "unsafe", "then")
+        elif op.drillings or op.waste_holes is not None or op.cut is not None:
+            yield Before(PLUG, op.id, say("A drill wanders where its point or its rim finds no wood, and the cutter tears the rim of an open "
+                                          "hole."), say("the hole"), "unsafe", "then")
 
 
 def veneers_over_ears(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:

@@ -15,7 +15,7 @@ from geometry.units import LengthUnit, format_angle, format_close, format_length
 from geometry.vectors import Vec2
 
 Kind = Literal[
-    "glue scarf", "glue ear", "glue face veneer", "glue back veneer", "template", "mark", "pin hole", "counterbore", "bore",
+    "glue scarf", "plug", "glue ear", "glue face veneer", "glue back veneer", "template", "mark", "pin hole", "counterbore", "bore",
     "side counterbore", "side bore", "pilot", "waste holes", "saw", "rout", "ramp", "cut outline", "rout outline", "flat", "edge pilot", "clean up",
     "finish", "final diameter",
 ]

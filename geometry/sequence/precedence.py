@@ -8,7 +8,7 @@ from geometry.cancellation import Ask, go_on
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.sequence.before import Before, Rule
-from geometry.sequence.glue_ops import scarf_before_all, veneers_before_marks_and_cuts, veneers_over_ears
+from geometry.sequence.glue_ops import plugs_before_all, scarf_before_all, veneers_before_marks_and_cuts, veneers_over_ears
 from geometry.sequence.hand_ops import flat_on_the_finished_edge, ramp_into_an_open_slot
 from geometry.sequence.operation import Operation
 from geometry.sequence.rules_drilling import (
@@ -38,7 +38,7 @@ from geometry.sequence.rules_shaping import (
 )
 
 RULES: tuple[Rule, ...] = (
-    scarf_before_all, veneers_over_ears, veneers_before_marks_and_cuts, ears_before_marks, ears_before_what_crosses_them,
+    scarf_before_all, plugs_before_all, veneers_over_ears, veneers_before_marks_and_cuts, ears_before_marks, ears_before_what_crosses_them,
     template_first, marks_before_cuts,
     pins_before_template, pins_before_their_bores, pin_in_a_slot, pin_in_the_waste,
     side_bores_before_slots, side_bores_before_outline, wide_before_narrow, bores_beside_slots,

@@ -10,7 +10,7 @@ from geometry.layout import Rates
 from geometry.sequence.operation import Kind, Operation
 
 _BY_KIND: dict[Kind, str] = {
-    "glue scarf": "glue_scarf", "glue ear": "glue_ear", "glue face veneer": "glue_veneer", "glue back veneer": "glue_veneer",
+    "glue scarf": "glue_scarf", "plug": "plug", "glue ear": "glue_ear", "glue face veneer": "glue_veneer", "glue back veneer": "glue_veneer",
     "template": "template", "mark": "mark", "pin hole": "hole", "counterbore": "hole", "bore": "hole", "pilot": "hole",
     "side counterbore": "side_bore", "side bore": "side_bore", "edge pilot": "side_bore", "waste holes": "waste_hole", "saw": "saw_100",
     "rout": "rout_100", "ramp": "ramp", "cut outline": "band_saw_100", "rout outline": "rout_outline_100", "flat": "flat",

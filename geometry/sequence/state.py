@@ -13,7 +13,7 @@ from geometry.layout import Headstock, Side, Slot
 from geometry.saying import say
 from geometry.sequence.derive import operations
 from geometry.sequence.drill_ops import SAME_AXIS
-from geometry.sequence.glue_ops import VENEERS
+from geometry.sequence.glue_ops import PLUG, VENEERS
 from geometry.sequence.operation import Cut, Operation, WasteHoles
 from geometry.sequence.order import Order
 from geometry.sequence.shadows import drilled, outline_area
@@ -109,7 +109,7 @@ def wood_after(layout: Headstock, order: Order | Sequence[str], n: int,
 def state_of(layout: Headstock, done: Sequence[Operation], ops: Sequence[Operation]) -> WoodState:
     """The piece after the operations `done`, out of all `ops`."""
     kinds = {op.kind for op in done}
-    made = (*(d for hole in holes(layout) for d in hole.drillings if d.there), *_drillings(done))
+    made = (*(d for hole in holes(layout) for d in hole.drillings if d.there and not (d.plugged and PLUG in kinds)), *_drillings(done))
     known = {d.id for d in made}
     outline: Literal["square", "sawn", "routed"] = "square"
     if "cut outline" in kinds or "rout outline" in kinds:

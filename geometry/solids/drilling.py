@@ -58,6 +58,8 @@ class Drilling(Struct, frozen=True):
     """how wide it is opened by hand afterwards at `start`, mm; 0: not at all"""
     taper: float = 0.0
     """mm over which what is reamed narrows by 1 mm"""
+    plugged: bool = False
+    """whether it is filled with wood before anything else is done"""
 
     @property
     def radius(self) -> float:
@@ -155,8 +157,9 @@ def single_hole(single: SingleHole, blank: Blank) -> Hole:
     """A hole that belongs to no tuner; for the screw of a retainer it is a pilot."""
     pilot = single.retainer is not None
     operation = THERE if single.there else OPERATIONS["screw"] if pilot else "hole"
-    return Hole(single.id, single.id, (_upright(blank, f"{single.id}.1", single.id, single.id, "hole", operation, single.diameter,
-                                                single.at, single.surface, single.depth, "twist" if pilot else "brad"),))
+    made = _upright(blank, f"{single.id}.1", single.id, single.id, "hole", operation, single.diameter, single.at, single.surface, single.depth,
+                    "twist" if pilot else "brad")
+    return Hole(single.id, single.id, (replace(made, plugged=True) if single.plugged else made,))
 
 
 def pin_hole(pin: Pin, blank: Blank) -> Hole:

@@ -222,7 +222,7 @@ def sizes_hole(layout: Headstock, chance: random.Random) -> Headstock:
 
 
 def there(layout: Headstock, chance: random.Random) -> Headstock:
-    return holes.set_there(layout, some(layout, chance, [one.id for one in layout.holes]), chance.random() < 0.5)
+    return holes.set_there(layout, some(layout, chance, [one.id for one in layout.holes]), chance.random() < 0.7, chance.random() < 0.5)
 
 
 def pasted(layout: Headstock, chance: random.Random) -> Headstock:

@@ -62,7 +62,7 @@ def test_every_kind_of_field_can_be_set_to_another_value_or_is_refused_in_a_sent
     assert set(kinds_of_fields(layout)) - done == NOT_ALONE
 
 
-NOT_ALONE = {("Tuner", "flat"), ("SingleHole", "retainer"), ("Slot", "ramp"), ("Slot", "there"), ("Tuner", "pattern"), ("RowPlace", "row"), ("Done", "hole"), ("Done", "cut"), ("Done", "spots"), ("Pattern", "mount"), ("Bore", "role"),
+NOT_ALONE = {("Tuner", "flat"), ("SingleHole", "retainer"), ("SingleHole", "plugged"), ("Slot", "ramp"), ("Slot", "there"), ("Tuner", "pattern"), ("RowPlace", "row"), ("Done", "hole"), ("Done", "cut"), ("Done", "spots"), ("Pattern", "mount"), ("Bore", "role"),
              ("Bore", "surface"), ("Bore", "at")}
 """What goes with something else, a record or a name, so that it is not set by itself: other edits do that."""
 

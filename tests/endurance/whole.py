@@ -48,7 +48,8 @@ def whole() -> Headstock:
     plain["rows"][0]["run"] = {"kind": "straight", "start": [-28.5, 55.5], "heading": 88.5, "turn": 178.5}
     plain["holes"] = [{"id": "a hole", "at": [3.5, 170.5], "diameter": 4.5, "depth": 6.5, "surface": "back",
                        "retainer": {"height": 3.5, "width": 14.5}},
-                      {"id": "an old hole", "at": [0.5, 60.5], "diameter": 5.5, "there": True}]
+                      {"id": "an old hole", "at": [0.5, 60.5], "diameter": 5.5, "there": True},
+                      {"id": "a plugged hole", "at": [1.5, 75.5], "diameter": 6.5, "there": True, "plugged": True}]
     plain["pins"][0]["diameter"] = 5.5
     plain["rack"] |= {"press": {"tilt": 40.5, "quill": 55.5, "throat": 110.5, "base": 120.5},
                       "router": {"base": 152.5, "plunge": 62.5, "speeds": [9000, 21000], "collets": [6, 8, 12.7]}}

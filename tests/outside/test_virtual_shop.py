@@ -5,10 +5,13 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from msgspec.structs import replace
 
 from app.formats.headstock import encode, read
 from app.sheets.work import plan_work
 from geometry.edits import mirror_layout
+from geometry.layout import SingleHole
+from geometry.solids import frames
 from tests.outside.from_file import FromFile
 from tests.outside.random_heads import at_random
 from tests.outside.virtual_shop import Shop
@@ -61,6 +64,14 @@ def test_the_running_order_makes_the_head_that_is_drawn(name, mirrored):
     wrong = looked_at & (shop.wood != most)
     assert not wrong.any(), shop.points[wrong][:5]
     assert looked_at.sum() > 20_000 and (looked_at & ~most & shop.square).sum() > 3_000
+
+
+def test_old_holes_are_filled_before_anything_is_drilled_into_them():
+    layout = read(Path("samples/three-a-side.headstock.json"))
+    posts = [frame.at(0.0, 0.0)[:2] for frame in frames(layout).values()]
+    old = tuple(SingleHole(id=f"old {i}", at=(x + 3.0, y + 2.0), diameter=9.0, there=True, plugged=True) for i, (x, y) in enumerate(posts))
+    shop, wrong = finished(replace(layout, holes=old, blank=replace(layout.blank, face_veneer=1.5)), None, 5)
+    assert shop.trouble == [] and not wrong.any(), shop.points[wrong][:5]
 
 
 def test_a_tilt_to_the_wrong_end_would_be_found():

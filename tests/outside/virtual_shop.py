@@ -111,6 +111,15 @@ class Shop:
         covers = name in ("face", "back") and not opened
         self.wood = self.wood | (new if covers else new & ~self.came)
 
+    def plug(self, words: str) -> None:
+        """Wood into the old holes that the words name, flush with what is not veneered yet."""
+        for hole in self.head.file["holes"]:
+            if re.search(rf"(: |, | and ){re.escape(hole['id'])}\b", words):
+                (one,) = [one for one in self.head.holes if one.of == hole["id"]]
+                full = in_rod(self.points, one.start, one.way, -BEYOND, one.depth + (BEYOND if one.through else 0.0), one.radius) & self.square
+                self.came = self.came & ~full
+                self.wood = self.wood | full & ~np.logical_or.reduce([self.glued(name) for name in self.to_glue()] or [~self.square])
+
     # ---- steps, by their words --------------------------------------------
     def work(self, step, plans: dict) -> None:
         """Do one step of the running order."""
@@ -121,6 +130,8 @@ class Shop:
             self.from_above(step.id, words, step.setup.words(), any("plug that first" in caution for caution in step.cautions))
         elif kind in ("side bore", "side counterbore") or (kind == "edge pilot" and "In the vice" in words):
             self.from_the_edge(step.id, words, step.setup.words())
+        elif kind == "plug":
+            self.plug(words)
         elif kind == "glue ear":
             self.glue(step.features[0], words)
         elif kind in ("glue face veneer", "glue back veneer"):

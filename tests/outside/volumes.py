@@ -92,8 +92,9 @@ def wanted(head: FromFile, points: np.ndarray, slack: float) -> np.ndarray:
         wood &= ~(within(shapely.Polygon(slot_points(slot["shape"])).buffer(slack)) & (z < floor))
         if slot.get("ramp"):
             wood &= ~_ramp(slot, points, slack)
+    plugged = {hole["id"] for hole in head.file.get("holes", ()) if hole.get("plugged")}
     for one in head.holes:
-        if one.role != "locating":
+        if one.role != "locating" and one.of not in plugged:
             wood &= ~_bored(one, points, slack)
         if one.reamed:
             wood &= ~in_cone(points, one.start, one.way, one.depth, one.reamed, one.taper, slack)

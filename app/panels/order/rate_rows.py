@@ -15,7 +15,7 @@ from geometry.sequence import Counts, Hours
 
 NAMES = {
     "mark": say("Paste papers and prick"), "template": say("Make the template"), "glue_ear": say("Glue an ear"),
-    "glue_veneer": say("Glue a veneer"), "glue_scarf": say("Saw, plane and glue a scarf joint"), "glue_dry": say("Glue dries, in the clamps"), "hole": say("Drill a hole"),
+    "glue_veneer": say("Glue a veneer"), "glue_scarf": say("Saw, plane and glue a scarf joint"), "plug": say("Plug an old hole"), "glue_dry": say("Glue dries, in the clamps"), "hole": say("Drill a hole"),
     "side_bore": say("Drill a bore from the side"), "hand_pilot": say("Drill a pilot by hand"), "waste_hole": say("Drill a waste hole"),
     "saw_100": say("Saw out, 100 mm"), "rout_100": say("Rout, 100 mm and pass"), "band_saw_100": say("Saw the outline, 100 mm"),
     "rout_outline_100": say("Rout the outline, 100 mm"), "hand_100": say("Work an edge by hand, 100 mm"), "ramp": say("File a ramp"),

@@ -29,7 +29,7 @@ def between(found: list[Before], first: str, then: str) -> list[Before]:
 
 
 EARED = stocked(ears=(Ear(id="ear", side="treble", width=10.0, start=20.0, end=150.0),))
-GLUED = REPLACE(EARED, blank=REPLACE(EARED.blank, face_veneer=1.5, back_veneer=0.6, scarf=70.0))
+GLUED = REPLACE(EARED, blank=REPLACE(EARED.blank, face_veneer=1.5, back_veneer=0.6, scarf=70.0), holes=(SingleHole(id="old", at=(0.0, 100.0), diameter=3.0, there=True, plugged=True),))
 PINNED_BORE = stocked(pins=(Pin(id="pin", at=(-28.0, 60.0), diameter=4.0),))
 SHARED_BORE = stocked(pins=(Pin(id="pin", at=(-28.0, 60.0), diameter=6.5),))
 IN_SLOT = stocked(pins=(Pin(id="pin", at=(17.0, 60.0)),))
