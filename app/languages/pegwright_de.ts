@@ -4876,6 +4876,10 @@
         <translation>{own} um {lacking} mm nach außen setzen oder eine Welle wählen, deren Loch {lacking} mm tiefer liegt.</translation>
     </message>
     <message>
+        <source>Move {part} onto the head, or take it away.</source>
+        <translation>{part} auf die Kopfplatte schieben oder wegnehmen.</translation>
+    </message>
+    <message>
         <source>Move {target}</source>
         <translation>{target} versetzen</translation>
     </message>

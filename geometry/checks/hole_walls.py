@@ -121,7 +121,9 @@ def _said_of_outline(miss: Miss, outline: Wall) -> Snag:
     drilling, measured, needed = miss.drilling, miss.measured, miss.needed
     centre = plan(drilling.start)
     inside, pin, called = outline.inside(centre), drilling.role == "locating", first(name(drilling))
+    cure = say("Reshape the outline, or choose other hardware.")
     if inside <= -drilling.radius and not drilling.waste_too:
+        cure = say("Move {part} onto the head, or take it away.", part=drilling.of)
         text = say("{called} lies outside the outline, {inside} mm from it to the middle.",
                    called=called, inside=into(inside))
     elif measured < 0 and pin:
@@ -133,7 +135,7 @@ def _said_of_outline(miss: Miss, outline: Wall) -> Snag:
     foot = outline.foot(centre)
     where = (*v.middle(foot.point, _rim(drilling, foot.point)), drilling.start[2])
     return Snag(outline_kind(sort_of(drilling)), grade(measured), (drilling.of, OUTLINE), where, measured, needed,
-                text, say("Reshape the outline, or choose other hardware."), push=miss.push)
+                text, cure, push=miss.push)
 
 
 def _at_slot(drilling: Drilling, opening: Opening, margins: Margins) -> Miss | None:

@@ -4,9 +4,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from geometry.checks import check
 from geometry.checks.said import length, read
 from geometry.checks.words import both, gap_text, into, listed, mm, size, tenths, up
+from geometry.layout import SingleHole
 from geometry.units import parse_length
+from tests.geometry.checks.heads import OBLONG, head
 
 
 @pytest.mark.parametrize(("value", "text"), [
@@ -81,3 +84,10 @@ def test_a_clearance_is_never_told_as_more_than_it_is(measured, decimals, unit):
 
 def test_a_place_just_below_nought_is_told_without_a_sign():
     assert read(mm(-0.0004)) == "0.00" and read(mm(-0.004)) == "0.00" and read(mm(-0.006)) == "-0.01"
+
+
+def test_what_lies_off_the_head_is_to_be_moved_onto_it():
+    """Far out no single move that is tried brings it back, and neither a larger outline nor other hardware is what its maker wants."""
+    far = head(outline=OBLONG, holes=(SingleHole(id="lost", at=(200.0, 60.0), diameter=6.0),))
+    snag, = [snag for snag in check(far).snags if snag.kind == "hole-to-outline"]
+    assert snag.cure == "Move lost onto the head, or take it away."
