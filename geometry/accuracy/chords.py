@@ -20,19 +20,16 @@ from geometry.solids.walls import Wall
 from geometry.vectors import Vec2
 
 _TIE = 1e-12
-_FEW = 4
-"""chords that are asked of all points: to sort the points takes longer"""
 
 
 class Chords(Struct, frozen=True, eq=False, dict=True):
     """k chords of a wall that runs counter-clockwise: `a` (k, 2) where each begins, `b` (k, 2) where it ends.
 
-    Those about a `spot` (x and y) stand nearest first, each `far` (k,) mm from it.
+    Those beside a spot stand nearest first, each `far` (k,) mm from it.
     """
 
     a: np.ndarray
     b: np.ndarray
-    spot: Vec2 | None = None
     far: np.ndarray | None = None
 
     @classmethod
@@ -56,7 +53,7 @@ class Chords(Struct, frozen=True, eq=False, dict=True):
         """The chords that may be the nearest ones to something that strays by `strays` mm from a spot in plan."""
         far = shapely.distance(self.lines, shapely.Point(spot))
         near = np.argsort(far, kind="stable")[:np.count_nonzero(far <= far.min() + 2 * strays + 1e-6)]
-        return Chords(self.a[near], self.b[near], spot, far[near])
+        return Chords(self.a[near], self.b[near], far[near])
 
     def ahead(self, start: Vec2, way: Vec2, half: float, slope: float, sight: float = np.inf) -> Chords:
         """The chords that a ray may meet that starts within `half` mm of a point and strays by `slope` a mm of its way.
@@ -98,39 +95,20 @@ def _chords(wall: Wall) -> Chords:
 
 
 def inside(chords: Chords, x: Array, y: Array) -> Array:
-    """(n,) distance of points to the nearest chord, positive to the left of it: inside a counter-clockwise wall.
-
-    What lies near the spot that chords are about is not held against those that are far from it.
-    """
-    if chords.far is None or len(chords) <= _FEW:
-        return _inside(chords, x, y, [len(x)] * len(chords))
-    off = np.hypot(x - chords.spot[0], y - chords.spot[1])
-    order = np.argsort(-off)
-    asked = len(off) - np.searchsorted(off[order[::-1]], (chords.far - chords.far[0] - 1e-6) / 2)
-    found = np.empty_like(off)
-    found[order] = _inside(chords, x[order], y[order], asked.tolist())
-    return found
-
-
-def _inside(chords: Chords, x: Array, y: Array, asked: list[int]) -> Array:
-    """As inside; each chord is told which points, the first so many, it may be the nearest to: the first chord all."""
-    best = side = None
-    for (ax, ay), (dx, dy), first in zip(chords.a.tolist(), (chords.b - chords.a).tolist(), asked, strict=True):
-        wx, wy = x[:first] - ax, y[:first] - ay
+    """(n,) distance of points to the nearest chord, positive to the left of it: inside a counter-clockwise wall."""
+    best, side = np.full(len(x), np.inf), np.zeros(len(x))
+    for (ax, ay), (dx, dy) in zip(chords.a.tolist(), (chords.b - chords.a).tolist(), strict=True):
+        wx, wy = x - ax, y - ay
         size = dx * dx + dy * dy
         share = np.minimum(np.maximum((wx * dx + wy * dy) / size, 0.0), 1.0)
         ex, ey = wx - share * dx, wy - share * dy
         square = ex * ex + ey * ey
         left = (dx * wy - dy * wx) / size ** 0.5
-        if best is None:
-            best, side = square, left
-            continue
         # At a corner two chords are equally near; the one that is faced more squarely knows the side.
-        least, on = best[:first], side[:first]
-        nearer = square < least - _TIE
-        facing = nearer | ((np.abs(square - least) <= _TIE) & (np.abs(left) > np.abs(on)))
-        np.copyto(least, square, where=nearer)
-        np.copyto(on, left, where=facing)
+        nearer = square < best - _TIE
+        facing = nearer | ((np.abs(square - best) <= _TIE) & (np.abs(left) > np.abs(side)))
+        np.copyto(best, square, where=nearer)
+        np.copyto(side, left, where=facing)
     return np.copysign(np.sqrt(best), side)
 
 
