@@ -15,6 +15,7 @@ import numpy as np
 
 from geometry.curves import Line
 from geometry.solids.drilling import Drilling
+from geometry.solids.pointed import beside_cone
 from geometry.solids.walls import Wall
 from geometry.vectors import Vec2
 
@@ -91,13 +92,5 @@ def _gap(u: float, w: float, height: float, radius: float, length: float, ahead:
     deep = math.hypot(w, height) - radius
     beyond = max(-u, u - length) - slack
     if ahead and u > length:
-        return _beside_cone(u - length, deep, radius, ahead)
+        return beside_cone(radius, ahead, deep + radius, u - length)
     return math.hypot(beyond, max(deep, 0.0)) if beyond > 0 else deep
-
-
-def _beside_cone(beyond: float, deep: float, radius: float, ahead: float) -> float:
-    """Gap of a cone `ahead` mm long to what lies `beyond` mm after its base and `deep` mm outside its rim; negative by how far it is too long."""
-    if -deep * ahead > beyond * radius:
-        return beyond + deep * ahead / radius
-    share = min(max((beyond * ahead - deep * radius) / (ahead * ahead + radius * radius), 0.0), 1.0)
-    return math.hypot(beyond - share * ahead, deep + radius * share)

@@ -13,7 +13,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from geometry.solids.cylinders import crosses, norms
+from geometry.solids.cylinders import crosses, norms, square_to
 from geometry.solids.drilling import Drilling
 from geometry.solids.ramps import RampCut
 from geometry.solids.ways_out import WayOut
@@ -81,8 +81,7 @@ def _ball() -> np.ndarray:
 def _ring(axis: np.ndarray) -> np.ndarray:
     """Directions all round, square to an axis."""
     axis = axis / np.linalg.norm(axis)
-    e = np.cross(axis, (0.0, 0.0, 1.0) if abs(axis[2]) < 0.7 else (1.0, 0.0, 0.0))
-    e /= np.linalg.norm(e)
+    e = square_to(axis[None])[0]
     f = np.cross(axis, e)
     turn = np.arange(_TURNS) * (2 * np.pi / _TURNS)
     return np.cos(turn)[:, None] * e + np.sin(turn)[:, None] * f
@@ -95,7 +94,7 @@ def _refined(shift, n: np.ndarray, tie: np.ndarray, level: bool) -> tuple[np.nda
     axis = tie / np.maximum(norms(tie), 1e-300)[:, None]
     value, step = shift(n), np.full(count, _FIRST_STEP)
     for round_ in range(_ROUNDS):
-        e = np.stack([-n[:, 1], n[:, 0], np.zeros(count)], axis=1) if level else _square_to(n)
+        e = np.stack([-n[:, 1], n[:, 0], np.zeros(count)], axis=1) if level else square_to(n)
         cos, sin = np.cos(2.4 * round_), np.sin(2.4 * round_)
         f = crosses(n, e)
         e, f = (e, e) if level else (e * cos + f * sin, f * cos - e * sin)
@@ -115,10 +114,3 @@ def _refined(shift, n: np.ndarray, tie: np.ndarray, level: bool) -> tuple[np.nda
         if step.max() < 1e-9:
             break
     return n, value
-
-
-def _square_to(n: np.ndarray) -> np.ndarray:
-    """A unit vector square to each row of n."""
-    other = np.where(np.abs(n[:, 2:]) < 0.7, (0.0, 0.0, 1.0), (1.0, 0.0, 0.0))
-    e = crosses(n, other)
-    return e / norms(e)[:, None]

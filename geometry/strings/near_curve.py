@@ -121,8 +121,7 @@ def first_within(asks: Sequence[Ask], reaches: Sequence[float]) -> int | None:
     within = (most < reaches).nonzero()[0].tolist()
     if within:
         return within[0]
-    return next((i for i in (least < reaches).nonzero()[0].tolist() if curve_within(
-        asks[i].a, asks[i].b, asks[i].curve.pick(asks[i].index), asks[i].plane, reaches[i])), None)
+    return next((i for i in (least < reaches).nonzero()[0].tolist() if asks[i].gap(reaches[i])[0] < reaches[i]), None)
 
 
 def _bounds(asks: Sequence[Ask]) -> tuple[np.ndarray, np.ndarray]:
@@ -167,24 +166,6 @@ def curve_gap(a: Vec3, b: Vec3, curve: Pieces, plane: Plane = FACE,
             break
         curve = curve.cut(keep)
     return answer
-
-
-def curve_within(a: Vec3, b: Vec3, curve: Pieces, plane: Plane, reach: float) -> bool:
-    """Whether the distance of curve_gap is less than `reach` mm: cut finer only where the chords leave that open."""
-    if not len(curve):
-        return False
-    steep = _steep(plane)
-    for _ in range(_ROUNDS):
-        strays = curve.strays * steep
-        far, _, _ = chord_gaps(np.array(a), np.array(b), _lifted(curve.p, plane), _lifted(curve.q, plane))
-        least, most = far - strays, float((far + strays).min())
-        if float(least.min()) >= reach or most < reach:
-            break
-        keep = np.flatnonzero(least <= most)
-        if float(strays[keep].max()) <= _FINE:
-            break
-        curve = curve.cut(keep)
-    return float(least.min()) < reach
 
 
 def chord_gaps(a: np.ndarray, b: np.ndarray, p: np.ndarray, q: np.ndarray) -> tuple[np.ndarray, ...]:
