@@ -197,7 +197,7 @@ def _slot(model: Model, reach: Reach, i: int, opening: Opening) -> list[Spec]:
                              straight_out)
         rows.add(floor)
     else:
-        measure = _wall(i, Chords.of(opening.wall), shape, d, float(reach.rods[i]) + reach.template, row, -1.0)
+        measure = _wall(i, Chords.of(opening.wall), shape, float(reach.rods[i]) + reach.template, row, -1.0)
         if straight_out is not None:
             measure = replace(measure, slot=straight_out, floor=None if floor is None else (opening.depth, floor))
             rows |= set() if floor is None else {floor}
@@ -229,11 +229,11 @@ def _outline(model: Model, reach: Reach, i: int) -> list[Spec]:
     nearest = shapely.shortest_line(shape, lines[int(np.argmin(far))]).coords[-1]
     rows = {*model.rows_of(i), *template.paper, *template.place, template.outline}
     return [Spec(outline_kind(sort_of(d)), (d.of, OUTLINE), (d.hole,), (*nearest, d.start[2]), needed,
-                 tuple(sorted(rows)), _wall(i, rest, shape, d, float(reach.rods[i]) + reach.template,
+                 tuple(sorted(rows)), _wall(i, rest, shape, float(reach.rods[i]) + reach.template,
                                             template.outline, 1.0, Chords.of(model.scene.outline)), corner=True)]
 
 
-def _wall(i: int, chords: Chords, shape: shapely.Geometry, d: Drilling, strays: float, row: int,
+def _wall(i: int, chords: Chords, shape: shapely.Geometry, strays: float, row: int,
           side: float, whole: Chords | None = None) -> _ToWall:
     """The parts of a wall that may be nearest: chords beside the far corners (a slot: beside all), and points."""
     corners = shapely.get_coordinates(shape)[:4]

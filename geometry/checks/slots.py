@@ -11,7 +11,7 @@ import shapely
 from geometry import vectors as v
 from geometry.checks.memo import Memo, together
 from geometry.checks.pockets import pocket_advice, snags_beside
-from geometry.checks.scene import Opening, Scene, nut_line, slots_tree
+from geometry.checks.scene import Opening, Scene, nut_line
 from geometry.checks.snags import BACK, NUT, SPOILS, TIGHT, Snag, grade, short
 from geometry.checks.words import both, clearance, first, into, mm, tenths
 from geometry.curves import Line, Path
@@ -26,23 +26,19 @@ from geometry.solids.walls import Wall
 from geometry.tolerance import ALONG_NUT, FLAT
 from geometry.vectors import Vec2
 
-_FEW = 8
-"""slots up to which a tree does not pay"""
-
 
 def snags(scene: Scene) -> Iterable[Snag]:
     """Snags of every slot, alone, with the outline, and with every other."""
-    return scene.memo.whole(_all, scene.openings, scene.outline, scene.layout.margins, scene.layout.blank.thickness,
+    return scene.memo.whole(_all, scene.openings, scene.to_rout, scene.outline, scene.layout.margins, scene.layout.blank.thickness,
                             scene.memo.of(nut_line, scene.layout.nut.slant))
 
 
-def _all(memo: Memo, openings: tuple[Opening, ...], outline: Wall, margins: Margins, thickness: float,
+def _all(memo: Memo, openings: tuple[Opening, ...], to_rout: tuple[Opening, ...], outline: Wall, margins: Margins, thickness: float,
          line: Nut) -> tuple[Snag, ...]:
     crossing = memo.each(_crosses, openings)
     found = [snag for snag in crossing if snag is not None]
-    mine = openings if not any([o.there for o in openings]) else memo.of(together, *[o for o in openings if not o.there])
-    found += memo.snags(_nut, mine, margins, line)
-    found += memo.snags(_floor, mine, thickness, margins)
+    found += memo.snags(_nut, to_rout, margins, line)
+    found += memo.snags(_floor, to_rout, thickness, margins)
     whole = openings
     if any(crossing):
         whole = memo.of(together, *[o for o, snag in zip(openings, crossing, strict=True) if snag is None])
@@ -54,12 +50,9 @@ def _all(memo: Memo, openings: tuple[Opening, ...], outline: Wall, margins: Marg
 
 def _neighbours(whole: tuple[Opening, ...], web: float) -> list[tuple[int, int]]:
     """Slots that may have less than a web (mm) between them."""
-    if len(whole) <= _FEW:
-        boxes = [opening.wall.path.box for opening in whole]
-        return [(i, k) for (i, a), (k, b) in combinations(enumerate(boxes), 2)
-                if max(a[0] - b[2], b[0] - a[2], a[1] - b[3], b[1] - a[3]) <= web]
-    i, k = slots_tree(whole).query([opening.wall.area for opening in whole], predicate="dwithin", distance=web + 2 * FLAT)
-    return sorted((one, two) for one, two in zip(i.tolist(), k.tolist(), strict=True) if one < two)
+    boxes = [opening.wall.path.box for opening in whole]
+    return [(i, k) for (i, a), (k, b) in combinations(enumerate(boxes), 2)
+            if max(a[0] - b[2], b[0] - a[2], a[1] - b[3], b[1] - a[3]) <= web]
 
 
 def _crosses(opening: Opening) -> Snag | None:

@@ -8,9 +8,6 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 
-import numpy as np
-import shapely
-
 from geometry.checks.items import Item
 from geometry.checks.memo import Memo, together
 from geometry.checks.scene import Opening, Scene, nut_line
@@ -27,8 +24,6 @@ from geometry.strings.runs import Run
 
 CLEAR = 0.01
 """mm over its margin from which a string's air need not be told any closer."""
-_FEW = 256
-"""strings with slots up to which a tree does not pay"""
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -73,20 +68,9 @@ def _airs(rows: Sequence[tuple[Dive, Margins]]) -> list[tuple[Clearance, Clearan
 
 def _over(found: Sequence[tuple[Run, Item]], openings: tuple[Opening, ...]) -> list[list[tuple[Run, Item, int]]]:
     """Over the boxes of which slots, by their numbers, each string ends."""
-    over: list[list[tuple[Run, Item, int]]] = [[] for _ in found]
-    if not openings:
-        return over
-    boxes = [opening.wall.path.box for opening in openings]
-    if len(found) * len(openings) <= _FEW:
-        ends = [(i, k) for i, (run, _) in enumerate(found) for k, (x0, y0, x1, y1) in enumerate(boxes)
-                if x0 <= run.post[0] <= x1 and y0 <= run.post[1] <= y1]
-    else:
-        posts = shapely.points(np.array([run.post for run, _ in found]))
-        ends = sorted(zip(*shapely.STRtree(shapely.box(*np.array(boxes).T)).query(posts).tolist(), strict=True))
-    for i, k in ends:
-        if not openings[k].crosses:
-            over[i].append((*found[i], k))
-    return over
+    boxes = [(k, opening.wall.path.box) for k, opening in enumerate(openings)]
+    return [[(run, item, k) for k, (x0, y0, x1, y1) in boxes
+             if x0 <= run.post[0] <= x1 and y0 <= run.post[1] <= y1 and not openings[k].crosses] for run, item in found]
 
 
 def _dives(rows: Sequence[tuple[Run, Opening]]) -> list[Dive | None]:
