@@ -51,10 +51,6 @@ class InBlank(Struct, frozen=True):
         return self.measure(built.in_blank)
 
 
-_ENDLESS = 1e6
-"""mm: farther than any headstock is large"""
-
-
 class Reach(Struct, frozen=True, eq=False):
     """How far anything strays at most in the trials at hand, mm: what pruning is derived from.
 
@@ -75,11 +71,6 @@ class Reach(Struct, frozen=True, eq=False):
     def wall(self) -> float:
         """How far any point of any wall strays."""
         return self.template + self.follow
-
-    @classmethod
-    def endless(cls, count: int) -> Reach:
-        """Nothing is left out: every clearance is measured against everything."""
-        return cls(np.full(count, _ENDLESS), np.full(count, _ENDLESS), _ENDLESS, _ENDLESS, _ENDLESS)
 
 
 FAINT = 0.01

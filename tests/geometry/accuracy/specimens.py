@@ -4,9 +4,11 @@ from functools import cache
 from pathlib import Path
 
 import msgspec
+import numpy as np
 from msgspec.structs import replace
 
 from app.formats.headstock import read
+from geometry.accuracy.spec import Reach
 from geometry.layout import (
     Accuracy,
     Blank,
@@ -88,3 +90,8 @@ def rough(layout: Headstock, by: float = 2.0) -> Headstock:
     """The layout in a shop that errs `by` times as much."""
     old = layout.accuracy
     return replace(layout, accuracy=Accuracy(**{f: getattr(old, f) * by for f in old.__struct_fields__}))
+
+
+def endless(count: int) -> Reach:
+    """A reach of so many drillings by which nothing is left out: farther than any headstock is large."""
+    return Reach(np.full(count, 1e6), np.full(count, 1e6), 1e6, 1e6, 1e6)

@@ -14,7 +14,7 @@ from geometry.checks import check
 from geometry.layout import Accuracy, Blank, DrawnSlot, Headstock, Loop, Margins, Node, Pin, SingleHole, Slot, StraightSlot
 from geometry.layout.generic import PATTERNS
 from tests.geometry.accuracy.first_order import propagate
-from tests.geometry.accuracy.specimens import SAMPLES, SIDE, WIDE, face_head, head, holes, only, sample, side_head
+from tests.geometry.accuracy.specimens import SAMPLES, SIDE, WIDE, endless, face_head, head, holes, only, sample, side_head
 from tests.geometry.checks.heads import bore, drawn, pattern, post_head, side
 from tests.geometry.checks.heads import head as edged
 from tests.geometry.edits.heads import curved, plain, twelve
@@ -312,7 +312,7 @@ def test_a_post_near_a_wall_that_is_not_square_to_it_is_measured_as_the_checks_d
         assert measured[kind] == pytest.approx(value, abs=0.0035), kind
     lot = Trials(bench, 400, 5)
     few = {s.kind: s for s in bench.specs(lot.reach())}
-    every = {s.kind: s for s in bench.specs(Reach.endless(len(bench.model.recipes)))}
+    every = {s.kind: s for s in bench.specs(endless(len(bench.model.recipes)))}
     for built in lot.built():
         for kind, needed in zip(kinds, (2.0, 7.0, 2.0), strict=True):
             if kind in few:

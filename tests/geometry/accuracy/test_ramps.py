@@ -18,7 +18,7 @@ from geometry.solids.drilling import Drilling
 from geometry.solids.ramp_gap import from_ramp
 from geometry.solids.ramps import RampCut
 from tests.geometry.accuracy.first_order import propagate
-from tests.geometry.accuracy.specimens import SIDE, head, holes, only, rough
+from tests.geometry.accuracy.specimens import SIDE, endless, head, holes, only, rough
 
 KINDS = ("hole-to-ramp", "ramp-to-outline", "ramp-to-nut", "ramp-too-deep")
 
@@ -125,7 +125,7 @@ def test_each_trial_is_measured_as_the_checks_measure_one(by: float, depth: floa
     """Ramps and drillings of single trials, made one by one and given to the routine of the checks."""
     bench = bench_of(below(rough(head(), by).accuracy, depth, slant=slant))
     lot = Trials(bench, 90, 7)
-    specs = [s for s in bench.specs(Reach.endless(len(bench.model.recipes))) if s.kind == "hole-to-ramp"]
+    specs = [s for s in bench.specs(endless(len(bench.model.recipes))) if s.kind == "hole-to-ramp"]
     signs: set[bool] = set()
     for built in lot.built():
         ramp = ramp_of(built, "slot")
@@ -167,7 +167,7 @@ def test_of_its_own_slots_ramp_a_bore_has_the_chance_of_what_lies_over_the_rail(
 def test_of_its_own_slots_ramp_a_bore_is_as_far_as_points_close_together_tell() -> None:
     """Of every trial the floor of the ramp over the rail is strewn with points, from the slot's wall to the ramp's rim."""
     bench = bench_of(own(rough(head(), 3.0).accuracy))
-    spec, = (s for s in bench.specs(Reach.endless(len(bench.model.recipes))) if s.kind == "hole-to-ramp" and any(part.rail for part in s.measure.parts))
+    spec, = (s for s in bench.specs(endless(len(bench.model.recipes))) if s.kind == "hole-to-ramp" and any(part.rail for part in s.measure.parts))
     part, rows, looked = next(part for part in spec.measure.parts if part.rail), bench.model.template, 0
     for built in Trials(bench, 120, 5).built():
         values, rod, draws = spec.measure(built), built.rod(part.index), built.draws
@@ -234,7 +234,7 @@ def test_pruning_changes_nothing_of_ramps(by: float) -> None:
     layout = below(rough(head(), by).accuracy, ramp=Ramp(length=52.0, depth=4.0, width=50.0), slant=0.5)
     layout = replace(layout, margins=replace(layout.margins, side_cover=13.0))
     bench = bench_of(layout)
-    pruned, whole = simulate(layout, 200, 5), simulated(bench, 200, 5, reach=Reach.endless(len(bench.model.recipes)))
+    pruned, whole = simulate(layout, 200, 5), simulated(bench, 200, 5, reach=endless(len(bench.model.recipes)))
     told = [[(c.kind, c.of, c.between, c.spoiled, c.short, pytest.approx(c.spread.mean, abs=1e-4))
              for c in found.clearances if c.kind in KINDS] for found in (pruned, whole)]
     assert told[0] == told[1] and {row[0] for row in told[0]} == set(KINDS)

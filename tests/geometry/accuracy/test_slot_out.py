@@ -14,7 +14,7 @@ from geometry.layout import Accuracy, Slot, StraightSlot
 from geometry.layout.slots import Ramp
 from geometry.solids.walls import Wall
 from geometry.solids.ways_out import from_slot
-from tests.geometry.accuracy.specimens import WIDE, only, rough, side_head
+from tests.geometry.accuracy.specimens import WIDE, endless, only, rough, side_head
 from tests.geometry.accuracy.test_ramps import ramped
 
 TRIALS = 36
@@ -32,7 +32,7 @@ def test_a_screw_in_a_slot_is_as_deep_as_the_checks_say(accuracy: Accuracy, x: f
     layout = side_head(accuracy, slots=slot(x, slant, width, depth), margins=WIDE)
     bench = bench_of(layout)
     lot, looked = Trials(bench, TRIALS, 5), 0
-    specs = [s for s in bench.specs(Reach.endless(len(bench.model.recipes))) if isinstance(s.measure, _ToWall | _UnderSlot) and s.measure.slot]
+    specs = [s for s in bench.specs(endless(len(bench.model.recipes))) if isinstance(s.measure, _ToWall | _UnderSlot) and s.measure.slot]
     assert specs
     opening = bench.model.scene.openings[0]
     for built in lot.built():

@@ -6,9 +6,9 @@ import pytest
 from msgspec.structs import replace
 
 from geometry.accuracy.bench import bench_of
-from geometry.accuracy.spec import Reach
 from geometry.checks import check
 from geometry.layout import Nut, Ramp, Slot, StraightSlot
+from tests.geometry.accuracy.specimens import endless
 from tests.geometry.checks.heads import head, loop, slot
 
 
@@ -30,7 +30,7 @@ def test_a_slot_near_it_has_its_rail_at_the_edges(degrees):
     expected = {"slot-to-nut": pytest.approx(near, abs=1e-6)} if near < 10 else {}
     assert told(layout, "slot-to-nut", "rail", "slot-outside") == expected
     bench = bench_of(layout)
-    nominal = {spec.kind: float(spec.measure(bench.nominal)[0]) for spec in bench.specs(Reach.endless(0)) if spec.kind in ("slot-to-nut", "rail")}
+    nominal = {spec.kind: float(spec.measure(bench.nominal)[0]) for spec in bench.specs(endless(0)) if spec.kind in ("slot-to-nut", "rail")}
     # 40 - 14 - 6 to the treble edge; before a nut line that is farther off the whole outline counts.
     assert nominal["slot-to-nut"] == pytest.approx(near, abs=1e-6) and (near >= 10 or nominal["rail"] == pytest.approx(20.0, abs=1e-6))
 
@@ -51,7 +51,7 @@ def test_a_pocket_that_the_edge_cuts_reaches_out_before_the_nut_line_only(degree
     layout = slanted(degrees, slots=(pocket,))
     assert told(layout, "slot-outside", "rail") == {"slot-outside": pytest.approx(-2.0, abs=0.08)}
     bench = bench_of(layout)
-    simulated, = [float(spec.measure(bench.nominal)[0]) for spec in bench.specs(Reach.endless(0)) if spec.kind == "slot-outside"]
+    simulated, = [float(spec.measure(bench.nominal)[0]) for spec in bench.specs(endless(0)) if spec.kind == "slot-outside"]
     assert simulated == pytest.approx(-2.0, abs=0.08)
     behind = replace(pocket, shape=replace(pocket.shape, tip_end=(38.0, -14.0)))
     assert told(slanted(degrees, slots=(behind,)), "slot-outside", "rail") == {}
