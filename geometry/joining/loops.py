@@ -175,7 +175,7 @@ def _take_tangle(chains: Sequence[Chain], around: Sequence[Chain], work: _Work, 
     if len(segments) < 3 and all(isinstance(s, Line) for s in segments):
         work.open.extend(chains)  # two straight lines enclose nothing
         return
-    inside = [Polygon(c.path.flatten(FLAT)).buffer(10 * FLAT) for c in around]
+    inside = [Polygon(c.path.flatten(FLAT)).buffer(10 * FLAT) for c in around if not any(_in_mouth(c.path, chain.path, reach) for chain in chains)]
     for polygon in inside:
         shapely.prepare(polygon)
     found = enclosed(segments, reach, inside)
@@ -193,6 +193,16 @@ def _take_tangle(chains: Sequence[Chain], around: Sequence[Chain], work: _Work, 
         work.dropped_lines += len(chains)
     else:
         work.open.extend(chains)
+
+
+def _in_mouth(loop: Path, line: Path, reach: float) -> bool:
+    """Whether a loop lies within an open line and closes it from end to end, as a nut that is drawn on its head does."""
+    points = line.flatten(FLAT)
+    border = shapely.linestrings(loop.flatten(FLAT))
+    ends = shapely.points([line.start, line.end])
+    if len(points) < 4 or not shapely.dwithin(border, [*ends, shapely.Point(v.middle(line.start, line.end))], reach).all():
+        return False
+    return bool(shapely.make_valid(Polygon(points)).buffer(10 * FLAT).covers(border))
 
 
 def _apart(chains: Sequence[Chain], rings: Sequence[Path]) -> int:

@@ -32,25 +32,28 @@ def lies_on(path: Path, edges: Sequence[Edge]) -> bool:
 
 
 def closed_by_edges(chains: Sequence[Path], loops: Sequence[Path], reach: float) -> dict[int, Path]:
-    """The numbers of open lines (mm) in one of the loops that an edge of it closes, with what they are then: their ends meet the edge to
-    `reach` mm, or cross it."""
+    """The numbers of open lines (mm) in one of the loops that an edge of it closes, or a straight line as wide as a nut that is one of the
+    open ones, with what they are then: their ends meet the edge to `reach` mm, or cross it."""
     bent = [i for i, chain in enumerate(chains) if len(chain.segments) > 1 or not isinstance(chain.segments[0], Line)]
     if not bent:
         return {}
     drawn = shapely.STRtree([LineString(chains[i].flatten(FLAT)) for i in bent])
     found: dict[int, Path] = {}
-    for loop in loops:
-        for edge in nut_edges(loop):
-            for k in drawn.query(LineString([edge.start, edge.end]), "dwithin", reach + FLAT).tolist():
-                ring = _closed(chains[bent[k]], loop, edge, reach) if bent[k] not in found else None
-                if ring is not None:
-                    found[bent[k]] = ring
+    across = [Edge(chain.start, chain.end) for chain in chains if len(chain.segments) == 1 and NUT_WIDTH[0] <= chain.length <= NUT_WIDTH[1]]
+    for edge, within in (*((edge, [loop]) for loop in loops for edge in nut_edges(loop)), *((edge, loops) for edge in across)):
+        for k in drawn.query(LineString([edge.start, edge.end]), "dwithin", reach + FLAT).tolist():
+            ring = _closed(chains[bent[k]], edge, reach) if bent[k] not in found else None
+            if ring is not None and any(_holds(loop, ring) for loop in within):
+                found[bent[k]] = ring
     return found
 
 
-def _closed(chain: Path, loop: Path, edge: Edge, reach: float) -> Path | None:
+def _closed(chain: Path, edge: Edge, reach: float) -> Path | None:
+    """The one ring, no narrower than a pocket is, of an open line and the edge on which it ends."""
     rings = enclosed([*chain.segments, Line(edge.start, edge.end)], reach).rings
-    if len(rings) != 1 or not NARROWEST * rings[0].length / 2 < abs(rings[0].area) <= LARGEST * abs(loop.area) or not lies_on(rings[0], [edge]):
-        return None
-    within = Polygon(loop.flatten(FLAT)).buffer(10 * FLAT)
-    return rings[0] if within.covers(LineString(rings[0].flatten(FLAT))) else None
+    return rings[0] if len(rings) == 1 and NARROWEST * rings[0].length / 2 < abs(rings[0].area) and lies_on(rings[0], [edge]) else None
+
+
+def _holds(loop: Path, ring: Path) -> bool:
+    """Whether a ring lies in a loop that is far larger."""
+    return abs(ring.area) <= LARGEST * abs(loop.area) and bool(Polygon(loop.flatten(FLAT)).buffer(10 * FLAT).covers(LineString(ring.flatten(FLAT))))

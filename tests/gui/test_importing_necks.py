@@ -5,6 +5,7 @@ import ezdxf.units
 import pytest
 
 from geometry.layout import loop_path
+from geometry.terms import POCKET
 from tests.gui.hands import fill
 from tests.gui.test_importing import closed, opened
 
@@ -48,11 +49,15 @@ def test_the_head_of_a_neck_is_the_outline_again_after_it_was_left_out(bench, tm
     path = tmp_path / "neck.dxf"
     drawing = ezdxf.new("R2010", units=0)
     drawing.modelspace().add_lwpolyline([*side, *((-x, y) for x, y in reversed(side))], close=True)
+    drawing.modelspace().add_lwpolyline([(-3, -400), (3, -400), (3, 25), (-3, 25)], close=True)
     drawing.saveas(path)
     dialog = opened(bench, str(path))
     dialog._role(0, "other")
     dialog._role(0, "outline")
-    assert dialog._made_of.of == ["outline"] and "180.0" in dialog._says.text()
+    assert dialog._made_of.of == ["outline", POCKET] and "180.0" in dialog._says.text()
+    dialog._role(1, "outline")  # the pocket of the truss rod, of which the neck has more
+    assert dialog._made_of.of == ["other", "outline"]
+    dialog._role(0, "outline")
     dialog._neck.only.click()
     assert "does not say its unit" in dialog._says.text() and "cut the outline off" not in dialog._says.text()
     closed(dialog)

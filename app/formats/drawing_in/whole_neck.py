@@ -7,13 +7,15 @@ from collections.abc import Iterator
 
 from msgspec.structs import replace
 
+from app.formats.drawing_in.likeliest import area_of
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.drawing_in.roles import with_roles
 from app.formats.drawing_in.units import is_certain
-from geometry.curves import Line
+from geometry.curves import Line, Path
 from geometry.errors import GeometryError
 from geometry.joining.neck import Neck, beyond, head_of, neck_of
 from geometry.saying import count, say
+from geometry.tolerance import JOIN
 
 SAID = 1e-6
 """mm from the proposed place beyond which a nut line is where the maker wants it"""
@@ -42,11 +44,20 @@ def headed(read: DrawingRead, length: float, slant: float | None = None) -> Draw
     nut = path.segments[-1]
     x0, y0, x1, y1 = path.box
     size = (x1 - x0, y1 - y0)
-    kept = [(loop.path, loop.layer) for loop in read.loops if loop is not whole and not beyond(loop.path, neck, length)]
+    kept = [(_before(loop.path, neck, length, path), loop.layer) for loop in read.loops if loop is not whole and not beyond(loop.path, neck, length)]
     chains = tuple([chain for chain in read.open_chains if not beyond(chain, neck, length)])
     told = [_where(neck, length), *_left_out(len(read.loops) - 1 - len(kept), len(read.open_chains) - len(chains))]
     return replace(read, loops=with_roles([(path, whole.layer), *kept], read.layers, path), open_chains=chains, size_mm=size,
                    unit_certain=is_certain(read.unit_source, size), warnings=(" ".join(told), *read.warnings), nut=(nut.start, nut.end), up=neck.to_tip, neck=None, head=None)
+
+
+def _before(loop: Path, neck: Neck, length: float, head: Path) -> Path:
+    """What of a loop in the neck that runs on under the nut, as the slot of a truss rod does, lies before the nut line; others as they are."""
+    try:
+        part = head_of(loop, neck, length)
+    except GeometryError:
+        return loop
+    return part if area_of(head).buffer(JOIN).covers(area_of(part)) else loop
 
 
 def with_outline(read: DrawingRead, number: int) -> DrawingRead:

@@ -236,9 +236,10 @@ class ImportDialog(ReadInOrder, QDialog):
         return placing
 
     def _role(self, number: int, role: str) -> None:
-        if role == "outline" and self._read.loops[number] is not self._read.outline:
-            chosen = self._read.loops[number].path
-            drawn = self._around(self._drawn, next(i for i, loop in enumerate(self._drawn.loops) if loop.path == chosen))
+        chosen = self._read.loops[number]
+        whole = next((i for i, loop in enumerate(self._drawn.loops) if loop.path == chosen.path), None)
+        if role == "outline" and chosen is not self._read.outline and whole is not None:
+            drawn = self._around(self._drawn, whole)
             if isValid(self):
                 self._made_of.choose(number, role)
                 self._neck.forget()

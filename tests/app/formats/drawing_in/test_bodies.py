@@ -10,6 +10,7 @@ from ezdxf.math import Matrix44
 from app.formats.drawing_in.units import refuse_doubtful_unit
 from app.formats.errors import FormatError
 from geometry.joining.placing import place
+from geometry.terms import POCKET
 from tests.app.formats.drawing_in.reading import read
 
 SIDE = [(21.0, 0.0), (34.0, 24.0), (30.0, 152.0), (8.0, 178.0)]
@@ -109,3 +110,21 @@ def test_a_wrong_unit_of_a_neck_or_an_instrument_is_doubted(shapes, units, scale
 def test_a_body_alone_stays_what_it_is():
     found = read(drawn(BODY, circles=[SOUND_HOLE]))
     assert found.unit == "mm" and found.outline.path.box == pytest.approx((-190, -860, 190, -402), abs=0.01)
+
+
+@pytest.mark.parametrize(("neck", "lines"), [
+    ([*NECK], [[(-4.0, 0.0), (-4.0, 30.0), (4.0, 30.0), (4.0, 0.0)]]),  # as far as the nut line
+    ([*NECK], [[(-4.0, -400.0), (-4.0, 30.0), (4.0, 30.0), (4.0, -400.0), (-4.0, -400.0)]]),  # and under it
+], ids=["to the nut line", "under it"])
+def test_the_pocket_of_a_truss_rod_of_a_whole_neck_is_what_of_it_lies_before_the_nut_line(neck, lines):
+    head = held(read(drawn(neck, lines=[[(-21.0, 0.0), (21.0, 0.0)], *lines])))
+    pocket = next(loop.path for loop in head.loops if loop.role == POCKET)
+    assert pocket.box == pytest.approx((-4, 0, 4, 30), abs=0.01)
+
+
+@pytest.mark.parametrize("fretboard", [(), (BOARD,)], ids=["alone", "with its fretboard"])
+def test_a_nut_drawn_on_the_head_is_a_pocket_in_it_and_no_notch(fretboard):
+    """The head is one open line that the nut closes."""
+    nut = [(-21.0, 0.0), (21.0, 0.0), (21.0, 5.0), (-21.0, 5.0)]
+    head = held(read(drawn(*fretboard, nut, lines=[HEAD])))
+    assert next(loop.path.area for loop in head.loops if loop.role == POCKET) == pytest.approx(210, abs=0.1)
