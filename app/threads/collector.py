@@ -25,9 +25,7 @@ class Collector(QObject):
     def __init__(self, parent: QObject) -> None:
         super().__init__(parent)
         gc.disable()
-        timer = QTimer(self)
-        timer.timeout.connect(collect_when_due)
-        timer.start(EVERY_MS)
+        QTimer(self, timeout=collect_when_due).start(EVERY_MS)
 
 
 def collect_when_due() -> None:

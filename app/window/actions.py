@@ -170,14 +170,11 @@ def build(window: QMainWindow, triggered) -> dict[str, QAction]:
             if entry.key in SUBMENUS:
                 made[entry.key] = menu.addMenu(entry.word).menuAction()
                 continue
-            action = QAction(entry.word, window)
+            action = QAction(entry.word, window, statusTip=entry.about, checkable=entry.checkable, triggered=triggered)
             action.setData(entry.key)
             action.setShortcuts([QKeySequence(keys) for keys in entry.shortcuts])
-            action.setStatusTip(entry.about)
-            action.setCheckable(entry.checkable)
             if entry.key in SHAPES and entry.key not in TOOL_SIGNS and not entry.checkable:
                 action.setIcon(menu_icon(entry.key))
-            action.triggered.connect(triggered)
             menu.addAction(action)
             made[entry.key] = action
     return made

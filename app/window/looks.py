@@ -58,13 +58,11 @@ class Looks(QObject):
                      say("The next smaller letters."), self._smaller)
 
     def _action(self, menu: QMenu, key: str, word: str, keys: str, about: str, slot) -> QAction:
-        action = QAction(word, self._w)
+        action = QAction(word, self._w, statusTip=about, triggered=slot)
         action.setData(key)
-        action.setStatusTip(about)
         if keys:
             more = [keys.replace("++", "+=")] if keys.endswith("++") else []
             action.setShortcuts([QKeySequence(word) for word in (keys, *more)])
-        action.triggered.connect(slot)
         menu.addAction(action)
         self._w.actions_[key] = action
         return action

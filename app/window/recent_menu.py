@@ -34,10 +34,9 @@ class RecentMenu(QObject):
         paths = self._w.files.recent()
         names = Counter(path.name for path in paths)
         for path in paths:
-            action = QAction(self._menu, toolTip=plain(str(path)))
+            action = QAction(self._menu, toolTip=plain(str(path)), triggered=self._open)
             action.setData(path)
             action.setProperty("twice", names[path.name] > 1)
-            action.triggered.connect(self._open)
             self._menu.addAction(action)
         self._menu.addSeparator()
         clear = QAction(say("&Clear this list") if paths else say("Nothing yet"), self._menu, enabled=bool(paths),

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QLabel, QPushButton, QStackedWidget, QVBoxLayout, 
 
 from app.look.filled import filled
 from app.look.flow import Flow
-from app.look.paragraph import restyle
+from app.look.paragraph import paragraph, restyle
 from app.look.scroll import Scroll, Yielding
 from app.look.sizes import keep
 from app.panels.forms.form import Form, rule
@@ -32,12 +32,9 @@ class OrderPanel(QWidget):
     def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
         super().__init__(parent, objectName="page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self._title = self._label("title")
-        self._whose = self._label("dim")
-        self._tally, self._changes, self._loud = self._label("dim"), self._label("dim"), self._label("warning")
-        for label in (self._tally, self._changes, self._loud):
-            label.setWordWrap(True)
-        self._title.setText(say("Running order"))
+        self._title = QLabel(say("Running order"), self, objectName="title")
+        self._whose = QLabel(self, objectName="dim")
+        self._tally, self._changes, self._loud = paragraph(self, name="dim"), paragraph(self, name="dim"), paragraph(self, name="warning")
         self.pieces = Pieces(self)
         self.tabs = Tabs((say("Steps"), say("Hours")), self)
         self.back = QPushButton(say("Back to the best order"), self,
@@ -47,18 +44,13 @@ class OrderPanel(QWidget):
         self._hours, self._rates = Form(unit, self, (1, 1)), Form(unit, self, (5, 3))
         self._rates.edited.connect(self.edited)
         self._rates.refused.connect(self.refused)
-        self._says = self._label("dim")
-        self._says.setWordWrap(True)
-        self._says.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._says = paragraph(self, name="dim", alignment=Qt.AlignmentFlag.AlignTop)
         keep(self._says, minimum_height=52)
         self._pages = QStackedWidget(self)
         self._pages.addWidget(self.list)
         self._pages.addWidget(self._hour_page())
         self.tabs.chosen.connect(self._pages.setCurrentIndex)
         self._lay_out()
-
-    def _label(self, name: str) -> QLabel:
-        return QLabel(self, objectName=name)
 
     def _hour_page(self) -> QWidget:
         page = QWidget(self, objectName="page")

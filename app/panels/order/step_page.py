@@ -5,9 +5,10 @@ from __future__ import annotations
 from html import escape
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.look.filled import filled
+from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
 from app.look.sizes import keep
 from app.look.theme import theme
@@ -24,11 +25,8 @@ class StepPage(Scroll):
         super().__init__(say("The step in words"), parent)
         self._words: StepWords | None = None
         page = QWidget(self, objectName="words")
-        self._head, self._why = QLabel(page), QLabel(page)
-        for label in (self._head, self._why):
-            label.setWordWrap(True)
-            label.setTextFormat(Qt.TextFormat.RichText)
-            label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self._head, self._why = (paragraph(page, textFormat=Qt.TextFormat.RichText,
+                                           textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse) for _ in range(2))
         self._section = SectionView(page, room_below=22)
         self._section.setAccessibleName(say("Section through the piece at this step"))
         filled(QVBoxLayout(page), self._head, self._section, self._why, 1, margins=(16, 12, 14, 12), gap=8)

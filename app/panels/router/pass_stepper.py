@@ -27,12 +27,9 @@ class PassStepper(QWidget):
             (Qt.ArrowType.LeftArrow, say("The pass before")), (Qt.ArrowType.RightArrow, say("The next pass"))))
         self._back.clicked.connect(self.back)
         self._on.clicked.connect(self.on)
-        self.slider = Slider(Qt.Orientation.Horizontal, self)
-        self.slider.setPageStep(1)
-        self.slider.setTickPosition(Slider.TickPosition.TicksBelow)
-        self.slider.setAccessibleName(say("Pass"))
-        self.slider.setToolTip(say("Step through the passes; the arrow keys do it too."))
-        self.slider.valueChanged.connect(self._show)
+        self.slider = Slider(Qt.Orientation.Horizontal, self, pageStep=1, tickPosition=Slider.TickPosition.TicksBelow,
+                             accessibleName=say("Pass"), toolTip=say("Step through the passes; the arrow keys do it too."),
+                             valueChanged=self._show)
         row = filled(QHBoxLayout(), self._back, (self.slider, 1), self._on, gap=6)
         filled(QVBoxLayout(self), self._view, row, self._says, margins=(0, 0, 0, 0), gap=4)
 

@@ -60,9 +60,8 @@ class RoutPanel(QWidget):
         self.facts = Lines(self, (1, 1))
         self.template = self._label("")
         self.make_template = WrappingButton(say("Make the template for this plan"), self, clicked=self._template)
-        self.write_template = WrappingButton(say("Write this plan's template…"), self)
-        self.write_template.setToolTip(say("The board alone, with openings and pin holes, as DXF or SVG at full size."))
-        self.write_template.clicked.connect(self._write)
+        self.write_template = WrappingButton(say("Write this plan's template…"), self, clicked=self._write,
+                                             toolTip=say("The board alone, with openings and pin holes, as DXF or SVG at full size."))
         self.form = Form(unit, self)
         self.form.edited.connect(self.edited)
         self.form.refused.connect(self.refused)

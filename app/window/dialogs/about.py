@@ -43,29 +43,20 @@ class AboutDialog(ReadInOrder, QDialog):
         picture = QLabel(self)
         picture.setPixmap(program_icon().pixmap(ICON, ICON))
         picture.setAlignment(Qt.AlignmentFlag.AlignTop)
-        name = self._words(f"Pegwright {__version__}")
-        name.setObjectName("title")
-        head = QVBoxLayout()
-        head.addWidget(name)
-        for text in (say("Plans the holes, slots and templates of a guitar headstock, for makers in small shops."),
-                     say("The owners have not chosen a licence yet: all rights reserved."),
-                     say("All samples are invented. Margins and rates marked as common practice have no published "
-                         "source: set what you trust.")):
-            head.addWidget(self._words(text))
+        head = filled(QVBoxLayout(), self._words(f"Pegwright {__version__}", "title"),
+                      self._words(say("Plans the holes, slots and templates of a guitar headstock, for makers in small shops.")),
+                      self._words(say("The owners have not chosen a licence yet: all rights reserved.")),
+                      self._words(say("All samples are invented. Margins and rates marked as common practice have no published "
+                                      "source: set what you trust.")))
         top = filled(QHBoxLayout(), picture, (head, 1), gap=18)
         self.table = self._table()
-        built = self._words(say("Built on these libraries, each under its own licence:"))
-        built.setObjectName("heading")
-        self._says = self._words("")
-        self._says.setObjectName("dim")
-        copy, close = QPushButton(say("Copy the versions"), self), QPushButton(say("Close"), self)
-        copy.setToolTip(say("Versions of the program, its libraries and this machine, for a report of a fault."))
-        copy.clicked.connect(self._copy)
-        close.clicked.connect(self.accept)
-        close.setDefault(True)
-        self.copy_button = copy
+        built = self._words(say("Built on these libraries, each under its own licence:"), "heading")
+        self._says = self._words("", "dim")
+        self.copy_button = QPushButton(say("Copy the versions"), self, clicked=self._copy,
+                                       toolTip=say("Versions of the program, its libraries and this machine, for a report of a fault."))
+        close = QPushButton(say("Close"), self, clicked=self.accept, default=True)
         buttons = QDialogButtonBox(self)
-        buttons.addButton(copy, QDialogButtonBox.ButtonRole.ActionRole)
+        buttons.addButton(self.copy_button, QDialogButtonBox.ButtonRole.ActionRole)
         buttons.addButton(close, QDialogButtonBox.ButtonRole.AcceptRole)
         inside = filled(QVBoxLayout(), top, built, (Yielding(self.table, self), 1), gap=10)
         inside.addWidget(self._words(say(
@@ -97,8 +88,8 @@ class AboutDialog(ReadInOrder, QDialog):
         header.setStretchLastSection(True)
         return table
 
-    def _words(self, text: str) -> QLabel:
-        return paragraph(self, text, textFormat=Qt.TextFormat.PlainText,
+    def _words(self, text: str, name: str = "") -> QLabel:
+        return paragraph(self, text, name, textFormat=Qt.TextFormat.PlainText,
                          textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse)
 
     def _copy(self) -> None:

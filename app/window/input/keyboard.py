@@ -44,9 +44,8 @@ class Keyboard(QObject):
         window.canvas.view.hovered.connect(self._mouse)
         QShortcut(QKeySequence("Esc"), window, activated=self.escape)
         for number, stage in enumerate(STAGES, 1):
-            shortcut = QShortcut(QKeySequence(f"Alt+{number}"), window)
+            shortcut = QShortcut(QKeySequence(f"Alt+{number}"), window, activated=self._stage_key)
             shortcut.setProperty("stage", stage.key)
-            shortcut.activated.connect(self._stage_key)
 
     # ---- through the window -----------------------------------------------
     def _stage_key(self) -> None:

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLabel, QPlainTextEdit,
 
 from app.formats.errors import FormatError
 from app.formats.saving import save_bytes
+from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
@@ -30,34 +31,22 @@ class FaultDialog(ReadInOrder, QDialog):
         self.setModal(True)
         self.report = report
         self._count = 1
-        head = self._words(what)
-        head.setObjectName("heading")
+        head = self._words(what, "heading")
         self._more = self._words("")
         self._more.hide()
         self._report = QPlainTextEdit(report, self, readOnly=True, accessibleName=say("Report about the fault"))
         self._report.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
         self._report.setLineWrapMode(QPlainTextEdit.LineWrapMode.NoWrap)
         self._report.setTabChangesFocus(True)
-        self._says = self._words("")
-        self._says.setObjectName("dim")
-        copy, save, on = (QPushButton(word, self) for word in (
-            say("Copy the report"), say("Save the report…"), say("Go on working")))
-        copy.clicked.connect(self._copy)
-        save.clicked.connect(self._save)
-        on.clicked.connect(self.accept)
-        on.setDefault(True)
-        buttons = QDialogButtonBox(self)
-        buttons.addButton(copy, QDialogButtonBox.ButtonRole.ActionRole)
-        buttons.addButton(save, QDialogButtonBox.ButtonRole.ActionRole)
-        buttons.addButton(on, QDialogButtonBox.ButtonRole.AcceptRole)
-        column = QVBoxLayout(self)
-        column.setSpacing(10)
-        for widget in (head, self._words(kept), self._more, self._words(say("The report below tells whoever mends the "
-                                                                            "program where the fault is. It holds no "
-                                                                            "layout and no names of your folders; it "
-                                                                            "is sent nowhere.")), self._report, self._says, buttons):
-            column.addWidget(widget)
-        column.setStretchFactor(self._report, 1)
+        self._says = self._words("", "dim")
+        buttons, roles = QDialogButtonBox(self), QDialogButtonBox.ButtonRole
+        buttons.addButton(QPushButton(say("Copy the report"), self, clicked=self._copy), roles.ActionRole)
+        buttons.addButton(QPushButton(say("Save the report…"), self, clicked=self._save), roles.ActionRole)
+        on = QPushButton(say("Go on working"), self, clicked=self.accept, default=True)
+        buttons.addButton(on, roles.AcceptRole)
+        about = self._words(say("The report below tells whoever mends the program where the fault is. It holds no layout and no names of "
+                                "your folders; it is sent nowhere."))
+        filled(QVBoxLayout(self), head, self._words(kept), self._more, about, (self._report, 1), self._says, buttons, gap=10)
         open_at(self, 640, 460)
         on.setFocus()
 
@@ -72,8 +61,8 @@ class FaultDialog(ReadInOrder, QDialog):
             self.report += "\n" + report
             self._report.setPlainText(self.report)
 
-    def _words(self, text: str) -> QLabel:
-        return paragraph(self, text, textFormat=Qt.TextFormat.PlainText)
+    def _words(self, text: str, name: str = "") -> QLabel:
+        return paragraph(self, text, name, textFormat=Qt.TextFormat.PlainText)
 
     def _copy(self) -> None:
         QGuiApplication.clipboard().setText(self.report)
