@@ -90,9 +90,7 @@ def folder(parent: QtWidgets.QWidget, title: str, start: str) -> Path | None:
 
 def save_first(parent: QtWidgets.QWidget, name: str) -> Literal["save", "discard", "cancel"]:
     """What to do with unsaved work before it would go."""
-    box = _box(parent)
-    box.setWindowTitle(say("Unsaved work"))
-    box.setText(say("{name} has changes that are not saved.", name=name))
+    box = _box(parent, say("Unsaved work"), say("{name} has changes that are not saved.", name=name))
     buttons = QtWidgets.QMessageBox.StandardButton
     box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
     box.setDefaultButton(buttons.Save)
@@ -136,11 +134,7 @@ def tell(parent: QtWidgets.QWidget, title: str, text: str) -> None:
 
 def warn(parent: QtWidgets.QWidget, title: str, text: str) -> None:
     """Tell the maker what went wrong and wait until it is read."""
-    box = _box(parent)
-    box.setIcon(QtWidgets.QMessageBox.Icon.Warning)
-    box.setWindowTitle(title)
-    box.setText(text)
-    _answer(box, {}, "")
+    _answer(_box(parent, title, text, icon=QtWidgets.QMessageBox.Icon.Warning), {}, "")
 
 
 def text(parent: QtWidgets.QWidget, title: str, label: str, value: str = "") -> str | None:
@@ -205,14 +199,10 @@ def _choice(parent: QtWidgets.QWidget, title: str, text: str, more: str, default
             warning: bool = False, copied: bool = False, **buttons: tuple[str, str]) -> str:
     """The key of the button that was pressed. Each has its words and its role, of which the last is the answer of whoever closes
     the box; Enter presses that of `default`. A question that is no warning may show a picture. `copied`: its text can be copied."""
-    box = _box(parent)
     icons = QtWidgets.QMessageBox.Icon
-    box.setIcon(icons.Warning if warning else icons.Question)
+    box = _box(parent, title, text, icon=icons.Warning if warning else icons.Question, informativeText=more)
     if picture is not None:
         box.setIconPixmap(picture)
-    box.setWindowTitle(title)
-    box.setText(text)
-    box.setInformativeText(more)
     if copied:
         box.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard)
     made = {box.addButton(words, QtWidgets.QMessageBox.ButtonRole[f"{role}Role"]): key for key, (words, role) in buttons.items()}
@@ -220,11 +210,10 @@ def _choice(parent: QtWidgets.QWidget, title: str, text: str, more: str, default
     return _answer(box, made, list(buttons)[-1])
 
 
-def _box(parent: QtWidgets.QWidget) -> QtWidgets.QMessageBox:
-    """An empty question. Its words are plain: the name of a layout or a file is never read as markup."""
-    box = QtWidgets.QMessageBox(parent)
-    box.setTextFormat(Qt.TextFormat.PlainText)
-    return box
+def _box(parent: QtWidgets.QWidget, title: str, text: str, **more) -> QtWidgets.QMessageBox:
+    """A question without buttons, `more` what else of it is set. Its words are plain: the name of a layout or a file is never read
+    as markup."""
+    return QtWidgets.QMessageBox(parent, textFormat=Qt.TextFormat.PlainText, windowTitle=title, text=text, **more)
 
 
 def _answer(box: QtWidgets.QMessageBox, words: dict, otherwise: str) -> str:
