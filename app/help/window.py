@@ -62,8 +62,7 @@ class HelpWindow(ReadInOrder, QDialog):
 
     def __init__(self, actions: Sequence[QAction], habits: Sequence[tuple[str, str]],
                  parent: QWidget) -> None:
-        super().__init__(parent)
-        self.setWindowTitle(say("Actions and words"))
+        super().__init__(parent, windowTitle=say("Actions and words"))
         open_at(self, 760, 520)
         self._entries = [_action_entry(action) for action in actions if action.text() and action.menu() is None]
         self._entries += [Entry(keys, about + ".", keys) for keys, about in habits]

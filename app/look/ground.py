@@ -20,8 +20,8 @@ class Ground(QWidget):
     sheet takes the toolkit's own way of saying so (`autoFillBackground`) back.
     """
 
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+    def __init__(self, parent: QWidget | None = None, **more) -> None:
+        super().__init__(parent, **more)
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
 
     def paintEvent(self, event: QPaintEvent) -> None:

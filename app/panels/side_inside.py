@@ -48,8 +48,7 @@ class SideInside(QSplitter):
         self._section = SectionView(self)
         for part in (self._section_title, self._section):
             part.hide()  # until there is one: what is empty would still take its spacing
-        page = Ground(self)
-        page.setObjectName("page")
+        page = Ground(self, objectName="page")
         filled(QVBoxLayout(page), self._title, self._facts, self._section_title, self._section, self._fields, 1,
                margins=(22, 18, 18, 12), gap=8)
         scroll = Scroll(say("What is held, or the stage"), self, page)
@@ -57,8 +56,7 @@ class SideInside(QSplitter):
         self._upper = Stack(self)
         self._upper.addWidget(scroll)
 
-        below = Ground(self)
-        below.setObjectName("page")
+        below = Ground(self, objectName="page")
         self._tally = paragraph(below, name="dim")
         self.tabs = Tabs((say("Snags"), say("Chances"), say("Changes")), below)
         self.snags = SnagList(below)

@@ -29,8 +29,7 @@ class MeasureBars(ReadInOrder, QDialog):
     """For one printer and paper; what is kept takes effect with the next print."""
 
     def __init__(self, paper: str, unit: LengthUnit = "mm", parent: QWidget | None = None, settings: Path | None = None) -> None:
-        super().__init__(parent)
-        self.setWindowTitle(say("Correct a printer"))
+        super().__init__(parent, windowTitle=say("Correct a printer"))
         self._settings = settings
         self._before: dict[LengthField, str] = {}
         """what stood in a field at first: a bar of exactly 100 mm, of which inches show no more than is near it"""

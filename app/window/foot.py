@@ -25,8 +25,7 @@ class Foot(Ground):
     """Three texts side by side; the middle one never widens the window."""
 
     def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
-        self.setObjectName("foot")
+        super().__init__(parent, objectName="foot")
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(18, 4, 18, 5)  # and the line above it
         self._grid.setColumnStretch(1, 1)

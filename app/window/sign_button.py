@@ -15,8 +15,8 @@ SIDE = 18
 class SignButton(QPushButton):
     """Its tip tells the word too, and so does its name for those who hear the window."""
 
-    def __init__(self, key: str, word: str, about: str, parent: QWidget) -> None:
-        super().__init__(word, parent)
+    def __init__(self, key: str, word: str, about: str, parent: QWidget, **more) -> None:
+        super().__init__(word, parent, **more)
         self._key, self._word = key, word
         if self.has_sign:
             self.setIcon(button_icon(key))

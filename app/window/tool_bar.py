@@ -107,9 +107,8 @@ class ToolBar(QWidget):
                 ("correct", say("Correct a printer…"),
                  say("Enter what the two 100 mm bars of a printed page measure.")),
                 ("write sheets", say("Write the sheets…"), say("DXF, SVG, PDF and the hole table."))):
-            button = SignButton(key, word, about, self)
+            button = SignButton(key, word, about, self, clicked=self._acted)
             button.setProperty("action", key)
-            button.clicked.connect(self._acted)
             self._actions[key] = button
             self._row.addWidget(button)
         self.paper = Choice(self, accessibleName=say("Paper"))
@@ -231,11 +230,8 @@ class ToolBar(QWidget):
 
     # ---- inside ---------------------------------------------------------
     def _add_tool(self, key: str, word: str, about: str) -> None:
-        button = SignButton(key, word, about, self)
-        button.setCheckable(True)
-        button.setFocusPolicy(BY_TAB)
+        button = SignButton(key, word, about, self, checkable=True, focusPolicy=BY_TAB, clicked=self._picked)
         button.setProperty("tool", key)
-        button.clicked.connect(self._picked)
         self._group.addButton(button)
         self._tools[key] = button
         self._row.addWidget(button)

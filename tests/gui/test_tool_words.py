@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtWidgets import QStyle, QStyleOptionComboBox
 
-from app.look.choice import BESIDE
+from app.look.choice import beside
 from app.look.sizes import px
 from app.window.sign_button import SignButton
 
@@ -40,7 +40,7 @@ def test_what_is_shortened_in_a_box_has_all_the_room_of_the_style(bench, letters
     box.initStyleOption(option)
     assert "…" in option.currentText and option.currentText != box.currentText()
     room = box.style().subControlRect(QStyle.ComplexControl.CC_ComboBox, option, QStyle.SubControl.SC_ComboBoxEditField, box)
-    assert 0 <= room.width() - 2 - (box.width() - px(BESIDE)) <= px(8), "the label keeps a point free on either side"
+    assert 0 <= room.width() - 2 - (box.width() - beside()) <= px(8), "the label keeps a point free on either side"
     assert box.fontMetrics().horizontalAdvance(option.currentText) <= room.width() - 2
 
 

@@ -151,11 +151,10 @@ class LengthField(Field):
 
     def __init__(self, unit: LengthUnit, optional: bool = False, empty: str = "",
                  parent: QWidget | None = None, **more) -> None:
-        super().__init__(parent, **more)
+        super().__init__(parent, placeholderText=empty, **more)
         self._unit = unit
         self._value: float | None = None
         self._optional = optional
-        self.setPlaceholderText(empty)
 
     @property
     def unit(self) -> LengthUnit:
@@ -181,10 +180,9 @@ class LengthField(Field):
 class AngleField(Field):
     """An angle; sends degrees, or None when empty and that is allowed."""
 
-    def __init__(self, optional: bool = False, empty: str = "", parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+    def __init__(self, optional: bool = False, empty: str = "", parent: QWidget | None = None, **more) -> None:
+        super().__init__(parent, placeholderText=empty, **more)
         self._optional = optional
-        self.setPlaceholderText(empty)
 
     def show_value(self, degrees: float | None) -> None:
         """Show an angle in degrees: with a tenth, or with the hundredths that it has."""

@@ -40,9 +40,8 @@ class WorkNote(QFrame):
 
     def __init__(self, host: QWidget, over: QWidget | None = None, top: bool = False) -> None:
         """It lies over the lower edge of `over`, a child of the host, or of the host itself; over the upper one with `top`."""
-        super().__init__(host)
+        super().__init__(host, objectName="note")
         self._over, self._top = over, top
-        self.setObjectName("note")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self._words, self._halted = "", False
         self._at: Callable[[], str] = str

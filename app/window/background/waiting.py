@@ -130,9 +130,7 @@ class Waiting(QObject):
         from PySide6.QtWidgets import QProgressBar, QProgressDialog, QPushButton  # here: no start waits
 
         self._box = box = QProgressDialog(plain(self._words), "", 0, 0, self.asker)
-        bar = QProgressBar(box)
-        bar.setTextVisible(False)  # letters over both halves of a bar can be read on neither
-        bar.setRange(0, 0)
+        bar = QProgressBar(box, minimum=0, maximum=0, textVisible=False)  # letters over both halves of a bar can be read on neither
         box.setBar(bar)
         button = QPushButton(self._stops, box) if self._stops else None
         if button is not None:

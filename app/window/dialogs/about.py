@@ -38,8 +38,7 @@ class AboutDialog(ReadInOrder, QDialog):
     """Nothing is asked here; Esc or Enter closes it."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setWindowTitle(say("About Pegwright"))
+        super().__init__(parent, windowTitle=say("About Pegwright"))
         picture = QLabel(self)
         picture.setPixmap(program_icon().pixmap(ICON, ICON))
         picture.setAlignment(Qt.AlignmentFlag.AlignTop)

@@ -48,9 +48,8 @@ class HoldDialog(ReadInOrder, QDialog):
     _part = Signal(float)
 
     def __init__(self, window: Frame) -> None:
-        super().__init__(window)
+        super().__init__(window, windowTitle=say("What must I hold?"))
         self._window = window
-        self.setWindowTitle(say("What must I hold?"))
         self._wanted_next: str = ""
         self._works_on = ""
         """the kind of work that runs, or ran last"""

@@ -64,11 +64,9 @@ class _Picture(QWidget):
     """The head that the numbers make."""
 
     def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
+        super().__init__(parent, minimumSize=QSize(220, 380), accessibleName=say("Preview of the headstock"))
         self._picture: FacePicture | None = None
         self._faint = False
-        self.setMinimumSize(220, 380)
-        self.setAccessibleName(say("Preview of the headstock"))
 
     def sizeHint(self) -> QSize:
         return QSize(400, 520)
@@ -90,8 +88,7 @@ class NumbersDialog(ReadInOrder, QDialog):
     """Asks for strings, tuners and blank, and shows at once what they make."""
 
     def __init__(self, window: Frame, numbers: Numbers | None = None) -> None:
-        super().__init__(window)
-        self.setWindowTitle(say("A layout from a few numbers"))
+        super().__init__(window, windowTitle=say("A layout from a few numbers"))
         self._window = window
         self.layout_made: Headstock | None = None
         self._numbers = numbers or usual_numbers(window.unit)
@@ -171,16 +168,11 @@ class NumbersDialog(ReadInOrder, QDialog):
         buttons, self.begin_button = ok_cancel(self, self._accept, say("Begin"))
         hint = paragraph(self, say("The outline and the hardware are a beginning: measure your own tuners, and change what you "
                                    "like."), "dim")
-        inside = QVBoxLayout()
-        inside.addLayout(form)
+        inside = filled(QVBoxLayout(), form)
         inside.addSpacing(8)
-        inside.addWidget(hint)
-        inside.addStretch(1)
-        below = QVBoxLayout()
-        below.setContentsMargins(4, 0, 4, 0)  # in line with the words in the column
-        below.addWidget(self._says)
-        below.addWidget(self._left)
-        below.addWidget(self._cure, 0, Qt.AlignmentFlag.AlignLeft)
+        filled(inside, hint, 1)
+        below = filled(QVBoxLayout(), self._says, self._left, (self._cure, 0, Qt.AlignmentFlag.AlignLeft),
+                       margins=(4, 0, 4, 0))  # in line with the words in the column
         right = filled(QVBoxLayout(), (Column(inside, self.windowTitle(), self), 1), below, buttons)
         filled(QHBoxLayout(self), (self._picture, 2), (right, 3), margins=(14, 14, 14, 14), gap=18)
         open_at(self, 960, 640)

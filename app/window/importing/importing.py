@@ -87,8 +87,7 @@ class ImportDialog(ReadInOrder, QDialog):
 
     def __init__(self, window: Frame, path: Path, read: DrawingRead, join: float = JOINS[0]) -> None:
         """`read`: the drawing, of a whole neck if need be; `join`: up to how many mm gaps were closed as it was read."""
-        super().__init__(window)
-        self.setWindowTitle(say("Import {path}", path=path.name))
+        super().__init__(window, windowTitle=say("Import {path}", path=path.name))
         self._window = window
         self._path = path
         self._drawn = self._first_read = read

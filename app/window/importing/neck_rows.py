@@ -32,14 +32,14 @@ class NeckRows(QObject):
         self.only = QCheckBox(say("Only the &headstock of this neck"), parent,
                               toolTip=say("What lies behind the nut line is left out."), checked=True)
         self.only.toggled.connect(self.changed)
-        self.length = self._sender = LengthField(unit, parent=parent)
-        self.length.setToolTip(say("How far behind the tip the neck is cut off: there the nut line comes to lie."))
+        self.length = self._sender = LengthField(
+            unit, parent=parent, toolTip=say("How far behind the tip the neck is cut off: there the nut line comes to lie."))
         self.length.sent.connect(self._sent)
         self._slant: float | None = None
         """degrees, as `Nut.slant` in the drawing as it was not mirrored; None: as proposed"""
         self._mirrored = False
-        self.slant = AngleField(parent=parent)
-        self.slant.setToolTip(say("For fanned frets: how far the nut line is turned about its middle. Above zero the bass end lies nearer the tip."))
+        self.slant = AngleField(parent=parent, toolTip=say("For fanned frets: how far the nut line is turned about its middle. Above zero "
+                                                           "the bass end lies nearer the tip."))
         self.slant.sent.connect(self._turned)
         self._drawn: DrawingRead | None = None
         form.addRow(self.only)

@@ -26,8 +26,7 @@ class FaultDialog(ReadInOrder, QDialog):
     """Shown without stopping the program's own loop; `more` counts what else goes wrong while it is open."""
 
     def __init__(self, what: str, kept: str, report: str, parent: QWidget | None) -> None:
-        super().__init__(parent)
-        self.setWindowTitle(say("A fault in Pegwright"))
+        super().__init__(parent, windowTitle=say("A fault in Pegwright"))
         self.setModal(True)
         self.report = report
         self._count = 1

@@ -66,8 +66,7 @@ class LayDialog(ReadInOrder, QDialog):
     """Two points or four corners give size and plane, two ends of the nut give place and direction."""
 
     def __init__(self, window: Frame, name: str, read: PictureRead) -> None:
-        super().__init__(window)
-        self.setWindowTitle(say("Lay {name} behind the drawing", name=name))
+        super().__init__(window, windowTitle=say("Lay {name} behind the drawing", name=name))
         self._window = window
         self._name = name
         self._read = read

@@ -66,8 +66,7 @@ class TraceDialog(ReadInOrder, QDialog):
     """Proposes anew whenever a place, the level of grey or the tolerance changes; the newest wish wins."""
 
     def __init__(self, window: Frame, picture: Picture) -> None:
-        super().__init__(window)
-        self.setWindowTitle(say("Trace {picture}", picture=picture.name or say("the picture")))
+        super().__init__(window, windowTitle=say("Trace {picture}", picture=picture.name or say("the picture")))
         self._window = window
         self._picture = picture
         self.proposal: Proposal | None = None
