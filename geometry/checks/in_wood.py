@@ -23,7 +23,7 @@ from geometry.checks.snags import FACE, SPOILS, TIGHT, Snag
 from geometry.checks.words import first, name
 from geometry.errors import GeometryError
 from geometry.layout.book import Book, Bored, Clock, Done, Piece, Task, Time
-from geometry.layout.drilled import cut_as, cut_of, drilling_of
+from geometry.layout.drilled import cut_as, cut_of, drilled_as, drilling_of
 from geometry.layout.headstock import Headstock
 from geometry.layout.names import OUTLINE
 from geometry.layout.outline import Loop
@@ -299,9 +299,9 @@ def _off(id: str, now: Slot | Loop, thickness: float, *ticks: Tick) -> tuple[Cut
 
 def _as_drilled(item: Feature, lost: tuple[Tick, ...]) -> tuple[tuple[Task, Tick], ...]:
     """The ticks, of those that are not what their names say, that drilled a hole of a feature."""
-    bores = [(drilling.id, bored(drilling)) for hole in item.holes for drilling in hole.drillings]
-    return tuple([(_task(one, one.task.operation.removesuffix(drilling_of(one.task)) + id, item.id), one) for one in lost if one.hole
-                  for id, now in bores if now is not None and abs(now.diameter - one.hole.diameter) <= SAME_HOLE and same_hole(one.hole, now)])
+    bores = [(drilling.id, drilling.role == "locating", bored(drilling)) for hole in item.holes for drilling in hole.drillings]
+    return tuple([(_task(one, drilled_as(one.task, id, pin), item.id), one) for one in lost if one.hole
+                  for id, pin, now in bores if now is not None and abs(now.diameter - one.hole.diameter) <= SAME_HOLE and same_hole(one.hole, now)])
 
 
 def _as_cut(id: str, slot: Slot, thickness: float, lost: tuple[Tick, ...]) -> tuple[tuple[Task, Tick], ...]:

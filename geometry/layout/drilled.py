@@ -59,6 +59,12 @@ def drilling_of(task: Task) -> str | None:
     return next((found for feature in task.features if (found := _drilling(task, feature))), None)
 
 
+def drilled_as(task: Task, drilling: str, pin: bool) -> str:
+    """What an operation that drills a hole is called for a drilling of the same size, a pin's or another."""
+    kind = task.operation.removesuffix(drilling_of(task))
+    return (_PIN_HOLE if pin else "bore " if kind == _PIN_HOLE else kind) + drilling
+
+
 def cut_of(task: Task) -> str:
     """Id of the slot that an operation cuts, or the outline's: what is about no feature of the book's is about the outline."""
     return task.features[0] if task.features else OUTLINE

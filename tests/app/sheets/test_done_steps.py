@@ -1,10 +1,12 @@
 """Sheets printed again in mid-job: what is done is ticked, keeps its number, and what it has made unsafe is said."""
 
+from pathlib import Path
+
 import pytest
 from msgspec import defstruct
 from msgspec.structs import fields, replace
 
-from app.formats.headstock import decode, encode
+from app.formats.headstock import decode, encode, read
 from app.formats.letters import text_width
 from app.sheets import pages, plan_work
 from app.sheets.card_rows import rows
@@ -14,7 +16,7 @@ from app.sheets.plan_letters import plan_letters
 from app.sheets.router_pages import routed
 from geometry.book import made_by, set_minutes, task_of, tick_off
 from geometry.drawing import Label, Stroke
-from geometry.edits import move_features, remove_features, rename
+from geometry.edits import mirror_layout, move_features, remove_features, rename
 from geometry.edits.hardware import copy_pattern
 from geometry.edits.rack import add_entry, remove_entry, set_in_rack, sort_shelf
 from geometry.layout import Pin
@@ -119,6 +121,21 @@ def test_numbers_that_are_kept(numbers, steps):
     found = numbered("abcd", numbers)
     assert sorted(found) == list("abcd")
     assert "".join(found) == steps and list(found.values()) == [1, 2, 3, 4]
+
+
+def test_the_bore_whose_pin_is_taken_away_is_drilled_all_the_same():
+    """The holes of both pins, ticked off, are bores; turned over, the wood has them where other tuners are drawn."""
+    head = read(Path("samples/three-a-side.headstock.json"))
+    plan, book = plan_work(head), replace(head.book, piece="real")
+    for op in plan.steps:
+        if op.kind == "pin hole":
+            book = tick_off(book, task_of(op), plan.number[op.id], made_by(head, op))
+    job = replace(head, book=book)
+    assert plan_work(job).done.keys() == {"pin hole nut pin.1", "pin hole tip pin.1"}
+    for now in (remove_features(job, ["nut pin", "tip pin"]), mirror_layout(job)):
+        again = plan_work(now)
+        assert again.done.keys() == {"bore bass 1.1.1", "bore treble 3.1.1"} and again.otherwise == {}
+        assert again.done.keys() <= set(again.order.steps)
 
 
 @pytest.mark.parametrize(("numbers", "gone", "given"), [
