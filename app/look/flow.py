@@ -2,21 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from PySide6.QtCore import QMargins, QPoint, QRect, QSize, Qt
 from PySide6.QtWidgets import QLayout, QLayoutItem, QSizePolicy, QSpacerItem, QWidget, QWidgetItem
 from shiboken6 import isValid
 
 
 class _Held(QWidgetItem):
-    """The place of a widget in a row. One that `gives_way` is narrowed, down to so many pixels, where all then stand in one row.
+    """The place of a widget in a row. One that `gives_way` is narrowed, down to its least width, where all then stand in one row.
 
     Made here and not by the toolkit: what it makes itself is lost to Python with the first part around the row that
     Python has seen (a scroll area's viewport, say, when Tab walks through the window) and forgets again.
     """
 
-    gives_way: Callable[[], int] | None = None
+    gives_way = False
 
 
 class _Gap(QSpacerItem):
@@ -42,12 +40,12 @@ class Flow(QLayout):
         self.setContentsMargins(*margins)
         self.setSpacing(gap)
 
-    def addWidget(self, widget: QWidget, gives_way: Callable[[], int] | None = None) -> None:
-        """`gives_way` tells the least width of a widget that is narrowed before the row goes on below, pixels."""
+    def addWidget(self, widget: QWidget, gives_way: bool = False) -> None:
+        """One that `gives_way` is narrowed, down to its least width, before the row goes on below."""
         self.addChildWidget(widget)
         held = _Held(widget)
         held.gives_way = gives_way
-        self._giving = self._giving or gives_way is not None
+        self._giving = self._giving or gives_way
         self.addItem(held)
 
     # ---- what QLayout asks for -------------------------------------------
@@ -138,7 +136,7 @@ class Flow(QLayout):
             if gap is not None and not rows and not gap.expandingDirections():
                 continue
             size = item.sizeHint()
-            if over > 0 and isinstance(item, _Held) and item.gives_way is not None and size.width() - over >= item.gives_way():
+            if over > 0 and isinstance(item, _Held) and item.gives_way and size.width() - over >= item.minimumSize().width():
                 size = QSize(size.width() - over, size.height())
             if gap is None and size.width() > room:
                 size = QSize(room, item.heightForWidth(room) if item.hasHeightForWidth() else size.height())

@@ -45,7 +45,7 @@ class SheetPreview(QWidget):
         bar = QWidget(self, objectName="tools")
         bar.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         row = Flow(bar, (14, 5, 14, 5), 6)
-        row.addWidget(self._title)
+        row.addWidget(self._title, gives_way=True)
         row.add_gap()
         row.addWidget(self._size)
         for word, about, slot in ((say("Whole page"), say("Show the whole page (0)"), self.view.fit),

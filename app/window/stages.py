@@ -12,9 +12,10 @@ from app.look.plain import plain
 from app.look.sizes import px
 from geometry.saying import say
 
-NAME, LEAST = 230, 110
-"""Room for the name of the layout at 100 %, pixels, where the stages leave it no more, and where they would else not stand in one
-row; the rest is in its tip and over the window."""
+NAME = 230
+"""Room for the name of the layout at 100 %, pixels, where the stages leave it no more; the rest is in its tip."""
+LETTERS = 14
+"""The least that is read of it before a stage goes to the next row."""
 APART = 16
 """Pixels that a long name leaves free before the stages."""
 UNSAVED = " •"
@@ -59,10 +60,6 @@ class _Name(Elided):
         return self.fontMetrics().horizontalAdvance(UNSAVED)
 
 
-def _least() -> int:
-    return px(LEAST)
-
-
 class StageBar(QWidget):
     """Name of the layout on the left, stages in the middle, unit and history on the right."""
 
@@ -71,11 +68,11 @@ class StageBar(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent, objectName="bar")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self._name = _Name(self)
+        self._name = _Name(self, least=LETTERS)
         self._name.setObjectName("name")
         self._group = QButtonGroup(self, exclusive=True)
         row = Flow(self, (18, 8, 14, 8), 4)
-        row.addWidget(self._name, gives_way=_least)
+        row.addWidget(self._name, gives_way=True)
         row.add_gap(keeps=APART)
         self._buttons: dict[str, QPushButton] = {}
         for number, stage in enumerate(STAGES, 1):

@@ -5,7 +5,7 @@ from PySide6.QtWidgets import QPushButton
 
 from app.look.descendants import below
 from app.look.sizes import px
-from app.window.stages import APART, LEAST, NAME, STAGES, StageBar
+from app.window.stages import APART, NAME, STAGES, StageBar
 
 LONG = "Twelve strings for the lady from next door, second try"
 
@@ -52,7 +52,7 @@ def test_a_short_name_leaves_the_stages_in_the_middle_of_what_is_left(bar):
 def test_a_long_name_gives_way_before_a_stage_goes_to_the_next_row(bar):
     bar.set_name(LONG, False)
     whole = bar.layout().sizeHint().width()
-    for less in (1, px(NAME - LEAST)):
+    for less in (1, bar._name.sizeHint().width() - bar._name.minimumSizeHint().width()):
         words, _ = laid(bar, whole - less)
         assert words.endswith("…") and LONG.startswith(words[:-1])
     one = bar.layout().heightForWidth(whole)

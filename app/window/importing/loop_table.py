@@ -38,6 +38,8 @@ class LoopTable(QTableWidget):
         self._filling = QTimer(self, singleShot=True, interval=0, timeout=self._fill_rows)
         self.setHorizontalHeaderLabels([say("Loop"), say("Becomes")])
         self.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        self.setShowGrid(False)
         self.verticalHeader().hide()
         self.setTabKeyNavigation(False)
         keep(self, minimum_height=150, rows=30)
