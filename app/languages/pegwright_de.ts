@@ -13804,6 +13804,10 @@
         <translation>Löcher verschließen</translation>
     </message>
     <message>
+        <source>plug of wood</source>
+        <translation>Holzstopfen</translation>
+    </message>
+    <message>
         <source>pocket</source>
         <translation>Tasche</translation>
     </message>
@@ -15606,6 +15610,14 @@
     <message>
         <source>{diameter} {follower} with a {cutter} cutter</source>
         <translation>{follower} {diameter} mit Fräser {cutter}</translation>
+    </message>
+    <message>
+        <source>{diameter}, through</source>
+        <translation>{diameter}, durchgehend</translation>
+    </message>
+    <message>
+        <source>{diameter}, {depth} deep</source>
+        <translation>{diameter}, {depth} tief</translation>
     </message>
     <message>
         <source>{diameter}, {depth}, from the {surface}</source>

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections import Counter
 from collections.abc import Iterable
 
 from msgspec import Struct
@@ -138,6 +139,10 @@ def wares(layout: Headstock) -> list[Ware]:
         found.append(Ware(term("locating pin"), sum(pin.diameter == diameter for pin in layout.pins),
                           say("{diameter} steel or dowel, as long as blank and template are thick together",
                               diameter=length(diameter))))
+    plugs = [(hole.diameter, None if hole.depth is None or hole.depth >= layout.blank.thickness else hole.depth) for hole in layout.holes if hole.plugged]
+    for (diameter, depth), number in sorted(Counter(plugs).items(), key=lambda item: (item[0][0], item[0][1] or math.inf)):
+        found.append(Ware(say("plug of wood"), number, say("{diameter}, through", diameter=length(diameter)) if depth is None else
+                          say("{diameter}, {depth} deep", diameter=length(diameter), depth=length(depth))))
     if layout.strings:
         sizes = number_list(f"{string.id}: {length(string.diameter, 3)}" for string in layout.strings)
         found.append(Ware(say("string"), len(layout.strings), say("name and diameter of each, {sizes}", sizes=sizes)))

@@ -100,6 +100,16 @@ def test_a_proposal_shows_ghosts_and_is_taken_as_one_step(bench, room, qtbot):
     assert bench.layout == crossed
 
 
+def test_a_proposal_that_comes_of_its_own_accord_is_seen_where_the_panel_was_scrolled_down(bench, room, qtbot):
+    panel, bar = room.panel, room.panel._scroll.verticalScrollBar()
+    bench.window.canvas.setFocus()
+    bar.setValue(bar.maximum())
+    bench.window.document.apply("No posts", replace(bench.layout, tuners=tuple(replace(one, string=None) for one in bench.layout.tuners)))
+    qtbot.waitUntil(lambda: room.proposal is not None)
+    for part in (panel.gain, panel.take):
+        assert panel._scroll.viewport().rect().contains(part.mapTo(panel._scroll.viewport(), part.rect().center()))
+
+
 def test_a_proposal_is_there_again_after_another_stage_while_the_layout_stays(bench, room, qtbot):
     bench.window.document.apply("cross two", set_post(bench.layout, "1", post_of(bench, "12")))
     press(room.panel.propose)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from app.look.choice import Choice
 from app.look.filled import filled
@@ -50,7 +50,7 @@ class StringPanel(QWidget):
 
     def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        page = QWidget(self, objectName="page")
+        page = self._page = QWidget(self, objectName="page")
         title = QLabel(say("Nut and strings"), page, objectName="title")
         self.table = StringTable(page)
         self.propose = WrappingButton(say("Propose which post serves which string"), page)
@@ -74,8 +74,8 @@ class StringPanel(QWidget):
                                         "weight of 1 kg. Friction is left out."), "dim")
         filled(QVBoxLayout(page), title, self.hands, self.count, self.propose, self.gain, answers, self.table, self.note, self.nut,
                self.sets, self.strings, 1, margins=(22, 18, 18, 12), gap=8)
-        scroll = Scroll(say("Nut and strings"), self, page)
-        filled(QVBoxLayout(self), scroll, margins=(0, 0, 0, 0))
+        self._scroll = Scroll(say("Nut and strings"), self, page)
+        filled(QVBoxLayout(self), self._scroll, margins=(0, 0, 0, 0))
         self.show_gain("")
 
     def show_layout(self, layout: Headstock, unit: LengthUnit) -> None:
@@ -105,6 +105,11 @@ class StringPanel(QWidget):
             self.propose.setFocus()  # else the keyboard would go on to Undo as they go
         for part in (self.gain, self.take, self.leave):
             part.setVisible(bool(words))
+        typing = QApplication.focusWidget()
+        if words and (typing is None or not self._page.isAncestorOf(typing)):  # it came of its own accord, and nobody types below
+            self._page.layout().activate()
+            self._scroll.ensureWidgetVisible(self.gain)
+            self._scroll.ensureWidgetVisible(self.take)
 
     def _set(self) -> None:
         chosen = self.sets.currentData()

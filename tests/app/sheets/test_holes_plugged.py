@@ -7,6 +7,7 @@ from app.formats.headstock import FormatError, decode, encode
 from app.panels.describe import describe
 from app.sheets import plan_work
 from app.sheets.hole_table import csv_rows
+from app.sheets.needs import wares
 from app.window.demo import demo
 from geometry.accuracy import simulate
 from geometry.checks import check
@@ -51,6 +52,10 @@ def test_a_step_fills_them_all_and_the_others_are_those_without(layout):
     assert [(op.id, op.cautions) for op in others] == [(op.id, op.cautions) for op in bare.steps]
     befores = {before.then for before in work.before if before.first == "plug"}
     assert befores >= {"mark", "counterbore bass face 1.1.1"}
+
+
+def test_the_plugs_are_in_the_part_list(layout):
+    assert [(ware.count, ware.sizes) for ware in wares(layout) if ware.name == "plug of wood"] == [(1, "3, 9 deep"), (2, "10, through")]
 
 
 def test_it_is_seen_until_it_is_plugged_and_on_no_paper(layout):
