@@ -15593,15 +15593,15 @@
     </message>
     <message>
         <source>{diameter} to {depth}</source>
-        <translation>{diameter}; {depth} tief</translation>
+        <translation>{diameter} x {depth} tief</translation>
     </message>
     <message>
         <source>{diameter} to {depth}, is there</source>
-        <translation>{diameter}; {depth} tief, ist da</translation>
+        <translation>{diameter} x {depth} tief, ist da</translation>
     </message>
     <message>
         <source>{diameter} to {depth}, reamed 1:{taper:g} to {reamed} at the {surface}</source>
-        <translation>{diameter}; {depth} tief, 1:{taper:g} aufgerieben auf {reamed} an der {surface}</translation>
+        <translation>{diameter} x {depth} tief, 1:{taper:g} aufgerieben auf {reamed} an der {surface}</translation>
     </message>
     <message>
         <source>{diameter} wide, {how}; {start}.</source>
@@ -16866,7 +16866,7 @@
     </message>
     <message>
         <source>{operation} {diameter} to {depth}</source>
-        <translation>{operation} {diameter}; {depth} tief</translation>
+        <translation>{operation} {diameter} x {depth} tief</translation>
     </message>
     <message>
         <source>{operation}, reamed 1:{taper:g} to {reamed}</source>

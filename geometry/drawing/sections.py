@@ -147,7 +147,7 @@ def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling,
         middle = line.along(d.start[:2])
         if line.chord(d) is None and abs(middle - reach) > widest + d.radius:  # beside the bore, not before it
             marks.append(Stroke(_upright_box(d, (middle - d.radius, middle + d.radius)), d.operation, scene.owner))
-    marks.append(Stroke(straight((reach, 1.5), (reach, -scene.thick - 1.5)), "axis", scene.owner))
+    marks.append(Stroke(straight((reach, 0.0), (reach, -scene.thick - 1.5)), "axis", scene.owner))
     stack = [d for d in own if d.hole == post.hole]
     words = [say("{operation} {diameter} through", operation=term(d.operation), diameter=scene.say(d.diameter)) if d.through else
              say("{operation} {diameter} to {depth}", operation=term(d.operation), diameter=scene.say(d.diameter), depth=scene.deep(d.depth))

@@ -147,13 +147,13 @@ def test_it_sees_one() -> None:
 
 
 def test_sizes_side_by_side_are_told_apart(german):
-    """`8,8; 8 tief, 6,5 durch` could be read as 8 and 6 and 5: each stands on a line of its own."""
+    """`8,8 x 8 tief, 6,5 durch` could be read as 8 and 6 and 5: each stands on a line of its own."""
     from geometry.drawing.hole_words import bores_words
     from geometry.solids import holes
     from tests.app.sheets.specimens import demo
 
     words = next(bores_words(hole.drillings) for hole in holes(demo()) if hole.of == "treble face 1" and len(hole.drillings) == 2)
-    assert words == ["8,8; 8 tief", "6,5 durch"]
+    assert words == ["8,8 x 8 tief", "6,5 durch"]
 
 
 def test_a_day_is_written_as_the_language_does(german):
