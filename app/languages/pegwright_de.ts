@@ -12761,7 +12761,7 @@
     </message>
     <message>
         <source>from nut</source>
-        <translation>vom Sattel</translation>
+        <translation>ab Sattel</translation>
     </message>
     <message>
         <source>from the back at x {x} mm, y {y} mm</source>
