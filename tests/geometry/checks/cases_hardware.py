@@ -144,9 +144,13 @@ def _two_sides(step):
     return head(tuners=(side("a", 60.0, of), side("b", 60.0 + step, of)), patterns=(of,))
 
 
+_NOTCHED = loop((-40.0, 0.0), (40.0, 0.0), (40.0, 88.0), (33.0, 90.0), (40.0, 92.0), (40.0, 180.0), (-40.0, 180.0))
+"""A hollow that runs under a plate between its corners."""
+
 _PLATES = (
     Case("seat-overhang", _face(32.0), 0.0, TIGHT, _face(31.5)),
     Case("seat-overhang", _face(34.0), -2.0, TIGHT, _face(31.5)),
+    Case("seat-overhang", _face(30.0, seat=(6.0, 6.0, 12.0), outline=_NOTCHED), -3.0, TIGHT, _face(26.5, seat=(6.0, 6.0, 12.0), outline=_NOTCHED)),
     Case("seat-overhang", _side(seat=(12.0, 12.0, 15.5)), 0.25, TIGHT, _side(seat=(12.0, 12.0, 15.0)),
          between=("a", "face")),
     Case("seat-overhang", _side(along=171.0, slots=(), seat=(12.0, 12.0, 10.0)), -3.0, TIGHT,

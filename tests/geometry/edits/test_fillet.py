@@ -34,6 +34,17 @@ def test_a_square_corner():
     assert nodes[2].smooth and nodes[3].smooth
 
 
+@pytest.mark.parametrize(("long", "nodes"), [(20.0, 6), (10.0, 5)])
+def test_an_arc_may_use_up_an_edge(long, nodes):
+    """A step of 10 into the head: rounded by 10 its arc leaves from the corner before, and ends at the next where the other edge is no longer."""
+    step = head(Node(at=(0.0, 0.0)), Node(at=(60.0, 0.0)), Node(at=(60.0, 40.0)), Node(at=(50.0, 40.0)), Node(at=(50.0, 40.0 + long)), Node(at=(0.0, 40.0 + long)))
+    made = list(fillet(step, "outline", 3, 10.0).outline.nodes)
+    assert len(made) == nodes and made[2].at == (60.0, 40.0) and made[3].at == pytest.approx((50.0, 50.0), abs=1e-9)
+    arc = edge_of(made, 2)
+    assert arc.radius == pytest.approx(10.0) and arc.centre == pytest.approx((60.0, 50.0), abs=1e-9)
+    assert loop_path(Loop(nodes=tuple(made))).area == pytest.approx(60 * 40 + 50 * long + 100 * (1 - math.pi / 4), abs=1e-6)
+
+
 def test_a_sharp_corner():
     """Two edges at 30 degrees: the arc touches r / tan(15 degrees) from the corner."""
     far = (100 * math.cos(math.radians(30)), 100 * math.sin(math.radians(30)))
