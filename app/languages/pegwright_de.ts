@@ -8432,6 +8432,10 @@
         <translation>Die Zeichnung gibt ihre Größe nicht an; angenommen wurden 96 Einheiten je Zoll, das macht {sized}. Wo ein Programm 72 je Zoll schreibt, sind es {points}: dann pt als Einheit wählen.</translation>
     </message>
     <message>
+        <source>The drawing does not state its size; with 72 units to the inch its page is a usual sheet, which makes it {sized}. Where a program writes 96 to the inch it is {pixels}: choose px as the unit.</source>
+        <translation>Die Zeichnung gibt ihre Größe nicht an; mit 72 Einheiten je Zoll ist ihre Seite ein übliches Blatt, das macht {sized}. Wo ein Programm 96 je Zoll schreibt, sind es {pixels}: dann px als Einheit wählen.</translation>
+    </message>
+    <message>
         <source>The drawing has more than {most:,} points: simplify its lines in the program that drew it, or export only the outline, the slots and the holes.</source>
         <translation>Die Zeichnung hat mehr als {most:,} Punkte: ihre Linien im Zeichenprogramm vereinfachen oder nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>

@@ -309,6 +309,10 @@ def _about_unit(unit: Unit, size: tuple[float, float], certain: bool) -> list[st
         return [say("The drawing does not state its size; 96 units to the inch were assumed, which makes it {sized}. Where a program "
                     "writes 72 to the inch it is {points}: choose pt as the unit.",
                     sized=sized(*size), points=sized(*(side * MM["pt"] / MM["px"] for side in size)))]
+    if unit.source == "guess" and unit.name == "pt":
+        return [say("The drawing does not state its size; with 72 units to the inch its page is a usual sheet, which makes it {sized}. Where a "
+                    "program writes 96 to the inch it is {pixels}: choose px as the unit.",
+                    sized=sized(*size), pixels=sized(*(side * MM["px"] / MM["pt"] for side in size)))]
     if unit.source == "guess":
         return [say("The drawing does not say its unit; {unit} was guessed from its size, {sized}.",
                     unit=unit.name, sized=sized(*size))]

@@ -44,10 +44,13 @@ COARSE = 0.04
 
 
 def outline_sides(paths: Sequence[Path], scale: float) -> tuple[float, float]:
-    """Width and height (mm) of what would be the outline among closed paths, were they `scale` times as large as they are in mm; of one that
-    would be too wide for a head and has no neck, 0."""
+    """Width and height (mm) of what would be the outline among closed paths, were they `scale` times as large as they are in mm; of what
+    would be longer than any instrument, or too wide for a head without a neck, 0."""
     ordered = sorted(paths, key=lambda path: -abs(path.area))
-    plain = not is_rectangle(ordered[0]) and not is_slim(sides_of(ordered[0])) and min(_scaled(ordered[0], scale)) < WIDEST
+    around = is_rectangle(ordered[0])
+    if not around and max(_scaled(ordered[0], scale)) > INSTRUMENT[1]:
+        return 0.0, 0.0
+    plain = not around and not is_slim(sides_of(ordered[0])) and min(_scaled(ordered[0], scale)) < WIDEST
     found = (0,) if plain else likeliest(range(len(ordered)), ordered, [area_of(path) for path in ordered], scale)
     outline = ordered[found[0]]
     return (0.0, 0.0) if not plain and _is_body(outline, scale) else _scaled(outline, scale)

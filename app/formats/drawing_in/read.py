@@ -40,13 +40,13 @@ def read_drawing(path: str | os.PathLike[str], unit: str | None = None, join: fl
     kind = kind_of(data)
     if kind == "svg":
         from app.formats.drawing_in.svg import read_svg  # here, so that nobody else waits for its libraries
-        haul, own = read_svg(data)
+        haul, own, likeliest = read_svg(data)
         tell(LOADED)
         if given is not None:
             return assemble(haul, lambda sides: given, join)
         if own is not None:
             return assemble(haul, partial(settled, own), join)
-        return assemble(haul, partial(guessed, metric=None, first=("px",)), join)
+        return assemble(haul, partial(guessed, metric=None, first=(likeliest,)), join)
     haul, code, measurement = read_dxf(data, kind == "binary dxf", lambda part: tell(0.02 + part * (LOADED - 0.02)))
     if given is not None:
         return assemble(haul, lambda sides: given, join)

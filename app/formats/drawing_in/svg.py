@@ -24,8 +24,8 @@ _NO_PAINT = ("none", "transparent", "rgba(0,0,0,0)", "#0000", "#00000000")
 _WHITE = ("white", "#fff", "#ffffff", "rgb(255,255,255)", "rgb(100%,100%,100%)")
 
 
-def read_svg(data: bytes) -> tuple[Haul, Unit | None]:
-    """(strands in user units with y up, the file's own unit or None without a size).
+def read_svg(data: bytes) -> tuple[Haul, Unit | None, str]:
+    """(strands in user units with y up, the file's own unit or None without a size, the unit that is likeliest then).
 
     Raises FormatError for files that are broken, hostile or no SVG.
     """
@@ -34,7 +34,7 @@ def read_svg(data: bytes) -> tuple[Haul, Unit | None]:
     walk = _Walk(tree, about)
     check_references(tree)
     walk.inside(tree.root, _Place(about.to_up, about.viewport))
-    return walk.finished(), about.unit
+    return walk.finished(), about.unit, about.likeliest
 
 
 class _Place(Struct, frozen=True):

@@ -14,6 +14,10 @@ from geometry.curves import Matrix
 
 _LENGTH = re.compile(r"([-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][-+]?\d+)?)\s*([A-Za-z]+|%)?$")
 _ABSOLUTE = {"": "px", "px": "px", "mm": "mm", "cm": "cm", "in": "inch", "pt": "pt", "pc": "pc", "q": "Q"}
+SHEETS_IN_POINTS = ((419.53, 595.28), (595.28, 841.89), (841.89, 1190.55), (612.0, 792.0), (612.0, 1008.0), (792.0, 1224.0))
+"""A5, A4 and A3 (ISO 216), and 8.5 x 11, 8.5 x 14 and 11 x 17 inch, with 72 points to the inch."""
+SHEET_OFF = 1.0
+"""Points by which the sides of a page are rounded"""
 _FONT_SIZE = 16.0
 """User units per em when no font is known (the usual initial value in CSS)."""
 
@@ -86,6 +90,12 @@ class Page(Struct, frozen=True):
     viewport: Viewport
     unit: Unit | None
     """what the file itself says; None when it gives no size"""
+
+    @property
+    def likeliest(self) -> str:
+        """The unit of a page without a size: pt where that makes it a usual sheet, else px."""
+        sides = sorted((self.viewport.width, self.viewport.height))
+        return "pt" if any(max(abs(a - b) for a, b in zip(sides, sheet, strict=True)) <= SHEET_OFF for sheet in SHEETS_IN_POINTS) else "px"
 
 
 def page(root: Node) -> Page:

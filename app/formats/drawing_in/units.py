@@ -39,8 +39,8 @@ OFFERED = ("mm", "cm", "inch")
 
 
 def offered(unit: str) -> tuple[str, ...]:
-    """Units that the maker is offered for a drawing that was taken in a unit: points too where that was pixels."""
-    return (*OFFERED, "pt") if unit == "px" else OFFERED
+    """Units that the maker is offered for a drawing that was taken in a unit: points too where that was pixels, and the other way round."""
+    return (*OFFERED, "pt") if unit == "px" else (*OFFERED, "px") if unit == "pt" else OFFERED
 
 
 HEADSTOCK = (60.0, 350.0)

@@ -90,6 +90,18 @@ def test_the_root_gives_the_size_of_a_unit(head):
     assert (found.unit, found.unit_source) == (unit, source)
 
 
+@pytest.mark.parametrize(("head", "unit"), [
+    ('width="595.28" height="841.89" viewBox="0 0 595.28 841.89"', "pt"), ('viewBox="0 0 792 612"', "pt"), ('width="595px" height="842px"', "pt"),
+    ('width="793.7" height="1122.52"', "px"), ('width="600" height="800"', "px")])
+def test_a_page_that_is_a_usual_sheet_in_points_is_drawn_in_them(head, unit):
+    """72 to the inch, as some programs write without saying so: asked about all the same."""
+    found = read_svg('<rect width="220" height="500"/>', head)
+    assert (found.unit, found.unit_source, found.unit_certain) == (unit, "guess", False)
+    other = {"pt": "choose px", "px": "choose pt"}[unit]
+    assert any(other in text for text in found.warnings)
+    assert {name for name, *_ in unit_question(found).choices} >= {"mm", "inch", other[-2:]}
+
+
 @pytest.mark.parametrize("head", ["", 'viewBox="0 0 800 800"', 'width="100%" height="100%" viewBox="0 0 800 800"', 'width="auto"', 'width="-5mm" height="0"'])
 def test_without_a_size_a_unit_is_a_96th_of_an_inch_and_that_is_said(head):
     found = read_svg('<rect width="400" height="700"/>', head)
