@@ -13057,12 +13057,12 @@
         <translation>Innenwand</translation>
     </message>
     <message>
-        <source>is there already</source>
-        <translation>ist schon da</translation>
+        <source>is plugged first</source>
+        <translation>wird verschlossen</translation>
     </message>
     <message>
-        <source>is there, and plugged first</source>
-        <translation>ist da und wird zuerst verschlossen</translation>
+        <source>is there already</source>
+        <translation>ist schon da</translation>
     </message>
     <message>
         <source>is to be drilled</source>

@@ -17,7 +17,7 @@ def there_row(layout: Headstock, ids: tuple[str, ...]) -> FieldRow:
     return FieldRow(say("The hole"), "choice", "" if len(known) > 1 else known.pop(),
                     lambda word: layout if not word else set_there(layout, ids, word != "drill", word == "plugged"),
                     choices=(*several, ("drill", say("is to be drilled")), ("there", say("is there already")),
-                             ("plugged", say("is there, and plugged first"))),
+                             ("plugged", say("is plugged first"))),
                     help=say("In the blank already: everything keeps clear of it, nothing drills it. One that is plugged first is wood for all "
                              "that comes after, as when old tuners give way to others: a step of the order fills it."))
 
