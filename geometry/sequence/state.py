@@ -85,7 +85,8 @@ class WoodState(Struct, frozen=True):
         papers = listed([term(paper) for paper in self.papers]) if self.papers else ""
         marks = say("Marks on {papers}.", papers=papers) if papers else say("No marks.")
         made = sum(not d.there for d in self.drillings)
-        drilled = say("{made} of {all} drillings made.", made=made, all=made + len(self.to_drill))
+        total = made + len(self.to_drill)
+        drilled = say("{made} of {all} drillings made.", made=made, all=total) if total else ""
         slots = [f"{slot.slot}: {_slot(slot, unit)}." for slot in self.slots if slot.touched and not slot.there]
         pins = say("The template finds its place on {pins}.", pins=listed(self.pins)) if self.pins else ""
         glued = [*self.ears, *({"face": say("face veneer"), "back": say("back veneer")}[surface] for surface in self.veneers)]

@@ -30,6 +30,7 @@ def test_before_the_first_step_there_is_a_bare_blank() -> None:
     assert bare.papers == bare.pins == bare.ears == bare.drillings == ()
     assert len(bare.to_drill) == 7
     assert bare.words() == ("Both square edges are there.", "No marks.", "0 of 7 drillings made.")
+    assert msgspec.structs.replace(bare, to_drill=()).words() == ("Both square edges are there.", "No marks."), "nothing to count"
 
 
 def test_marks_come_with_the_paper_and_go_one_after_the_other() -> None:
