@@ -8,6 +8,7 @@ from msgspec.structs import replace
 from app.tools import Done, Options, Pointer, Running
 from app.tools.hold import hold
 from geometry.edits import along_edge, free_from_row, plan_point, twin_feature
+from geometry.edits.loops import edge_of
 from geometry.edits.shape import add_node
 from geometry.edits.symmetry import is_symmetric
 from geometry.layout import Ear, Slot, StraightSlot
@@ -211,6 +212,9 @@ def test_typed_values_end_a_drag():
     assert typed((50.0, 150.0), '2"', held=("blank",)).layout.blank.treble == 50.8
     arc = typed((0.0, 180.0), "radius 50", curved(), ("outline",)).layout
     assert arc.outline.nodes[4].bulge > 0
+    longer = typed((0.0, 180.0), "length 85", held=("outline",)).layout
+    assert edge_of(list(longer.outline.nodes), 2).length() == pytest.approx(85.0)
+    assert "or the radius of an arc" in typed((0.0, 180.0), "width 3", held=("outline",)).readout
     assert typed((17.0, 75.0), "20; 90").layout.slots[0].shape.nut_end == (20.0, 35.0)
     refused = typed((30.0, 100.0), "width 3")
     assert "how far along" in refused.readout

@@ -7,7 +7,7 @@ import pytest
 from app.tools import Options
 from app.tools.hit import hit
 from app.tools.measure import measure
-from app.tools.things import between, thing
+from app.tools.things import Thing, between, thing
 from geometry import vectors as v
 from geometry.drawing import Label
 from geometry.edits import plan_point
@@ -55,6 +55,14 @@ def test_what_lies_inside_another_is_at_no_distance():
 
 def test_a_thing_inside_the_outline_is_measured_to_it():
     assert apart(plain(), (0.0, 25.0), (40.0, 130.0)).distance == pytest.approx(25.0 - 3.0, abs=1e-9)
+
+
+def test_a_place_on_plain_wood_is_measured_to_edges_and_other_places():
+    place, edge = Thing("this point", (20.0, 120.0)), thing(plain(), hit(plain(), (40.0, 130.0), 0.1), False)
+    there, back = between(place, edge), between(edge, place)
+    assert there.distance == back.distance == pytest.approx(20.0)
+    assert (there.a, there.b) == (back.b, back.a) == (place.point, pytest.approx((40.0, 120.0)))
+    assert between(place, Thing("this point", (23.0, 124.0))).distance == 5.0
 
 
 def test_blank_and_ear():

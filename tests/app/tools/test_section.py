@@ -30,6 +30,15 @@ def test_an_end_is_dragged_alone(hand):
     assert hand.release().line == ((-30.0, 100.0), (34.0, 90.0))
 
 
+@pytest.mark.parametrize(("end", "to", "line"), [((30.0, 104.0), (34.0, 90.0), ((-30.0, 100.0), (34.0, 100.0))),
+                                                 ((30.0, 104.0), (-20.0, 180.0), ((-30.0, 100.0), (-30.0, 180.0))),
+                                                 ((-30.0, 100.0), (-28.0, 120.0), ((-28.0, 104.0), (30.0, 104.0)))])
+def test_an_end_keeps_the_line_level_or_upright_with_shift(hand, end, to, line):
+    hand.press(*end)
+    hand.move(*to, shift=True)
+    assert hand.release(shift=True).line == line
+
+
 def test_the_whole_line_is_dragged_by_its_middle(hand):
     hand.press(0.0, 102.0)
     hand.move(1.0, 112.0)
