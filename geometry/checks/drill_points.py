@@ -32,6 +32,8 @@ from geometry.vectors import Vec2, Vec3
 
 _INNER = 0.7
 """Cosine to a bore's axis of the way out of its slot up to which a wall is the inner wall, not an end of the slot"""
+_LEANS = math.tan(math.acos(_INNER))
+"""mm by which such a wall comes nearer for each mm beside the axis, at most"""
 _SHARES = (1.0, 1.1, 1.25, 1.5, 2.0, 3.0, 4.0)
 """What drawing a point back may take, in times of what lacks"""
 
@@ -138,6 +140,14 @@ def before_inner_wall(bore: Drilling, ahead: float, own: Opening, enters: float,
     if least < 0 <= on_axis and _in_the_clear(own, level_tip(bore, ahead), plan(bore.direction)):
         return 0.0
     return least
+
+
+def far_before_inner_wall(bore: Drilling, ahead: float, own: Opening, leaves: float) -> bool:
+    """Whether a bore ends so far before the inner wall that nothing of its end can meet it, looked at quickly.
+
+    The inner wall of a straight slot comes nearer beside the axis by no more than it leans.
+    """
+    return isinstance(own.slot.shape, StraightSlot) and leaves - bore.depth >= max(ahead, _LEANS * bore.radius)
 
 
 def _shares(first_: float, last: float, radius: float) -> list[float]:

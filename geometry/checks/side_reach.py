@@ -14,7 +14,7 @@ from msgspec import Struct
 
 from geometry import vectors as v
 from geometry.checks.around import Around
-from geometry.checks.drill_points import before_inner_wall
+from geometry.checks.drill_points import before_inner_wall, far_before_inner_wall
 from geometry.checks.drills import Drills
 from geometry.checks.items import Item, plan
 from geometry.checks.scene import Opening
@@ -152,7 +152,7 @@ def _post(item: Item, bore: Drilling, own: Opening, axis: Span, margins: Margins
 def _point(item: Item, bore: Drilling, own: Opening, axis: Span, drills: Drills) -> list[Snag]:
     """The drill's point against the inner wall, for a bore that is meant to end in the slot."""
     ahead = drills.point(bore)
-    if bore.depth >= axis.leaves - TOUCH:
+    if bore.depth >= axis.leaves - TOUCH or far_before_inner_wall(bore, ahead, own, axis.leaves):
         return []
     measured = before_inner_wall(bore, ahead, own, axis.enters, axis.leaves)
     if not short(measured, 0.0):
