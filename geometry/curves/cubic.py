@@ -139,6 +139,8 @@ class Cubic(Struct, frozen=True):
     def level(self, axis: int, value: float) -> list[float]:
         """Parameters in 0..1 where x (axis 0) or y (axis 1) equals `value` mm; none for a flat curve."""
         p, q, r, s = self.p0[axis], self.c0[axis], self.c1[axis], self.p1[axis]
+        if not min(p, q, r, s) - TOUCH <= value <= max(p, q, r, s) + TOUCH:  # a curve lies between its points
+            return []
 
         def off(t: float) -> float:
             u = 1 - t
