@@ -7,6 +7,7 @@ from collections.abc import Iterator
 
 from msgspec.structs import replace
 
+from app.formats.drawing_in.left_out import left_out_told
 from app.formats.drawing_in.likeliest import area_of
 from app.formats.drawing_in.result import DrawingRead
 from app.formats.drawing_in.roles import with_roles
@@ -61,13 +62,16 @@ def _before(loop: Path, neck: Neck, length: float, head: Path) -> Path:
 
 
 def with_outline(read: DrawingRead, number: int) -> DrawingRead:
-    """The drawing with another of its loops as the outline: what lies inside that one has its role, and sizes are told of it."""
+    """The drawing with another of its loops as the outline: what lies inside that one has its role, and sizes and what is left out
+    are told of it."""
     outline = read.loops[number].path
     x0, y0, x1, y1 = outline.box
     size = (x1 - x0, y1 - y0)
     loops = with_roles([(loop.path, loop.layer) for loop in read.loops], read.layers, outline)
     neck = neck_of(outline, _lines(read))
-    return with_head(replace(read, loops=loops, size_mm=size, unit_certain=is_certain(read.unit_source, size, neck is not None),
+    of_the_other = set(left_out_told(read.loops))
+    warnings = (*(text for text in read.warnings if text not in of_the_other), *left_out_told(loops))
+    return with_head(replace(read, loops=loops, warnings=warnings, size_mm=size, unit_certain=is_certain(read.unit_source, size, neck is not None),
                              nut=None, up=None, neck=neck, head=None))
 
 

@@ -8,6 +8,7 @@ import pytest
 from ezdxf.math import Matrix44
 
 from app.formats.drawing_in.units import refuse_doubtful_unit
+from app.formats.drawing_in.whole_neck import with_outline
 from app.formats.errors import FormatError
 from geometry.joining.placing import place
 from geometry.terms import POCKET
@@ -58,6 +59,14 @@ BOARD = [(-21.0, 0.0), (21.0, 0.0), (28.0, -470.0), (-28.0, -470.0)]
 def test_the_body_beside_a_neck_or_a_head_is_left_out_and_told(shapes):
     head = held(read(drawn(BODY, BRIDGE, *shapes, circles=[SOUND_HOLE])))
     assert any("A shape of 380.0 x 458.0 mm" in text and "wider than any headstock" in text for text in head.warnings)
+
+
+def test_what_is_left_out_is_told_of_the_outline_that_the_maker_chooses():
+    found = read(drawn(BODY, HEAD))
+    body = with_outline(found, 0)
+    assert body.outline.path.box[3] == pytest.approx(-402) and not any("wider than any headstock" in text for text in body.warnings)
+    again = with_outline(body, next(i for i, loop in enumerate(body.loops) if loop.path == found.outline.path))
+    assert again.loops == found.loops and again.warnings == found.warnings
 
 
 def test_a_neck_whose_sides_end_on_the_body_is_closed_there():
