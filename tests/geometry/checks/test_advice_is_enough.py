@@ -183,6 +183,14 @@ def test_a_button_behind_any_edge_is_moved_or_its_shaft_lengthened_far_enough():
     assert done > 50 and more > 20
 
 
+@pytest.mark.parametrize(("at", "push"), [((40.0, 90.0), (-7.0, 0.0)), ((-40.0, 90.0), (7.0, 0.0)), ((0.0, 180.0), (0.0, -7.0)),
+                                          ((20.0, 105.0), (6.0, 0.0)), ((8.0, 105.0), (-6.0, 0.0))])
+def test_a_hole_right_on_a_wall_is_led_to_where_it_belongs(at, push):
+    """6 wide, into the outline with 4 of wood, or out of the slot (8 to 20) with 3."""
+    layout = head(slots=(slot(),), holes=(SingleHole(id="h", at=at, diameter=6.0),))
+    assert [snag.push for snag in check(layout).snags if snag.kind in ("hole-to-outline", "hole-to-slot")] == [pytest.approx(push)]
+
+
 def test_a_wall_beside_a_string_is_moved_far_enough():
     rng, done, ramps = random.Random(3), 0, 0
     for _ in range(120):
