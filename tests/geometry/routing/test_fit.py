@@ -7,10 +7,12 @@ import pyclipper
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from msgspec.structs import replace
 
 from geometry.checks import check
 from geometry.curves.polygons import polygon
-from geometry.layout import DrawnSlot, Loop, Node, Rack, RouterBit, Slot, Template
+from geometry.errors import GeometryError
+from geometry.layout import DrawnSlot, GuideBush, Loop, Node, Rack, RouterBit, Slot, Template
 from geometry.layout.slots import slot_path
 from geometry.routing import fit
 from geometry.routing.fit import (
@@ -24,7 +26,7 @@ from geometry.routing.fit import (
     tightest,
     wood_left,
 )
-from geometry.routing.follower import follower_of
+from geometry.routing.follower import follower_of, template_offset
 from tests.geometry.checks.heads import drawn, head, slot
 
 SCALE = 10_000
@@ -158,6 +160,19 @@ def test_a_corner_of_a_free_curve_takes_the_bit_of_its_sharpest_bend():
     nodes = (Node(at=(8.0, 0.0)), Node(at=(12.0, 0.0), bulge=quarter), Node(at=(20.0, 8.0)), Node(at=(20.0, 20.0), handles=((20.0, 27.0), (18.0, 30.0))),
              Node(at=(12.0, 30.0)), Node(at=(8.0, 30.0), bulge=quarter), Node(at=(0.0, 22.0)), Node(at=(0.0, 8.0), bulge=quarter))
     assert tightest(Slot(id="r", shape=DrawnSlot(loop=Loop(nodes=nodes)))) == pytest.approx(2 / sharpest, rel=1e-8)
+
+
+@pytest.mark.parametrize(("tool", "words"), [
+    ({"shank": 8.1}, "8.1 mm shank does not pass"), ({"cutter": 8.1}, "8.1 mm cutter does not pass"),
+    ({"bearing": "tip", "bearing_diameter": 8.1}, "8.1 mm bearing does not pass")])
+def test_what_is_wider_than_a_bush_does_not_pass_it(tool, words):
+    made, bush = RouterBit(id="a", cutter=8.0, cutting_length=20.0, shank=8.0, stick_out=40.0), GuideBush(id="b", outer=10.0, inner=8.0, length=5.0)
+    assert follower_of(made, bush).offset == pytest.approx(1.0), "as wide as its bore: half of 10 less half of 8"
+    with pytest.raises(GeometryError, match=words):
+        follower_of(replace(made, **tool), bush)
+    with pytest.raises(GeometryError, match="a bearing without a diameter"):
+        follower_of(replace(made, bearing="tip", bearing_diameter=None), None)
+    assert template_offset(Template(), Rack(bits=(made,))) == 0.0, "no bit is chosen"
 
 
 def test_a_follower_no_larger_than_its_cutter_spills_nothing():
