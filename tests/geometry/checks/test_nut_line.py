@@ -8,7 +8,7 @@ from msgspec.structs import replace
 
 from geometry.checks import check
 from geometry.checks.snags import SPOILS
-from geometry.layout import Headstock, Nut
+from geometry.layout import Headstock, Nut, String
 from tests.geometry.checks.cases_strings import necked
 from tests.geometry.checks.heads import OBLONG, head, loop
 
@@ -131,3 +131,13 @@ def test_a_nut_that_ends_in_a_rounded_corner_or_a_flare_has_no_step() -> None:
 def test_strings_beside_the_wood_are_told_alone_and_no_step_without_strings() -> None:
     assert told(square(-9.0, 9.0)) and not told(square(-9.0, 9.0), "nut-step")
     assert told(replace(square(-30.0, 30.0), strings=()), "nut-step") == []
+
+
+@pytest.mark.parametrize(("thick", "rest"), [((1.0, 1.0, 1.0, 1.4), "; 2 other pairs lie too near as well."), ((0.4, 1.0, 1.0, 1.4), "; 1 other pair lies too near as well."),
+                                             ((0.2, 0.2, 0.2, 1.8), ".")])
+def test_of_strings_too_near_in_the_nut_the_nearest_are_told_and_the_others_counted(thick, rest):
+    """Their middles are 4 / 3 apart: 1.33 less 1.2 or 1.0 are 0.13 of air, and 0.33 between the two before; 0.5 are wanted."""
+    strings = tuple(String(id=str(i), diameter=d, course=i) for i, d in enumerate(thick, 1))
+    snag, = told(head(strings=strings, nut=Nut(width=40.0, spread=4.0)), "strings-in-nut")
+    assert snag.measured == pytest.approx(4 / 3 - (thick[2] + thick[3]) / 2) and snag.text.startswith("Strings 3 and 4 lie 0.")
+    assert snag.text.endswith(f"0.50 mm wanted{rest}")
