@@ -153,10 +153,11 @@ def _added(layout: Headstock, what: What, options: Options, standing: tuple[_Sta
 
 
 def _standing(layout: Headstock, what: What) -> tuple[_Standing, ...]:
-    """What the layout has of this kind: asked once for the whole gesture, not at each step of the pointer."""
+    """What the layout has of this kind: asked once for the whole gesture, not at each step of the pointer. A hole that is plugged first
+    is wood."""
     if what == "tuner":
         return tuple(_Standing(one.id, plan_point(layout, one.id), pattern_of(layout, one.pattern).post.diameter) for one in layout.tuners)
-    return tuple(_Standing(one.id, one.at, one.diameter) for one in (layout.pins if what == "pin" else layout.holes))
+    return tuple(_Standing(one.id, one.at, one.diameter) for one in (layout.pins if what == "pin" else layout.once_plugged.holes))
 
 
 def _refuse_upon_another(standing: tuple[_Standing, ...], made: Headstock, ids: tuple[str, ...], hole: float | None) -> None:

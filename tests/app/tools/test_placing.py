@@ -6,6 +6,7 @@ from app.tools import Options, Running
 from app.tools.place import place
 from app.tools.slot import draw_slot
 from geometry.edits import along_edge, plan_point, twin_feature
+from geometry.edits.holes import set_there
 from geometry.errors import GeometryError
 from tests.app.tools.hands import TestHand
 from tests.geometry.edits.heads import FACE, LOPSIDED, SIDE, plain, sound, twelve
@@ -75,6 +76,12 @@ def test_a_pin_or_hole_is_not_set_on_one_like_it(what):
     assert hand.press(0.0, 126.0).name.startswith("Add"), "beside it there is room"
     other = placing(first.layout, "hole", hole_diameter=12.0).press(0.2, 120.2)
     assert other.layout.holes[-1].at == (0.0, 120.0), "a hole over a pin, or a wider one over a hole, may be meant"
+
+
+def test_a_hole_may_be_set_on_one_that_is_plugged_first():
+    first = placing(plain(), "hole", hole_diameter=6.0).press(0.2, 120.2)
+    plugged = placing(set_there(first.layout, first.held, True, True), "hole", hole_diameter=6.0).press(2.0, 120.2)
+    assert [hole.at for hole in plugged.layout.holes[-2:]] == [(0.0, 120.0), (2.0, 120.0)]
 
 
 def test_what_the_layout_has_is_asked_once_for_all_steps_of_the_pointer(monkeypatch):
