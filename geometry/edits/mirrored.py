@@ -14,8 +14,10 @@ from geometry.edits.twin_features import echo_features, twin_feature
 from geometry.edits.twins import echo_edge, echo_nodes, stays, twin_edge, twin_of
 from geometry.layout import Headstock, feature_ids
 
-ALIKE = {"pins": ("diameter",), "holes": ("diameter", "depth", "surface", "retainer"), "tuners": ("flat",)}
+ALIKE = {"pins": ("diameter",), "holes": ("diameter", "depth", "surface", "there", "plugged", "retainer"), "tuners": ("flat",)}
 """Fields besides the place that a twin takes over when they change."""
+TOGETHER = frozenset(("there", "plugged", "retainer"))
+"""Of these all go over when one does: not every hole may be, and carry, each."""
 
 
 def echo_edit(before: Headstock, after: Headstock, held: Iterable[str], node: int | None = None) -> Headstock:
@@ -76,7 +78,8 @@ def _alike(before: Headstock, after: Headstock, ids: tuple[str, ...]) -> Headsto
         if twin is None or twin in ids or twin not in left:
             continue
         old, new = feature(before, id), feature(after, id)
-        changed = {name: getattr(new, name) for name in ALIKE[group] if getattr(old, name) != getattr(new, name)}
+        changed = {name for name in ALIKE[group] if getattr(old, name) != getattr(new, name)}
         if changed:
-            after = put(after, group, replace(feature(after, twin), **changed))
+            changed |= TOGETHER if changed & TOGETHER else set()
+            after = put(after, group, replace(feature(after, twin), **{name: getattr(new, name) for name in changed}))
     return after

@@ -3,6 +3,7 @@
 from itertools import combinations
 
 import pytest
+from msgspec.structs import replace
 
 from geometry.edits import (
     add_hole,
@@ -28,10 +29,11 @@ from geometry.edits import (
     take_other_hand,
     to_drawn,
 )
+from geometry.edits.holes import set_retainer, set_there
 from geometry.edits.loops import edge_of
 from geometry.edits.mirrored import echo_edit
 from geometry.errors import GeometryError
-from geometry.layout import Slot, StraightSlot
+from geometry.layout import SingleHole, Slot, StraightSlot, validate
 from geometry.solids import holes
 from tests.geometry.edits.heads import CURVED, LOPSIDED, SIDE, demo, plain, sound
 
@@ -87,6 +89,15 @@ def test_a_hole_takes_over_its_twins_diameter_only_when_that_was_changed():
     assert plan_point(moved, two) == (19.0, 184.0) and moved.holes[1].diameter == 4.0
     bored = echo_edit(head, set_field(head, ("holes", one, "diameter"), 5.0), [one])
     assert [hole.diameter for hole in bored.holes] == [5.0, 5.0]
+
+
+def test_a_hole_that_is_there_or_plugged_has_its_twin_so_too():
+    two = replace(demo(), holes=tuple(SingleHole(id=id, at=(x, 30.0), diameter=4.0) for id, x in (("one", -5.0), ("other", 5.0))))
+    carrying = set_retainer(two, ("one", "other"), True)
+    for before, there, plugged in ((two, True, False), (two, True, True), (carrying, True, True), (set_there(two, ["other"], True, True), True, False)):
+        made = validate(echo_edit(before, set_there(before, ["one"], there, plugged), ["one"]))
+        one, other = made.holes
+        assert (other.there, other.plugged, other.retainer) == (one.there, one.plugged, one.retainer) == (there, plugged, None)
 
 
 def test_what_is_removed_takes_its_twin_along():
