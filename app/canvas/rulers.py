@@ -52,7 +52,7 @@ class Ruler(QWidget):
 
     def _pixel(self, mm: float) -> float:
         scale, zero = self._run()
-        return scale * mm + zero
+        return round(scale * mm + zero, 3)  # the hand's own pixel: a line a billionth before it is painted in the one before
 
     def _run(self) -> tuple[float, float]:
         """(pixels per mm along this ruler, the pixel of 0 mm)."""
