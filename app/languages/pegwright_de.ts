@@ -14429,6 +14429,10 @@
         <translation>die beste Folge</translation>
     </message>
     <message>
+        <source>the best with what is done</source>
+        <translation>die beste mit dem Erledigten</translation>
+    </message>
+    <message>
         <source>the bore</source>
         <translation>die Bohrung</translation>
     </message>

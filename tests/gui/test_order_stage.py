@@ -321,6 +321,17 @@ def test_a_step_that_is_done_keeps_its_number_when_it_is_dragged(bench, order):
     assert "keeps its number" in bench.window.foot.said
 
 
+def test_an_order_around_what_was_done_in_another_is_not_called_the_best(bench, order):
+    whose, steps = order.panel._whose, list(order.work.order.steps)
+    assert whose.text() == "the best order"
+    drag(bench, order, steps[2], steps[8])
+    tick(bench, order, steps[2])
+    assert whose.text() == "your own order"
+    bench.window.commands.run("undo")
+    assert order.work.order.steps.index(steps[2]) != 2 and not order.panel.back.isEnabled()
+    assert whose.text() == "the best with what is done"
+
+
 def test_the_boxes_are_of_the_piece_on_the_bench(bench, order):
     tick(bench, order, order.work.order.steps[0])
     bench.window.document.record("x", lambda book: replace(book, piece="real"))

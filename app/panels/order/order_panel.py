@@ -74,10 +74,10 @@ class OrderPanel(QWidget):
         filled(QVBoxLayout(self), Scroll(say("Running order"), self, page), margins=(0, 0, 0, 0))
 
     # ---- what is shown ------------------------------------------------------
-    def show_order(self, rows: list[Row], current: str, own: bool) -> None:
-        """Show the steps."""
+    def show_order(self, rows: list[Row], current: str, own: bool, best: bool = True) -> None:
+        """Show the steps; an order that is not `own` may yet not be the `best`, for what is done keeps its number."""
         self.list.show_rows(rows, current)
-        self._whose.setText(say("your own order") if own else say("the best order"))
+        self._whose.setText(say("your own order") if own else say("the best order") if best else say("the best with what is done"))
         self.back.setEnabled(own)
 
     def show_head(self, tally: str, changes: str, loud: str) -> None:

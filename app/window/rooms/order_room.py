@@ -114,7 +114,7 @@ class OrderRoom(PlanningRoom):
         if self.at not in ids or self._opened != self.window.document.opened:
             self.at, self._opened = next(iter(work.open or ids), ""), self.window.document.opened
         rows = order_rows(work.steps, work.number, work.problems, work.estimate, self.window.unit, work.done, work.begun, work.blocked, work.to_go_on)
-        self.panel.show_order(rows, self.at, bool(work.layout.order))
+        self.panel.show_order(rows, self.at, bool(work.layout.order), work.best is None)
         called = {op.id: op.called for op in work.ops}
         loud = loud_words(work.cannot, [called[id] for id in work.order.stuck])
         self.panel.show_head("\n".join((tally(work.counts), self._left(work))), self._changes(work), loud)
