@@ -14310,8 +14310,8 @@
         <translation>Tiefe {stop}</translation>
     </message>
     <message>
-        <source>stop {stop}, point {point} more</source>
-        <translation>Bohrtiefe {stop}, Spitze noch {point}</translation>
+        <source>stop {stop}, {point} to the point</source>
+        <translation>Bohrtiefe {stop}, bis zur Spitze {point}</translation>
     </message>
     <message>
         <source>stop_mm</source>

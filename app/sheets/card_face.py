@@ -28,7 +28,7 @@ from geometry.layout import Headstock
 from geometry.lengths import from_line, spoken, told_down
 from geometry.saying import count, number_list, say, within
 from geometry.sequence import Operation
-from geometry.sequence.glue_ops import GLUED
+from geometry.sequence.neck_hangs import neck_words
 from geometry.sequence.state import state_of
 from geometry.solids import Drilling
 from geometry.solids.side import block_height, side_bore
@@ -279,9 +279,8 @@ class Maker:
         for op in self.work.steps:
             if op.kind == "final diameter" and op.drillings[0].id in own:
                 self.say(say("Later (step {step}): {words}", step=self.work.number[op.id], words=within(op.words)))
-        said: list[str] = []
-        for op in self.card.ops:
-            said += [text for text in (*op.cautions, self.work.blocked(op)) if text and text not in said]
+        said = list(dict.fromkeys(text for op in self.card.ops for text in (neck_words(self.layout, op.setup, spoken()), *op.cautions,
+                                                                            self.work.blocked(op)) if text))
         for text in said[:MOST_SAID]:
             self.say(say("Mind: {text}", text=text))
         if (more := len(said) - MOST_SAID) > 0:
@@ -298,14 +297,16 @@ class Maker:
 
 
 def section(layout: Headstock, work: Work, card: Card) -> Section:
-    """The section through the first axis of a card; empty when the layout gives it no place."""
+    """The section through the first axis of a card: along a tuner's bore through the finished piece, across other holes as the wood is once
+    they are drilled. Empty when the layout gives it no place."""
     if card.kind in ("side", "face"):
         return section_along_bore(layout, card.ids[0], spoken()), None
     d = card.drillings[0]
     op = next((one for one in card.ops if d.id in {x.id for x in one.drillings}), None)
     if op is None:
         return (), None
-    done = [one for one in work.ops if one.kind in ("mark", *GLUED) or one.drillings and one.setup.machine == "drill press"]
+    now = work.number.get(op.id, 0)
+    done = [one for one in work.ops if one in card.ops or work.number.get(one.id, now) < now]
     line = section_for(layout, op)
     marks = tuple(m for m in wood_section(layout, state_of(layout, done, work.ops), line) if not isinstance(m, Label))
     if not marks:

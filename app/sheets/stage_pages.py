@@ -7,7 +7,7 @@ from itertools import groupby
 
 from app.formats.paper import Placed
 from app.sheets.lay import Block, drawing, heading, space
-from app.sheets.words import block
+from app.sheets.words import block, numbers
 from app.sheets.work import Work
 from geometry.cancellation import Ask, go_on
 from geometry.drawing import Drawing, Label
@@ -72,13 +72,11 @@ def _pictures(layout: Headstock, work: Work, stray: float, ask: Ask) -> list[tup
     done: list[Operation] = []
     for kind, group in groupby(work.steps, key=lambda op: op.kind):
         steps = list(group)
-        first = len(done) + 1
         done += steps
         if kind in SAME:
             continue
         ask(partial(_at_stage, len(done), len(work.steps)))
         what = steps[0].title if len(steps) == 1 else f"{len(steps)} x {term(kind)}"
-        numbers = f"{first}" if len(steps) == 1 else say("{first} to {last}", first=first, last=len(done))
-        found.append((f"{numbers}: {what}", tuple(mark for mark in wood_drawing(layout, state_of(layout, done, work.ops), stray)
+        found.append((f"{numbers([work.number[op.id] for op in steps])}: {what}", tuple(mark for mark in wood_drawing(layout, state_of(layout, done, work.ops), stray)
                                                      if not isinstance(mark, Label))))
     return found

@@ -127,8 +127,8 @@ def _side(layout: Headstock, placed: Frame, pattern: Pattern, own: list[Drilling
     seat = pattern.seat.across / 2
     marks.append(Stroke(straight((waste, level - seat), (waste, level + seat)), "seat", scene.owner))
     marks.append(Stroke(straight((-3.0, level), (post.stop + point + 3.0, level)), "axis", scene.owner))
-    marks += _measure(scene, 0.0, post.stop, 4.0, say("stop {stop}, point {point} more",
-                                                      stop=scene.deep(post.stop), point=scene.say(point)))
+    marks += _measure(scene, 0.0, post.stop, 4.0, say("stop {stop}, {point} to the point",
+                                                      stop=scene.deep(post.stop), point=scene.deep(post.stop + point)))
     return tuple(marks + _named_spans(scene, waste))
 
 
@@ -189,12 +189,13 @@ def _shown(scene: _Scene, span: Span) -> Span | None:
 
 
 def _crossing_bores(scene: _Scene, drilled: tuple[Hole, ...]) -> list[Mark]:
-    """Every bore square to the face that the section cuts, own and foreign, narrower ones below wider ones."""
+    """Every bore square to the face that the section cuts, own and foreign, but for old ones that are plugged first; narrower ones below
+    wider ones."""
     marks: list[Mark] = []
     for hole in drilled:
         opened: dict[str, float] = {}
         for d in hole.drillings:
-            chord = scene.line.chord(d) if d.upright else None
+            chord = scene.line.chord(d) if d.upright and not d.plugged else None
             begun = opened.get(d.surface, 0.0)
             if chord is None or _shown(scene, chord) != chord or d.depth <= begun:
                 continue

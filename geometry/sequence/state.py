@@ -18,7 +18,7 @@ from geometry.sequence.operation import Cut, Operation, WasteHoles
 from geometry.sequence.order import Order
 from geometry.sequence.shadows import drilled, outline_area
 from geometry.sequence.shape_ops import holds, pins_to_plug
-from geometry.solids.drilling import Drilling, holes
+from geometry.solids.drilling import Drilling, holes, to_drill
 from geometry.solids.slot_area import slot_area
 from geometry.terms import term
 from geometry.units import LengthUnit, format_close
@@ -135,7 +135,7 @@ def _drillings(ops: Iterable[Operation]) -> tuple[Drilling, ...]:
 def _papers(layout: Headstock, pasted: bool, square: bool, clean: bool) -> tuple[str, ...]:
     if not pasted or clean:
         return ()
-    back = ("back",) if any(d.surface == "back" for hole in holes(layout) for d in hole.drillings) else ()
+    back = ("back",) if any(d.surface == "back" for hole in to_drill(layout) for d in hole.drillings) else ()
     return ("face", *back, *(f"{side} edge" for side in BOTH if square))
 
 

@@ -1,6 +1,7 @@
 """The settings of a card of a side bore, in large figures, and the pictures beside them."""
 
 import pytest
+from msgspec.structs import replace
 
 from app.formats.letters import text_width
 from app.sheets import plan_work
@@ -9,6 +10,7 @@ from app.sheets.cards import cards
 from geometry.drawing import Label
 from geometry.drawing.heights import READ
 from geometry.edits import move_features
+from geometry.layout import SingleHole
 from geometry.lengths import speaking
 from tests.app.sheets.printed import layout
 
@@ -34,3 +36,13 @@ def test_settings_the_mark_and_the_section_stand_beside_each_other(unit, width):
                 drawn = next(one for one in placed if one.clip is None and one.matrix.e)
                 assert drawn.matrix.e > right and right < width - PAD and height < MARK_PICTURE[1] + 50.0, "not below"
     assert longest >= (8 if unit == "in64" else 5)
+
+
+def test_a_section_across_a_hole_shows_the_wood_as_it_is_at_that_step():
+    """The pin hole with the nut pin is drilled before the hole beside it: it is seen on the card of that hole alone."""
+    head = layout("demo")
+    pin = head.pins[0]
+    bored = replace(head, holes=(SingleHole(id="beside", at=(pin.at[0] + 15.0, pin.at[1]), diameter=4.0),))
+    work = plan_work(bored)
+    owners = {card.kind: {mark.owner for mark in section(bored, work, card)[0]} for card in cards(bored, work)}
+    assert "beside" not in owners["pin"] and {"beside", pin.id} <= owners["hole"]

@@ -14,6 +14,7 @@ from app.sheets.cards import card_of, cards
 from app.sheets.order_pages import CSV_HEAD, csv_rows, summary
 from app.sheets.plan_letters import plan_letters
 from app.sheets.router_pages import routed
+from app.sheets.stage_pages import stage_blocks
 from geometry.book import made_by, set_minutes, task_of, tick_off
 from geometry.drawing import Label, Stroke
 from geometry.edits import mirror_layout, move_features, remove_features, rename
@@ -65,6 +66,9 @@ def test_no_open_step_takes_the_number_of_what_is_done_and_gone():
     assert out and [left.number[id] for id in left.order.steps[:9 - len(out)]] == sorted(set(range(1, 10)) - out)
     assert all(id in left.done for id in left.order.steps[:9 - len(out)]) and left.number[left.open[0]] == 10
     assert len(set(left.number.values())) == len(left.number) == len(left.order.steps)
+    told = [mark.text for block in stage_blocks(left.layout, left, 180.0)[0] for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
+    (cut,) = [left.number[op.id] for op in left.steps if op.kind == "cut outline"]
+    assert f"{cut}: Saw the outline" in told, "the picture of a stage too"
     nothing = plan_work(replace(remove_features(head, (gone,)), book=begun_job(head, 0, was).book))
     assert list(nothing.number.values()) == list(range(1, len(nothing.order.steps) + 1))
 

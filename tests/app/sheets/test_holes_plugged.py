@@ -6,6 +6,8 @@ from msgspec.structs import replace
 from app.formats.headstock import FormatError, decode, encode
 from app.panels.describe import describe
 from app.sheets import plan_work
+from app.sheets.card_face import section
+from app.sheets.cards import cards
 from app.sheets.hole_table import csv_rows
 from app.sheets.needs import wares
 from app.window.demo import demo
@@ -66,6 +68,17 @@ def test_it_is_seen_until_it_is_plugged_and_on_no_paper(layout):
     for drawn in (wrap_drawing, back_drawing, lambda one: template_drawing(one, 0.0)):
         assert drawn(layout) == drawn(demo())
     assert csv_rows(layout) == csv_rows(demo())
+    sides = replace(layout, tuners=tuple(tuner for tuner in layout.tuners if "side" in tuner.id))
+    ops = operations(sides)
+    assert "back" not in wood_after(sides, [op.id for op in ops if op.kind in ("plug", "mark")], 2, ops).papers
+
+
+def test_sections_on_cards_do_not_show_it(layout):
+    """Across a pin hole through an old hole beside it, and at a post that an old one lies beside."""
+    work = plan_work(replace(layout, pins=tuple(replace(pin, at=(0.0, 60.0)) for pin in layout.pins[:1]) + layout.pins[1:]))
+    shown = {card.ids[0]: {mark.owner for mark in section(work.layout, work, card)[0]} for card in cards(work.layout, work)}
+    assert len(shown) > 12
+    assert not {"old 1", "old 2", "blind"} & set().union(*shown.values())
 
 
 def test_the_veneer_is_not_opened_over_it(layout):

@@ -4,6 +4,8 @@ import msgspec
 import pytest
 
 from app.sheets import pages, plan_work
+from app.sheets.card_pages import card_blocks
+from app.sheets.cards import cards
 from app.sheets.order_pages import order_blocks, order_warning, summary
 from app.sheets.stage_pages import stage_blocks
 from geometry.drawing import Label
@@ -18,6 +20,12 @@ WIDE = 182.0
 def spoiled():
     head = layout("demo")
     return msgspec.structs.replace(head, order=moved(plan_work(head).order.steps, "cut outline", 2))
+
+
+def glued_on():
+    """The demo, its head pitched by 12° and glued to a neck."""
+    head = layout("demo")
+    return msgspec.structs.replace(head, blank=msgspec.structs.replace(head.blank, scarf=60.0), nut=msgspec.structs.replace(head.nut, pitch=12.0))
 
 
 def words(made, title):
@@ -54,7 +62,7 @@ def test_no_setting_of_a_set_up_is_parted_by_the_end_of_a_line():
 def test_pictures_are_smaller_where_that_saves_a_page():
     """The demo has 12 stages, four in a row; glued up with a scarf joint it has 13, five in a row, and no page for the last alone."""
     head = layout("demo")
-    joined = msgspec.structs.replace(head, blank=msgspec.structs.replace(head.blank, scarf=60.0), nut=msgspec.structs.replace(head.nut, pitch=12.0))
+    joined = glued_on()
 
     def rows(blocks):
         return [len([placed for placed in block.placed if any(mark.style == "centreline" for mark in placed.drawing)])
@@ -69,7 +77,7 @@ def test_pictures_are_smaller_where_that_saves_a_page():
 def test_every_set_up_at_the_drill_press_tells_of_a_neck_that_is_glued_on():
     """At 12° it hangs 100 sin 12° = 20.8 mm lower on 100 mm; once for each set-up with that side up, and not where its steps go on."""
     head = layout("demo")
-    joined = msgspec.structs.replace(head, blank=msgspec.structs.replace(head.blank, scarf=60.0), nut=msgspec.structs.replace(head.nut, pitch=12.0))
+    joined = glued_on()
     work = plan_work(joined)
     text = words(pages(joined, "A4", ()), "Running order")
     ups = [run[0].setup.side for run in work.set_ups if run[0].setup.machine == "drill press"]
@@ -77,6 +85,18 @@ def test_every_set_up_at_the_drill_press_tells_of_a_neck_that_is_glued_on():
         assert text.count(says) == ups.count(side) > 0, side
     assert "hangs below the head, 20.8 mm on each 100 mm of it" in text
     assert "the neck hangs" not in words(pages(head, "A4", ()), "Running order")
+
+
+def test_the_card_that_lies_at_the_drill_press_tells_of_the_neck_too():
+    """On the card of a side bore with the treble edge up it leans to the fence; with the bass edge up it leans away."""
+    joined = glued_on()
+    of = plan_work(joined)
+    every = cards(joined, of)
+    said = {card.ids[0]: " ".join(mark.text for one in block.placed for mark in one.drawing if isinstance(mark, Label))
+            for card, block in zip(every, card_blocks(joined, of, every, WIDE)[::2], strict=True)}
+    assert "the neck leans to the fence, 20.8 mm on each 100 mm" in said["treble side 1"]
+    assert "the neck" not in said["bass side 1"]
+    assert said["bass face 1"].count("the neck hangs") == said["bass face 1"].count("the neck stands up") == 1
 
 
 def test_the_stages_stand_on_one_page_where_that_takes_no_more_pages():

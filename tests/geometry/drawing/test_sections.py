@@ -59,7 +59,7 @@ def test_a_side_bore_meets_waste_rail_slot_and_wood():
     """Square edge 45, outline 40, slot 10.5 to 23.5: waste 5, rail 16.5, slot 13; stop 35, 0.3 D of point."""
     drawing = section_along_bore(plain_head(), "flank")
     assert {"waste 5", "rail 16.5", "slot 13", "wood"} <= set(words(drawing))
-    assert "stop 35, point 1.9 more" in words(drawing)
+    assert "stop 35, 36.9 to the point" in words(drawing)
     assert boxes(drawing, "slot") == [pytest.approx((21.5, -16.0, 34.5, 0.0), abs=1e-6)]
     assert boxes(drawing, "wood")[0][0] == pytest.approx(5.0)
     (bore,) = boxes(drawing, "side bore")
