@@ -279,8 +279,9 @@ class Maker:
         for op in self.work.steps:
             if op.kind == "final diameter" and op.drillings[0].id in own:
                 self.say(say("Later (step {step}): {words}", step=self.work.number[op.id], words=within(op.words)))
-        said = list(dict.fromkeys(text for op in self.card.ops for text in (neck_words(self.layout, op.setup, spoken()), *op.cautions,
-                                                                            self.work.blocked(op)) if text))
+        # How the piece lies is set up by the card of a bore from the side, else once for many cards, by the running order.
+        necks = [neck_words(self.layout, op.setup, spoken()) for op in self.card.ops if self.card.kind == "side"]
+        said = list(dict.fromkeys(filter(None, (*necks, *(text for op in self.card.ops for text in (*op.cautions, self.work.blocked(op)))))))
         for text in said[:MOST_SAID]:
             self.say(say("Mind: {text}", text=text))
         if (more := len(said) - MOST_SAID) > 0:

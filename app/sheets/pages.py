@@ -182,6 +182,10 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
         ask()
         return flow(blocks, window)
 
+    def lay_with_pictures(blocks: Sequence[Block]) -> list[list[Placed]]:
+        """Large pictures on one page, small ones on one, or parted, whichever takes the fewest pages."""
+        return min((lay([*blocks, *pictures]) for pictures in (*map(together, stages), *stages)), key=len)
+
     wide = window[2] - window[0]
     made = cards(layout, work)
     ask(_at_order)
@@ -192,16 +196,18 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
     to_cut = [*side_blocks(layout, wide), *card_blocks(layout, work, made, wide, ask), *router_blocks(layout, work, len(made) + 1, wide)]
     lists, nut = list_blocks(layout, work, wide), nut_blocks(layout, wide)
     at_the_nut = say("Where each string crosses the nut, at full size to lay on it, and as a table.")
-    alone, under = lay(lists), lay([*lists, space(APART), *nut])
-    fits = len(under) == len(alone)  # else the nut has pages of its own
+    under = [space(APART), *nut]
+    bought, steps = lay(lists), lay_with_pictures(order)
+    # The nut has pages of its own unless it saves one under the lists, or under the steps.
+    bought, own, steps, place = min(((bought, lay(nut), steps, ""), (lay([*lists, *under]), [], steps, "lists"),
+                                     (bought, [], lay_with_pictures([*order, *under]), "steps")), key=lambda way: sum(map(len, way[:3])))
     before = [
         _Section(say("Cut list and parts"), _sentences(
-            say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."), at_the_nut if nut and fits else ""), under if fits else alone),
-        _Section(say("Strings in the nut"), at_the_nut, [] if fits else lay(nut)),
+            say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."), at_the_nut if place == "lists" else ""), bought),
+        _Section(say("Strings in the nut"), at_the_nut, own),
         _Section(say("Running order"), _sentences(
             say("Every step with a box to tick, set-up after set-up."), say("Block heights for the tilts.") if blocks else "",
-            say("What the piece looks like after each stretch of steps.") if stages[0] else ""),
-                 min((lay([*order, *pictures]) for pictures in (*map(together, stages), *stages)), key=len))]
+            at_the_nut if place == "steps" else "", say("What the piece looks like after each stretch of steps.") if stages[0] else ""), steps)]
     after = [
         _Section(say("Cards"), say("For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to "
                               "scale. For the router one a slot and one for the outline: bit, template, passes, waste "

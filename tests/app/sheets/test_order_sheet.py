@@ -88,15 +88,15 @@ def test_every_set_up_at_the_drill_press_tells_of_a_neck_that_is_glued_on():
 
 
 def test_the_card_that_lies_at_the_drill_press_tells_of_the_neck_too():
-    """On the card of a side bore with the treble edge up it leans to the fence; with the bass edge up it leans away."""
+    """On the card of a side bore with the treble edge up it leans to the fence; with the bass edge up it leans away. What lies flat is set
+    up once for many cards."""
     joined = glued_on()
     of = plan_work(joined)
     every = cards(joined, of)
     said = {card.ids[0]: " ".join(mark.text for one in block.placed for mark in one.drawing if isinstance(mark, Label))
             for card, block in zip(every, card_blocks(joined, of, every, WIDE)[::2], strict=True)}
     assert "the neck leans to the fence, 20.8 mm on each 100 mm" in said["treble side 1"]
-    assert "the neck" not in said["bass side 1"]
-    assert said["bass face 1"].count("the neck hangs") == said["bass face 1"].count("the neck stands up") == 1
+    assert not any("the neck" in said[id] for id in ("bass side 1", "bass face 1", "nut pin"))
 
 
 def test_the_stages_stand_on_one_page_where_that_takes_no_more_pages():

@@ -87,7 +87,7 @@ def test_the_stops_of_bores_from_the_side_wherever_they_are_told(path):
         assert f"({down(bore.depth)} from the seat)" in card
         assert f"stop {bare_full}" in wrap
         assert f"stop at {bare_full} mm, {bare_point} mm to the point" in steps
-        assert f"stop {bare_full}, point" in words_of(section_along_bore(layout, bore.tuner))
+        assert f"stop {bare_full}, {bare_point} to the point" in words_of(section_along_bore(layout, bore.tuner))
         panel = {row.label: str(row.value) for row in describe(layout, bore.tuner, "mm").facts}
         assert panel["Stop, to full diameter"] == full and panel["Stop, to the point"].startswith(f"{point}, ")
 
