@@ -10,7 +10,7 @@ from app.formats.csv_out import Cell
 from app.sheets.lengths import deep, in_column, length, tenths
 from geometry.layout import Headstock
 from geometry.saying import say
-from geometry.solids import Drilling, frames, holes
+from geometry.solids import Drilling, frames, once_plugged
 from geometry.solids.side import tilt_of
 from geometry.terms import term
 from geometry.tilt_words import tilt_words
@@ -26,7 +26,7 @@ class Row(Struct, frozen=True):
 def rows(layout: Headstock) -> list[Row]:
     """All drillings in the order of the holes, without old ones that are plugged first; tilt is 0 for bores square to the face."""
     placed = frames(layout)
-    return [Row(d, 0.0 if d.upright else tilt_of(placed[d.of])) for hole in holes(layout.once_plugged) for d in hole.drillings]
+    return [Row(d, 0.0 if d.upright else tilt_of(placed[d.of])) for hole in once_plugged(layout) for d in hole.drillings]
 
 
 CSV_HEAD = (

@@ -157,7 +157,8 @@ def _standing(layout: Headstock, what: What) -> tuple[_Standing, ...]:
     is wood."""
     if what == "tuner":
         return tuple(_Standing(one.id, plan_point(layout, one.id), pattern_of(layout, one.pattern).post.diameter) for one in layout.tuners)
-    return tuple(_Standing(one.id, one.at, one.diameter) for one in (layout.pins if what == "pin" else layout.once_plugged.holes))
+    singles = layout.pins if what == "pin" else [hole for hole in layout.holes if not hole.plugged]
+    return tuple(_Standing(one.id, one.at, one.diameter) for one in singles)
 
 
 def _refuse_upon_another(standing: tuple[_Standing, ...], made: Headstock, ids: tuple[str, ...], hole: float | None) -> None:

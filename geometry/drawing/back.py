@@ -17,7 +17,7 @@ from geometry.drawing.slot_marks import slot_style
 from geometry.drawing.tuner_plan import OVERRUN
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.saying import say
-from geometry.solids import Hole, holes
+from geometry.solids import Hole, once_plugged
 
 LETTER = 2.0
 """Capital height of hole names, mm."""
@@ -31,7 +31,7 @@ def back_drawing(layout: Headstock) -> Drawing:
     Bores from the back and through bores are pricked; bores that do not reach the back are left out.
     GeometryError when outline or a slot has no inside.
     """
-    drilled = holes(layout.once_plugged)
+    drilled = once_plugged(layout)
     if not any(d.surface == "back" and not d.there for hole in drilled for d in hole.drillings):
         return ()
     outline = loop_path(layout.outline).mapped(MIRROR)

@@ -22,7 +22,7 @@ from geometry.drawing.slot_marks import slot_style
 from geometry.drawing.wood_section import across, cut_in_section, level_cuts
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
-from geometry.solids import Drilling, Hole, holes
+from geometry.solids import Drilling, Hole, once_plugged
 from geometry.solids.slot_area import slot_area
 from geometry.units import LengthUnit, format_close
 from geometry.vectors import Vec2
@@ -72,7 +72,7 @@ def line_section(layout: Headstock, a: Vec2, b: Vec2, unit: LengthUnit = "mm") -
 
 def _holes(layout: Headstock) -> tuple[Hole, ...]:
     try:
-        return holes(layout)
+        return once_plugged(layout)
     except GeometryError:
         return ()
 

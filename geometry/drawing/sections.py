@@ -19,7 +19,7 @@ from geometry.drawing.slot_marks import slot_style
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Pattern
 from geometry.saying import say
-from geometry.solids import Drilling, Frame, Hole, holes
+from geometry.solids import Drilling, Frame, Hole, once_plugged
 from geometry.solids.drilling import drill_for, point_ahead
 from geometry.solids.frames import frame
 from geometry.solids.slot_area import slot_area
@@ -66,14 +66,14 @@ def section_along_bore(layout: Headstock, tuner_id: str, unit: LengthUnit = "mm"
 
     Side mount: along the bore, with waste, rail, slot and web. Face mount: square to
     the edge that its button points at. Empty when the tuner has no place yet or no post bore
-    (the checks say why). `drilled` may hand in holes(layout), where they are known already. KeyError for an id that the layout does not have.
+    (the checks say why). `drilled` may hand in once_plugged(layout), where they are known already. KeyError for an id that the layout does not have.
     """
     tuner = layout.tuner(tuner_id)
     try:
         placed = frame(layout, tuner)
     except GeometryError:
         return ()
-    drilled = holes(layout) if drilled is None else drilled
+    drilled = once_plugged(layout) if drilled is None else drilled
     own = [d for hole in drilled if hole.of == tuner_id for d in hole.drillings]
     post = next((d for d in own if d.role == "post"), None)
     if post is None:

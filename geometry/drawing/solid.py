@@ -19,7 +19,7 @@ from geometry.drawing.same import Same
 from geometry.drawing.shapes import ring_path
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Headstock, Loop, Nut, Slot, Tuner, loop_path, slot_path
-from geometry.solids import frames, holes
+from geometry.solids import frames, once_plugged
 from geometry.solids.frames import Frame
 from geometry.solids.ramps import ramp_cut
 from geometry.solids.scarf import scarf_of
@@ -92,7 +92,7 @@ def solid(layout: Headstock) -> Solid:
     rounds, plates, axes, flats = [], [], [], []
     try:
         placed = frames(layout)
-        drilled = holes(layout.once_plugged)
+        drilled = once_plugged(layout)
     except GeometryError:
         placed, drilled = {}, ()
     for hole in drilled:

@@ -25,7 +25,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Headstock, loop_path, slot_path
 from geometry.lengths import told
 from geometry.saying import say
-from geometry.solids import Drilling, Hole, frames, holes
+from geometry.solids import Drilling, Hole, frames, once_plugged
 from geometry.solids.pins_along import SAME, in_bores
 from geometry.vectors import Box
 
@@ -56,7 +56,7 @@ def template_drawing(layout: Headstock, offset: float | None) -> Drawing:
         marks += [Stroke(path, "template", slot.id) for slot, wall in walls if not slot.there for path in offset_path(wall, offset).paths]
     marks += _datum(layout, around)
     marks += joint_line(layout.blank, layout.nut, False, around[0], around[2])
-    drilled = holes(layout.once_plugged)
+    drilled = once_plugged(layout)
     named: list[Named] = []
     for hole in drilled:
         marks += _hole(hole)

@@ -20,7 +20,7 @@ from geometry.drawing.tuner_plan import OVERRUN, folded
 from geometry.layout import Headstock, Side
 from geometry.lengths import told, told_down
 from geometry.saying import say
-from geometry.solids import Drilling, Hole, frames, holes
+from geometry.solids import Drilling, Hole, frames, holes, once_plugged
 from geometry.solids.pins_along import in_bores
 from geometry.solids.side import tilt_of
 from geometry.terms import term
@@ -43,16 +43,16 @@ def wrap_drawing(layout: Headstock) -> Drawing:
     """The opened-out view as paper: cut line, fold lines, marks on face and edges, and what to set for each.
 
     Bores that start at the back are left out: nobody can prick them from this side. So are the screws and moulded
-    pins of side tuners: they are drilled by hand through the plate once the wood that bears these marks is gone.
+    pins of side tuners: they are drilled by hand through the plate once the wood that bears these marks is gone. So are old holes that are plugged before.
     """
-    layout = layout.once_plugged
-    from_face, from_back = _sides_of(holes(layout))
+    from_face, from_back = _sides_of(once_plugged(layout))
     edges = blank_box(layout.blank)
     marks: list[Mark] = [Stroke(rectangle(*edges), "blank", "blank"),
                          Stroke(straight((edges[0], 0.0), (edges[2], 0.0)), "centreline", "nut")]
     marks += [Stroke(mark.outer, mark.style, mark.owner) for group in opened_out_groups(layout).values()
               for mark in group if isinstance(mark, Area) and mark.style in SLOT_STYLES]
-    points = {(hole.of, d.start[:2]) for hole in from_back for d in hole.drillings}
+    plugged = [hole for hole in holes(layout) if hole.drillings[0].plugged]
+    points = {(hole.of, d.start[:2]) for hole in (*from_back, *plugged) for d in hole.drillings}
     later = drilled_later(layout)
     for d in later:
         assert d.mark is not None

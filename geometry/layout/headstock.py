@@ -3,7 +3,6 @@
 from typing import Annotated, Literal
 
 from msgspec import Meta
-from msgspec.structs import replace
 
 from geometry.layout.blank import Blank, Ear
 from geometry.layout.book import Book
@@ -67,11 +66,6 @@ class Headstock(Part, kw_only=True):
     rates: Rates = Rates()
     book: Book = Book()
     picture: Picture | None = None
-
-    @property
-    def once_plugged(self) -> "Headstock":
-        """The layout when old holes are plugged: without those that are. Itself where there are none."""
-        return replace(self, holes=tuple([hole for hole in self.holes if not hole.plugged])) if any([hole.plugged for hole in self.holes]) else self
 
     @property
     def to_rout(self) -> tuple[Slot, ...]:

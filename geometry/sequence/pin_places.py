@@ -10,7 +10,7 @@ from shapely.geometry.base import BaseGeometry
 from geometry.curves.polygons import grown
 from geometry.layout import OTHER, Headstock
 from geometry.sequence.shadows import drilled, outline_area, outline_line
-from geometry.solids.drilling import holes, to_drill
+from geometry.solids.drilling import once_plugged, to_drill
 from geometry.solids.ears import bare
 from geometry.solids.slot_area import slot_area
 from geometry.tolerance import FLAT
@@ -38,7 +38,7 @@ def _obstacles(layout: Headstock) -> BaseGeometry:
     A pin goes through the whole thickness and every bore lies level or upright,
     so the distance in plan is the true distance.
     """
-    shapes: list[BaseGeometry] = [drilled(d) for hole in holes(layout) for d in hole.drillings if d.role != "locating"]
+    shapes: list[BaseGeometry] = [drilled(d) for hole in once_plugged(layout) for d in hole.drillings if d.role != "locating"]
     shapes += [area for slot in layout.slots if (area := slot_area(slot)) is not None]
     for ear in layout.ears:
         x = layout.blank.glue_x(ear)
@@ -79,7 +79,7 @@ def later_holes(layout: Headstock) -> list[LaterHole]:
 
     Where they are counterbored, enough of them is left to hold a pin.
     """
-    every = [d for hole in holes(layout) for d in hole.drillings if d.role != "locating"]
+    every = [d for hole in once_plugged(layout) for d in hole.drillings if d.role != "locating"]
     walls = [area for slot in layout.slots if (area := slot_area(slot)) is not None]
     walls.append(outline_line(layout.outline))
     head, thick = outline_area(layout.outline), layout.blank.thickness

@@ -138,6 +138,11 @@ def _holes(layout: Headstock, placed: dict[str, Frame]) -> tuple[Hole, ...]:
             *(pin_hole(pin, layout.blank) for pin in layout.pins))
 
 
+def once_plugged(layout: Headstock) -> tuple[Hole, ...]:
+    """As `holes`, without old ones that are plugged before anything else is done: those are wood."""
+    return tuple(hole for hole in holes(layout) if not hole.drillings[0].plugged)
+
+
 def to_drill(layout: Headstock) -> tuple[Hole, ...]:
     """As `holes`, without those that are in the blank already."""
     return tuple(hole for hole in holes(layout) if not hole.drillings[0].there)

@@ -15,7 +15,9 @@ from geometry.accuracy import simulate
 from geometry.checks import check
 from geometry.drawing import Disc
 from geometry.drawing.back import back_drawing
+from geometry.drawing.line_section import line_section
 from geometry.drawing.opened_out import opened_out
+from geometry.drawing.sections import section_along_bore
 from geometry.drawing.template import template_drawing
 from geometry.drawing.wrap import wrap_drawing
 from geometry.edits import mirror_layout
@@ -23,6 +25,7 @@ from geometry.edits.holes import set_retainer, set_there
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, SingleHole, validate
 from geometry.sequence import operations, wood_after
+from geometry.sequence.pin_places import later_holes
 from geometry.solids.frames import frames
 
 
@@ -65,9 +68,9 @@ def test_it_is_seen_until_it_is_plugged_and_on_no_paper(layout):
     for done, seen in ((0, {"old 1", "old 2", "blind"}), (1, set())):
         assert {d.of for d in wood_after(layout, [op.id for op in ops], done, ops).to_be_seen} == seen
     assert {m.owner for m in opened_out(layout) if isinstance(m, Disc)} >= {"old 1", "old 2", "blind"}
-    for drawn in (wrap_drawing, back_drawing, lambda one: template_drawing(one, 0.0)):
+    for drawn in (wrap_drawing, back_drawing, lambda one: template_drawing(one, 0.0), lambda one: section_along_bore(one, "bass face 1"),
+                  lambda one: line_section(one, (-50.0, 49.0), (50.0, 49.0)), csv_rows):
         assert drawn(layout) == drawn(demo())
-    assert csv_rows(layout) == csv_rows(demo())
     sides = replace(layout, tuners=tuple(tuner for tuner in layout.tuners if "side" in tuner.id))
     ops = operations(sides)
     assert "back" not in wood_after(sides, [op.id for op in ops if op.kind in ("plug", "mark")], 2, ops).papers
@@ -79,6 +82,10 @@ def test_sections_on_cards_do_not_show_it(layout):
     shown = {card.ids[0]: {mark.owner for mark in section(work.layout, work, card)[0]} for card in cards(work.layout, work)}
     assert len(shown) > 12
     assert not {"old 1", "old 2", "blind"} & set().union(*shown.values())
+
+
+def test_pins_are_proposed_in_bores_through_it(layout):
+    assert later_holes(layout) == later_holes(demo()) != []
 
 
 def test_the_veneer_is_not_opened_over_it(layout):
