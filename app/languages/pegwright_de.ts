@@ -852,6 +852,10 @@
         <translation>Mit einer {thick} dicken Schablone ginge es mit {bit}, {done}.</translation>
     </message>
     <message>
+        <source>A thickness typed in another unit makes every depth wrong.</source>
+        <translation>Eine Dicke, die in einer anderen Einheit eingegeben wurde, macht jede Tiefe falsch.</translation>
+    </message>
+    <message>
         <source>A thin sheet glued over the face (the head plate) or the back. The thickness of the head is measured with it.</source>
         <translation>Ein dünnes Blatt, auf die Vorderseite oder die Rückseite geleimt. Die Dicke der Kopfplatte wird mit ihm gemessen.</translation>
     </message>
@@ -1602,6 +1606,10 @@
     <message>
         <source>Blank</source>
         <translation>Rohling</translation>
+    </message>
+    <message>
+        <source>Blank is too thick</source>
+        <translation>Rohling ist zu dick</translation>
     </message>
     <message>
         <source>Blank: length past the nut line</source>
@@ -8276,6 +8284,10 @@
         <translation>Der Rohling ist nur {a} mm größer als der Umriss ({side}); {b} mm gewünscht.</translation>
     </message>
     <message>
+        <source>The blank is {thickness} mm thick, which no head is: most are {least} to {most} mm.</source>
+        <translation>Der Rohling ist {thickness} mm dick, was keine Kopfplatte ist: Die meisten haben {least} bis {most} mm.</translation>
+    </message>
+    <message>
         <source>The blank turned over, so that the router reaches from the back what it cannot reach from the face. The template goes over with it on the same two pins.</source>
         <translation>Der gewendete Rohling, damit die Oberfräse von hinten erreicht, was sie von vorn nicht erreicht. Die Schablone wandert auf denselben zwei Stiften mit.</translation>
     </message>
@@ -10994,6 +11006,10 @@
     <message>
         <source>Type into the empty row to add a part. 12.50 and 12,50 are the same.</source>
         <translation>In die leere Zeile schreiben fügt ein Teil hinzu. 12,50 und 12.50 sind dasselbe.</translation>
+    </message>
+    <message>
+        <source>Type its thickness again, with its unit behind it.</source>
+        <translation>Seine Dicke noch einmal eingeben, mit der Einheit dahinter.</translation>
     </message>
     <message>
         <source>Type minutes, for example 4 or 1.5 h.</source>

@@ -47,6 +47,10 @@ class Scroll(QScrollArea):
                 page.layout().setSizeConstraint(QLayout.SizeConstraint.SetMinimumSize)
             self.setWidget(page)
 
+    def to_top(self) -> None:
+        """Show the page from its beginning."""
+        self.verticalScrollBar().setValue(0)
+
 
 class Yielding(QWidget):
     """Holds a list or a table that scrolls itself: it takes what height its page leaves it, a few rows at least. Below that the

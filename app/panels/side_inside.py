@@ -98,7 +98,7 @@ class SideInside(QSplitter):
         """Show what is held: its name and what is worked out of it."""
         if self._title.text() != page.title:
             self._title.setText(page.title)
-            self._scroll.verticalScrollBar().setValue(0)
+            self._scroll.to_top()
         self._show_rows(self._facts, page.facts)
 
     def show_fields(self, page: Page) -> None:

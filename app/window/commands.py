@@ -15,7 +15,6 @@ from app.window.history_buttons import unseen
 from app.window.input.clipboard import Clipboard
 from app.window.input.setting_out import SettingOut
 from app.window.input.typed_text import take_typed
-from app.window.tool_bar import MIRRORED
 from geometry import edits  # and not its names: an edit is loaded when it is made
 from geometry.checks.words import few
 from geometry.errors import GeometryError
@@ -190,7 +189,7 @@ class Commands(QObject):
         """Make an edited layout the next step; with Mirrored on, the twins of what is held follow."""
         window, document = self._w, self._w.document
         before, held = document.layout, document.held
-        if window.chooser.options.mirrored and window.stage in MIRRORED:
+        if window.chooser.options.mirrored:
             from geometry.edits.mirrored import echo_edit
 
             self._apply(name, lambda before: echo_edit(before, layout, document.held, window.node))

@@ -10,14 +10,13 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from app.threads.background import Background
 from app.window import texts
-from app.window.tool_bar import MIRRORED
 from geometry.checks import Snag
-from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
+from geometry.checks.moves import Change, Move, Swap, Wind
 from geometry.checks.said import read
 from geometry.drawing import Area, Disc, Drawing, Stroke
 from geometry.drawing.opened_out import feature_marks
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, RowPlace
+from geometry.layout import Headstock, RowPlace, feature_ids
 from geometry.saying import say
 from geometry.strings import runs
 
@@ -70,8 +69,7 @@ class Cures(QObject):
 
     def carry_out(self, snag: Snag) -> None:
         """Make the move that cures a snag, as one step of the history; with Mirrored on, the twin of what moves follows."""
-        from geometry.cures import apply_cure, told  # here and below: a start need not wait for it
-        from geometry.edits.mirrored import echo_edit
+        from geometry.cures import told  # here and below: a start need not wait for it
 
         window = self._window
         if window.hand.begun:
@@ -81,9 +79,7 @@ class Cures(QObject):
             window.say(say("The layout changed meanwhile: ask again."))
             return
         try:
-            after = apply_cure(window.document.layout, snag)
-            if window.chooser.options.mirrored and window.stage in MIRRORED and isinstance(snag.move, Shift | Slide | Stretch):
-                after = echo_edit(window.document.layout, after, (snag.move.of,))
+            after, _ = self._moved(snag)
         except GeometryError as error:
             window.say(str(error))
             return
@@ -187,33 +183,53 @@ class Cures(QObject):
     def _show(self) -> None:
         self._window.side.inside.snags.show_snags(tuple((self._settled | self._unsought).get(id(one), one) for one in self._search.result.snags))
 
+    def _moved(self, snag: Snag) -> tuple[Headstock, tuple[str, ...]]:
+        """The layout after the move of a snag, and the features that it moves: with Mirrored on, their twins too, whatever stage
+        its card is pressed on. GeometryError when it cannot be made."""
+        from geometry.cures import apply_cure
+        from geometry.edits.mirrored import echo_edit
+        from geometry.edits.twin_features import twin_feature
+
+        before, ids = self._window.document.layout, _touched(self._window.document.layout, snag.move)
+        after = apply_cure(before, snag)
+        if self._window.chooser.options.mirrored and not isinstance(snag.move, Swap | Wind):
+            known = [id for id in ids if id in feature_ids(before)]
+            after = echo_edit(before, after, known)
+            ids = tuple(dict.fromkeys((*ids, *(twin for id in known if (twin := twin_feature(before, id)) is not None))))
+        return after, ids
+
     def _ghost(self, snag: Snag | None) -> None:
         """Show where what would move comes to, while the button is pointed at."""
-        from geometry.cures import apply_cure
-
         window = self._window
         if window.hand.busy:
             return
         marks: Drawing = ()
         if snag is not None and snag.move is not None and window.document.shown is window.document.layout:
             try:
-                marks = _moved(apply_cure(window.document.layout, snag), snag.move)
+                marks = _ghosts(*self._moved(snag), snag.move)
             except (GeometryError, KeyError):
                 marks = ()
         window.canvas.show_guides(marks)
 
 
-def _moved(after: Headstock, move: Move) -> Drawing:
+def _ghosts(after: Headstock, ids: tuple[str, ...], move: Move) -> Drawing:
     """What a move brings about, in the layout after it: strings led otherwise, or the outlines of what has moved."""
     if isinstance(move, Swap | Wind):
         from geometry.drawing.string_marks import ghost_strings
 
-        led = (move.of, move.other) if isinstance(move, Swap) else (move.of,)
-        return ghost_strings([run for run in runs(after) if run.tuner in led])
-    ids = [move.path[1]] if isinstance(move, Change) else [move.of]
-    if isinstance(move, Change) and move.path[0] == "rows":
-        ids = [tuner.id for tuner in after.tuners if isinstance(tuner.place, RowPlace) and tuner.place.row == move.path[1]]
+        return ghost_strings([run for run in runs(after) if run.tuner in ids])
     return tuple(_outline(mark) for id in ids for mark in feature_marks(after, id) if isinstance(mark, Area | Disc | Stroke))
+
+
+def _touched(layout: Headstock, move: Move) -> tuple[str, ...]:
+    """The features that a move alters: of a row all its tuners."""
+    if isinstance(move, Swap):
+        return move.of, move.other
+    if not isinstance(move, Change):
+        return (move.of,)
+    if move.path[0] == "rows":
+        return tuple(tuner.id for tuner in layout.tuners if isinstance(tuner.place, RowPlace) and tuner.place.row == move.path[1])
+    return (move.path[1],)
 
 
 def _outline(mark: Area | Disc | Stroke) -> Stroke | Disc:

@@ -45,9 +45,6 @@ TOOLS: dict[str, tuple[str, ...]] = {
     "book": (),
 }
 """Tools of each stage."""
-MIRRORED = ("outline", "slots", "tuners")
-"""Stages that offer to edit both sides alike."""
-
 ACTIONS = {"outline": ("import", "fillet", "symmetric"), "slots": ("propose pins",),
            "router": ("propose pins",),
            "sheets": ("print", "correct", "write sheets")}
@@ -247,7 +244,7 @@ class ToolBar(QWidget):
         wanted += [(button, key in ACTIONS.get(stage, ()))
                    for key, button in self._actions.items()]
         wanted += [(strip, key == stage) for key, strip in self._strips.items()]
-        wanted += [(self.mirrored, stage in MIRRORED), (self.hardware, stage == "tuners"),
+        wanted += [(self.mirrored, "hold" in TOOLS[stage]), (self.hardware, stage == "tuners"),
                    (self.paper, stage == "sheets")]
         now = self._options.get(tool, ())
         wanted += [(widget, widget in now) for widget in {one: None for several in self._options.values() for one in several}]

@@ -7,7 +7,7 @@ from geometry.checks.snags import Snag
 NOT_SIMULATED = frozenset({
     "seats-overlap", "seat-overhang", "seat-over-slot", "plate-rocks", "flat-too-small", "flat-rail", "plate-over-flat", "hole-to-flat",
     "post-to-post", "buttons", "button-to-wood", "no-mark", "ways-meet", "way-through-head",
-    "blank-too-small", "pin-to-blank", "hole-in-the-way", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-size", "drill-short", "quill", "bit-too-wide",
+    "blank-too-small", "blank-too-thick", "pin-to-blank", "hole-in-the-way", "few-pins", "pins-askew", "no-slot", "no-drill", "drill-size", "drill-short", "quill", "bit-too-wide",
     "bit-too-short", "wood-left", "template-lost", "glue-line", "glue-line-crossed", "ear-too-short", "feather-screw", "feather-edge", "post-not-through", "wood-for-tuner", "ream-short", "post-too-low",
     "string-past-post", "drill-point", "misses-wood", "drilled-otherwise", "drilled-and-gone", "cut-otherwise", "cut-and-gone", "marked-otherwise", "glued-otherwise",
     "ramp-to-pocket", "ramp-to-slot", "string-to-post", "string-to-screw", "retainer-bar", "string-to-face", "string-to-string", "string-to-wall", "string-to-nut-end", "string-to-ramp", "string-to-floor",

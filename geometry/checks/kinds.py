@@ -58,6 +58,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "glued-otherwise": Kind(say("Glued otherwise"), say("An ear that is glued on to the real piece, by the job book, stays as it was glued.")),
     "slot-crosses": Kind(say("Slot crosses itself"), say("A wall that crosses itself cannot be routed.")),
     "blank-too-small": Kind(say("Outline leaves the blank"), say("The blank has to hold the whole outline and more.")),
+    "blank-too-thick": Kind(say("Blank is too thick"), say("A thickness typed in another unit makes every depth wrong.")),
     "rail": Kind(say("Rail is thin"), say("The rail is the wood between a slot and the outline; it carries the tuners.")),
     "slot-outside": Kind(say("Slot leaves the head"), say("A slot that crosses the outline leaves no rail.")),
     "web": Kind(say("Web is thin"), say("The web is the wood between two slots, or a slot and a pocket that is there.")),

@@ -6,13 +6,16 @@ from collections.abc import Iterable
 
 from geometry.checks.scene import Scene
 from geometry.checks.snags import BLANK, SPOILS, Snag, grade, short
-from geometry.checks.words import clearance, first, mm, tenths
+from geometry.checks.words import clearance, first, mm, size, tenths
 from geometry.layout.blank import Blank
 from geometry.layout.names import OUTLINE
 from geometry.layout.shop import Margins
 from geometry.saying import say, within
 from geometry.solids.walls import Wall
 from geometry.terms import term
+
+THICKEST = 60.0
+"""mm: no head is thicker; most are 12 to 20 (common practice, no source)"""
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -21,6 +24,7 @@ def snags(scene: Scene) -> Iterable[Snag]:
         yield scene.memo.of(_no_place, feature, trouble)
     yield from scene.memo.of(_crossing, scene.outline)
     yield from scene.memo.of(_blank, scene.outline, scene.layout.blank, scene.layout.margins)
+    yield from scene.memo.of(_thick, scene.layout.blank.thickness)
 
 
 def _no_place(feature: str, trouble: str) -> Snag:
@@ -58,6 +62,16 @@ def _blank(outline: Wall, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
         found.append(Snag("blank-too-small", grade(measured), (OUTLINE, BLANK), (*where, 0.0), measured, needed, text,
                           cure))
     return tuple(found)
+
+
+def _thick(thickness: float) -> tuple[Snag, ...]:
+    """A thickness that was typed in another unit, or without its point: of all that comes of it this is the cause."""
+    if not short(THICKEST, thickness):
+        return ()
+    return (Snag("blank-too-thick", SPOILS, (BLANK,), (0.0, 0.0, 0.0), thickness, THICKEST,
+                 say("The blank is {thickness} mm thick, which no head is: most are {least} to {most} mm.",
+                     thickness=mm(thickness), least=size(12.0), most=size(20.0)),
+                 say("Type its thickness again, with its unit behind it.")),)
 
 
 def _extreme(outline: Wall, level: tuple[float | None, float | None]) -> tuple[float, float]:

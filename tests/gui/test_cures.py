@@ -2,6 +2,8 @@
 
 import re
 
+import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QModelIndex, QPoint, Qt
 from PySide6.QtTest import QTest
 
@@ -10,7 +12,8 @@ from app.threads.background import running
 from app.window import ask
 from app.window.background import aside
 from geometry.checks import check
-from geometry.checks.moves import Shift, Slide
+from geometry.checks.moves import Change, Shift, Slide
+from geometry.drawing.opened_out import feature_marks
 from geometry.edits.twin_features import twin_feature
 from tests.waiting import press
 
@@ -49,18 +52,32 @@ def test_the_button_carries_the_cure_out_as_one_step(bench, qtbot):
     assert bench.layout == before
 
 
-def test_with_mirrored_on_the_twin_is_moved_too(bench, qtbot):
+@pytest.mark.parametrize("stage", ["tuners", "strings", "order"])
+def test_with_mirrored_on_the_twin_is_moved_too_whatever_the_stage(bench, qtbot, stage):
     bench.window.tools.mirrored.setChecked(True)
-    index = _spoilt(bench, qtbot)
-    before, move = bench.layout, index.data(Qt.ItemDataRole.UserRole).move
+    snag = _spoilt(bench, qtbot).data(Qt.ItemDataRole.UserRole)
+    bench.window.set_stage(stage)
+    before, move = bench.layout, snag.move
     twin = twin_feature(before, move.of)
     assert isinstance(move, Shift | Slide) and twin is not None
-    QTest.mouseClick(bench.window.side.inside.snags.viewport(), Qt.MouseButton.LeftButton, pos=_button(bench, index))
-    bench.pump()
+    bench.window.cures._ghost(snag)
+    assert len(bench.window.canvas._guides._marks["guides"]) > len(feature_marks(before, move.of)), "the ghost tells of both"
+    bench.window.side.cure_wanted.emit(snag)
     assert all(bench.layout.tuner(id).place != before.tuner(id).place for id in (move.of, twin))
     assert twin_feature(bench.layout, move.of) == twin
     bench.window.document.undo()
     assert bench.layout == before, "one step"
+
+
+def test_a_row_or_a_width_that_cures_has_its_twin_follow(bench):
+    """One number of the layout is a cure too, and so is it as if typed with its part held."""
+    cures, layout = bench.window.cures, bench.layout
+    bench.window.tools.mirrored.setChecked(True)
+    slot = layout.slots[0]
+    move = Change(("slots", slot.id, "shape", "width"), slot.shape.width, slot.shape.width + 0.5)
+    after, ids = cures._moved(replace(bench.window.document.result.snags[0], move=move))
+    assert set(ids) == {one.id for one in layout.slots}
+    assert {one.shape.width for one in after.slots} == {slot.shape.width + 0.5}
 
 
 def test_a_cure_is_carried_out_after_something_was_written_into_the_job_book(bench, qtbot, monkeypatch):

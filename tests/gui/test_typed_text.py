@@ -7,6 +7,8 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from app.formats import headstock
+from app.look.descendants import below
+from app.look.scroll import Scroll
 from app.panels.forms.fields import Field
 from app.window import ask
 from tests.gui.hands import field, type_on, typed
@@ -125,3 +127,18 @@ def test_a_cell_that_was_refused_is_not_of_another_layout(bench):
     assert hours.words.bad
     bench.window.document.replace(replace(bench.layout, name="Another"), None)
     until(lambda: not hours.words.bad)
+
+
+def test_the_panels_of_another_layout_are_read_from_their_beginning(bench):
+    bench.window.resize(1000, 500)
+    for stage in ("strings", "tuners"):
+        bench.window.set_stage(stage)
+        bench.pump()
+        bars = [area.verticalScrollBar() for area in below(bench.window.side, Scroll) if area.isVisible()]
+        until(lambda bars=bars: max(bar.maximum() for bar in bars) > 200, "rows come in some turns of the event loop")
+        for bar in bars:
+            bar.setValue(bar.maximum())
+        assert max(bar.value() for bar in bars) > 200
+        bench.window.document.replace(replace(bench.layout, name=f"Another than at {stage}"), None)
+        bench.pump()
+        assert [bar.value() for bar in bars] == [0] * len(bars)

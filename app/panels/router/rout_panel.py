@@ -143,7 +143,7 @@ class RoutPanel(QWidget):
             self._of = of
             self.what.setCurrentIndex(self.what.findData(of))
             self._show()
-            self._scroll.verticalScrollBar().setValue(0)
+            self._scroll.to_top()
 
     # ---- inside ---------------------------------------------------------
     def _show(self) -> None:

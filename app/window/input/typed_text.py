@@ -1,4 +1,5 @@
-"""What is being typed in a window when something else happens: it counts first, and what was refused goes with its layout."""
+"""What is being typed in a window when something else happens: it counts first, and what was refused goes with its layout, as
+does how far the panels were scrolled."""
 
 from __future__ import annotations
 
@@ -7,6 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QLineEdit
 
+from app.look.descendants import tell
 from app.panels.forms.fields import Field, refused_in
 
 if TYPE_CHECKING:
@@ -31,7 +33,7 @@ def take_typed(window: Frame) -> None:
 
 
 class TypedText(QObject):
-    """Puts back what was refused for a layout when another one is opened."""
+    """Puts back what was refused for a layout when another one is opened, whose panels are read from their beginning."""
 
     def __init__(self, window: Frame) -> None:
         super().__init__(window)
@@ -44,3 +46,4 @@ class TypedText(QObject):
             self._opened = self._window.document.opened
             for field in refused_in(self._window):
                 field.put_back()
+            tell(self._window, "to_top")
