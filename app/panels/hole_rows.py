@@ -59,9 +59,9 @@ def becomes_of(layout: Headstock, pin: str) -> str:
     from geometry.sequence.shape_ops import pins_to_plug  # a start need not wait for it
     from geometry.solids.pins_along import in_bores
 
-    if (bore := in_bores(layout).get(pin)) is not None:
-        return say("stands in the bore of {part}, and goes where that goes", part=bore.of)
     try:
+        if (bore := in_bores(layout).get(pin)) is not None:
+            return say("stands in the bore of {part}, and goes where that goes", part=bore.of)
         stays = pin in pins_to_plug(layout)
     except GeometryError:
         return say("nobody knows: the outline has no inside")

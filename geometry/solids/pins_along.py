@@ -8,6 +8,7 @@ from __future__ import annotations
 from msgspec.structs import replace
 
 from geometry import vectors as v
+from geometry.errors import GeometryError
 from geometry.layout import Headstock, drilled
 from geometry.layout.slots import Pin
 from geometry.solids.drilling import Drilling, Hole, holes, single_hole, tuner_holes
@@ -22,7 +23,15 @@ def pins_along(before: Headstock, after: Headstock) -> Headstock:
 
     One as wide as its bore stays as wide as that. Left where it is: a pin that was moved or made otherwise by the edit, one that is drilled
     in the real piece, one that stands in a bore still (that a mirror image has called otherwise), and one whose bore is none any more.
+    So are all where either outline has no edges: nobody knows where its bores are.
     """
+    try:
+        return _along(before, after)
+    except GeometryError:
+        return after
+
+
+def _along(before: Headstock, after: Headstock) -> Headstock:
     stood = _stood(before) if before.pins and after.pins else {}
     if not stood:
         return after
@@ -57,7 +66,7 @@ def _stood(before: Headstock) -> dict[str, Drilling]:
 
 def in_bores(layout: Headstock) -> dict[str, Drilling]:
     """The bore to come, square to the face and through, in whose middle each pin stands that does in one: its narrowest drilling, by the
-    pin's id."""
+    pin's id. GeometryError when the outline has no edges."""
     bores = [bore for hole in holes(layout) if (bore := _bore(hole)) is not None]
     return {pin.id: bore for pin in layout.pins for bore in bores
             if pin.diameter <= bore.diameter + SAME and v.distance(pin.at, bore.start[:2]) <= SAME}

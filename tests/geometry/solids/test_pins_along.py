@@ -4,6 +4,7 @@ import pytest
 from msgspec.structs import replace
 
 from app.document import Document
+from app.panels.hole_rows import becomes_of
 from geometry.checks import check
 from geometry.checks.moves import Shift
 from geometry.cures import carried_out
@@ -86,3 +87,15 @@ def test_a_pin_goes_along_while_the_tuner_is_dragged_and_in_a_cure():
     document.apply("Open the version before", moved, whole=True)
     assert document.layout is moved
     assert carried_out(head, Shift("treble face 1", (2.0, 0.0))).pins[0].at == pytest.approx((32.0, 60.0))
+
+
+def test_an_outline_without_edges_keeps_nobody_from_the_next_edit():
+    head = pinned()
+    flat = replace(head, outline=replace(head.outline, nodes=tuple(replace(node, at=(node.at[0], 50.0)) for node in head.outline.nodes)))
+    document = Document(head)
+    document.apply("Flatten", flat)
+    assert document.layout is flat
+    assert "nobody knows" in becomes_of(flat, "pin 0")
+    document.preview(head)
+    document.apply("Put back", head)
+    assert document.layout is head
