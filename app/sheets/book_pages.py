@@ -7,6 +7,7 @@ from msgspec.structs import replace
 from app.sheets.lay import Block, Column, fitting, heading, moved, of_marks, space, table
 from app.sheets.lay import words as paragraph
 from app.sheets.needs import wares
+from app.sheets.words import numbers
 from app.sheets.work import Work
 from geometry.book import CHANGING, cost, lines, money_words, pinned_words, spent_on, tasks
 from geometry.checks.in_wood import called_now
@@ -100,8 +101,7 @@ def _stretches(work: Work) -> list[list[Operation]]:
 
 
 def _steps(run: list[Operation], work: Work) -> str:
-    first, last = work.number[run[0].id], work.number[run[-1].id]
-    return str(first) if first == last else say("{first} to {last}", first=first, last=last)
+    return numbers([work.number[op.id] for op in run])
 
 
 def _what(run: list[Operation]) -> str:

@@ -37,6 +37,8 @@ from geometry.strings.square_line import base_words, square_line
 from geometry.terms import term
 from geometry.vectors import Box
 
+ROUTS = ("rout", "rout outline")
+"""Kinds of the steps that make the passes of a plan."""
 GRAIN = 120.0
 """Room for the picture of the head with its grain, mm; words stand beside it."""
 BETWEEN = 5.0
@@ -132,15 +134,24 @@ def _template(work: Work, best: RoutPlan, width: float) -> Block:
 
 
 def _steps(work: Work, best: RoutPlan, of: list[str], width: float) -> list[Block]:
-    """Every step with a box to tick for each slot of the card."""
+    """Every sentence with a box to tick for each slot of the card."""
     name = of[0] if len(of) == 1 else say("{slots}, each", slots=listed(of))
     left = TICKED * len(of)
     blocks = []
-    done = ["done" if work.mark(*(op.id for op in routed(work, one))) == "done" else "" for one in of]
-    for text in best.steps[1:]:
+    for text, *marks in zip(best.steps[1:], *(_marks(work, best, one) for one in of), strict=True):
         lines, y = block(_named(text, of[0], name), (left, 0.0), READ, width - left)
-        blocks.append(of_marks([*(one for i, mark in enumerate(done) for one in tick(TICKED * i, -READ, READ, mark)), *lines], -y + 0.9))
+        blocks.append(of_marks([*(one for i, mark in enumerate(marks) for one in tick(TICKED * i, -READ, READ, mark)), *lines], -y + 0.9))
     return blocks
+
+
+def _marks(work: Work, best: RoutPlan, of: str) -> list[str]:
+    """What is in the box of each sentence (see tick): of the waste by its steps, of the passes once all are made, of what is pared by hand
+    once the head is cleaned up."""
+    own = routed(work, of)
+    cleared, passed = (work.mark(*(op.id for op in own if (op.kind in ROUTS) == passes and op.kind != "ramp")) for passes in (False, True))
+    first = [cleared] if of == OUTLINE or best.waste is not None else []
+    pared = [work.mark("clean up")] * len(best.paring)
+    return [*first, *["done" if passed == "done" else ""] * (len(best.steps) - 1 - len(first) - len(pared)), *pared]
 
 
 def _pictures(best: RoutPlan, width: float) -> list[Block]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import groupby
 
 from app.formats.letters import text_width, wrapped
 from app.sheets.lengths import length, marked
@@ -58,16 +59,11 @@ def short(text: str, height: float, width: float) -> str:
 
 
 def numbers(of: Sequence[int]) -> str:
-    """Numbers in words with stretches joined: `3, 43 to 45`; two alone as `3 and 5`."""
+    """Rising numbers in words with stretches of three and more joined: `3, 5, 6, 43 to 45`; two alone as `3 and 5`."""
     if len(of) == 2:
         return say("{one} and {two}", one=of[0], two=of[1])
     parts: list[str] = []
-    i = 0
-    while i < len(of):
-        k = i
-        while k + 1 < len(of) and of[k + 1] == of[k] + 1:
-            k += 1
-        parts.append(str(of[i]) if k == i else say("{one} and {two}", one=of[i], two=of[k])
-                     if k == i + 1 else say("{first} to {last}", first=of[i], last=of[k]))
-        i = k + 1
+    for _, stretch in groupby(enumerate(of), key=lambda item: item[1] - item[0]):
+        own = [number for _, number in stretch]
+        parts += [say("{first} to {last}", first=own[0], last=own[-1])] if len(own) > 2 else map(str, own)
     return ", ".join(parts)

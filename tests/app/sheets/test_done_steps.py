@@ -5,6 +5,7 @@ from pathlib import Path
 import pytest
 from msgspec import defstruct
 from msgspec.structs import fields, replace
+from shapely import Polygon
 
 from app.formats.headstock import decode, encode, read
 from app.formats.letters import text_width
@@ -13,14 +14,17 @@ from app.sheets.card_rows import rows
 from app.sheets.cards import card_of, cards
 from app.sheets.order_pages import CSV_HEAD, csv_rows, summary
 from app.sheets.plan_letters import plan_letters
-from app.sheets.router_pages import routed
+from app.sheets.router_pages import _marks as router_marks
+from app.sheets.router_pages import _steps, routed
 from app.sheets.stage_pages import stage_blocks
+from app.sheets.words import numbers as in_words
 from geometry.book import made_by, set_minutes, task_of, tick_off
 from geometry.drawing import Label, Stroke
 from geometry.edits import mirror_layout, move_features, remove_features, rename
 from geometry.edits.hardware import copy_pattern
 from geometry.edits.rack import add_entry, remove_entry, set_in_rack, sort_shelf
 from geometry.layout import Pin
+from geometry.routing.reached import Patch
 from geometry.sequence import moved, numbered
 from tests.app.sheets.printed import layout, made, section, work
 
@@ -157,6 +161,39 @@ def test_router_cards_and_the_order_name_each_other():
     said = section("demo", "Cards")
     assert "bass slot: steps 35, 37, 39. treble slot: steps 36, 38, 40." in said and "Steps 41 and 42." in said
     assert "card 14" in section("demo", "Running order")
+
+
+def test_a_router_card_ticks_what_is_done_of_it():
+    """Of the slotted head the waste of one slot is out, that of the other only drilled; then all is routed, and nothing pared yet."""
+    head, plan = layout("slotted"), work("slotted")
+    one, other = (slot.id for slot in head.slots)
+    best = next(of.best for of in plan.plans if of.of == one)
+
+    def boxes(*kinds, of=(one, other)):
+        """How many strokes are in the boxes of either slot, sentence by sentence."""
+        book = head.book
+        for op in plan.steps:
+            if (op.kind, op.features[:1]) in [(kind, (slot,)) for kind in kinds for slot in of]:
+                book = tick_off(book, task_of(op), plan.number[op.id])
+        made_blocks = _steps(plan.with_order(replace(head, book=book)), best, [one, other], 180.0)
+        return [sum(mark.style == "outline" for mark in block.placed[0].drawing if isinstance(mark, Stroke)) for block in made_blocks]
+
+    assert len(boxes()) == 3 and sum(boxes()) == 0
+    assert boxes("waste holes", "saw", of=(one,)) == [2, 0, 0]
+    assert boxes("waste holes", "saw") == [4, 0, 0] and boxes("waste holes") == [2, 0, 0], "one stroke each where it is begun"
+    assert boxes("waste holes", "saw", "rout") == [4, 4, 4], "the ramp is filed afterwards"
+    pared = replace(best, reached=replace(best.reached, left=(Patch(Polygon(), 20.0, 1.0, (0.0, 50.0)),)))
+    assert router_marks(plan, pared, one) == [""] * 4
+    book = head.book
+    for op in plan.steps[:-1]:
+        book = tick_off(book, task_of(op), plan.number[op.id])
+    assert router_marks(plan.with_order(replace(head, book=book)), pared, one) == ["done"] * 3 + [""]
+
+
+@pytest.mark.parametrize(("of", "said"), [((), ""), ((4,), "4"), ((3, 5), "3 and 5"), ((3, 4, 5), "3 to 5"), ((11, 13, 15, 16, 34), "11, 13, 15, 16, 34"),
+                                          ((3, 43, 44, 45), "3, 43 to 45")])
+def test_numbers_of_steps_in_words(of, said):
+    assert in_words(of) == said
 
 
 def test_each_row_of_a_drilling_card_bears_the_number_of_its_step():
