@@ -27,7 +27,7 @@ def book_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     blocks = [heading(say("Job book"), width, say("{name}. Hours are planned from common rates (common practice, no "
                                              "source); write down what it took, and the next plan is better.",
                                              name=layout.name or say("Unnamed layout")))]
-    w = fitting((14, 84, 22, 26, 26), width)
+    w = fitting((20, 78, 22, 26, 26), width)
     columns = [Column(say("steps"), w[0]), Column(say("work"), w[1]), Column(say("planned, min"), w[2], True), Column(say("practice piece"), w[3], True),
                Column(say("real piece"), w[4], True)]
     book, c = called_now(layout, layout.book.piece), work.counts

@@ -97,47 +97,61 @@ def title_band(title: str, number: str, width: float) -> list[Mark]:
             Label(number, (width - edge, base), READ, "note", anchor="right")]
 
 
-def flow(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
-    """The blocks down as many pages as it takes, in page coordinates.
+def paged(blocks: Sequence[Block], high: float) -> list[list[Block]]:
+    """The blocks on as many pages of that height (mm) as it takes, what stands above a block again as one of its own.
 
-    Blocks kept together that are higher than a page are parted again. A single block higher than the window is
-    laid on a page of its own and runs out of it below. White begins no page.
+    Blocks kept together that are higher than a page are parted again. A single block higher than a page has one of its own and runs out
+    of it below. White begins no page.
     """
-    x0, y0, _, y1 = window
-    pages: list[list[Placed]] = []
-    y = y1
+    pages: list[list[Block]] = []
+    left = 0.0
     i = 0
     while i < len(blocks):
         group = [blocks[i]]
         while group[-1].keep and i + len(group) < len(blocks):
             group.append(blocks[i + len(group)])
-            if group[0].head_height + sum(one.height for one in group) > y1 - y0:
+            if group[0].head_height + sum(one.height for one in group) > high:
                 group = group[:2]
                 break
-        full = y - sum(one.height for one in group) < y0 - 1e-6
+        i += len(group)
+        tall = sum(one.height for one in group)
+        full = tall > left + 1e-6
         if pages and full and (group[0].spare or not any(one.placed for one in group)):
-            i += len(group)
             continue
         if not pages or full:
-            pages.append([])
-            y = y1
-            pages[-1] += moved(group[0].head, x0, y)
-            y -= group[0].head_height
-        for one in group:
-            pages[-1] += moved(one.placed, x0, y)
-            y -= one.height
-        i += len(group)
+            pages.append([Block(group[0].head, group[0].head_height)])
+            left = high - group[0].head_height
+        pages[-1] += group
+        left -= tall
     return pages
 
 
-def apart(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
-    """As flow(), for what is cut apart and may lie in any order: each, with what is kept together with it, on the first page with room
-    for it, where that saves a page. Otherwise in its own order, in which it is worked by."""
-    return min(flow(blocks, window), flow(_first_fit(_groups(blocks), window[3] - window[1]), window), key=len)
+def flow(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
+    """The blocks down their pages (see paged), in page coordinates."""
+    x0, y0, _, y1 = window
+    laid: list[list[Placed]] = []
+    for page in paged(blocks, y1 - y0):
+        y = y1
+        laid.append([])
+        for one in page:
+            laid[-1] += moved(one.placed, x0, y)
+            y -= one.height
+    return laid
+
+
+def fewest(ways: Iterable[Sequence[Block]], high: float) -> Sequence[Block]:
+    """The first of the ways that take the fewest pages of that height (mm)."""
+    return min(ways, key=lambda blocks: len(paged(blocks, high)))
+
+
+def apart(blocks: Sequence[Block], high: float) -> Sequence[Block]:
+    """The order for what is cut apart and may lie in any: each, with what is kept together with it, on the first page of that height (mm)
+    with room for it, where that saves a page. Otherwise its own, in which it is worked by."""
+    return fewest((blocks, _first_fit(_groups(blocks), high)), high)
 
 
 def together(blocks: Sequence[Block]) -> list[Block]:
-    """The same blocks, kept on one page but for white before them; flow() gives up on that where they are higher than a page."""
+    """The same blocks, kept on one page but for white before them; paged() gives up on that where they are higher than a page."""
     return [replace(one, keep=bool(one.placed)) for one in blocks[:-1]] + list(blocks[-1:])
 
 

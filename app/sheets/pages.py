@@ -16,7 +16,7 @@ from app.sheets.cards import card_of, cards
 from app.sheets.cover import Entry, Laid, cover
 from app.sheets.furniture import frame_of, furniture, window_corners, window_of
 from app.sheets.hole_pages import hole_blocks
-from app.sheets.lay import Block, apart, flow, space, together
+from app.sheets.lay import Block, apart, fewest, flow, paged, space, together
 from app.sheets.list_pages import APART, list_blocks
 from app.sheets.nut_blocks import nut_blocks
 from app.sheets.order_pages import order_blocks, order_warning
@@ -182,11 +182,7 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
         ask()
         return flow(blocks, window)
 
-    def lay_with_pictures(blocks: Sequence[Block]) -> list[list[Placed]]:
-        """Large pictures on one page, small ones on one, or parted, whichever takes the fewest pages."""
-        return min((lay([*blocks, *pictures]) for pictures in (*map(together, stages), *stages)), key=len)
-
-    wide = window[2] - window[0]
+    wide, high = window[2] - window[0], window[3] - window[1]
     made = cards(layout, work)
     ask(_at_order)
     blocks = block_table(layout, work, made, wide)
@@ -196,23 +192,22 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
     to_cut = [*side_blocks(layout, wide), *card_blocks(layout, work, made, wide, ask), *router_blocks(layout, work, len(made) + 1, wide)]
     lists, nut = list_blocks(layout, work, wide), nut_blocks(layout, wide)
     at_the_nut = say("Where each string crosses the nut, at full size to lay on it, and as a table.")
-    under = [space(APART), *nut]
-    bought, steps = lay(lists), lay_with_pictures(order)
-    # The nut has pages of its own unless it saves one under the lists, or under the steps.
-    bought, own, steps, place = min(((bought, lay(nut), steps, ""), (lay([*lists, *under]), [], steps, "lists"),
-                                     (bought, [], lay_with_pictures([*order, *under]), "steps")), key=lambda way: sum(map(len, way[:3])))
+    under = [*lists, space(APART), *nut]
+    fits = len(paged(under, high)) == len(paged(lists, high))  # else the nut has pages of its own
     before = [
         _Section(say("Cut list and parts"), _sentences(
-            say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."), at_the_nut if place == "lists" else ""), bought),
-        _Section(say("Strings in the nut"), at_the_nut, own),
+            say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."), at_the_nut if nut and fits else ""), lay(under if fits else lists)),
+        _Section(say("Strings in the nut"), at_the_nut, [] if fits else lay(nut)),
         _Section(say("Running order"), _sentences(
             say("Every step with a box to tick, set-up after set-up."), say("Block heights for the tilts.") if blocks else "",
-            at_the_nut if place == "steps" else "", say("What the piece looks like after each stretch of steps.") if stages[0] else ""), steps)]
+            say("What the piece looks like after each stretch of steps.") if stages[0] else ""),
+                 # the largest pictures that take the fewest pages: on one of these, or parted where that saves one
+                 lay(fewest([[*order, *pictures] for pictures in (*map(together, stages), *stages)], high)))]
     after = [
         _Section(say("Cards"), say("For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to "
                               "scale. For the router one a slot and one for the outline: bit, template, passes, waste "
                               "holes. Cut them apart."),
-                 apart(to_cut, window)),
+                 lay(apart(to_cut, high))),
         _Section(say("Hole table"), say("Every drilling with its mark, tilt and stop; the same table is in the CSV file."),
                  lay(hole_blocks(layout, work, wide))),
         _Section(say("Job book"), say("Hours, money, what to do differently: recorded, or to fill in."), lay(book_blocks(layout, work, wide))),

@@ -32,13 +32,13 @@ SAME = ("template", "clean up", "finish", "final diameter")
 """Steps after which the wood looks as before."""
 
 
-def stage_blocks(layout: Headstock, work: Work, width: float, ask: Ask = go_on) -> tuple[list[Block], list[Block]]:
-    """Rows of pictures, each with its steps under it; and the same that much smaller that a row holds one more. `ask` is asked
+def stage_blocks(layout: Headstock, work: Work, width: float, ask: Ask = go_on) -> list[list[Block]]:
+    """Rows of pictures, each with its steps under it; and the same that much smaller that a row holds one more, and two. `ask` is asked
     before each picture. GeometryError when the outline has no inside."""
     x0, y0, x1, y1 = blank_box(layout.blank)
     columns = max(1, int((width + GAP) / (WIDEST + GAP)))
     pictures = _pictures(layout, work, STRAY * max((x1 - x0) / WIDEST, (y1 - y0) / HIGHEST), ask)
-    return _rows(layout, pictures, columns, width), _rows(layout, pictures, columns + 1, width)
+    return [_rows(layout, pictures, columns + more, width) for more in range(3)]
 
 
 def _rows(layout: Headstock, pictures: list[tuple[str, Drawing]], columns: int, width: float) -> list[Block]:

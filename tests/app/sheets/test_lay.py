@@ -26,6 +26,7 @@ from geometry.drawing import Label, Stroke
 from geometry.drawing.shapes import straight
 
 WINDOW = (10.0, 20.0, 110.0, 120.0)
+HIGH = WINDOW[3] - WINDOW[1]
 """100 mm either way."""
 
 
@@ -82,16 +83,16 @@ def test_what_is_cut_apart_lies_on_the_fewest_pages():
     cards = [bar("a", 58.0), space(2.0), bar("b", 50.0, keep=True), bar("b2", 8.0), space(2.0), bar("c", 58.0), space(2.0),
              bar("d", 38.0), space(2.0), bar("e", 38.0), space(2.0)]
     assert len(flow(cards, WINDOW)) == 4
-    assert names(apart(cards, WINDOW)) == [["a", "d"], ["b", "b2", "e"], ["c"]]
+    assert names(flow(apart(cards, HIGH), WINDOW)) == [["a", "d"], ["b", "b2", "e"], ["c"]]
 
 
 def test_what_is_cut_apart_keeps_its_order_where_another_saves_no_page():
-    assert names(apart([bar("a", 58.0), bar("b", 58.0), bar("c", 38.0)], WINDOW)) == [["a"], ["b", "c"]]
+    assert names(flow(apart([bar("a", 58.0), bar("b", 58.0), bar("c", 38.0)], HIGH), WINDOW)) == [["a"], ["b", "c"]]
 
 
 def test_a_card_higher_than_a_page_is_parted_and_the_rest_follows():
     chain = [bar(str(i), 30.0, keep=i < 4) for i in range(5)]
-    assert names(apart([bar("a", 50.0), *chain, bar("b", 45.0)], WINDOW)) == [["a", "b"], ["0", "1"], ["2", "3", "4"]]
+    assert names(flow(apart([bar("a", 50.0), *chain, bar("b", 45.0)], HIGH), WINDOW)) == [["a", "b"], ["0", "1"], ["2", "3", "4"]]
 
 
 def test_white_begins_no_page():

@@ -153,9 +153,9 @@ def test_the_nut_is_printed_at_full_size():
     assert wide == [pytest.approx(head.nut.width, abs=0.01)]
 
 
-def test_the_nut_stands_where_it_takes_no_page_of_its_own_if_there_is_such_a_place():
-    """On Letter the lists of the demo leave no room for it, but the block heights behind its steps do."""
-    titles = ("Cut list and parts", "Strings in the nut", "Running order")
-    for name, paper, place in (("demo", "A4", titles[0]), ("demo", "Letter", titles[2]), ("large", "A4", titles[1])):
-        assert [title for title in titles if "Strings in the nut" in section(name, title, paper)] == [place]
-        assert section(name, "Cover", paper).count("Where each string crosses the nut") == 1
+def test_the_nut_stands_under_the_lists_where_there_is_room_and_else_on_a_page_of_its_own():
+    at_the_nut = "Where each string crosses the nut"
+    for paper, under in (("A4", True), ("Letter", False)):
+        assert ("Strings in the nut" in section("demo", "Cut list and parts", paper)) == under
+        assert ("Strings in the nut" in section("demo", "Strings in the nut", paper)) != under
+        assert section("demo", "Cover", paper).count(at_the_nut) == 1

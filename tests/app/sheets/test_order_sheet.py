@@ -3,6 +3,7 @@
 import msgspec
 import pytest
 
+from app.formats.headstock import read
 from app.sheets import pages, plan_work
 from app.sheets.card_pages import card_blocks
 from app.sheets.cards import cards
@@ -10,7 +11,7 @@ from app.sheets.order_pages import order_blocks, order_warning, summary
 from app.sheets.stage_pages import stage_blocks
 from geometry.drawing import Label
 from geometry.sequence import moved
-from tests.app.sheets.printed import layout, made, section
+from tests.app.sheets.printed import SLOTTED, layout, made, section
 
 WIDE = 182.0
 """Of the window of an A4 page, mm."""
@@ -68,8 +69,8 @@ def test_pictures_are_smaller_where_that_saves_a_page():
         return [len([placed for placed in block.placed if any(mark.style == "centreline" for mark in placed.drawing)])
                 for block in blocks[2:]]
 
-    for of, wide, small in ((head, [4, 4, 4], [5, 5, 2]), (joined, [4, 4, 4, 1], [5, 5, 3])):
-        assert [rows(blocks) for blocks in stage_blocks(of, plan_work(of), WIDE)] == [wide, small]
+    for of, *ways in ((head, [4, 4, 4], [5, 5, 2], [6, 6]), (joined, [4, 4, 4, 1], [5, 5, 3], [6, 6, 1])):
+        assert [rows(blocks) for blocks in stage_blocks(of, plan_work(of), WIDE)] == ways
     for paper in ("A4", "Letter"):
         assert section("slotted", "Running order", paper).count("The piece, stage by stage") == 1
 
@@ -100,5 +101,7 @@ def test_the_card_that_lies_at_the_drill_press_tells_of_the_neck_too():
 
 
 def test_the_stages_stand_on_one_page_where_that_takes_no_more_pages():
-    """On Letter two rows would have room under the block heights, and the third would stand alone."""
+    """On Letter two rows of large ones would have room under the block heights, and the third would stand alone: two of small ones have."""
     assert sum("The piece, stage by stage" in words([page], page.title) for page in made("demo", "Letter")) == 1
+    six = read(SLOTTED.with_name("six-in-line.headstock.json"))
+    assert sum(page.title == "Running order" for page in pages(six, "A4", ())) == 2, "a row of six small ones under the last steps"
