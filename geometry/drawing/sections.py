@@ -189,13 +189,12 @@ def _shown(scene: _Scene, span: Span) -> Span | None:
 
 
 def _crossing_bores(scene: _Scene, drilled: tuple[Hole, ...]) -> list[Mark]:
-    """Every bore square to the face that the section cuts, own and foreign, but for old ones that are plugged first; narrower ones below
-    wider ones."""
+    """Every bore square to the face that the section cuts, own and foreign, narrower ones below wider ones."""
     marks: list[Mark] = []
     for hole in drilled:
         opened: dict[str, float] = {}
         for d in hole.drillings:
-            chord = scene.line.chord(d) if d.upright and not d.plugged else None
+            chord = scene.line.chord(d) if d.upright else None
             begun = opened.get(d.surface, 0.0)
             if chord is None or _shown(scene, chord) != chord or d.depth <= begun:
                 continue
