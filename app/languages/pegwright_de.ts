@@ -1100,8 +1100,8 @@
         <translation>Ein Bogen braucht zwei verschiedene Enden und eine Wölbung ungleich null.</translation>
     </message>
     <message>
-        <source>An ear that is glued on to the real piece, by the job book, stays as it was glued.</source>
-        <translation>Ein Ohr, das laut Werkbuch am echten Stück angeleimt ist, bleibt, wie es angeleimt wurde.</translation>
+        <source>An ear or a plug that is glued to the real piece, by the job book, stays as it was glued.</source>
+        <translation>Was laut Werkbuch am echten Stück geleimt ist, ein Ohr oder ein Stopfen, bleibt, wie es geleimt wurde.</translation>
     </message>
     <message>
         <source>An edge at this corner has no length: remove its node first.</source>
@@ -5994,6 +5994,10 @@
     <message>
         <source>Plug an old hole</source>
         <translation>Ein altes Loch verschließen</translation>
+    </message>
+    <message>
+        <source>Plug it now and tick the step again; or put the drawing back.</source>
+        <translation>Jetzt verschließen und den Schritt noch einmal abhaken; oder die Zeichnung zurückstellen.</translation>
     </message>
     <message>
         <source>Plug the first of the two in the waste before the other is drilled, or move the two farther apart.</source>
@@ -11338,6 +11342,14 @@
     <message>
         <source>When it is done</source>
         <translation>Wenn es getan ist</translation>
+    </message>
+    <message>
+        <source>When the old holes were plugged (job book), {names} was not plugged where it is drawn now.</source>
+        <translation>Als die alten Löcher verschlossen wurden (Werkbuch), wurde {names} nicht dort verschlossen, wo es jetzt gezeichnet ist.</translation>
+    </message>
+    <message>
+        <source>When the old holes were plugged (job book), {names} were not plugged where they are drawn now.</source>
+        <translation>Als die alten Löcher verschlossen wurden (Werkbuch), wurden {names} nicht dort verschlossen, wo sie jetzt gezeichnet sind.</translation>
     </message>
     <message>
         <source>Where</source>

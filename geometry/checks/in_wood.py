@@ -98,7 +98,7 @@ class InWood(Struct, frozen=True, eq=False, dict=True):
     again: tuple[tuple[Task, Tick], ...]
     """what it has under another name than the tick's: as what it is done now"""
     laid: tuple[Done, ...] = ()
-    """ticks of papers, template and ears that know what they set down"""
+    """ticks of papers, template, ears and plugs that know what they set down"""
     misplaced: tuple[Misplaced, ...] = ()
     """of these what the drawing has otherwise"""
 

@@ -55,7 +55,7 @@ KINDS: dict[str, Kind] = _of_drillings() | {
     "cut-otherwise": Kind(say("Cut otherwise"), say("A slot or the outline that is cut in the real piece, by the job book, stays as it was cut.")),
     "cut-and-gone": Kind(say("Cut, and gone from the drawing"), say("The real piece has a slot, by the job book, that the drawing has no more.")),
     "marked-otherwise": Kind(say("Marked otherwise"), say("What is pricked through the papers, or made of the template, by the job book, is where the drawing had it then.")),
-    "glued-otherwise": Kind(say("Glued otherwise"), say("An ear that is glued on to the real piece, by the job book, stays as it was glued.")),
+    "glued-otherwise": Kind(say("Glued otherwise"), say("An ear or a plug that is glued to the real piece, by the job book, stays as it was glued.")),
     "slot-crosses": Kind(say("Slot crosses itself"), say("A wall that crosses itself cannot be routed.")),
     "blank-too-small": Kind(say("Outline leaves the blank"), say("The blank has to hold the whole outline and more.")),
     "blank-too-thick": Kind(say("Blank is too thick"), say("A thickness typed in another unit makes every depth wrong.")),

@@ -1,4 +1,4 @@
-"""Papers, template and ears as they were set down by the job book, held against what the drawing has now."""
+"""Papers, template, ears and plugs as they were set down by the job book, held against what the drawing has now."""
 
 from __future__ import annotations
 
@@ -23,7 +23,7 @@ from geometry.layout.slots import Slot
 from geometry.routing.follower import template_offset
 from geometry.saying import count, say
 from geometry.solids.drilling import Hole
-from geometry.solids.spots import Places, all_there, by_place, crosses_of, glue_line, locates, off_corner
+from geometry.solids.spots import Places, all_there, by_place, crosses_of, glue_line, locates, off_corner, plugs
 from geometry.terms import term
 from geometry.vectors import Vec3
 
@@ -79,6 +79,10 @@ def held_against(layout: Headstock, items: Sequence[_Feature], ticks: tuple[Done
             if off:
                 found.append(memo.of(_of_paper, layout.blank, one, *off))
             continue
+        if one.task.operation == "plug":
+            if off := [(id, spot) for id, spot in memo.of(plugs, layout.holes) if not all_there((spot,), had)]:
+                found.append(memo.of(_of_plugs, layout.blank, one, *off))
+            continue
         id = _ear(one)
         if id in lines and all_there(lines[id], had):
             continue
@@ -103,6 +107,9 @@ def _snag(one: Misplaced) -> Snag:
     if one.tick.task.operation == "template":
         return Snag("marked-otherwise", TIGHT, one.of, one.where, None, None, one.text,
                     say("Make the template anew and tick its step again; or put the drawing back."))
+    if one.tick.task.operation == "plug":
+        return Snag("glued-otherwise", TIGHT, one.of, one.where, None, None, one.text,
+                    say("Plug it now and tick the step again; or put the drawing back."))
     return Snag("glued-otherwise", TIGHT, one.of or (FACE,), one.where, None, None, one.text,
                 say("Draw it as it is glued on; or, where it is glued on anew, tick its step again."))
 
@@ -143,6 +150,13 @@ def _of_paper(blank: Blank, one: Done, *off: tuple[str, Spot]) -> Misplaced:
             if one.task.operation == "mark" else
             count(len(off), "The template that is made (job book) does not have {names} as it is planned now.",
                   "The template that is made (job book) does not have {names} as they are planned now.", names=names))
+    return Misplaced(one, tuple([id for id, _ in off]), _place(blank, off[0][1]), text)
+
+
+def _of_plugs(blank: Blank, one: Done, *off: tuple[str, Spot]) -> Misplaced:
+    text = count(len(off), "When the old holes were plugged (job book), {names} was not plugged where it is drawn now.",
+                 "When the old holes were plugged (job book), {names} were not plugged where they are drawn now.",
+                 names=few([id for id, _ in off], NAMED))
     return Misplaced(one, tuple([id for id, _ in off]), _place(blank, off[0][1]), text)
 
 

@@ -1,4 +1,4 @@
-"""What is set down on the blank before it is cut: crosses and corners of the papers and the template, ends of glue lines."""
+"""What is set down on the blank before it is cut: crosses and corners of the papers and the template, ends of glue lines, middles of plugs."""
 
 from __future__ import annotations
 
@@ -13,13 +13,13 @@ from geometry.layout.blank import Blank, Ear
 from geometry.layout.book import Spot
 from geometry.layout.headstock import Headstock
 from geometry.layout.outline import Loop
-from geometry.layout.slots import DrawnSlot, Slot, shape_path
+from geometry.layout.slots import DrawnSlot, SingleHole, Slot, shape_path
 from geometry.solids.drilling import Drilling, Hole, to_drill
 from geometry.solids.in_wood import DECIMALS, FARTHEST
 from geometry.tolerance import PRICKED
 from geometry.vectors import Vec2
 
-SET_DOWN = ("mark", "template", "glue ear")
+SET_DOWN = ("mark", "template", "plug", "glue ear")
 """Kinds of operations of which the spots are kept."""
 
 Places = dict[tuple[str, int, int], list[Vec2]]
@@ -32,6 +32,8 @@ def set_down(layout: Headstock, kind: str, features: Sequence[str] = (), offset:
     """What one of these operations leaves on the wood, or on the board of the template, whose lines lie `offset` mm from what is cut along them."""
     if kind == "glue ear":
         return tuple([spot for ear in layout.ears if ear.id in features for spot in glue_line(layout.blank, ear)])
+    if kind == "plug":
+        return tuple([spot for _, spot in plugs(layout.holes)])
     shapes: list[Slot | Loop] = [*layout.to_rout] if kind == "mark" else [*layout.to_rout, layout.outline]
     crosses = [spot for hole in to_drill(layout) if kind == "mark" or locates(hole) for spot in crosses_of(hole.drillings)]
     return tuple(dict.fromkeys([*crosses, *(spot for shape in shapes for spot in corners(shape, offset))]))
@@ -81,6 +83,11 @@ def glue_line(blank: Blank, ear: Ear) -> tuple[Spot, ...]:
     """Both ends of the glue line of an ear."""
     x = blank.glue_x(ear)
     return tuple([spot for y in (ear.start, ear.end) if (spot := _spot("face", (x, y))) is not None])
+
+
+def plugs(holes: Iterable[SingleHole]) -> list[tuple[str, Spot]]:
+    """Ids and middles of the old holes that are plugged."""
+    return [(hole.id, spot) for hole in holes if hole.plugged and (spot := _spot(hole.surface, hole.at)) is not None]
 
 
 def by_place(spots: Iterable[Spot]) -> Places:

@@ -20,7 +20,7 @@ from geometry.edits import (
     set_edge,
     to_drawn,
 )
-from geometry.layout import Ear
+from geometry.layout import Ear, SingleHole
 from geometry.sequence import operations
 from tests.geometry.sequence.specimens import demo
 
@@ -133,6 +133,25 @@ def test_an_ear_stays_where_it_is_glued():
     moved, = [one for one in told(replace(job, blank=replace(job.blank, bass=job.blank.bass + 1.0))) if one.kind == "glued-otherwise"]
     assert moved.between == ("bass ear",), "the glue line lies in the wood, whatever the edge"
     assert told(replace(job, book=open_again(job.book, "glue ear bass ear"), ears=(replace(EARS[0], width=12.5), EARS[1]))) == []
+
+
+def test_an_old_hole_that_is_to_be_plugged_later_opens_the_step_again():
+    """The plugs that are in know of no other hole."""
+    old, other = (SingleHole(id=id, at=(0.0, y), diameter=8.0, there=True, plugged=True) for id, y in (("old", 40.0), ("other", 90.0)))
+    layout = replace(demo(), holes=(old,))
+    job = begun("plug", layout=layout)
+    assert told(job) == [] and "plug" in done_steps(job) and told(rename(job, "holes", "old", "tuner before")) == []
+    more = replace(job, holes=(old, other))
+    snag, = told(more)
+    assert (snag.kind, snag.between, snag.where, tracks(more, snag)) == ("glued-otherwise", ("other",), (0.0, 90.0, 0.0), [])
+    assert snag.text == "When the old holes were plugged (job book), other was not plugged where it is drawn now."
+    assert "plug" not in done_steps(more) and otherwise(more).keys() == {"plug"}
+    op, = [op for op in operations(more) if op.kind == "plug"]
+    again = replace(more, book=tick_off(more.book, task_of(op), 9, made_by(more, op)))
+    assert told(again) == [] and "plug" in done_steps(again) and headstock.decode(headstock.encode(again)) == again
+    assert told(replace(job, holes=())) == []
+    moved = replace(job, holes=(replace(old, at=(5.0, 40.0)),))
+    assert [one.between for one in told(moved)] == [("old",)]
 
 
 def test_an_ear_that_is_called_as_one_that_is_gone_leaves_that_one_in_the_wood():
