@@ -66,6 +66,11 @@ class SectionView(QWidget):
         """Room for the words at the size in use."""
         self.updateGeometry()
 
+    def resizeEvent(self, event) -> None:
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self.updateGeometry()  # else what lays it keeps to the height that it asked for at the width before
+
     def _scale(self, width: int) -> float:
         return min((width - 12) / self._box.width(), px(TALLEST) / max(self._box.height(), 1e-6))
 

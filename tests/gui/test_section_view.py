@@ -1,5 +1,7 @@
 """The picture of a section in the panel: rings of snags in it, and no half ones at its ends."""
 
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
 from app.panels.section import SectionView
 from geometry.drawing import Area, Label
 from geometry.drawing.shapes import rectangle
@@ -14,6 +16,19 @@ def picture(qtbot, *signs):
     view.resize(320, 200)
     view.show_drawing(WOOD, tuple((at, "spoils the work") for at in signs))
     return view.grab().toImage()
+
+
+def test_a_section_that_becomes_wider_gets_its_height(qtbot):
+    page = QWidget()
+    qtbot.addWidget(page)
+    view = SectionView(page)
+    view.show_drawing(WOOD)
+    QVBoxLayout(page).addWidget(view)
+    page.resize(160, 500)
+    page.show()
+    for width in (160, 430, 240):
+        page.resize(width, 500)
+        until(lambda: view.height() == view.heightForWidth(view.width()), "it keeps to the height that it asked for before")
 
 
 def test_a_snag_beyond_the_end_of_a_section_shows_no_half_sign(qtbot):
