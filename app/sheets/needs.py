@@ -191,7 +191,9 @@ def drills(layout: Headstock, work: Work) -> list[Tool]:
         for d in hole.drillings:
             drill = drill_for(layout, d)
             wanted.setdefault((d.diameter, drill.id, "") if drill else (d.diameter, "", d.drill), []).append(d)
-    stops = {d.id: op.stop for op in work.ops if op.stop is not None and op.kind != "final diameter" for d in op.drillings}
+    made = [op for op in work.ops if op.drillings and op.kind != "final diameter"]
+    stops = {d.id: op.stop for op in made if op.stop is not None for d in op.drillings}
+    trips = {d.id: op.id for op in made for d in op.drillings}
     waste: dict[str, tuple[float, int, float]] = {}
     for op in work.steps:
         if op.waste_holes is not None and op.setup.bit is not None:
@@ -202,7 +204,7 @@ def drills(layout: Headstock, work: Work) -> list[Tool]:
     for (diameter, id, _), group in wanted.items():
         drill = drill_for(layout, group[0])
         deep = max(stops.get(d.id, d.stop) + point_ahead(drill, d) for d in group)
-        number, more = len(group), ""
+        number, more = len({trips.get(d.id, d.id) for d in group}), ""  # a pin hole that is a bore too is drilled once
         if id in waste:
             number, deep = number + waste[id][1], max(deep, waste[id][2])
             more = say(", {n} of them waste holes", n=waste[id][1])

@@ -13,14 +13,14 @@ from geometry.sequence.rates import Changes, Hours, Rates, hours
 
 
 class Counts(Struct, frozen=True):
-    """Of a running order; waste holes in slots and holes of locating pins are counted apart from the other holes of the layout."""
+    """Of a running order; waste holes in slots and locating pins are counted apart from the other holes of the layout."""
 
     operations: int
     holes: int
     pins: int
-    """locating pins, each a hole of its own"""
+    """locating pins, each in a hole of its own or in a bore"""
     drillings: int
-    """trips of a drill, those for the pins too"""
+    """trips of a drill, those for the pins too: one for a pin hole that is a bore as well"""
     counterbores: int
     waste_holes: int
     set_ups: int
@@ -39,7 +39,8 @@ def counts(steps: Sequence[str], ops: Sequence[Operation], rates: Rates | None =
     """Counts of an order. KeyError for a step that no operation has."""
     by_id = {op.id: op for op in ops}
     done = [by_id[id] for id in steps]
-    drilled = {d.id: d for op in done if op.kind != "final diameter" for d in op.drillings}
+    trips = [op for op in done if op.drillings and op.kind != "final diameter"]
+    drilled = {d.id: d for op in trips for d in op.drillings}
     holes = {d.hole for d in drilled.values() if d.role != "locating"}
     pins = {d.hole for d in drilled.values()} - holes
     rates = rates or Rates()
@@ -47,7 +48,7 @@ def counts(steps: Sequence[str], ops: Sequence[Operation], rates: Rates | None =
     made = [run for run in runs(done) if run[0].setup.machine != "bench"]
     changes = count_changes(op.setup for op in done)
     return Counts(
-        len(done), len(holes), len(pins), len(drilled),
+        len(done), len(holes), len(pins), len(trips),
         sum(d.role == "counterbore" for d in drilled.values()),
         sum(len(op.waste_holes.centres) for op in done if op.waste_holes), len(made),
         len({op.setup.table for op in done if op.setup.table is not None and op.setup.table.fence is not None}),

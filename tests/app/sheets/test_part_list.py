@@ -3,8 +3,11 @@
 import pytest
 from msgspec.structs import replace
 
-from app.sheets.needs import tuner_sizes, wares
-from tests.app.sheets.printed import layout
+from app.formats.headstock import read
+from app.sheets import plan_work
+from app.sheets.needs import drills, tuner_sizes, wares
+from app.sheets.order_pages import summary
+from tests.app.sheets.printed import SLOTTED, layout
 
 
 @pytest.mark.parametrize("slant", [8.0, -8.0])
@@ -31,3 +34,11 @@ def test_hardware_is_told_by_its_dimensions():
     assert sizes == ("through the side; post 6.4 to 30; post 6.2, 29 long, string hole at 28; seat 24 x 10; button reaches 30")
     assert found["wood screw", 24] == "for a pilot of 1.6, 9 deep"
     assert found["locating pin", 2].startswith("6 steel or dowel") and ("string", 12) in found
+
+
+def test_a_pin_hole_that_is_a_bore_is_drilled_once():
+    """The bass has four post bores of 14 mm, of which two hold the pins, sixteen screw pilots and two for retainers."""
+    bass = read(SLOTTED.with_name("four-string-bass.headstock.json"))
+    made_work = plan_work(bass)
+    assert {tool.name: tool.work.partition(",")[0] for tool in drills(bass, made_work)} == {"twist 2": "18 holes", "forstner 14": "4 holes"}
+    assert "22 holes and 2 pins in 22 drillings" in summary(made_work)
