@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import io
+import math
 import os
+import struct
 import warnings
 from pathlib import Path
 
 import numpy as np
 from msgspec import Struct
-from PIL import Image, ImageChops, ImageOps, UnidentifiedImageError
+from PIL import ExifTags, Image, ImageChops, ImageOps, UnidentifiedImageError
 
 from app.formats.disk_words import why_unread
 from app.formats.errors import FormatError
@@ -25,6 +27,10 @@ LARGEST_FILE = 250_000_000
 KINDS = ("JPEG", "PNG", "TIFF", "BMP", "WEBP", "GIF")
 """What is read as a picture. Of the other kinds that the library knows, some start another program or are programs."""
 WANTED_BYTES = 1_500_000
+ROUGHEST, FINEST = 96.5, 10_000.0
+"""Points to the inch between which a scanner works: 72 and 96 are written for screens."""
+BY_A_LENS = (ExifTags.Base.ExposureTime, ExifTags.Base.FNumber, ExifTags.Base.FocalLength)
+"""Marks that only a camera writes (Exif)"""
 
 
 class PictureRead(Struct, frozen=True):
@@ -33,6 +39,8 @@ class PictureRead(Struct, frozen=True):
     jpeg: bytes
     width: int
     height: int
+    to_mm: float = 0.0
+    """points to one mm of what was scanned, by what the scanner wrote into the file; 0 for photos and where nothing tells"""
 
 
 def read_picture(path: Path) -> PictureRead:
@@ -99,6 +107,7 @@ def _points(jpeg: bytes, mode: str) -> np.ndarray:
 
 def _reduced(opened: Image.Image, name: str) -> PictureRead:
     width, height = opened.size
+    to_mm = _scanned(opened)
     most = MOST_JPEG if opened.format == "JPEG" else MOST_POINTS
     if width * height > most:
         raise FormatError(say("{name} has {width} x {height} points, more than can be read here: save it with a "
@@ -117,7 +126,22 @@ def _reduced(opened: Image.Image, name: str) -> PictureRead:
         upright = _levelled(upright)
     upright = upright.convert("RGB")
     upright.thumbnail((LONGEST, LONGEST), Image.Resampling.LANCZOS, reducing_gap=3.0)
-    return PictureRead(_squeezed(upright, name), *upright.size)
+    return PictureRead(_squeezed(upright, name), *upright.size, to_mm * max(upright.size) / max(width, height))
+
+
+def _scanned(opened: Image.Image) -> float:
+    """Points to one mm of a picture as it is in its file; 0 where that tells none, tells what is written for screens (ROUGHEST
+    or less), or comes from a camera, to which the points to the inch mean nothing."""
+    try:
+        across, along = (float(one) for one in opened.info.get("dpi", (0, 0)))
+        photo = any(tag in opened.getexif().get_ifd(ExifTags.IFD.Exif) for tag in BY_A_LENS)
+    except (TypeError, ValueError, ZeroDivisionError, SyntaxError, OSError, KeyError, struct.error):
+        return 0.0  # a damaged mark tells nothing; the picture may be whole
+    if photo or not (ROUGHEST < across < FINEST and math.isclose(across, along, rel_tol=1e-3)):
+        return 0.0
+    return across / 25.4
+
+
 
 
 def _levelled(deep: Image.Image) -> Image.Image:

@@ -728,6 +728,10 @@
         <translation>Eine Reihe quer über die Mittellinie lässt sich nicht symmetrisch bearbeiten.</translation>
     </message>
     <message>
+        <source>A scan of {n:.0f} points to the inch, as its file says</source>
+        <translation>Ein Scan mit {n:.0f} Punkten je Zoll, wie die Datei es sagt</translation>
+    </message>
+    <message>
         <source>A scarf joint runs through the wood at the pitch of the head, and that is {pitch} degrees here, where {least} are the least (at $.blank.scarf).</source>
         <translation>Eine Schäftung läuft im Kopfwinkel durch das Holz, und der ist hier {pitch} Grad, wo {least} das Mindeste sind (bei $.blank.scarf).</translation>
     </message>
@@ -1992,8 +1996,8 @@
         <translation>Die Kopfplatte flach einspannen und die Kante mit Schabhobel, Raspel und Feile rechtwinklig auf die Linie arbeiten.</translation>
     </message>
     <message>
-        <source>Clean out the old holes and glue in plugs of the same wood that fill them to the bottom, their grain along the head's: {which}. Let them dry and plane them flush. Each is drilled into as wood is.</source>
-        <translation>Die alten Löcher säubern und Stopfen aus demselben Holz einleimen, die sie bis zum Grund füllen, die Maserung längs wie die der Kopfplatte: {which}. Trocknen lassen und bündig hobeln. In jeden wird gebohrt wie in Holz.</translation>
+        <source>Clean out the old holes, to the last bit of a screw that broke off in one, and glue in plugs of the same wood that fill them to the bottom, their grain along the head's: {which}. Let them dry and plane them flush. Each is drilled into as wood is.</source>
+        <translation>Die alten Löcher säubern, bis zum letzten Rest einer abgebrochenen Schraube, und Stopfen aus demselben Holz einleimen, die sie bis zum Grund füllen, die Maserung längs wie die der Kopfplatte: {which}. Trocknen lassen und bündig hobeln. In jeden wird gebohrt wie in Holz.</translation>
     </message>
     <message>
         <source>Clean up</source>
@@ -3132,6 +3136,10 @@
         <translation>Von einer Welle der Reihe zur nächsten: alle wandern gemeinsam.</translation>
     </message>
     <message>
+        <source>From the centreline to the middle of the round end, positive to the treble side.</source>
+        <translation>Von der Mittellinie zur Mitte des runden Endes, positiv zur Diskantseite.</translation>
+    </message>
+    <message>
         <source>From the centreline, positive to the treble side.</source>
         <translation>Von der Mittellinie, positiv zur Diskantseite.</translation>
     </message>
@@ -3186,6 +3194,10 @@
     <message>
         <source>From the surface that it starts from; left empty it goes through.</source>
         <translation>Von der Fläche, an der sie beginnt; leer geht sie durch.</translation>
+    </message>
+    <message>
+        <source>From the {line} to the middle of the round end, positive to the tip: the slot goes on beyond it by half of its width.</source>
+        <translation>Von der {line} zur Mitte des runden Endes, positiv zur Spitze: Der Schlitz geht um die halbe Breite darüber hinaus.</translation>
     </message>
     <message>
         <source>From the {line}, positive to the tip.</source>
@@ -5112,8 +5124,8 @@
         <translation>Es fand sich keine schräge Kante, die der Sattel sein könnte: Er liegt im rechten Winkel zur Mittellinie.</translation>
     </message>
     <message>
-        <source>No slot yet: choose New slot and press where its nut end goes.</source>
-        <translation>Noch kein Schlitz: „Neuer Schlitz“ wählen und klicken, wohin das Sattelende kommt.</translation>
+        <source>No slot yet: choose New slot, and press where the middle of its round nut end goes.</source>
+        <translation>Noch kein Schlitz: „Neuer Schlitz“ wählen und klicken, wohin die Mitte seines runden Sattelendes kommt.</translation>
     </message>
     <message>
         <source>No snags.</source>
@@ -5550,6 +5562,10 @@
     <message>
         <source>Only after</source>
         <translation>Erst nach</translation>
+    </message>
+    <message>
+        <source>Only as it came from the scanner: cut it, but do not let it be made larger or smaller. Then check a length that you know with Measure.</source>
+        <translation>Nur so, wie der Scanner ihn liefert: Zuschneiden schadet nicht, vergrößert oder verkleinert darf er nicht sein. Danach eine bekannte Länge mit „Messen“ prüfen.</translation>
     </message>
     <message>
         <source>Only one locating pin stands inside the outline, where a template of the shape of the head can use it.</source>
@@ -6128,8 +6144,8 @@
         <translation>Erst das eine anklicken, dann das andere: wie weit sie auseinanderliegen, Bohrungen von Mitte zu Mitte.</translation>
     </message>
     <message>
-        <source>Press where the nut end goes, then the tip end.</source>
-        <translation>Klicken, wohin das Sattelende kommt, dann das Spitzenende.</translation>
+        <source>Press where the middle of its round nut end goes, then that of the tip end.</source>
+        <translation>Klicken, wohin die Mitte seines runden Sattelendes kommt, dann die des Spitzenendes.</translation>
     </message>
     <message>
         <source>Press where the outline leaves the nut line, then for each node up to the centreline: the other side follows.</source>
@@ -15630,6 +15646,10 @@
     <message>
         <source>{diameter} to {depth}</source>
         <translation>{diameter} x {depth} tief</translation>
+    </message>
+    <message>
+        <source>{diameter} to {depth} from the {surface}</source>
+        <translation>{diameter} x {depth} tief von der {surface}</translation>
     </message>
     <message>
         <source>{diameter} to {depth}, is there</source>

@@ -153,6 +153,14 @@ def _point_at(layout: Headstock, path: tuple, at: Vec2, words: tuple[str, str]) 
     return _point(layout, at, words, partial(set_field, layout, path))
 
 
+def _slot_end(layout: Headstock, path: tuple, at: Vec2, words: tuple[str, str]) -> list[FieldRow]:
+    """Both numbers of an end of a straight slot."""
+    return pair_rows(at, words, partial(set_field, layout, path), (
+        say("From the centreline to the middle of the round end, positive to the treble side."),
+        say("From the {line} to the middle of the round end, positive to the tip: the slot goes on beyond it by half of its width.",
+            line=square_line(layout.nut))))
+
+
 def _across(layout: Headstock) -> tuple[str, str]:
     return say("Across, from the centreline"), say("Along, from the {line}", line=square_line(layout.nut))
 
@@ -299,8 +307,8 @@ def _slot(layout: Headstock, slot: Slot, unit: LengthUnit) -> Page:
     if isinstance(slot.shape, StraightSlot):
         shape = slot.shape
         rows.append(field(layout, say("Width"), "length", (*path, "shape", "width"), shape.width))
-        rows += _point_at(layout, (*path, "shape", "nut_end"), shape.nut_end, (say("Nut end, across"), say("Nut end, along")))
-        rows += _point_at(layout, (*path, "shape", "tip_end"), shape.tip_end, (say("Tip end, across"), say("Tip end, along")))
+        rows += _slot_end(layout, (*path, "shape", "nut_end"), shape.nut_end, (say("Nut end, across"), say("Nut end, along")))
+        rows += _slot_end(layout, (*path, "shape", "tip_end"), shape.tip_end, (say("Tip end, across"), say("Tip end, along")))
         over_all = math.dist(shape.nut_end, shape.tip_end) + shape.width
         if slot.there:  # so it is measured in the wood; the end at the nut stays
             rows.insert(2, FieldRow(say("Length over all"), "length", over_all, lambda value: set_slot_length(layout, id, value)))

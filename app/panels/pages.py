@@ -50,7 +50,7 @@ def slots_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
     for slot in layout.slots:
         rows.append(FieldRow(slot.id, "heading"))
         rows += pocket_facts(slot, layout.blank.thickness, unit) if slot.there else fit_rows(layout, slot.id, unit)
-    return rows or [FieldRow(say("No slot yet: choose New slot and press where its nut end goes."), "heading")]
+    return rows or [FieldRow(say("No slot yet: choose New slot, and press where the middle of its round nut end goes."), "heading")]
 
 
 def tuners_page(layout: Headstock, pattern_id: str) -> list[FieldRow]:

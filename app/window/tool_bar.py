@@ -23,7 +23,7 @@ WORDS: dict[str, tuple[str, str]] = {
     "hold": (say("Hold"), say("Press on a thing to hold it, drag it to move it. Shift keeps one axis, Alt lets go of snapping.")),
     "draw outline": (say("Draw"), say("Draw a new outline: press for each node, close it on the first.")),
     "picture": (say("Move picture"), say("Drag the picture behind the drawing, with Shift turn it about the middle of the nut.")),
-    "slot": (say("New slot"), say("Press where the nut end goes, then the tip end.")),
+    "slot": (say("New slot"), say("Press where the middle of its round nut end goes, then that of the tip end.")),
     "draw slot": (say("Drawn slot"), say("Draw a slot of any shape.")),
     "pin": (say("Pin"), say("Place a locating pin.")),
     "tuner": (say("Place"), say("Place a tuner of the hardware chosen.")),

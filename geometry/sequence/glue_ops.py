@@ -54,11 +54,11 @@ def _plug_words(plugs: Sequence[SingleHole], thickness: float, wishes: Wishes) -
     for hole in plugs:
         through = hole.depth is None or hole.depth >= thickness - TOUCH
         size = (say("{diameter} through", diameter=show(hole.diameter)) if through else
-                say("{diameter} to {depth}", diameter=show(hole.diameter), depth=show(hole.depth)))
+                say("{diameter} to {depth} from the {surface}", diameter=show(hole.diameter), depth=show(hole.depth), surface=term(hole.surface)))
         sizes.setdefault(size, []).append(hole.id)
     which = "; ".join(f"{size}: {listed(ids)}" for size, ids in sizes.items())
-    return say("Clean out the old holes and glue in plugs of the same wood that fill them to the bottom, their grain along the head's: {which}. "
-               "Let them dry and plane them flush. Each is drilled into as wood is.", which=which)
+    return say("Clean out the old holes, to the last bit of a screw that broke off in one, and glue in plugs of the same wood that fill them to the "
+               "bottom, their grain along the head's: {which}. Let them dry and plane them flush. Each is drilled into as wood is.", which=which)
 
 
 def _scarf_words(layout: Headstock, wishes: Wishes) -> str:

@@ -1,9 +1,11 @@
 """From a scan to an outline, by hand: laid to scale, moved, hidden, traced, taken back."""
 
+import io
 import re
 
 import pytest
 from msgspec.structs import replace
+from PIL import Image
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QDialog, QLabel
@@ -97,6 +99,36 @@ def test_a_scan_is_laid_to_scale_on_the_nut_line(bench, scan, file, monkeypatch,
     assert headstock.decode(headstock.encode(bench.layout)) == bench.layout
     bench.window.commands.run("undo")
     assert bench.layout.picture is None and bench.window.canvas.picture.item is None
+
+
+def test_a_scan_is_as_large_as_its_scanner_says(bench, scan, tmp_path, monkeypatch, qtbot):
+    """Nothing has to be marked but the nut: a mark put by hand would cost what a point of the screen shows."""
+    path = tmp_path / "scan.jpg"
+    with Image.open(io.BytesIO(scan.jpeg)) as picture:
+        picture.save(path, dpi=(100, 100))
+    read = read_picture(path)
+    dialog = LayDialog(bench.window, path.name, read)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    on_screen(dialog)
+    offered = " ".join(dialog.scan.text().replace("&", "").split())
+    assert dialog.two.isChecked() and offered == "A scan of 100 points to the inch, as its file says"
+    press(dialog.scan, QPoint(8, dialog.scan.height() // 2))
+    assert sorted(dialog.board._handles) == ["bass", "treble"] and dialog.distance.isHidden() and dialog.across.isHidden()
+    for key, at in (("bass", (-20, 0)), ("treble", (20, 0))):
+        dialog.board.place(key, scan.at(*at))
+    assert dialog._says.text().startswith("The nut measures 40 mm") and dialog.lay_button.isEnabled()
+    place = dialog._map()
+    assert place(scan.at(30, 60)) == pytest.approx((30, 60), abs=1e-6)
+    dialog.reject()
+
+
+def test_where_the_file_tells_no_size_none_is_offered(bench, scan, file, qtbot):
+    dialog = LayDialog(bench.window, file.name, read_picture(file))
+    qtbot.addWidget(dialog)
+    dialog.show()
+    assert dialog.scan.isHidden()
+    dialog.reject()
 
 
 def test_the_picture_is_unlocked_moved_turned_hidden_and_taken_away(bench, scan, file, monkeypatch, qtbot):

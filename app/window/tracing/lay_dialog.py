@@ -63,7 +63,7 @@ class _Unplaced(GeometryError):
 
 
 class LayDialog(ReadInOrder, QDialog):
-    """Two points or four corners give size and plane, two ends of the nut give place and direction."""
+    """Two points, four corners or the scanner's own word give size and plane, two ends of the nut give place and direction."""
 
     def __init__(self, window: Frame, name: str, read: PictureRead) -> None:
         super().__init__(window, windowTitle=say("Lay {name} behind the drawing", name=name))
@@ -86,6 +86,8 @@ class LayDialog(ReadInOrder, QDialog):
         self._grey: np.ndarray | None = None
         self.two = WrappingRadio(say("Two points a known distance apart"), self)
         self.four = WrappingRadio(say("A rectangle of known size: sheet, ruler, template"), self)
+        self.scan = WrappingRadio(say("A scan of {n:.0f} points to the inch, as its file says", n=read.to_mm * 25.4), self)
+        """offered where the file says so, and the size is known without a mark"""
         self.back = QCheckBox(say("The picture shows the back"), self)
         self.distance = LengthField(window.unit, parent=self)
         self.across = LengthField(window.unit, parent=self)
@@ -100,10 +102,11 @@ class LayDialog(ReadInOrder, QDialog):
     # ---- building -------------------------------------------------------
     def _build(self) -> None:
         group = QButtonGroup(self)
-        for choice in (self.two, self.four):
+        for choice in (self.two, self.four, self.scan):
             group.addButton(choice)
             choice.clicked.connect(self._show)
         self.two.setChecked(True)
+        self.scan.setVisible(self._read.to_mm > 0)
         self._form = QFormLayout()
         labels = {"distance": say("From A to B"), "across": say("Corner 1 to 2"), "along": say("Corner 2 to 3")}
         for key, field in (("distance", self.distance), ("across", self.across), ("along", self.along)):
@@ -116,7 +119,7 @@ class LayDialog(ReadInOrder, QDialog):
             self._form.addRow(Lead(labels[key], field), field)
         self._form.insertRow(1, Lead(say("Sheet"), self.sheets), self.sheets)
         self._how = paragraph(self, name="dim")
-        right = filled(QVBoxLayout(), paragraph(self, say("1. Its size"), "heading"), self.two, self.four, self._form, self._how,
+        right = filled(QVBoxLayout(), paragraph(self, say("1. Its size"), "heading"), self.two, self.four, self.scan, self._form, self._how,
                        self._caught, gap=8)
         right.addSpacing(6)
         right.addWidget(paragraph(self, say("2. Its place"), "heading"))
@@ -140,8 +143,12 @@ class LayDialog(ReadInOrder, QDialog):
 
     # ---- state ----------------------------------------------------------
     def _show(self) -> None:
-        four = self.four.isChecked()
-        if four:
+        four, two = self.four.isChecked(), self.two.isChecked()
+        if self.scan.isChecked():
+            handles = []
+            self._how.setText(say("Only as it came from the scanner: cut it, but do not let it be made larger or smaller. Then check a "
+                                  "length that you know with Measure."))
+        elif four:
             handles = [Handle(key, key, self._at[key], "sheet") for key in "1234"]
             self._how.setText(say("Corner 1 is the upper left one in the picture, 2 upper right, 3 lower right, 4 "
                                   "lower left. The picture is set straight by them."))
@@ -149,7 +156,7 @@ class LayDialog(ReadInOrder, QDialog):
             handles = [Handle("a", "A", self._at["a"], "size"), Handle("b", "B", self._at["b"], "size")]
             self._how.setText(say("Nothing is straightened: for scans, and for photos taken square from far away. The "
                                   "farther apart the points, the better."))
-        for field, shown in ((self.distance, not four), (self.sheets, four), (self.across, four), (self.along, four)):
+        for field, shown in ((self.distance, two), (self.sheets, four), (self.across, four), (self.along, four)):
             self._form.setRowVisible(field, shown)
         words = {"bass": say("nut, bass end"), "treble": say("nut, treble end")}
         handles += [Handle(key, words[key], self._at[key], "nut", key == "bass") for key in ("bass", "treble")]
@@ -189,7 +196,7 @@ class LayDialog(ReadInOrder, QDialog):
     def _to_place(self) -> list[str]:
         """The marks that lie where the program put them, in words."""
         size = ({key: say("corner {n}", n=key) for key in "1234"} if self.four.isChecked() else
-                {"a": "A", "b": "B"})
+                {"a": "A", "b": "B"} if self.two.isChecked() else {})
         words = size | {"bass": say("the bass end of the nut"), "treble": say("the treble end of the nut")}
         return [word for key, word in words.items() if self._at[key] == self._began_at[key]]
 
@@ -197,6 +204,8 @@ class LayDialog(ReadInOrder, QDialog):
         """From the picture to mm. GeometryError when the marks make no sense."""
         if self.four.isChecked():
             flat = straightened([self._at[key] for key in "1234"], self._lengths["across"], self._lengths["along"])
+        elif self.scan.isChecked():
+            flat = scaled((0.0, 0.0), (float(self._read.width), 0.0), self._read.width / self._read.to_mm)
         else:
             flat = scaled(self._at["a"], self._at["b"], self._lengths["distance"])
         made = laid(flat, self._at["bass"], self._at["treble"], self.back.isChecked())

@@ -6,7 +6,7 @@ import zlib
 
 import numpy as np
 import pytest
-from PIL import Image
+from PIL import ExifTags, Image
 
 from app.formats import picture_in
 from app.formats.errors import FormatError
@@ -90,3 +90,25 @@ def test_a_damaged_picture_is_a_sentence(tmp_path):
         read_picture(cut)
     with pytest.raises(FormatError, match="cannot be read"):
         read_picture(tmp_path / "away.jpg")
+
+
+def written(path, size=(600, 400), **more):
+    Image.new("RGB", size, "white").save(path, **more)
+    return read_picture(path)
+
+
+@pytest.mark.parametrize("ending", ["png", "jpg", "tif"])
+def test_a_scan_tells_its_points_to_the_mm(tmp_path, ending):
+    assert written(tmp_path / f"scan.{ending}", dpi=(254, 254)).to_mm == pytest.approx(10, rel=1e-3)
+
+
+def test_of_a_reduced_scan_they_are_those_of_what_is_kept(tmp_path):
+    read = written(tmp_path / "large.jpg", (2 * LONGEST, LONGEST), dpi=(508, 508))
+    assert read.width == LONGEST and read.to_mm == pytest.approx(10, rel=1e-3)
+
+
+def test_no_size_is_made_of_points_for_screens_of_two_kinds_or_of_a_camera(tmp_path):
+    exif = Image.Exif()
+    exif.get_ifd(ExifTags.IFD.Exif)[ExifTags.Base.ExposureTime] = 0.01
+    for name, more in (("none", {}), ("screen", {"dpi": (96, 96)}), ("fax", {"dpi": (204, 98)}), ("photo", {"dpi": (300, 300), "exif": exif})):
+        assert written(tmp_path / f"{name}.jpg", **more).to_mm == 0, name

@@ -114,3 +114,11 @@ def test_the_core_is_what_lies_between_the_veneers():
     assert blank.core == pytest.approx(13.9)
     assert [surface for surface, _, _ in blank.veneers] == ["face", "back"]
     assert [span for _, *span in blank.veneers] == [pytest.approx([0.0, 1.5]), pytest.approx([15.4, 16.0])]
+
+
+def test_old_holes_are_plugged_from_the_side_that_they_are_open_to_once_nothing_of_a_screw_is_left_in_them():
+    old = SingleHole(id="post", at=(0.0, 150.0), diameter=8.8, there=True, plugged=True)
+    screw = SingleHole(id="screw", at=(0.0, 160.0), diameter=1.8, depth=10.0, surface="back", there=True, plugged=True)
+    told = words(replace(stocked(), holes=(old, screw)), "plug")
+    assert "8.8 mm through: post; 1.8 mm to 10 mm from the back: screw." in told
+    assert "to the last bit of a screw that broke off in one" in told
