@@ -18,7 +18,7 @@ from geometry.beginning.needs import (
     spread,
 )
 from geometry.beginning.numbers import FIELDS, Numbers, Refused
-from geometry.beginning.pins import centred_pins
+from geometry.beginning.pins import centred_pins, pins_in_bores
 from geometry.beginning.shape import Shape, shape
 from geometry.checks.snags import SPOILS
 from geometry.edits.copying import mirror_layout
@@ -69,7 +69,7 @@ DUST = 0.002
 
 def begin(numbers: Numbers) -> Headstock:
     """A layout with the asked rows of tuners, paired with strings, slots for those through the side, and two pins for
-    the template of those slots: where there is none, no plug is left in the face for the outline's sake.
+    the template of those slots: where there is none, for the outline's in bores to come, so that no plug is left in the face.
 
     Refused (a GeometryError) names the number that cannot work and what it
     would have to be; several wrong numbers are named one after the other.
@@ -97,7 +97,7 @@ def begin(numbers: Numbers) -> Headstock:
     layout = _led_apart(layout)
     if kind.plates:
         layout = _on_plates(layout, numbers)
-    made = validate(replace(layout, pins=centred_pins(layout) if layout.to_rout else ()))
+    made = validate(replace(layout, pins=centred_pins(layout) if layout.to_rout else pins_in_bores(layout)))
     return in_language(mirror_layout(made) if numbers.left_handed else made)
 
 

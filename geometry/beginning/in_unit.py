@@ -12,6 +12,7 @@ from geometry.beginning.instruments import FOLLOWS, following, usual
 from geometry.beginning.numbers import FIELDS, Numbers, Refused
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.solids.pins_along import pins_along
 from geometry.units import LengthUnit
 
 
@@ -50,8 +51,9 @@ def fitting(numbers: Numbers, typed: frozenset[str], unit: LengthUnit) -> Number
 
 
 def hardware_in_unit(layout: Headstock, unit: LengthUnit) -> Headstock:
-    """The layout with generic hardware and rack under their names in the language in use, in inches those in fractional sizes."""
-    return tools_in_language(layout if unit == "mm" else _inches().with_inch_hardware(layout))
+    """The layout with generic hardware and rack under their names in the language in use, in inches those in fractional sizes,
+    and pins as wide as the bores in which they stand."""
+    return tools_in_language(layout if unit == "mm" else pins_along(layout, _inches().with_inch_hardware(layout)))
 
 
 def blank_in_unit(layout: Headstock, unit: LengthUnit) -> Headstock:

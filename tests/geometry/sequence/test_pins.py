@@ -225,8 +225,10 @@ def test_pins_stay_out_of_the_way_of_a_side_bore_in_the_waste() -> None:
 
 def test_pins_that_serve_the_outline_alone_stand_in_bores_to_come() -> None:
     """Of two rows of three the nearest and the farthest of either side: no hole is drilled, and plugged, for the template's sake."""
-    layout = begin(Numbers())
+    begun = begin(Numbers())
+    layout = REPLACE(begun, pins=())
     low, high = propose_pins(layout)
+    assert begun.pins == (low, high)
     assert low.at[0] * high.at[0] < 0 and own_bore(layout, low) and own_bore(layout, high)
     pinned = REPLACE(layout, pins=(low, high))
     assert len([d for op in operations(pinned) for d in op.drillings if d.role != "locating"]) == len([d for op in operations(layout) for d in op.drillings])

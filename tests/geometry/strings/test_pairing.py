@@ -18,6 +18,7 @@ from geometry.edits.rows import make_row
 from geometry.edits.strings import serve, set_post
 from geometry.errors import GeometryError
 from geometry.layout import Nut, Ramp, String
+from geometry.solids.pins_along import pins_along
 from geometry.strings.assignment import assign, whole_cost
 from geometry.strings.pairing import present, propose_pairing
 from geometry.strings.rubs import rubs_between
@@ -204,7 +205,7 @@ def test_strings_of_one_course_want_no_more_than_not_to_touch():
     """The thickest pair of a mandolin whose posts follow the edge has less than 0.3 mm of air where it comes to its first post. As strings
     of two courses they would want 0.5, and where they touch it is told of a pair too."""
     layout = mended(usual("mandolin"))[1]
-    layout = make_row(layout, (tuner.id for tuner in layout.tuners if tuner.id.startswith("bass")))
+    layout = pins_along(layout, make_row(layout, (tuner.id for tuner in layout.tuners if tuner.id.startswith("bass"))))
     one, two = (run for run in runs(layout) if run.string in ("8", "7"))
     assert rubs_between([(one, two)], 0.5) == [(False, False)]
     assert rubs_between([(one, replace(two, course=2))], 0.5) == [(True, False)]

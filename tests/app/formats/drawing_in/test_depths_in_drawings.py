@@ -105,7 +105,7 @@ def test_a_bore_for_a_tapered_peg_says_so(tmp_path):
     head = begin(Numbers(face=TAPERED))
     layer = "post bores - through from the back - reamed 1 in 30 to 7.5 mm"
     found = ezdxf.readfile(written(head, tmp_path / "t.dxf")).modelspace().query("CIRCLE")
-    assert sorted(circle.dxf.layer for circle in found) == [layer] * 6
+    assert sorted(circle.dxf.layer for circle in found) == ["locating pin holes - through"] * 2 + [layer] * 6
     assert f'"{group_name("post bore", Depth(None, True, (7.5, 30.0)))}"' in written(head, tmp_path / "t.svg").read_text()
     assert depth_on(layer) == Depth(None, True) and style_on(layer) == "post bore"
 
