@@ -6824,12 +6824,12 @@
         <translation>Schraube trifft kein Holz</translation>
     </message>
     <message>
-        <source>Screw pilots and the holes of moulded pins are left out.</source>
-        <translation>Vorbohrungen für Schrauben und Löcher für angegossene Stifte sind weggelassen.</translation>
-    </message>
-    <message>
         <source>Screw pilots in the edges: the running order drills them by hand through the plate, once the outline is finished, as deep as depth says. Mark and stop hold only while the edges are square.</source>
         <translation>Vorbohrungen in den Kanten: Nach der Folge werden sie von Hand durch die Platte gebohrt, wenn der Umriss fertig ist, so tief wie unter Tiefe steht. Anriss und Bohrtiefe gelten nur, solange die Kanten gerade sind.</translation>
+    </message>
+    <message>
+        <source>Screw pilots, the holes of moulded pins and those of locating pins are left out.</source>
+        <translation>Vorbohrungen für Schrauben, Löcher für angegossene Stifte und solche für Passstifte sind weggelassen.</translation>
     </message>
     <message>
         <source>Screw to anything</source>

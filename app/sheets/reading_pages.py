@@ -24,8 +24,9 @@ TALL = 6.2
 """Height of a row to write in, mm."""
 GAP, WRITTEN = 2.5, 13.0
 """White between columns, and the least room for a number written by hand, mm."""
-TOO_SMALL = ("screw pilot", "pin hole")
-"""Operations whose holes no caliper enters: they stand on the form only where they were read all the same."""
+LEFT_OUT = ("screw pilot", "pin hole", "locating pin hole")
+"""Operations whose holes no caliper enters, or that are plugged or cut away on the finished piece: they stand on the form only where they
+were read all the same."""
 HEADS = {"practice": say("Readings, practice piece"), "real": say("Readings, real piece")}
 
 
@@ -39,9 +40,9 @@ def reading_blocks(layout: Headstock, width: float) -> list[Block]:
                 "them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; "
                 "bores from the side: below the face in place of x. In {unit}.", unit=unit_words())
     read = {one.drilling for one in layout.book.readings}
-    asked = [d for d in known.values() if d.operation not in TOO_SMALL or d.id in read]
+    asked = [d for d in known.values() if d.operation not in LEFT_OUT or d.id in read]
     if len(asked) < len(known):
-        about = f"{about} {say('Screw pilots and the holes of moulded pins are left out.')}"
+        about = f"{about} {say('Screw pilots, the holes of moulded pins and those of locating pins are left out.')}"
     about = f"{about} {base_words(layout.nut)}".rstrip()
     blocks: list[Block] = []
     for piece in pieces if asked else ():

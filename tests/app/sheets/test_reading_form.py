@@ -1,5 +1,6 @@
 """The form of readings on paper, filled in with what the job book holds."""
 
+import pytest
 from msgspec.structs import replace
 
 from app.languages.catalogue import speak
@@ -31,8 +32,8 @@ def test_the_plans_of_the_form_line_up_to_a_hundredth():
     """91.7 under 49.24 is misread as easily as it is read."""
     layout = demo()
     said = [mark.text for block in reading_blocks(layout, 180.0) for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
-    asked = [d for d in drillings(layout).values() if d.operation != "screw pilot"]
-    assert len(asked) == 20 < len(drillings(layout))
+    asked = [d for d in drillings(layout).values() if d.operation not in ("screw pilot", "locating pin hole")]
+    assert len(asked) == 18 < len(drillings(layout))
     for d in asked:
         row = said.index(f"{d.id} {d.operation}")
         told = [text for text in said[row + 1:row + 9] if text]
@@ -50,17 +51,18 @@ def test_no_word_of_the_form_is_broken_where_words_are_long():
     assert {"durchgehend", "Durchmesser", "Wellenbohrung"} <= set(said)
 
 
-def test_screw_pilots_are_asked_for_only_where_they_were_read():
-    """No caliper enters 1.6 mm; what somebody read all the same is told."""
+@pytest.mark.parametrize("operation", ["screw pilot", "locating pin hole"])
+def test_what_cannot_be_read_is_asked_for_only_where_it_was(operation):
+    """No caliper enters 1.6 mm, and pin holes are plugged on the finished piece; what somebody read all the same is told."""
     layout = demo()
-    pilots = [d for d in drillings(layout).values() if d.operation == "screw pilot"]
+    pilots = [d for d in drillings(layout).values() if d.operation == operation]
     taken = (Reading(piece=layout.book.piece, drilling=pilots[0].id, what="diameter", value=1.7, planned=1.6),)
 
     def told(head):
         return [mark.text for block in reading_blocks(head, 180.0) for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
 
-    assert not any("screw pilot" in text for text in told(layout))
-    assert [text for text in told(replace(layout, book=replace(layout.book, readings=taken))) if "screw pilot" in text] == [f"{pilots[0].id} screw pilot"]
+    assert not any(text.endswith(operation) for text in told(layout))
+    assert [text for text in told(replace(layout, book=replace(layout.book, readings=taken))) if text.endswith(operation)] == [f"{pilots[0].id} {operation}"]
 
 
 def test_distances_that_were_read_are_told_as_they_were_taken():
