@@ -69,6 +69,21 @@ def test_the_list_stays_under_the_hand_that_sets_the_first_tick(bench, order, qt
     assert order.panel.list.mapTo(bench.window, QPoint(0, 0)) == top
 
 
+def test_a_step_stays_under_the_hand_that_ticks_it_though_much_is_told_of_those_above(bench, order, qtbot):
+    """The outline cut first: many steps before it say what that costs them. A second press at the same place takes the tick back."""
+    steps = order.panel.list
+    order.go_to("cut outline")
+    bench.pump()
+    tick = box_of(QRectF(steps.row_box("cut outline"))).center().toPoint()
+    heights = [steps.row_box(row.id).height() for row in steps.steps]
+    for done in (1, 0):
+        QTest.mouseClick(steps.viewport(), LEFT, NONE, tick)
+        qtbot.waitUntil(lambda done=done: f"{done} of 55 done" in order.panel.counted)
+        bench.pump()
+        grown = sum(steps.row_box(row.id).height() for row in steps.steps) - sum(heights)
+        assert (grown > 300) == (done == 1)
+
+
 def test_next_morning_the_stage_begins_at_the_first_step_that_is_left(bench, qtbot):
     """Seven steps are done, the third is not, and more than half an hour of the whole is spent with that."""
     plan = plan_work(bench.layout)

@@ -80,10 +80,13 @@ class OrderList(CardList):
         return [row for row in self._model.rows if isinstance(row, StepRow)]
 
     def show_rows(self, rows: list[Row], current: str) -> None:
-        """Replace the list; `current` stays picked, and the list where it was scrolled to. What is in the hand is put back:
-        it was taken from another order."""
+        """Replace the list; `current` stays picked, and the list where it was scrolled to. Where `current` is still the same step
+        of the order it stays where it is on the screen, whatever is told of those above it: the hand may be on its box. What is
+        in the hand is put back: it was taken from another order."""
         self.give_up()
         at = self.verticalScrollBar().value()
+        place, box = self._place(current), self.row_box(current)
+        anchored = place is not None and self.viewport().rect().intersects(box)
         self.selectionModel().currentChanged.disconnect(self._current)
         self._model.reset(rows)
         self.selectionModel().currentChanged.connect(self._current)
@@ -91,6 +94,8 @@ class OrderList(CardList):
             self._pressed = None
         self.pick(current)
         self.verticalScrollBar().setValue(at)
+        if anchored and place == self._place(current):
+            self.verticalScrollBar().setValue(at + self.row_box(current).top() - box.top())
         self._into_view()
 
     def pick(self, id: str) -> None:
@@ -230,6 +235,9 @@ class OrderList(CardList):
         return self.row_box(others[max(to, 0)].id).top()
 
     # ---- inside ----------------------------------------------------------------
+    def _place(self, id: str) -> int | None:
+        return next((i for i, row in enumerate(self.steps) if row.id == id), None)
+
     def _index(self, id: str) -> QModelIndex:
         for i, row in enumerate(self._model.rows):
             if isinstance(row, StepRow) and row.id == id:
