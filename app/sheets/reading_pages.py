@@ -40,7 +40,7 @@ def reading_blocks(layout: Headstock, width: float) -> list[Block]:
                 "them. x is from the centreline, treble side positive, y from the nut line, both to the middle of the hole; "
                 "bores from the side: below the face in place of x. In {unit}.", unit=unit_words())
     read = {one.drilling for one in layout.book.readings}
-    asked = [d for d in known.values() if d.operation not in LEFT_OUT or d.id in read]
+    asked = [d for d in known.values() if d.operation not in LEFT_OUT and not d.plugged or d.id in read]
     if len(asked) < len(known):
         about = f"{about} {say('Screw pilots, the holes of moulded pins and those of locating pins are left out.')}"
     about = f"{about} {base_words(layout.nut)}".rstrip()

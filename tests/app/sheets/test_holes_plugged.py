@@ -10,6 +10,7 @@ from app.sheets.card_face import section
 from app.sheets.cards import cards
 from app.sheets.hole_table import csv_rows
 from app.sheets.needs import wares
+from app.sheets.reading_pages import reading_blocks
 from app.window.demo import demo
 from geometry.accuracy import simulate
 from geometry.checks import check
@@ -53,7 +54,7 @@ def test_a_step_fills_them_all_and_the_others_are_those_without(layout):
     work, bare = plan_work(layout), plan_work(demo())
     first, *others = work.steps
     assert (first.id, first.features, first.amount) == ("plug", ("old 1", "old 2", "blind"), 3.0)
-    assert "10 mm through: old 1 and old 2; 3 mm to 9 mm: blind." in first.words
+    assert "10 mm through: old 1 and old 2; 3 mm to 9 mm from the back: blind." in first.words
     assert [(op.id, op.cautions) for op in others] == [(op.id, op.cautions) for op in bare.steps]
     befores = {before.then for before in work.before if before.first == "plug"}
     assert befores >= {"mark", "counterbore bass face 1.1.1"}
@@ -71,6 +72,7 @@ def test_it_is_seen_until_it_is_plugged_and_on_no_paper(layout):
     for drawn in (wrap_drawing, back_drawing, lambda one: template_drawing(one, 0.0), lambda one: section_along_bore(one, "bass face 1"),
                   lambda one: line_section(one, (-50.0, 49.0), (50.0, 49.0)), csv_rows):
         assert drawn(layout) == drawn(demo())
+    assert "old 1.1" not in str(reading_blocks(layout, 180.0))
     sides = replace(layout, tuners=tuple(tuner for tuner in layout.tuners if "side" in tuner.id))
     ops = operations(sides)
     assert "back" not in wood_after(sides, [op.id for op in ops if op.kind in ("plug", "mark")], 2, ops).papers
