@@ -84,7 +84,8 @@ class OrderList(CardList):
         of the order it stays where it is on the screen, whatever is told of those above it: the hand may be on its box. What is
         in the hand is put back: it was taken from another order."""
         self.give_up()
-        at = self.verticalScrollBar().value()
+        bar = self.verticalScrollBar()
+        at = bar.value()
         place, box = self._place(current), self.row_box(current)
         anchored = place is not None and self.viewport().rect().intersects(box)
         self.selectionModel().currentChanged.disconnect(self._current)
@@ -93,9 +94,9 @@ class OrderList(CardList):
         if self._pressed is not None and not self._index(self._pressed[1]).isValid():
             self._pressed = None
         self.pick(current)
-        self.verticalScrollBar().setValue(at)
+        bar.setValue(at)
         if anchored and place == self._place(current):
-            self.verticalScrollBar().setValue(at + self.row_box(current).top() - box.top())
+            bar.setValue(bar.value() + self.row_box(current).top() - box.top())  # a list grown shorter may not have been taken as far as `at`
         self._into_view()
 
     def pick(self, id: str) -> None:
