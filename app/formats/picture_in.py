@@ -11,7 +11,7 @@ from pathlib import Path
 
 import numpy as np
 from msgspec import Struct
-from PIL import ExifTags, Image, ImageChops, ImageOps, UnidentifiedImageError
+from PIL import ExifTags, Image, ImageChops, ImageDraw, ImageOps, UnidentifiedImageError
 
 from app.formats.disk_words import why_unread
 from app.formats.errors import FormatError
@@ -93,6 +93,13 @@ def grey_of(jpeg: bytes) -> np.ndarray:
 def colours_of(jpeg: bytes) -> np.ndarray:
     """(height, width, 3) levels of red, green and blue, 0..255, of a kept picture. FormatError when it is damaged."""
     return _points(jpeg, "RGB")
+
+
+def covered(width: int, height: int, border: np.ndarray) -> np.ndarray:
+    """(height, width) of True for the points of a picture within a closed border, (n, 2) in picture coordinates."""
+    mask = Image.new("1", (width, height))
+    ImageDraw.Draw(mask).polygon([tuple(p) for p in (border - 0.5).tolist()], fill=1)
+    return np.asarray(mask)
 
 
 def _points(jpeg: bytes, mode: str) -> np.ndarray:

@@ -35,14 +35,26 @@ def parted(picture: np.ndarray, wood: np.ndarray, behind: np.ndarray) -> np.ndar
     """
     if min(len(wood), len(behind)) < LEAST:
         return None
+    way, spread = _apart(wood, behind)
+    apart = float(np.sqrt(way @ np.linalg.solve(spread, way)))
+    if apart < APART or apart < BETTER * abs(GREY @ way) / float(np.sqrt(GREY @ spread @ GREY)):
+        return None
+    return mixed(picture, wood, behind)
+
+
+def mixed(picture: np.ndarray, wood: np.ndarray, behind: np.ndarray) -> np.ndarray:
+    """The levels of `parted`, whether these colours lie far apart or not; they are at least two of each, and not all the same."""
+    way, spread = _apart(wood, behind)
+    mix = np.linalg.solve(spread, way)
+    mix *= 128.0 / (way @ mix)
+    return np.clip(picture.astype(np.float32) @ mix.astype(np.float32)
+                   + np.float32(128.0 - mix @ (wood.mean(axis=0) + behind.mean(axis=0)) / 2), 0.0, 255.0)
+
+
+def _apart(wood: np.ndarray, behind: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """From the mean of one to that of the other, and how both stray in the grain and the light, (3, 3)."""
     means = [part.mean(axis=0) for part in (wood, behind)]
     spread = GRAIN**2 * np.eye(3)
     for part, mean in zip((wood, behind), means, strict=True):
         spread = spread + np.cov(part.T) / 2 + SHADE**2 * np.outer(mean, mean) / 2
-    way = means[0] - means[1]
-    mix = np.linalg.solve(spread, way)
-    apart = float(np.sqrt(way @ mix))
-    if apart < APART or apart < BETTER * abs(GREY @ way) / float(np.sqrt(GREY @ spread @ GREY)):
-        return None
-    mix *= 128.0 / (way @ mix)
-    return np.clip(picture.astype(np.float32) @ mix.astype(np.float32) + np.float32(128.0 - mix @ (means[0] + means[1]) / 2), 0.0, 255.0)
+    return means[0] - means[1], spread

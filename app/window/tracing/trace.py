@@ -3,23 +3,25 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 import numpy as np
+import shapely
 from msgspec import Struct
 
 from app.formats.drawing_in.likeliest import WIDEST
-from app.formats.picture_in import colours_of, grey_of
+from app.formats.picture_in import colours_of, covered, grey_of
 from app.window.background.waiting import Progress
 from geometry.curves import Path
 from geometry.errors import GeometryError
 from geometry.layout import Nut
 from geometry.layout.picture import Picture
-from geometry.tracing.colours import alike, parted
+from geometry.tracing.colours import alike, mixed, parted
 from geometry.tracing.edges_of import edge_about
 from geometry.tracing.edges_of import threshold as threshold_of
 from geometry.tracing.fit import fit
 from geometry.tracing.plane_map import PlaneMap
+from geometry.tracing.rim import rim_about
 from geometry.tracing.to_nut import to_nut
 from geometry.vectors import Vec2
 
@@ -33,6 +35,12 @@ BESIDE_HEAD = (2.0, 4.0, 6.0, 8.0)
 """mm beside the widest head where the colour of what lies behind it is taken"""
 ALONG = (0, 160, 4)
 """mm before the nut line: from, to and step of these places"""
+WITHIN, HALF, WITHOUT = 192.0, 128.0, 64.0
+"""Levels of a rim, of its outer edge and of what is behind it, as `mixed` has them"""
+BAND = 0.8
+"""mm to either side of where a rim ends in which its outer edge is followed"""
+SPIKE = 1.0
+"""mm: half of what is too thin to be a part of a head"""
 ROWS = 64
 """Rows of a picture that are looked at at a time."""
 
@@ -43,37 +51,74 @@ class Proposal(Struct, frozen=True, eq=False):
     path: Path
     deviation: float
     level: float
+    rim: float | None = None
+    """mm of a rim in another colour that was taken along, None where there is none"""
 
 
 def propose(picture: Picture, nut: Nut, at: Vec2, level: float | None, tolerance: float, progress: Progress | None) -> Proposal:
     """The outline about a point of the picture; a neck that goes on behind the nut, and perhaps out of the picture, is cut there.
 
-    Grey level None takes the one that parts the picture best, or what is near the point. GeometryError or
+    Grey level None takes the one that parts the picture best, or what is near the point, and a thin rim in another colour along; where the
+    colours part it and give no outline, its greys are taken. GeometryError or
     FormatError with a sentence when there is no such edge.
     """
     place = PlaneMap(picture.place)
-    grey = _levels(picture.jpeg, place, nut, at)
+    colours = colours_of(picture.jpeg)
+    levels = _levels(colours, place, nut, at)
     if progress is not None:
         progress.tell(0.02)
+    told = None if progress is None else lambda part: progress.tell(0.05 + 0.95 * part)
+    if levels is not None:
+        try:
+            return _followed(levels, colours, place, nut, at, level, tolerance, told)
+        except GeometryError:
+            pass  # its greys may have an edge
+    return _followed(grey_of(picture.jpeg), colours, place, nut, at, level, tolerance, told)
+
+
+def _followed(grey: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2, level: float | None, tolerance: float,
+              told: Callable[[float], None] | None) -> Proposal:
+    """The outline in such levels of grey, its arguments as those of `propose`; `told` is told the part done of its fit, 0..1."""
+    edge, wanted = _edge(grey, place, nut, at, level)
+    edge, rim = (edge, None) if level is not None else _with_rim(edge, colours, place, nut, at)
+    made = fit(place.many(edge), tolerance, place.size_at(at), told)
+    path, moved = to_nut(made.path)
+    return Proposal(path, made.deviation + moved, wanted, rim)
+
+
+def _edge(grey: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2, level: float | None) -> tuple[np.ndarray, float]:
+    """The edge about a point in such levels of grey, in picture coordinates, and the level that parted it. GeometryError as of `propose`."""
     widest = WIDEST / place.size_at(at)
     wanted = threshold_of(grey) if level is None else level
     try:
-        edge = edge_about(_cut(grey, place, nut, wanted), wanted, at, widest)
+        return edge_about(_cut(grey, place, nut, wanted), wanted, at, widest), wanted
     except GeometryError:
         if level is not None:
             raise
         # What parts a sheet from a dark table is no level for pale wood on that sheet.
         wanted = threshold_of(_near(grey, at, widest / 2))
-        edge = edge_about(_cut(grey, place, nut, wanted), wanted, at, widest)
-    made = fit(place.many(edge), tolerance, place.size_at(at),
-               None if progress is None else lambda part: progress.tell(0.05 + 0.95 * part))
-    path, moved = to_nut(made.path)
-    return Proposal(path, made.deviation + moved, wanted)
+        return edge_about(_cut(grey, place, nut, wanted), wanted, at, widest), wanted
 
 
-def _levels(jpeg: bytes, place: PlaneMap, nut: Nut, at: Vec2) -> np.ndarray:
-    """The greys of a picture, or the levels by which its colours part the head from what lies beside it where these do better."""
-    colours = colours_of(jpeg)
+def _with_rim(edge: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2) -> tuple[np.ndarray, float | None]:
+    """The edge with a thin rim in another colour taken along, and how wide that is (mm); as it is, and None, where there is none."""
+    head = shapely.make_valid(shapely.Polygon(place.many(edge)), method="structure")
+    rim = rim_about(colours, place, head, nut) if isinstance(head, shapely.Polygon) else None
+    if rim is None:
+        return edge, None
+    grey, rows, columns = mixed(colours, rim.own, rim.behind), *colours.shape[:2]
+    plain = max(shapely.get_parts(head.buffer(-SPIKE).buffer(SPIKE)), key=shapely.area, default=head)
+    for shape, far, inside, value in ((plain, rim.width - BAND, True, WITHIN), (head, rim.width + BAND, False, WITHOUT)):
+        border = place.inverse().many(shapely.get_coordinates(shape.buffer(far, join_style="mitre").exterior))
+        grey[covered(columns, rows, border) == inside] = value
+    try:
+        return edge_about(_cut(grey, place, nut, HALF), HALF, at), rim.width
+    except GeometryError:
+        return edge, None
+
+
+def _levels(colours: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2) -> np.ndarray | None:
+    """The levels by which the colours of a picture part the head from what lies beside it, None where its greys do as well."""
     rows, columns = colours.shape[:2]
     x, y = place(at)
     wood = [(x + ring * math.cos(k), y + ring * math.sin(k)) for ring in RINGS for k in range(12)]
@@ -83,8 +128,7 @@ def _levels(jpeg: bytes, place: PlaneMap, nut: Nut, at: Vec2) -> np.ndarray:
         there = place.inverse().many(np.array(places))
         u, v = there[((there >= 0) & (there < (columns, rows))).all(axis=1)].T.astype(int)
         return colours[v, u].astype(float)
-    levels = parted(colours, alike(seen(wood)), seen(beside))
-    return grey_of(jpeg) if levels is None else levels
+    return parted(colours, alike(seen(wood)), seen(beside))
 
 
 def _cut(grey: np.ndarray, place: PlaneMap, nut: Nut, level: float) -> np.ndarray:

@@ -171,10 +171,13 @@ class TraceDialog(ReadInOrder, QDialog):
         corners = len(made.path.corners())
         with speaking(self._window.unit):
             far = at_least(made.deviation)
-        self._tell(say("{nodes} nodes, {corners} of them corners. The line and the edge in the picture stray by no "
-                       "more than {far} anywhere.",
-                       nodes=len(made.path.segments), corners=corners, far=far),
-            "heading")
+        told = say("{nodes} nodes, {corners} of them corners. The line and the edge in the picture stray by no "
+                   "more than {far} anywhere.",
+                   nodes=len(made.path.segments), corners=corners, far=far)
+        if made.rim is not None:
+            told = say("{told} A rim in another colour, about {rim} wide, was taken along as a binding: shift the level of grey where it is none.",
+                       told=told, rim=format_close(made.rim, self._window.unit, 1, mark=True))
+        self._tell(told, "heading")
         self.take_button.setEnabled(True)
 
     def _failed(self, error: Exception) -> None:

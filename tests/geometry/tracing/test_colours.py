@@ -1,4 +1,4 @@
-"""A head on a cutting mat, on a cloth as dark as it is, and beside its own shadow: parted by its colour and not by its grey."""
+"""A head on a cutting mat, on a cloth as dark as it is, and beside its own shadow: parted by its colour and not by its grey; with a binding in another one."""
 
 import io
 from pathlib import Path as File
@@ -19,6 +19,9 @@ HEAD = headstock.read(File(__file__).parents[3] / "samples" / "three-a-side.head
 OUTLINE = loop_path(HEAD.outline)
 POINTS = 3.0
 """Points of the picture a mm: 150 mm across and 230 along."""
+RIM = 1.8
+"""mm: a binding of 1.5 with a line beside it"""
+MAPLE, AMBER, BLACK, WHITE = (222, 190, 140), (205, 140, 60), (22, 22, 22), (238, 234, 222)
 MAHOGANY, MAT, PAPER = (140, 85, 60), (60, 125, 95), (235, 235, 230)
 
 
@@ -27,7 +30,7 @@ def at(x: float, y: float) -> tuple[float, float]:
     return (x + 75.0) * POINTS, (205.0 - y) * POINTS
 
 
-def photo(wood, behind, grid: bool = False, shadow: bool = False, grey: bool = False) -> Picture:
+def photo(wood, behind, grid: bool = False, shadow: bool = False, rim=None, blur: float = 0.8, fading: bool = False) -> Picture:
     picture = Image.new("RGB", (int(150 * POINTS), int(230 * POINTS)), behind)
     draw = ImageDraw.Draw(picture)
     if grid:
@@ -36,16 +39,27 @@ def photo(wood, behind, grid: bool = False, shadow: bool = False, grey: bool = F
             draw.line([at(-80, 10 * k), at(80, 10 * k)], fill=(150, 190, 160), width=2)
     if shadow:
         draw.polygon([at(x + 4, y - 3) for x, y in OUTLINE.flatten(0.05)], fill=tuple(c // 2 for c in behind))
-    draw.polygon([at(x, y) for x, y in OUTLINE.flatten(0.01)], fill=wood)
+    shape = shapely.Polygon(OUTLINE.flatten(0.01))
+    for k in range(10 if fading else 0, 0, -1):  # under the edge, where light comes from everywhere
+        draw.polygon([at(x, y) for x, y in shape.buffer(0.4 * k).exterior.coords], fill=tuple(int(c * (0.5 + 0.05 * k)) for c in behind))
+    draw.polygon([at(x, y) for x, y in shape.exterior.coords], fill=rim or wood)
+    if rim:
+        draw.polygon([at(x, y) for x, y in shape.buffer(-RIM).exterior.coords], fill=wood)
+        draw.polygon([at(-21.5 + RIM, 0), at(21.5 - RIM, 0), at(21.5 - RIM, 3), at(-21.5 + RIM, 3)], fill=wood)
     draw.polygon([at(-21.5, 0), at(21.5, 0), at(22.5, -30), at(-22.5, -30)], fill=wood)
     for x, y in ((-26, 88), (26, 88)):
         draw.ellipse([*at(x - 5, y + 5), *at(x + 5, y - 5)], fill=(20, 18, 15))
-    grained = np.asarray(picture.filter(ImageFilter.GaussianBlur(0.8)), np.float32)
+    grained = np.asarray(picture.filter(ImageFilter.GaussianBlur(blur)), np.float32)
     grained = np.clip(grained + np.random.default_rng(1).normal(0, 4, grained.shape), 0, 255).astype(np.uint8)
     kept = io.BytesIO()
-    Image.fromarray(grained).convert("L" if grey else "RGB").save(kept, "JPEG", quality=85)
+    Image.fromarray(grained).save(kept, "JPEG", quality=85)
     place = laid(scaled(at(-50, 0), at(50, 0), 100.0), at(-21.5, 0), at(21.5, 0))
     return Picture(name="head", jpeg=kept.getvalue(), width=picture.width, height=picture.height, place=place.rows)
+
+
+def off(path) -> float:
+    """mm between a path and the outline where they are farthest apart."""
+    return shapely.hausdorff_distance(*(shapely.linestrings(line.flatten(0.01)) for line in (path, OUTLINE)))
 
 
 @pytest.mark.parametrize(("wood", "behind", "about"), [(MAHOGANY, MAT, {"grid": True}), (MAHOGANY, PAPER, {"shadow": True})])
@@ -53,7 +67,29 @@ def test_the_head_is_followed_and_neither_the_lines_of_a_mat_nor_a_hard_shadow(w
     """Also where a bore is pressed on."""
     press = (-26.0, 88.0) if about.get("shadow") else (0.0, 70.0)
     made = propose(photo(wood, behind, **about), HEAD.nut, at(*press), None, 0.6, None)
-    assert shapely.hausdorff_distance(*(shapely.linestrings(path.flatten(0.01)) for path in (made.path, OUTLINE))) < 0.8
+    assert off(made.path) < 0.8
+
+
+@pytest.mark.parametrize(("wood", "behind", "about"), [
+    (AMBER, PAPER, {"rim": BLACK}), (AMBER, MAT, {"rim": WHITE}), (MAHOGANY, MAT, {"rim": WHITE})])
+def test_a_binding_in_another_colour_is_taken_along(wood, behind, about):
+    made = propose(photo(wood, behind, **about), HEAD.nut, at(0.0, 70.0), None, 0.6, None)
+    assert off(made.path) < 0.8
+    assert 0.6 < made.rim < 2.2
+
+
+@pytest.mark.parametrize(("wood", "behind", "about"), [
+    (MAPLE, PAPER, {"shadow": True}), (MAPLE, PAPER, {"fading": True}), (MAPLE, MAT, {"blur": 2.0})])
+def test_a_shadow_and_an_edge_out_of_focus_are_no_binding(wood, behind, about):
+    made = propose(photo(wood, behind, **about), HEAD.nut, at(0.0, 70.0), None, 0.6, None)
+    assert made.rim is None and off(made.path) < 1.0
+
+
+def test_where_the_level_is_set_the_face_alone_is_followed():
+    picture = photo(AMBER, PAPER, rim=BLACK)
+    best = propose(picture, HEAD.nut, at(0.0, 70.0), None, 0.6, None)
+    made = propose(picture, HEAD.nut, at(0.0, 70.0), best.level, 0.6, None)
+    assert made.rim is None and made.path.area < best.path.area - 200
 
 
 def test_a_picture_without_colours_is_parted_by_its_greys():
