@@ -7,9 +7,9 @@ import shapely
 from msgspec import Struct
 from shapely.geometry import Polygon
 
-from geometry.layout import Nut
 from geometry.tracing.colours import GRAIN
 from geometry.tracing.plane_map import PlaneMap
+from geometry.vectors import Vec2
 
 WIDTH = (0.6, 4.0)
 """mm: of a rim, its lines beside it counted (common practice, no source)."""
@@ -38,15 +38,15 @@ class Rim(Struct, frozen=True):
     """(n, 3) colours just beyond it"""
 
 
-def rim_about(colours: np.ndarray, place: PlaneMap, edge: Polygon, nut: Nut) -> Rim | None:
+def rim_about(colours: np.ndarray, place: PlaneMap, edge: Polygon, ahead: Vec2) -> Rim | None:
     """The rim of even width that goes round the edge of a head (mm, in the layout's frame) in a (height, width, 3) picture.
 
-    None where there is none, as with a shadow to one side or one that fades, with an edge
+    `ahead`: the unit vector square to the nut line, which goes through (0, 0), towards the tip.     None where there is none, as with a shadow to one side or one that fades, with an edge
     out of focus, with a head drawn in lines on what is behind it, or where
     the picture does not show enough of it.
     """
     far = np.arange(STEP, BEYOND + STEP / 2, STEP)
-    seen = [_seen(colours, place, _along(edge, d, nut)) for d in (-1.5, *far)]
+    seen = [_seen(colours, place, _along(edge, d, ahead)) for d in (-1.5, *far)]
     if min(len(points) for points, _ in seen) < 50:
         return None
     (_, within), *_, (base, behind) = seen
@@ -78,10 +78,10 @@ def _between(colour: np.ndarray, one: np.ndarray, other: np.ndarray) -> float:
     return float(np.abs(colour - one - way * np.clip((colour - one) @ way / max(way @ way, 1.0), 0.0, 1.0)).max())
 
 
-def _along(edge: Polygon, far: float, nut: Nut) -> np.ndarray:
+def _along(edge: Polygon, far: float, ahead: Vec2) -> np.ndarray:
     """Points a mm apart on the line `far` mm outside the edge, without those by the nut line and behind it."""
     line = shapely.get_coordinates(shapely.segmentize(shapely.boundary(edge.buffer(far)), 1.0))
-    return line[line @ np.array(nut.ahead) > OFF_NUT]
+    return line[line @ np.array(ahead) > OFF_NUT]
 
 
 def _seen(colours: np.ndarray, place: PlaneMap, points: np.ndarray) -> tuple[np.ndarray, np.ndarray]:

@@ -103,7 +103,7 @@ def _edge(grey: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2, level: float | 
 def _with_rim(edge: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2) -> tuple[np.ndarray, float | None]:
     """The edge with a thin rim in another colour taken along, and how wide that is (mm); as it is, and None, where there is none."""
     head = shapely.make_valid(shapely.Polygon(place.many(edge)), method="structure")
-    rim = rim_about(colours, place, head, nut) if isinstance(head, shapely.Polygon) else None
+    rim = rim_about(colours, place, head, nut.ahead) if isinstance(head, shapely.Polygon) else None
     if rim is None:
         return edge, None
     grey, rows, columns = mixed(colours, rim.own, rim.behind), *colours.shape[:2]
