@@ -92,7 +92,7 @@ class ToolBar(QWidget):
         self.hardware.setFocusPolicy(BY_TAB)
         self.hardware.currentTextChanged.connect(self.hardware.setToolTip)
         self.hardware.activated.connect(self.option_changed)
-        self._row.addWidget(self.hardware)
+        self._row.addWidget(self.hardware, gives_way=True)
         self._actions: dict[str, SignButton] = {}
         for key, word, about in (
                 ("import", say("Import…"), say("Read an outline from a DXF or SVG drawing.")),
@@ -188,7 +188,7 @@ class ToolBar(QWidget):
         stand last.
 
         Whatever tool is in hand, there is room for what any tool of the stage brings: no button moves as one is taken. Where
-        even the signs alone have no room, the row goes on below.
+        even the signs alone have no room, the name of the hardware is shortened, or the row goes on below.
         """
         signs, wanted = self._wanted()
         words = next((n for n in range(len(signs), 0, -1) if wanted(n) <= self.width()), 0)
@@ -202,8 +202,7 @@ class ToolBar(QWidget):
         """
         margins = self._row.contentsMargins()
         always = margins.left() + margins.right()
-        coming = ([_rooms(one) for one in self._options.get(tool, ())] for tool in TOOLS[self._stage])
-        others = max(coming, key=lambda rooms: sum(room for _, room in rooms), default=[])
+        others = max(([_room(one) for one in self._options.get(tool, ())] for tool in TOOLS[self._stage]), key=sum, default=[])
         options = {one for several in self._options.values() for one in several}
         signs, rooms = [], []
         for i in range(self._row.count()):
@@ -215,13 +214,14 @@ class ToolBar(QWidget):
                 signs.append(widget)
                 rooms.append(widget.rooms())
             elif widget.isVisibleTo(self) and widget not in options:
-                others.append(_rooms(widget))
-        always += self._row.spacing() * (len(signs) + len(others))
-        rest = [sum(widths) for widths in zip(*others, strict=True)] or [0, 0]
+                others.append(_room(widget))
+        always += self._row.spacing() * (len(signs) + len(others)) + sum(others)
+        strip = self._strips.get(self._stage)
+        if strip is not None and always + sum(bare for bare, _ in rooms) > self.width():
+            always -= _room(strip) + self._row.spacing()  # it has a row of its own
 
         def wanted(words: int) -> int:
-            return (always + sum(worded if i < words else bare for i, (bare, worded) in enumerate(rooms))
-                    + rest[words == len(signs)])
+            return always + sum(worded if i < words else bare for i, (bare, worded) in enumerate(rooms))
 
         return signs, wanted
 
@@ -278,7 +278,6 @@ class ToolBar(QWidget):
         self.option_changed.emit()
 
 
-def _rooms(widget: QWidget) -> tuple[int, int]:
-    """The least width of a part and the one that it likes best, pixels."""
-    least = max(widget.minimumSizeHint().width(), widget.minimumWidth())
-    return least, max(least, min(widget.sizeHint().width(), widget.maximumWidth()))
+def _room(widget: QWidget) -> int:
+    """The width that a part likes best, pixels."""
+    return max(widget.minimumSizeHint().width(), widget.minimumWidth(), min(widget.sizeHint().width(), widget.maximumWidth()))

@@ -31,6 +31,23 @@ def test_words_go_one_by_one_from_the_right_as_the_row_narrows(bench):
             assert tools._row.heightForWidth(width) == row
 
 
+@pytest.mark.parametrize("stage", ["tuners", "router"])
+def test_words_give_way_before_the_row_goes_on_below(bench, stage):
+    """All parts in one row at every width that the signs alone leave room for; below that the name of the hardware gives way."""
+    tools = bench.window.tools
+    bench.window.set_stage(stage)
+    row, least = tools._row.heightForWidth(4000), tools._wanted()[1](0)
+    shorter = tools.hardware.sizeHint().width() - tools.hardware.minimumSizeHint().width() if stage == "tuners" else 0
+    for width in (*range(tools._wanted()[1](len(tools._wanted()[0])), least, -7), least, least - shorter + 8):
+        tools.resize(width, row)
+        tools._fit_words()
+        assert tools._row.heightForWidth(width) == row, width
+    assert tools._row.heightForWidth(least - shorter - 8) > row
+    tools.resize(least - shorter - 8, 2 * row)
+    tools._fit_words()
+    assert any(button.text() for button in tools._wanted()[0]) is (stage == "router"), "below the tools the strip takes no room from them"
+
+
 @pytest.mark.parametrize("letters", ["100", "150", "200"])
 def test_what_is_shortened_in_a_box_has_all_the_room_of_the_style(bench, letters):
     window = bench.window
