@@ -128,7 +128,7 @@ class Flow(QLayout):
 
     def _rows(self, room: int) -> list[list[tuple[QLayoutItem, QSize]]]:
         rows: list[list[tuple[QLayoutItem, QSize]]] = []
-        at, over = room + 1, self.sizeHint().width() - self._around(QSize(0, 0)).width() - room if self._giving else 0
+        at, over = room + 1, self._over() - room if self._giving else 0
         for item in self._living():
             gap = item.spacerItem()
             if gap is None and item.isEmpty():
@@ -149,6 +149,11 @@ class Flow(QLayout):
             rows[-1].append((item, size))
             at += size.width() + self.spacing()
         return rows
+
+    def _over(self) -> int:
+        """Width of all in one row, without a gap that ends it."""
+        ends = sum(self.spacing() for item in self._living()[-1:] if item.spacerItem() is not None)
+        return self.sizeHint().width() - self._around(QSize(0, 0)).width() - ends
 
     def _place(self, row: list[tuple[QLayoutItem, QSize]], x: int, y: int, room: int, height: int) -> None:
         used = sum(size.width() for _, size in row) + max(0, len(row) - 1) * self.spacing()

@@ -41,7 +41,9 @@ def test_words_give_way_before_the_row_goes_on_below(bench, stage):
     for width in (*range(tools._wanted()[1](len(tools._wanted()[0])), least, -7), least, least - shorter + 8):
         tools.resize(width, row)
         tools._fit_words()
+        tools._row.activate()
         assert tools._row.heightForWidth(width) == row, width
+        assert stage != "tuners" or (tools.hardware.width() == tools.hardware.sizeHint().width()) is (width >= least), width
     assert tools._row.heightForWidth(least - shorter - 8) > row
     tools.resize(least - shorter - 8, 2 * row)
     tools._fit_words()
