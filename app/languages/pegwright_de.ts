@@ -17373,8 +17373,8 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{title}: {name}, 1 Einheit = 1 mm</translation>
     </message>
     <message>
-        <source>{told} A rim in another colour, about {rim} wide, was taken along as a binding: shift the level of grey where it is none.</source>
-        <translation>{told} Ein Rand in anderer Farbe, etwa {rim} breit, wurde als Einfassung mitgenommen: Wo keine ist, den Grauwert verschieben.</translation>
+        <source>{told} A thin rim in another colour was taken along as a binding: shift the level of grey where it is none.</source>
+        <translation>{told} Ein schmaler Rand in anderer Farbe wurde als Einfassung mitgenommen: Wo keine ist, den Grauwert verschieben.</translation>
     </message>
     <message>
         <source>{told} Choose that as its unit if it was drawn so.</source>

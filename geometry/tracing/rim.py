@@ -41,9 +41,9 @@ class Rim(Struct, frozen=True):
 def rim_about(colours: np.ndarray, place: PlaneMap, edge: Polygon, ahead: Vec2) -> Rim | None:
     """The rim of even width that goes round the edge of a head (mm, in the layout's frame) in a (height, width, 3) picture.
 
-    `ahead`: the unit vector square to the nut line, which goes through (0, 0), towards the tip.     None where there is none, as with a shadow to one side or one that fades, with an edge
-    out of focus, with a head drawn in lines on what is behind it, or where
-    the picture does not show enough of it.
+    `ahead`: the unit vector square to the nut line, which goes through (0, 0), towards the tip. None where
+    there is none, as with a shadow to one side or one that fades, with an edge out of focus, with a head drawn in lines on what is
+    behind it, or where the picture does not show enough of it.
     """
     far = np.arange(STEP, BEYOND + STEP / 2, STEP)
     seen = [_seen(colours, place, _along(edge, d, ahead)) for d in (-1.5, *far)]
@@ -69,7 +69,7 @@ def rim_about(colours: np.ndarray, place: PlaneMap, edge: Polygon, ahead: Vec2) 
         return None
     if max(_between(np.median(there, axis=0), np.median(within, axis=0), np.median(behind, axis=0)) for _, there in seen[2:last + 2]) <= UNLIKE:
         return None
-    return Rim(float(far[last] + STEP / 2), seen[inner + 1][1], seen[min(after + 1, len(seen) - 1) + 1][1])
+    return Rim(float(far[last] + STEP / 2), seen[inner + 1][1], seen[after + 2][1])
 
 
 def _between(colour: np.ndarray, one: np.ndarray, other: np.ndarray) -> float:

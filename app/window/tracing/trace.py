@@ -51,8 +51,8 @@ class Proposal(Struct, frozen=True, eq=False):
     path: Path
     deviation: float
     level: float
-    rim: float | None = None
-    """mm of a rim in another colour that was taken along, None where there is none"""
+    rim: bool
+    """whether a thin rim in another colour was taken along"""
 
 
 def propose(picture: Picture, nut: Nut, at: Vec2, level: float | None, tolerance: float, progress: Progress | None) -> Proposal:
@@ -80,7 +80,9 @@ def _followed(grey: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, 
               told: Callable[[float], None] | None) -> Proposal:
     """The outline in such levels of grey, its arguments as those of `propose`; `told` is told the part done of its fit, 0..1."""
     edge, wanted = _edge(grey, place, nut, at, level)
-    edge, rim = (edge, None) if level is not None else _with_rim(edge, colours, place, nut, at)
+    if told is not None:
+        told(0.0)
+    edge, rim = (edge, False) if level is not None else _with_rim(edge, colours, place, nut, at)
     made = fit(place.many(edge), tolerance, place.size_at(at), told)
     path, moved = to_nut(made.path)
     return Proposal(path, made.deviation + moved, wanted, rim)
@@ -100,21 +102,21 @@ def _edge(grey: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2, level: float | 
         return edge_about(_cut(grey, place, nut, wanted), wanted, at, widest), wanted
 
 
-def _with_rim(edge: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2) -> tuple[np.ndarray, float | None]:
-    """The edge with a thin rim in another colour taken along, and how wide that is (mm); as it is, and None, where there is none."""
+def _with_rim(edge: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2) -> tuple[np.ndarray, bool]:
+    """The edge with a thin rim in another colour taken along, and True; as it is, and False, where there is none."""
     head = shapely.make_valid(shapely.Polygon(place.many(edge)), method="structure")
     rim = rim_about(colours, place, head, nut.ahead) if isinstance(head, shapely.Polygon) else None
     if rim is None:
-        return edge, None
+        return edge, False
     grey, rows, columns = mixed(colours, rim.own, rim.behind), *colours.shape[:2]
     plain = max(shapely.get_parts(head.buffer(-SPIKE).buffer(SPIKE)), key=shapely.area, default=head)
     for shape, far, inside, value in ((plain, rim.width - BAND, True, WITHIN), (head, rim.width + BAND, False, WITHOUT)):
         border = place.inverse().many(shapely.get_coordinates(shape.buffer(far, join_style="mitre").exterior))
         grey[covered(columns, rows, border) == inside] = value
     try:
-        return edge_about(_cut(grey, place, nut, HALF), HALF, at), rim.width
+        return edge_about(_cut(grey, place, nut, HALF), HALF, at), True
     except GeometryError:
-        return edge, None
+        return edge, False
 
 
 def _levels(colours: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2) -> np.ndarray | None:

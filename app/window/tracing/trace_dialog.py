@@ -174,9 +174,8 @@ class TraceDialog(ReadInOrder, QDialog):
         told = say("{nodes} nodes, {corners} of them corners. The line and the edge in the picture stray by no "
                    "more than {far} anywhere.",
                    nodes=len(made.path.segments), corners=corners, far=far)
-        if made.rim is not None:
-            told = say("{told} A rim in another colour, about {rim} wide, was taken along as a binding: shift the level of grey where it is none.",
-                       told=told, rim=format_close(made.rim, self._window.unit, 1, mark=True))
+        if made.rim:
+            told = say("{told} A thin rim in another colour was taken along as a binding: shift the level of grey where it is none.", told=told)
         self._tell(told, "heading")
         self.take_button.setEnabled(True)
 

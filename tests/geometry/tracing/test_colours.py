@@ -9,11 +9,13 @@ import shapely
 from PIL import Image, ImageDraw, ImageFilter
 
 from app.formats import headstock
+from app.formats.picture_in import colours_of
 from app.window.tracing.trace import propose
 from geometry.layout import loop_path
 from geometry.layout.picture import Picture
 from geometry.tracing.colours import GREY, alike, parted
-from geometry.tracing.plane_map import laid, scaled
+from geometry.tracing.plane_map import PlaneMap, laid, scaled
+from geometry.tracing.rim import rim_about
 
 HEAD = headstock.read(File(__file__).parents[3] / "samples" / "three-a-side.headstock.json")
 OUTLINE = loop_path(HEAD.outline)
@@ -74,22 +76,27 @@ def test_the_head_is_followed_and_neither_the_lines_of_a_mat_nor_a_hard_shadow(w
     (AMBER, PAPER, {"rim": BLACK}), (AMBER, MAT, {"rim": WHITE}), (MAHOGANY, MAT, {"rim": WHITE})])
 def test_a_binding_in_another_colour_is_taken_along(wood, behind, about):
     made = propose(photo(wood, behind, **about), HEAD.nut, at(0.0, 70.0), None, 0.6, None)
-    assert off(made.path) < 0.8
-    assert 0.6 < made.rim < 2.2
+    assert made.rim and off(made.path) < 0.8
 
 
 @pytest.mark.parametrize(("wood", "behind", "about"), [
     (MAPLE, PAPER, {"shadow": True}), (MAPLE, PAPER, {"fading": True}), (MAPLE, MAT, {"blur": 2.0})])
 def test_a_shadow_and_an_edge_out_of_focus_are_no_binding(wood, behind, about):
     made = propose(photo(wood, behind, **about), HEAD.nut, at(0.0, 70.0), None, 0.6, None)
-    assert made.rim is None and off(made.path) < 1.0
+    assert not made.rim and off(made.path) < 1.0
 
 
 def test_where_the_level_is_set_the_face_alone_is_followed():
     picture = photo(AMBER, PAPER, rim=BLACK)
     best = propose(picture, HEAD.nut, at(0.0, 70.0), None, 0.6, None)
     made = propose(picture, HEAD.nut, at(0.0, 70.0), best.level, 0.6, None)
-    assert made.rim is None and made.path.area < best.path.area - 200
+    assert not made.rim and made.path.area < best.path.area - 200
+
+
+def test_of_an_edge_too_small_or_out_of_the_picture_no_binding_is_told():
+    picture = photo(AMBER, PAPER, rim=BLACK)
+    for edge in (shapely.box(-0.5, 20.0, 0.5, 21.0), shapely.box(-500.0, 20.0, 500.0, 90.0), shapely.box(-2.0, -90.0, 2.0, -50.0)):
+        assert rim_about(colours_of(picture.jpeg), PlaneMap(picture.place), edge, (0.0, 1.0)) is None
 
 
 def test_a_picture_without_colours_is_parted_by_its_greys():
