@@ -79,7 +79,7 @@ def later_holes(layout: Headstock) -> list[LaterHole]:
 
     Where they are counterbored, enough of them is left to hold a pin.
     """
-    every = [d for hole in once_plugged(layout) for d in hole.drillings if d.role != "locating"]
+    every = [(d.hole, drilled(d)) for hole in once_plugged(layout) for d in hole.drillings if d.role != "locating"]
     walls = [area for slot in layout.slots if (area := slot_area(slot)) is not None]
     walls.append(outline_line(layout.outline))
     head, thick = outline_area(layout.outline), layout.blank.thickness
@@ -92,8 +92,7 @@ def later_holes(layout: Headstock) -> list[LaterHole]:
         if thick - sum(max((e.depth for e in hole.drillings if not e.through and e.surface == surface), default=0.0)
                        for surface in ("face", "back")) < LEAST_HELD:
             continue
-        others = [*walls, *(drilled(e) for e in every if e.hole != d.hole)]
-        clear = min(drilled(d).distance(other) for other in others)
+        clear = shapely.distance(drilled(d), [*walls, *(area for other, area in every if other != d.hole)]).min()
         if clear >= layout.margins.pin_any - FLAT and head.contains(shapely.Point(d.start[:2])):
             found.append(LaterHole(d.start[:2], d.diameter, d.of))
     return found
