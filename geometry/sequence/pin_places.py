@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import shapely
 from msgspec import Struct
 from shapely.geometry import LineString, Polygon, box
@@ -82,6 +84,7 @@ def later_holes(layout: Headstock) -> list[LaterHole]:
     every = [(d.hole, drilled(d)) for hole in once_plugged(layout) for d in hole.drillings if d.role != "locating"]
     walls = [area for slot in layout.slots if (area := slot_area(slot)) is not None]
     walls.append(outline_line(layout.outline))
+    too_near = math.nextafter(layout.margins.pin_any - FLAT, -math.inf)
     head, thick = outline_area(layout.outline), layout.blank.thickness
     found = []
     for hole in to_drill(layout):
@@ -92,7 +95,7 @@ def later_holes(layout: Headstock) -> list[LaterHole]:
         if thick - sum(max((e.depth for e in hole.drillings if not e.through and e.surface == surface), default=0.0)
                        for surface in ("face", "back")) < LEAST_HELD:
             continue
-        clear = shapely.distance(drilled(d), [*walls, *(area for other, area in every if other != d.hole)]).min()
-        if clear >= layout.margins.pin_any - FLAT and head.contains(shapely.Point(d.start[:2])):
+        others = [*walls, *(area for other, area in every if other != d.hole)]
+        if not shapely.dwithin(drilled(d), others, too_near).any() and head.contains(shapely.Point(d.start[:2])):
             found.append(LaterHole(d.start[:2], d.diameter, d.of))
     return found
