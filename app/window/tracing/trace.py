@@ -109,9 +109,10 @@ def _with_rim(edge: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, 
     if rim is None:
         return edge, False
     grey, rows, columns = mixed(colours, rim.own, rim.behind), *colours.shape[:2]
-    plain = max(shapely.get_parts(head.buffer(-SPIKE).buffer(SPIKE)), key=shapely.area, default=head)
-    for shape, far, inside, value in ((plain, rim.width - BAND, True, WITHIN), (head, rim.width + BAND, False, WITHOUT)):
-        border = place.inverse().many(shapely.get_coordinates(shape.buffer(far, join_style="mitre").exterior))
+    core = max(shapely.get_parts(head.buffer(-SPIKE)), key=shapely.area)
+    inner, outer = core.buffer(SPIKE + rim.width - BAND), head.buffer(rim.width + BAND, join_style="mitre")
+    for shape, inside, value in ((inner, True, WITHIN), (outer, False, WITHOUT)):
+        border = place.inverse().many(shapely.get_coordinates(shape.exterior))
         grey[covered(columns, rows, border) == inside] = value
     try:
         return edge_about(_cut(grey, place, nut, HALF), HALF, at), True
