@@ -10,7 +10,7 @@ from PIL import Image, ImageDraw, ImageFilter
 
 from app.formats import headstock
 from app.formats.picture_in import colours_of
-from app.window.tracing.trace import propose
+from app.window.tracing.trace import _with_rim, propose
 from geometry.layout import loop_path
 from geometry.layout.picture import Picture
 from geometry.tracing.colours import GREY, alike, parted
@@ -91,6 +91,15 @@ def test_where_the_level_is_set_the_face_alone_is_followed():
     best = propose(picture, HEAD.nut, at(0.0, 70.0), None, 0.6, None)
     made = propose(picture, HEAD.nut, at(0.0, 70.0), best.level, 0.6, None)
     assert not made.rim and made.path.area < best.path.area - 200
+
+
+def test_a_stray_line_of_the_edge_that_was_followed_is_no_part_of_the_head_within_its_binding():
+    picture = photo(AMBER, PAPER, rim=BLACK)
+    face = shapely.Polygon(OUTLINE.flatten(0.05)).buffer(-RIM)
+    stray = face.union(shapely.box(0.0, 60.0, face.bounds[2] + 8.0, 60.8))
+    edge = PlaneMap(picture.place).inverse().many(shapely.get_coordinates(stray.exterior))
+    found, rim = _with_rim(edge, colours_of(picture.jpeg), PlaneMap(picture.place), HEAD.nut, at(0.0, 70.0))
+    assert rim and PlaneMap(picture.place).many(found)[:, 0].max() == pytest.approx(OUTLINE.box[2], abs=0.4)
 
 
 def test_of_an_edge_too_small_or_out_of_the_picture_no_binding_is_told():
