@@ -149,8 +149,6 @@ def _scanned(opened: Image.Image) -> float:
     return across / 25.4
 
 
-
-
 def _levelled(deep: Image.Image) -> Image.Image:
     """A picture of 16 or 32 bits a point, its own darkest to lightest spread over 0..255; points that are no numbers are black."""
     values = np.asarray(deep, dtype=float)

@@ -3737,7 +3737,7 @@
     </message>
     <message>
         <source>In the blank already: everything keeps clear of it, nothing drills it. One that is plugged first is wood for all that comes after, as when old tuners give way to others: a step of the order fills it.</source>
-        <translation>Schon im Rohling: alles hält Abstand davon, nichts bohrt es. Eines, das zuerst verschlossen wird, ist für alles Weitere Holz, etwa wenn alte Mechaniken anderen weichen: Ein Schritt der Folge füllt es.</translation>
+        <translation>Schon im Rohling: Alles hält Abstand davon, nichts bohrt es. Eines, das zuerst verschlossen wird, ist für alles Weitere Holz, etwa wenn alte Mechaniken anderen weichen: Ein Schritt der Folge füllt es.</translation>
     </message>
     <message>
         <source>In the real piece</source>
@@ -8305,7 +8305,7 @@
     </message>
     <message>
         <source>The blank is {thickness} mm thick, which no head is: most are {least} to {most} mm.</source>
-        <translation>Der Rohling ist {thickness} mm dick, was keine Kopfplatte ist: Die meisten haben {least} bis {most} mm.</translation>
+        <translation>Der Rohling ist {thickness} mm dick; so dick ist keine Kopfplatte: Die meisten haben {least} bis {most} mm.</translation>
     </message>
     <message>
         <source>The blank turned over, so that the router reaches from the back what it cannot reach from the face. The template goes over with it on the same two pins.</source>
@@ -10456,6 +10456,10 @@
         <translation>Es gibt keine Mechanik namens {tuner}.</translation>
     </message>
     <message>
+        <source>There is no tuner yet: place one, or hold holes that are meant for tuners and choose their hardware.</source>
+        <translation>Es gibt noch keine Mechanik: eine setzen, oder Löcher halten, die für Mechaniken gedacht sind, und deren Mechanik wählen.</translation>
+    </message>
+    <message>
         <source>There is no version before this one: it is kept from the second saving on.</source>
         <translation>Es gibt keine Fassung vor dieser: aufbewahrt wird ab dem zweiten Speichern.</translation>
     </message>
@@ -10749,7 +10753,7 @@
     </message>
     <message>
         <source>To have what is still to be done checked against a hole as it came out: draw it so (Tuners stage) and tick its step again (Order stage).</source>
-        <translation>Damit alles, was noch zu tun ist, gegen ein Loch geprüft wird, wie es ausgefallen ist: so zeichnen (Bereich „Mechaniken“) und seinen Schritt noch einmal abhaken (Bereich „Folge“).</translation>
+        <translation>Damit alles, was noch zu tun ist, gegen ein Loch geprüft wird, wie es ausgefallen ist: es so zeichnen (Bereich Mechaniken) und seinen Schritt noch einmal abhaken (Bereich Folge).</translation>
     </message>
     <message>
         <source>To look at later: {titles}.</source>
@@ -15629,7 +15633,7 @@
     </message>
     <message>
         <source>{diameter} steel or dowel, as long as blank and template are thick together</source>
-        <translation>{diameter} Stahl oder Dübel, so lang wie Rohling und Schablone dick sind</translation>
+        <translation>{diameter} Stahl oder Dübel, so lang wie Rohling und Schablone zusammen dick sind</translation>
     </message>
     <message>
         <source>{diameter} through</source>
@@ -15974,6 +15978,10 @@
     <message>
         <source>{minutes} counted: {title}</source>
         <translation>{minutes} gezählt: {title}</translation>
+    </message>
+    <message>
+        <source>{move}, and the other side alike</source>
+        <translation>{move}, die andere Seite ebenso</translation>
     </message>
     <message>
         <source>{move}, out of its row</source>

@@ -12,6 +12,7 @@ from app.tools.options import Options
 from app.tools.pointer import Done, Gesture, Pointer, Shown, Takes
 from app.tools.snap import Snapper, tidy
 from app.tools.snap_along import AlongSnapper
+from geometry.checks.words import first
 from geometry.drawing import Drawing
 from geometry.edits.adding import add_hole, add_pin, add_tuner
 from geometry.edits.copying import ON_CENTRELINE, mirror_copies
@@ -170,7 +171,7 @@ def _refuse_upon_another(standing: tuple[_Standing, ...], made: Headstock, ids: 
     for one in standing:
         upon = [distance(one.at, point) < one.across / 2 and hole in (None, one.across) for point in new]
         if upon[0]:
-            raise GeometryError(say("{thing} sits here already: press elsewhere, or Esc and press {thing} to move it.", thing=one.id))
+            raise GeometryError(first(say("{thing} sits here already: press elsewhere, or Esc and press {thing} to move it.", thing=one.id)))
         if any(upon):
             raise GeometryError(say("The mirror image would sit on {thing}: press elsewhere, or switch Mirrored off.", thing=one.id))
 

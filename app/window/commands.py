@@ -261,7 +261,11 @@ class Commands(QObject):
             self._w.document.hold(tuple(id for id in _ids(self._w.document.layout) if id not in before))
 
     def _hold_all(self) -> None:
-        self._w.document.hold(tuple(t.id for t in self._w.document.layout.tuners))
+        tuners = tuple(tuner.id for tuner in self._w.document.layout.tuners)
+        if tuners:
+            self._w.document.hold(tuners)
+        else:
+            self._w.say(say("There is no tuner yet: place one, or hold holes that are meant for tuners and choose their hardware."))
 
     def _symmetric(self) -> None:
         self._apply(say("Make the outline symmetric"), lambda layout: edits.make_symmetric(layout, keep="treble"))

@@ -79,11 +79,13 @@ class Cures(QObject):
             window.say(say("The layout changed meanwhile: ask again."))
             return
         try:
-            after, _ = self._moved(snag)
+            after, ids = self._moved(snag)
         except GeometryError as error:
             window.say(str(error))
             return
         what = read(told(window.document.layout, snag.move), window.unit)
+        if len(ids) > len(_touched(window.document.layout, snag.move)):  # the switch may not be seen here
+            what = say("{move}, and the other side alike", move=what)
         window.document.apply(what, after)
         window.say(what)
 

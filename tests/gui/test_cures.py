@@ -65,6 +65,7 @@ def test_with_mirrored_on_the_twin_is_moved_too_whatever_the_stage(bench, qtbot,
     bench.window.side.cure_wanted.emit(snag)
     assert all(bench.layout.tuner(id).place != before.tuner(id).place for id in (move.of, twin))
     assert twin_feature(bench.layout, move.of) == twin
+    assert bench.window.foot.said.endswith(", and the other side alike") and bench.window.document.history.undo_name == bench.window.foot.said
     bench.window.document.undo()
     assert bench.layout == before, "one step"
 

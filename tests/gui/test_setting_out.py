@@ -105,6 +105,11 @@ def test_nothing_to_paste_and_nothing_held_are_said(bench):
     assert "Hold tuners" in bench.window.foot.said
     bench.window.commands.run("level")
     assert "at least 2" in bench.window.foot.said
+    bench.window.commands.run("hold all")
+    assert len(bench.window.document.held) == len(bench.layout.tuners)
+    bench.window.commands.run("remove")
+    bench.window.commands.run("hold all")
+    assert "no tuner yet" in bench.window.foot.said and not bench.window.document.held
 
 
 def offset(bench, text: str, copy: bool = False) -> None:

@@ -5,6 +5,7 @@ import pytest
 from app.tools import Options, Running
 from app.tools.place import place
 from app.tools.slot import draw_slot
+from geometry.checks import words
 from geometry.edits import along_edge, plan_point, twin_feature
 from geometry.edits.holes import set_there
 from geometry.errors import GeometryError
@@ -54,8 +55,8 @@ def test_a_tuner_is_not_set_on_another(pattern):
     hand = placing(first.layout, "tuner", pattern=pattern)
     assert hand.move(at[0] + 0.4, at[1] + 0.3).layout is first.layout
     shown = hand.press(at[0] + 0.4, at[1] + 0.3)
-    assert not hand.running.over and shown.readout == f"{id} sits here already: press elsewhere, or Esc and press {id} to move it."
-    assert f"{id} sits here already" in hand.type(f"{at[0]}; {at[1]}").readout
+    assert not hand.running.over and shown.readout == f"{words.first(id)} sits here already: press elsewhere, or Esc and press {id} to move it."
+    assert f"{words.first(id)} sits here already" in hand.type(f"{at[0]}; {at[1]}").readout
     assert hand.press(at[0], at[1] + 40.0).name.startswith("Add")
 
 
@@ -71,8 +72,8 @@ def test_a_pin_or_hole_is_not_set_on_one_like_it(what):
     first = placing(plain(), what, hole_diameter=6.0).press(0.2, 120.2)
     id = first.held[0]
     hand = placing(first.layout, what, hole_diameter=6.0)
-    assert hand.press(1.0, 121.0).readout == f"{id} sits here already: press elsewhere, or Esc and press {id} to move it."
-    assert not hand.running.over and f"{id} sits here already" in hand.type("0; 120").readout
+    assert hand.press(1.0, 121.0).readout == f"{words.first(id)} sits here already: press elsewhere, or Esc and press {id} to move it."
+    assert not hand.running.over and f"{words.first(id)} sits here already" in hand.type("0; 120").readout
     assert hand.press(0.0, 126.0).name.startswith("Add"), "beside it there is room"
     other = placing(first.layout, "hole", hole_diameter=12.0).press(0.2, 120.2)
     assert other.layout.holes[-1].at == (0.0, 120.0), "a hole over a pin, or a wider one over a hole, may be meant"
