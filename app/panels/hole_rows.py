@@ -6,7 +6,7 @@ from app.panels.forms.rows import FieldRow
 from geometry.edits import set_field
 from geometry.edits.holes import fitting_hardware, set_retainer, set_there, tuners_for_holes
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, SingleHole
+from geometry.layout import Headstock, SingleHole, drilled
 from geometry.saying import say
 
 
@@ -60,7 +60,7 @@ def becomes_of(layout: Headstock, pin: str) -> str:
     from geometry.solids.pins_along import in_bores
 
     try:
-        if (bore := in_bores(layout).get(pin)) is not None:
+        if pin not in drilled(layout) and (bore := in_bores(layout).get(pin)) is not None:
             return say("stands in the bore of {part}, and goes where that goes", part=bore.of)
         stays = pin in pins_to_plug(layout)
     except GeometryError:

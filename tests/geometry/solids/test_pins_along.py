@@ -56,6 +56,7 @@ def test_what_is_drilled_stays_where_it_is():
     head = replace(head, book=replace(head.book, times=(Time(piece="real", minutes=1.0, task=task),)))
     moved = move_features(head, ["treble face 1"], (1.0, 0.0))
     assert pins_along(head, moved) is moved
+    assert "goes where that goes" in becomes_of(head, "pin 1") and "a later hole" in becomes_of(head, "pin 0")
 
 
 def test_a_pin_as_wide_as_its_bore_stays_so():
