@@ -2457,7 +2457,7 @@
     </message>
     <message>
         <source>Drag a step to move it, or press Alt+Up and Alt+Down. Press its box, or Space, when it is done.</source>
-        <translation>Einen Schritt ziehen, oder Alt+Auf und Alt+Ab drücken. Sein Kästchen oder die Leertaste drücken, wenn er erledigt ist.</translation>
+        <translation>Einen Schritt ziehen, oder Alt+Auf und Alt+Ab drücken. Sein Kästchen anklicken oder die Leertaste drücken, wenn er erledigt ist.</translation>
     </message>
     <message>
         <source>Drag one of them to move all, arrow keys nudge them, Delete removes them.</source>
@@ -9141,7 +9141,7 @@
     </message>
     <message>
         <source>The mirror image would sit on {thing}: press elsewhere, or switch Mirrored off.</source>
-        <translation>Das Spiegelbild käme auf {thing} zu sitzen: woanders drücken oder Gespiegelt ausschalten.</translation>
+        <translation>Das Spiegelbild käme auf {thing} zu sitzen: woanders klicken oder „Gespiegelt“ ausschalten.</translation>
     </message>
     <message>
         <source>The name leads to no file.</source>
@@ -17290,7 +17290,7 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>
         <source>{thing} sits here already: press elsewhere, or Esc and press {thing} to move it.</source>
-        <translation>Hier sitzt schon {thing}: woanders drücken, oder Esc, und {thing} zum Verschieben drücken.</translation>
+        <translation>Hier sitzt schon {thing}: woanders klicken, oder Esc, und {thing} zum Verschieben ziehen.</translation>
     </message>
     <message>
         <source>{tilt} {end} raised</source>
