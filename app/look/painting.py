@@ -41,25 +41,34 @@ class Painting:
         """Paint through `move` (mm to pixels); labels are kept within `width` pixels, below the upper edge and apart from each other."""
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         paint_paths(painter, self._paths, move, theme)
-        font = lettered(painter.font(), LETTERS)
-        painter.setFont(font)
-        metrics = QFontMetricsF(font)
         painter.setPen(QPen(QColor(theme.dim)))
-        taken: list[QRectF] = []
+        for text, box, font in self._placed(move, width, painter.font()):
+            painter.setFont(font)
+            painter.drawText(box, int(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextDontClip), text)
+
+    def lowest(self, move: QTransform, width: float, font: QFont) -> float:
+        """Lower edge of the lowest label as `paint` puts them with that font, pixels; 0 without any."""
+        return max((box.bottom() for _, box, _ in self._placed(move, width, font)), default=0.0)
+
+    def _placed(self, move: QTransform, width: float, font: QFont) -> list[tuple[str, QRectF, QFont]]:
+        """The words of the labels, where they come to lie and in which letters."""
+        font = lettered(font, LETTERS)
+        metrics = QFontMetricsF(font)
+        placed: list[tuple[str, QRectF, QFont]] = []
         for label in self._labels:
             at = move.map(QPointF(*label.at))
             size = metrics.size(0, label.text)
             over = size.width() / max(width - 4, 1.0)
-            painter.setFont(font if over <= 1 else lettered(font, LETTERS / over))
-            size = size if over <= 1 else QFontMetricsF(painter.font()).size(0, label.text)
+            fits = font if over <= 1 else lettered(font, LETTERS / over)
+            size = size if over <= 1 else QFontMetricsF(fits).size(0, label.text)
             left = {"left": 0.0, "middle": size.width() / 2, "right": size.width()}[label.anchor]
             box = QRectF(at.x() - left, at.y() - size.height() / 2, size.width(), size.height())
             box.moveLeft(min(max(box.left(), 1.0), max(1.0, width - box.width() - 1)))
             box.moveTop(max(box.top(), 0.0))
-            while any(box.adjusted(-3, 0, 3, 0).intersects(other) for other in taken):
+            while any(box.adjusted(-3, 0, 3, 0).intersects(other) for _, other, _ in placed):
                 box.translate(0, size.height())
-            taken.append(box)
-            painter.drawText(box, int(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextDontClip), label.text)
+            placed.append((label.text, box, fits))
+        return placed
 
 
 def paint_picture(painter: QPainter, drawing: Drawing, size: tuple[float, float], box: QRectF, theme: Theme,

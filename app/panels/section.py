@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QTransform
 from PySide6.QtWidgets import QSizePolicy, QWidget
@@ -16,10 +18,12 @@ from geometry.saying import say
 
 TALLEST = 190
 """Height of a drawing at most, at 100 %, pixels: large letters want a large drawing."""
+NARROWEST = 100
+"""Pixels: no panel is as narrow, but layouts ask how high it would be."""
 
 
 class SectionView(QWidget):
-    """Paints a display list to fit its width, y up; `room_below` pixels at 100 % are kept for words under it."""
+    """Paints a display list to fit its width, y up; `room_below` pixels at 100 % are kept for words under it, or more where they go lower."""
 
     def __init__(self, parent: QWidget | None = None, room_below: int = 56) -> None:
         super().__init__(parent)
@@ -60,7 +64,9 @@ class SectionView(QWidget):
     def heightForWidth(self, width: int) -> int:
         if self._box.isEmpty():
             return 10
-        return max(self._least, min(px(250), round(self._box.height() * self._scale(width)) + px(self._room_below)))
+        width = max(width, NARROWEST)
+        words = math.ceil(self._painting.lowest(self._move(width), width, self.font()))
+        return max(self._least, round(self._box.height() * self._scale(width)) + px(self._room_below), words)
 
     def follow_sizes(self) -> None:
         """Room for the words at the size in use."""
@@ -74,15 +80,19 @@ class SectionView(QWidget):
     def _scale(self, width: int) -> float:
         return min((width - 12) / self._box.width(), px(TALLEST) / max(self._box.height(), 1e-6))
 
+    def _move(self, width: int) -> QTransform:
+        """From mm to pixels of a view so wide."""
+        scale = self._scale(width)
+        move = QTransform()
+        move.translate(width / 2, px(16))
+        move.scale(scale, -scale)
+        return move.translate(-self._box.center().x(), -self._box.bottom())
+
     def paintEvent(self, event) -> None:
         if self._box.isEmpty():
             return
         painter = QPainter(self)
-        scale = self._scale(self.width())
-        move = QTransform()
-        move.translate(self.width() / 2, px(16))
-        move.scale(scale, -scale)
-        move.translate(-self._box.center().x(), -self._box.bottom())
+        move = self._move(self.width())
         self._painting.paint(painter, move, theme(), self.width())
         for at, grade in self._signs:
             place, far = move.map(QPointF(*at)), px(12)

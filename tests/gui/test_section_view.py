@@ -49,15 +49,25 @@ def test_where_nothing_is_held_no_room_is_left_for_a_section(bench):
     until(lambda: inside._fields.y() == top, "the page stands elsewhere than at the start")
 
 
-def test_words_of_two_lines_above_a_section_are_not_cut(qtbot):
-    """A counterbore and its post bore are told in two lines, of which the first would stand half above the upper edge."""
-    words = Label("counterbore\npost bore", (30.0, 1.2), 2.0)
+def _inked(qtbot, words):
+    """A view 320 x 400 pixels with these words at a piece of wood, and the rows of pixels in which they are."""
     view = SectionView()
     qtbot.addWidget(view)
-    view.resize(320, 200)
+    view.resize(320, 400)
     view.show_drawing((*WOOD, words))
-    seen = view.grab().toImage()
+    high, seen = view.heightForWidth(320), view.grab().toImage()
     view.show_drawing(WOOD)
     bare = view.grab().toImage()
-    inked = [y for y in range(60) if any(seen.pixel(x, y) != bare.pixel(x, y) for x in range(320))]
-    assert inked and inked[0] > 0
+    return high, [y for y in range(400) if any(seen.pixel(x, y) != bare.pixel(x, y) for x in range(320))]
+
+
+def test_words_of_two_lines_above_a_section_are_not_cut(qtbot):
+    """A counterbore and its post bore are told in two lines, of which the first would stand half above the upper edge."""
+    _, rows = _inked(qtbot, Label("counterbore\npost bore", (30.0, 1.2), 2.0))
+    assert rows and rows[0] > 0
+
+
+def test_words_low_below_a_section_are_not_cut(qtbot):
+    """Lengths that would touch stand a row lower, and a short section is drawn large: without its lower end a comma is a point."""
+    high, rows = _inked(qtbot, Label("1,5", (30.0, -28.0), 2.0))
+    assert rows and rows[-1] < high
