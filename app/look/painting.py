@@ -36,6 +36,9 @@ class Painting:
         for path, _ in self._paths:
             whole.addPath(path)
         self.box = whole.boundingRect()
+        self._asked: tuple[QTransform, float, QFont] | None = None
+        self._known: list[tuple[str, QRectF, QFont]] = []
+        """what was placed last, as it was asked for"""
 
     def paint(self, painter: QPainter, move: QTransform, theme: Theme, width: float) -> None:
         """Paint through `move` (mm to pixels); labels are kept within `width` pixels, below the upper edge and apart from each other."""
@@ -51,8 +54,10 @@ class Painting:
         return max((box.bottom() for _, box, _ in self._placed(move, width, font)), default=0.0)
 
     def _placed(self, move: QTransform, width: float, font: QFont) -> list[tuple[str, QRectF, QFont]]:
-        """The words of the labels, where they come to lie and in which letters."""
+        """The words of the labels, where they come to lie and in which letters. Remembered: who lays a view asks before it is painted."""
         font = lettered(font, LETTERS)
+        if self._asked == (move, width, font):
+            return self._known
         metrics = QFontMetricsF(font)
         placed: list[tuple[str, QRectF, QFont]] = []
         for label in self._labels:
@@ -68,6 +73,7 @@ class Painting:
             while any(box.adjusted(-3, 0, 3, 0).intersects(other) for _, other, _ in placed):
                 box.translate(0, size.height())
             placed.append((label.text, box, fits))
+        self._asked, self._known = (QTransform(move), width, font), placed
         return placed
 
 
