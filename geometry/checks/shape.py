@@ -66,9 +66,10 @@ def _blank(outline: Wall, blank: Blank, margins: Margins) -> tuple[Snag, ...]:
 
 def _thick(thickness: float) -> tuple[Snag, ...]:
     """A thickness that was typed in another unit, or without its point: of all that comes of it this is the cause."""
-    if not short(THICKEST, thickness):
+    room = THICKEST - thickness
+    if not short(room, 0.0):
         return ()
-    return (Snag("blank-too-thick", SPOILS, (BLANK,), (0.0, 0.0, 0.0), thickness, THICKEST,
+    return (Snag("blank-too-thick", SPOILS, (BLANK,), (0.0, 0.0, 0.0), room, 0.0,
                  say("The blank is {thickness} mm thick, which no head is: most are {least} to {most} mm.",
                      thickness=mm(thickness), least=size(12.0), most=size(20.0)),
                  say("Type its thickness again, with its unit behind it.")),)

@@ -11,7 +11,7 @@ from msgspec.structs import replace
 from geometry import vectors as v
 from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
-from geometry.checks.snags import BACK, BLANK, FACE, TEMPLATE
+from geometry.checks.snags import BACK, FACE, TEMPLATE
 from geometry.cures.plates import may_share_a_plate
 from geometry.edits.parts import FEATURE_GROUPS
 from geometry.layout import (
@@ -107,7 +107,7 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
             found += _shifts(part, id, push)
             if isinstance(part, SingleHole) and part.depth is not None:
                 found.append(Track(_to(("holes", id, "depth"), part.depth, -1), 1.0, FARTHEST_CHANGE))
-    if (snag.kind in _BLANK_KINDS or BLANK in snag.between) and OUTLINE not in done.cut:
+    if snag.kind in _BLANK_KINDS and OUTLINE not in done.cut:
         found += [Track(_to(("blank", side), getattr(layout.blank, side), 1),
                         _EAR_FOR_A_PIN if snag.kind == "pin-to-blank" and side in OTHER else _BLANK, 4 * FARTHEST_CHANGE)
                   for side in ("bass", "treble", "tip", "behind")]

@@ -36,7 +36,11 @@ MOST = 5000.0
 DEEPEST = 7
 """Halvings after which a piece is taken as it is, or left out where the line turns too tightly."""
 PLACES = tuple(k / 8 for k in range(1, 8))
-"""Where on a piece it is held against the true offset."""
+"""Where on a piece its handles are fitted to the true offset."""
+HELD = tuple(k / 24 for k in (*range(3, 24, 3), *(k for k in range(1, 24) if k % 3)))
+"""Where on a piece it is held against the true offset, the eighths first: they tell most."""
+BETWEEN = 0.98
+"""Share of CLOSE within which it lies there, so that it stays within CLOSE between them"""
 ROUNDS = 3
 """Times that the places are measured anew: each has moved along the line with the handles."""
 ALIKE = 1e-9
@@ -184,7 +188,7 @@ def _moved(edge: Segment, by: float, depth: int) -> list[tuple[Vec2, Segment | N
     if min(speeds) > 0:
         made = Cubic(start, v.along(start, edge.tangent(0.0), v.distance(edge.p0, edge.c0) * speeds[0]),
                      v.along(end, edge.tangent(1.0), -v.distance(edge.c1, edge.p1) * speeds[2]), end)
-        if depth == 0 or _strays(edge, made, by) <= CLOSE or _strays(edge, made := _fitted(edge, made, by), by) <= CLOSE:
+        if depth == 0 or _is_close(edge, made, by) or _is_close(edge, made := _fitted(edge, made, by), by):
             return [(edge.start, made)]
     return [piece for half in edge.split(0.5) for piece in _moved(half, by, depth - 1)]
 
@@ -215,9 +219,8 @@ def _fitted(edge: Cubic, made: Cubic, by: float) -> Cubic:
     return made
 
 
-def _strays(edge: Cubic, made: Cubic, by: float) -> float:
-    places = [made.point(t) for t in PLACES]
-    return max(abs(v.distance(edge.point(edge.nearest(place)), place) - abs(by)) for place in places)
+def _is_close(edge: Cubic, made: Cubic, by: float) -> bool:
+    return all(abs(v.distance(edge.point(edge.nearest(place)), place) - abs(by)) <= BETWEEN * CLOSE for place in map(made.point, HELD))
 
 
 def turn_at(a: Segment, b: Segment) -> float:

@@ -21,9 +21,9 @@ SAME = 0.01
 def pins_along(before: Headstock, after: Headstock) -> Headstock:
     """`after`, an edit of `before`, with the pins that stood in bores moved on to where those are now; itself where there is none.
 
-    One as wide as its bore stays as wide as that. Left where it is: a pin that was moved or made otherwise by the edit, one that is drilled
-    in the real piece, one that stands in a bore still (that a mirror image has called otherwise), and one whose bore is none any more.
-    So are all where either outline has no edges: nobody knows where its bores are.
+    One as wide as its bore stays as wide as that, and none is wider than its bore is then. Left where it is: a pin that was moved or made
+    otherwise by the edit, one that is drilled in the real piece, one that stands in a bore still (that a mirror image has called otherwise),
+    and one whose bore is none any more. So are all where either outline has no edges: nobody knows where its bores are.
     """
     try:
         return _along(before, after)
@@ -41,7 +41,7 @@ def _along(before: Headstock, after: Headstock) -> Headstock:
         then = stood.get(pin.id)
         now = None if then is None or pin != was[pin.id] else _now(after, then)
         if now is not None and (now.start[:2], now.diameter) != (then.start[:2], then.diameter):
-            wide = now.diameter if abs(pin.diameter - then.diameter) <= SAME else pin.diameter
+            wide = now.diameter if pin.diameter > min(then.diameter, now.diameter) - SAME else pin.diameter
             moved[pin.id] = replace(pin, at=now.start[:2], diameter=wide)
     if not moved:
         return after

@@ -66,7 +66,7 @@ _OUTLINES = (
          head(tuners=(side("a", 90.0),), patterns=(SIDE,))),
     Case("blank-too-small", head(blank=_blank(treble=41.0)), 1.0, TIGHT, head(blank=_blank(treble=42.0))),
     Case("blank-too-small", head(blank=_blank(tip=178.0)), -2.0, SPOILS, head(blank=_blank(tip=182.0))),
-    Case("blank-too-thick", head(blank=_blank(thickness=406.4)), 406.4, SPOILS, head(blank=_blank(thickness=60.0))),
+    Case("blank-too-thick", head(blank=_blank(thickness=406.4)), -346.4, SPOILS, head(blank=_blank(thickness=60.0))),
     Case("blank-too-small", head(outline=loop((-40.0, -25.0), (40.0, -25.0), (40.0, 180.0), (-40.0, 180.0))), -5.0,
          SPOILS, head(outline=loop((-40.0, -20.0), (40.0, -20.0), (40.0, 180.0), (-40.0, 180.0)))),
 )

@@ -53,6 +53,14 @@ def test_outlines_agree_with_the_polygon_offset(file, by):
     assert len(made.segments) < 90
 
 
+@pytest.mark.parametrize(("name", "by"), [("six-in-line", 5.0), ("twelve-all-face", -2.0)])
+def test_no_curve_strays_farther_than_it_says(name, by):
+    path = loop_path(headstock.read(next(file for file in SAMPLES if file.name.startswith(name + "."))).outline)
+    curves = [one for one in offset_line(path, by) if isinstance(one, Cubic)]
+    off = [abs(path.nearest(curve.point(k / 48)).distance - abs(by)) for curve in curves for k in range(1, 48)]
+    assert CLOSE / 3 < max(off) <= CLOSE
+
+
 def test_a_corner_of_two_curves_that_closes_is_cut_where_they_cross():
     lens = Path((Cubic((0.0, 0.0), (8.0, -9.0), (22.0, -9.0), (30.0, 0.0)),
                  Cubic((30.0, 0.0), (22.0, 9.0), (8.0, 9.0), (0.0, 0.0))), closed=True)

@@ -11,7 +11,7 @@ from geometry.cures import carried_out
 from geometry.edits import mirror_layout, move_features, plan_point, set_field, set_pattern
 from geometry.layout import Pin, Task, Time
 from geometry.solids.pins_along import in_bores, pins_along
-from tests.geometry.edits.heads import LOPSIDED, plain
+from tests.geometry.edits.heads import FACE, LOPSIDED, plain
 
 
 def pinned(wide=None):
@@ -65,6 +65,14 @@ def test_a_pin_as_wide_as_its_bore_stays_so():
         after = pins_along(head, set_pattern(head, "treble face 1", LOPSIDED))
         bore = in_bores(after)["pin 0"]
         assert after.pins[0].diameter == (bore.diameter if then == "its bore" else then)
+
+
+def test_a_pin_is_no_wider_than_a_bore_that_became_narrower():
+    head = pinned()
+    head = set_pattern(head, "treble face 1", LOPSIDED)
+    head = replace(head, pins=(replace(head.pins[0], diameter=8.0), head.pins[1]))
+    after = pins_along(head, set_pattern(head, "treble face 1", FACE))
+    assert (head.pins[0].diameter, after.pins[0].diameter, in_bores(after)["pin 0"].diameter) == (8.0, 6.5, 6.5)
 
 
 def test_a_bore_that_is_gone_leaves_its_pin():
