@@ -92,7 +92,7 @@ class SingleHole(Part, kw_only=True):
     """A hole that belongs to no tuner (mm). Without a depth it goes through. It may hold the screw of a string retainer.
 
     One that is `there` is in the blank already, open or plugged: everything keeps clear of it, and nothing drills it. One that is `plugged`
-    besides is filled with wood by the first step of the order, and is wood for all that comes after: it may be drilled anew.
+    besides is filled with wood before anything is marked or drilled, and is wood for all that comes after: it may be drilled anew.
     """
 
     id: Id

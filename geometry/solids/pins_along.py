@@ -45,7 +45,7 @@ def _along(before: Headstock, after: Headstock) -> Headstock:
             moved[pin.id] = replace(pin, at=now.start[:2], diameter=wide)
     if not moved:
         return after
-    kept = {*drilled(after), *(id for id, bore in in_bores(after).items() if id in stood and bore.hole != stood[id].hole)}
+    kept = {*drilled(after), *(id for id, bore in in_bores(after).items() if id in stood and bore.of != stood[id].of)}
     if moved.keys() <= kept:
         return after
     return replace(after, pins=tuple(pin if pin.id in kept else moved.get(pin.id, pin) for pin in after.pins))
@@ -73,12 +73,13 @@ def in_bores(layout: Headstock) -> dict[str, Drilling]:
 
 
 def _now(layout: Headstock, then: Drilling) -> Drilling | None:
-    """The same bore in another layout, None where it has none there."""
+    """The same bore in another layout, None where it has none there: of other hardware, that which does the same, wherever it lists it."""
     tuner = next((one for one in layout.tuners if one.id == then.of), None)
     single = next((one for one in layout.holes if one.id == then.of), None)
     found = (tuner_holes(frame(layout, tuner), layout.pattern(tuner.pattern).bores, layout.blank) if tuner is not None else
              (single_hole(single, layout.blank),) if single is not None else ())
-    return next((bore for hole in found if hole.id == then.hole and (bore := _bore(hole)) is not None), None)
+    bores = [bore for hole in found if (bore := _bore(hole)) is not None and (bore.role == then.role or bore.hole == then.hole)]
+    return min(bores, key=lambda bore: (bore.role != then.role, bore.hole != then.hole), default=None)
 
 
 def _bore(hole: Hole) -> Drilling | None:

@@ -67,6 +67,16 @@ def test_a_pin_as_wide_as_its_bore_stays_so():
         assert after.pins[0].diameter == (bore.diameter if then == "its bore" else then)
 
 
+def test_a_pin_goes_with_the_post_bore_of_hardware_that_lists_its_screws_first():
+    head = pinned()
+    lopsided = head.pattern(LOPSIDED)
+    post, screw = lopsided.bores
+    turned = replace(lopsided, id="screws first", bores=(replace(screw, depth=None), post))
+    head = replace(head, patterns=(*head.patterns, turned))
+    after = pins_along(head, set_pattern(head, "treble face 1", "screws first"))
+    assert (in_bores(after)["pin 0"].role, after.pins[0].diameter) == ("post", post.diameter)
+
+
 def test_a_pin_is_no_wider_than_a_bore_that_became_narrower():
     head = pinned()
     head = set_pattern(head, "treble face 1", LOPSIDED)
