@@ -86,8 +86,9 @@ def glue_line(blank: Blank, ear: Ear) -> tuple[Spot, ...]:
 
 
 def plugs(holes: Iterable[SingleHole]) -> list[tuple[str, Spot]]:
-    """Ids and middles of the old holes that are plugged."""
-    return [(hole.id, spot) for hole in holes if hole.plugged and (spot := _spot(hole.surface, hole.at)) is not None]
+    """Ids and middles of the old holes that are plugged: of those that go through on the face, wherever they were drilled from."""
+    return [(hole.id, spot) for hole in holes if hole.plugged
+            and (spot := _spot("face" if hole.depth is None else hole.surface, hole.at)) is not None]
 
 
 def by_place(spots: Iterable[Spot]) -> Places:

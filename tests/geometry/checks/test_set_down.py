@@ -150,6 +150,7 @@ def test_an_old_hole_that_is_to_be_plugged_later_opens_the_step_again():
     again = replace(more, book=tick_off(more.book, task_of(op), 9, made_by(more, op)))
     assert told(again) == [] and "plug" in done_steps(again) and headstock.decode(headstock.encode(again)) == again
     assert told(replace(job, holes=())) == []
+    assert told(replace(job, holes=(replace(old, surface="back"),))) == [], "a plug that goes through is one from either side"
     moved = replace(job, holes=(replace(old, at=(5.0, 40.0)),))
     assert [one.between for one in told(moved)] == [("old",)]
 
