@@ -142,18 +142,20 @@ class Cubic(Struct, frozen=True):
         if not min(p, q, r, s) - TOUCH <= value <= max(p, q, r, s) + TOUCH:  # a curve lies between its points
             return []
 
-        def off(t: float) -> float:
-            u = 1 - t
-            return u * u * u * p + 3 * u * u * t * q + 3 * u * t * t * r + t * t * t * s - value
-
+        a, b, c, d = s - 3 * r + 3 * q - p, 3 * (r - 2 * q + p), 3 * (q - p), p - value
         marks = [0.0, *sorted(self.extremes(axis)), 1.0]
         found = [t for t, y in ((0.0, p), (1.0, s)) if abs(y - value) <= TOUCH]
-        for (lo, at_lo), (hi, at_hi) in pairwise([(mark, off(mark)) for mark in marks]):
+        for (lo, at_lo), (hi, at_hi) in pairwise([(t, ((a * t + b) * t + c) * t + d) for t in marks]):
             if at_lo * at_hi < 0 and min(abs(at_lo), abs(at_hi)) > TOUCH:
-                for _ in range(60):
-                    t = (lo + hi) / 2
-                    lo, hi = (t, hi) if off(t) * at_lo > 0 else (lo, t)
-                found.append((lo + hi) / 2)
+                t = (lo + hi) / 2
+                for _ in range(60):  # the tangent's way, halves where that leads out
+                    miss, slope = ((a * t + b) * t + c) * t + d, (3 * a * t + 2 * b) * t + c
+                    lo, hi = (t, hi) if miss * at_lo > 0 else (lo, t)
+                    last, t = t, t - miss / slope if slope else lo
+                    t = t if lo < t < hi else (lo + hi) / 2
+                    if abs(t - last) < 1e-15:
+                        break
+                found.append(t)
         return sorted(found) if max(abs(y - value) for y in (p, q, r, s)) > TOUCH else []
 
     def box(self) -> Box:
