@@ -136,7 +136,7 @@ def is_rectangle(path: Path) -> bool:
     points, (x0, y0, x1, y1) = path.flatten(off), path.box
     for axis, edge, long in ((0, x0, high), (0, x1, high), (1, y0, wide), (1, y1, wide)):
         along = points[np.abs(points[:, axis] - edge) <= off, 1 - axis]
-        if np.ptp(along) < SIDE * long:
+        if not len(along) or np.ptp(along) < SIDE * long:  # a speck has no point at its own edges
             return False
     return bool(shapely.convex_hull(LineString(points)).area <= (1 + 1e-3) * abs(path.area))
 

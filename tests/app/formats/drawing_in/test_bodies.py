@@ -7,9 +7,11 @@ import ezdxf
 import pytest
 from ezdxf.math import Matrix44
 
+from app.formats.drawing_in.likeliest import is_rectangle
 from app.formats.drawing_in.units import refuse_doubtful_unit
 from app.formats.drawing_in.whole_neck import with_outline
 from app.formats.errors import FormatError
+from geometry.curves import Line, Path
 from geometry.joining.placing import place
 from geometry.terms import POCKET
 from tests.app.formats.drawing_in.reading import read
@@ -137,3 +139,8 @@ def test_a_nut_drawn_on_the_head_is_a_pocket_in_it_and_no_notch(fretboard):
     nut = [(-21.0, 0.0), (21.0, 0.0), (21.0, 5.0), (-21.0, 5.0)]
     head = held(read(drawn(*fretboard, nut, lines=[HEAD])))
     assert next(loop.path.area for loop in head.loops if loop.role == POCKET) == pytest.approx(210, abs=0.1)
+
+
+def test_a_stroke_too_small_for_its_own_edges_is_no_board():
+    dot = Path((Line((3.58938064952e-15, 4.6208222544e-15), (5.294974474799999e-16, 5.9362377782500004e-15)),), closed=True)
+    assert not is_rectangle(dot)
