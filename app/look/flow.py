@@ -77,15 +77,15 @@ class Flow(QLayout):
 
     def sizeHint(self) -> QSize:
         """All in one row."""
-        shown = [item for item in self._living() if not item.isEmpty() or item.spacerItem() is not None]
+        shown = self._shown()
         width = sum(item.sizeHint().width() for item in shown) + max(0, len(shown) - 1) * self.spacing()
         return self._around(QSize(width, max((item.sizeHint().height() for item in shown), default=0)))
 
     def minimumSize(self) -> QSize:
         """The widest widget alone in a row."""
         least = QSize()
-        for item in self._living():
-            if item.spacerItem() is None and not item.isEmpty():
+        for item in self._shown():
+            if item.spacerItem() is None:
                 least = least.expandedTo(item.minimumSize())
         return self._around(least)
 
@@ -109,6 +109,14 @@ class Flow(QLayout):
         """The items; while a window is destroyed Qt still asks for sizes when the items are gone for Python already."""
         return [item for item in self._items if isValid(item)]
 
+    def _shown(self) -> list[QLayoutItem]:
+        """What takes room: widgets that are seen, and gaps, but for a fixed one that nothing stands before."""
+        shown: list[QLayoutItem] = []
+        for item in self._living():
+            if not item.isEmpty() if item.spacerItem() is None else shown or item.expandingDirections():
+                shown.append(item)
+        return shown
+
     def _around(self, size: QSize) -> QSize:
         m = self.contentsMargins()
         return size + QSize(m.left() + m.right(), m.top() + m.bottom())
@@ -129,12 +137,8 @@ class Flow(QLayout):
     def _rows(self, room: int) -> list[list[tuple[QLayoutItem, QSize]]]:
         rows: list[list[tuple[QLayoutItem, QSize]]] = []
         at, over = room + 1, self._over() - room if self._giving else 0
-        for item in self._living():
+        for item in self._shown():
             gap = item.spacerItem()
-            if gap is None and item.isEmpty():
-                continue
-            if gap is not None and not rows and not gap.expandingDirections():
-                continue
             size = item.sizeHint()
             if over > 0 and isinstance(item, _Held) and item.gives_way and size.width() - over >= item.minimumSize().width():
                 size = QSize(size.width() - over, size.height())
@@ -152,7 +156,7 @@ class Flow(QLayout):
 
     def _over(self) -> int:
         """Width of all in one row, without a gap that ends it."""
-        ends = sum(self.spacing() for item in self._living()[-1:] if item.spacerItem() is not None)
+        ends = sum(self.spacing() for item in self._shown()[-1:] if item.spacerItem() is not None)
         return self.sizeHint().width() - self._around(QSize(0, 0)).width() - ends
 
     def _place(self, row: list[tuple[QLayoutItem, QSize]], x: int, y: int, room: int, height: int) -> None:

@@ -2,7 +2,7 @@
 
 import gc
 
-from PySide6.QtWidgets import QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from app.look.flow import Flow
 from app.look.walk import stops
@@ -60,3 +60,23 @@ def test_a_gap_parts_what_stands_before_it_from_what_follows(qtbot) -> None:
     first.hide()
     row.activate()
     assert second.x() == 18, "before it stands nothing: what follows begins where every row does"
+
+
+def test_a_gap_that_nothing_stands_before_shortens_no_name(qtbot) -> None:
+    page = QWidget()
+    qtbot.addWidget(page)
+    row = Flow(page)
+    hidden, name, last = QPushButton("First", page), QLabel("a rather long name", page), QPushButton("Last", page)
+    name.setMinimumWidth(20)
+    row.addWidget(hidden)
+    row.add_gap(10)
+    row.addWidget(name, gives_way=True)
+    row.addWidget(last)
+    hidden.hide()
+    whole = name.sizeHint().width() + row.spacing() + last.sizeHint().width()
+    assert row.sizeHint().width() == whole
+    page.show()
+    for lacking in (0, 5):
+        page.resize(whole - lacking, 40)
+        row.activate()
+        assert name.width() == name.sizeHint().width() - lacking and last.y() < name.height()
