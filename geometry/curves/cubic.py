@@ -150,6 +150,8 @@ class Cubic(Struct, frozen=True):
                 t = (lo + hi) / 2
                 for _ in range(60):  # the tangent's way, halves where that leads out
                     miss, slope = ((a * t + b) * t + c) * t + d, (3 * a * t + 2 * b) * t + c
+                    if miss == 0:
+                        break
                     lo, hi = (t, hi) if miss * at_lo > 0 else (lo, t)
                     last, t = t, t - miss / slope if slope else lo
                     t = t if lo < t < hi else (lo + hi) / 2

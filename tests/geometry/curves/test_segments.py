@@ -98,6 +98,10 @@ def test_levels_are_found(segment, axis, t):
     assert any(v.distance(segment.point(found), segment.point(t)) < 0.02 for found in segment.level(axis, value))
 
 
+def test_a_level_that_is_met_is_not_left_again():
+    assert Cubic((12.0, 0.0), (12.0, 1.0), (12.0, 2.0), (1.0, 3.0)).level(0, 10.625) == [0.5]
+
+
 @every
 def test_curvature_is_the_turn_of_the_tangent(segment):
     t, h = 0.45, 1e-5
