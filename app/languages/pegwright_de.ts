@@ -4828,20 +4828,20 @@
         <translation>Den Passstift versetzen oder die Passstifte neu vorschlagen lassen.</translation>
     </message>
     <message>
-        <source>Move the row {what} by {by} to the bass side</source>
-        <translation>Die Reihe {what} um {by} zur Bassseite versetzen</translation>
+        <source>Move the row “{what}” by {by} to the bass side</source>
+        <translation>Die Reihe „{what}“ um {by} zur Bassseite versetzen</translation>
     </message>
     <message>
-        <source>Move the row {what} by {by} to the nut</source>
-        <translation>Die Reihe {what} um {by} zum Sattel versetzen</translation>
+        <source>Move the row “{what}” by {by} to the nut</source>
+        <translation>Die Reihe „{what}“ um {by} zum Sattel versetzen</translation>
     </message>
     <message>
-        <source>Move the row {what} by {by} to the tip</source>
-        <translation>Die Reihe {what} um {by} zur Spitze versetzen</translation>
+        <source>Move the row “{what}” by {by} to the tip</source>
+        <translation>Die Reihe „{what}“ um {by} zur Spitze versetzen</translation>
     </message>
     <message>
-        <source>Move the row {what} by {by} to the treble side</source>
-        <translation>Die Reihe {what} um {by} zur Diskantseite versetzen</translation>
+        <source>Move the row “{what}” by {by} to the treble side</source>
+        <translation>Die Reihe „{what}“ um {by} zur Diskantseite versetzen</translation>
     </message>
     <message>
         <source>Move the tip end of {slot}</source>
@@ -6972,12 +6972,12 @@
         <translation>Den Niederhalter höher setzen.</translation>
     </message>
     <message>
-        <source>Set the row {what} by {by} farther in from the edge</source>
-        <translation>Die Reihe {what} um {by} weiter von der Kante weg setzen</translation>
+        <source>Set the row “{what}” by {by} farther in from the edge</source>
+        <translation>Die Reihe „{what}“ um {by} weiter von der Kante weg setzen</translation>
     </message>
     <message>
-        <source>Set the row {what} by {by} nearer to the edge</source>
-        <translation>Die Reihe {what} um {by} näher an die Kante setzen</translation>
+        <source>Set the row “{what}” by {by} nearer to the edge</source>
+        <translation>Die Reihe „{what}“ um {by} näher an die Kante setzen</translation>
     </message>
     <message>
         <source>Set the screw between two strings, or beside all of them.</source>

@@ -87,12 +87,12 @@ def _change(layout: Headstock, move: Change) -> str:
 def _whole_row(field: str | int, more: bool, words: dict) -> str:
     """All of a row: along its edge, across to that, or as a straight one lies (0 across the head, 1 along it)."""
     if field == "inset":
-        return (say("Set the row {what} by {by} farther in from the edge", **words) if more else
-                say("Set the row {what} by {by} nearer to the edge", **words))
+        return (say("Set the row “{what}” by {by} farther in from the edge", **words) if more else
+                say("Set the row “{what}” by {by} nearer to the edge", **words))
     if field == 0:
-        return (say("Move the row {what} by {by} to the treble side", **words) if more else
-                say("Move the row {what} by {by} to the bass side", **words))
-    return say("Move the row {what} by {by} to the tip", **words) if more else say("Move the row {what} by {by} to the nut", **words)
+        return (say("Move the row “{what}” by {by} to the treble side", **words) if more else
+                say("Move the row “{what}” by {by} to the bass side", **words))
+    return say("Move the row “{what}” by {by} to the tip", **words) if more else say("Move the row “{what}” by {by} to the nut", **words)
 
 
 def _row(layout: Headstock, id: str, said: str) -> str:

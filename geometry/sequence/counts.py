@@ -8,7 +8,7 @@ from msgspec import Struct
 
 from geometry.sequence.changes import count_changes, runs
 from geometry.sequence.glue_ops import waits
-from geometry.sequence.operation import Operation
+from geometry.sequence.operation import Operation, trips
 from geometry.sequence.rates import Changes, Hours, Rates, hours
 
 
@@ -39,8 +39,8 @@ def counts(steps: Sequence[str], ops: Sequence[Operation], rates: Rates | None =
     """Counts of an order. KeyError for a step that no operation has."""
     by_id = {op.id: op for op in ops}
     done = [by_id[id] for id in steps]
-    trips = [op for op in done if op.drillings and op.kind != "final diameter"]
-    drilled = {d.id: d for op in trips for d in op.drillings}
+    drilling = trips(done)
+    drilled = {d.id: d for op in drilling for d in op.drillings}
     holes = {d.hole for d in drilled.values() if d.role != "locating"}
     pins = {d.hole for d in drilled.values()} - holes
     rates = rates or Rates()
@@ -48,7 +48,7 @@ def counts(steps: Sequence[str], ops: Sequence[Operation], rates: Rates | None =
     made = [run for run in runs(done) if run[0].setup.machine != "bench"]
     changes = count_changes(op.setup for op in done)
     return Counts(
-        len(done), len(holes), len(pins), len(trips),
+        len(done), len(holes), len(pins), len(drilling),
         sum(d.role == "counterbore" for d in drilled.values()),
         sum(len(op.waste_holes.centres) for op in done if op.waste_holes), len(made),
         len({op.setup.table for op in done if op.setup.table is not None and op.setup.table.fence is not None}),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import Literal, get_args
 
 from msgspec import Struct
@@ -128,6 +129,11 @@ class Operation(Struct, frozen=True):
     def cannot(self) -> str:
         """Which step it is and why it cannot be done; empty when it can."""
         return self.blocked and f"{self.title}: {self.blocked}"
+
+
+def trips(ops: Iterable[Operation]) -> list[Operation]:
+    """Those that are one trip of a drill each: a pin hole that is a bore as well is drilled once, and a later reaming is none."""
+    return [op for op in ops if op.drillings and op.kind != "final diameter"]
 
 
 def _mm(length: float, unit: LengthUnit) -> str:

@@ -14,7 +14,7 @@ from geometry.saying import say
 from geometry.sequence.derive import operations
 from geometry.sequence.drill_ops import SAME_AXIS
 from geometry.sequence.glue_ops import PLUG, VENEERS
-from geometry.sequence.operation import Cut, Operation, WasteHoles
+from geometry.sequence.operation import Cut, Operation, WasteHoles, trips
 from geometry.sequence.order import Order
 from geometry.sequence.shadows import drilled, outline_area
 from geometry.sequence.shape_ops import holds, pins_to_plug
@@ -58,6 +58,8 @@ class WoodState(Struct, frozen=True):
     """made so far"""
     to_drill: tuple[Drilling, ...]
     """still to be made"""
+    trips: tuple[int, int]
+    """of a drill, made and in all: one for a pin hole that is a bore as well"""
     slots: tuple[SlotState, ...]
     ears: tuple[str, ...]
     """glued on"""
@@ -84,8 +86,7 @@ class WoodState(Struct, frozen=True):
         shape = {"square": "", "sawn": say("The outline is sawn."), "routed": say("The outline is finished, seats stand.")}
         papers = listed([term(paper) for paper in self.papers]) if self.papers else ""
         marks = say("Marks on {papers}.", papers=papers) if papers else say("No marks.")
-        made = sum(not d.there for d in self.drillings)
-        total = made + len(self.to_drill)
+        made, total = self.trips
         drilled = say("{made} of {all} drillings made.", made=made, all=total) if total else ""
         slots = [f"{slot.slot}: {_slot(slot, unit)}." for slot in self.slots if slot.touched and not slot.there]
         pins = say("The template finds its place on {pins}.", pins=listed(self.pins)) if self.pins else ""
@@ -119,7 +120,7 @@ def state_of(layout: Headstock, done: Sequence[Operation], ops: Sequence[Operati
     slots = tuple(_slot_state(layout, slot, done) for slot in layout.slots)
     clean = "clean up" in kinds
     return WoodState(
-        tuple(op.id for op in done), made, tuple(d for d in _drillings(ops) if d.id not in known), slots,
+        tuple(op.id for op in done), made, tuple(d for d in _drillings(ops) if d.id not in known), (len(trips(done)), len(trips(ops))), slots,
         tuple(op.features[0] for op in done if op.kind == "glue ear"),
         tuple(surface for surface, kind in zip(("face", "back"), VENEERS, strict=True) if kind in kinds),
         _papers(layout, "mark" in kinds, outline == "square", clean),
@@ -128,7 +129,7 @@ def state_of(layout: Headstock, done: Sequence[Operation], ops: Sequence[Operati
 
 
 def _drillings(ops: Iterable[Operation]) -> tuple[Drilling, ...]:
-    found = {d.id: d for op in ops if op.kind != "final diameter" for d in op.drillings}
+    found = {d.id: d for op in trips(ops) for d in op.drillings}
     return tuple(found.values())
 
 

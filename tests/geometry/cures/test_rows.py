@@ -42,7 +42,7 @@ def test_tuners_of_different_rows_have_none_to_space():
                  rows=(*layout.rows, Row(id="other", spacing=30.0, run=EdgeRun(side="treble", first=99.2))), slots=(slot(),))
     before = check(apart)
     cured = settle(apart, before, next(snag for snag in before.snags if snag.kind == "seats-overlap"))
-    assert cured.move == Change(("rows", "row", "run", "first"), 75.0, pytest.approx(74.7)) and cured.cure == "Move the row row by 0.3 mm to the nut."
+    assert cured.move == Change(("rows", "row", "run", "first"), 75.0, pytest.approx(74.7)) and cured.cure == "Move the row “row” by 0.3 mm to the nut."
 
 
 BORE = pattern("post", "face", bore(diameter=10.0), post=(6.0, 20.0, 12.0), seat=(6.0, 6.0, 12.0))
@@ -56,8 +56,8 @@ def moved(layout, cured):
 
 
 @pytest.mark.parametrize(("run", "path", "by", "words"), [
-    (EdgeRun(side="treble", first=40.0, inset=7.0), ("inset",), 2.0, "Set the row row by 2.0 mm farther in from the edge."),
-    (StraightRun(start=(33.0, 40.0), heading=90.0), ("start", 0), -2.0, "Move the row row by 2.0 mm to the bass side."),
+    (EdgeRun(side="treble", first=40.0, inset=7.0), ("inset",), 2.0, "Set the row “row” by 2.0 mm farther in from the edge."),
+    (StraightRun(start=(33.0, 40.0), heading=90.0), ("start", 0), -2.0, "Move the row “row” by 2.0 mm to the bass side."),
 ])
 def test_a_row_too_near_to_the_edge_is_set_farther_in_as_a_row(run, path, by, words):
     """By hand: bores of 10 whose axes stand 7 in from the edge leave 2, and 4 are wanted: 2 for each of the three, and for all at once."""
@@ -88,7 +88,7 @@ def test_a_tuner_leaves_a_row_that_may_be_on_one_plate_last():
     layout = head(tuners=tuners, rows=(row,), patterns=(BORE,), holes=holes)
     before = check(layout)
     cured = settle(layout, before, next(snag for snag in before.snags if "h64.0" in snag.between))
-    assert cured.cure == "Move the row row by 8.7 mm to the treble side." and moved(layout, cured)
+    assert cured.cure == "Move the row “row” by 8.7 mm to the treble side." and moved(layout, cured)
 
 
 def test_a_row_whose_buttons_go_different_ways_shares_no_plate():

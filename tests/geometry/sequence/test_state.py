@@ -11,6 +11,7 @@ from geometry.sequence.operation import Cut
 from geometry.sequence.rates import Rates
 from geometry.sequence.state import state_of
 from geometry.solids.drilling import to_drill
+from tests.geometry.accuracy.specimens import sample
 from tests.geometry.sequence.specimens import THROUGH, TURNED, demo, stocked, with_waste
 
 PLANS = {"slot": with_waste(TURNED), "outline": THROUGH}
@@ -30,7 +31,7 @@ def test_before_the_first_step_there_is_a_bare_blank() -> None:
     assert bare.papers == bare.pins == bare.ears == bare.drillings == ()
     assert len(bare.to_drill) == 7
     assert bare.words() == ("Both square edges are there.", "No marks.", "0 of 7 drillings made.")
-    assert msgspec.structs.replace(bare, to_drill=()).words() == ("Both square edges are there.", "No marks."), "nothing to count"
+    assert msgspec.structs.replace(bare, trips=(0, 0)).words() == ("Both square edges are there.", "No marks."), "nothing to count"
 
 
 def test_marks_come_with_the_paper_and_go_one_after_the_other() -> None:
@@ -146,3 +147,10 @@ def test_hours_are_rates_times_work_and_changes() -> None:
     assert found.hours.changes * 60 == pytest.approx(c.machine + 2 * c.bit + 3 * c.table + 4 * c.side)
     doubled = counts(steps, ops, msgspec.structs.replace(rates, factor=2.0))
     assert doubled.hours.total == pytest.approx(2 * found.hours.total)
+
+
+def test_a_pin_hole_that_is_a_bore_is_drilled_once() -> None:
+    layout = sample("three-a-side")
+    ops = operations(layout)
+    order = best_order(ops, precedence(layout, ops))
+    assert [wood_after(layout, order, n, ops).trips for n in (0, len(order.steps))] == [(0, 12), (12, 12)], "six bores, two of which hold pins, and six pilots"
