@@ -1,7 +1,9 @@
 """The picture of a section in the panel: rings of snags in it, and no half ones at its ends."""
 
+from PySide6.QtGui import QFont, QTransform
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from app.look.painting import Painting
 from app.panels.section import SectionView
 from geometry.drawing import Area, Label
 from geometry.drawing.shapes import rectangle
@@ -29,6 +31,13 @@ def test_a_section_that_becomes_wider_gets_its_height(qtbot):
     for width in (160, 430, 240):
         page.resize(width, 500)
         until(lambda: view.height() == view.heightForWidth(view.width()), "it keeps to the height that it asked for before")
+
+
+def test_words_of_a_section_are_placed_anew_where_it_is_laid_otherwise(qtbot):
+    painting, font = Painting((Label("30 mm wide", (0.0, 0.0), 3.0),)), QFont()
+    low = painting.lowest(QTransform.fromTranslate(0.0, 20.0), 200.0, font)
+    assert painting.lowest(QTransform.fromTranslate(0.0, 50.0), 200.0, font) == low + 30.0
+    assert painting.lowest(QTransform.fromTranslate(0.0, 20.0), 20.0, font) < low, "in smaller letters where they have no room"
 
 
 def test_a_snag_beyond_the_end_of_a_section_shows_no_half_sign(qtbot):

@@ -7,7 +7,7 @@ from msgspec.structs import replace
 
 from app.tools.hit import drillings, hit
 from geometry.edits import add_tuner, plan_point
-from geometry.layout import Ear, String
+from geometry.layout import Ear, Pin, String
 from geometry.strings.nut import nut_places
 from tests.geometry.edits.heads import FACE, plain, twelve
 
@@ -113,3 +113,10 @@ def test_only_what_is_near_is_asked_where_it_stands_and_the_outline_once(monkeyp
         asked.clear()
         assert kind(plain(), (0.0, 130.0), held) is None and asked == ["outline"]
     assert kind(plain(), (30.0, 60.5))[1] == "treble face 1" and set(asked[1:]) == {"treble face 1"}
+
+
+def test_a_pin_is_met_before_the_tuner_in_whose_bore_it_stands_only_on_the_pin_itself():
+    x, y = plan_point(plain(), "treble face 1")
+    head = plain(pins=(Pin(id="in it", at=(x, y), diameter=3.0),))
+    assert [hit(head, (x + aside, y), PIXEL, pins=pins).id for pins in (True, False) for aside in (1.4, 2.0)] == [
+        "in it", "treble face 1", "treble face 1", "treble face 1"]

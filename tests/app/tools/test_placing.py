@@ -76,7 +76,8 @@ def test_a_pin_or_hole_is_not_set_on_one_like_it(what):
     assert not hand.running.over and f"{words.first(id)} sits here already" in hand.type("0; 120").readout
     assert hand.press(0.0, 126.0).name.startswith("Add"), "beside it there is room"
     other = placing(first.layout, "hole", hole_diameter=12.0).press(0.2, 120.2)
-    assert other.layout.holes[-1].at == (0.0, 120.0), "a hole over a pin, or a wider one over a hole, may be meant"
+    last = other.layout.holes[-1]
+    assert (last.at, last.diameter) == ((0.0, 120.0), 12.0), "a hole over a pin, or a wider one over a hole, may be meant"
 
 
 def test_a_hole_may_be_set_on_one_that_is_plugged_first():
