@@ -12,9 +12,10 @@ from app.threads.background import running
 from app.window import ask
 from app.window.background import aside
 from geometry.checks import check
-from geometry.checks.moves import Change, Shift, Slide
+from geometry.checks.moves import Change, Shift, Slide, Wind
 from geometry.drawing.opened_out import feature_marks
 from geometry.edits.twin_features import twin_feature
+from geometry.strings import runs
 from tests.waiting import press
 
 
@@ -79,6 +80,16 @@ def test_a_row_or_a_width_that_cures_has_its_twin_follow(bench):
     after, ids = cures._moved(replace(bench.window.document.result.snags[0], move=move))
     assert set(ids) == {one.id for one in layout.slots}
     assert {one.shape.width for one in after.slots} == {slot.shape.width + 0.5}
+
+
+def test_what_has_no_twin_is_cured_with_mirrored_on_as_without(bench):
+    cures, layout, snag = bench.window.cures, bench.layout, bench.window.document.result.snags[0]
+    bench.window.tools.mirrored.setChecked(True)
+    after, _ = cures._moved(replace(snag, move=Change(("blank", "tip"), layout.blank.tip, layout.blank.tip + 1.0)))
+    assert after == replace(layout, blank=replace(layout.blank, tip=layout.blank.tip + 1.0))
+    run = runs(layout)[0]
+    assert twin_feature(layout, run.tuner) is not None
+    assert cures._moved(replace(snag, move=Wind(run.tuner)))[1] == (run.tuner,), "a string is led by itself"
 
 
 def test_a_cure_is_carried_out_after_something_was_written_into_the_job_book(bench, qtbot, monkeypatch):
