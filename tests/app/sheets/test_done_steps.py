@@ -188,6 +188,8 @@ def test_a_router_card_ticks_what_is_done_of_it():
     for op in plan.steps[:-1]:
         book = tick_off(book, task_of(op), plan.number[op.id])
     assert router_marks(plan.with_order(replace(head, book=book)), pared, one) == ["done"] * 3 + [""]
+    book = tick_off(book, task_of(plan.steps[-1]), len(plan.steps))
+    assert router_marks(plan.with_order(replace(head, book=book)), pared, one) == ["done"] * 4
 
 
 @pytest.mark.parametrize(("of", "said"), [((), ""), ((4,), "4"), ((3, 5), "3 and 5"), ((3, 4, 5), "3 to 5"), ((11, 13, 15, 16, 34), "11, 13, 15, 16, 34"),
