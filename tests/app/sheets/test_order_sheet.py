@@ -11,7 +11,7 @@ from app.sheets.order_pages import order_blocks, order_warning, summary
 from app.sheets.stage_pages import stage_blocks
 from geometry.drawing import Label
 from geometry.sequence import moved
-from tests.app.sheets.printed import SLOTTED, layout, made, section
+from tests.app.sheets.printed import SLOTTED, layout, section
 
 WIDE = 182.0
 """Of the window of an A4 page, mm."""
@@ -101,7 +101,9 @@ def test_the_card_that_lies_at_the_drill_press_tells_of_the_neck_too():
 
 
 def test_the_stages_stand_on_one_page_where_that_takes_no_more_pages():
-    """On Letter two rows of large ones would have room under the block heights, and the third would stand alone: two of small ones have."""
-    assert sum("The piece, stage by stage" in words([page], page.title) for page in made("demo", "Letter")) == 1
+    """Of a plain head on A4 a row has room under the last steps, but the next page is taken all the same: all stand there."""
+    plain = pages(read(SLOTTED.with_name("three-a-side.headstock.json")), "A4", ())
+    assert [sum(found) for found in zip(*((page.title == "Running order", "The piece, stage by stage" in words([page], page.title))
+                                          for page in plain), strict=True)] == [3, 1]
     six = read(SLOTTED.with_name("six-in-line.headstock.json"))
     assert sum(page.title == "Running order" for page in pages(six, "A4", ())) == 2, "a row of six small ones under the last steps"
