@@ -4,7 +4,7 @@ import math
 
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from geometry.solids.cylinders import Cylinders, norms
@@ -71,6 +71,7 @@ def _nearly_square(a, b):
 
 
 @given(_cylinder, _cylinder)
+@example(((0.0, -11.375, 0.0), UP, 1.0, 7.75), ((0.0, 4.25, 0.0), (8 / 9, 1 / 9, 4 / 9), 1.0, 7.9375))  # 0.02 mm apart
 def test_every_gap_carries_its_proof(first, second):
     """Two points of the solids that far apart, and a slab between them as thick: no other program is needed."""
     a, b = Cylinders.made([first]), Cylinders.made([second])
@@ -84,7 +85,9 @@ def test_every_gap_carries_its_proof(first, second):
         slab = -(a.support(n) + b.support(-n))[0]
         assert slab - 1e-6 <= distance <= far + 1e-9
         # Where a flat end meets a flank at a hair's breadth from square, the points are found less sharply.
-        assert far - slab < 1e-6 or _nearly_square(a, b) and far - distance < 0.01
+        # Points that are a hair aside turn the line between them the more, the nearer they are to each other.
+        sharp = far - slab < 1e-6 + (2e-4 / far) ** 2 and far - distance < (1e-6 if far > 1e-3 else 1e-3)
+        assert sharp or _nearly_square(a, b) and far - distance < 0.01
     elif distance < -1e-6:
         depth, way = escapes(a, b)
         assert depth[0] == pytest.approx(-distance, abs=1e-6)
