@@ -18,18 +18,17 @@ from geometry import vectors as v
 from geometry.by_size import remembered_by_size
 from geometry.checks import drill_points
 from geometry.checks.asked import Asked
-from geometry.checks.items import RANKS, Item, apart, plan
+from geometry.checks.items import Item, apart, plan
 from geometry.checks.kinds import pair_kind
 from geometry.checks.memo import Pairs
 from geometry.checks.scene import Scene
 from geometry.checks.snags import Snag, grade, short
 from geometry.checks.words import first, gap_text, name, sort_of
-from geometry.layout.hardware import Bore, Pattern
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.cylinders import Cylinders, crosses, norms
 from geometry.solids.distance import Gaps
-from geometry.solids.drilling import SAME_SIZE, Drilling
+from geometry.solids.drilling import Drilling
 from geometry.solids.nearby import Rows
 from geometry.solids.pointed import Pointed, drawn_back, pointed_gaps
 from geometry.tolerance import TOUCH
@@ -47,28 +46,9 @@ def wanted(one: Drilling, two: Drilling, margins: Margins) -> float:
 
 
 def pairs(scene: Scene) -> Pairs:
-    """Items that come near each other, and each with itself where its pattern is crowded."""
-    margins, memo = scene.layout.margins, scene.memo
-    found = memo.pairs(_boxes, scene.items, max(margins.bore_bore, margins.screw_any, margins.pin_any), margins)
-    found.new = [(i, k) for i, k in found.new if i != k or memo.of(_crowded, found.items[i].pattern, margins)]
-    return found
-
-
-def _crowded(pattern: Pattern | None, margins: Margins) -> bool:
-    """Whether two bores of a pattern may stand too near each other: they are parallel, and so never nearer than their axes less
-    their radii, as wide as drills and reamers may make them. A lone hole is not."""
-    wishes = _wishes(margins)
-    return any(v.distance(a.at, b.at) - (_widest(a) + _widest(b)) / 2 < wishes[max(RANKS.get(a.role, 0), RANKS.get(b.role, 0))] + TOUCH
-               for a, b in combinations(() if pattern is None else pattern.bores, 2) if a.at != b.at)
-
-
-def _widest(bore: Bore) -> float:
-    return max(bore.diameter + SAME_SIZE, bore.reamed or 0.0)
-
-
-def _wishes(margins: Margins) -> tuple[float, float, float]:
-    """Wood wanted between two drillings (mm), by the higher of their ranks."""
-    return margins.bore_bore, margins.screw_any, margins.pin_any
+    """Items that come near each other, and each with itself."""
+    margins = scene.layout.margins
+    return scene.memo.pairs(_boxes, scene.items, max(margins.bore_bore, margins.screw_any, margins.pin_any), margins)
 
 
 def _boxes(items: Sequence[Item]) -> Rows:
@@ -99,7 +79,7 @@ def _near(rows: Sequence[tuple[Item, Item, Margins]]) -> list[tuple[int, int, in
     """(row, places of the two drillings, wood wanted between them, how far drills' points run ahead) of those that may be nearer
     than that: most boxes are not."""
     margins = rows[0][2]
-    wishes = _wishes(margins)
+    wishes = margins.bore_bore, margins.screw_any, margins.pin_any  # by the higher of two ranks
     near = []
     for at, (one, two, _) in enumerate(rows):
         first, second = one.boxes, two.boxes

@@ -92,7 +92,7 @@ def items_of(seeds: Sequence[Seed], outline: Loop, blank: Blank, known: Kinds) -
     ahead = [*chain.from_iterable([kind.ahead for kind in kinds]), *([0.0] * len(buttons))]
     tips = solids.start + solids.axis * (solids.length + np.array(ahead))[:, None]
     low, high = np.minimum(low, tips), np.maximum(high, tips)
-    boxes = rows_of((low, high))
+    boxes = rows_of(low, high)
     items, at, button_at, many = [], 0, 0, len(solids) - len(buttons)
     for seed, own, kind, (frame, found, trouble), box in zip(
             seeds, drillings, kinds, placed, _about(low[:many], high[:many], [len(own) for own in drillings]), strict=True):
@@ -162,7 +162,7 @@ def _about(low: np.ndarray, high: np.ndarray, many: Sequence[int]) -> Iterator[B
     """The box about each group of boxes, of which the corners (n, 3) follow each other; one that holds nothing about none."""
     begins = [0, *accumulate(many)][:-1]
     some = [begin for begin, count in zip(begins, many, strict=True) if count]
-    found = iter(rows_of((np.minimum.reduceat(low, some), np.maximum.reduceat(high, some))) if some else ())
+    found = iter(rows_of(np.minimum.reduceat(low, some), np.maximum.reduceat(high, some)) if some else ())
     return (next(found) if count else NOTHING for count in many)
 
 

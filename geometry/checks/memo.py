@@ -15,7 +15,7 @@ from typing import Any, Generic, TypeVar
 
 from msgspec import Struct
 
-from geometry.solids.nearby import FEW, Boxes, Rows, arrays_of, boxes_near_some, pairs_near, with_boxes
+from geometry.solids.nearby import Rows, boxes_near_some, pairs_near
 
 _Kept = TypeVar("_Kept")
 
@@ -72,7 +72,7 @@ class Pairs(Struct, eq=False):
 
     items: Sequence[Any]
     others: tuple
-    boxes: Boxes | Rows
+    boxes: Rows
     found: dict[tuple[int, int], tuple]
     new: list[tuple[int, int]]
 
@@ -88,7 +88,9 @@ class Pairs(Struct, eq=False):
 
     def follow(self, items: Sequence[Any], changed: list[int], made: Rows, reach: float) -> None:
         """Take over that the items at some places have changed, whose boxes are now those made."""
-        self.items, self.boxes = items, with_boxes(self.boxes, changed, made)
+        self.items = items
+        for place, box in zip(changed, made, strict=True):
+            self.boxes[place] = box
         for pair in [pair for pair in self.found if pair[0] in changed or pair[1] in changed]:
             del self.found[pair]
         self.new = sorted({(i, k) if i < k else (k, i) for i, k in boxes_near_some(changed, self.boxes, reach)})
@@ -198,7 +200,6 @@ class Memo:
             changed = None if known is None else self.changed(items, known.items)
             if changed is None:
                 made = boxes(items)
-                made = made if len(made) <= FEW else arrays_of(made)
                 known = Pairs(items, others, made, {}, pairs_near(made, reach))
             else:
                 known.follow(items, changed, boxes([items[place] for place in changed]), reach)

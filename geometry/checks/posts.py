@@ -33,7 +33,7 @@ def pairs(scene: Scene) -> Pairs:
 
 def _boxes(items: Sequence[Item]) -> Rows:
     """About each post."""
-    return rows_of(_solids(items).boxes()) if items else []
+    return rows_of(*_solids(items).boxes()) if items else []
 
 
 def _solids(items: Sequence[Item]) -> Cylinders:
