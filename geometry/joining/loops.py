@@ -19,6 +19,7 @@ from geometry.joining.ends import Groups, same_point
 from geometry.joining.nearness import near_lines
 from geometry.joining.network import enclosed
 from geometry.joining.on_edge import closed_by_edges
+from geometry.joining.rings import end_to_end, is_simple
 from geometry.tolerance import FLAT, JOIN
 from geometry.vectors import Vec2
 
@@ -96,14 +97,9 @@ def _closing(path: Path) -> Path | None:
     return meeting(path.segments, closed=True)
 
 
-def _simple(path: Path) -> bool:
-    """Whether a path stays clear of itself; chords that only seem to cross get a second, closer look."""
-    return any(shapely.is_simple(shapely.linestrings(path.flatten(sagitta))) for sagitta in (FLAT, FLAT / 40))
-
-
 def _take_closed(chain: Chain, work: _Work, reach: float) -> None:
     """A closed path as a loop, or as the loops that it falls into where it crosses itself."""
-    if _simple(chain.path):
+    if is_simple(chain.path):
         if abs(chain.path.area) > 0:
             work.loops.append(chain)
         return
@@ -127,8 +123,11 @@ def _where_crossed(path: Path) -> Vec2:
 
 def _take_loose(loose: Sequence[Chain], work: _Work, reach: float, far_reach: float) -> None:
     pieces = [(chain.sources[0], segment) for chain in loose for segment in chain.path.segments]
-    kept = without_duplicates([segment for _, segment in pieces], _sameness(loose, reach))
-    work.duplicates += len(pieces) - len({i for i, _ in kept})
+    segments = [segment for _, segment in pieces]
+    rings, taken = end_to_end(segments, reach)
+    work.loops.extend(Chain(ring.path, tuple(dict.fromkeys(pieces[i][0] for i in ring.sources))) for ring in rings)
+    kept = [(i, segment) for i, segment in without_duplicates(segments, _sameness(loose, reach)) if i not in taken]
+    work.duplicates += len(pieces) - len({i for i, _ in kept} | {i for ring in rings for i in ring.sources})
     chains, _ = link([(pieces[i][0], segment) for i, segment in kept])
     chains, gaps = bridge(chains, far_reach)
     work.bridged.extend(gaps)

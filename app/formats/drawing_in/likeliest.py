@@ -12,7 +12,7 @@ from shapely.geometry.base import BaseGeometry
 from app.formats.drawing_in.units import INSTRUMENT, is_slim, may_be_cut
 from geometry.curves import Path, stretch
 from geometry.joining.neck import neck_of
-from geometry.tolerance import FLAT
+from geometry.tolerance import FLAT, JOIN
 
 WIDEST = 130.0
 """mm: no head is as wide, while the smallest bodies, sheets and their frames are (common practice, no source)."""
@@ -74,19 +74,28 @@ def likeliest(candidates: Sequence[int], paths: Sequence[Path], areas: Sequence[
         else:
             least = 0.0 if min(_scaled(paths[i], scale)) >= WIDEST else BLANK * areas[i].area
             most = (1.0 if _is_filled(paths[i]) else IN_BOARD[1] if around else 0.0) * areas[i].area
-            found = [j for j in shaped if j != i and (least <= areas[j].area <= most if areas[i].covers(areas[j]) else board and not is_slim(sides_of(paths[j])))]
+            reach = reach_of(areas[i])
+            found = [j for j in shaped if j != i and (least <= areas[j].area <= most if reach.covers(areas[j]) else board and not is_slim(sides_of(paths[j])))]
         if found:
             return likeliest(found, paths, areas, scale)
     return candidates
 
 
+def reach_of(area: BaseGeometry) -> BaseGeometry:
+    """What a loop holds, its edge counted though rounding parts the two: prepared to be asked."""
+    reach = area.buffer(JOIN)
+    shapely.prepare(reach)
+    return reach
+
+
 def _beside_body(body: int, shaped: Sequence[int], paths: Sequence[Path], areas: Sequence[BaseGeometry], scale: float) -> list[int]:
     """What may be the head, or the neck with it, of a body or in a board; what is not within it first, and a neck before all else."""
     found: list[tuple[bool, bool, int]] = []
+    reach = reach_of(areas[body])
     for j in shaped:
         if j == body or is_wide(paths[j], scale) or is_round(paths[j]):
             continue
-        within, part = areas[body].covers(areas[j]), areas[j].area / areas[body].area
+        within, part = reach.covers(areas[j]), areas[j].area / areas[body].area
         neck = _has_neck(paths[j], scale)
         if neck or not is_slim(sides_of(paths[j])) and (IN_BOARD[0] <= part <= IN_BOARD[1] if within else not areas[body].intersects(areas[j])):
             found.append((not neck, within, j))

@@ -8,7 +8,7 @@ import shapely
 from msgspec.structs import replace
 from shapely.geometry.base import BaseGeometry
 
-from app.formats.drawing_in.likeliest import ROUND, area_of, is_rectangle, is_round, is_wide, likeliest, sides_of
+from app.formats.drawing_in.likeliest import ROUND, area_of, is_rectangle, is_round, is_wide, likeliest, reach_of, sides_of
 from app.formats.drawing_in.result import DrawingRead, Loop
 from app.formats.layer_names import depth_on, style_on
 from geometry.curves import Path
@@ -93,8 +93,7 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
     at = next(iter((*named, *stated, *likeliest(free, [path for path, _ in ordered], areas))), None)
     if at is not None and not named and not stated:
         at = _fullest(_alike(at, free, areas), areas)
-    within = None if at is None else areas[at].buffer(JOIN)
-    shapely.prepare(within)
+    within = None if at is None else reach_of(areas[at])
     loops: list[Loop] = []
     for number, ((path, layer), area) in enumerate(zip(ordered, areas, strict=True)):
         if number == at:
@@ -110,8 +109,7 @@ def with_roles(paths: Sequence[tuple[Path, str]], layers: Iterable[str] = (), ou
         else:
             role = "slot"
         if role == "slot":
-            slots[number] = area.buffer(JOIN)
-            shapely.prepare(slots[number])
+            slots[number] = reach_of(area)
         loops.append(Loop(path, role, layer))
     holes = shapely.STRtree([area for loop, area in zip(loops, areas, strict=True) if loop.role == "hole"])
     loops = [replace(loop, role="other") if i in slots and given[i] is None and _is_plate(loop.path) and len(holes.query(slots[i], "covers")) else loop
@@ -170,7 +168,8 @@ def beside_edge(loops: Sequence[Loop]) -> bool:
     if outline is None:
         return False
     wood = area_of(outline)
-    return any(loop.role == "other" and abs(loop.path.area) > MOST_CUT * wood.area and wood.covers(area_of(loop.path)) for loop in loops)
+    reach = reach_of(wood)
+    return any(loop.role == "other" and abs(loop.path.area) > MOST_CUT * wood.area and reach.covers(area_of(loop.path)) for loop in loops)
 
 
 def frames(loops: Sequence[Loop]) -> tuple[Path, ...]:
@@ -179,7 +178,7 @@ def frames(loops: Sequence[Loop]) -> tuple[Path, ...]:
     if outline is None:
         return ()
     inner = area_of(outline)
-    return tuple([loop.path for loop in loops if loop.role == "other" and is_rectangle(loop.path) and area_of(loop.path).covers(inner)])
+    return tuple([loop.path for loop in loops if loop.role == "other" and is_rectangle(loop.path) and reach_of(area_of(loop.path)).covers(inner)])
 
 
 def bodies(loops: Sequence[Loop]) -> tuple[Path, ...]:

@@ -135,6 +135,13 @@ def test_a_line_that_goes_round_beside_the_edge_is_no_slot():
     assert any("near its edge" in text for text in left_out_told(with_roles([(TAPERED, "a"), (binding, "a")])))
 
 
+@pytest.mark.parametrize("over", [0.0, 1e-12, 0.005])
+def test_a_box_drawn_about_the_head_holds_it_though_rounding_parts_their_sides(over):
+    about = box(-10.0 + over, 0.0, 70.0 - 2 * over, 95.0)
+    loops = with_roles([(about, "0"), (TAPERED, "0")])
+    assert next(loop.path for loop in loops if loop.role == "outline") == TAPERED and frames(loops) == (about,)
+
+
 def test_a_blank_round_the_head_is_no_outline():
     """Drawn as a rectangle little larger than the head; one in which only something small lies is the outline."""
     blank = chain(((-20.0, -5.0), (70.0, -5.0), (70.0, 100.0), (-20.0, 100.0)), closed=True)
