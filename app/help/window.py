@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.help.glossary import WORDS
+from app.help.keyed_row import KEYS, KeyedRow
 from app.help.pictures import picture
 from app.help.snags import snag_words
 from app.look.filled import filled
@@ -69,8 +70,9 @@ class HelpWindow(ReadInOrder, QDialog):
         self._entries += [Entry(word.word, word.means, picture=word.picture) for word in (*WORDS, *snag_words())]
         self.field = QLineEdit(self, placeholderText=say("What do you look for?"), accessibleName=say("What do you look for?"),
                                clearButtonEnabled=True)
-        self.found = QListWidget(self, spacing=2, wordWrap=True, accessibleName=say("Found"),
+        self.found = QListWidget(self, objectName="found", spacing=2, wordWrap=True, accessibleName=say("Found"),
                                  horizontalScrollBarPolicy=Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.found.setItemDelegate(KeyedRow(self.found))
         self._title = paragraph(self, name="title")
         self._keys = QLabel(self, objectName="dim")
         self._about = paragraph(self)
@@ -103,9 +105,11 @@ class HelpWindow(ReadInOrder, QDialog):
         hits = [entry for entry in self._entries if matches(entry, typed)]
         hits.sort(key=lambda entry: typed.casefold() not in entry.title.casefold())
         for entry in hits:
-            words = f"{entry.title}    {entry.keys}" if entry.keys and entry.keys != entry.title else entry.title
-            item = QListWidgetItem(words)
+            item = QListWidgetItem(entry.title)
             item.setData(Qt.ItemDataRole.UserRole, self._entries.index(entry))
+            if entry.keys and entry.keys != entry.title:
+                item.setData(KEYS, entry.keys)
+                item.setData(Qt.ItemDataRole.AccessibleTextRole, f"{entry.title}    {entry.keys}")
             self.found.addItem(item)
         self.found.setCurrentRow(0)
         if not hits:

@@ -133,6 +133,7 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     #side QScrollArea, #side QScrollArea:focus {{ border-radius: 6px; }}
     QListView {{ background: {t.panel}; border: 2px solid transparent; border-radius: 6px; outline: none; }}
     QListView::item:selected {{ background: {t.accent}; color: {t.accent_ink}; }}
+    QListView#found::item {{ padding: {px(2)}px {px(8)}px; }}
     QListView:focus {{ border-color: {t.ring}; }}
     QTableView {{ background: {t.paper}; gridline-color: {t.line}; border: 1px solid {t.rim}; border-radius: 5px;
         padding: 1px; outline: none; }}

@@ -5,6 +5,7 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.help.keyed_row import KEYS
 from app.help.window import HelpWindow
 from app.look.theme import theme
 from app.window import texts
@@ -68,3 +69,17 @@ def test_enter_does_what_was_found(bench):
     QTimer.singleShot(0, answer)
     bench.window.actions_["keys"].trigger()
     assert theme().name == "lamp"
+
+
+@pytest.mark.parametrize(("wide", "lines"), [(900, 1), (440, 2)])
+def test_keys_end_where_their_row_does_and_go_below_words_that_leave_no_room(help_window, wide, lines):
+    help_window.resize(wide, 500)
+    QTest.keyClicks(help_window.field, "note in the")
+    found, item = help_window.found, help_window.found.item(0)
+    assert item.text() == "Note in the job book" and item.data(KEYS) == "Ctrl+Shift+N"
+    QApplication.processEvents()
+    row, line = found.visualItemRect(item), found.fontMetrics().lineSpacing()
+    assert row.height() // line == lines
+    picture = found.viewport().grab(row).toImage()
+    last = picture.copy(picture.width() - 2 * found.fontMetrics().averageCharWidth(), picture.height() - line - 2, picture.width(), line)
+    assert len({last.pixel(x, y) for x in range(last.width()) for y in range(last.height())}) > 2, "nothing stands at the end"
