@@ -3896,8 +3896,16 @@
         <translation>Sie ist kein Text in UTF-8.</translation>
     </message>
     <message>
+        <source>It is {deep} deep to the drill's point, the drill {drill} is {length} long: find a longer one.</source>
+        <translation>Bis zur Spitze des Bohrers {deep} tief, der Bohrer {drill} ist nur {length} lang: einen längeren suchen.</translation>
+    </message>
+    <message>
         <source>It leaves {left_depth} of wood standing at {at}, more than its own diameter: a slimmer cutter would get farther in.</source>
         <translation>Er lässt {left_depth} Holz stehen ({at}), mehr als sein eigener Durchmesser: ein schlankerer Fräser käme weiter hinein.</translation>
+    </message>
+    <message>
+        <source>It lies {nearest} from the nearest edge of the blank, the drill press has a throat of {throat}: drill it by hand with a guide.</source>
+        <translation>{nearest} von der nächsten Kante des Rohlings entfernt, die Ausladung der Bohrmaschine ist {throat}: von Hand mit Führung bohren.</translation>
     </message>
     <message>
         <source>It may stand here.</source>
@@ -3910,6 +3918,10 @@
     <message>
         <source>It names a field twice, at {found}: keep the one that is right.</source>
         <translation>Sie nennt ein Feld zweimal, bei {found}: das richtige behalten.</translation>
+    </message>
+    <message>
+        <source>It needs a tilt of {tilt}, the table of the drill press tilts to {most}: move the tuner or make a wedge.</source>
+        <translation>Nötig sind {tilt} Neigung, der Bohrtisch neigt sich bis {most}: die Mechanik versetzen oder einen Keil machen.</translation>
     </message>
     <message>
         <source>It pulls with {pull:.0f} N, as a weight of {weight:.1f} kg would.</source>
@@ -8256,12 +8268,12 @@
         <translation>Die Pfeiltasten gehen zu einem Schritt zurück oder vor; Pos1 ist der Anfang.</translation>
     </message>
     <message>
-        <source>The axis of {hole} has no mark on the square edge.</source>
-        <translation>Die Achse von {hole} hat keinen Anriss auf der geraden Kante.</translation>
+        <source>The axis never meets the {surface} of the blank: move the tuner to where the outline faces that edge.</source>
+        <translation>Die Achse trifft den Rohling nie ({surface}): die Mechanik dorthin setzen, wo der Umriss zu dieser Kante zeigt.</translation>
     </message>
     <message>
-        <source>The axis of {hole} never meets the {surface} of the blank: move the tuner to where the outline faces that edge.</source>
-        <translation>Die Achse von {hole} trifft den Rohling nie ({surface}): die Mechanik dorthin setzen, wo der Umriss zu dieser Kante zeigt.</translation>
+        <source>The axis of {hole} has no mark on the square edge.</source>
+        <translation>Die Achse von {hole} hat keinen Anriss auf der geraden Kante.</translation>
     </message>
     <message>
         <source>The axis of {item} never meets the {side} square edge.</source>
@@ -9512,8 +9524,8 @@
         <translation>Das Stück, Stufe für Stufe</translation>
     </message>
     <message>
-        <source>The pin {inside} stands in {slot}, in the way of the cutter that it is to guide: move the pin.</source>
-        <translation>Der Stift {inside} steht in {slot}, im Weg des Fräsers, den er führen soll: den Stift versetzen.</translation>
+        <source>The pin {inside} stands in the way of the cutter that it is to guide: move the pin.</source>
+        <translation>Der Stift {inside} steht im Weg des Fräsers, den er führen soll: den Stift versetzen.</translation>
     </message>
     <message>
         <source>The plan</source>
@@ -9692,8 +9704,8 @@
         <translation>Der Bestand lässt sich nicht speichern: {error}</translation>
     </message>
     <message>
-        <source>The rack has no {diameter} drill for {hole}: add one, or choose another size.</source>
-        <translation>Im Bestand ist kein Bohrer von {diameter} für {hole}: einen eintragen oder ein anderes Maß wählen.</translation>
+        <source>The rack has no {diameter} drill: add one, or choose another size.</source>
+        <translation>Im Bestand ist kein Bohrer von {diameter}: einen eintragen oder ein anderes Maß wählen.</translation>
     </message>
     <message>
         <source>The rack holds no brad point or Forstner bit to drill the waste out with: add one.</source>
@@ -15880,14 +15892,6 @@
         <translation>{hole} ist schon da: Es kann zuerst verschlossen werden und ist dann Holz.</translation>
     </message>
     <message>
-        <source>{hole} is {deep} deep to the drill's point, the drill {drill} is {length} long: find a longer one.</source>
-        <translation>{hole} ist bis zur Spitze des Bohrers {deep} tief, der Bohrer {drill} nur {length} lang: einen längeren suchen.</translation>
-    </message>
-    <message>
-        <source>{hole} lies {nearest} from the nearest edge of the blank, the drill press has a throat of {throat}: drill it by hand with a guide.</source>
-        <translation>{hole} liegt {nearest} von der nächsten Kante des Rohlings, die Ausladung der Bohrmaschine ist {throat}: von Hand mit Führung bohren.</translation>
-    </message>
-    <message>
         <source>{ids} share a tilt: {tilt}.</source>
         <translation>{ids} haben dieselbe Neigung: {tilt}.</translation>
     </message>
@@ -16835,10 +16839,6 @@
     <message>
         <source>{of} has no ends: its wall is drawn.</source>
         <translation>{of} hat keine Enden: die Wand ist gezeichnet.</translation>
-    </message>
-    <message>
-        <source>{of} needs a tilt of {tilt}, the table of the drill press tilts to {most}: move the tuner or make a wedge.</source>
-        <translation>{of} braucht {tilt} Neigung, der Bohrtisch neigt sich bis {most}: die Mechanik versetzen oder einen Keil machen.</translation>
     </message>
     <message>
         <source>{one} and {two}</source>

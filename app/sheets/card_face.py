@@ -18,6 +18,7 @@ from app.sheets.lengths import card_number, deep, length, tenths, thousandths
 from app.sheets.words import LEADING, block, numbers
 from app.sheets.work import Work
 from geometry.book import open_remarks
+from geometry.checks.words import few
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.cards import Picture, mark_picture, scale_words
 from geometry.drawing.heights import LEAST, READ
@@ -50,9 +51,11 @@ BESIDE_HOLE = 22.0
 """Wood shown to either side of a single hole, mm."""
 
 
-MOST_SAID = 6
+MOST_SAID = 5
 """Cautions and notes that are told one by one: the card of two dozen holes is no higher than a page. The running order has all
 cautions, the job book all notes."""
+NAMED = 4
+"""Steps whose names stand before what is to be heeded at them."""
 NOTED = 900
 """Letters of all notes that stand on a card; each has its share."""
 
@@ -256,6 +259,15 @@ class Maker:
         self.placed.append(drawing(marks, left - box[0] * scale, low - box[1] * scale, scale, None if clip is None else (left, low, left + wide, top)))
         self._caption(f"{what}, {scale_words(scale)}", middle, low, self.width - PAD - start)
 
+    def _to_mind(self) -> list[str]:
+        """What to heed at the steps, each once; on a card of several features with their names, unless it holds of all."""
+        told: dict[str, list[str]] = {}
+        for op in self.card.ops:
+            for text in filter(None, (*op.cautions, self.work.blocked(op))):
+                told.setdefault(text, []).append(op.title)
+        of_all = 0 if len(self.card.ids) == 1 else len(self.card.ops)
+        return [text if len(titles) >= of_all else f"{few(titles, NAMED)}: {text}" for text, titles in told.items()]
+
     def _remarks(self) -> None:
         """What is drilled at the press beside the post bore, screws that come later, then everything to heed."""
         by_hand = [d for d in self.card.drillings if hand_op(self.card, d) is not None]
@@ -281,7 +293,7 @@ class Maker:
                 self.say(say("Later (step {step}): {words}", step=self.work.number[op.id], words=within(op.words)))
         # How the piece lies is set up by the card of a bore from the side, else once for many cards, by the running order.
         necks = [neck_words(self.layout, op.setup, spoken()) for op in self.card.ops if self.card.kind == "side"]
-        said = list(dict.fromkeys(filter(None, (*necks, *(text for op in self.card.ops for text in (*op.cautions, self.work.blocked(op)))))))
+        said = list(dict.fromkeys(filter(None, (*necks, *self._to_mind()))))
         for text in said[:MOST_SAID]:
             self.say(say("Mind: {text}", text=text))
         if (more := len(said) - MOST_SAID) > 0:

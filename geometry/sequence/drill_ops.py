@@ -120,13 +120,11 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
                             quill=wishes.told(layout.rack.press.quill)))
     blocked = ""
     if d.mark is None:
-        blocked = say("The axis of {hole} never meets the {surface} of the blank: move the tuner to where the outline "
-                      "faces that edge.",
-                      hole=d.hole, surface=term(d.surface))
+        blocked = say("The axis never meets the {surface} of the blank: move the tuner to where the outline faces that edge.",
+                      surface=term(d.surface))
     elif math.degrees(abs(table.tilt)) > layout.rack.press.tilt:
-        blocked = say("{of} needs a tilt of {tilt}, the table of the drill press tilts to {most}: move the tuner "
-                      "or make a wedge.",
-                      of=d.of, tilt=format_angle(abs(table.tilt)),
+        blocked = say("It needs a tilt of {tilt}, the table of the drill press tilts to {most}: move the tuner or make a wedge.",
+                      tilt=format_angle(abs(table.tilt)),
                       most=format_angle(math.radians(layout.rack.press.tilt)))
     return _made(layout, d, kind, words, Setup("drill press", _bit_name(d, drill, wishes), table, d.surface), drill, wishes,
                  cautions=tuple(cautions), blocked=blocked)
@@ -174,20 +172,19 @@ def _named_hole(d: Drilling) -> bool:
 def _out_of_reach(layout: Headstock, d: Drilling, drill: Drill | None, stop: float, wishes: Wishes) -> str:
     """Why the rack or the drill press cannot do it; empty when they can."""
     if drill is None:
-        return say("The rack has no {diameter} drill for {hole}: add one, or choose another size.",
-                   diameter=_dia(d, wishes), hole=d.hole)
+        return say("The rack has no {diameter} drill: add one, or choose another size.", diameter=_dia(d, wishes))
     deep = stop + point_length(drill)
     if drill.length < deep - TOUCH:
-        return say("{hole} is {deep} deep to the drill's point, the drill {drill} is {length} long: find a longer one.",
-                   hole=d.hole, deep=wishes.told(deep, 2), drill=drill.id, length=wishes.told(drill.length, 2))
+        return say("It is {deep} deep to the drill's point, the drill {drill} is {length} long: find a longer one.",
+                   deep=wishes.told(deep, 2), drill=drill.id, length=wishes.told(drill.length, 2))
     if d.upright:
         x, y = d.start[:2]
         blank = layout.blank
         nearest = min(x + blank.bass, blank.treble - x, blank.tip - y)
         if nearest > layout.rack.press.throat:
-            return say("{hole} lies {nearest} from the nearest edge of the blank, the drill press has a throat of "
+            return say("It lies {nearest} from the nearest edge of the blank, the drill press has a throat of "
                        "{throat}: drill it by hand with a guide.",
-                       hole=d.hole, nearest=wishes.told(nearest), throat=wishes.told(layout.rack.press.throat))
+                       nearest=wishes.told(nearest), throat=wishes.told(layout.rack.press.throat))
     return ""
 
 

@@ -118,7 +118,7 @@ class Operation(Struct, frozen=True):
     """how much of it there is: holes, or mm of cut counted once a pass"""
     cautions: tuple[str, ...] = ()
     blocked: str = ""
-    """why it cannot be done at all with this shop or this layout; empty when it can"""
+    """why it cannot be done at all with this shop or this layout, to be read beside its title; empty when it can"""
 
     @property
     def called(self) -> str:

@@ -141,9 +141,8 @@ def _pin_in_the_way(layout: Headstock, slot: Slot) -> str:
     if area is None:
         return ""  # its plan says that it crosses itself
     inside = [pin.id for pin in layout.pins if area.intersects(pin_circle(pin))]
-    return "" if not inside else say("The pin {inside} stands in {slot}, in the way of the cutter that it is to "
-                                     "guide: move the pin.",
-                                     inside=inside[0], slot=slot.id)
+    return "" if not inside else say("The pin {inside} stands in the way of the cutter that it is to guide: move the pin.",
+                                     inside=inside[0])
 
 
 def _askew(layout: Headstock, used: list[str]) -> str:

@@ -19,7 +19,7 @@ from geometry import saying
 from geometry.drawing import Area, Label, Stroke
 from geometry.drawing.router_picture import pass_picture
 from geometry.drawing.wrap import wrap_drawing
-from geometry.layout import Book, Ear, EdgePlace, Remark, SingleHole
+from geometry.layout import Book, DrillPress, Ear, EdgePlace, Remark, SingleHole
 from geometry.layout.generic import RACK
 from tests.app.sheets.printed import layout, words, work
 
@@ -114,19 +114,29 @@ def test_lines_to_write_on_stand_under_their_heading():
 
 
 @pytest.mark.parametrize(("paper", "unit"), [("A4", "mm"), ("Letter", "in64")])
-def test_the_card_of_two_dozen_holes_that_the_rack_cannot_drill_and_that_are_noted_is_no_higher_than_a_page(paper, unit):
+def test_the_card_of_two_dozen_holes_that_the_press_does_not_reach_and_that_are_noted_is_no_higher_than_a_page(paper, unit):
     """Each is a caution of its own, and whoever noted something wrote a page of it."""
-    inlays = tuple(SingleHole(id=f"inlay {i}", at=(-11.5 + i % 3 * 11.5, 40.0 + i // 3 * 9.0), diameter=5.0, depth=3.0) for i in range(24))
+    inlays = tuple(SingleHole(id=f"inlay {i}", at=(-11.5 + i % 3 * 11.5 + i * 0.11, 40.0 + i // 3 * 9.0), diameter=6.0, depth=3.0) for i in range(24))
     notes = tuple(Remark(piece="practice", text="The next ones a hair shallower. " * 60, on=one.id) for one in inlays)
-    head = replace(layout("plain"), slots=(), tuners=(), rows=(), pins=(), holes=inlays, rack=replace(RACK, drills=()), book=Book(remarks=notes))
+    head = replace(layout("plain"), slots=(), tuners=(), rows=(), pins=(), holes=inlays, rack=replace(RACK, press=DrillPress(throat=10.0)), book=Book(remarks=notes))
     found = [page for page in pages(head, paper, (), unit=unit) if page.title == "Cards"]
     low = window_of(found[0].width, found[0].height)[1]
     for page in found:
         inside = [mark_box(m, placed.matrix) for placed in page.content[1:] for m in placed.drawing]
         assert min(box[1] for box in inside) >= low - 0.5
     said = " ".join(words(page) for page in found)
-    assert said.count("Mind: The rack has no") == said.count("Do differently") == said.count("... (whole in the job book)") == 6
-    assert "And 18 more things to mind" in said and "And 18 more notes in the job book." in said
+    assert len(re.findall(r"Mind: Hole inlay \d+: It lies", said)) == said.count("Do differently") == said.count("... (whole in the job book)") == 5
+    assert "And 19 more things to mind" in said and "And 19 more notes in the job book." in said
+
+
+def test_what_holds_of_all_holes_of_a_card_is_said_once_and_what_holds_of_some_with_their_names():
+    holes = tuple(SingleHole(id=f"inlay {i}", at=(0.0, 40.0 + 20.0 * i), diameter=6.0, depth=3.0) for i in range(3))
+    bare = replace(layout("plain"), slots=(), tuners=(), rows=(), pins=(), holes=holes, rack=replace(RACK, drills=()))
+    said = " ".join(words(page) for page in pages(bare, "A4", ()) if page.title == "Cards")
+    assert said.count("The rack has no 6 mm drill") == said.count("Mind: The rack has no 6 mm drill") == 1
+    near = replace(bare, rack=replace(RACK, press=DrillPress(throat=45.0)), blank=replace(bare.blank, bass=60.0, treble=60.0, tip=110.0))
+    said = " ".join(words(page) for page in pages(near, "A4", ()) if page.title == "Cards")
+    assert "Mind: Hole inlay 0: It lies 60 mm from" in said and said.count("has a throat of") == 2
 
 
 def test_a_note_on_a_card_is_told_whole_where_there_is_room_and_else_ends_with_a_word():

@@ -277,16 +277,17 @@ def test_a_drill_as_long_as_the_hole_with_its_point_will_do() -> None:
 
 
 @pytest.mark.parametrize(("changes", "op", "words"), [
-    ({"rack": REPLACE(stocked().rack, drills=())}, "bore front.1.2", "The rack has no 6.5 mm drill for front.1"),
+    ({"rack": REPLACE(stocked().rack, drills=())}, "bore front.1.2", "The rack has no 6.5 mm drill: add one"),
     ({"rack": REPLACE(stocked().rack, drills=(Drill(id="stub", kind="brad", diameter=6.4, length=35.9, spur=1.0),))},
-     "side bore flank.1.1", "flank.1 is 36 mm deep to the drill's point, the drill stub is 35.9 mm long"),
+     "side bore flank.1.1", "It is 36 mm deep to the drill's point, the drill stub is 35.9 mm long"),
     ({"rack": REPLACE(stocked().rack, press=DrillPress(throat=16.0))}, "bore front.1.2",
-     "front.1 lies 17 mm from the nearest edge of the blank, the drill press has a throat of 16 mm"),
-    ({"pins": (Pin(id="pin", at=(17.0, 60.0)),)}, "rout slot 1", "The pin pin stands in slot"),
+     "It lies 17 mm from the nearest edge of the blank, the drill press has a throat of 16 mm"),
+    ({"pins": (Pin(id="pin", at=(17.0, 60.0)),)}, "rout slot 1", "The pin pin stands in the way of the cutter"),
 ])
 def test_what_the_shop_or_the_layout_cannot_do_is_blocked_in_words(changes: dict, op: str, words: str) -> None:
-    blocked = by_id(operations(stocked(**changes), PLANS))[op].blocked
-    assert blocked.startswith(words), blocked
+    blocked = by_id(operations(stocked(**changes), PLANS))[op]
+    assert blocked.blocked.startswith(words), blocked.blocked
+    assert not any(name in blocked.blocked for name in blocked.features), "its title, which stands beside it, names it"
 
 
 def test_a_tilt_past_the_table_is_blocked_and_one_past_the_skate_angle_is_warned_of() -> None:
@@ -294,7 +295,7 @@ def test_a_tilt_past_the_table_is_blocked_and_one_past_the_skate_angle_is_warned
     assert usual.blocked == "" and usual.cautions == ()
     stiff = leaning(rack=REPLACE(stocked().rack, press=DrillPress(tilt=5.0)), margins=REPLACE(leaning().margins, skate_angle=6.0))
     op = by_id(operations(stiff))["side bore flank.1.1"]
-    assert op.blocked.startswith("flank needs a tilt of 6.3°, the table of the drill press tilts to 5.0°")
+    assert op.blocked.startswith("It needs a tilt of 6.3°, the table of the drill press tilts to 5.0°")
     assert "skates" in op.cautions[0]
 
 
