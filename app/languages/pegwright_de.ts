@@ -15892,6 +15892,10 @@
         <translation>{hole} ist schon da: Es kann zuerst verschlossen werden und ist dann Holz.</translation>
     </message>
     <message>
+        <source>{how}, in the corners alone</source>
+        <translation>{how}, nur in den Ecken</translation>
+    </message>
+    <message>
         <source>{ids} share a tilt: {tilt}.</source>
         <translation>{ids} haben dieselbe Neigung: {tilt}.</translation>
     </message>
@@ -15994,6 +15998,10 @@
     <message>
         <source>{move}, out of its row, unless its tuners share a plate</source>
         <translation>{move}, aus der Reihe heraus, sofern deren Mechaniken nicht auf einer Platte sitzen</translation>
+    </message>
+    <message>
+        <source>{move}, unless its tuners share a plate</source>
+        <translation>{move}, sofern ihre Mechaniken nicht auf einer Platte sitzen</translation>
     </message>
     <message>
         <source>{move}; room beside {names} then gets tight.</source>
@@ -17351,6 +17359,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{title} is not done</source>
         <translation>{title} ist nicht erledigt</translation>
+    </message>
+    <message>
+        <source>{title} needs no tick: the steps that are ticked off have taken all of its wood.</source>
+        <translation>{title} braucht kein Häkchen: Die abgehakten Schritte haben sein Holz schon ganz weggenommen.</translation>
     </message>
     <message>
         <source>{title} – no bit does it</source>

@@ -319,7 +319,7 @@ def section(layout: Headstock, work: Work, card: Card) -> Section:
     if op is None:
         return (), None
     now = work.number.get(op.id, 0)
-    done = [one for one in work.ops if one in card.ops or work.number.get(one.id, now) < now]
+    done = [one for one in work.ops if one in card.ops or one.id in work.done or work.number.get(one.id, now) < now]
     line = section_for(layout, op)
     marks = tuple(m for m in wood_section(layout, state_of(layout, done, work.ops), line) if not isinstance(m, Label))
     if not marks:

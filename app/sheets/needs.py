@@ -139,7 +139,7 @@ def wares(layout: Headstock) -> list[Ware]:
         found.append(Ware(term("locating pin"), sum(pin.diameter == diameter for pin in layout.pins),
                           say("{diameter} steel or dowel, as long as blank and template are thick together",
                               diameter=length(diameter))))
-    plugs = [(hole.diameter, None if hole.depth is None or hole.depth >= layout.blank.thickness else hole.depth) for hole in layout.holes if hole.plugged]
+    plugs = [(hole.diameter, None if hole.through(layout.blank.thickness) else hole.depth) for hole in layout.holes if hole.plugged]
     for (diameter, depth), number in sorted(Counter(plugs).items(), key=lambda item: (item[0][0], item[0][1] or math.inf)):
         found.append(Ware(say("plug of wood"), number, say("{diameter}, through", diameter=length(diameter)) if depth is None else
                           say("{diameter}, {depth} deep", diameter=length(diameter), depth=length(depth))))

@@ -70,7 +70,7 @@ def _pictures(layout: Headstock, work: Work, stray: float, ask: Ask) -> list[tup
     """(words, the piece) after every stretch of steps of one kind that changes how it looks; `stray` as for wood_drawing."""
     found: list[tuple[str, Drawing]] = []
     done: list[Operation] = []
-    for kind, group in groupby(work.steps, key=lambda op: op.kind):
+    for kind, group in groupby(work.worked, key=lambda op: op.kind):
         steps = list(group)
         done += steps
         if kind in SAME:

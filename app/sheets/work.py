@@ -89,6 +89,11 @@ class Work(Struct, frozen=True, dict=True):
         return tuple(by_id[id] for id in self.order.steps)
 
     @cached_property
+    def worked(self) -> tuple[Operation, ...]:
+        """The operations as they come in time: what is done, wherever it stands in the order, and then the rest."""
+        return tuple(sorted(self.steps, key=lambda op: op.id not in self.done))
+
+    @cached_property
     def number(self) -> Mapping[str, int]:
         """Number of the step of each operation, 1 first. What is done keeps its own, and none has that of what is done and planned no
         more."""
@@ -176,7 +181,7 @@ class Work(Struct, frozen=True, dict=True):
 
     def as_worked(self, steps: Sequence[str]) -> tuple[str, ...]:
         """The steps as they come in time: those that are done, then those that are not."""
-        return (*(id for id in steps if id in self.done), *(id for id in steps if id not in self.done))
+        return tuple(sorted(steps, key=lambda id: id not in self.done))
 
     @cached_property
     def heeded(self) -> tuple[Before, ...]:

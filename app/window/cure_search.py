@@ -24,10 +24,12 @@ class CureSearch:
     Between two trials it also stands aside while the hand is at work.
     """
 
-    def __init__(self, layout: Headstock, result: CheckResult, patience: float | None = None) -> None:
+    def __init__(self, layout: Headstock, result: CheckResult, patience: float | None = None, mirrored: bool = False) -> None:
         from geometry.cures import curable  # here and below: a start need not wait for it
 
         self.layout, self.result = layout, result
+        self.mirrored = mirrored
+        """whether the twins of what a cure moves follow"""
         self.left = [snag for snag in result.snags if snag.cured is None and curable(snag)]
         """worst first; what is done goes out of it"""
         self.stopped = False
@@ -54,7 +56,7 @@ class CureSearch:
         self._ends = time.thread_time() + self._patience
         while not self.stopped and (snag := self.asked_for or next(iter(turn), None)) is not None:
             self._doing, self._share_ends = snag, min(self._ends, time.thread_time() + SHARE_S)
-            done = settle(self.layout, self.result, snag, checker, self._ended, tried=self._count)
+            done = settle(self.layout, self.result, snag, checker, self._ended, self._count, self.mirrored)
             if done is not None:
                 self.left.remove(snag)
                 yield snag, done

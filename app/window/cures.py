@@ -11,12 +11,12 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from app.threads.background import Background
 from app.window import texts
 from geometry.checks import Snag
-from geometry.checks.moves import Change, Move, Swap, Wind
+from geometry.checks.moves import Move, Swap, Wind
 from geometry.checks.said import read
 from geometry.drawing import Area, Disc, Drawing, Stroke
 from geometry.drawing.opened_out import feature_marks
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, RowPlace, feature_ids
+from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.strings import runs
 
@@ -57,6 +57,7 @@ class Cures(QObject):
         self._pause = QTimer(self, singleShot=True, interval=PAUSE_MS, timeout=self._seek)
         self.found.connect(self._take)
         window.document.shown_changed.connect(self._changed)
+        window.tools.mirrored.toggled.connect(self._mirroring)
         window.side.cure_wanted.connect(self.carry_out)
         window.side.cure_pointed.connect(self._ghost)
         window.side.snag_chosen.connect(self._chosen)
@@ -69,7 +70,7 @@ class Cures(QObject):
 
     def carry_out(self, snag: Snag) -> None:
         """Make the move that cures a snag, as one step of the history; with Mirrored on, the twin of what moves follows."""
-        from geometry.cures import told  # here and below: a start need not wait for it
+        from geometry.cures import told, touched  # here and below: a start need not wait for it
 
         window = self._window
         if window.hand.begun:
@@ -84,7 +85,7 @@ class Cures(QObject):
             window.say(str(error))
             return
         what = read(told(window.document.layout, snag.move), window.unit)
-        if len(ids) > len(_touched(window.document.layout, snag.move)):  # the switch may not be seen here
+        if len(ids) > len(touched(window.document.layout, snag.move)):  # the switch may not be seen here
             what = say("{move}, and the other side alike", move=what)
         window.document.apply(what, after)
         window.say(what)
@@ -116,7 +117,7 @@ class Cures(QObject):
         from app.window.cure_search import CureSearch
 
         document = self._window.document
-        self._search = CureSearch(document.shown, document.result, self.patience)
+        self._search = CureSearch(document.shown, document.result, self.patience, self._mirrored)
         if self._search.left:
             self._begin()
 
@@ -188,17 +189,20 @@ class Cures(QObject):
     def _moved(self, snag: Snag) -> tuple[Headstock, tuple[str, ...]]:
         """The layout after the move of a snag, and the features that it moves: with Mirrored on, their twins too, whatever stage
         its card is pressed on. GeometryError when it cannot be made."""
-        from geometry.cures import apply_cure
-        from geometry.edits.mirrored import echo_edit
-        from geometry.edits.twin_features import twin_feature
+        from geometry.cures import apply_cure, touched
 
-        before, ids = self._window.document.layout, _touched(self._window.document.layout, snag.move)
-        after = apply_cure(before, snag)
-        if self._window.chooser.options.mirrored and not isinstance(snag.move, Swap | Wind):
-            known = [id for id in ids if id in feature_ids(before)]
-            after = echo_edit(before, after, known)
-            ids = tuple(dict.fromkeys((*ids, *(twin for id in known if (twin := twin_feature(before, id)) is not None))))
-        return after, ids
+        before = self._window.document.layout
+        return apply_cure(before, snag, self._mirrored), touched(before, snag.move, self._mirrored)
+
+    @property
+    def _mirrored(self) -> bool:
+        return self._window.tools.mirrored.isChecked()
+
+    def _mirroring(self) -> None:
+        """What was sought moved other things with it than what is sought now."""
+        self._changed()
+        if self._search is not None and self._search.result is self._window.document.result:
+            self._show()
 
     def _ghost(self, snag: Snag | None) -> None:
         """Show where what would move comes to, while the button is pointed at."""
@@ -221,17 +225,6 @@ def _ghosts(after: Headstock, ids: tuple[str, ...], move: Move) -> Drawing:
 
         return ghost_strings([run for run in runs(after) if run.tuner in ids])
     return tuple(_outline(mark) for id in ids for mark in feature_marks(after, id) if isinstance(mark, Area | Disc | Stroke))
-
-
-def _touched(layout: Headstock, move: Move) -> tuple[str, ...]:
-    """The features that a move alters: of a row all its tuners."""
-    if isinstance(move, Swap):
-        return move.of, move.other
-    if not isinstance(move, Change):
-        return (move.of,)
-    if move.path[0] == "rows":
-        return tuple(tuner.id for tuner in layout.tuners if isinstance(tuner.place, RowPlace) and tuner.place.row == move.path[1])
-    return (move.path[1],)
 
 
 def _outline(mark: Area | Disc | Stroke) -> Stroke | Disc:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from operator import attrgetter
 
 from msgspec.structs import replace
@@ -12,7 +12,7 @@ from geometry.checks.in_wood import in_wood
 from geometry.checks.in_wood_words import told_pass
 from geometry.errors import GeometryError
 from geometry.layout import NOTHING, Book, Done, DrawnSlot, Headstock, Made, Shaped, Spot, Task
-from geometry.layout.drilled import cut_of
+from geometry.layout.names import OUTLINE
 from geometry.routing.depth import LIGHT
 from geometry.routing.follower import template_offset
 from geometry.routing.waste import CLEAR
@@ -29,13 +29,19 @@ def ticked(book: Book) -> frozenset[str]:
 
 def done_steps(layout: Headstock, ops: Iterable[Operation] = ()) -> dict[str, Done]:
     """By operation, the tick that says that it is done on the piece on the bench as the layout has it: what was drilled or cut
-    otherwise is not, and what is called otherwise since is; nor are, of the operations that are planned now, passes that go deeper
-    than what was routed. A tick of which is not known what it made counts as it stands."""
+    otherwise is not, and what is called otherwise since is. Of the operations that are planned now, passes that go deeper than what was
+    routed are not, and those of which all wood is routed away are, by whatever passes. A tick of which is not known what it made counts
+    as it stands."""
     found = in_wood(layout, layout.book.piece)
     known = {id(one) for one in (*found.ticks, *found.laid)}
     stand = {one.task.operation: one for one in layout.book.done if one.piece == layout.book.piece and id(one) not in known} | found.held
-    short = not_so_deep(layout, ops)
-    return {operation: one for operation, one in stand.items() if operation not in short}
+    away = found.otherwise.keys()
+    for op, _, by, all_gone in _passes(layout, ops):
+        if all_gone and op.id not in away:
+            stand.setdefault(op.id, by[-1])
+        elif op.id in found.held and found.held[op.id].cut is not None:
+            del stand[op.id]
+    return stand
 
 
 def otherwise(layout: Headstock) -> dict[str, str]:
@@ -48,17 +54,22 @@ def not_so_deep(layout: Headstock, ops: Iterable[Operation]) -> dict[str, str]:
     """Passes of the plan of now that go deeper than what was routed under their names, by a plan with other bits; each with a sentence as
     in `otherwise`."""
     held = in_wood(layout, layout.book.piece).held
-    cuts: dict[str, list[Shaped]] = {}
-    for operation, one in held.items():
+    return {op.id: told_pass(op.called, held[op.id].cut, now) for op, now, _, all_gone in _passes(layout, ops)
+            if not all_gone and op.id in held and held[op.id].cut is not None}
+
+
+def _passes(layout: Headstock, ops: Iterable[Operation]) -> Iterator[tuple[Operation, Shaped, list[Done], bool]]:
+    """The router's operations of what something is routed of already, as it is drawn now: what each cuts, what was routed there of
+    whole walls, or of their corners, and whether all that it would take is gone. One of which no such cut is known is not among them."""
+    cuts: dict[tuple[str, bool], list[Done]] = {}
+    for operation, one in in_wood(layout, layout.book.piece).held.items():
         if one.cut is not None and operation.startswith("rout "):
-            cuts.setdefault(cut_of(one.task), []).append(one.cut)
-    said = {}
-    for op in ops:
-        if op.id in held and (was := held[op.id].cut) is not None and op.kind in ("rout", "rout outline"):
-            now = made_by(layout, op).cut
-            if _reach(now.begins, cuts[cut_of(held[op.id].task)]) < (math.inf if now.ends is None else now.ends - SAME_HOLE):
-                said[op.id] = told_pass(op.called, was, now)
-    return said
+            # Its name of now: a slot may be called otherwise since.
+            cuts.setdefault((operation.removeprefix("rout ").rpartition(" ")[0] or OUTLINE, one.cut.corners), []).append(one)
+    for op in ops if cuts else ():
+        if op.kind in ("rout", "rout outline") and (now := made_by(layout, op).cut) is not None:
+            by = cuts.get((op.features[0], now.corners), [])
+            yield op, now, by, bool(by) and _reach(now.begins, [one.cut for one in by]) >= (math.inf if now.ends is None else now.ends - SAME_HOLE)
 
 
 def _reach(begins: float, cuts: Iterable[Shaped]) -> float:
@@ -80,8 +91,10 @@ def made_by(layout: Headstock, op: Operation) -> Made:
     begins = 0.0 if op.cut is None else op.cut.start
     # What begins at the back, or runs through, leaves it open there.
     ends = None if op.cut is None or op.cut.end >= thick - TOUCH else op.cut.end
+    corners = op.cut is not None and op.cut.corners
     if op.kind in ("cut outline", "rout outline"):
-        return Made(cut=Shaped(shape=DrawnSlot(loop=layout.outline), begins=begins, ends=ends, light=LIGHT if op.kind == "cut outline" else 0.0))
+        return Made(cut=Shaped(shape=DrawnSlot(loop=layout.outline), begins=begins, ends=ends, light=LIGHT if op.kind == "cut outline" else 0.0,
+                               corners=corners))
     slot = next((slot for slot in layout.slots if op.kind in ("waste holes", "saw", "rout", "ramp") and slot.id in op.features), None)
     if slot is None:
         return NOTHING
@@ -90,7 +103,8 @@ def made_by(layout: Headstock, op: Operation) -> Made:
     if not slot.through(thick):
         ends = op.stop if op.cut is None else min(op.cut.end, slot.depth)
     light = {"waste holes": CLEAR, "saw": LIGHT}.get(op.kind, 0.0)
-    return Made(cut=Shaped(shape=slot.shape, begins=begins, ends=ends, floor=not light and ends is not None and ends >= slot.floor(thick) - TOUCH, light=light))
+    return Made(cut=Shaped(shape=slot.shape, begins=begins, ends=ends, floor=not light and ends is not None and ends >= slot.floor(thick) - TOUCH, light=light,
+                           corners=corners))
 
 
 def _spots(layout: Headstock, op: Operation) -> tuple[Spot, ...]:

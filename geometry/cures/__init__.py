@@ -5,8 +5,8 @@ spoilt the work, and no other snag got worse. Where no such move was found the
 sentence says so and names what stands in the way.
 """
 
-from geometry.cures.carry_out import apply_cure, carried_out
+from geometry.cures.carry_out import apply_cure, carried_out, touched
 from geometry.cures.settle import curable, settle, with_cures
 from geometry.cures.words import told
 
-__all__ = ["apply_cure", "carried_out", "curable", "settle", "told", "with_cures"]
+__all__ = ["apply_cure", "carried_out", "curable", "settle", "told", "touched", "with_cures"]

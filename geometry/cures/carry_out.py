@@ -8,26 +8,47 @@ from geometry import vectors as v
 from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.edits import along_edge, free_from_row, move_features, set_field, slide_tuner
+from geometry.edits.mirrored import echo_edit
 from geometry.edits.parts import feature, with_feature
 from geometry.edits.strings import set_post
 from geometry.edits.tuners import tuner_of
+from geometry.edits.twin_features import twin_feature
 from geometry.errors import GeometryError
-from geometry.layout import OTHER, Headstock, RowPlace, StraightSlot, Tuner
+from geometry.layout import OTHER, Headstock, RowPlace, StraightSlot, Tuner, feature_ids
 from geometry.layout.edges import edge
 from geometry.saying import say
 from geometry.solids.pins_along import pins_along
 
 
-def apply_cure(layout: Headstock, snag: Snag) -> Headstock:
+def apply_cure(layout: Headstock, snag: Snag, mirrored: bool = False) -> Headstock:
     """The layout after the move that cures a snag. GeometryError when the snag carries none."""
     if snag.move is None:
         raise GeometryError(say("No single move is known that cures this snag."))
-    return carried_out(layout, snag.move)
+    return carried_out(layout, snag.move, mirrored)
 
 
-def carried_out(layout: Headstock, move: Move) -> Headstock:
-    """The layout after a move; a row's member leaves its row first, and a pin goes with its bore. GeometryError when it cannot be done."""
-    return pins_along(layout, _done(layout, move))
+def carried_out(layout: Headstock, move: Move, mirrored: bool = False) -> Headstock:
+    """The layout after a move; a row's member leaves its row first, and a pin goes with its bore. `mirrored`: the twins of what it moves
+    follow, but for strings. GeometryError when it cannot be done."""
+    after, ids = _done(layout, move), touched(layout, move)
+    if mirrored and ids and not isinstance(move, Swap | Wind):
+        after = echo_edit(layout, after, ids)
+    return pins_along(layout, after)
+
+
+def touched(layout: Headstock, move: Move, mirrored: bool = False) -> tuple[str, ...]:
+    """The features that a move alters, of a row all its tuners; `mirrored`: with their twins, but for strings."""
+    if isinstance(move, Swap):
+        return move.of, move.other
+    if isinstance(move, Wind):
+        return (move.of,)
+    if isinstance(move, Change) and move.path[0] == "rows":
+        ids = tuple([tuner.id for tuner in layout.tuners if isinstance(tuner.place, RowPlace) and tuner.place.row == move.path[1]])
+    else:
+        known = feature_ids(layout)
+        ids = tuple([id for id in (move.path[1] if isinstance(move, Change) else move.of,) if id in known])
+    twins = [twin for id in ids if (twin := twin_feature(layout, id)) is not None] if mirrored else ()
+    return tuple(dict.fromkeys((*ids, *twins)))
 
 
 def _done(layout: Headstock, move: Move) -> Headstock:

@@ -18,4 +18,4 @@ def may_share_a_plate(layout: Headstock, tuner: Tuner) -> bool:
         return False
     one, *rest = [frame(layout, each) for each in members(layout, tuner.place.row)]
     way = (lambda each: each.w) if one.mount == "side" else (lambda each: each.u)
-    return bool(rest) and all(abs(v.cross(way(one)[:2], way(each)[:2])) <= _ONE_WAY for each in rest)
+    return bool(rest) and all(v.distance(way(one)[:2], way(each)[:2]) <= _ONE_WAY for each in rest)

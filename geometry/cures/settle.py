@@ -44,13 +44,14 @@ def curable(snag: Snag) -> bool:
 
 
 def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveCheck | None = None,
-           stop: Callable[[], bool] = lambda: False, tried: Callable[[], None] = lambda: None) -> Snag | None:
+           stop: Callable[[], bool] = lambda: False, tried: Callable[[], None] = lambda: None, mirrored: bool = False) -> Snag | None:
     """A snag of `result`, which is check(layout), with its cure; None when stopped.
 
     `checker` may be one that has checked layouts near this one before: it is quicker. `tried` is called at each move that is tried.
+    `mirrored`: the twins of what moves follow.
     """
     layout = by_the_wood(layout)
-    search = _Search(layout, Before(result.snags), snag, checker or LiveCheck(), tried)
+    search = _Search(layout, Before(result.snags), snag, checker or LiveCheck(), tried, mirrored)
     ways = tracks(layout, snag)
     queue = [(up(max(snag.lacks, 0.1) if snag.unit == "mm" else 0.1) * way.dear, i, 0) for i, way in enumerate(ways)]
     heapq.heapify(queue)
@@ -74,8 +75,9 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
 
 
 class _Search:
-    def __init__(self, layout: Headstock, before: Before, snag: Snag, checker: LiveCheck, tried: Callable[[], None]) -> None:
-        self._tried = tried
+    def __init__(self, layout: Headstock, before: Before, snag: Snag, checker: LiveCheck, tried: Callable[[], None],
+                 mirrored: bool) -> None:
+        self._tried, self._mirrored = tried, mirrored
         self._layout, self._before, self._snag, self._checker = layout, before, snag, checker
         self._least = up(snag.lacks) if snag.unit == "mm" and snag.lacks > 0 else 0.1
         self._lacked: dict[int, list[float]] = {}
@@ -93,7 +95,7 @@ class _Search:
     def trial(self, i: int, move: Move) -> Verdict | None:
         """What a move on a way does; None when it cannot be made."""
         try:
-            moved = carried_out(self._layout, move)
+            moved = carried_out(self._layout, move, self._mirrored)
         except GeometryError:
             return None
         self.trials += 1

@@ -65,7 +65,9 @@ def _change(layout: Headstock, move: Change) -> str:
     if group == "rows" and field != "spacing":
         return _whole_row(field, more, words)
     if group == "rows":
-        return say("Space {what} wider by {by}", **words) if more else say("Space {what} closer by {by}", **words)
+        said = say("Space {what} wider by {by}", **words) if more else say("Space {what} closer by {by}", **words)
+        one = next(tuner for tuner in layout.tuners if isinstance(tuner.place, RowPlace) and tuner.place.row == move.path[1])
+        return say("{move}, unless its tuners share a plate", move=said) if may_share_a_plate(layout, one) else said
     if group == "slots" and field != "width":
         return say("Rout {what} deeper by {by}", **words) if more else say("Rout {what} less deep by {by}", **words)
     if group == "ears" and field != "width":

@@ -63,6 +63,8 @@ class Shaped(Part, kw_only=True):
     """whether that is the floor of a blind slot as it was drawn"""
     light: Amount = 0.0
     """how much wood was left to the line, by what only clears the waste"""
+    corners: bool = False
+    """whether it is only what a wider cutter had left in the corners"""
     ramp: Ramp | None = None
     """the ramp at the nut end of the shape, where it is that which was cut"""
 

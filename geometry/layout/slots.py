@@ -106,7 +106,11 @@ class SingleHole(Part, kw_only=True):
 
     def opens(self, thickness: float, surface: Literal["face", "back"] = "face") -> bool:
         """Whether it is open at the face, into which a retainer is screwed, or at the back, of wood of that thickness (mm)."""
-        return self.surface == surface or self.depth is None or self.depth >= thickness - TOUCH
+        return self.surface == surface or self.through(thickness)
+
+    def through(self, thickness: float) -> bool:
+        """Whether it goes through wood of that thickness (mm)."""
+        return self.depth is None or self.depth >= thickness - TOUCH
 
 
 def slot_path(slot: Slot) -> Path:

@@ -15,7 +15,6 @@ from geometry.sequence.wishes import Wishes
 from geometry.solids.scarf import scarf_of
 from geometry.strings.square_line import square_line
 from geometry.terms import term
-from geometry.tolerance import TOUCH
 
 VENEERS: tuple[Kind, Kind] = ("glue face veneer", "glue back veneer")
 """The kind and id of the step by which a veneer comes onto the face, onto the back."""
@@ -52,8 +51,7 @@ def _plug_words(plugs: Sequence[SingleHole], thickness: float, wishes: Wishes) -
     show = wishes.told
     sizes: dict[str, list[str]] = {}
     for hole in plugs:
-        through = hole.depth is None or hole.depth >= thickness - TOUCH
-        size = (say("{diameter} through", diameter=show(hole.diameter)) if through else
+        size = (say("{diameter} through", diameter=show(hole.diameter)) if hole.through(thickness) else
                 say("{diameter} to {depth} from the {surface}", diameter=show(hole.diameter), depth=show(hole.depth), surface=term(hole.surface)))
         sizes.setdefault(size, []).append(hole.id)
     which = "; ".join(f"{size}: {listed(ids)}" for size, ids in sizes.items())

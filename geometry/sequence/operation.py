@@ -93,6 +93,8 @@ class Cut(Struct, frozen=True):
 
     start: float
     end: float
+    corners: bool = False
+    """only what a wider cutter has left in the corners"""
 
 
 class Operation(Struct, frozen=True):

@@ -204,7 +204,7 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
                  say("{up}, {guide}: rout {what} with {bit} to {deep} {steps}.", **given))
         turned = first.side == "back"
         askew = _askew(layout, used) if turned and first.template and used else ""
-        cut = Cut(thick - deep, thick - first.begins) if turned else Cut(first.begins, deep)
+        cut = Cut(thick - deep, thick - first.begins, first.corners) if turned else Cut(first.begins, deep, first.corners)
         cautions = () if len(used) > 1 or not turned or not first.template else (
             say("One pin does not hold the template from turning: add another, so that it comes back to the same place from the other side.")
             if used else

@@ -71,6 +71,18 @@ def test_with_mirrored_on_the_twin_is_moved_too_whatever_the_stage(bench, qtbot,
     assert bench.layout == before, "one step"
 
 
+def test_moves_are_sought_anew_when_mirrored_is_pressed(bench, qtbot):
+    """One that was found for its own side is no longer offered meanwhile."""
+    snags = bench.window.side.inside.snags
+    _spoilt(bench, qtbot)
+    search = bench.window.cures._search
+    bench.window.tools.mirrored.setChecked(True)
+    assert not any(snags.button_of(snags.model().index(row)) for row in range(snags.model().rowCount()))
+    qtbot.waitUntil(lambda: bench.window.cures.settled and bench.window.cures._search is not search)
+    assert bench.window.cures._search.mirrored and not search.mirrored
+    assert any(snags.button_of(snags.model().index(row)) for row in range(snags.model().rowCount()))
+
+
 def test_a_row_or_a_width_that_cures_has_its_twin_follow(bench):
     """One number of the layout is a cure too, and so is it as if typed with its part held."""
     cures, layout = bench.window.cures, bench.layout

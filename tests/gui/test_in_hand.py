@@ -153,7 +153,7 @@ def test_delete_takes_the_last_node_of_a_line_back_and_nothing_that_is_held(benc
 def test_a_cure_is_made_while_a_tool_only_follows_the_pointer(bench, placing, monkeypatch):
     """Its button is pressed by a key while the mouse rests on the drawing."""
     asked = []
-    monkeypatch.setattr("geometry.cures.apply_cure", lambda layout, snag: asked.append(snag) or layout)
+    monkeypatch.setattr("geometry.cures.apply_cure", lambda layout, snag, mirrored: asked.append(snag) or layout)
     placing.cures.carry_out("snag")
     assert placing.foot.said != texts.IN_HAND
     placing.set_tool("hold")

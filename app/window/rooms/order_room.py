@@ -15,8 +15,9 @@ from app.panels.order.step_words import step_words
 from app.sheets.work import Work, plan_work
 from app.window.rooms.order_centre import OrderCentre
 from app.window.rooms.planning import PlanningRoom, PlanWords, asked_for
-from geometry.book import made_by, open_again, task_of, tick_off
+from geometry.book import made_by, open_again, task_of, tick_off, ticked
 from geometry.cancellation import Ask, go_on
+from geometry.checks.in_wood import called_now
 from geometry.checks.words import first
 from geometry.drawing.step_views import StepViews, step_views
 from geometry.errors import GeometryError
@@ -158,7 +159,7 @@ class OrderRoom(PlanningRoom):
         at = work.order.steps.index(self.at)
         by_id = {op.id: op for op in work.ops}
         op = by_id[self.at]
-        views: StepViews = step_views(work.layout, work.steps, at, work.ops, self.window.unit)
+        views: StepViews = step_views(work.layout, work.worked, work.as_worked(work.order.steps).index(self.at), work.ops, self.window.unit)
         why = work.blocked(op)
         op = replace(op, cautions=(why, *op.cautions)) if op.id in work.to_go_on else replace(op, blocked=why)
         neck = neck_words(work.layout, op.setup, self.window.unit)
@@ -205,6 +206,9 @@ class OrderRoom(PlanningRoom):
         """Done, or not done after all: written into the job book of the piece on the bench."""
         work = self.work
         op = next(op for op in work.ops if op.id == id)
+        if id in work.done and id not in ticked(called_now(work.layout, work.layout.book.piece)):
+            self.window.say(say("{title} needs no tick: the steps that are ticked off have taken all of its wood.", title=op.called))
+            return
         if id in work.done:
             self.window.document.record(say("{title} is not done", title=op.called), lambda book: open_again(book, id))
         else:

@@ -62,6 +62,8 @@ def test_a_step_fills_them_all_and_the_others_are_those_without(layout):
 
 def test_the_plugs_are_in_the_part_list(layout):
     assert [(ware.count, ware.sizes) for ware in wares(layout) if ware.name == "plug of wood"] == [(1, "3, 9 deep"), (2, "10, through")]
+    hair = replace(layout, holes=tuple(replace(hole, depth=layout.blank.thickness - 1e-7) if hole.id == "blind" else hole for hole in layout.holes))
+    assert ("3, through" in {ware.sizes for ware in wares(hair)}) and "3 mm through: blind" in plan_work(hair).steps[0].words, "one word for it"
 
 
 def test_it_is_seen_until_it_is_plugged_and_on_no_paper(layout):

@@ -250,6 +250,46 @@ def test_a_pass_is_done_as_deep_as_it_was_routed_whatever_bits_are_planned_later
     assert done_steps(job, ops).keys() == ticked - {ids[number] for number in left}
 
 
+def routed(of, trips, passes):
+    """(the demo with some passes of these trips ticked off of the real piece, its passes of others)."""
+    job, kind = demo(), "rout outline" if of == "outline" else "rout"
+    book = replace(job.book, piece="real")
+    for number, op in enumerate([op for op in operations(job, {of: trips}) if op.kind == kind and op.features == (of,)], 1):
+        if number in passes:
+            book = tick_off(book, task_of(op), number, made_by(job, op))
+    job = replace(job, book=book)
+    return job, lambda now: [op for op in operations(job, {of: now}) if op.kind == kind and op.features == (of,)]
+
+
+@pytest.mark.parametrize("of", [SLOT, "outline"])
+def test_what_one_pass_took_is_done_of_all_that_are_planned_there_later(of):
+    """Routed through at one go; then the rack is another, and two passes are planned, or no bit does it at all."""
+    job, planned = routed(of, THROUGH, {1})
+    for now in (TURNED, BACK_FIRST, FEWER):
+        assert done_steps(job, planned(now)).keys() == {f"rout {of} 1", f"rout {of} 2"} and not not_so_deep(job, planned(now))
+    none, = planned(Routing((), blocked="No bit reaches."))
+    assert f"rout {of} {'' if of == 'outline' else 0}".strip() == none.id in done_steps(job, [none])
+    job, planned = routed(of, Routing((), blocked="No bit reaches."), {1})
+    assert {f"rout {of} 1", f"rout {of} 2"} <= done_steps(job, planned(TURNED)).keys(), "worked to its line by hand"
+    job, planned = routed(of, FEWER, {2})
+    assert done_steps(job, planned(TURNED)).keys() == {f"rout {of} 2"}, "from the back 6 of 16 mm, of which 8 are gone"
+
+
+CORNERS = Trip("face", "6 shank bearing", None, 0.0, 16.0, corners=True)
+
+
+def test_a_pass_through_the_corners_is_none_along_the_whole_wall_nor_the_other_way_round():
+    widest = Routing((*THROUGH.trips, CORNERS))
+    job, planned = routed(SLOT, TURNED, {1, 2})
+    text = not_so_deep(job, planned(widest))["rout bass slot 2"]
+    assert done_steps(job, planned(widest)).keys() == {"rout bass slot 1"}
+    assert read(text, "mm").endswith("is cut from 9.00 mm below the face to the back (job book); with the bits of now it is to be cut through, in the corners alone.")
+    job, planned = routed(SLOT, widest, {1, 2})
+    assert done_steps(job, planned(widest)).keys() == {"rout bass slot 1", "rout bass slot 2"}
+    job, planned = routed(SLOT, widest, {2})
+    assert not done_steps(job, planned(TURNED)), "the corners alone leave the wall"
+
+
 def as_cut(*shapes, **changes):
     """The demo's first slot, cut by one pass after another as these shapes say; the slot is changed since."""
     job = demo()

@@ -69,7 +69,7 @@ def _past_its_neighbour():
 def test_no_move_is_tried_twice(monkeypatch):
     """A string led otherwise has no amount: tried again with a larger one it would be the same whole check."""
     tried, settling = [], sys.modules["geometry.cures.settle"]
-    monkeypatch.setattr(settling, "carried_out", lambda layout, move: tried.append(move) or carried_out(layout, move))
+    monkeypatch.setattr(settling, "carried_out", lambda layout, move, mirrored: tried.append(move) or carried_out(layout, move, mirrored))
     snag = _settled(_past_its_neighbour(), "string-to-post")
     assert not isinstance(snag.move, Wind) and {Wind("bass 1"), Wind("bass 2")} <= set(tried)
     assert len(tried) == len(set(tried))

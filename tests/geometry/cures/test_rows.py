@@ -30,7 +30,7 @@ def test_plates_of_a_row_are_spaced_wider():
     one, two = [snag for snag in before.snags if snag.kind == "seats-overlap"]
     assert one.measured == pytest.approx(0.2) and one.needed == 0.5
     cured = settle(layout, before, one)
-    assert cured.move == Change(("rows", "row", "spacing"), 24.2, pytest.approx(24.5)) and cured.cure == "Space row wider by 0.3 mm."
+    assert cured.move == Change(("rows", "row", "spacing"), 24.2, pytest.approx(24.5)) and cured.cure == "Space row wider by 0.3 mm, unless its tuners share a plate."
     after = apply_cure(layout, cured)
     assert not [snag for snag in check(after).snags if snag.kind == "seats-overlap"], "both pairs at once"
     assert all(isinstance(tuner.place, RowPlace) for tuner in after.tuners)
@@ -94,6 +94,9 @@ def test_a_tuner_leaves_a_row_that_may_be_on_one_plate_last():
 def test_a_row_whose_buttons_go_different_ways_shares_no_plate():
     layout = replace(row_of(3, 26.0), outline=CURVED)
     assert not may_share_a_plate(layout, layout.tuners[0]) and may_share_a_plate(row_of(3, 26.0), layout.tuners[0])
+    two = tuple(Tuner(id=f"t{i}", pattern="post", place=RowPlace(row="row", index=i)) for i in range(2))
+    across = head(tuners=two, patterns=(BORE,), rows=(Row(id="row", spacing=40.0, run=StraightRun(start=(-20.0, 60.0), heading=0.0)),))
+    assert not may_share_a_plate(across, two[0]), "one to the bass edge and one to the treble edge: opposite ways are two ways"
     lone = row_of(1, 26.0)
     assert not may_share_a_plate(lone, lone.tuners[0])
 

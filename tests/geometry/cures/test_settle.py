@@ -10,7 +10,7 @@ from msgspec.structs import replace
 from geometry.checks import CheckResult, Snag, check
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap
 from geometry.checks.snags import TIGHT
-from geometry.cures import carried_out, settle, with_cures
+from geometry.cures import apply_cure, carried_out, settle, with_cures
 from geometry.cures.tracks import tracks
 from geometry.errors import GeometryError
 from geometry.layout import Ear, Headstock, Pin, SingleHole
@@ -36,6 +36,21 @@ def test_a_move_grows_until_it_does_it_and_is_then_no_longer_than_it_takes():
             return replace(result, snags=() if far >= 13.37 else (replace(ASIDE, measured=4.0 + far / 10),))
     result = replace(check(layout), snags=(ASIDE,))
     assert max(map(abs, settle(layout, result, ASIDE, Checker()).move.by)) == pytest.approx(13.4)
+
+
+def test_with_its_twin_moved_too_a_move_has_to_do_on_both_sides():
+    """By hand: an old hole leaves 1 beside `a`, and 3 are wanted: 2 to the bass side do it. There an old hole stands 3 beside its twin."""
+    holes = [("a", (20.0, 60.0), 8.0, False), ("twin", (-20.0, 60.0), 8.0, False), ("old", (28.0, 60.0), 6.0, True), ("other", (-10.0, 60.0), 6.0, True)]
+    layout = head(holes=tuple(SingleHole(id=id, at=at, diameter=wide, there=there) for id, at, wide, there in holes))
+    result = check(layout)
+    snag = next(one for one in result.snags if set(one.between) == {"a", "old"})
+    alone, both = settle(layout, result, snag), settle(layout, result, snag, mirrored=True)
+    assert alone.move == Shift("a", (-2.0, 0.0)) and both.move is not None
+    after = apply_cure(layout, both, mirrored=True)
+    here, there = after.holes[:2]
+    assert there.at == (-here.at[0], here.at[1]) and here.at != layout.holes[0].at
+    assert not any({"a", "twin"} & set(one.between) for one in check(after).snags if one.grade != "note")
+    assert any({"twin", "other"} <= set(one.between) for one in check(apply_cure(layout, alone, mirrored=True)).snags), "the other one would not do"
 
 
 def test_a_way_is_gone_in_steps_that_overlook_little_and_not_beyond_what_is_a_cure():
@@ -66,7 +81,7 @@ def test_of_snags_of_one_kind_between_the_same_two_what_is_left_is_the_worst():
 
 
 def test_where_no_move_can_be_made_the_advice_stands_alone(monkeypatch):
-    def refused(layout, move):
+    def refused(layout, move, mirrored):
         raise GeometryError("No.")
     monkeypatch.setattr(sys.modules["geometry.cures.settle"], "carried_out", refused)
     layout = head(pins=(Pin(id="pin", at=(0.0, 60.0), diameter=6.0),))
