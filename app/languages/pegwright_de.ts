@@ -16004,8 +16004,12 @@
         <translation>{move}, sofern ihre Mechaniken nicht auf einer Platte sitzen</translation>
     </message>
     <message>
-        <source>{move}; room beside {names} then gets tight.</source>
-        <translation>{move}; neben {names} wird es dann knapp.</translation>
+        <source>{move}; room beside {names} then gets tight</source>
+        <translation>{move}; neben {names} wird es dann knapp</translation>
+    </message>
+    <message>
+        <source>{move}; the papers or the template (job book) then have it elsewhere</source>
+        <translation>{move}; die Papiere oder die Schablone (Werkbuch) haben es dann anderswo</translation>
     </message>
     <message>
         <source>{n:,} in {whole:,}</source>

@@ -56,6 +56,7 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
     queue = [(up(max(snag.lacks, 0.1) if snag.unit == "mm" else 0.1) * way.dear, i, 0) for i, way in enumerate(ways)]
     heapq.heapify(queue)
     spare: tuple[Move, Verdict] | None = None
+    marked: tuple[int, int, Verdict] | None = None
     while queue and search.trials < MOST_TRIALS:
         if stop():
             return None
@@ -66,11 +67,16 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
         move = way.make(amount)
         verdict = search.trial(i, move)
         if verdict is not None and verdict.gone and verdict.clean:
-            return search.cured(*search.least(i, way, step))
-        if verdict is not None and verdict.gone and verdict.mild and spare is None and snag.grade == SPOILS:
+            return search.cured(*search.least(i, way, step, verdict))
+        if verdict is not None and verdict.gone and verdict.marks_alone:
+            marked = marked or (i, step, verdict)
+        elif verdict is not None and verdict.gone and verdict.mild and spare is None and snag.grade == SPOILS:
             spare = move, verdict
         if verdict is not None and search.hopeful(i) and way.make(search.amount(step + 1)) != move:
             heapq.heappush(queue, (search.amount(step + 1) * way.dear, i, step + 1))
+    if marked is not None:
+        i, step, verdict = marked
+        return search.cured(*search.least(i, ways[i], step, verdict))
     return search.cured(*spare) if spare is not None else search.not_cured(bool(ways))
 
 
@@ -105,7 +111,7 @@ class _Search:
         self._lacked.setdefault(i, []).append(0.0 if verdict.gone else verdict.lacks)
         if verdict.gone:
             own = move.path[1] if isinstance(move, Change) else move.of
-            self._in_the_way.update({name for snag in verdict.worse for name in snag.between if name != own})
+            self._in_the_way.update({name for snag in verdict.worse if snag.kind != _MARKS for name in snag.between if name != own})
         return verdict
 
     def hopeful(self, i: int) -> bool:
@@ -115,27 +121,29 @@ class _Search:
             return True
         return min(seen[-_PATIENCE:]) < min(seen[:-_PATIENCE]) - 1e-6 or seen[-1] == 0.0
 
-    def least(self, i: int, way: Track, step: int) -> tuple[Move, Verdict]:
-        """The smallest amount in tenths, between the step before and this one, that still does it cleanly."""
+    def least(self, i: int, way: Track, step: int, verdict: Verdict) -> tuple[Move, Verdict]:
+        """The smallest amount in tenths, between the step before and this one, that still does it as cleanly as this one did."""
         good = self.amount(step)
         low = self.amount(step - 1) if step else 0.0
-        best: tuple[Move, Verdict] = way.make(good), Verdict(True, 0.0, (), True)
+        best = way.make(good), verdict
         while step and good - low > 0.15:
             middle = round((low + good) / 2, 1)
             move = way.make(middle)
-            verdict = self.trial(i, move)
-            if verdict is not None and verdict.gone and verdict.clean:
-                good, best = middle, (move, verdict)
+            tried = self.trial(i, move)
+            if tried is not None and tried.gone and (tried.clean or not verdict.clean and tried.marks_alone):
+                good, best = middle, (move, tried)
             else:
                 low = middle
         return best
 
     def cured(self, move: Move, verdict: Verdict) -> Snag:
-        """The snag with a move that does it, and what becomes tight by it."""
+        """The snag with a move that does it, and what becomes tight or has to be marked anew by it."""
         said = told(self._layout, move)
-        names = sorted({name for snag in verdict.worse for name in snag.between})
-        said = say("{move}; room beside {names} then gets tight.", move=said, names=listed([term(name) for name in names])) if names else said + "."
-        return replace(self._snag, cured=said, move=move)
+        if names := sorted({name for snag in verdict.worse if snag.kind != _MARKS for name in snag.between}):
+            said = say("{move}; room beside {names} then gets tight", move=said, names=listed([term(name) for name in names]))
+        if any(snag.kind == _MARKS for snag in verdict.worse):
+            said = say("{move}; the papers or the template (job book) then have it elsewhere", move=said)
+        return replace(self._snag, cured=said + ".", move=move)
 
     def not_cured(self, tried: bool) -> Snag:
         """The snag with its advice, what was tried in vain, and what stood in the way; where nothing was tried with its advice alone.
@@ -157,6 +165,8 @@ class _Search:
         return replace(self._snag, cured=" ".join([*sentences, advised(self._layout, self._snag)]))
 
 
+_MARKS = "marked-otherwise"
+"""The kind of snag by which pasted papers or the template tell that they have something elsewhere: they are made anew, and no wood suffers."""
 _SAME = 1e-4
 """mm: a snag that lacks more than this beyond what it lacked has got worse"""
 
@@ -178,6 +188,11 @@ class Verdict(Struct, frozen=True):
     def clean(self) -> bool:
         """Nothing else has suffered."""
         return not self.worse
+
+    @property
+    def marks_alone(self) -> bool:
+        """Nothing has suffered but papers and template."""
+        return all(snag.kind == _MARKS for snag in self.worse)
 
 
 class Before:

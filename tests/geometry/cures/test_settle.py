@@ -14,6 +14,8 @@ from geometry.cures import apply_cure, carried_out, settle, with_cures
 from geometry.cures.tracks import tracks
 from geometry.errors import GeometryError
 from geometry.layout import Ear, Headstock, Pin, SingleHole
+from geometry.layout.book import Book, Done, Task
+from geometry.solids.spots import set_down
 from tests.geometry.checks.heads import PINS, SIDE, drawn, head, side, slot
 
 ASIDE = Snag("aside", TIGHT, ("pin",), (0.0, 60.0, 0.0), 4.0, 9.0, "Too far aside.", "Do something.")
@@ -126,3 +128,13 @@ def test_what_is_dearest_to_the_maker_stays(layout: Headstock, kind: str, move: 
     """Of all that could give, the lesser thing does, and by no more than it takes."""
     snag, = [one for one in with_cures(layout, check(layout)).snags if one.kind == kind]
     assert snag.move == move
+
+
+def test_a_move_that_only_papers_and_template_do_not_have_is_proposed_and_says_so():
+    """Once papers are pasted no move leaves them right: that is no reason to propose none, and nothing else is made tight by it."""
+    layout = head(holes=(SingleHole(id="a", at=(0.0, 60.0), diameter=8.0), SingleHole(id="b", at=(0.0, 69.0), diameter=8.0)))
+    pasted = replace(layout, book=Book(done=(Done(piece="real", task=Task(operation="mark"), spots=set_down(layout, "mark")),)))
+    snag, = (one for one in check(layout).snags if one.grade != "note")
+    plain, done = settle(layout, check(layout), snag), settle(pasted, check(pasted), snag)
+    assert done.move == plain.move is not None
+    assert done.cure == f"{plain.cure[:-1]}; the papers or the template (job book) then have it elsewhere."
