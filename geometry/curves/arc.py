@@ -19,7 +19,7 @@ _MANY = 2000
 a circle of 6 m radius."""
 
 
-class Arc(Struct, frozen=True):
+class Arc(Struct, frozen=True, tag=True):
     """Arc about `centre` with `radius` (mm), from angle `a0` through `sweep` (rad, counter-clockwise positive).
 
     |sweep| is at most a full turn. The end points are kept beside the angles

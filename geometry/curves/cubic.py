@@ -37,13 +37,18 @@ GAUSS = (
 )
 
 
-class Cubic(Struct, frozen=True):
+class Cubic(Struct, frozen=True, tag=True):
     """Bezier curve from p0 to p1 with handles c0 and c1 (mm)."""
 
     p0: Vec2
     c0: Vec2
     c1: Vec2
     p1: Vec2
+
+    @classmethod
+    def raised(cls, p: Vec2, c: Vec2, q: Vec2) -> Cubic:
+        """The quadratic Bezier curve from p to q with the one handle c (mm): the same curve."""
+        return cls(p, v.along(p, v.sub(c, p), 2 / 3), v.along(q, v.sub(c, q), 2 / 3), q)
 
     @property
     def start(self) -> Vec2:

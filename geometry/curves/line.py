@@ -9,7 +9,7 @@ from geometry.tolerance import TOUCH
 from geometry.vectors import Box, Vec2
 
 
-class Line(Struct, frozen=True):
+class Line(Struct, frozen=True, tag=True):
     """Straight from p0 to p1 (mm). The parameter t runs 0..1 evenly by length."""
 
     p0: Vec2

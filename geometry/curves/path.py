@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import cached_property
 from itertools import accumulate
 
@@ -23,6 +23,7 @@ from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Box, Vec2
 
 Segment = Line | Arc | Cubic
+"""Each has a tag, by which a reader of JSON tells them apart."""
 
 _MANY = 200
 """segments of a path above which the lengths of its cubics are worked out all at once, which may differ in the last digits"""
@@ -204,14 +205,7 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
 
     def mapped(self, matrix: Matrix) -> Path:
         """The path under an affine map; arcs become cubics where the map is not a similarity."""
-        round_stays = matrix.similarity() is not None
-        out: list[Segment] = []
-        for segment in self.segments:
-            if isinstance(segment, Arc) and not round_stays:
-                out.extend(piece.mapped(matrix) for piece in segment.cubics())
-            else:
-                out.append(segment.mapped(matrix))
-        return Path(tuple(out), self.closed)
+        return Path(tuple(mapped_segments(self.segments, matrix)), self.closed)
 
     def part(self, start: float, end: float) -> Path:
         """The open piece between two lengths in mm; a closed path may run past its own start."""
@@ -252,6 +246,13 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
 
     def __iter__(self) -> Iterator[Segment]:
         return iter(self.segments)
+
+
+def mapped_segments(segments: Iterable[Segment], matrix: Matrix) -> list[Segment]:
+    """Segments under an affine map; arcs become cubics where the map is not a similarity."""
+    if matrix.similarity() is None:
+        segments = [piece for segment in segments for piece in (segment.cubics() if isinstance(segment, Arc) else (segment,))]
+    return [segment.mapped(matrix) for segment in segments]
 
 
 def circle(centre: Vec2, radius: float) -> Path:

@@ -11,10 +11,11 @@ import math
 from collections.abc import Sequence
 
 from ezdxf.entities import DXFEntity
-from ezdxf.math import OCS, Matrix44, Vec3, fit_points_to_cad_cv
+from ezdxf.math import OCS, Matrix44, Vec3, fit_points_to_cad_cv, open_uniform_knot_vector, uniform_knot_vector
 
-from app.formats.drawing_in.splines import clamped_knots, spline_segments, uniform_knots
+from app.formats.drawing_in.splines import spline_segments
 from geometry.curves import Arc, Line, Matrix, Path, Segment, circle
+from geometry.curves.path import mapped_segments
 from geometry.errors import GeometryError
 from geometry.saying import say
 from geometry.vectors import Vec2
@@ -94,18 +95,7 @@ def _in_plane(entity: DXFEntity, to_world: Matrix44) -> Shape:
     plane = Matrix(x.x, x.y, y.x, y.y, origin.x, origin.y)
     if abs(plane.determinant) <= 1e-9 * x.magnitude * y.magnitude:
         return [], False
-    return _mapped(segments, plane), closed
-
-
-def _mapped(segments: Sequence[Segment], plane: Matrix) -> list[Segment]:
-    keeps_round = plane.similarity() is not None
-    out: list[Segment] = []
-    for segment in segments:
-        if isinstance(segment, Arc) and not keeps_round:
-            out.extend(piece.mapped(plane) for piece in segment.cubics())
-        else:
-            out.append(segment.mapped(plane))
-    return out
+    return mapped_segments(segments, plane), closed
 
 
 def _round(entity: DXFEntity, centre: Vec2) -> Shape:
@@ -169,8 +159,8 @@ def _ellipse(entity: DXFEntity, to_world: Matrix44) -> Shape:
     if min(sweep, math.tau - sweep) < 1e-9:
         if start == end:
             return [], False
-        return _mapped(list(circle((0.0, 0.0), 1.0)), plane), True
-    return _mapped([Arc.about((0.0, 0.0), 1.0, start, sweep)], plane), False
+        return mapped_segments(circle((0.0, 0.0), 1.0), plane), True
+    return mapped_segments([Arc.about((0.0, 0.0), 1.0, start, sweep)], plane), False
 
 
 def _spline(entity: DXFEntity, to_world: Matrix44) -> Shape:
@@ -198,11 +188,11 @@ def _completed(degree: int, points: list[Vec2], knots: list[float], weights: lis
     if periodic and len(knots) in (0, need + degree):
         points = points + points[:degree]
         weights = weights + weights[:degree] if weights else weights
-        return points, knots or uniform_knots(len(points), degree), weights
+        return points, knots or uniform_knot_vector(len(points), degree + 1), weights
     if len(knots) == need - 2:  # some writers leave out the first and last knot: they carry no shape
         return points, [knots[0], *knots, knots[-1]], weights
     if len(knots) == 0:
-        return points, clamped_knots(len(points), degree), weights
+        return points, open_uniform_knot_vector(len(points), degree + 1), weights
     raise GeometryError(say("A spline has {knots} knots where {need} belong.", knots=len(knots), need=need))
 
 

@@ -7,6 +7,7 @@ import math
 from msgspec import Struct
 
 from geometry.curves import Arc, Line, Matrix, Segment
+from geometry.curves.path import mapped_segments
 from geometry.vectors import Vec2
 
 
@@ -22,10 +23,7 @@ class EllipticArc(Struct, frozen=True):
         whole = outer.after(self.matrix)
         if not (math.isfinite(self.a0) and math.isfinite(self.sweep)):
             return [Line((math.nan, math.nan), (math.nan, math.nan))]  # broken numbers: the shape is skipped and counted
-        unit = Arc.about((0.0, 0.0), 1.0, self.a0, self.sweep)
-        if whole.similarity() is not None:
-            return [unit.mapped(whole)]
-        return [piece.mapped(whole) for piece in unit.cubics()]
+        return mapped_segments([Arc.about((0.0, 0.0), 1.0, self.a0, self.sweep)], whole)
 
 
 def elliptic_arc(p: Vec2, q: Vec2, rx: float, ry: float, turn: float, large: bool, sweep: bool) -> EllipticArc | None:

@@ -56,17 +56,6 @@ def spline_segments(degree: int, knots: Sequence[float], points: Sequence[Vec2],
     return out
 
 
-def uniform_knots(count: int, degree: int) -> list[float]:
-    """Evenly spaced knots without clamping: the spline of a closed, wrapped set of control points."""
-    return [float(i) for i in range(count + degree + 1)]
-
-
-def clamped_knots(count: int, degree: int) -> list[float]:
-    """Evenly spaced knots clamped at both ends: the usual open spline."""
-    inner = count - degree
-    return [0.0] * degree + [float(i) for i in range(inner + 1)] + [float(inner)] * degree
-
-
 def _piece(p: int, knots: Sequence[float], points: np.ndarray, i: int) -> np.ndarray:
     """Bezier control points of the span from knot i to knot i + 1."""
     a, b = knots[i], knots[i + 1]
@@ -91,16 +80,12 @@ def _as_segments(bezier: np.ndarray, rational: bool, within: float) -> list[Segm
         if p == 1:
             return [Line(q[0], q[1])]
         if p == 2:
-            return [Cubic(q[0], _mix(q[0], q[1], 2 / 3), _mix(q[2], q[1], 2 / 3), q[2])]
+            return [Cubic.raised(*q)]
         return [Cubic(*q)]
     if rational and p == 1:
         return [Line(_at(bezier, 0.0)[0], _at(bezier, 1.0)[0])]
     arc = _as_arc(bezier) if rational else None
     return [arc] if arc is not None else _fitted(bezier, 0.0, 1.0, within, 0)
-
-
-def _mix(a: Vec2, b: Vec2, t: float) -> Vec2:
-    return (a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t)
 
 
 def _at(bezier: np.ndarray, t: float) -> tuple[Vec2, Vec2]:

@@ -49,7 +49,7 @@ class _Recorder:
         self.at = p
 
     def qCurveTo(self, c: Vec2, p: Vec2) -> None:  # noqa: N802
-        self.open.pieces.append(raised(self.at, c, p))
+        self.open.pieces.append(Cubic.raised(self.at, c, p))
         self.at = p
 
     def arcTo(self, rx: float, ry: float, turn: float, large: bool, sweep: bool, p: Vec2) -> None:  # noqa: N802
@@ -69,12 +69,6 @@ class _Recorder:
         if self.open.pieces:
             self.done.append(Subpath(self.open.pieces, closed))
         self.open = Subpath()
-
-
-def raised(p: Vec2, c: Vec2, q: Vec2) -> Cubic:
-    """The quadratic curve p c q as the cubic that is the same curve."""
-    return Cubic(p, (p[0] + (c[0] - p[0]) * 2 / 3, p[1] + (c[1] - p[1]) * 2 / 3),
-                 (q[0] + (c[0] - q[0]) * 2 / 3, q[1] + (c[1] - q[1]) * 2 / 3), q)
 
 
 def subpaths(data: str) -> tuple[list[Subpath], bool]:

@@ -4,10 +4,11 @@ import math
 
 import numpy as np
 import pytest
+from ezdxf.math import open_uniform_knot_vector, uniform_knot_vector
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from app.formats.drawing_in.splines import clamped_knots, spline_segments, uniform_knots
+from app.formats.drawing_in.splines import spline_segments
 from geometry.curves import Arc, Cubic, Line
 from geometry.errors import GeometryError
 
@@ -34,13 +35,15 @@ def distance_to(segments, q):
 
 POINTS = [(0.0, 0.0), (10.0, 60.0), (50.0, 70.0), (90.0, 20.0), (140.0, 30.0), (150.0, 90.0), (60.0, 120.0)]
 WEIGHTS = [1.0, 0.4, 2.0, 1.0, 3.0, 0.6, 1.0]
+CLAMPED = open_uniform_knot_vector(4, 4)
+"""Knots of a cubic with four control points."""
 
 
 @pytest.mark.parametrize("degree", [1, 2, 3, 4, 5])
 @pytest.mark.parametrize("weights", [[], WEIGHTS])
-@pytest.mark.parametrize("knots", [clamped_knots, uniform_knots])
+@pytest.mark.parametrize("knots", [open_uniform_knot_vector, uniform_knot_vector])
 def test_every_degree_follows_the_recursion(degree, weights, knots):
-    at = knots(len(POINTS), degree)
+    at = knots(len(POINTS), degree + 1)
     segments = spline_segments(degree, at, POINTS, weights)
     exact = not weights and degree <= 3
     for t in np.linspace(at[degree], at[len(POINTS)] - 1e-9, 13):
@@ -80,18 +83,18 @@ def test_a_rational_ellipse_is_no_circle_and_its_area_is_right():
 
 
 def test_equal_weights_count_as_none():
-    assert spline_segments(3, clamped_knots(4, 3), POINTS[:4], [2.0] * 4) == spline_segments(3, clamped_knots(4, 3), POINTS[:4])
+    assert spline_segments(3, CLAMPED, POINTS[:4], [2.0] * 4) == spline_segments(3, CLAMPED, POINTS[:4])
 
 
 def test_a_straight_spline_becomes_lines():
-    segments = spline_segments(1, clamped_knots(4, 1), POINTS[:4])
+    segments = spline_segments(1, open_uniform_knot_vector(4, 2), POINTS[:4])
     assert segments == [Line(a, b) for a, b in zip(POINTS[:3], POINTS[1:4], strict=True)]
 
 
 @pytest.mark.parametrize("degree,knots,points,weights", [
-    (3, clamped_knots(4, 3), POINTS[:3], []), (3, [0.0] * 7, POINTS[:4], []), (0, [0.0, 1.0], POINTS[:1], []),
-    (3, [0, 0, 0, 0, 1, 1, 1, 0.5], POINTS[:4], []), (3, clamped_knots(4, 3), POINTS[:4], [1.0, 1.0]),
-    (3, clamped_knots(4, 3), POINTS[:4], [1.0, -1.0, 1.0, 1.0])])
+    (3, CLAMPED, POINTS[:3], []), (3, [0.0] * 7, POINTS[:4], []), (0, [0.0, 1.0], POINTS[:1], []),
+    (3, [0, 0, 0, 0, 1, 1, 1, 0.5], POINTS[:4], []), (3, CLAMPED, POINTS[:4], [1.0, 1.0]),
+    (3, CLAMPED, POINTS[:4], [1.0, -1.0, 1.0, 1.0])])
 def test_numbers_that_make_no_spline_are_refused(degree, knots, points, weights):
     with pytest.raises(GeometryError):
         spline_segments(degree, knots, points, weights)
