@@ -101,11 +101,13 @@ class InWood(Struct, frozen=True, eq=False, dict=True):
     """ticks of papers, template, ears and plugs that know what they set down"""
     misplaced: tuple[Misplaced, ...] = ()
     """of these what the drawing has otherwise"""
+    left: tuple[tuple[Drilled, ...], ...] = ()
+    """bores that were drilled as the hole of a pin, which is where it was drilled, and that are drawn elsewhere since"""
 
     @cached_property
     def strayed(self) -> frozenset[str]:
         """Features of the layout, and its outline, of which something is made otherwise than it is drawn; what is only marked so is not."""
-        return frozenset((*(one.of for rows in (*self.drilled, *self.cut) for one in rows),
+        return frozenset((*(one.of for rows in (*self.drilled, *self.cut, *self.left) for one in rows),
                           *(id for one in self.misplaced for id in one.of if id in one.tick.task.features)))
 
     @cached_property
@@ -211,7 +213,7 @@ def of_scene(scene: Scene) -> InWood:
 
 def snags(scene: Scene, found: InWood) -> Iterator[Snag]:
     """A snag for every feature of which something is in the wood and is otherwise in the drawing, or not at all."""
-    for rows in found.drilled:
+    for rows in (*found.drilled, *found.left):
         yield scene.memo.of(_drilled_otherwise, *rows)
     for rows in found.cut:
         yield scene.memo.of(_cut_otherwise, *rows)
@@ -245,7 +247,7 @@ def _settled(done: tuple[Done, ...], piece: Piece, ticks: tuple[Tick, ...],
 
 
 def _as_made(layout: Headstock, items: Sequence[Feature], piece: Piece, memo: Memo) -> InWood:
-    ticks, drilled, cut = memo.of(_ticks, layout.book.done, layout.book.times, piece)
+    ticks, drilled, shared, cut = memo.of(_ticks, layout.book.done, layout.book.times, piece)
     if not ticks:
         return _NOTHING
     thickness = layout.blank.thickness
@@ -255,33 +257,37 @@ def _as_made(layout: Headstock, items: Sequence[Feature], piece: Piece, memo: Me
     known = {drilling.id for item in items for hole in item.holes for drilling in hole.drillings} if drilled else ()
     gone = [one for id, one in drilled.items() if id not in known]
     gone += [one for id, own in cut.items() if id not in drawn for one in own]
+    left = [rows for rows in memo.each(_left, items, shared, drilled) if rows] if shared else []
     if not (bores or cuts or gone):
-        return InWood(ticks, (), (), (), ())
+        return InWood(ticks, (), (), (), (), left=tuple(left))
     lost = memo.of(together, *[one.tick for rows in (*bores, *cuts) for one in rows], *gone)
     again = [pair for pairs in memo.each(_as_drilled, items, lost) for pair in pairs]
     again += [pair for id, one in drawn.items() if isinstance(one, Slot) for pair in memo.of(_as_cut, id, one, thickness, lost)]
     if again:
         found, taken = {id(one) for _, one in again}, {task.operation for task, _ in again}
         gone = [one for one in gone if id(one) not in found]
+        left = [rows for rows in left if id(rows[0].tick) not in found]
         for rows in (*bores, *cuts):  # what is drawn there now is another that is made
             gone += [one.tick for one in rows if id(one.tick) not in found and one.tick.task.operation in taken]
         bores, cuts = ([left for rows in some if (left := tuple([
             one for one in rows if id(one.tick) not in found and one.tick.task.operation not in taken]))] for some in (bores, cuts))
-    return InWood(ticks, tuple(bores), tuple(cuts), tuple(gone), memo.of(together, *again))
+    return InWood(ticks, tuple(bores), tuple(cuts), tuple(gone), memo.of(together, *again), left=tuple(left))
 
 
-def _ticks(done: tuple[Done, ...], times: tuple[Time, ...], piece: Piece) -> tuple[tuple[Tick, ...], dict[str, Tick], dict[str, tuple[Tick, ...]]]:
+def _ticks(done: tuple[Done, ...], times: tuple[Time, ...], piece: Piece,
+           ) -> tuple[tuple[Tick, ...], dict[str, Tick], dict[str, Tick], dict[str, tuple[Tick, ...]]]:
     """The ticks of a piece that know what they made, and the times of what is not ticked off; by drilling those that drilled, by
-    feature those that cut."""
+    feature those that drilled a pin's hole that was its bore as well, by feature those that cut."""
     ticked = {one.task.operation for one in done if one.piece == piece}
     begun = [one for one in times if one.minutes > 0 and one.task.operation not in ticked]
     ticks = [one for one in (*done, *begun) if one.piece == piece and (one.hole or one.cut)]
     drilled = {id: one for one in ticks if one.hole and (id := drilling_of(one.task))}
+    shared = {id: one for one in drilled.values() for id in one.task.features[1:]}
     cut: dict[str, tuple[Tick, ...]] = {}
     for one in ticks:
         if one.cut:
             cut[cut_of(one.task)] = (*cut.get(cut_of(one.task), ()), one)
-    return (*drilled.values(), *(one for own in cut.values() for one in own)), drilled, cut
+    return (*drilled.values(), *(one for own in cut.values() for one in own)), drilled, shared, cut
 
 
 def _strayed(item: Feature, ticks: dict[str, Tick]) -> tuple[Drilled, ...]:
@@ -291,6 +297,17 @@ def _strayed(item: Feature, ticks: dict[str, Tick]) -> tuple[Drilled, ...]:
         if now is not None and not same_hole(tick.hole, now):
             found.append(Drilled(tick, item.id, drilling, now))
     return tuple(found)
+
+
+def _left(item: Feature, shared: dict[str, Tick], drilled: dict[str, Tick]) -> tuple[Drilled, ...]:
+    """The bore that was drilled as a pin's hole and is none of this feature's now, nor becomes one when it is drilled on; () where
+    that has been drilled since."""
+    tick = shared.get(item.id)
+    rows = [] if tick is None else [Drilled(tick, item.id, drilling, now) for hole in item.holes for drilling in hole.drillings
+                                    if drilling.upright and drilling.through and (now := bored(drilling)) is not None]
+    if any(one.can_go_on or one.drilling.id in drilled for one in rows):
+        return ()
+    return tuple(sorted(rows, key=lambda one: abs(one.now.diameter - tick.hole.diameter))[:1])
 
 
 def _off(id: str, now: Slot | Loop, thickness: float, *ticks: Tick) -> tuple[CutOff, ...]:

@@ -3,19 +3,20 @@
 import pytest
 from msgspec.structs import replace
 
+from app.formats.headstock import read
 from app.panels.describe import describe
 from geometry.accuracy.knobs import knobs
 from geometry.book import done_steps, made_by, otherwise, set_minutes, start, stop, task_of, tick_off
 from geometry.checks import LiveCheck, check
 from geometry.checks.in_wood import by_the_wood, renamed, strays
 from geometry.cures.tracks import tracks
-from geometry.edits import add_hole, mirror_layout, move_features, remove_features, rename, set_field
+from geometry.edits import add_hole, free_from_row, mirror_layout, move_features, remove_features, rename, set_field
 from geometry.layout import Book, Bored, Done, Reading, Task
 from geometry.layout import drilled as drilled_ids
 from geometry.measured import planned_value
 from geometry.sequence import operations
 from geometry.solids.in_wood import bored, on_axis, same_hole
-from tests.geometry.sequence.specimens import demo
+from tests.geometry.sequence.specimens import SAMPLES, demo
 
 
 def drilled(layout, *features, piece="real"):
@@ -236,3 +237,20 @@ def test_of_the_holes_of_a_tuner_the_one_that_no_drill_makes_good_is_told(wide):
     snag, = told(replace(job, book=replace(job.book, done=done)))
     kind = "Counterbore" if wide == "counterbore" else "Post bore"
     assert snag.grade == "spoils the work" and snag.text.startswith(f"{kind} of treble face 2 is drilled") and "1 more hole" in snag.text
+
+
+def test_a_bore_that_was_drilled_as_a_pins_hole_is_told_of_when_its_tuner_goes_elsewhere():
+    """The pin stays in its hole. What the drill can still make good is planned as a step of its own, and what is drilled anew settles it."""
+    layout = read(SAMPLES / "three-a-side.headstock.json")
+    job = free_from_row(drilled(layout, "nut pin"), "bass 1")
+    assert job.book.done[0].task.features == ("nut pin", "bass 1") and not told(job)
+    away = move_features(job, ["bass 1"], (0.0, 30.0))
+    snag, = told(away)
+    assert snag.between == ("bass 1",) and snag.grade == "spoils the work" and snag.text.startswith(
+        "Post bore of bass 1 is drilled from the face at x -22.32 mm, y 43.54 mm (job book); the drawing now says from the face at x -22.32 mm, y 73.54 mm.")
+    assert done_steps(away).keys() == {"pin hole nut pin.1"} and strays(away, "bass 1") and not strays(away, "nut pin")
+    op = next(op for op in operations(away) if op.kind == "bore" and op.features == ("bass 1",))
+    assert not told(replace(away, book=tick_off(away.book, task_of(op), 9, made_by(away, op)))), "plugged and drilled anew"
+    path = ("patterns", job.tuner("bass 1").pattern, "bores", 0, "diameter")
+    assert not told(set_field(job, path, 11.0)), "it is opened up where it is"
+    assert [snag.between for snag in told(set_field(job, path, 9.0))] == [("bass 1",)]
