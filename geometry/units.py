@@ -29,12 +29,12 @@ def usual_slot(unit: LengthUnit) -> float:
 
 UNPARTED = "\N{NO-BREAK SPACE}"
 """A space at which no line ends."""
-_WITHIN = re.compile(r"(?<=\d) (?=\d+/\d|\d{3}\b|(?:mm|m/s|min|degrees|Grad|hours|Stunden)\b|%|x \d)|(?<=\d x) (?=\d)|(?<=\b[A-Z]) (?=\d)")
+_WITHIN = re.compile(r"(?<=\d) (?=\d+/\d|\d{3}\b|(?:mm|m/s|min|degrees|Grad|hours|Stunden)\b|%|x )|(?<=\d x) |(?<=\b[A-Z]) (?=\d)")
 
 
 def unparted(words: str) -> str:
-    """The words with UNPARTED for the spaces within a number and a size: before fraction, thousands and unit, about an x, and behind
-    the single letter that the number is of (L 100)."""
+    """The words with UNPARTED for the spaces within a number and a size: before fraction, thousands and unit, about an x (6 x bore), and
+    behind the single letter that the number is of (L 100)."""
     return _WITHIN.sub(UNPARTED, words)
 
 

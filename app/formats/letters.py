@@ -64,7 +64,7 @@ def complete(text: str) -> bool:
 
 
 def wrapped(text: str, height: float, width: float) -> list[str]:
-    """The text in lines no wider than `width`; a single word that is wider is broken, a number from its fraction, thousands or unit never."""
+    """The text in lines no wider than `width`; what is kept together and is wider is broken, at a space in it if it can be."""
     return list(_wrapped(text, height, width))
 
 
@@ -83,8 +83,9 @@ def _wrapped(text: str, height: float, width: float) -> tuple[str, ...]:
             lines.append(line)
         while wide > room and len(word) > 1:
             cut = max(n for n in range(1, len(word)) if n == 1 or _width(word[:n]) <= room)
+            cut = max(0, word.rfind(" ", 1, cut + 1)) or cut
             lines.append(word[:cut])
-            word = word[cut:]
+            word = word[cut:].lstrip(" ")
             wide = _width(word)
         line, used = word, wide
     return (*lines, line) if line else tuple(lines)

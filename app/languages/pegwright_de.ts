@@ -2712,6 +2712,10 @@
         <translation>Jede Saite braucht ihre eigene Kerbe im Sattel, und zwischen zweien muss etwas von ihm bleiben.</translation>
     </message>
     <message>
+        <source>Each: {words}</source>
+        <translation>Jeweils: {words}</translation>
+    </message>
+    <message>
         <source>Ear</source>
         <translation>Ohr</translation>
     </message>
@@ -13385,6 +13389,10 @@
     <message>
         <source>name and diameter of each, {sizes}</source>
         <translation>Name und Durchmesser von jeder, {sizes}</translation>
+    </message>
+    <message>
+        <source>name and diameter of each: under Strings in the nut</source>
+        <translation>Name und Durchmesser: unter „Saiten im Sattel“</translation>
     </message>
     <message>
         <source>nearly always</source>

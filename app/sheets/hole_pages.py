@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from app.sheets.hole_table import LEFT_COLUMNS, PAPER_HEAD, paper_rows
 from app.sheets.lay import TICKED, Block, Column, heading, natural, table
 from app.sheets.lay import words as paragraph
@@ -19,8 +21,8 @@ GAP = 2.2
 
 
 def hole_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
-    """What the columns mean, then a row a drilling; none for a layout without holes. Wide tables are set in the least letters."""
-    rows = paper_rows(layout)
+    """What the columns mean, then a row for each time that is drilled; none for a layout without holes. Wide tables are set in the least letters."""
+    rows = _drilled_once(paper_rows(layout), work)
     if not rows:
         return []
     about = say("{unit_words} and degrees. x, y, z: the mark on the square blank. stop: drill "
@@ -32,7 +34,8 @@ def hole_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
                         "are square."))
     if slanted := base_words(layout.nut):
         said.append(slanted)
-    lines, room = [PAPER_HEAD, *rows], width - TICKED
+    cells = list(rows.values())
+    lines, room = [PAPER_HEAD, *cells], width - TICKED
     height = next((one for one in (READ, LEAST) if sum(natural(lines, one, None, GAP)) + GAP * (len(PAPER_HEAD) - 1) <= room), LEAST)
     widths = natural(lines, height, room, GAP)
     gap = (room - sum(widths)) / (len(widths) - 1)
@@ -41,6 +44,17 @@ def hole_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     for op in work.ops:
         for d in op.drillings:
             steps.setdefault(d.id, []).append(op.id)
-    ticked = [work.mark(*steps.get(row[0], ())) for row in rows]
+    ticked = [work.mark(*steps.get(id, ())) for id in rows]
     return [heading(say("Hole table"), width, about), *(paragraph(text, width, keep=True) for text in said),
-            *table(columns, rows, height, gap, ticks=True, marks_of=ticked)]
+            *table(columns, cells, height, gap, ticks=True, marks_of=ticked)]
+
+
+def _drilled_once(rows: Sequence[tuple[str, ...]], work: Work) -> dict[str, tuple[str, ...]]:
+    """The rows by the ids of their drillings; a pin hole that is a bore too stands in the row of the bore, which has both names."""
+    cells = {row[0]: row for row in rows}
+    for op in work.ops:
+        if op.kind == "pin hole" and len(op.drillings) == 2:
+            pin, bore = (one.id for one in op.drillings)
+            both = zip(cells[bore][:2], cells.pop(pin)[:2], strict=True)
+            cells[bore] = (*(", ".join(names) for names in both), *cells[bore][2:])
+    return cells

@@ -29,7 +29,7 @@ def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
                     room, range(1, 5))
     blocks += [space(APART), heading(say("Part list"), width, say("Hardware by its dimensions, in {unit_words}: hold each part "
                                                            "against them before you drill.", unit_words=unit_words()))]
-    blocks += _list((say("part"), say("no."), say("dimensions")), [(ware.name, str(ware.count), ware.sizes) for ware in wares(layout)], room, (1,))
+    blocks += _list((say("part"), say("no."), say("dimensions")), [(ware.name, str(ware.count), ware.on_paper or ware.sizes) for ware in wares(layout)], room, (1,))
     tools = [*drills(layout, work), *reamers(layout), *bits(work)]
     missing = lacks(tools)
     machines = sorted({op.setup.machine for op in work.steps if op.setup.machine != "bench"})

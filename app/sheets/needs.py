@@ -50,6 +50,8 @@ class Ware(Struct, frozen=True):
     name: str
     count: int
     sizes: str
+    on_paper: str = ""
+    """what the page says in place of the sizes, where another table of it has them"""
 
 
 def pieces(layout: Headstock, work: Work) -> list[Piece]:
@@ -145,7 +147,8 @@ def wares(layout: Headstock) -> list[Ware]:
                           say("{diameter}, {depth} deep", diameter=length(diameter), depth=length(depth))))
     if layout.strings:
         sizes = number_list(f"{string.id}: {length(string.diameter, 3)}" for string in layout.strings)
-        found.append(Ware(say("string"), len(layout.strings), say("name and diameter of each, {sizes}", sizes=sizes)))
+        found.append(Ware(say("string"), len(layout.strings), say("name and diameter of each, {sizes}", sizes=sizes),
+                          say("name and diameter of each: under Strings in the nut")))
     sizes = say("{width} wide, {height} high, {spread} from the first string to the last", width=length(layout.nut.width),
                 height=length(layout.nut.height), spread=length(layout.nut.spread))
     if layout.nut.slant:

@@ -43,9 +43,10 @@ def order_blocks(work: Work, card: Mapping[str, int], width: float, sides: str =
         blocks.append(of_marks([*lines, Stroke(rectangle(0.0, low - 1.4, width, 0.0), "outline")], -low + 3.6, keep=True))
     blocks += [paragraph(text, width) for text in (*_standing(work), *troubles(work)) if text]
     for run in work.set_ups:
-        again = _set_up(work, run[0], width, continued=True)
-        rows = [replace(_step(work, op, card.get(op.id), width), head=again.placed, head_height=again.height) for op in run]
-        blocks += [_set_up(work, run[0], width), *rows, space(1.4)]
+        each = run[0].words if len(run) > 1 and len({op.words for op in run}) == 1 else ""
+        again = _set_up(work, run[0], width, each, continued=True)
+        rows = [replace(_step(work, op, "" if each else op.words, card.get(op.id), width), head=again.placed, head_height=again.height) for op in run]
+        blocks += [_set_up(work, run[0], width, each), *rows, space(1.4)]
     return blocks + _reasons(work, width)
 
 
@@ -125,9 +126,9 @@ def troubles(work: Work) -> list[str]:
     return said
 
 
-def _set_up(work: Work, first: Operation, width: float, continued: bool = False) -> Block:
-    """A grey line with the machine and everything to set on it, each setting whole on a line; it stands again where its steps go on on
-    another page, without what there is to mind of the neck."""
+def _set_up(work: Work, first: Operation, width: float, each: str, continued: bool = False) -> Block:
+    """A grey line with the machine and everything to set on it, each setting whole on a line, and under it what `each` of its steps says;
+    it stands again where its steps go on on another page, without what there is to mind of the neck."""
     text = first.setup.words(spoken())
     if continued:
         text = say("{set_up} (continued)", set_up=text)
@@ -137,17 +138,20 @@ def _set_up(work: Work, first: Operation, width: float, continued: bool = False)
     if neck and not continued:
         more, y = block(say("Mind: {text}", text=neck), (1.5, y), READ, width - 3.0)
         lines += more
+    if each:
+        more, y = block(say("Each: {words}", words=each), (1.5, y), READ, width - 3.0)
+        lines += more
     low = y - 0.1
     return of_marks([Area(rectangle(0.0, low, width, 0.0), "wood"), *lines], -low + 1.2, keep=True)
 
 
-def _step(work: Work, op: Operation, card: int | None, width: float) -> Block:
-    """Box, number, title, words for the bench, cautions, card."""
+def _step(work: Work, op: Operation, words: str, card: int | None, width: float) -> Block:
+    """Box, number, title, `words` for the bench, cautions, card."""
     number, base, left = f"{work.number[op.id]}", -TITLE, TICKED + NUMBERS
     marks: list[Mark] = [*tick(0.0, base, TITLE, mark=work.mark(op.id)), Label(number, (left - 2.0, base), TITLE, "note", anchor="right")]
     on_card = "" if card is None else say("card {number}", number=card)
     titles, y = block(op.title, (left, 0.0), TITLE, width - left - text_width(on_card, READ) - 3.0)
-    lines, y = block(op.words, (left, y), READ, width - left)
+    lines, y = block(words, (left, y), READ, width - left)
     marks += [*titles, *lines]
     harmed = [f"{_HARM.get(p.grade, say('Wrong'))}: {p.text}" for p in work.problems if p.op == op.id]
     for text in (*harmed, *op.cautions, work.blocked(op)):

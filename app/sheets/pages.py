@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from functools import partial
 
 from msgspec import Struct
@@ -42,11 +42,24 @@ from geometry.vectors import Box
 
 
 class _Section(Struct, frozen=True):
-    """Pages that are read at the bench, in page coordinates, upright."""
+    """What is read at the bench, upright: blocks that flow down pages."""
 
     title: str
     purpose: str
+    blocks: Sequence[Block]
+    joins: bool = False
+    """whether it begins on the last page of the section before, where all of it has room there"""
+
+
+class _Run(Struct, frozen=True):
+    """Sections of which all but the first stand on the last page, and their pages, in page coordinates."""
+
+    sections: list[_Section]
     pages: list[list[Placed]]
+
+    def title(self, page: int) -> str:
+        """Of one of the pages, 0 first."""
+        return ", ".join(one.title for one in self.sections) if page == len(self.pages) - 1 else self.sections[0].title
 
 
 class _Stack(Struct, frozen=True):
@@ -101,33 +114,35 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
         work = plan_work(layout, ask=ask) if work is None else work
         ask(_at_papers)
         drawn = papers(layout, work) if drawn is None else drawn
-        before, after = _bench(layout, work, window, ask)
+        before, after = (_runs(sections, window, ask) for sections in _bench(layout, work, window, ask))
     except GeometryError as error:
         raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error
     drawn, tilings = zip(*(_tiled(part, paper) for part in drawn), strict=True)
     ask(_at_papers)
     entries: list[Entry] = []
     laid: list[Laid] = []
-    for section in before:
-        _enter(entries, section.title, section.purpose, len(section.pages))
+    for run in before:
+        _enter(entries, run)
     for part, tiling in zip(drawn, tilings, strict=True):
-        laid.append(Laid(part, tiling, _enter(entries, part.title, part.purpose, len(tiling.tiles))))
-    for section in after:
-        _enter(entries, section.title, section.purpose, len(section.pages))
+        laid.append(Laid(part, tiling, _next(entries)))
+        entries.append(Entry(part.title, _next(entries), _next(entries) + len(tiling.tiles) - 1, part.purpose))
+    for run in after:
+        _enter(entries, run)
     count = entries[-1].last
     front = cover(layout, laid, entries, window, _found(layout) if snags is None else snags, order_warning(work), work.letters)
     ask()
     first = {entry.title: entry.first for entry in entries}
     stack = _Stack(work, paper, count)
-    bench = [[stack.page(section.title, first[section.title] + i, content) for i, content in enumerate(section.pages)]
-             for section in (*before, *after)]
-    out = [stack.page(say("Cover"), 1, front)]
-    out += [page for section in bench[:len(before)] for page in section]
+    out = [stack.page(say("Cover"), 1, front), *_bench_pages(before, first, stack)]
     for one in laid:
         ask(partial(_at_page, len(out) + 1, count))
         joins = joining_marks(one.tiling, one.part.drawing)
         out += [_tile_page(one, tile, joins, stack) for tile in one.tiling.tiles]
-    return out + [page for section in bench[len(before):] for page in section]
+    return out + _bench_pages(after, first, stack)
+
+
+def _bench_pages(bench: Sequence[_Run], first: Mapping[str, int], stack: _Stack) -> list[Page]:
+    return [stack.page(run.title(i), first[run.sections[0].title] + i, content) for run in bench for i, content in enumerate(run.pages)]
 
 
 def _at_papers() -> str:
@@ -169,19 +184,39 @@ def _tiles(part: Part, paper: str) -> Tiling:
     return tile(part.box, paper, frame_of(part.note), part.title.lower(), part.drawing)
 
 
-def _enter(entries: list[Entry], title: str, purpose: str, pages: int) -> int:
-    """List a section on the cover behind the others; the number of its first page."""
-    first = entries[-1].last + 1 if entries else 2
-    entries.append(Entry(title, first, first + pages - 1, purpose))
-    return first
+def _next(entries: Sequence[Entry]) -> int:
+    """The number of the page behind those listed; the cover is 1."""
+    return entries[-1].last + 1 if entries else 2
+
+
+def _enter(entries: list[Entry], run: _Run) -> None:
+    """List sections on the cover behind the others."""
+    first = _next(entries)
+    last = first + len(run.pages) - 1
+    entries += [Entry(one.title, first if one is run.sections[0] else last, last, one.purpose) for one in run.sections]
+
+
+def _runs(sections: Sequence[_Section], window: Box, ask: Ask) -> list[_Run]:
+    """The sections on their pages; those without blocks are left out."""
+    high = window[3] - window[1]
+    runs: list[tuple[list[_Section], list[Block]]] = []
+    for section in filter(lambda one: one.blocks, sections):
+        if section.joins and runs:
+            own, blocks = runs[-1]
+            under = [*blocks, space(APART), *section.blocks]
+            if len(paged(under, high)) == len(paged(blocks, high)):
+                runs[-1] = ([*own, section], under)
+                continue
+        runs.append(([section], list(section.blocks)))
+    made: list[_Run] = []
+    for own, blocks in runs:
+        ask()
+        made.append(_Run(own, flow(blocks, window)))
+    return made
 
 
 def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_Section], list[_Section]]:
-    """What stands before the full-size papers and what after them; sections without pages are left out."""
-    def lay(blocks: Sequence[Block]) -> list[list[Placed]]:
-        ask()
-        return flow(blocks, window)
-
+    """What stands before the full-size papers and what after them."""
     wide, high = window[2] - window[0], window[3] - window[1]
     made = cards(layout, work)
     ask(_at_order)
@@ -190,31 +225,26 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
     ask()
     stages = stage_blocks(layout, work, wide, ask)
     to_cut = [*side_blocks(layout, wide), *card_blocks(layout, work, made, wide, ask), *router_blocks(layout, work, len(made) + 1, wide)]
-    lists, nut = list_blocks(layout, work, wide), nut_blocks(layout, wide)
-    at_the_nut = say("Where each string crosses the nut, at full size to lay on it, and as a table.")
-    under = [*lists, space(APART), *nut]
-    fits = len(paged(under, high)) == len(paged(lists, high))  # else the nut has pages of its own
-    before = [
-        _Section(say("Cut list and parts"), _sentences(
-            say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."), at_the_nut if nut and fits else ""), lay(under if fits else lists)),
-        _Section(say("Strings in the nut"), at_the_nut, [] if fits else lay(nut)),
-        _Section(say("Running order"), _sentences(
-            say("Every step with a box to tick, set-up after set-up."), say("Block heights for the tilts.") if blocks else "",
-            say("What the piece looks like after each stretch of steps.") if stages[0] else ""),
-                 # the largest pictures that take the fewest pages: on one of these, or parted where that saves one
-                 lay(fewest([[*order, *pictures] for pictures in (*map(together, stages), *stages)], high)))]
+    lists = _Section(say("Cut list and parts"), say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."), list_blocks(layout, work, wide))
+    nut = _Section(say("Strings in the nut"), say("Where each string crosses the nut, at full size to lay on it, and as a table."),
+                   nut_blocks(layout, wide), joins=True)
+    steps = _Section(say("Running order"), _sentences(
+        say("Every step with a box to tick, set-up after set-up."), say("Block heights for the tilts.") if blocks else "",
+        say("What the piece looks like after each stretch of steps.") if stages[0] else ""),
+                     # the largest pictures that take the fewest pages: on one of these, or parted where that saves one
+                     fewest([[*order, *pictures] for pictures in (*map(together, stages), *stages)], high))
     after = [
         _Section(say("Cards"), say("For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to "
                               "scale. For the router one a slot and one for the outline: bit, template, passes, waste "
                               "holes. Cut them apart."),
-                 lay(apart(to_cut, high))),
+                 apart(to_cut, high)),
         _Section(say("Hole table"), say("Every drilling with its mark, tilt and stop; the same table is in the CSV file."),
-                 lay(hole_blocks(layout, work, wide))),
-        _Section(say("Job book"), say("Hours, money, what to do differently: recorded, or to fill in."), lay(book_blocks(layout, work, wide))),
+                 hole_blocks(layout, work, wide)),
         _Section(say("Readings"), say("To fill in with a caliper once the piece is finished: what is measured against the "
                                  "plan."),
-                 lay(reading_blocks(layout, wide)))]
-    return [one for one in before if one.pages], [one for one in after if one.pages]
+                 reading_blocks(layout, wide), joins=True),
+        _Section(say("Job book"), say("Hours, money, what to do differently: recorded, or to fill in."), book_blocks(layout, work, wide))]
+    return [lists, nut, steps], after
 
 
 def _sentences(*said: str) -> str:

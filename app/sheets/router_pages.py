@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from msgspec.structs import replace
+from shapely.affinity import translate
+from shapely.geometry.base import BaseGeometry
 
 from app.formats.letters import text_width
 from app.formats.mark_shapes import drawing_box, mapped
@@ -17,6 +19,7 @@ from app.sheets.work import SAME_OFFSET, Work
 from geometry import vectors as v
 from geometry.checks.words import listed
 from geometry.curves import LYING, Matrix
+from geometry.curves.polygons import polygon
 from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.cards import scale_words
 from geometry.drawing.grain import grain_marks
@@ -26,7 +29,7 @@ from geometry.drawing.router_marks import plan_marks
 from geometry.drawing.router_picture import pass_picture
 from geometry.drawing.shapes import straight
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, Nut, loop_path, slot_path
+from geometry.layout import Headstock, Nut, Slot, loop_path, slot_path
 from geometry.layout.names import OUTLINE
 from geometry.routing import RoutPlan, SlotPlan, Waste
 from geometry.routing.grain import GrainRisk, grain_risks
@@ -43,6 +46,8 @@ GRAIN = 120.0
 """Room for the picture of the head with its grain, mm; words stand beside it."""
 BETWEEN = 5.0
 """White between two pictures, mm."""
+SEEN = 0.02
+"""By how much two pictures of slots may differ and be the same one, mm."""
 NAMED = 4.0
 """Room round the head with its grain for the numbers of its stretches, mm."""
 
@@ -92,7 +97,7 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
         blocks += [_template(work, best, width), *(paragraph(say("Mind: {text}", text=text), width) for text in (*best.cautions, *cannot)),
                    *_steps(work, best, [one.of for one in plans], width), *_pictures(best, width)]
     if plan.of != OUTLINE:
-        blocks += [block for one in plans for block in _holes(layout, one, width)]
+        blocks += [block for lying in lying_alike(layout, plans) for block in _holes(layout, lying, width)]
         if slanted := base_words(layout.nut):
             blocks.append(paragraph(slanted, width))
         blocks += [paragraph(say("Afterwards, by hand: {words}",
@@ -189,35 +194,64 @@ def _picture_row(row: Sequence[tuple[Drawing, Box]], scale: float) -> Block:
     return Block(tuple(placed), above + below + 1.5)
 
 
-def _holes(layout: Headstock, plan: SlotPlan, width: float) -> list[Block]:
-    """The slot lying, with waste holes and what is left to pare, and the centres in numbers."""
-    slot = next(one for one in layout.slots if one.id == plan.of)
+def lying_alike(layout: Headstock, plans: Sequence[SlotPlan]) -> list[list[SlotPlan]]:
+    """The slots of a card; those that lie beside each other and are the same to what is seen, waste holes with them, come together."""
+    groups: list[list[SlotPlan]] = []
+    seen: list[tuple[BaseGeometry, list[float]]] = []
+    for plan in plans:
+        wall = polygon(slot_path(_slot(layout, plan)))
+        at = wall.bounds[0]
+        row = plan.waste.centres if isinstance(plan.waste, Waste) else ()
+        shape, along = translate(wall, -at), [n for x, y in row for n in (x - at, y)]
+        same = next((i for i, (other, theirs) in enumerate(seen) if shape.hausdorff_distance(other) < SEEN and len(along) == len(theirs)
+                     and all(abs(a - b) < SEEN for a, b in zip(along, theirs, strict=True))), None)
+        if same is None:
+            groups.append([plan])
+            seen.append((shape, along))
+        else:
+            groups[same].append(plan)
+    return groups
+
+
+def _holes(layout: Headstock, plans: Sequence[SlotPlan], width: float) -> list[Block]:
+    """A slot lying, with waste holes and what is left to pare, and the centres in numbers; once for all those that lie alike."""
+    plan = plans[0]
+    slot = _slot(layout, plan)
     marks: list[Mark] = [Area(slot_path(slot).mapped(LYING), "slot", slot.id)]
     marks += [mapped(mark, LYING) for mark in plan_marks(plan) if isinstance(mark, Disc | Cross | Area)]
     box = drawing_box(marks)
     scale = next((s for s in (1.0, 0.5, 0.2) if (box[2] - box[0]) * s <= width - 16.0 - text_width(term("tip"), READ)), 0.1)
     x = 12.0 - box[0] * scale
     wide, high = (box[2] - box[0]) * scale, (box[3] - box[1]) * scale
-    words = [Label(term("nut"), (0.0, -high / 2 - READ / 2), READ, "note"), Label(term("tip"), (16.0 + wide, -high / 2 - READ / 2), READ, "note"),
-             Label(say("{slot} from the face, {scale}", slot=slot.id, scale=scale_words(scale)), (14.0 + wide / 2, -high - 3.2), LEAST, "dimension", anchor="middle")]
-    blocks = [Block((drawing(tuple(marks), x + 2.0, -high - box[1] * scale, scale), Placed(tuple(words))), high + 5.6)]
+    shown, under = block(say("{slot} from the face, {scale}", slot=listed([one.of for one in plans]), scale=scale_words(scale)), (14.0, -high - 1.4), LEAST, width - 14.0, "dimension")
+    words = [Label(term("nut"), (0.0, -high / 2 - READ / 2), READ, "note"), Label(term("tip"), (16.0 + wide, -high / 2 - READ / 2), READ, "note"), *shown]
+    blocks = [Block((drawing(tuple(marks), x + 2.0, -high - box[1] * scale, scale), Placed(tuple(words))), 1.3 - under)]
     if isinstance(plan.waste, Waste):
-        blocks.append(paragraph(centres_words(plan.waste, layout.nut), width))
+        blocks.append(paragraph(centres_words([one.waste for one in plans], layout.nut), width))
     elif plan.waste is not None:
         blocks.append(paragraph(say("No waste holes: {reason}", reason=plan.waste.reason), width))
     return blocks
 
 
-def centres_words(waste: Waste, nut: Nut) -> str:
-    """Where to prick for the waste holes: from the nut line or base line, and to which side of the centreline."""
-    sides = {round(x, 2) for x, _ in waste.centres}
-    if len(sides) == 1:
-        along = number_list(length(y, 1) for _, y in waste.centres)
-        return say("Centres of {drill}, all {across}, from the {line}: {along}.",
-                   drill=waste.drill.id, across=_across(waste.centres[0][0]), line=square_line(nut), along=along) + " " + _pricked()
-    each = "; ".join(f"{length(y, 1)} ({_across(x)})" for x, y in waste.centres)
-    return say("Centres of {drill}, from the {line} (and from the centreline): {each}.",
-               drill=waste.drill.id, line=square_line(nut), each=each) + " " + _pricked()
+def _slot(layout: Headstock, plan: SlotPlan) -> Slot:
+    return next(one for one in layout.slots if one.id == plan.of)
+
+
+def centres_words(rows: Sequence[Waste], nut: Nut) -> str:
+    """Where to prick for the waste holes: from the nut line or base line, and to which side of the centreline. Several rows are as far along
+    as the first, and stand aside from it."""
+    waste, drill, line = rows[0], rows[0].drill.id, square_line(nut)
+    along = [length(y, 1) for _, y in waste.centres]
+    if len({round(x, 2) for x, _ in waste.centres}) == 1:
+        return say("Centres of {drill}, all {across}, from the {line}: {along}.", drill=drill, across=_aside(rows, 0), line=line,
+                   along=number_list(along)) + " " + _pricked()
+    each = "; ".join(f"{far} ({_aside(rows, i)})" for i, far in enumerate(along))
+    return say("Centres of {drill}, from the {line} (and from the centreline): {each}.", drill=drill, line=line, each=each) + " " + _pricked()
+
+
+def _aside(rows: Sequence[Waste], i: int) -> str:
+    """To which side of the centreline a hole of each row lies."""
+    return listed([_across(row.centres[i][0]) if len(rows) == 1 else f"{_across(row.centres[i][0])} ({row.slot})" for row in rows])
 
 
 def _pricked() -> str:

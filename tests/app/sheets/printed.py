@@ -43,5 +43,5 @@ def words(page: Page) -> str:
 
 
 def section(name: str, title: str, paper: str = "A4") -> str:
-    """Everything that is said on the pages of a title."""
-    return " ".join(words(page) for page in made(name, paper) if page.title == title)
+    """Everything that is said on the pages of a title, which may share their last one with others."""
+    return " ".join(words(page) for page in made(name, paper) if title in page.title.split(", "))

@@ -40,7 +40,7 @@ def test_no_letters_are_smaller_than_can_be_read(name, paper):
     for page in made(name, paper):
         found = heights(page)
         assert min(height for _, height, _ in found) >= LEAST - 1e-6, (page.title, min(found, key=lambda one: one[1]))
-        if page.title in AT_THE_BENCH:
+        if any(title in page.title for title in AT_THE_BENCH):
             sentences = [(text, height) for text, height, style in found if len(text) > 45 and style == "note" and "All cautions" not in text
                          and not text.startswith("Sections across")]
             assert all(height >= READ for _, height in sentences), min(sentences, key=lambda one: one[1])

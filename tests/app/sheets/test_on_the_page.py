@@ -156,8 +156,14 @@ def test_a_note_on_a_card_is_told_whole_where_there_is_room_and_else_ends_with_a
 
 @pytest.mark.parametrize(("text", "kept"), [
     ("Das Brett im Bestand hat L 100.", "L 100."), ("ein 30 x 32 Sitz", "30 x 32"), ("das sind 24 000 m/s", "24 000 m/s"), ("gut 15 m/s schnell", "15 m/s"),
-    ("etwa 29 degrees off it", "29 degrees"), ("nur 100 % drucken", "100 %"), ("bass\N{NO-BREAK SPACE}3 hier", "bass 3")])
+    ("etwa 29 degrees off it", "29 degrees"), ("nur 100 % drucken", "100 %"), ("bass\N{NO-BREAK SPACE}3 hier", "bass 3"),
+    ("17 bis 22: 6 x Bohrung", "6 x Bohrung")])
 def test_a_line_ends_neither_before_a_unit_nor_at_a_space_that_parts_nothing(text, kept):
     for width in range(25, 90):
         lines = wrapped(text, 2.2, float(width))
         assert any(kept in line for line in lines) and " ".join(lines) == text.replace("\N{NO-BREAK SPACE}", " "), lines
+
+
+def test_what_is_kept_together_and_wider_than_its_column_is_broken_at_a_space():
+    """No word of it is cut in two as long as the word itself has room."""
+    assert wrapped("35 und 36: 12 x Räumbohrungen", 1.8, 25.5) == ["35 und 36:", "12 x", "Räumbohrungen"]
