@@ -2060,6 +2060,10 @@
         <translation>Gelingt: wird berechnet…</translation>
     </message>
     <message>
+        <source>Comes out sound: told once a tuner, a hole or a slot is drawn</source>
+        <translation>Gelingt: wird gesagt, sobald eine Mechanik, ein Loch oder ein Schlitz gezeichnet ist</translation>
+    </message>
+    <message>
         <source>Comes out sound: {chance}</source>
         <translation>Gelingt: {chance}</translation>
     </message>
@@ -5674,6 +5678,10 @@
     <message>
         <source>Opposite bores need one table setting; the blank is turned over.</source>
         <translation>Gegenüberliegende Bohrungen brauchen eine Tischeinstellung; der Rohling wird gewendet.</translation>
+    </message>
+    <message>
+        <source>Or tick its step again: at once if it came out as the drawing has it now, else when it is plugged and drilled anew.</source>
+        <translation>Oder den Schritt noch einmal abhaken: sofort, wenn das Loch so ausgefallen ist, wie die Zeichnung es jetzt hat, sonst, wenn es verschlossen und neu gebohrt ist.</translation>
     </message>
     <message>
         <source>Order</source>
@@ -15998,6 +16006,10 @@
     <message>
         <source>{move}, and the other side alike</source>
         <translation>{move}, die andere Seite ebenso</translation>
+    </message>
+    <message>
+        <source>{move}, as it is drilled</source>
+        <translation>{move}, wie es gebohrt ist</translation>
     </message>
     <message>
         <source>{move}, out of its row</source>

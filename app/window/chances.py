@@ -123,9 +123,10 @@ class ChanceWatch(StageRoom):
     # ---- telling it -----------------------------------------------------
     def _know(self, **news: object) -> None:
         kept = {name: getattr(self.chances, name) for name in ("simulation", "fresh", "progress", "trouble")}
-        snags = self.window.document.result.snags
+        snags, shown = self.window.document.result.snags, self.window.document.shown
         now = Chances(**(kept | news), spoiled=sum(snag.grade == SPOILS for snag in snags),
-                      uncounted=sum(snag.grade == TIGHT and not is_simulated(snag) for snag in snags))
+                      uncounted=sum(snag.grade == TIGHT and not is_simulated(snag) for snag in snags),
+                      bare=not (shown.tuners or shown.holes or shown.slots or shown.pins))
         if now == self.chances:
             return
         self.chances = now

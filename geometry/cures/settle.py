@@ -16,6 +16,7 @@ from geometry.checks.snags import NOTE, SPOILS, TIGHT
 from geometry.checks.words import listed, tenths, up
 from geometry.cures.advice import advised
 from geometry.cures.carry_out import carried_out
+from geometry.cures.to_wood import to_the_wood
 from geometry.cures.tracks import Track, tracks
 from geometry.cures.words import told
 from geometry.errors import GeometryError
@@ -52,6 +53,8 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
     """
     layout = by_the_wood(layout)
     search = _Search(layout, Before(result.snags), snag, checker or LiveCheck(), tried, mirrored)
+    if snag.kind == _DRILLED:
+        return search.to_the_wood()
     ways = tracks(layout, snag)
     queue = [(up(max(snag.lacks, 0.1) if snag.unit == "mm" else 0.1) * way.dear, i, 0) for i, way in enumerate(ways)]
     heapq.heapify(queue)
@@ -136,14 +139,28 @@ class _Search:
                 low = middle
         return best
 
+    def to_the_wood(self) -> Snag:
+        """The snag of a hole that is drilled otherwise with the move that draws it so, whatever gets tight by that: so it is in the wood.
+        Where that spoils the work the hole has to be made anew, as the advice says."""
+        for move in to_the_wood(self._layout, self._snag):
+            verdict = self.trial(0, move)
+            if verdict is not None and verdict.gone and all(snag.grade == TIGHT for snag in verdict.worse):
+                return self.cured(move, verdict)
+        return replace(self._snag, cured=self._snag.advice)
+
     def cured(self, move: Move, verdict: Verdict) -> Snag:
         """The snag with a move that does it, and what becomes tight or has to be marked anew by it."""
         said = told(self._layout, move)
+        if self._snag.kind == _DRILLED:
+            said = say("{move}, as it is drilled", move=said)
         if names := sorted({name for snag in verdict.worse if snag.kind != _MARKS for name in snag.between}):
             said = say("{move}; room beside {names} then gets tight", move=said, names=listed([term(name) for name in names]))
         if any(snag.kind == _MARKS for snag in verdict.worse):
             said = say("{move}; the papers or the template (job book) then have it elsewhere", move=said)
-        return replace(self._snag, cured=said + ".", move=move)
+        said += "."
+        if self._snag.kind == _DRILLED:
+            said += " " + say("Or tick its step again: at once if it came out as the drawing has it now, else when it is plugged and drilled anew.")
+        return replace(self._snag, cured=said, move=move)
 
     def not_cured(self, tried: bool) -> Snag:
         """The snag with its advice, what was tried in vain, and what stood in the way; where nothing was tried with its advice alone.
@@ -165,8 +182,8 @@ class _Search:
         return replace(self._snag, cured=" ".join([*sentences, advised(self._layout, self._snag)]))
 
 
-_MARKS = "marked-otherwise"
-"""The kind of snag by which pasted papers or the template tell that they have something elsewhere: they are made anew, and no wood suffers."""
+_DRILLED, _MARKS = "drilled-otherwise", "marked-otherwise"
+"""The kinds of snags by which a hole in the wood tells that it is drawn otherwise, and by which pasted papers or the template tell that they have something elsewhere: they are made anew, and no wood suffers."""
 _SAME = 1e-4
 """mm: a snag that lacks more than this beyond what it lacked has got worse"""
 

@@ -9,6 +9,7 @@ from PySide6.QtTest import QTest
 from app.look.theme import DAY
 from app.panels.snags.snag_card import CHANCE
 from app.threads.background import running
+from app.window.front.bare import bare
 from geometry.accuracy import simulate
 from geometry.layout import Accuracy
 from geometry.layout.slots import Ramp
@@ -43,6 +44,12 @@ def test_the_panel_tells_what_the_simulation_says(beside, crowd: Bench, qtbot) -
     assert watch.chances.simulation == found
     assert found.sound == 1.0 and 0.1 < found.within < 0.11
     assert side.inside.chance_line.text == "Comes out sound: over 999 in 1,000 · every other margin kept: 10 in 100"
+
+
+def test_whoever_begins_to_draw_is_told_no_chance_of_a_bare_head(qtbot, tmp_path) -> None:
+    bench = Bench(qtbot, tmp_path, bare())
+    known(bench, qtbot)
+    assert bench.window.side.inside.chance_line.text == "Comes out sound: told once a tuner, a hole or a slot is drawn"
 
 
 def test_an_edit_cancels_what_runs_and_the_last_layout_counts(beside, crowd: Bench, qtbot) -> None:

@@ -22,7 +22,7 @@ class Chances(Struct, frozen=True):
     """What is known of the layout on show: its simulation (None before the first), how far the next one is, an error.
 
     `fresh` tells whether the simulation is of the very layout on show; `spoiled` counts the snags that spoil the work
-    as drawn, `uncounted` the tight ones of a kind that is not simulated.
+    as drawn, `uncounted` the tight ones of a kind that is not simulated. `bare`: nothing is drawn that could go wrong.
     """
 
     simulation: Simulation | None = None
@@ -31,6 +31,7 @@ class Chances(Struct, frozen=True):
     trouble: str = ""
     spoiled: int = 0
     uncounted: int = 0
+    bare: bool = False
 
 
 def whole_words(chances: Chances) -> tuple[str, str]:
@@ -45,6 +46,8 @@ def whole_words(chances: Chances) -> tuple[str, str]:
               "piece: {sound}. Every margin kept: {within}. {model}",
               trials=found.trials, sound=accuracy.success_words(found.sound, found.trials),
               within=accuracy.success_words(found.within, found.trials), model=MODEL)
+    if chances.bare and not chances.spoiled:
+        return say("Comes out sound: told once a tuner, a hole or a slot is drawn"), MODEL
     if chances.spoiled:
         # A chance beside it would be the last layout's while one drags, or leave out what is not simulated.
         return say("Does not come out sound as drawn"), tip

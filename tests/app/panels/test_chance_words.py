@@ -30,3 +30,9 @@ def test_beside_snags_that_spoil_no_chance_is_told(fresh):
 def test_a_head_just_cured_does_not_wear_the_verdict_of_the_one_before():
     assert line(simulation=simulation(0.0, 0.0), fresh=False) == "Comes out sound: being worked out…"
     assert line(simulation=simulation(0.0, 0.0), fresh=True).startswith("Comes out sound: under 1 in")
+
+
+def test_of_a_bare_head_no_chance_is_told_but_what_spoils_it_is():
+    told = line(simulation=simulation(1.0, 1.0), fresh=True, bare=True)
+    assert told == "Comes out sound: told once a tuner, a hole or a slot is drawn"
+    assert line(simulation=simulation(1.0, 1.0), fresh=True, bare=True, spoiled=1) == "Does not come out sound as drawn"

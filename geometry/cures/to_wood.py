@@ -1,0 +1,55 @@
+"""The move that draws a feature as a hole of it is drilled in the real piece, by the job book."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from geometry import vectors as v
+from geometry.checks import Snag
+from geometry.checks.in_wood import in_wood
+from geometry.checks.moves import Change, Move, Shift, Slide
+from geometry.cures.carry_out import carried_out
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.layout.book import Bored
+from geometry.solids import holes
+from geometry.solids.in_wood import bored
+from geometry.tolerance import SAME_HOLE, TOUCH
+
+_ROUNDS = 6
+"""How often a slide is corrected: on a curved edge a mark does not go as far as its tuner."""
+
+
+def to_the_wood(layout: Headstock, snag: Snag) -> Iterator[Move]:
+    """The single moves that may draw the feature of a `drilled-otherwise` snag of check(layout) as the first of its holes that is
+    elsewhere is drilled: a shift of what is drilled upright, another height or a slide of a bore from the side. A hole that is drilled on is where it is."""
+    rows = [one for rows in in_wood(layout, "real").drilled for one in rows if one.of in snag.between and not one.can_go_on]
+    if not rows:
+        return
+    first = rows[0]
+    was, now, of = first.tick.hole, first.now, first.of
+    if first.drilling.upright:
+        yield Shift(of, v.sub(was.at[:2], now.at[:2]))
+        return
+    if abs(was.at[2] - now.at[2]) > SAME_HOLE:
+        yield Change(("tuners", of, "place", "depth"), now.at[2], was.at[2])
+    elif (by := _slid(layout, of, first.drilling.id, was, now)) is not None:
+        yield Slide(of, by)
+
+
+def _slid(layout: Headstock, of: str, drilling: str, was: Bored, now: Bored) -> float | None:
+    """How far a side tuner slides (mm, towards the tip) until its bore goes in where it was drilled; None where it never does."""
+    by = lacks = was.at[1] - now.at[1]
+    try:
+        for _ in range(_ROUNDS):
+            slid = carried_out(layout, Slide(of, by))
+            there = next((found for hole in holes(slid) for one in hole.drillings if one.id == drilling and (found := bored(one))), None)
+            if there is None:
+                return None
+            lacks = was.at[1] - there.at[1]
+            if abs(lacks) <= TOUCH:
+                return by
+            by += lacks * (by / (by - lacks) if abs(by - lacks) > TOUCH else 1.0)
+    except GeometryError:
+        return None
+    return by if abs(lacks) <= SAME_HOLE else None

@@ -1,0 +1,70 @@
+"""A hole that is drilled otherwise than it is drawn: the drawing goes to the wood, which goes nowhere."""
+
+import pytest
+from msgspec.structs import replace
+
+from geometry.book import made_by, task_of, tick_off
+from geometry.checks import check
+from geometry.cures import apply_cure, settle
+from geometry.edits import move_features, slide_tuner
+from geometry.layout import EdgePlace, FreePlace
+from geometry.sequence import operations
+from geometry.solids import holes
+from geometry.solids.in_wood import bored
+from geometry.tolerance import SAME_HOLE
+from tests.geometry.sequence.specimens import demo
+
+
+def drilled(*features):
+    """The demo, the post bores of some of its tuners ticked off on the real piece."""
+    layout, book = demo(), replace(demo().book, piece="real")
+    for number, op in enumerate(operations(layout), 1):
+        if op.kind.startswith(("side", "bore", "counterbore")) and set(op.features) & set(features):
+            book = tick_off(book, task_of(op), number, made_by(layout, op))
+    assert book.done
+    return replace(layout, book=book)
+
+
+def post(layout, of):
+    return next(bored(one) for hole in holes(layout) for one in hole.drillings if hole.of == of and one.role == "post")
+
+
+def cured(layout):
+    result = check(layout)
+    snag = next(one for one in result.snags if one.kind == "drilled-otherwise")
+    return settle(layout, result, snag)
+
+
+@pytest.mark.parametrize("by", [3.0, -7.0])
+def test_a_side_tuner_slides_back_along_a_curved_edge_to_where_its_bore_goes_in(by):
+    job = drilled("bass side 3")
+    along = job.tuner("bass side 3").place.along
+    snag = cured(slide_tuner(job, "bass side 3", along + by))
+    back = apply_cure(slide_tuner(job, "bass side 3", along + by), snag)
+    assert back.tuner("bass side 3").place.along == pytest.approx(along, abs=SAME_HOLE)
+    assert not [one for one in check(back).snags if one.kind == "drilled-otherwise"]
+    assert "as it is drilled" in snag.cure and "Or tick its step again" in snag.cure
+
+
+def test_in_thinner_wood_a_bore_stays_as_far_below_the_face_as_it_is_drilled():
+    job = drilled("bass side 1")
+    thinner = replace(job, blank=replace(job.blank, thickness=job.blank.thickness - 4.0))
+    made = apply_cure(thinner, cured(thinner))
+    assert isinstance(made.tuner("bass side 1").place, EdgePlace)
+    assert post(made, "bass side 1").at[2] == pytest.approx(job.blank.thickness / 2) and "tight" in cured(thinner).cure
+    assert not [one for one in check(made).snags if one.kind == "drilled-otherwise"]
+
+
+def test_a_face_tuner_goes_back_to_its_hole():
+    job = drilled("bass face 1")
+    moved = move_features(job, ["bass face 1"], (1.3, -0.4))
+    back = apply_cure(moved, cured(moved))
+    assert isinstance(back.tuner("bass face 1").place, FreePlace)
+    assert post(back, "bass face 1").at == pytest.approx(post(job, "bass face 1").at, abs=1e-6)
+
+
+def test_where_the_hole_as_it_is_spoils_the_work_it_is_told_to_be_made_anew_and_not_to_be_drawn():
+    job = drilled("bass side 1")
+    thin = replace(job, blank=replace(job.blank, thickness=10.0))
+    snag = cured(thin)
+    assert snag.move is None and snag.cure == snag.advice
