@@ -23,6 +23,8 @@ SHAFT = 120.0
 """Least mm that both sides of a neck run straight beside each other: as far as to the body of the smallest ukulele (common practice, no source)."""
 STUB = 30.0
 """Least mm of them where a line across tells the nut: as far as a neck is drawn that is broken off behind its head (common practice, no source)."""
+BROKEN = 8.0
+"""Least mm of them where it is broken off in a zigzag or a curve, as no nut is (common practice, no source)."""
 WIDTH = (25.0, 110.0)
 """mm across a neck, from nut to heel (common practice, no source)."""
 BOWED = 2.0
@@ -44,7 +46,7 @@ NEAR_TURN = 15.0
 MOST_CHORDS = 20_000
 _MOST_BENT = 5
 """Degree of the curve that a side is taken for at the most"""
-MOST_SIDES = 12
+MOST_SIDES = 20
 """Straight runs of an outline, the longest, of which two may be the sides of a neck"""
 OVERHANG = 15.0
 SHORT_OF = 1.0
@@ -93,7 +95,7 @@ def neck_of(outline: Path, lines: Sequence[Line] = ()) -> Neck | None:
     path = outline.counter_clockwise()
     sides = straight_runs(path.segments)
     found = next(_necks(path, sides, lines, SHAFT), None) or next(_necks(path, straight_runs(_chords(path), BOWED), lines, SHAFT), None)
-    return found or next((neck for neck in _necks(path, sides, lines, STUB) if neck.drawn), None)
+    return found or next((neck for shaft in (STUB, BROKEN) for neck in _necks(path, sides, lines, shaft) if neck.drawn), None)
 
 
 def _chords(path: Path) -> list[Line]:
@@ -105,7 +107,8 @@ def _chords(path: Path) -> list[Line]:
 
 
 def _necks(path: Path, sides: Sequence[Edge], lines: Sequence[Line], shaft: float) -> Iterator[Neck]:
-    """The necks between two of these sides that run beside each other for `shaft` mm at the least, the longest first."""
+    """The necks between two of these sides that run beside each other for `shaft` mm at the least, the longest first; none that is
+    shorter than STUB and ends in a third of them."""
     longest = sorted(sides, key=lambda side: -side.width)[:MOST_SIDES]
     runs = [(run.start, run.end) for run in longest if run.width >= shaft]
     pairs = [(_beside(one, other), one, other) for n, one in enumerate(runs) for other in runs[n + 1:]]
@@ -113,10 +116,16 @@ def _necks(path: Path, sides: Sequence[Edge], lines: Sequence[Line], shaft: floa
     for overlap, one, other in sorted(pairs, reverse=True):
         if overlap < shaft:
             return
+        if overlap < STUB and any(_leads(side.start, side.end, a[1], b[0]) for side in sides for a, b in ((one, other), (other, one))):
+            continue
         along = v.unit(v.sub(v.unit(v.sub(one[1], one[0])), v.unit(v.sub(other[1], other[0]))))
         found = _headed(points, along, (one, other), lines) or _headed(points, v.scale(along, -1.0), (other, one), lines)
         if found is not None:
             yield found
+
+
+def _leads(start: Vec2, end: Vec2, a: Vec2, b: Vec2) -> bool:
+    return v.distance(start, a) <= OFF_LINE and v.distance(end, b) <= OFF_LINE
 
 
 def _beside(one: tuple[Vec2, Vec2], other: tuple[Vec2, Vec2]) -> float:

@@ -128,6 +128,15 @@ def test_a_stub_of_a_neck_is_one_where_a_line_across_tells_the_nut():
     assert neck_of(outline, [Line((-38.0, 38.0), (38.0, 38.0)), Line((-22.3, -30.0), (22.3, -30.0))]) is None
 
 
+@pytest.mark.parametrize(("zigzag", "known"), [([(-6.0, 0.0), (-2.0, 6.0), (2.0, -6.0), (6.0, 0.0)], True), ([], False)])
+def test_a_short_stub_is_one_where_it_is_broken_off_and_none_where_a_straight_edge_may_be_the_nut(zigzag, known):
+    """A line 12 mm in front of a straight end may be what is laid behind a nut on straight sides."""
+    outline = both([(21.7, -12.0), *SIDE[1:]], [(x, y - 12.0) for x, y in zigzag])
+    neck = neck_of(outline, [Line((-21.5, 0.0), (21.5, 0.0))])
+    assert (neck is not None) == known and (neck is None or neck.nut == pytest.approx((0, 0), abs=1e-6))
+    assert neck_of(outline) is None
+
+
 def test_a_bow_drawn_in_many_short_lines_tells_the_nut_line():
     """Half a wave of a sine 1.5 mm high over 430 mm, which is no parabola."""
     side = [(21.5 + 6.5 * -y / 430 + 1.5 * math.sin(math.pi * -y / 430), float(y)) for y in range(-430, 1)]
