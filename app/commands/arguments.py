@@ -10,7 +10,7 @@ from app import __version__
 
 PAPERS = ("A4", "A3", "Letter", "Tabloid")
 SHEET_UNITS = ("mm", "in", "in64")
-UNITS = ("mm", "cm", "inch", "pt")
+UNITS = ("mm", "cm", "inch", "pt", "px", "1/90 inch")
 LANGUAGES = ("en", "de")
 FILE_ENDING = ".headstock.json"
 

@@ -8484,12 +8484,12 @@
         <translation>Die Zeichnung nennt ihre Einheit nicht; {unit} wurde aus der Größe geraten, {sized}.</translation>
     </message>
     <message>
-        <source>The drawing does not state its size; 96 units to the inch were assumed, which makes it {sized}. Where a program writes 72 to the inch it is {points}: choose pt as the unit.</source>
-        <translation>Die Zeichnung gibt ihre Größe nicht an; angenommen wurden 96 Einheiten je Zoll, das macht {sized}. Wo ein Programm 72 je Zoll schreibt, sind es {points}: dann pt als Einheit wählen.</translation>
+        <source>The drawing does not state its size; with {n} units to the inch its page is a usual sheet, which makes it {sized}. In {one} it would be {first}, in {other} {second}.</source>
+        <translation>Die Zeichnung gibt ihre Größe nicht an; mit {n} Einheiten je Zoll ist ihre Seite ein übliches Blatt, damit misst sie {sized}. In {one} wäre sie {first} groß, in {other} {second}.</translation>
     </message>
     <message>
-        <source>The drawing does not state its size; with 72 units to the inch its page is a usual sheet, which makes it {sized}. Where a program writes 96 to the inch it is {pixels}: choose px as the unit.</source>
-        <translation>Die Zeichnung gibt ihre Größe nicht an; mit 72 Einheiten je Zoll ist ihre Seite ein übliches Blatt, das macht {sized}. Wo ein Programm 96 je Zoll schreibt, sind es {pixels}: dann px als Einheit wählen.</translation>
+        <source>The drawing does not state its size; {n} units to the inch were assumed, which makes it {sized}. Some programs write fewer: in {one} it is {first}, in {other} {second}.</source>
+        <translation>Die Zeichnung gibt ihre Größe nicht an; {n} Einheiten je Zoll wurden angenommen, damit misst sie {sized}. Manche Programme schreiben weniger: in {one} misst sie {first}, in {other} {second}.</translation>
     </message>
     <message>
         <source>The drawing has more than {most:,} points: simplify its lines in the program that drew it, or export only the outline, the slots and the holes.</source>

@@ -25,7 +25,7 @@ from app.formats.drawing_in.result import DrawingRead, Loop
 from app.formats.drawing_in.roles import heads, is_ours, is_work, with_roles
 from app.formats.drawing_in.scale_text import stated_scale
 from app.formats.drawing_in.skipped import listed
-from app.formats.drawing_in.units import MM, Sides, Unit, is_certain, is_slim, may_be_cut, sized, taken_instead
+from app.formats.drawing_in.units import MM, POINTS, Sides, Unit, is_certain, is_slim, may_be_cut, sized, taken_instead
 from app.formats.drawing_in.whole_neck import with_head
 from app.formats.errors import FormatError
 from geometry.curves import Line, Matrix, Path
@@ -305,14 +305,15 @@ def _about_unit(unit: Unit, size: tuple[float, float], certain: bool) -> list[st
         return []
     if unit.instead is not None:
         return [taken_instead(unit.instead, (size[0] / unit.mm, size[1] / unit.mm), unit.name, size)]
-    if unit.source == "guess" and unit.name == "px":
-        return [say("The drawing does not state its size; 96 units to the inch were assumed, which makes it {sized}. Where a program "
-                    "writes 72 to the inch it is {points}: choose pt as the unit.",
-                    sized=sized(*size), points=sized(*(side * MM["pt"] / MM["px"] for side in size)))]
-    if unit.source == "guess" and unit.name == "pt":
-        return [say("The drawing does not state its size; with 72 units to the inch its page is a usual sheet, which makes it {sized}. Where a "
-                    "program writes 96 to the inch it is {pixels}: choose px as the unit.",
-                    sized=sized(*size), pixels=sized(*(side * MM["px"] / MM["pt"] for side in size)))]
+    if unit.source == "guess" and unit.name in POINTS:
+        others = {name: sized(*(side * MM[name] / unit.mm for side in size)) for name in POINTS if name != unit.name}
+        (one, first), (other, second) = others.items()
+        fields = {"n": POINTS[unit.name], "sized": sized(*size), "one": one, "first": first, "other": other, "second": second}
+        if unit.name == "px":
+            return [say("The drawing does not state its size; {n} units to the inch were assumed, which makes it {sized}. Some programs write "
+                        "fewer: in {one} it is {first}, in {other} {second}.", **fields)]
+        return [say("The drawing does not state its size; with {n} units to the inch its page is a usual sheet, which makes it {sized}. "
+                    "In {one} it would be {first}, in {other} {second}.", **fields)]
     if unit.source == "guess":
         return [say("The drawing does not say its unit; {unit} was guessed from its size, {sized}.",
                     unit=unit.name, sized=sized(*size))]

@@ -9,15 +9,15 @@ from msgspec import Struct
 
 from app.formats.drawing_in.svg_references import NUMBER
 from app.formats.drawing_in.svg_tree import Node
-from app.formats.drawing_in.units import MM, Unit
+from app.formats.drawing_in.units import MM, NINETIETH, Unit
 from geometry.curves import Matrix
 
 _LENGTH = re.compile(r"([-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:[eE][-+]?\d+)?)\s*([A-Za-z]+|%)?$")
 _ABSOLUTE = {"": "px", "px": "px", "mm": "mm", "cm": "cm", "in": "inch", "pt": "pt", "pc": "pc", "q": "Q"}
-SHEETS_IN_POINTS = ((419.53, 595.28), (595.28, 841.89), (841.89, 1190.55), (612.0, 792.0), (612.0, 1008.0), (792.0, 1224.0))
-"""A5, A4 and A3 (ISO 216), and 8.5 x 11, 8.5 x 14 and 11 x 17 inch, with 72 points to the inch."""
+SHEETS = ((148.0, 210.0), (210.0, 297.0), (297.0, 420.0), (215.9, 279.4), (215.9, 355.6), (279.4, 431.8))
+"""A5, A4 and A3 (ISO 216), and 8.5 x 11, 8.5 x 14 and 11 x 17 inch, mm"""
 SHEET_OFF = 1.0
-"""Points by which the sides of a page are rounded"""
+"""Units by which the sides of a page are rounded"""
 _FONT_SIZE = 16.0
 """User units per em when no font is known (the usual initial value in CSS)."""
 
@@ -93,9 +93,10 @@ class Page(Struct, frozen=True):
 
     @property
     def likeliest(self) -> str:
-        """The unit of a page without a size: pt where that makes it a usual sheet, else px."""
+        """The unit of a page without a size: pt or 1/90 inch where that makes it a usual sheet, else px."""
         sides = sorted((self.viewport.width, self.viewport.height))
-        return "pt" if any(max(abs(a - b) for a, b in zip(sides, sheet, strict=True)) <= SHEET_OFF for sheet in SHEETS_IN_POINTS) else "px"
+        return next((name for name in ("pt", NINETIETH) if any(
+            max(abs(a - b / MM[name]) for a, b in zip(sides, sheet, strict=True)) <= SHEET_OFF for sheet in SHEETS)), "px")
 
 
 def page(root: Node) -> Page:
@@ -115,7 +116,8 @@ def page(root: Node) -> Page:
         kx = ky = height / h
     even = ky / kx
     # Points of a screen at their own size are no length: programs write 72, 90 or 96 of them to the inch.
-    unit = None if name is None or name == "px" and math.isclose(kx, 1.0, rel_tol=1e-3) else Unit(name, "file", MM["px"] * kx)
+    points = math.isclose(kx, 1.0, rel_tol=1e-3)
+    unit = None if name is None or name == "px" and points else Unit("px" if points else name, "file", MM["px"] * kx)
     return Page(Matrix(1.0, 0.0, 0.0, -even, -x, (y + h) * even), Viewport(w or 100.0, h or 100.0), unit)
 
 

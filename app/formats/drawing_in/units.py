@@ -24,6 +24,9 @@ INSUNITS = {
 _SURVEY_FOOT = 1200.0 / 3937.0 * 1000.0
 """US survey foot in mm: 1200/3937 m by its definition of 1893."""
 
+NINETIETH = "1/90 inch"
+"""What programs drew in that took 90 points of a screen for an inch"""
+
 MM = {
     "mm": 1.0, "cm": 10.0, "dm": 100.0, "m": 1000.0, "dam": 1e4, "hm": 1e5, "km": 1e6, "gigametre": 1e12,
     "micron": 1e-3, "nanometre": 1e-6, "angstrom": 1e-7,
@@ -31,16 +34,20 @@ MM = {
     "astronomical unit": 1.495978707e14, "light year": 9.4607304725808e18, "parsec": 3.0856775814913673e19,
     "US survey foot": _SURVEY_FOOT, "US survey inch": _SURVEY_FOOT / 12, "US survey yard": 3 * _SURVEY_FOOT,
     "US survey mile": 5280 * _SURVEY_FOOT,
-    "px": 25.4 / 96, "pt": 25.4 / 72, "pc": 25.4 / 6, "Q": 0.25,
+    "px": 25.4 / 96, "pt": 25.4 / 72, "pc": 25.4 / 6, "Q": 0.25, NINETIETH: 25.4 / 90,
 }
 """Millimetres per unit."""
 
 OFFERED = ("mm", "cm", "inch")
 
 
+POINTS = {"px": 96, NINETIETH: 90, "pt": 72}
+"""How many of them programs that state no size write to the inch"""
+
+
 def offered(unit: str) -> tuple[str, ...]:
-    """Units that the maker is offered for a drawing that was taken in a unit: points too where that was pixels, and the other way round."""
-    return (*OFFERED, "pt") if unit == "px" else (*OFFERED, "px") if unit == "pt" else OFFERED
+    """Units that the maker is offered for a drawing that was taken in a unit: of points that go by the inch the others too."""
+    return (*OFFERED, *(name for name in POINTS if name != unit)) if unit in POINTS else OFFERED
 
 
 HEADSTOCK = (60.0, 350.0)
@@ -203,7 +210,7 @@ def refuse_doubtful_unit(read: DrawingRead) -> None:
     question = unit_question(read)
     assert question is not None
     sizes = ", ".join(say("--unit {name} makes it {sized}",
-                          name=name, sized=sized(w, h)) for name, w, h in question.choices)
+                          name=f'"{name}"' if " " in name else name, sized=sized(w, h)) for name, w, h in question.choices)
     raise FormatError(say("{question}; give the unit: {sizes}.", question=question.text[:-1], sizes=sizes))
 
 

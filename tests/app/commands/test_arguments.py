@@ -75,7 +75,7 @@ def test_outline() -> None:
         (["check"], "The following arguments are required: FILE; see "),
         (["sheets", "mine"], "The following arguments are required: --out; see "),
         (["sheets", "mine", "--out", "here", "--paper", "A5"], "'A5' is not one of A4, A3, Letter, Tabloid; see "),
-        (["outline", "head.dxf", "--out", "new", "--unit", "furlong"], "'furlong' is not one of mm, cm, inch, pt; see "),
+        (["outline", "head.dxf", "--out", "new", "--unit", "furlong"], "'furlong' is not one of mm, cm, inch, pt, px, 1/90 inch; see "),
         *((["outline", "head.dxf", "--out", "new", "--scale", text], f"'{text}' is no scale such as 1:2") for text in ("half", "0:1", "1:0", "1:-2", "1:nan", "2")),
         *((["outline", "head.dxf", "--out", "new", "--nut-slant", text], f"'{text}' is no slant between -30 and 30 degrees") for text in ("31", "much", "nan")),
         (["--papr"], "Unrecognized arguments: --papr; see "),

@@ -76,7 +76,7 @@ ROOTS = {
     'width="100mm" height="100mm" viewBox="0 0 100 200" preserveAspectRatio="xMidYMid slice"': ((1, 1), "mm", "file"),
     'width="100mm" height="100mm" viewBox="0 0 100 200" preserveAspectRatio="none"': ((1, 0.5), "mm", "file"),
     'width="100mm" height="200mm" viewBox="-30 700 100 200"': ((1, 1), "mm", "file"),
-    'width="100mm" height="200mm"': ((25.4 / 96, 25.4 / 96), "mm", "file"),
+    'width="100mm" height="200mm"': ((25.4 / 96, 25.4 / 96), "px", "file"),
     'width=" 1e2mm " height="2.0E+2mm" viewBox="0,0,100,200"': ((1, 1), "mm", "file"),
     'width="100MM" height="200MM" viewBox=" 0 0  100\n200 "': ((1, 1), "mm", "file"),
 }
@@ -92,14 +92,15 @@ def test_the_root_gives_the_size_of_a_unit(head):
 
 @pytest.mark.parametrize(("head", "unit"), [
     ('width="595.28" height="841.89" viewBox="0 0 595.28 841.89"', "pt"), ('viewBox="0 0 792 612"', "pt"), ('width="595px" height="842px"', "pt"),
+    ('width="744.09448" height="1052.3622"', "1/90 inch"), ('viewBox="0 0 765 990"', "1/90 inch"),
     ('width="793.7" height="1122.52"', "px"), ('width="600" height="800"', "px")])
 def test_a_page_that_is_a_usual_sheet_in_points_is_drawn_in_them(head, unit):
-    """72 to the inch, as some programs write without saying so: asked about all the same."""
+    """72 or 90 to the inch, as some programs write without saying so: asked about all the same."""
     found = read_svg('<rect width="220" height="500"/>', head)
     assert (found.unit, found.unit_source, found.unit_certain) == (unit, "guess", False)
-    other = {"pt": "choose px", "px": "choose pt"}[unit]
-    assert any(other in text for text in found.warnings)
-    assert {name for name, *_ in unit_question(found).choices} >= {"mm", "inch", other[-2:]}
+    others = {"px", "pt", "1/90 inch"} - {unit}
+    assert any(all(f"n {name} it" in text or f"in {name} " in text for name in others) for text in found.warnings)
+    assert {name for name, *_ in unit_question(found).choices} >= {"mm", "inch", *others}
 
 
 @pytest.mark.parametrize("head", ["", 'viewBox="0 0 800 800"', 'width="100%" height="100%" viewBox="0 0 800 800"', 'width="auto"', 'width="-5mm" height="0"'])
@@ -108,8 +109,8 @@ def test_without_a_size_a_unit_is_a_96th_of_an_inch_and_that_is_said(head):
     assert areas(found) == pytest.approx([400 * 700 * (25.4 / 96) ** 2])
     assert (found.unit, found.unit_source, found.unit_certain) == ("px", "guess", False)
     # By hand: 400 x 700 points are 141.1 x 246.9 mm.
-    assert "96 units to the inch were assumed" in found.warnings[0] and "it is 141.1 x 246.9 mm" in found.warnings[0]
-    assert [name for name, *_ in unit_question(found).choices] == ["mm", "cm", "inch", "pt"]
+    assert "96 units to the inch were assumed" in found.warnings[0] and "in pt 141.1 x 246.9 mm" in found.warnings[0]
+    assert [name for name, *_ in unit_question(found).choices] == ["mm", "cm", "inch", "1/90 inch", "pt"]
 
 
 def test_without_a_size_millimetres_are_guessed_where_pixels_make_no_headstock():
