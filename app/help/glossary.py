@@ -85,6 +85,9 @@ WORDS = (
                          "hardware still fits, and how true the shop works.")),
     Word(say("Running order"), say("Every operation in the order in which it is done at the bench, so that nothing becomes "
                               "impossible.")),
+    Word(say("Sawn head"), say("A head that has its outline already and is to have other tuners: tick the steps that saw and rout the outline "
+                           "first, in the order, and papers, pictures and steps are those of such a head. Say of old holes that they are there, "
+                           "and which are plugged first.")),
     Word(say("Scarf joint"), say("Head and neck sawn apart at the pitch of the head and glued together again at an angle, so that the grain "
                              "runs along both. Its glue line comes out on the face and, nearer to the nut, on the back."), "scarf joint"),
     Word(say("Seat"), say("Where a tuner's plate or body lands. A flat plate on a curved edge stands off or rocks."), "seat"),

@@ -480,6 +480,10 @@
         <translation>Eine Fläche nimmt Holz von der Wange, die die Mechanik trägt.</translation>
     </message>
     <message>
+        <source>A head that has its outline already and is to have other tuners: tick the steps that saw and rout the outline first, in the order, and papers, pictures and steps are those of such a head. Say of old holes that they are there, and which are plugged first.</source>
+        <translation>Eine Kopfplatte, die ihren Umriss schon hat und andere Mechaniken bekommen soll: in der Folge zuerst die Schritte abhaken, die den Umriss sägen und fräsen; Papiere, Bilder und Schritte sind dann die einer solchen Kopfplatte. Von alten Löchern angeben, dass sie schon da sind und welche zuerst verschlossen werden.</translation>
+    </message>
+    <message>
         <source>A head {thickness} thick is too much for {words}: {most} is the most.</source>
         <translation>Eine Kopfplatte von {thickness} Dicke ist zu viel für {words}: höchstens {most}.</translation>
     </message>
@@ -2218,6 +2222,10 @@
     <message>
         <source>Cut it on to what the drawing says, unless it came out so, and tick its steps again; or put the drawing back.</source>
         <translation>Auf das Maß der Zeichnung weiterarbeiten, wenn es nicht schon so ausgefallen ist, und die Schritte noch einmal abhaken; oder die Zeichnung zurückstellen.</translation>
+    </message>
+    <message>
+        <source>Cut it out along the outline and glue it on the face of the sawn head, {line} on {line} and centreline on centreline: square edges to fold it round there are none.</source>
+        <translation>Entlang dem Umriss ausschneiden und auf die Vorderseite der gesägten Kopfplatte kleben, {line} auf {line} und Mittellinie auf Mittellinie: gerade Kanten, um die es gefaltet würde, gibt es keine mehr.</translation>
     </message>
     <message>
         <source>Cut it out, fold it back along both fold lines and glue it on the square blank, {line} on {line}: it marks the face and both edges.</source>
@@ -6808,6 +6816,10 @@
         <translation>Eine Schäftung sägen, hobeln und leimen</translation>
     </message>
     <message>
+        <source>Sawn head</source>
+        <translation>Gesägte Kopfplatte</translation>
+    </message>
+    <message>
         <source>Scale length</source>
         <translation>Mensur</translation>
     </message>
@@ -8902,6 +8914,10 @@
     <message>
         <source>The head is no piece of wood before its joint is glued and planed.</source>
         <translation>Bevor die Schäftung geleimt und gehobelt ist, ist die Kopfplatte kein Stück Holz.</translation>
+    </message>
+    <message>
+        <source>The head is sawn already: cut the wrap paper along the outline, glue it on the face to centreline and {line}{back}, check it with a rule, and prick every centre.</source>
+        <translation>Die Kopfplatte ist schon gesägt: den Hüllbogen entlang dem Umriss ausschneiden, auf Mittellinie und {line} auf die Vorderseite kleben{back}, mit dem Maßstab prüfen und jede Mitte ankörnen.</translation>
     </message>
     <message>
         <source>The head is {a} mm thick; the hardware of {item} clamps no less than {b} mm.</source>
@@ -12264,6 +12280,10 @@
     <message>
         <source>blank, all edges square</source>
         <translation>Rohling, alle Kanten winklig</translation>
+    </message>
+    <message>
+        <source>blank, already sawn to the outline</source>
+        <translation>Rohling, schon nach dem Umriss gesägt</translation>
     </message>
     <message>
         <source>blocks {high} over {base}</source>

@@ -55,7 +55,7 @@ class Ware(Struct, frozen=True):
 
 
 def pieces(layout: Headstock, work: Work) -> list[Piece]:
-    """Blank without its ears, ears, veneers, template boards, spoil board."""
+    """Blank without its ears, or the head that is sawn of it already; ears, veneers, template boards, spoil board."""
     blank = layout.blank
     ears = {side: max((ear.width for ear in layout.ears if ear.side == side), default=0.0) for side in ("bass", "treble")}
     long, line = blank.tip + blank.behind, square_line(layout.nut)
@@ -71,7 +71,7 @@ def pieces(layout: Headstock, work: Work) -> list[Piece]:
         core = say("{core}; planed to this before the veneers, {whole} with them", core=core, whole=length(blank.thickness, 2))
     if blank.scarf is not None:
         core = f"{core}; {_joint_words(layout)}"
-    found = [Piece(say("blank, all edges square"), 1, long, wide, blank.core, core)]
+    found = [Piece(say("blank, already sawn to the outline") if work.sawn else say("blank, all edges square"), 1, long, wide, blank.core, core)]
     for ear in layout.ears:
         low, high = sorted((ear.start, ear.end))
         found.append(Piece(say("ear {ear}", ear=ear.id), 1, high - low, ear.width, blank.core,

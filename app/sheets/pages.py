@@ -95,7 +95,7 @@ def papers(layout: Headstock, work: Work) -> list[Part]:
     """The papers at full size, with the holes that clear the slots; FormatError with one sentence for a layout that has no shape to print."""
     _ask_for_walls(layout)
     try:
-        return parts(layout, [plan.waste for plan in work.plans if isinstance(plan.waste, Waste)])
+        return parts(layout, [plan.waste for plan in work.plans if isinstance(plan.waste, Waste)], work.sawn)
     except GeometryError as error:
         raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error
 

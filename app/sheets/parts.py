@@ -70,12 +70,12 @@ def turned(part: Part) -> Part:
     return replace(part, drawing=drawing, box=(y0, -x1, y1, -x0), tight=None, short=None, turned=True)
 
 
-def parts(layout: Headstock, waste: Sequence[Waste] = ()) -> list[Part]:
+def parts(layout: Headstock, waste: Sequence[Waste] = (), sawn: bool = False) -> list[Part]:
     """Template, wrap paper, and back paper where something is drilled from the back.
 
-    `waste` are the holes that clear the slots, to be pricked through the wrap paper. GeometryError when the outline or a slot has no inside.
+    `waste` are the holes that clear the slots, to be pricked through the wrap paper; `sawn` whether the head has its outline already. GeometryError when the outline or a slot has no inside.
     """
-    found = [_template_part(layout), wrap_part(layout, waste)]
+    found = [_template_part(layout), wrap_part(layout, waste, sawn)]
     back = back_drawing(layout)
     if back:
         found.append(_back_part(back, square_line(layout.nut)))
@@ -101,9 +101,9 @@ def _back_part(back: Drawing, line: str) -> Part:
     return replace(made, tight=replace(made, drawing=drawing, box=box))
 
 
-def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
+def wrap_part(layout: Headstock, waste: Sequence[Waste], sawn: bool = False) -> Part:
     """The wrap paper, and a short one where the blank goes on bare farther than BARE beyond what is marked on it."""
-    made = _wrap(layout, waste)
+    made = _wrap(layout, waste, sawn)
     blank = layout.blank
     _, low, _, high = drawing_box(mark for mark in made.drawing if mark.style not in OF_BLANK and not isinstance(mark, Label))
     words = max((d.mark[1] + BESIDE for hole in holes(layout) for d in hole.drillings
@@ -112,10 +112,10 @@ def wrap_part(layout: Headstock, waste: Sequence[Waste]) -> Part:
     if (behind, tip) == (blank.behind, blank.tip):
         return made
     shorter = replace(layout, blank=replace(blank, behind=behind, tip=tip))
-    return replace(made, short=partial(_wrap, shorter, waste, say("The blank goes on beyond this paper.")))
+    return replace(made, short=partial(_wrap, shorter, waste, sawn, say("The blank goes on beyond this paper.")))
 
 
-def _wrap(layout: Headstock, waste: Sequence[Waste], more: str = "") -> Part:
+def _wrap(layout: Headstock, waste: Sequence[Waste], sawn: bool, more: str = "") -> Part:
     """The paper for that blank with its names outside, and inside for a tight paper: a bore that misses the blank does not stretch it.
     `more` is said in its note."""
     blank = layout.blank
@@ -123,8 +123,11 @@ def _wrap(layout: Headstock, waste: Sequence[Waste], more: str = "") -> Part:
     drawing = (*wrap_drawing(layout), *_waste(waste))
     inside = tuple(mark for mark in drawing if not isinstance(mark, Label) or y0 <= mark.at[1] <= y1)
     names = [mark_box(mark) for mark in drawing if isinstance(mark, Label) and mark.at[1] > y1]
-    made = Part(say("Wrap paper"), say("Cut it out, fold it back along both fold lines and glue it on the square blank, "
-                                  "{line} on {line}: it marks the face and both edges.", line=square_line(layout.nut)), _wrap_note(layout, bool(waste), more),
+    line = square_line(layout.nut)
+    made = Part(say("Wrap paper"), say("Cut it out along the outline and glue it on the face of the sawn head, {line} on {line} and centreline on "
+                                  "centreline: square edges to fold it round there are none.", line=line) if sawn else
+                say("Cut it out, fold it back along both fold lines and glue it on the square blank, "
+                    "{line} on {line}: it marks the face and both edges.", line=line), _wrap_note(layout, bool(waste), more),
                 drawing, box_of_all([(x0 - PADDING, y0 - WORDS_OUTSIDE, x1 + PADDING, y1 + WORDS_OUTSIDE), *names]))
     room = Room(inside)
     titles = room.put([[Label(term("face"), at, FACE, "note", "blank", anchor=anchor)] for at, anchor in (

@@ -40,6 +40,7 @@ from geometry.sequence import (
     precedence,
     runs,
 )
+from geometry.sequence.shape_ops import marking_words
 from geometry.units import LengthUnit
 
 SAME_OFFSET = 0.01
@@ -118,6 +119,11 @@ class Work(Struct, frozen=True, dict=True):
     def done(self) -> Mapping[str, int]:
         """Operations that are done on the piece on the bench as the layout has them, each with the number that its step keeps."""
         return _numbers(self.layout, self.ops)
+
+    @property
+    def sawn(self) -> bool:
+        """Whether the piece on the bench has its outline already: no square edge is left."""
+        return any(op.id in self.done for op in self.ops if op.kind in ("cut outline", "rout outline"))
 
     @cached_property
     def open(self) -> tuple[str, ...]:
@@ -209,7 +215,11 @@ class Work(Struct, frozen=True, dict=True):
         kept = tuple(_numbered(layout, order.steps, self.ops))
         if kept != order.steps:
             order = in_own_order(kept, best, self.ops, self.before)
-        return replace(self, layout=layout, order=order, rates=layout.rates, best=None if order is best else best)
+        now = replace(self, layout=layout, order=order, rates=layout.rates, best=None if order is best else best)
+        words = marking_words(layout, now.sawn)
+        if all(op.words == words for op in self.ops if op.kind == "mark"):
+            return now
+        return replace(now, ops=tuple([replace(op, words=words) if op.kind == "mark" else op for op in self.ops]))
 
 
 def _numbers(layout: Headstock, ops: Sequence[Operation]) -> dict[str, int]:

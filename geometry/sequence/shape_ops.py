@@ -27,16 +27,20 @@ from geometry.vectors import Vec2
 def preparing(layout: Headstock) -> list[Operation]:
     """Template, papers."""
     made = [Operation("template", "template", say("Make the template"), _template_words(layout), BENCH)]
-    slanted = slant_words(layout.nut)
+    made.append(Operation("mark", "mark", say("Paste the papers and prick the centres"), marking_words(layout), BENCH))
+    return made
+
+
+def marking_words(layout: Headstock, sawn: bool = False) -> str:
+    """How the papers are pasted on a square blank, or on a head that is `sawn` already."""
     from_back = any(d.surface == "back" for hole in to_drill(layout) for d in hole.drillings)
     back = say(", the back paper to centreline and {line} squared round", line=square_line(layout.nut)) if from_back else ""
-    made.append(Operation(
-        "mark", "mark", say("Paste the papers and prick the centres"),
-        say("Paste the wrap paper round face and both square edges{back}, check it with a rule, and prick every "
-            "centre.",
-            back=back) + (f" {slanted}" if slanted else ""),
-        BENCH))
-    return made
+    words = (say("The head is sawn already: cut the wrap paper along the outline, glue it on the face to centreline and {line}{back}, check it "
+                 "with a rule, and prick every centre.", line=square_line(layout.nut), back=back) if sawn else
+             say("Paste the wrap paper round face and both square edges{back}, check it with a rule, and prick every "
+                 "centre.",
+                 back=back))
+    return f"{words} {slant_words(layout.nut)}".rstrip()
 
 
 def _template_words(layout: Headstock) -> str:

@@ -12,7 +12,9 @@ from app.formats.letters import text_width
 from app.sheets import pages, plan_work
 from app.sheets.card_rows import rows
 from app.sheets.cards import card_of, cards
+from app.sheets.needs import pieces
 from app.sheets.order_pages import CSV_HEAD, csv_rows, summary
+from app.sheets.parts import parts
 from app.sheets.plan_letters import plan_letters
 from app.sheets.router_pages import _marks as router_marks
 from app.sheets.router_pages import _steps, routed
@@ -26,6 +28,7 @@ from geometry.edits.rack import add_entry, remove_entry, set_in_rack, sort_shelf
 from geometry.layout import Pin
 from geometry.routing.reached import Patch
 from geometry.sequence import moved, numbered
+from geometry.sequence.state import state_of
 from tests.app.sheets.printed import layout, made, section, work
 
 
@@ -317,3 +320,18 @@ def test_the_number_of_a_card_that_is_done_stands_beside_the_longest_name():
     assert title.text.endswith("...") and number.text.endswith(", done")
     assert title.at[1] == number.at[1]
     assert title.at[0] + text_width(title.text, title.height) < number.at[0] - text_width(number.text, number.height)
+
+
+def test_a_head_that_is_sawn_already_is_told_of_as_one():
+    """Other tuners for an old head: nobody folds a paper round it, pastes it on a square blank, or saws one."""
+    head, bare = layout("demo"), work("demo")
+    saw = next(op for op in bare.ops if op.kind == "cut outline")
+    book = tick_off(replace(head.book, piece="real"), task_of(saw), bare.number[saw.id], made_by(head, saw))
+    sawn = bare.with_order(replace(head, book=book))
+    for one, words in ((bare, ("both square edges", "fold it back", "all edges square")), (sawn, ("The head is sawn already", "along the outline", "already sawn"))):
+        mark = next(op for op in one.steps if op.kind == "mark")
+        wrap = next(part for part in parts(one.layout, (), one.sawn) if part.title == "Wrap paper")
+        for text, word in zip((mark.words, wrap.purpose, pieces(one.layout, one)[0].name), words, strict=True):
+            assert word in text
+    assert "square" not in mark.words.replace("squared", "") and sawn.with_order(head).ops == bare.ops
+    assert state_of(head, sawn.worked[:1], sawn.ops).outline == "sawn", "it comes before all that is left to do"
