@@ -30,8 +30,8 @@ def nut_places(nut: Nut, strings: tuple[String, ...]) -> tuple[float, ...]:
         skins = [(a[-1].diameter + b[0].diameter) / 2 for a, b in zip(courses, courses[1:], strict=False)]
         air = (nut.spread - sum(wide) - sum(skins)) / (len(courses) - 1)
         starts, at = [], -nut.spread / 2
-        for i, width in enumerate(wide):
+        for width, skin in zip(wide, (*skins, 0.0), strict=True):
             starts.append(at)
-            at += width + (skins[i] + air if i < len(skins) else 0.0)
+            at += width + skin + air
     return tuple(start + nut.pair * i for start, course in zip(starts, courses, strict=True)
                  for i in range(len(course)))

@@ -3,7 +3,6 @@
 import math
 
 import numpy as np
-import pytest
 
 from geometry.layout import Loop, Node, Ramp, Slot, StraightSlot, loop_path, slot_path
 from geometry.solids.cylinders import Cylinders
@@ -49,18 +48,10 @@ def test_strings_over_ramps():
     assert (ours[~clear] < 0.02).all()
 
 
-@pytest.fixture(scope="module")
-def proved():
-    return np.array([[float(c) for c in line.split()] for line in LINES[BORES + STRINGS:]])
-
-
-def test_the_kernel_proves_depth_and_direction_of_an_overlap(proved):
-    """Shifted PAST beyond the depth the two stand exactly PAST apart; SHY short of it no other direction frees them."""
-    assert np.abs(proved[:, 4] - PAST).max() < WITHIN / 10
-    assert proved[:, 5].max() == 0.0
-
-
-def test_depths_are_still_what_was_proved(proved):
+def test_depths_of_overlap_are_what_was_proved():
+    """Shifted PAST beyond the recorded depth the two stand exactly PAST apart; SHY short of it no other direction frees them."""
+    proved = np.array([[float(c) for c in line.split()] for line in LINES[BORES + STRINGS:]])
+    assert np.abs(proved[:, 4] - PAST).max() < WITHIN / 10 and proved[:, 5].max() == 0.0
     one, two = zip(*overlaps(), strict=True)
     depth, n = escapes(Cylinders.made(list(one)), Cylinders.made(list(two)))
     assert len(depth) == len(proved)

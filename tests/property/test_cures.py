@@ -16,7 +16,7 @@ from geometry.layout import SingleHole
 from tests.geometry.checks.heads import head, loop
 from tests.property.layouts import DEMO, SAMPLES, displaced, edited
 
-_QUICK = (Phase.explicit, Phase.reuse, Phase.generate)
+_QUICK = (Phase.explicit, Phase.generate)
 """No shrinking: a drawn edit sequence is as readable as its shrunk kin, and shrinking takes minutes."""
 SETTLING = sys.modules["geometry.cures.settle"]
 _HEADS = [read(path) for path in SAMPLES]

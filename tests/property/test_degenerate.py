@@ -12,7 +12,7 @@ from geometry.layout import Blank, DrawnSlot, Headstock, Loop, Margins, Node, Pi
 from tests.geometry.checks.heads import FACE, OBLONG, SIDE, face, head, loop, side
 from tests.property.layouts import DEMO, edited
 
-_QUICK = (Phase.explicit, Phase.reuse, Phase.generate)
+_QUICK = (Phase.explicit, Phase.generate)
 """No shrinking: a drawn edit sequence is as readable as its shrunk kin, and shrinking takes minutes."""
 
 

@@ -9,7 +9,7 @@ from app.formats.headstock import read
 from geometry.checks import LiveCheck, check
 from tests.property.layouts import DEMO, SAMPLES, edited
 
-_QUICK = (Phase.explicit, Phase.reuse, Phase.generate)
+_QUICK = (Phase.explicit, Phase.generate)
 """No shrinking: a drawn edit sequence is as readable as its shrunk kin, and shrinking takes minutes."""
 
 

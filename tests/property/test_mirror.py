@@ -17,7 +17,7 @@ from geometry.solids import holes
 from tests.geometry.checks.heads import FACE, face, head
 from tests.property.layouts import DEMO, edited
 
-_QUICK = (Phase.explicit, Phase.reuse, Phase.generate)
+_QUICK = (Phase.explicit, Phase.generate)
 """No shrinking: a drawn edit sequence is as readable as its shrunk kin, and shrinking takes minutes."""
 
 _STABLE = 3

@@ -127,7 +127,7 @@ class Sessions(RuleBasedStateMachine):
 
 def test_any_session_is_what_a_replay_gives(qapp):
     run_state_machine_as_test(Sessions, settings=settings(
-        max_examples=8, stateful_step_count=22, deadline=None, derandomize=True, phases=(Phase.explicit, Phase.generate),
+        max_examples=8, stateful_step_count=22, phases=(Phase.explicit, Phase.generate),
         suppress_health_check=list(HealthCheck)))
 
 

@@ -115,6 +115,6 @@ class Hands(RuleBasedStateMachine):
             self.running.cancel()
 
 
-Hands.TestCase.settings = settings(max_examples=40, stateful_step_count=40, deadline=None,
+Hands.TestCase.settings = settings(max_examples=40, stateful_step_count=40,
                                    suppress_health_check=[HealthCheck.too_slow])
 TestHands = Hands.TestCase

@@ -125,7 +125,7 @@ def test_soundness_is_looked_after_first() -> None:
     assert found.aim == "sound" and found.after.chance > found.before.chance and found.moves
 
 
-@settings(max_examples=5, deadline=None)
+@settings(max_examples=5)
 @given(st.floats(30, 150), st.floats(30, 150), st.floats(12, 34))
 def test_no_proposal_brings_a_new_snag(one: float, two: float, x: float) -> None:
     layout = validate(side_head(only(mark=0.4, tilt_degrees=1.0, template=0.3), tuners=(

@@ -44,7 +44,7 @@ def test_pruning_changes_nothing(layout: Headstock, trials: int) -> None:
         assert a.spread.edges[0] == pytest.approx(b.spread.edges[0], abs=1e-5)
 
 
-@settings(max_examples=10, deadline=None)
+@settings(max_examples=10)
 @given(st.lists(st.tuples(st.floats(-30, 30), st.floats(15, 160), st.floats(2, 10)), min_size=2, max_size=6),
        st.floats(0.2, 4.0), st.integers(0, 99))
 def test_pruning_changes_nothing_on_any_holes(places: list, by: float, seed: int) -> None:

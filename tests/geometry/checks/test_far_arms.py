@@ -101,7 +101,7 @@ def test_a_slot_of_one_arm_is_no_other_one() -> None:
                 assert told(bored(depth, along, corners)) == [] == told(bored(depth, along, corners), "drill-point")
 
 
-@settings(max_examples=60, deadline=None, derandomize=True)
+@settings(max_examples=60)
 @given(depth=st.floats(30.0, 60.0), tongue=st.floats(1.0, 9.0), lean=st.floats(0.0, 12.0), turn=st.floats(-12.0, 12.0),
        wide=st.floats(4.0, 12.0))
 def test_it_is_the_distance_to_the_far_arm_drawn_by_itself(depth, tongue, lean, turn, wide) -> None:

@@ -30,7 +30,7 @@ def _racks(draw):
     return rack, Template(bit="bit", bush=chosen, thickness=draw(st.floats(2, 14)))
 
 
-@settings(max_examples=120, deadline=None)
+@settings(max_examples=120)
 @given(_racks(), st.none() | st.floats(3, 15), st.booleans())
 def test_the_check_says_what_the_planner_finds(made, depth, hard):
     rack, template = made

@@ -99,7 +99,7 @@ def between(corners: tuple[tuple[float, float], ...]) -> np.ndarray:
     return np.concatenate([sides[0], *sides[2:], sides[1]])
 
 
-@settings(max_examples=150, deadline=None, derandomize=True)
+@settings(max_examples=150)
 @given(st.floats(57.0, 153.0) | st.floats(148.0, 154.0), st.floats(1.0, 5.0), st.floats(24.0, 33.0), st.floats(-12.0, 12.0),
        st.floats(8.0, 14.0), st.booleans(), st.floats(-1.5, 1.5))
 def test_nothing_is_told_larger_than_points_of_the_wall_are_near(along: float, half: float, length: float, lean: float,

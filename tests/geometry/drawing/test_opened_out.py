@@ -197,7 +197,7 @@ def test_ears_show_their_glue_line_on_their_side():
     assert marks[0].path.box == (-33.0, 30.0, -33.0, 190.0)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(along=st.floats(5, 175), depth=st.floats(4, 12))
 def test_the_folded_mark_keeps_y_and_turns_depth_into_distance(along, depth):
     head = plain_head()

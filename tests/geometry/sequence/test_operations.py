@@ -48,6 +48,19 @@ def test_the_plain_head_needs_these_operations() -> None:
     assert [op.id for op in ops if op.blocked] == []
 
 
+def test_what_a_step_is_called_and_where_it_is_drilled() -> None:
+    ops = by_id(operations(stocked(), {"slot": TURNED, "outline": TURNED}))
+    assert {op.id: op.title for op in ops.values() if op.drillings} == {
+        "pin hole pin.1": "Locating pin hole pin", "counterbore front.1.1": "Counterbore front", "bore front.1.2": "Post bore front",
+        "bore peep.1": "Hole peep", "side bore flank.1.1": "Side bore flank", "pilot front.2.1": "Screw pilot front.2",
+        "edge pilot flank.2.1": "Screw pilot flank.2"}
+    assert ops["counterbore front.1.1"].words == "8.8 mm wide, 8 mm deep; 28 mm to the bass side, 60 mm from the nut line."
+    assert ops["bore front.1.2"].words == "6.5 mm wide, through, on a spoil board; 28 mm to the bass side, 60 mm from the nut line."
+    assert "drill pin through template and blank, 6 mm wide, on a spoil board; on the centreline, 25 mm from the nut line." in ops["pin hole pin.1"].words
+    named = by_id(operations(stocked(holes=(SingleHole(id="hole 1", at=(0.5, 160.0), diameter=5.0, depth=7.0),))))["bore hole 1.1"]
+    assert named.title == "Hole 1" and "; 0.5 mm to the treble side" in named.words
+
+
 def test_every_drilling_of_the_demo_is_in_one_operation_and_counts_are_those_of_the_trade() -> None:
     ops = operations(demo())
     drillings = [d for op in ops for d in op.drillings]
@@ -127,11 +140,13 @@ def test_opposite_bores_share_a_setting_only_at_half_the_thickness() -> None:
 
     one, two = settings(leaning())
     assert one.table == two.table and one.side != two.side
-    high = [REPLACE(t, place=REPLACE(t.place, depth=7.0)) for t in leaning().tuners]
-    one, two = settings(leaning(tuners=tuple(high)))
-    # Turned over, 7 below the face is 9 from the fence on one side and 7 on the other.
+    high = leaning(tuners=tuple(REPLACE(t, place=REPLACE(t.place, depth=7.0)) for t in leaning().tuners))
+    one, two = settings(high)
+    # 7 below the face is 9 from the fence where the back lies against it, as it does with the treble edge up.
     assert one.table.tilt == two.table.tilt
-    assert {one.table.fence, two.table.fence} == {7.0, 9.0}
+    assert {setup.side: setup.table.fence for setup in (one, two)} == {"treble edge": 9.0, "bass edge": 7.0}
+    assert ["and the back against" in op.words for op in operations(high) if op.kind == "side bore"] == [
+        setup.side == "treble edge" for setup in (one, two)]
 
 
 def test_shared_settings_of_the_demo_are_those_that_side_bores_report() -> None:
@@ -218,7 +233,17 @@ def test_a_pin_in_a_later_bore_of_its_own_size_is_drilled_once() -> None:
     assert "bore front.1.2" not in ops
     assert [d.id for d in ops["pin hole pin.1"].drillings] == ["pin.1", "front.1.2"]
     assert ops["pin hole pin.1"].features == ("pin", "front")
+    assert "; it is the post bore of front too." in ops["pin hole pin.1"].words
     assert "plug" not in ops["clean up"].words
+
+
+@pytest.mark.parametrize(("pin", "bore"), [
+    (Pin(id="pin", at=(-28.0, 60.0), diameter=8.0), "bore front.1.2"), (Pin(id="pin", at=(-27.9, 60.0), diameter=6.5), "bore front.1.2"),
+    (Pin(id="pin", at=(0.0, 160.0), diameter=5.0), "bore peep.1")], ids=["wider", "beside it", "where the bore is blind"])
+def test_a_pin_that_is_no_bore_leaves_it_to_be_drilled(pin: Pin, bore: str) -> None:
+    ops = by_id(operations(stocked(pins=(pin,))))
+    assert ops[bore].cautions == () and ops["pin hole pin.1"].features == ("pin",)
+    assert " too." not in ops["pin hole pin.1"].words
 
 
 def test_a_pin_that_stays_visible_is_plugged_and_one_in_the_waste_is_not() -> None:
@@ -230,7 +255,16 @@ def test_a_pin_that_stays_visible_is_plugged_and_one_in_the_waste_is_not() -> No
 
 def test_a_narrow_pin_on_a_wider_bore_warns_that_the_centre_is_gone() -> None:
     layout = stocked(pins=(Pin(id="pin", at=(-28.0, 60.0), diameter=4.0),))
-    assert "leaves no wood for a centre point" in by_id(operations(layout))["bore front.1.2"].cautions[0]
+    ops = by_id(operations(layout))
+    assert ops["bore front.1.2"].cautions == ("The hole of pin leaves no wood for a centre point: open it up with a twist drill or a reamer, clamped.",)
+    assert ops["counterbore front.1.1"].cautions == ()
+
+
+@pytest.mark.parametrize(("bit", "said"), [(6.46, "The drill bit makes it 0.04 mm narrower than the 6.5 mm asked for"),
+                                           (6.54, "The drill bit makes it 0.04 mm wider than the 6.5 mm asked for")])
+def test_a_drill_of_nearly_the_size_is_told_which_way_it_is_off(bit: float, said: str) -> None:
+    rack = REPLACE(stocked().rack, drills=(Drill(id="bit", kind="brad", diameter=bit, length=100.0, spur=1.0),))
+    assert [caution.partition(":")[0] for caution in by_id(operations(stocked(rack=rack), PLANS))["bore front.1.2"].cautions] == [said]
 
 
 def test_a_drill_that_comes_into_wood_that_is_missing_already_is_told_to_find_it_plugged() -> None:
@@ -241,16 +275,17 @@ def test_a_drill_that_comes_into_wood_that_is_missing_already_is_told_to_find_it
     def told(**there: object) -> set[str]:
         return {op.kind for op in operations(stocked(**there), PLANS) if any("there already: plug that first" in c for c in op.cautions)}
 
-    def beside(away: float) -> SingleHole:
-        return SingleHole(id="old", at=(-28.0 + away, 60.0), diameter=5.0, depth=9.0, there=True)
+    def beside(away: float, plugged: bool = False) -> SingleHole:
+        return SingleHole(id="old", at=(-28.0 + away, 60.0), diameter=5.0, depth=9.0, there=True, plugged=plugged)
 
-    def pocket(depth: float) -> Slot:
-        return Slot(id="pocket", shape=StraightSlot(nut_end=(-28.0, 50.0), tip_end=(-28.0, 52.0), width=4.0), depth=depth, there=True)
+    def pocket(depth: float, there: bool = True) -> Slot:
+        return Slot(id="pocket", shape=StraightSlot(nut_end=(-28.0, 50.0), tip_end=(-28.0, 52.0), width=4.0), depth=depth, there=there)
 
     slot = stocked().slots[0]
     assert [told(holes=(beside(away),)) for away in (5.7, 5.8, 6.8, 7.0)] == [
         {"counterbore", "bore"}, {"counterbore"}, {"counterbore"}, set()]
     assert [told(slots=(slot, pocket(depth))) for depth in (6.9, 7.1)] == [set(), {"pilot"}]
+    assert told(holes=(beside(5.7, plugged=True),)) == told(slots=(slot, pocket(7.1, there=False))) == set()
 
 
 @pytest.mark.parametrize(("at", "nearest"), [((40.0, 300.0), 190), ((80.0, 300.0), 180), ((60.0, 380.0), 120)])

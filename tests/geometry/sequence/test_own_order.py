@@ -39,7 +39,7 @@ def test_minutes_of_single_steps() -> None:
 
 
 # ---- ids ---------------------------------------------------------------------------------
-@settings(derandomize=True, deadline=None, max_examples=12)
+@settings(max_examples=12)
 @given(st.sampled_from([one.id for group in (DEMO.tuners, DEMO.slots, DEMO.pins) for one in group]),
        st.floats(-1.5, 1.5), st.floats(-1.5, 1.5))
 def test_ids_outlive_small_moves(id: str, dx: float, dy: float) -> None:
@@ -79,7 +79,7 @@ def test_a_new_step_goes_behind_its_forerunner_or_where_it_is_legal() -> None:
     assert arranged("bcad", "abncd", edges) == tuple("bcand")
 
 
-@settings(derandomize=True, deadline=None, max_examples=25)
+@settings(max_examples=25)
 @given(st.lists(st.sampled_from(BEST.steps), max_size=60))
 def test_whatever_was_kept_every_step_comes_once_and_kept_ones_in_turn(kept: list[str]) -> None:
     found = arranged(kept, BEST.steps, EDGES)
@@ -88,7 +88,7 @@ def test_whatever_was_kept_every_step_comes_once_and_kept_ones_in_turn(kept: lis
     assert [step for step in found if step in unique] == unique
 
 
-@settings(derandomize=True, deadline=None, max_examples=25)
+@settings(max_examples=25)
 @given(st.sets(st.sampled_from(BEST.steps), max_size=20))
 def test_steps_put_back_into_the_best_order_spoil_nothing(taken: set[str]) -> None:
     kept = tuple(step for step in BEST.steps if step not in taken)

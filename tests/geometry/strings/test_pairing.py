@@ -30,7 +30,7 @@ TALL = pattern("face", "face", bore(), post=(6.0, 40.0, 20.0))
 """A post that is higher than any string over the face."""
 
 
-UNSHRUNK = (Phase.explicit, Phase.reuse, Phase.generate)
+UNSHRUNK = (Phase.explicit, Phase.generate)
 """Each way of serving the posts is checked: shrinking would take minutes."""
 
 
