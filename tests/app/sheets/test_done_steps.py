@@ -25,7 +25,7 @@ from geometry.drawing import Label, Stroke
 from geometry.edits import mirror_layout, move_features, remove_features, rename
 from geometry.edits.hardware import copy_pattern
 from geometry.edits.rack import add_entry, remove_entry, set_in_rack, sort_shelf
-from geometry.layout import Pin
+from geometry.layout import Made, Pin
 from geometry.routing.reached import Patch
 from geometry.sequence import moved, numbered
 from geometry.sequence.state import state_of
@@ -309,6 +309,34 @@ def test_what_is_done_is_not_said_to_be_impossible_any_more():
     assert [row[1] for row in csv_rows(job, {}) if "find a longer one" in row[CSV_HEAD.index("cautions")]] == [last.id]
     said = words(pages(job.layout, "A4", (), job))
     assert said.count("find a longer one") == 3, "over the running order, at the step and on its card"
+
+
+def test_what_is_gone_on_with_is_still_said_to_be_impossible_and_what_is_spoilt_is_said_itself():
+    """The drill of the rack is too short; of the bores one is drilled half as deep as it is drawn, or half as deep again, or elsewhere."""
+    head = layout("demo")
+    drills = tuple(replace(drill, length=30.0) if drill.diameter == 6.4 else drill for drill in head.rack.drills)
+    short = replace(head, rack=replace(head.rack, drills=drills))
+    plan = plan_work(short)
+    op = next(op for op in plan.steps if op.kind == "side bore")
+    planned = made_by(short, op).hole
+
+    def told(far, aside=0.0):
+        (x, y, z), (tip_x, tip_y, _) = planned.at, planned.end
+        hole = replace(planned, at=(x, y + aside, z), end=(x + (tip_x - x) * far, y + (tip_y - y) * far + aside, z))
+        job = plan.with_order(replace(short, book=tick_off(short.book, task_of(op), plan.number[op.id], Made(hole=hole))))
+        return job.blocked(op), op.cannot in job.cannot, job.blocked(op) in job.cannot
+
+    assert told(1.0) == ("", False, False)
+    assert told(0.5) == (op.blocked, True, False) and "find a longer one" in op.blocked
+    for words, of, hidden in (told(1.5), told(1.0, aside=3.0)):
+        assert "is drilled" in words and (of, hidden) == (False, True)
+
+
+def test_an_edge_that_no_order_can_keep_is_not_heeded():
+    plan = work("demo")
+    edge = plan.before[0]
+    given_up = replace(plan, order=replace(plan.order, given_up=(edge,)))
+    assert edge in plan.heeded and set(plan.heeded) - set(given_up.heeded) == {edge}
 
 
 def test_the_number_of_a_card_that_is_done_stands_beside_the_longest_name():

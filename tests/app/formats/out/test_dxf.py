@@ -54,7 +54,7 @@ def read(tmp_path_factory):
 def test_the_file_says_millimetres():
     data = dxf_bytes(DRAWING)
     assert header(data, "$INSUNITS").strip() == "4"
-    assert header(data, "$MEASUREMENT").strip() == "1"
+    assert header(data, "$MEASUREMENT").strip() == "1" and header(data, "$LUNITS").strip() == "2"
     assert header(data, "$ACADVER") == "AC1024"  # R2010
 
 
@@ -76,6 +76,35 @@ def test_the_file_says_where_the_drawing_lies(read):
     assert [point(alone, name) for name in ("$EXTMIN", "$EXTMAX")] == [(6.0, 16.0), (14.0, 24.0)]
 
 
+def records(data: bytes, kind: str) -> dict[str, list[tuple[int, str]]]:
+    """Records of a table by their names."""
+    pairs = groups(data)
+    starts = [i for i, (code, _) in enumerate(pairs) if code == 0]
+    found = [pairs[start:end] for start, end in zip(starts, starts[1:], strict=False) if pairs[start] == (0, kind)]
+    return {dict(one)[2]: one for one in found}
+
+
+def test_what_is_drilled_from_the_far_side_is_dashed():
+    data = dxf_bytes([Disc((0.0, 0.0), 4.0, "post bore", "t"), Disc((9.0, 0.0), 4.0, "post bore", "t", hidden=True)])
+    assert [circle.get(6, "CONTINUOUS").upper() for circle in entities(data)] == ["CONTINUOUS", "FAR SIDE"]
+    lengths = [float(value) for code, value in records(data, "LTYPE")["FAR SIDE"] if code == 49]
+    assert [length > 0 for length in lengths] == [True, False]
+
+
+def test_layers_are_dashed_and_as_wide_as_on_paper():
+    """Dashes are drawn where a length is above 0; widths are hundredths of a mm out of a fixed list, which has 20 and 25."""
+    data = dxf_bytes([Stroke(chain(((0.0, 0.0), (10.0, 0.0))), style) for style in ("centreline", "glue line", "slot", "nut line", "hole")])
+    layers, kinds = records(data, "LAYER"), {name.upper(): kind for name, kind in records(data, "LTYPE").items()}
+
+    def pattern(style: str) -> list[float]:
+        return [float(value) for code, value in kinds[dict(layers[LAYERS[style]])[6].upper()] if code in (40, 49)]
+
+    assert pattern("centreline") == pytest.approx([13.2, 9.0, -1.4, 1.4, -1.4])
+    assert pattern("glue line") == pytest.approx([8.0, 4.0, -1.0, 0.5, -1.0, 0.5, -1.0])
+    assert pattern("slot") == [0.0]
+    assert [int(dict(layers[LAYERS[style]])[370]) for style in ("centreline", "hole", "slot", "nut line")] == [13, 20, 25, 50]
+
+
 def test_curves_are_true_entities_on_trade_layers():
     found = Counter((e[0], e[8]) for e in entities(dxf_bytes(DRAWING)))
     assert found["CIRCLE", "post bores"] == 1 and found["CIRCLE", "screw pilots"] == 1
@@ -87,7 +116,7 @@ def test_curves_are_true_entities_on_trade_layers():
 def test_a_cubic_is_a_spline_of_its_own_four_points():
     (spline,) = [e for e in entities(dxf_bytes(DRAWING)) if e[0] == "SPLINE"]
     assert (int(spline[71]), int(spline[72]), int(spline[73])) == (3, 8, 4)
-    assert (float(spline[10]), float(spline[20])) == (20.0, 30.0)
+    assert (float(spline[10]), float(spline[20]), float(spline[30])) == (20.0, 30.0, 0.0)
 
 
 def test_circles_lie_where_they_are_drawn(read):
@@ -157,10 +186,12 @@ def test_every_style_has_a_layer_of_its_own():
     assert len(set(LAYERS.values())) == len(LAYERS)
 
 
-def test_fine_chords_are_one_closed_polyline():
+def test_fine_chords_are_one_polyline():
     points = [(30 * math.cos(i / 20 * math.pi), 20 * math.sin(i / 20 * math.pi)) for i in range(40)]
     (found,) = entities(dxf_bytes((Stroke(chain(points, closed=True), "template"),)))
     assert found[0] == "LWPOLYLINE" and int(found[90]) == 40 and int(found[70]) == 1
+    for pieces, kinds in ((24, ["LINE"] * 24), (25, ["LWPOLYLINE"])):
+        assert [one[0] for one in entities(dxf_bytes((Stroke(chain(points[:pieces + 1]), "template"),)))] == kinds
 
 
 def test_a_slot_is_one_closed_polyline_with_its_round_ends(tmp_path):
