@@ -141,3 +141,20 @@ def test_on_a_large_screen_the_numbers_stay_near_their_words(qtbot):
         wide = table.horizontalHeader().sectionSize(0)
         room = table.viewport().width() - table.horizontalHeader().sectionSize(1)
         assert wide == min(max(room, px(LEAST)), px(MOST)), width
+
+
+def test_heads_go_on_in_a_second_line_before_a_table_scrolls_sideways(qtbot):
+    table = EntryTable("Words", (Head("one", wide=True), Head("minutes that are planned"), Head("real − practice")))
+    qtbot.addWidget(table)
+    table.show_rows([("words", "12", "3")])
+    table.resize(700, 300)
+    table.show()
+    head = table.horizontalHeader()
+    low = head.height()
+    assert table.words.headerData(1, Qt.Orientation.Horizontal) == "minutes that are planned"
+    table.resize(px(LEAST) + head.sectionSize(1) + head.sectionSize(2) - 40, 300)
+    assert [table.words.headerData(i, Qt.Orientation.Horizontal) for i in range(3)] == ["one", "minutes that\nare planned", "real −\npractice"]
+    until(lambda: head.height() > low)
+    assert sum(head.sectionSize(i) for i in range(3)) <= table.viewport().width()
+    table.resize(700, 300)
+    until(lambda: head.height() == low)

@@ -48,6 +48,13 @@ class Head(Struct, frozen=True):
     wide: bool = False
 
 
+def in_two(words: str) -> str:
+    """Words in two lines, the longer one as short as can be; a single word stays one."""
+    parts = words.split(" ")
+    ways = [(" ".join(parts[:i]), " ".join(parts[i:])) for i in range(1, len(parts))]
+    return "\n".join(min(ways, key=lambda way: max(map(len, way)))) if ways else words
+
+
 class EntryModel(CellModel):
     """Words by row; rows are told apart by their number, so that an editor stays open while others change.
 
@@ -74,6 +81,11 @@ class EntryModel(CellModel):
         self._carry(tuple(range(len(rows))) if keys is None else tuple(keys), of)
         self.strong = strong
         self.set_rows(rows)
+
+    def break_heads(self, broken: bool) -> None:
+        """Write the word over each column in one line, or in two."""
+        for column, head in enumerate(self.heads):
+            self.setHeaderData(column, Qt.Orientation.Horizontal, in_two(head.word) if broken and not head.wide else head.word)
 
     def _carry(self, keys: tuple[Hashable, ...], of: Hashable) -> None:
         """What was refused to the row that it was typed for; a row whose record was edited keeps its place."""
@@ -182,6 +194,9 @@ class EntryTable(QTableView):
             if head.wide:
                 self.setItemDelegateForColumn(i, _InSight(self))
         self._measured: tuple | None = None
+        self._widths: dict[bool, dict[int, int]] = {False: {}, True: {}}
+        """of each column but the wide one, by whether the heads are in two lines, pixels"""
+        self._broken = False
         self.clicked.connect(self._clicked)
         self.words.dataChanged.connect(self.follow_sizes)
 
@@ -212,13 +227,13 @@ class EntryTable(QTableView):
             self.words.fill(range(first, first + self.viewport().height() // self.verticalHeader().defaultSectionSize() + 2))
 
     def follow_sizes(self) -> None:
-        """The wide column takes what the others leave over, but never less than LEAST: then the table scrolls; and never more than MOST,
-        else the eye would lose the row on the way to its numbers."""
+        """The wide column takes what the others leave over, but never less than LEAST: then heads go on in a second line, and where
+        that is not enough the table scrolls; and never more than MOST, else the eye would lose the row on the way to its numbers."""
         if not self.isVisible():
             return
         header = self.horizontalHeader()
         wide = [i for i, head in enumerate(self.words.heads) if head.wide]
-        room = (self.viewport().width() - sum(self._fit())) // max(1, len(wide))
+        room = (self.viewport().width() - self._fit(len(wide))) // max(1, len(wide))
         kept = min(max(room, px(LEAST)), px(MOST))
         modes = QHeaderView.ResizeMode
         for i in wide:
@@ -226,19 +241,35 @@ class EntryTable(QTableView):
             if kept != room:
                 header.resizeSection(i, kept)
 
-    def _fit(self) -> list[int]:
-        """Make each column but the wide one as wide as its widest words; the widths."""
+    def _fit(self, wide: int) -> int:
+        """Make each column but the `wide` ones as wide as its widest words, its head in two lines where these leave the others too little
+        room; their width together, pixels."""
         header, words = self.horizontalHeader(), self.words
-        columns = [i for i, head in enumerate(words.heads) if not head.wide]
         state = (words.rows, words.strong, dict(words.bad), self.font(), header.font(), px(100))
         if self._measured != state:
             self._measured = state
-            for i in columns:
-                widest = words.widest(i, self.font())
-                words.fill((widest,))
-                cell = self.sizeHintForIndex(words.index(widest, i)).width() if words.rows else 0
-                header.resizeSection(i, max(header.sectionSizeHint(i), cell))
-        return [header.sectionSize(i) for i in columns]
+            self._widths = {broken: self._measure(broken) for broken in (True, False)}
+            self._broken = False
+        broken = self.viewport().width() - sum(self._widths[False].values()) < wide * px(LEAST)
+        if broken != self._broken:
+            self._broken = broken
+            words.break_heads(broken)
+        for i, width in self._widths[broken].items():
+            header.resizeSection(i, width)
+        return sum(self._widths[broken].values())
+
+    def _measure(self, broken: bool) -> dict[int, int]:
+        """The width that each column but the wide one asks for, pixels."""
+        header, words, wide = self.horizontalHeader(), self.words, {}
+        words.break_heads(broken)
+        for i, head in enumerate(words.heads):
+            if head.wide:
+                continue
+            widest = words.widest(i, self.font())
+            words.fill((widest,))
+            cell = self.sizeHintForIndex(words.index(widest, i)).width() if words.rows else 0
+            wide[i] = max(header.sectionSizeHint(i), cell)
+        return wide
 
     def show_rows(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset(), keys: Sequence[Hashable] | None = None,
                   of: Hashable = None) -> None:
