@@ -10,6 +10,7 @@ from app.look.filled import filled
 from app.look.ground import Ground
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
+from app.look.sizes import keep
 from app.panels.change_list import ChangeList
 from app.panels.describe import Page
 from app.panels.forms.form import Form, rule
@@ -25,6 +26,10 @@ from geometry.drawing import Drawing
 from geometry.drawing.section_snags import Signs
 from geometry.saying import count, say
 from geometry.units import LengthUnit
+
+
+LIST = 80
+"""Height of a list below at least, at 100 %, pixels: a card with two lines of words."""
 
 
 class SideInside(QSplitter):
@@ -66,6 +71,7 @@ class SideInside(QSplitter):
         self.chance_line = ChanceLine(below)
         self.chances = ChancePage(unit, below)
         lists = Stack(below)
+        keep(lists, minimum_height=LIST)
         lists.addWidget(self.snags)
         lists.addWidget(self.chances)
         self.changes = ChangeList(below)

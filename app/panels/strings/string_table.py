@@ -9,7 +9,7 @@ from PySide6.QtCore import QCoreApplication, QEvent, Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
 
 from app.look.choice import Choice
-from app.look.sizes import keep, sizes
+from app.look.sizes import keep, px, sizes
 from app.look.turns import Steps, Turns
 from geometry.layout import Headstock
 from geometry.saying import number, say
@@ -71,7 +71,7 @@ class StringTable(QWidget):
         self._made: list[tuple[Choice, Choice, tuple[QLabel, ...]]] = []
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
-        self._grid.setHorizontalSpacing(5)
+        self._grid.setHorizontalSpacing(px(5))
         self._grid.setVerticalSpacing(4)
         self._grid.setColumnStretch(1, 1)
         self._later = Turns(self, self._grid)
@@ -79,7 +79,8 @@ class StringTable(QWidget):
         """whether where a string runs stands below its post"""
 
     def follow_sizes(self) -> None:
-        """Large letters give each post the room of two columns: several begin with the same word."""
+        """Room between columns as the letters ask for. Large letters give each post the room of two columns: several begin with the same word."""
+        self._grid.setHorizontalSpacing(px(5))
         if self._made and self._two_lines != (sizes().factor > ALONE):
             self._build()
 
