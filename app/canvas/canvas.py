@@ -125,7 +125,8 @@ class Canvas(QWidget):
 
     def show_snags(self, snags: list[tuple[Snag, str]], held: tuple[str, ...]) -> None:
         """Mark snags (with the text of their numbers) and colour the features they are about."""
-        self._snags.show(snags)
+        # Words that move stay as they were to the cards: else these would jump, and be laid anew in each frame.
+        self._snags.show(snags, None if self._moving else self._marks.words)
         self._held = held
         if self._marks.set_states(feature_states([snag for snag, _ in snags], held)):
             self._settle()
@@ -240,7 +241,7 @@ class Canvas(QWidget):
         self._grips.look(self.view.pixels_per_mm)
         self._marks.part(self.view.pixels_per_mm)
         self._more.part_turned(self.view.pixels_per_mm)
-        self._snags.look(self.view.pixels_per_mm)
+        self._snags.look(self.view.pixels_per_mm, self._marks.words)
         self.chances.look(self.view.pixels_per_mm, self._snags.taken if self.chances.on_show else [])
 
 

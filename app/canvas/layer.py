@@ -71,6 +71,8 @@ class MarkLayer:
         """the zoom for which labels were put away that would lie over others; None in a layer where none are"""
         self._unparted = False
         """whether labels have changed since"""
+        self.words: list[Box] = []
+        """what those cover that were not put away, pixels of the zoomed drawing, y down"""
         self._states: dict[str, str] = {}
         self._reached: dict[str, tuple[Box, ...]] = {}
         """what the lines of an owner cover, as far as it was asked"""
@@ -127,6 +129,7 @@ class MarkLayer:
                  for item, label in zip(items, self._said[owner], strict=True)
                  if not label.angle]
         taken: list[QRectF] = []
+        self.words = []
         for item, label in sorted(found, key=lambda pair: -len(pair[1].text)):
             box = item.boundingRect()
             left = {"left": 0.0, "middle": box.width() / 2, "right": box.width()}[label.anchor]
@@ -135,6 +138,7 @@ class MarkLayer:
             item.setVisible(not covered)
             if not covered:
                 taken.append(box.adjusted(-GAP, 0.0, GAP, 0.0))
+                self.words.append((box.left(), box.right(), box.top(), box.bottom()))
 
     def covered(self, pixels_per_mm: float) -> list[Box]:
         """Pixels of the zoomed drawing, y down, that words on plates cover."""

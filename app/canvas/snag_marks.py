@@ -170,6 +170,7 @@ class SnagLayer:
         self._font = font
         self._items: list[SnagItem] = []
         self._shown: list[tuple[Snag, str]] = []
+        self._words: list[Box] = []
         self._chosen: Snag | None = None
         self._scale = 3.0
         self._laid: tuple[object, list[QRectF]] = (None, [])
@@ -177,10 +178,12 @@ class SnagLayer:
         """as `taken`, of rings and cards each by itself and without what is painted round them"""
         self._letters = _Letters(font)
 
-    def show(self, snags: list[tuple[Snag, str]]) -> None:
-        """Show these snags, each with the short text of its numbers; without a text it gets no card."""
-        if snags != self._shown:  # those of one layout are mostly those of the next
-            self._shown = snags
+    def show(self, snags: list[tuple[Snag, str]], words: list[Box] | None = None) -> None:
+        """Show these snags, each with the short text of its numbers; without a text it gets no card. Cards leave `words` of the
+        drawing free where they can, pixels of the zoomed drawing, y down; None for those of before."""
+        words = self._words if words is None else words
+        if snags != self._shown or words != self._words:  # those of one layout are mostly those of the next
+            self._shown, self._words = snags, words
             self._show()
 
     def _show(self) -> None:
@@ -214,19 +217,20 @@ class SnagLayer:
         return [item.boundingRect().translated(item.x() * self._scale, -item.y() * self._scale)
                 for item in self._items]
 
-    def look(self, pixels_per_mm: float) -> None:
-        """Lay the cards anew for another zoom."""
-        if pixels_per_mm != self._scale:
-            self._scale = pixels_per_mm
+    def look(self, pixels_per_mm: float, words: list[Box]) -> None:
+        """Lay the cards anew for another zoom, at which the drawing's words cover other pixels."""
+        if pixels_per_mm != self._scale or words != self._words:
+            self._scale, self._words = pixels_per_mm, words
             self._show()
 
     def _lay(self) -> list[QRectF]:
-        """A card beside each ring, worst first, where it covers no other card or ring; else the ring goes without.
+        """A card beside each ring, worst first, where it covers no other card or ring, and no words of the drawing if it can;
+        else the ring goes without.
 
         Laid cards are kept: the same snags are shown again with whatever else changes.
         """
         k = sizes().factor
-        asked = (self._scale, QFont(self._font), k, [(snag.where[:2], text) for snag, text in self._shown])
+        asked = (self._scale, QFont(self._font), k, self._words, [(snag.where[:2], text) for snag, text in self._shown])
         if asked != self._laid[0]:
             self._laid = asked, self._lay_anew(k)
         return self._laid[1]
@@ -236,26 +240,34 @@ class SnagLayer:
         spots = [(x * k, y * k) for x, y in SPOTS]
         letters = self._letters
         places = [(s.where[0] * self._scale, -s.where[1] * self._scale) for s, _ in self._shown]
-        room = FreeRoom(MESH * k)
+        room, unwritten = FreeRoom(MESH * k), FreeRoom(MESH * k)
         self.covered = [(x - reach, x + reach, y - reach, y + reach) for x, y in places]
         for box in self.covered:
             room.take(box)
+        for box in self._words:
+            unwritten.take(box)
         out = []
         for number, (place, (_, text)) in enumerate(zip(places, self._shown, strict=True)):
             found = QRectF()
-            if number >= MOST_SOUGHT:
+            if number >= MOST_SOUGHT or not text:
                 out.append(found)
                 continue
             width = sum(letters[letter] for letter in text) + 28 * k
-            for x, y in spots if text else ():
+            over = None
+            for x, y in spots:
                 x = x if x > 0 else x - width
                 left, top = place[0] + x, place[1] + y - height / 2
                 box = (left, left + width, top, top + height)
                 if room.has(box):
-                    room.take(box)
-                    self.covered.append(box)
-                    found = QRectF(x, y - height / 2, width, height)
-                    break
+                    over = over or (box, x, y)
+                    if unwritten.has(box):
+                        over = box, x, y
+                        break
+            if over is not None:
+                box, x, y = over
+                room.take(box)
+                self.covered.append(box)
+                found = QRectF(x, y - height / 2, width, height)
             out.append(found)
         return out
 

@@ -84,3 +84,18 @@ def test_a_dimension_beside_what_is_dragged_never_covers_the_card_of_a_snag(benc
         bench.pump()
         return furthest(before, view.viewport().grab(inside.translated(0, aside)).toImage())
     assert seen(0) < 25 < 100 < seen(60), "the card lets a sixteenth of what is below it through"
+
+
+def test_cards_leave_the_words_of_tilts_free(bench):
+    """Told once what was moved has come to rest; while it moves the cards stand as they stood."""
+    canvas, (snag, *_) = bench.window.canvas, bench.window.document.result.snags
+    assert any(label.text.endswith("raised") for labels in canvas._marks._said.values() for label in labels)
+    scale, (left, right, top, bottom) = canvas.view.pixels_per_mm, max(canvas._marks.words, key=lambda box: box[1])
+    words = QRectF(left, top, right - left, bottom - top)
+    near = replace(snag, grade="tight", where=(left / scale, -(words.center().y() + 20.0) / scale, 0.0))
+    stood = {}
+    canvas._snags.show([], [])
+    for canvas._moving in (True, False):
+        canvas.show_snags([(near, "2.1 of 3.0")], ())
+        stood[canvas.moving] = canvas._snags._items[0]._box.translated(left, words.center().y() + 20.0)
+    assert stood[True].intersects(words) and not stood[False].intersects(words)

@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QGraphicsScene
 
 from app.canvas import snag_marks
 from app.canvas.free_room import FreeRoom
-from app.canvas.snag_marks import MOST_SOUGHT, SPOTS, SnagLayer
+from app.canvas.snag_marks import MOST_SOUGHT, SPOTS, SnagItem, SnagLayer
 from app.panels.snags.snag_card import AT_ONCE, REMEMBERED, SnagCard
 from app.panels.snags.snag_list import SnagList
 from app.window.demo import demo
@@ -75,4 +75,23 @@ def test_room_for_cards_is_sought_for_the_worst_alone(qtbot, monkeypatch):
     layer.show([(snag, "1.2 < 3") for snag in many()])
     assert 0 < len(asked) <= MOST_SOUGHT * len(SPOTS)
     assert len(scene.items()) == MANY, "each has its ring"
+    scene.clear()
+
+
+def test_a_card_stands_clear_of_the_words_of_the_drawing_where_it_can(qtbot):
+    scene = QGraphicsScene()
+    layer = SnagLayer(scene, QFont())
+    snag = many()[0]
+    layer.show([(snag, "1.2 < 3")])
+    x, y = snag.where[0] * 3.0, -snag.where[1] * 3.0
+    usual = next(item for item in scene.items() if isinstance(item, SnagItem))._box.translated(x, y)
+    words = (usual.left(), usual.right(), usual.top(), usual.bottom())
+    layer.show([(snag, "1.2 < 3")], [words])
+    moved = layer._items[0]._box.translated(x, y)
+    assert moved.isValid() and not moved.intersects(usual)
+    layer.show([(snag, "1.2 < 3")], [(x - 500.0, x + 500.0, y - 500.0, y + 500.0)])
+    assert layer._items[0]._box.translated(x, y) == usual, "words all round: the number is told all the same"
+    layer.look(5.0, [])
+    layer.look(3.0, [words])
+    assert layer._items[0]._box.translated(x, y) == moved
     scene.clear()
