@@ -27,7 +27,6 @@ from geometry.drawing.section_snags import Signs
 from geometry.saying import count, say
 from geometry.units import LengthUnit
 
-
 LIST = 80
 """Height of a list below at least, at 100 %, pixels: a card with two lines of words."""
 
