@@ -24,7 +24,6 @@ from geometry.routing.follower import template_offset
 from geometry.saying import count, say
 from geometry.solids.drilling import Hole
 from geometry.solids.spots import Places, all_there, by_place, crosses_of, glue_line, locates, off_corner, plugs
-from geometry.terms import term
 from geometry.vectors import Vec3
 
 NAMED = 3
@@ -144,7 +143,7 @@ def _off_line(id: str, shape: Slot | Loop, had: Places, offset: float = 0.0) -> 
 
 
 def _of_paper(blank: Blank, one: Done, *off: tuple[str, Spot]) -> Misplaced:
-    names = few([term(id) if id == OUTLINE else id for id, _ in off], NAMED)
+    names = few([say("the outline") if id == OUTLINE else id for id, _ in off], NAMED)
     text = (count(len(off), "The papers that are pasted on (job book) do not have {names} where it is drawn now.",
                   "The papers that are pasted on (job book) do not have {names} where they are drawn now.", names=names)
             if one.task.operation == "mark" else
