@@ -14484,10 +14484,6 @@
         <translation>Schablone und Führung</translation>
     </message>
     <message>
-        <source>template and wrap paper as DXF and SVG, tables as CSV</source>
-        <translation>Schablone und Hüllbogen als DXF und SVG, Tabellen als CSV</translation>
-    </message>
-    <message>
         <source>template below</source>
         <comment>term</comment>
         <translation>Schablone darunter</translation>
@@ -14515,6 +14511,10 @@
     <message>
         <source>template {wide}</source>
         <translation>Schablone {wide}</translation>
+    </message>
+    <message>
+        <source>template, wrap paper and back paper as DXF and SVG, tables as CSV</source>
+        <translation>Schablone, Hüllbogen und Rückbogen als DXF und SVG, Tabellen als CSV</translation>
     </message>
     <message>
         <source>the bass end of the nut</source>

@@ -144,6 +144,6 @@ def sheets_page(layout: Headstock, unit: LengthUnit, paper: str) -> list[FieldRo
         FieldRow(say("Paper"), "fact", paper),
         FieldRow(say("Blank"), "fact", face),
         FieldRow(say("Wrap paper"), "fact", say("{wrap} wide, folds round both edges", wrap=wrap)),
-        FieldRow(say("Written too"), "fact", say("template and wrap paper as DXF and SVG, tables as CSV")),
+        FieldRow(say("Written too"), "fact", say("template, wrap paper and back paper as DXF and SVG, tables as CSV")),
         FieldRow(say("Print at 100 %. Measure the 100 mm bars before you glue."), "heading"),
         FieldRow(say("How far your shop strays stands in the Blank stage."), "note")]

@@ -34,7 +34,7 @@ from geometry.units import LengthUnit
 def write_sheets(layout: Headstock, out_dir: Path, paper: str = "A4", stem: str = "headstock",
                  snags: Sequence[Snag] | None = None, work: Work | None = None, unit: LengthUnit = "mm",
                  ask: Ask = go_on) -> list[Path]:
-    """Write template and wrap paper as DXF and SVG, the pages as PDF, and holes, running order and lists as CSV; returns their paths.
+    """Write template, wrap paper and back paper, where there is one, as DXF and SVG, the pages as PDF, and holes, running order and lists as CSV; returns their paths.
 
     `snags`, `work`, `unit` and `ask` as for pages(); numbers in the CSV files are in mm, as their heads say. Everything is
     computed before the first file is written, and from then on nobody is asked whether to go on. FormatError with one
@@ -54,8 +54,10 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
     drawn = papers(layout, work)
     printed = pages(layout, paper, snags, work, spoken(), ask, drawn)
     ask()
-    template, wrap, *_ = drawn
-    drawings = {"template": full_template(layout, template), "wrap": wrap.drawing}
+    depths = depths_of(layout)
+    template, wrap, *behind = drawn
+    drawings = [("template", full_template(layout, template), depths), ("wrap", wrap.drawing, depths),
+                *(("back", part.drawing, depths_of(layout, behind=True)) for part in behind)]
     tables = (("holes.csv", CSV_HEAD, csv_rows(layout)),
               ("order.csv", order_pages.CSV_HEAD, order_pages.csv_rows(work, card_of(cards(layout, work), work))),
               ("parts.csv", list_pages.CSV_HEAD, list_pages.csv_rows(layout, work)))
@@ -67,11 +69,10 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
     except OSError as error:
         raise FormatError(say("The folder {out_dir} cannot be made: {why}.", out_dir=out_dir, why=why_no_folder(error))) from error
     files: list[Path] = []
-    depths = depths_of(layout)
-    for name, drawing in drawings.items():
+    for name, drawing, deep in drawings:
         files += [out_dir / f"{stem}-{name}.dxf", out_dir / f"{stem}-{name}.svg"]
-        write_dxf(drawing, files[-2], depths)
-        write_svg(drawing, files[-1], say("{title}: {name}, 1 unit = 1 mm", title=title, name=name), depths)
+        write_dxf(drawing, files[-2], deep)
+        write_svg(drawing, files[-1], say("{title}: {name}, 1 unit = 1 mm", title=title, name=name), deep)
     files.append(out_dir / f"{stem}-sheets.pdf")
     write_pdf(printed, files[-1], title)
     for name, head, rows in tables:

@@ -14,13 +14,13 @@ FINE = 6
 """Decimals of mm to which a circle is known again."""
 
 
-def depths_of(layout: Headstock) -> Callable[[Mark], Depth | None]:
+def depths_of(layout: Headstock, behind: bool = False) -> Callable[[Mark], Depth | None]:
     """What tells the depth of a mark of the layout's drawings: of the line of a slot or pocket, and of the circle of a bore
-    square to the face; None of any other."""
-    thick = layout.blank.thickness
+    square to the face; None of any other. `behind` for the drawing of the head as seen from the back."""
+    thick, side = layout.blank.thickness, -1.0 if behind else 1.0
     slots = {slot.id: Depth(None if slot.through(thick) else slot.floor(thick)) for slot in layout.slots}
     bores: Mapping[tuple, Depth] = {
-        _key(d.of, d.operation, d.start[0], d.start[1], d.radius): Depth(None if d.through else d.depth, d.surface == "back", (d.reamed, d.taper) if d.reamed else None)
+        _key(d.of, d.operation, side * d.start[0], d.start[1], d.radius): Depth(None if d.through else d.depth, d.surface == "back", (d.reamed, d.taper) if d.reamed else None)
         for hole in holes(layout) for d in hole.drillings if d.upright}
 
     def told(mark: Mark) -> Depth | None:

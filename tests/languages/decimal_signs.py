@@ -104,7 +104,7 @@ def busy(layout):
 
 
 def on_paper(layout) -> Iterator[tuple[str, str]]:
-    """Every word of every sheet, in mm and in inches, and of template and wrap paper as DXF and SVG get them."""
+    """Every word of every sheet, in mm and in inches, and of the papers as DXF and SVG get them."""
     from app.sheets.pages import pages, papers
     from app.sheets.work import plan_work
     from app.sheets.write import full_template
@@ -115,8 +115,8 @@ def on_paper(layout) -> Iterator[tuple[str, str]]:
             # Lines of one paragraph follow each other: only together are its names whole.
             yield from ((page.title, " ".join(mark.text for mark in placed.drawing if isinstance(mark, Label)))
                         for placed in page.content)
-    template, wrap, *_ = papers(layout, plan_work(layout))
-    for drawing in (full_template(layout, template), wrap.drawing):
+    template, *others = papers(layout, plan_work(layout))
+    for drawing in (full_template(layout, template), *(part.drawing for part in others)):
         yield from (("exported drawing", mark.text) for mark in drawing if isinstance(mark, Label))
 
 

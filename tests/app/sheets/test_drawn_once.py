@@ -10,15 +10,15 @@ from geometry.drawing import Label
 
 def test_pages_and_files_share_the_papers(tmp_path: Path, monkeypatch) -> None:
     drawn: list[str] = []
-    for name in ("template_drawing", "wrap_drawing"):
+    for name in ("template_drawing", "wrap_drawing", "back_drawing"):
         draw = getattr(parts, name)
         monkeypatch.setattr(parts, name, lambda *given, name=name, draw=draw: drawn.append(name) or draw(*given))
     carried: list[tuple] = []
     monkeypatch.setattr(write, "write_dxf", lambda drawing, *rest: carried.append(drawing))
     layout = demo()
     write.write_sheets(layout, tmp_path)
-    assert sorted(drawn) == ["template_drawing", "wrap_drawing"]
+    assert sorted(drawn) == ["back_drawing", "template_drawing", "wrap_drawing"]
     monkeypatch.undo()
-    template, wrap, *_ = papers(layout, write.plan_work(layout))
-    assert carried == [write.full_template(layout, template), wrap.drawing]
+    template, wrap, back = papers(layout, write.plan_work(layout))
+    assert carried == [write.full_template(layout, template), wrap.drawing, back.drawing]
     assert isinstance(carried[0][-1], Label), "the file tells the compensation in words"

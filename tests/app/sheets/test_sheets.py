@@ -182,13 +182,13 @@ def written(tmp_path_factory):
 
 
 def test_the_files_that_are_written(written):
-    assert [path.name for path in written] == ["twelve-template.dxf", "twelve-template.svg", "twelve-wrap.dxf", "twelve-wrap.svg", "twelve-sheets.pdf",
-                                               "twelve-holes.csv", "twelve-order.csv", "twelve-parts.csv"]
+    assert [path.name for path in written] == ["twelve-template.dxf", "twelve-template.svg", "twelve-wrap.dxf", "twelve-wrap.svg",
+                                               "twelve-back.dxf", "twelve-back.svg", "twelve-sheets.pdf", "twelve-holes.csv", "twelve-order.csv", "twelve-parts.csv"]
     assert all(path.stat().st_size > 1000 for path in written)
 
 
 def test_the_csv_holds_every_drilling_in_numbers(written):
-    rows = list(csv.DictReader(io.StringIO(written[5].read_text(encoding="utf-8-sig"), newline="")))
+    rows = list(csv.DictReader(io.StringIO(written[7].read_text(encoding="utf-8-sig"), newline="")))
     drillings = [d for hole in holes(demo()) for d in hole.drillings]
     assert len(rows) == len(drillings) == 44
     for row, d in zip(rows, drillings, strict=True):

@@ -8,6 +8,7 @@ from pathlib import Path
 import pyogrio
 import pytest
 import shapely
+from msgspec.structs import replace
 
 from app.formats.headstock import read
 from app.formats.mark_shapes import drawing_box
@@ -88,6 +89,22 @@ def test_the_svg_folds_onto_the_axes(head, written):
             for ax, ay, bx, by in zip(*[iter(numbers)] * 4, strict=True):
                 centres.append(((ax + bx) / 2, -(ay + by) / 2))
     hold(head, centres)
+
+
+def test_the_dxf_of_the_back_lies_on_the_bores_as_they_are_seen_from_behind(head, written):
+    """Circles of what is drilled from there on layers that tell how deep; nothing without a depth but what is a line."""
+    _, _, shapes, columns = pyogrio.raw.read(written["w-back.dxf"], columns=["Layer"])
+    found = [(layer, shapely.from_wkb(shape)) for layer, shape in zip(columns[0], shapes, strict=True)]
+    circles = [shape.bounds for layer, shape in found if layer == "screw pilots - 9 mm deep from the back"]
+    wanted = [d for hole in holes(head) for d in hole.drillings if d.surface == "back"]
+    assert sorted(((x0 + x1) / 2, (y0 + y1) / 2) for x0, y0, x1, y1 in circles) == [
+        pytest.approx(at, abs=2e-3) for at in sorted((-d.start[0], d.start[1]) for d in wanted)]
+    assert len(circles) == 12 and {layer for layer, _ in found if layer.startswith(("post", "locating"))} == {"post bores - through", "locating pin holes - through"}
+
+
+def test_a_head_with_nothing_to_drill_from_behind_has_no_files_of_the_back(head, tmp_path):
+    plain = replace(head, tuners=(), rows=(), strings=())
+    assert not [path.name for path in write_sheets(plain, tmp_path, snags=()) if "back" in path.name]
 
 
 @pytest.mark.parametrize(("base", "lengths"), [(100.0, (100, 150, 200, 250, 300)), (127.0, (100, 127, 150, 200, 250)),
