@@ -3180,6 +3180,10 @@
         <translation>Vom Umriss rechtwinklig hinein zu den Wellen der Reihe.</translation>
     </message>
     <message>
+        <source>From the plate of the first to that of the last: their bores are then parallel, and one plate lies flat under all. Where each has its mirror image on the other edge, that is made straight too.</source>
+        <translation>Von der Platte der ersten bis zu der der letzten: Ihre Bohrungen sind dann parallel, und eine Platte liegt unter allen flach auf. Wo jede auf der anderen Kante ihr Spiegelbild hat, wird auch diese gerade.</translation>
+    </message>
+    <message>
         <source>From the post's axis along the edge, towards the tip of the head.</source>
         <translation>Von der Wellenachse entlang der Kante, zur Spitze der Kopfplatte hin.</translation>
     </message>
@@ -4534,6 +4538,10 @@
     <message>
         <source>Make the blank {by} mm larger at the {side}.</source>
         <translation>Den Rohling um {by} mm größer machen ({side}).</translation>
+    </message>
+    <message>
+        <source>Make the edge straight under them</source>
+        <translation>Die Kante unter ihnen gerade machen</translation>
     </message>
     <message>
         <source>Make the flat for {other} shorter, or move one of the two.</source>
@@ -11006,6 +11014,10 @@
     <message>
         <source>Two locating pins where the wood allows them, to take or leave.</source>
         <translation>Zwei Passstifte, wo das Holz es erlaubt, zum Annehmen oder Lassen.</translation>
+    </message>
+    <message>
+        <source>Two or more tuners on one edge of the outline say where it is to be straight.</source>
+        <translation>Zwei oder mehr Mechaniken auf einer Kante des Umrisses sagen, wo sie gerade werden soll.</translation>
     </message>
     <message>
         <source>Two pins bring the template back to the same place.</source>

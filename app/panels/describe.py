@@ -17,7 +17,7 @@ from app.panels.hole_rows import becomes_of, retainer_rows, there_row, tuner_row
 from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import pocket_facts, slot_there_row
 from app.panels.router.fit_rows import fit_rows
-from app.panels.straight_row import direction_rows
+from app.panels.straight_row import direction_rows, straight_edge_rows
 from app.panels.strings.string_way_rows import flat_rows, ramp_rows
 from geometry.checks.in_wood import by_the_wood, strays
 from geometry.edits import (
@@ -38,6 +38,7 @@ from geometry.edits import (
     to_drawn,
 )
 from geometry.edits.parts import FEATURE_GROUPS, shaped_loop
+from geometry.edits.tuners import members
 from geometry.layout import (
     Ear,
     EdgePlace,
@@ -194,6 +195,7 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
             if pattern.mount == "face":
                 rows.append(field(layout, say("Row stands in from the edge"), "length", ("rows", row.id, "run", "inset"),
                                   row.run.inset))
+            rows += straight_edge_rows(layout, [one.id for one in members(layout, row.id)])
         else:
             rows += _point_at(layout, ("rows", row.id, "run", "start"), row.run.start,
                            (say("Row begins, across"), say("Row begins, along")))

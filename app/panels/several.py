@@ -10,7 +10,7 @@ from app.panels.forms.rows import FieldRow
 from app.panels.hole_rows import there_row, tuner_rows
 from app.panels.other_hand import other_hand_rows
 from app.panels.pocket_rows import slot_there_row
-from app.panels.straight_row import direction_rows
+from app.panels.straight_row import direction_rows, straight_edge_rows
 from geometry.edits import align, align_nodes, free_from_row, make_row, plan_point, set_hand_by_side, spread
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, RowPlace, StraightRun, Tuner
@@ -70,6 +70,8 @@ def _ways(layout: Headstock, held: tuple[str, ...]) -> list[FieldRow]:
         if mounts == {"face"}:
             button(say("Make a row on a line"), lambda now: make_row(now, ids, "straight"))
         button(say("Make a row along the edge"), lambda now: make_row(now, ids, "edge"))
+    if len(tuners) == len(ids):
+        rows += straight_edge_rows(layout, ids)
     rows += _directions(layout, tuners)
     if in_rows:
         button(say("Free from the row"), lambda now: reduce(free_from_row, in_rows, now))

@@ -1,7 +1,8 @@
-"""Rows of the panel for the directions of a straight row: where its line heads, and where its buttons point."""
+"""Rows of the panel for what is to lie straight: the line and the buttons of a row, and the edge under side tuners that share a plate."""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import partial
 
 from app.panels.forms.rows import FieldRow
@@ -24,3 +25,16 @@ def direction_rows(layout: Headstock, row: Row, member: str) -> list[FieldRow]:
     if row.run.turn is None or abs((row.run.turn - row.run.heading) % 180.0 - 90.0) > _SQUARE:
         rows.append(FieldRow(say("Point its buttons square to the row"), "button", None, lambda _: square_row(layout, row.id)))
     return rows
+
+
+def straight_edge_rows(layout: Headstock, ids: Sequence[str]) -> list[FieldRow]:
+    """A button that makes the edge straight under side tuners; none where their bores are parallel, or one plate could not hold them."""
+    if len(ids) < 2:
+        return []
+    from geometry.edits.straight_edge import splayed, straighten_edge  # here: a start holds nothing
+
+    if not splayed(layout, ids):
+        return []
+    return [FieldRow(say("Make the edge straight under them"), "button", None, lambda _: straighten_edge(layout, ids),
+                     help=say("From the plate of the first to that of the last: their bores are then parallel, and one plate lies flat under all. "
+                              "Where each has its mirror image on the other edge, that is made straight too."))]

@@ -19,6 +19,7 @@ from geometry.edits import clipping, hand_cuts, hardware, holes, imported, mirro
 from geometry.edits import rack as rack_edits
 from geometry.edits.nut_end import end_along_nut
 from geometry.edits.retainers import add_retainer
+from geometry.edits.straight_edge import straighten_edge
 from geometry.layout import EdgePlace, FreePlace, Headstock, Picture, RowPlace, StraightRun, StraightSlot, feature_ids
 from geometry.layout.names import OUTLINE
 from geometry.layout.outline import loop_path
@@ -327,6 +328,7 @@ EDITS: dict[str, Edit] = {
     "add_retainer": lambda l, c: add_retainer(l if c.random() < 0.5 else replace(
         l, nut=replace(l.nut, pitch=0.0, height=c.uniform(6.0, 12.0)))),
     "end_along_nut": lambda l, c: end_along_nut(replace(l, nut=replace(l.nut, slant=c.uniform(-20.0, 20.0)))),
+    "straighten_edge": lambda l, c: straighten_edge(l, alike(l, c)),
     "set_retainer": lambda l, c: holes.set_retainer(l, some(l, c, [one.id for one in (*l.holes, *l.pins)]), c.random() < 0.6),
     "add_pin": lambda l, c: edits.add_pin(l, place(c), length(c)),
     "add_truss_rod_pocket": lambda l, c: edits.add_truss_rod_pocket(l, c.choice(("mm", "in", "in64"))),
