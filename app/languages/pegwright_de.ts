@@ -5260,6 +5260,10 @@
         <translation>Nicht dort gespeichert</translation>
     </message>
     <message>
+        <source>Not whole on this paper, for it goes on behind the end of the blank: {pockets}.</source>
+        <translation>Nicht ganz auf diesem Bogen, weil es hinter dem Ende des Rohlings weitergeht: {pockets}.</translation>
+    </message>
+    <message>
         <source>Note in the job &amp;book…</source>
         <translation>No&amp;tiz im Werkbuch…</translation>
     </message>

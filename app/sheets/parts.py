@@ -11,6 +11,7 @@ from msgspec.structs import replace
 
 from app.formats.mark_shapes import drawing_box, mapped, mark_box
 from app.sheets.compensation import compensation
+from geometry.checks.words import listed
 from geometry.curves import LYING
 from geometry.drawing import Disc, Drawing, Label, blank_box
 from geometry.drawing.back import back_drawing
@@ -20,7 +21,7 @@ from geometry.drawing.side_titles import face_titles
 from geometry.drawing.template import template_drawing
 from geometry.drawing.tuner_plan import folded
 from geometry.drawing.wrap import LETTER, drilled_later, wrap_drawing
-from geometry.layout import Headstock
+from geometry.layout import Headstock, slot_path
 from geometry.routing import Waste
 from geometry.saying import say
 from geometry.solids import holes
@@ -150,6 +151,9 @@ def _wrap_note(layout: Headstock, waste: bool, more: str) -> str:
         said.append(say("Thin circles in the slots: waste holes."))
     if drilled_later(layout):
         said.append(say("Screws beside side bores have no mark: drill them by hand through the plate, on the finished edge."))
+    beyond = [slot.id for slot in layout.slots if slot.there and slot_path(slot).box[1] < -layout.blank.behind]
+    if beyond:
+        said.append(say("Not whole on this paper, for it goes on behind the end of the blank: {pockets}.", pockets=listed(beyond)))
     return " ".join(filter(None, (*said, more)))
 
 

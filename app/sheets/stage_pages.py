@@ -26,6 +26,8 @@ HIGHEST = 60.0
 """Highest a picture becomes, mm: three rows fit on the smaller papers."""
 GAP = 5.0
 """Between pictures, mm."""
+WORDS = 2.0
+"""From a picture to the words under it, mm; what runs on into the neck ends half-way."""
 STRAY = 0.01
 """How far a border may run beside where it is on the paper, mm: a tenth of the line that shows it."""
 SAME = ("template", "clean up", "finish", "final diameter")
@@ -54,8 +56,10 @@ def _rows(layout: Headstock, pictures: list[tuple[str, Drawing]], columns: int, 
         low = 0.0
         for k, (words, marks) in enumerate(row):
             left = k * (room + GAP)
-            placed.append(drawing(marks, left + (room - (x1 - x0) * scale) / 2 - x0 * scale, -y1 * scale, scale))
-            lines, y = block(words, (left, -(y1 - y0) * scale - 2.0), LEAST, room)
+            low_end = -(y1 - y0) * scale
+            placed.append(drawing(marks, left + (room - (x1 - x0) * scale) / 2 - x0 * scale, -y1 * scale, scale,
+                                  (left - GAP / 2, low_end - WORDS / 2, left + room + GAP / 2, WORDS / 2)))
+            lines, y = block(words, (left, low_end - WORDS), LEAST, room)
             placed.append(Placed(tuple(lines)))
             low = min(low, y)
         blocks.append(Block(tuple(placed), -low + 4.0, head=blocks[0].placed, head_height=blocks[0].height))

@@ -25,6 +25,7 @@ from geometry.drawing.tuner_plan import OVERRUN, folded, strip, waste_strip
 from geometry.layout import Headstock, Side, Slot, loop_path, slot_path
 from geometry.routing.depth import LIGHT
 from geometry.sequence.drill_ops import SMALL
+from geometry.sequence.glue_ops import PLUG
 from geometry.sequence.state import SlotState, WoodState
 from geometry.solids.drilling import Drilling
 from geometry.solids.ears import bare
@@ -47,7 +48,7 @@ def wood_drawing(layout: Headstock, state: WoodState, stray: float = 0.0) -> Dra
     if state.outline == "square":
         marks += _edges(layout, state)
     marks += _face(layout, state, stray)
-    marks += _glued(layout, state)
+    marks += [*_glued(layout, state), *_plugs(layout, state)]
     marks += [Stroke(straight((0.0, -blank.behind), (0.0, blank.tip)), "centreline", "blank")]
     if "face" in state.papers or state.outline != "square":
         marks.append(Stroke(nut_line(layout.nut), "nut line", "nut"))
@@ -125,6 +126,13 @@ def _glued(layout: Headstock, state: WoodState) -> list[Mark]:
         seen = LineString([line.path.start, line.path.end]) & wood
         found += [replace(line, path=straight(piece.coords[0], piece.coords[-1])) for piece in shapely.get_parts(seen) if piece.length > 0]
     return found
+
+
+def _plugs(layout: Headstock, state: WoodState) -> list[Mark]:
+    """The rims of the plugs in old holes, hidden where a hole is open at the back alone, until a veneer or paper lies over them."""
+    if PLUG not in state.done or "face" in (*state.veneers, *state.papers):
+        return []
+    return [Disc(hole.at, hole.diameter / 2, "glue line", hole.id, hidden=not hole.opens(layout.blank.thickness)) for hole in layout.holes if hole.plugged]
 
 
 def _air(layout: Headstock, side: Side, state: WoodState) -> BaseGeometry:

@@ -20,6 +20,7 @@ from geometry.drawing.line_section import line_section
 from geometry.drawing.opened_out import opened_out
 from geometry.drawing.sections import section_along_bore
 from geometry.drawing.template import template_drawing
+from geometry.drawing.wood_state import wood_drawing
 from geometry.drawing.wrap import wrap_drawing
 from geometry.edits import mirror_layout
 from geometry.edits.holes import set_retainer, set_there
@@ -78,6 +79,18 @@ def test_it_is_seen_until_it_is_plugged_and_on_no_paper(layout):
     sides = replace(layout, tuners=tuple(tuner for tuner in layout.tuners if "side" in tuner.id))
     ops = operations(sides)
     assert "back" not in wood_after(sides, [op.id for op in ops if op.kind in ("plug", "mark")], 2, ops).papers
+
+
+def test_the_picture_of_its_step_shows_the_plugs_until_the_paper_lies_over_them(layout):
+    """The rim of one that is open at the back alone is hidden."""
+    ops = plan_work(layout).steps
+    for done, rims in ((0, {}), (1, {"old 1": False, "old 2": False, "blind": True}), (len(ops) - 1, {})):
+        state = wood_after(layout, [op.id for op in ops], done, ops)
+        assert {m.owner: m.hidden for m in wood_drawing(layout, state) if isinstance(m, Disc) and m.style == "glue line"} == rims
+    veneered = replace(layout, blank=replace(layout.blank, face_veneer=1.0))
+    steps = plan_work(veneered).steps
+    at = next(i for i, op in enumerate(steps, 1) if op.id == "glue face veneer")
+    assert not [m for m in wood_drawing(veneered, wood_after(veneered, [op.id for op in steps], at, steps)) if m.style == "glue line" and isinstance(m, Disc)]
 
 
 def test_sections_on_cards_do_not_show_it(layout):

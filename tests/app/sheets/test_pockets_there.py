@@ -5,16 +5,20 @@ from msgspec.structs import replace
 
 from app.formats.dxf_out import dxf_bytes
 from app.formats.headstock import decode, encode
+from app.formats.mark_shapes import mark_box
 from app.panels.describe import describe
 from app.panels.pocket_rows import new_pocket_row, slot_there_row
 from app.sheets import pages, plan_work
 from app.sheets.cards import cards
 from app.sheets.needs import drills, pieces
+from app.sheets.parts import wrap_part
+from app.sheets.stage_pages import stage_blocks
 from app.window.demo import demo
 from geometry import edits
 from geometry.checks import check
 from geometry.drawing import Area, Label, Stroke
 from geometry.drawing.back import back_drawing
+from geometry.drawing.heights import LEAST
 from geometry.drawing.line_section import line_section
 from geometry.drawing.opened_out import opened_out
 from geometry.drawing.slot_marks import POCKET
@@ -195,3 +199,15 @@ def test_the_body_in_space_ends_where_the_head_does(layout):
     assert (ring.top, ring.bottom) == (0.0, 9.0)
     away = edits.move_features(layout, [NAME], (0.0, -40.0))
     assert not [ring for ring in solid(away).openings if ring.owner == NAME]
+
+
+def test_what_runs_on_behind_the_end_of_the_blank_is_told_on_the_wrap_paper_and_crosses_no_words(layout, work):
+    """The pictures of the stages end with the blank: words stand under them."""
+    said = "goes on behind the end of the blank: truss rod pocket."
+    for end, told in ((-60.0, True), (-2.5, False)):
+        long = replace(layout, slots=tuple(replace(slot, shape=replace(slot.shape, nut_end=(0.0, end))) if slot.id == NAME else slot for slot in layout.slots))
+        assert (said in wrap_part(long, ()).note) == told
+        pictures = [placed for block in stage_blocks(long, work, 180.0)[0] for placed in block.placed if placed.clip is not None]
+        lines = [mark_box(mark, placed.matrix)[1] for block in stage_blocks(long, work, 180.0)[0] for placed in block.placed if placed.clip is None
+                 for mark in placed.drawing if isinstance(mark, Label) and ": " in mark.text]
+        assert pictures and max(lines) + LEAST < min(placed.clip[1] for placed in pictures)
