@@ -12,9 +12,7 @@ import re
 import unicodedata
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
-from pathlib import Path
 
-from app.formats.saving import save_bytes
 from geometry.saying import decimal_sign, written
 
 Cell = str | float | int | Decimal | None
@@ -41,11 +39,6 @@ def csv_text(head: Sequence[str], rows: Iterable[Sequence[Cell]]) -> str:
 def csv_bytes(head: Sequence[str], rows: Iterable[Sequence[Cell]]) -> bytes:
     """The table in UTF-8 with the mark that spreadsheets look for."""
     return csv_text(head, rows).encode("utf-8-sig")
-
-
-def write_csv(head: Sequence[str], rows: Iterable[Sequence[Cell]], path: Path) -> None:
-    """Save the table. FormatError when that fails."""
-    save_bytes(path, csv_bytes(head, rows))
 
 
 def _cell(value: Cell, parting: str) -> str:

@@ -11,12 +11,10 @@ import io
 import math
 from collections.abc import Iterator
 from contextlib import contextmanager
-from pathlib import Path
 
 from app.formats.layer_names import LAYERS, Depths, layer_name, no_depth
 from app.formats.mark_shapes import cross_arms
 from app.formats.paper_look import HIDDEN, INKS, Ink
-from app.formats.saving import save_bytes
 from geometry import vectors as v
 from geometry.curves import Arc, Cubic, Line
 from geometry.curves import Path as Curve
@@ -48,11 +46,6 @@ def dxf_bytes(drawing: Drawing, depths: Depths = no_depth) -> bytes:
         text = io.StringIO(newline="")
         doc.write(text)
     return text.getvalue().encode(doc.output_encoding, errors="replace")
-
-
-def write_dxf(drawing: Drawing, path: Path, depths: Depths = no_depth) -> None:
-    """Save the drawing. FormatError when the place cannot be written."""
-    save_bytes(path, dxf_bytes(drawing, depths))
 
 
 @contextmanager

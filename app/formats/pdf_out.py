@@ -11,14 +11,12 @@ import io
 import math
 from collections.abc import Sequence
 from functools import cache
-from pathlib import Path
 
 from app.formats.letters import font_name, printable
 from app.formats.mark_shapes import cross_arms, mark_box, touches
 from app.formats.paper import Page, Placed
 from app.formats.paper_look import Ink, hidden_dashes, ink
 from app.formats.pdf_words import Words
-from app.formats.saving import save_bytes
 from geometry.curves import Arc, Cubic, Line, Matrix, circle
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Label, Mark, Stroke
@@ -58,11 +56,6 @@ def pdf_bytes(pages: Sequence[Page], title: str) -> bytes:
         canvas.showPage()
     canvas.save()
     return buffer.getvalue()
-
-
-def write_pdf(pages: Sequence[Page], path: Path, title: str) -> None:
-    """Save the pages. FormatError when the place cannot be written."""
-    save_bytes(path, pdf_bytes(pages, title))
 
 
 def _ask_for_full_size(canvas) -> None:

@@ -8,14 +8,12 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from pathlib import Path
 from xml.sax.saxutils import escape
 
 from app.formats.layer_names import Depths, group_name, no_depth
 from app.formats.letters import CAPITAL
 from app.formats.mark_shapes import cross_arms, drawing_box
 from app.formats.paper_look import Ink, hidden_dashes, ink
-from app.formats.saving import save_bytes
 from geometry.curves import Arc, Cubic, Segment
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
@@ -47,11 +45,6 @@ def svg_text(drawing: Drawing, title: str, depths: Depths = no_depth) -> str:
         lines += [_element(mark, look) for mark in marks]
         lines.append("</g>")
     return "\n".join([*lines, "</svg>", ""])
-
-
-def write_svg(drawing: Drawing, path: Path, title: str, depths: Depths = no_depth) -> None:
-    """Save the drawing. FormatError when the place cannot be written."""
-    save_bytes(path, svg_text(drawing, title, depths).encode())
 
 
 def path_data(curves: Iterable[Curve]) -> str:

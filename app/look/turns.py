@@ -5,6 +5,7 @@ from __future__ import annotations
 import time
 from collections.abc import Generator, Iterator
 from contextlib import contextmanager
+from itertools import islice
 
 from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QLayout
@@ -34,9 +35,11 @@ class Turns(QObject):
         """Whether steps are left."""
         return self._steps is not None
 
-    def begin(self, steps: Steps, wait_ms: int = 0) -> None:
-        """Go through these steps from so many milliseconds on; those of before are given up."""
+    def begin(self, steps: Steps, wait_ms: int = 0, at_once: int = 0) -> None:
+        """Go through these steps, the first `at_once` of them now, the others from so many milliseconds on; those of before are given up."""
         self.stop()
+        for _ in islice(steps, at_once):
+            pass
         self._steps = steps
         self._next.start(wait_ms)
 

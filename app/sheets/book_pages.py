@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from msgspec.structs import replace
 
-from app.sheets.lay import Block, Column, fitting, heading, moved, of_marks, space, table
-from app.sheets.lay import words as paragraph
+from app.sheets.lay import Block, Column, fitting, heading, moved, of_marks, paragraph, space, table
 from app.sheets.needs import wares
 from app.sheets.words import numbers
 from app.sheets.work import Work

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from app.sheets.hole_table import LEFT_COLUMNS, PAPER_HEAD, paper_rows
-from app.sheets.lay import TICKED, Block, Column, heading, natural, table
-from app.sheets.lay import words as paragraph
+from app.sheets.lay import TICKED, Block, Column, heading, natural, paragraph, table
 from app.sheets.lengths import unit_words
 from app.sheets.work import Work
 from geometry.drawing.heights import LEAST, READ

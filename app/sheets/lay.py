@@ -74,8 +74,8 @@ def heading(text: str, width: float, about: str = "") -> Block:
     return of_marks(marks, -y + 1.0, keep=True)
 
 
-def words(text: str, width: float, height: float = READ, after: float = 1.0, keep: bool = False) -> Block:
-    """A paragraph."""
+def paragraph(text: str, width: float, height: float = READ, after: float = 1.0, keep: bool = False) -> Block:
+    """Words that wrap within `width`, with white `after` them (mm)."""
     lines, y = block(text, (0.0, 0.0), height, width)
     return of_marks(lines, -y + after, keep=keep)
 

@@ -9,8 +9,7 @@ from msgspec.structs import replace
 from app.formats.csv_out import Cell
 from app.formats.letters import text_width
 from app.sheets.book_pages import PIECES_IN_WORDS
-from app.sheets.lay import TICKED, TITLE, Block, heading, of_marks, space, tick
-from app.sheets.lay import words as paragraph
+from app.sheets.lay import TICKED, TITLE, Block, heading, of_marks, paragraph, space, tick
 from app.sheets.words import block
 from app.sheets.work import Work
 from geometry.drawing import Area, Label, Mark, Stroke

@@ -6,8 +6,7 @@ from msgspec.structs import replace
 
 from app.formats.letters import whole_words
 from app.sheets.book_pages import taller
-from app.sheets.lay import Block, Column, heading, natural, of_marks, space, table
-from app.sheets.lay import words as paragraph
+from app.sheets.lay import Block, Column, heading, natural, of_marks, paragraph, space, table
 from app.sheets.lengths import hundredths, length, unit_words
 from geometry.checks.in_wood import by_the_wood
 from geometry.drawing import Label, Stroke

@@ -11,8 +11,7 @@ from shapely.geometry.base import BaseGeometry
 from app.formats.letters import text_width
 from app.formats.mark_shapes import drawing_box, mapped
 from app.formats.paper import Placed
-from app.sheets.lay import BAND, TICKED, Block, drawing, of_marks, space, tick, title_band, together
-from app.sheets.lay import words as paragraph
+from app.sheets.lay import BAND, TICKED, Block, drawing, of_marks, paragraph, space, tick, title_band, together
 from app.sheets.lengths import card_number, length
 from app.sheets.words import block, numbers
 from app.sheets.work import SAME_OFFSET, Work

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from app.sheets.lay import Block
-from app.sheets.lay import words as paragraph
+from app.sheets.lay import Block, paragraph
 from geometry.layout import Headstock
 from geometry.saying import say
 from geometry.strings.hands import thick_on_treble

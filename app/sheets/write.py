@@ -5,14 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from pathlib import Path
 
-from app.formats.csv_out import write_csv
+from app.formats.csv_out import csv_bytes
 from app.formats.disk_words import why_no_folder
-from app.formats.dxf_out import write_dxf
+from app.formats.dxf_out import dxf_bytes
 from app.formats.errors import FormatError
 from app.formats.file_names import fitting
 from app.formats.mark_shapes import drawing_box
-from app.formats.pdf_out import write_pdf
-from app.formats.svg_out import write_svg
+from app.formats.pdf_out import pdf_bytes
+from app.formats.saving import save_bytes
+from app.formats.svg_out import svg_text
 from app.sheets import list_pages, order_pages
 from app.sheets.cards import card_of, cards
 from app.sheets.compensation import compensation
@@ -54,31 +55,26 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
     drawn = papers(layout, work)
     printed = pages(layout, paper, snags, work, spoken(), ask, drawn)
     ask()
-    depths = depths_of(layout)
     template, wrap, *behind = drawn
-    drawings = [("template", full_template(layout, template), depths), ("wrap", wrap.drawing, depths),
-                *(("back", part.drawing, depths_of(layout, behind=True)) for part in behind)]
-    tables = (("holes.csv", CSV_HEAD, csv_rows(layout)),
-              ("order.csv", order_pages.CSV_HEAD, order_pages.csv_rows(work, card_of(cards(layout, work), work))),
-              ("parts.csv", list_pages.CSV_HEAD, list_pages.csv_rows(layout, work)))
-    out_dir = Path(out_dir)
-    title = layout.name or stem
-    stem = fitting(stem)
+    title, depths = layout.name or stem, depths_of(layout)
+    made: dict[str, bytes] = {}
+    for name, drawing, deep in (("template", full_template(layout, template), depths), ("wrap", wrap.drawing, depths),
+                                *(("back", part.drawing, depths_of(layout, behind=True)) for part in behind)):
+        made[f"{name}.dxf"] = dxf_bytes(drawing, deep)
+        made[f"{name}.svg"] = svg_text(drawing, say("{title}: {name}, 1 unit = 1 mm", title=title, name=name), deep).encode()
+    made["sheets.pdf"] = pdf_bytes(printed, title)
+    made["holes.csv"] = csv_bytes(CSV_HEAD, csv_rows(layout))
+    made["order.csv"] = csv_bytes(order_pages.CSV_HEAD, order_pages.csv_rows(work, card_of(cards(layout, work), work)))
+    made["parts.csv"] = csv_bytes(list_pages.CSV_HEAD, list_pages.csv_rows(layout, work))
+    out_dir, stem = Path(out_dir), fitting(stem)
     try:
         out_dir.mkdir(parents=True, exist_ok=True)
     except OSError as error:
         raise FormatError(say("The folder {out_dir} cannot be made: {why}.", out_dir=out_dir, why=why_no_folder(error))) from error
-    files: list[Path] = []
-    for name, drawing, deep in drawings:
-        files += [out_dir / f"{stem}-{name}.dxf", out_dir / f"{stem}-{name}.svg"]
-        write_dxf(drawing, files[-2], deep)
-        write_svg(drawing, files[-1], say("{title}: {name}, 1 unit = 1 mm", title=title, name=name), deep)
-    files.append(out_dir / f"{stem}-sheets.pdf")
-    write_pdf(printed, files[-1], title)
-    for name, head, rows in tables:
-        files.append(out_dir / f"{stem}-{name}")
-        write_csv(head, rows, files[-1])
-    return files
+    files = {out_dir / f"{stem}-{name}": data for name, data in made.items()}
+    for path, data in files.items():
+        save_bytes(path, data)
+    return list(files)
 
 
 def full_template(layout: Headstock, template: Part) -> Drawing:

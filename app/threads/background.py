@@ -78,9 +78,10 @@ class Background(QThread):
         QTimer.singleShot(0, _let_go)
 
 
-def raised(error: Exception) -> None:
-    """The slot of `failed` where no error is to be expected."""
-    raise error
+def raised(error: Exception, but: type[Exception] | tuple[type[Exception], ...] = ()) -> None:
+    """The slot of `failed` where no error is to be expected; or what such a slot begins with, where all `but` these are raised."""
+    if not isinstance(error, but):
+        raise error
 
 
 def _let_go() -> None:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QTimer, Signal
 
 from app.panels.snags.chance_words import Chances
+from app.threads.background import raised
 from app.window.background.errand import Errand, in_steps
 from app.window.rooms.room import StageRoom
 from geometry.accuracy.told import is_simulated
@@ -110,8 +111,7 @@ class ChanceWatch(StageRoom):
 
     def _failed(self, error: Exception) -> None:
         self._of = self._tried
-        if not isinstance(error, GeometryError):
-            raise error
+        raised(error, but=GeometryError)
         self._know(simulation=None, fresh=True, progress=None, trouble=str(error))
 
     def _ended(self) -> None:

@@ -28,7 +28,7 @@ def end(window: MainWindow) -> None:
     steps += [room.end for room in window.rooms.made]
     if window.journal is not None:
         steps.append(window.journal.end)
-    steps.append(partial(_end_all, window))
+    steps.append(lambda: end_all(running(window)))
     faults = []
     for step in (*steps, partial(place.keep, window), partial(window.windows.gone, window)):
         try:
@@ -37,7 +37,3 @@ def end(window: MainWindow) -> None:
             faults.append(fault)
     if faults:
         raise faults[0]
-
-
-def _end_all(window: MainWindow) -> None:
-    end_all(running(window))

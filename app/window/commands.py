@@ -153,12 +153,11 @@ class Commands(QObject):
     # ---- edit -----------------------------------------------------------
     def _apply(self, name: str, edit: Callable[[Headstock], Headstock],
                follow: Callable[[str, Headstock], object] | None = None) -> None:
-        try:
+        def work() -> None:
             with speaking(self._w.unit):
                 made = edit(self._w.document.layout)
             (follow or self._w.document.apply)(name, made)
-        except GeometryError as error:
-            self._w.foot.refuse(str(error))
+        self._w.foot.can(work)
 
     def _edit(self, name: str, edit: Callable[[Headstock], Headstock]) -> None:
         """As _apply, the twins of what is held included while Mirrored is on."""
@@ -256,9 +255,9 @@ class Commands(QObject):
     def _duplicate(self) -> None:
         held = self._w.document.held
         if held:
-            before = set(_ids(self._w.document.layout))
+            before = self._w.document.layout
             self._apply(say("Duplicate"), lambda layout: edits.duplicate(layout, held))
-            self._w.document.hold(tuple(id for id in _ids(self._w.document.layout) if id not in before))
+            self._w.document.hold(edits.new_ids(before, self._w.document.layout))
 
     def _hold_all(self) -> None:
         tuners = tuple(tuner.id for tuner in self._w.document.layout.tuners)
@@ -329,8 +328,3 @@ class Commands(QObject):
         dialog = AboutDialog(self._w)
         dialog.exec()
         dialog.deleteLater()
-
-
-def _ids(layout: Headstock) -> list[str]:
-    from geometry.layout import feature_ids
-    return feature_ids(layout)

@@ -8,8 +8,8 @@ from typing import TYPE_CHECKING
 from msgspec.structs import replace
 from PySide6.QtCore import QObject, QTimer, Signal
 
-from app.threads.background import Background
 from app.window import texts
+from app.window.background.errand import Errand
 from geometry.checks import Snag
 from geometry.checks.moves import Move, Swap, Wind
 from geometry.checks.said import read
@@ -46,7 +46,7 @@ class Cures(QObject):
         super().__init__(window)
         self._window = window
         self._search: CureSearch | None = None
-        self._thread: Background | None = None
+        self.errand = Errand(self, failed=self._failed, ended=self._ended)
         self._settled: dict[int, Snag] = {}
         self._unsought: dict[int, Snag] = {}
         """what the card of a snag tells of whose cure the search has left"""
@@ -66,7 +66,7 @@ class Cures(QObject):
     @property
     def settled(self) -> bool:
         """Whether every cure on show has been sought."""
-        return not self._pause.isActive() and (self._thread is None or self._thread.isFinished())
+        return not self._pause.isActive() and not self.errand.busy
 
     def carry_out(self, snag: Snag) -> None:
         """Make the move that cures a snag, as one step of the history; with Mirrored on, the twin of what moves follows."""
@@ -91,13 +91,12 @@ class Cures(QObject):
         window.say(what)
 
     def end(self) -> None:
-        """The window goes: stop and wait."""
+        """The window goes: stop, and wait for the end."""
         self._pause.stop()
         self._long.stop()
         if self._search is not None:
             self._search.stopped = True
-        if self._thread is not None:
-            self._thread.wait()
+        self.errand.end()
 
     def _changed(self) -> None:
         if self._search is not None:
@@ -111,7 +110,7 @@ class Cures(QObject):
         self._pause.start()
 
     def _seek(self) -> None:
-        if self._window.opens or self._thread is not None and not self._thread.isFinished():
+        if self._window.opens or self.errand.busy:
             self._pause.start()
             return
         from app.window.cure_search import CureSearch
@@ -122,11 +121,8 @@ class Cures(QObject):
             self._begin()
 
     def _begin(self) -> None:
-        self._thread = Background(partial(self._run, self._search), self)
-        self._thread.failed.connect(self._failed)
-        self._thread.finished.connect(self._ended)
         self._long.start()
-        self._thread.start()
+        self.errand.start(partial(self._run, self._search))
 
     def _run(self, search: CureSearch) -> None:
         for snag, done in search.run():
@@ -141,7 +137,7 @@ class Cures(QObject):
         if wanted is None:
             return
         search.wanted = wanted
-        if self._thread.isFinished():
+        if self.errand.free:
             search.stopped, self._unsought = False, {}
             self._show()
             self._begin()
@@ -151,7 +147,7 @@ class Cures(QObject):
 
     def _ended(self) -> None:
         """What was not sought says so, unless the layout is another by now."""
-        if not self._thread.isFinished() or self._pause.isActive():
+        if self._pause.isActive():
             return
         self._long.stop()
         if self.note is not None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QGridLayout, QSizePolicy, QWidget
 
@@ -10,6 +12,7 @@ from app.look.ground import Ground
 from app.look.plain import plain
 from app.look.sizes import sizes
 from geometry.checks import CheckResult, Counts
+from geometry.errors import GeometryError
 from geometry.saying import count, say
 from geometry.units import LengthUnit, format_length
 
@@ -82,6 +85,15 @@ class Foot(Ground):
         elif self._refusal and self.said == self._refusal:
             self._refusal = ""
             self.say("")
+
+    def can(self, work: Callable[[], object]) -> bool:
+        """Whether `work` could be done; where it raises GeometryError, why not is said as a refusal is."""
+        try:
+            work()
+        except GeometryError as error:
+            self.refuse(str(error))
+            return False
+        return True
 
     def follow(self, text: str) -> None:
         """A sentence that changes with the hand: it is said at an eye's pace, the last one in the end."""

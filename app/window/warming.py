@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
 
-from app.threads.background import Background
+from app.threads.background import Background, raised
 from app.window.background.aside import stand_aside
 from app.window.rooms.room import StageRoom
 
@@ -50,11 +50,8 @@ class Warming(StageRoom):
             self._rest.start()
         elif waiting:
             self._thread = Background(partial(_load, waiting, self._hurried.is_set), self)
-            self._thread.failed.connect(self._failed)
+            self._thread.failed.connect(raised)
             self._thread.start()
-
-    def _failed(self, error: Exception) -> None:
-        raise error
 
 
 def _load(modules: Sequence[str], hurried: Callable[[], bool]) -> None:

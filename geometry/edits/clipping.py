@@ -27,8 +27,13 @@ class Clip(Part, frozen=True, kw_only=True):
     pins: tuple[Pin, ...] = ()
     holes: tuple[SingleHole, ...] = ()
 
+    @property
+    def ids(self) -> list[str]:
+        """What all of these things are called."""
+        return [one.id for group in (self.slots, self.tuners, self.pins, self.holes) for one in group]
+
     def __bool__(self) -> bool:
-        return bool(self.tuners or self.slots or self.pins or self.holes)
+        return bool(self.ids)
 
 
 def clip(layout: Headstock, ids: Iterable[str]) -> Clip:

@@ -173,7 +173,7 @@ def test_cures_are_said_in_the_makers_unit_and_never_before_they_are_tried(bench
 def test_a_new_drag_stops_the_search(beside, bench, qtbot):
     start = bench.inside("treble side 2")
     bench.drag(start, (start[0], start[1] - 9.0))
-    qtbot.waitUntil(lambda: bench.window.cures._thread is not None)
+    qtbot.waitUntil(lambda: bench.window.cures.errand.busy)
     running = bench.window.cures._search
     here = bench.inside("treble side 2")
     bench.drag(here, (here[0], here[1] + 9.0))

@@ -5,7 +5,7 @@ import ezdxf.units
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
-from app.formats.dxf_out import write_dxf
+from app.formats.dxf_out import dxf_bytes
 from geometry.drawing.template import template_drawing
 from geometry.edits import add_truss_rod_pocket
 from geometry.terms import HOLE_THERE, POCKET
@@ -70,7 +70,7 @@ def test_a_pocket_that_is_known_is_none_to_cut_when_another_program_draws_it(ben
 
 def test_that_bores_of_tuners_are_not_set_once_more_is_told_where_it_matters(bench, tmp_path):
     path = tmp_path / "own.dxf"
-    write_dxf(template_drawing(bench.layout, None), path)
+    path.write_bytes(dxf_bytes(template_drawing(bench.layout, None)))
     dialog = opened(bench, str(path))
     told = []
     for choice in (dialog._whole, dialog._only, dialog._with):

@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from app.formats.csv_out import write_csv
-from app.formats.dxf_out import write_dxf
+from app.formats.csv_out import csv_bytes
+from app.formats.dxf_out import dxf_bytes
 from app.formats.headstock import read
 from app.formats.layer_names import LAYERS
 from app.sheets.hole_table import CSV_HEAD, csv_rows
@@ -45,9 +45,9 @@ def left_over(drawn: list[tuple], told: list[tuple]) -> list[tuple]:
 def test_circles_of_wrap_and_template_lie_where_the_table_says(name, tmp_path):
     layout = read(Path(f"samples/{name}.headstock.json"))
     template, wrap, *_ = papers(layout, plan_work(layout))
-    write_dxf(wrap.drawing, tmp_path / f"{name}-wrap.dxf")
-    write_dxf(full_template(layout, template), tmp_path / f"{name}-template.dxf")
-    write_csv(CSV_HEAD, csv_rows(layout), tmp_path / f"{name}-holes.csv")
+    (tmp_path / f"{name}-wrap.dxf").write_bytes(dxf_bytes(wrap.drawing))
+    (tmp_path / f"{name}-template.dxf").write_bytes(dxf_bytes(full_template(layout, template)))
+    (tmp_path / f"{name}-holes.csv").write_bytes(csv_bytes(CSV_HEAD, csv_rows(layout)))
     with open(tmp_path / f"{name}-holes.csv", encoding="utf-8-sig", newline="") as file:
         rows = list(csv.DictReader(file))
     on_wrap, on_template = [], []

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Sequence
+from collections.abc import Callable, Hashable, Sequence
 
 from msgspec import Struct
 from PySide6.QtCore import QEvent, QModelIndex, Qt, Signal
@@ -21,6 +21,7 @@ from app.look.plain import plain
 from app.look.sizes import keep, px
 from app.look.theme import theme
 from app.panels.forms.cell_model import DISPLAY, INK, LEFT, LETTERS, RIGHT, STANDS, TIP, TOLD, CellModel
+from geometry.errors import GeometryError
 
 LEAST = 120
 """Width of the wide column at least, at 100 %, pixels."""
@@ -165,6 +166,8 @@ class EntryTable(QTableView):
     pressed_at = Signal(int, int)
     struck = Signal(int)
     """the Delete key on a row"""
+    refused = Signal(str)
+    """why what was typed was not taken"""
 
     def __init__(self, name: str, heads: tuple[Head, ...], parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -297,6 +300,16 @@ class EntryTable(QTableView):
     def key(self, row: int) -> Hashable:
         """What a row on show is of; None for no row."""
         return self.words.keys[row] if 0 <= row < len(self.words.keys) else None
+
+    def put_down(self, row: int, column: int, text: str, put: Callable[[], object]) -> None:
+        """Have `put` take what was typed into a cell; where it raises GeometryError the text stays there to be mended."""
+        try:
+            put()
+        except GeometryError as error:
+            self.words.refuse(row, column, text, str(error))
+            self.refused.emit(str(error))
+        else:
+            self.words.accept(row, column)
 
     def follow_theme(self) -> None:
         """What was refused in other colours."""

@@ -27,7 +27,7 @@ class Errand(QObject):
 
     answered = Signal(object)
     failed = Signal(object)
-    """the exception: who listens raises it again unless it is one that was to be expected"""
+    """the exception: who listens has it `raised` again, but for those that were to be expected"""
     ended = Signal()
 
     def __init__(self, parent: QObject, **more) -> None:
@@ -56,10 +56,7 @@ class Errand(QObject):
 
     def start(self, work: Callable[[], object]) -> None:
         """Begin. RuntimeError unless it is free."""
-        if not self.free:
-            raise RuntimeError("one piece of work at a time")
-        self._stop, self._place = threading.Event(), _Place()
-        self._begin(work)
+        self.start_in_parts(lambda _: work())
 
     def start_in_parts(self, work: Callable[[Ask], object]) -> None:
         """Begin work that asks between its parts (geometry/cancellation.py): there it stands aside while the hand is at work, and
@@ -67,7 +64,12 @@ class Errand(QObject):
         if not self.free:
             raise RuntimeError("one piece of work at a time")
         self._stop, self._place = threading.Event(), _Place()
-        self._begin(partial(work, asking(partial(stand_aside, self._stop.is_set), self._place.hear)))
+        thread = self._running = Background(partial(work, asking(partial(stand_aside, self._stop.is_set), self._place.hear)), self)
+        self._threads.append(thread)
+        thread.answered.connect(self._answered)
+        thread.failed.connect(self._failed)
+        thread.finished.connect(self._gone)
+        thread.start()
 
     def stop(self) -> None:
         """Nobody wants the answer any more: it is not told. Work in parts ends at its next part, other work goes on to its
@@ -89,14 +91,6 @@ class Errand(QObject):
     def _end(self) -> None:
         self._over, self._running = True, None
         self._stop.set()
-
-    def _begin(self, work: Callable[[], object]) -> None:
-        thread = self._running = Background(work, self)
-        self._threads.append(thread)
-        thread.answered.connect(self._answered)
-        thread.failed.connect(self._failed)
-        thread.finished.connect(self._gone)
-        thread.start()
 
     def _answered(self, answer: object) -> None:
         self._tell(self.answered, answer, not self._stop.is_set())

@@ -19,6 +19,7 @@ from app.look.paragraph import paragraph
 from app.look.sizes import keep
 from app.look.walk import ReadInOrder
 from app.panels.forms.fields import LengthField
+from app.threads.background import raised
 from app.window.background.errand import Errand
 from geometry.drawing import Drawing
 from geometry.errors import GeometryError
@@ -127,8 +128,7 @@ class GhostDialog(ReadInOrder, QDialog):
             self.says.setText(self.told())
 
     def _failed(self, error: Exception) -> None:
-        if not isinstance(error, GeometryError):
-            raise error
+        raised(error, but=GeometryError)
         if not self._again and not self.field.bad:
             self.window_.canvas.show_ghost(())
             self._refused(str(error))

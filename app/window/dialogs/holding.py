@@ -26,6 +26,7 @@ from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.panels.snags.chance_words import MODEL
 from app.panels.snags.need_words import AIMS, answer_words, left_out_words, need_row, proposal_words, wanted_words
+from app.threads.background import raised
 from app.window.background.errand import Errand, in_steps
 from geometry.accuracy import Proposal, Requirements, place_words, propose_moves, requirements
 from geometry.drawing.ghost import ghost
@@ -204,8 +205,7 @@ class HoldDialog(ReadInOrder, QDialog):
             self._wanted_next = self._wanted_next or "moves"
 
     def _failed(self, error: Exception) -> None:
-        if not isinstance(error, GeometryError):
-            raise error
+        raised(error, but=GeometryError)
         self._show_proposal(None)
         self.answer.setText(str(error))
 

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import time
-
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHeaderView, QTableWidget, QTableWidgetItem, QWidget
 
 from app.formats.drawing_in import Loop
@@ -12,6 +10,7 @@ from app.formats.drawing_in.roles import is_hole
 from app.look.choice import Choice
 from app.look.plain import plain
 from app.look.sizes import keep
+from app.look.turns import Steps, Turns
 from app.window.importing.roles import ROLE_WORDS, ROLES, Roles
 from geometry.curves import Path
 from geometry.saying import say
@@ -20,8 +19,6 @@ from geometry.units import LengthUnit, format_close, format_size
 MOST_ROWS = 200
 AT_ONCE = 30
 """Rows that are there when the dialog opens; more are made while it stands."""
-SLICE = 0.02
-"""Seconds that the making of more rows may take in one go."""
 
 
 class LoopTable(QTableWidget):
@@ -35,7 +32,7 @@ class LoopTable(QTableWidget):
         self._roles, self._unit = roles, unit
         self._loops: tuple[Loop, ...] = ()
         self._made = 0
-        self._filling = QTimer(self, singleShot=True, interval=0, timeout=self._fill_rows)
+        self._filling = Turns(self)
         self.setHorizontalHeaderLabels([say("Loop"), say("Becomes")])
         self.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
@@ -50,7 +47,7 @@ class LoopTable(QTableWidget):
         self.setRowCount(0)
         self._loops, self._made = loops, 0
         self.setRowCount(min(MOST_ROWS, len(loops)))
-        self._fill_rows()
+        self._filling.begin(self._fill_rows(), at_once=AT_ONCE)
         self.resizeColumnToContents(1)
         self.setMinimumWidth(self.horizontalHeader().sectionSizeHint(0) + self.columnWidth(1)
                              + self.verticalScrollBar().sizeHint().width() + 2 * self.frameWidth())
@@ -60,14 +57,12 @@ class LoopTable(QTableWidget):
         for i in range(self._made):
             self.cellWidget(i, 1).setCurrentIndex(ROLES.index(self._roles.of[i]))
 
-    def _fill_rows(self) -> None:
-        """Make some more rows, for as long as nobody notices; a row that is not made yet keeps the role that was read."""
-        ends = time.monotonic() + SLICE
-        while self._made < self.rowCount() and (self._made < AT_ONCE or time.monotonic() < ends):
-            self._fill_row(self._made)
-            self._made += 1
-        if self._made < self.rowCount():
-            self._filling.start()
+    def _fill_rows(self) -> Steps:
+        """Make the rows; one that is not made yet keeps the role that was read."""
+        for i in range(self.rowCount()):
+            self._fill_row(i)
+            self._made = i + 1
+            yield
 
     def _fill_row(self, i: int) -> None:
         loop = self._loops[i]

@@ -2,23 +2,23 @@
 
 from __future__ import annotations
 
-import time
 from collections.abc import Sequence
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QTransform
 from PySide6.QtWidgets import QWidget
 
 from app.look.paths import painter_path
 from app.look.theme import theme
+from app.look.turns import Steps, Turns
 from geometry.curves import Matrix, Path
 from geometry.edits.imported_openings import Role
 from geometry.layout import Nut
 from geometry.saying import say
 from geometry.terms import HOLE_THERE, POCKET
 
-SLICE = 0.02
-"""Seconds that the making of paths may take in one go."""
+AT_ONCE = 30
+"""Loops that are there as soon as the drawing is; the paths of more are made while it stands."""
 MOST_SMOOTH = 2000
 """Loops beyond which their edges are no longer smoothed."""
 NECK = 45.0
@@ -50,7 +50,7 @@ class ImportPreview(QWidget):
         self._neck: QPainterPath | None = None
         self._place = QTransform()
         self._move = QTransform()
-        self._making = QTimer(self, interval=0, timeout=self._make)
+        self._making = Turns(self)
         self.setMinimumSize(300, 420)
         self.setAccessibleName(say("Preview of the drawing"))
 
@@ -73,20 +73,15 @@ class ImportPreview(QWidget):
             self._paths, self._open = [], QPainterPath()
             for chain in self._chains[:MOST_CHAINS]:
                 self._open.addPath(painter_path(chain))
-            self._make()
+            self._making.begin(self._make(), at_once=AT_ONCE)
         self.update()
 
-    def _make(self) -> None:
-        """Make the paths of some more loops, for as long as nobody notices."""
-        ends = time.monotonic() + SLICE
-        while len(self._paths) < len(self._loops) and time.monotonic() < ends:
-            self._paths.append(painter_path(self._loops[len(self._paths)]))
-        self._by_role = None
-        if len(self._paths) < len(self._loops):
-            self._making.start()
-        else:
-            self._making.stop()
-        self.update()
+    def _make(self) -> Steps:
+        for loop in self._loops:
+            self._paths.append(painter_path(loop))
+            self._by_role = None
+            self.update()
+            yield
 
     def _summed(self) -> dict[str, QPainterPath]:
         """All loops of a role as one path, to be painted in one go. What is left out is in view where the head is not made small by it, as it

@@ -35,17 +35,15 @@ class Clipboard(QObject):
         made = clip(document.layout, document.held)
         data = QMimeData()
         data.setData(KIND, msgspec.json.encode(made))
-        data.setText(", ".join(one.id for group in (made.slots, made.tuners, made.pins, made.holes) for one in group))
+        data.setText(", ".join(made.ids))
         QGuiApplication.clipboard().setMimeData(data)
-        n = sum(map(len, (made.slots, made.tuners, made.pins, made.holes)))
-        self._window.say(count(n, "{n} thing copied: Ctrl+V hangs it at the pointer.",
+        self._window.say(count(len(made.ids), "{n} thing copied: Ctrl+V hangs it at the pointer.",
                                "{n} things copied: Ctrl+V hangs them at the pointer."))
         return made
 
     def cut(self) -> None:
         """Copy what is held and remove it; what cannot be copied stays."""
-        document, made = self._window.document, self.copy()
-        ids = [one.id for group in (made.slots, made.tuners, made.pins, made.holes) for one in group]
+        document, ids = self._window.document, self.copy().ids
         name = say("Cut {name}", name=ids[0]) if len(ids) == 1 else say("Cut {n} things", n=len(ids))
         document.apply(name, edits.remove_features(document.layout, ids))
         document.hold(())

@@ -72,7 +72,7 @@ class Hand(QObject):
                 return False
         elif key == "backspace" and self._entering:
             self._entering.back()
-        elif text and self._typable and (text in STARTS or self._entering and (text.isalpha() or text == " ")):
+        elif text and self._now is not None and self._now.takes is not None and (text in STARTS or self._entering and (text.isalpha() or text == " ")):
             self._typed_down = self._typed_down or self._down
             self._entering.add(text)
         elif key == "backspace" or text.isalpha():
@@ -86,13 +86,12 @@ class Hand(QObject):
     @property
     def takes(self) -> tuple[Takes, ...]:
         """The values that the running gesture can be given."""
-        shown = self._running.shown if self._running is not None else None
-        return (shown.takes or ()) if shown is not None else ()
+        return () if self._now is None else self._now.takes or ()
 
     @property
-    def _typable(self) -> bool:
-        shown = self._running.shown if self._running is not None else None
-        return shown is not None and shown.takes is not None
+    def _now(self) -> Shown | None:
+        """What the running gesture shows."""
+        return None if self._running is None else self._running.shown
 
     @property
     def entries(self) -> Entries:
@@ -113,8 +112,7 @@ class Hand(QObject):
     def begun(self) -> bool:
         """Whether there is something in hand to be put back: a press, a typed value or an action began it. A gesture that only
         follows the pointer has not begun."""
-        shown = self._running.shown if self._running is not None else None
-        return shown is not None and (not shown.follows or bool(self._entering))
+        return self._now is not None and (not self._now.follows or bool(self._entering))
 
     def point(self, pointer: Pointer) -> None:
         """Take one pointer event. To let go takes what was typed meanwhile, as Enter does; what is pulled goes back when that is
@@ -160,7 +158,7 @@ class Hand(QObject):
 
     def take_back(self) -> bool:
         """Take back the last of several presses, before it what is being typed; False when the gesture has no such thing."""
-        if self._running is None or not self._running.shown.back:
+        if self._now is None or not self._now.back:
             return False
         if self._entering:
             self._entering = Entering()

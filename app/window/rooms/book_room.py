@@ -18,6 +18,7 @@ from app.panels.forms.entry_table import NEW, EntryTable
 from app.panels.order.order_rows import minutes_words
 from app.sheets.needs import wares
 from app.sheets.work import Work
+from app.threads.background import raised
 from app.window import ask
 from app.window.background.disk import saved_where_asked
 from app.window.history_buttons import FOUND
@@ -101,6 +102,8 @@ class BookRoom(PlanningRoom):
         view.notes.entered.connect(self._note)
         view.notes.pressed_at.connect(self._seen_to)
         view.notes.struck.connect(self._strike_note)
+        for table in (view.hours, view.money, view.notes):
+            table.refused.connect(window.foot.refuse)
         view.wanted.connect(self._wanted)
         self.panel.wanted.connect(self._wanted)
         self.panel.pieces.picked.connect(self._piece)
@@ -136,8 +139,7 @@ class BookRoom(PlanningRoom):
 
     def _failed(self, error: Exception) -> None:
         self.work = self._base = None
-        if not isinstance(error, GeometryError):
-            raise error
+        raised(error, but=GeometryError)
         self.window.say(say("There is no plan to hold the hours against: {error}", error=error))
 
     def _ended(self) -> None:
@@ -185,21 +187,10 @@ class BookRoom(PlanningRoom):
 
     # ---- entries ----------------------------------------------------------------
     def _record(self, name: str, change: Callable[[Book], Book]) -> bool:
-        try:
-            self.window.document.record(name, change)
-        except GeometryError as error:
-            self.window.foot.refuse(str(error))
-            return False
-        return True
+        return self.window.foot.can(lambda: self.window.document.record(name, change))
 
     def _typed(self, table: EntryTable, row: int, column: int, text: str, name: str, change: Callable[[Book], Book]) -> None:
-        try:
-            self.window.document.record(name, change)
-        except GeometryError as error:
-            table.words.refuse(row, column, text, str(error))
-            self.window.foot.refuse(str(error))
-        else:
-            table.words.accept(row, column)
+        table.put_down(row, column, text, lambda: self.window.document.record(name, change))
 
     def _minutes(self, row: int, column: int, text: str) -> None:
         piece = HOUR_PIECE[column]

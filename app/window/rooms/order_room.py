@@ -13,6 +13,7 @@ from app.panels.order.order_rows import LOUD, order_rows, worst
 from app.panels.order.rate_rows import loud_words, tally
 from app.panels.order.step_words import step_words
 from app.sheets.work import Work, plan_work
+from app.threads.background import raised
 from app.window.rooms.order_centre import OrderCentre
 from app.window.rooms.planning import PlanningRoom, PlanWords, asked_for
 from geometry.book import made_by, open_again, task_of, tick_off, ticked
@@ -98,8 +99,7 @@ class OrderRoom(PlanningRoom):
     def _failed(self, error: Exception) -> None:
         self.panel.list.give_up()
         self.work = self._base = None
-        if not isinstance(error, GeometryError):
-            raise error
+        raised(error, but=GeometryError)
         self.panel.show_order([], "", False)
         self.panel.show_head("", "", say("There is no order yet: {error}", error=error))
         self.panel.show_hours(None)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import partial
 from typing import TYPE_CHECKING
 
 from msgspec.structs import replace
@@ -25,7 +26,7 @@ from geometry.book import put_reading, remove_reading
 from geometry.checks.in_wood import by_the_wood
 from geometry.checks.words import few
 from geometry.errors import GeometryError
-from geometry.layout import Reading
+from geometry.layout import Book, Reading
 from geometry.measured import Found, Off, at_square_edge, drillings, implied, joined, take_accuracy, with_side
 from geometry.saying import count, say
 from geometry.units import parse_angle, parse_length
@@ -50,6 +51,7 @@ class ReadingDesk(QObject):
         self.page.wanted.connect(self._wanted)
         self.page.table.entered.connect(self._entered)
         self.page.table.struck.connect(self._strike)
+        self.page.table.refused.connect(window.foot.refuse)
         self._rows: list[Reading] = []
         self._old: list[Reading] = []
         """those of the rows that can only be struck out"""
@@ -106,22 +108,18 @@ class ReadingDesk(QObject):
         if one is None or text.strip() and one in self._old:
             self._window.say(say("This hole is no longer in the layout: nothing was written down."))
             return
-        name = say("Reading of {drilling}", drilling=one.drilling)
         document = self._window.document
-        mine = replace(one, piece=document.book.piece)
-        try:
-            if not text.strip():
-                document.record(name, lambda book: remove_reading(book, mine))
-            else:
-                value = math.degrees(parse_angle(text)) if one.what == "tilt" else with_side(one, parse_length(text, self._window.unit))
-                if one.what in ("diameter", "depth", "distance") and value <= 0:
-                    raise GeometryError(say("“{text}” cannot be: this measure is above zero.", text=text))
-                document.record(name, lambda book: put_reading(book, replace(mine, value=value)))
-        except GeometryError as error:
-            table.words.refuse(row, column, text, str(error))
-            self._window.foot.refuse(str(error))
-        else:
-            table.words.accept(row, column)
+        change = partial(self._written, one=replace(one, piece=document.book.piece), text=text)
+        table.put_down(row, column, text, lambda: document.record(say("Reading of {drilling}", drilling=one.drilling), change))
+
+    def _written(self, book: Book, one: Reading, text: str) -> Book:
+        """The book with a reading as it was typed, without it for an emptied cell. GeometryError for what cannot be read."""
+        if not text.strip():
+            return remove_reading(book, one)
+        value = math.degrees(parse_angle(text)) if one.what == "tilt" else with_side(one, parse_length(text, self._window.unit))
+        if one.what in ("diameter", "depth", "distance") and value <= 0:
+            raise GeometryError(say("“{text}” cannot be: this measure is above zero.", text=text))
+        return put_reading(book, replace(one, value=value))
 
     def _strike(self, row: int) -> None:
         self._entered(row, 2, "")

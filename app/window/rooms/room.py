@@ -9,7 +9,6 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QWidget
 
 from geometry.drawing import Drawing
-from geometry.errors import GeometryError
 from geometry.layout import Headstock
 
 if TYPE_CHECKING:
@@ -67,12 +66,8 @@ class StageRoom(QObject):
 
     def edit(self, name: str, change: Callable[[Headstock], Headstock]) -> bool:
         """Change the layout of record as it is now, whatever the room shows; False, and why at the foot, when that cannot be done."""
-        try:
-            self.window.document.apply(name, change(self.window.document.layout))
-        except GeometryError as error:
-            self.window.foot.refuse(str(error))
-            return False
-        return True
+        document = self.window.document
+        return self.window.foot.can(lambda: document.apply(name, change(document.layout)))
 
     def end(self) -> None:
         """The window goes: wait for what runs beside it, and begin nothing more."""

@@ -11,6 +11,7 @@ from msgspec.structs import replace
 from app.panels.pages import template_rows
 from app.panels.router.rout_panel import RoutPanel
 from app.panels.router.rout_sheet import RoutSheet, rout_sheets, template_notes
+from app.threads.background import raised
 from app.window.rooms.planning import PlanningRoom, PlanWords, asked_for
 from app.window.rooms.rack_desk import RackDesk
 from app.window.rooms.router_strip import RouterStrip
@@ -113,8 +114,7 @@ class RouterRoom(PlanningRoom):
 
     def _failed(self, error: Exception) -> None:
         self.planned = None
-        if not isinstance(error, GeometryError):
-            raise error
+        raised(error, but=GeometryError)
         self.panel.show_message(say("There is no plan: {error}", error=error))
 
     def _ended(self) -> None:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal
 
 from app.panels.forms.work_note import WorkNote
+from app.threads.background import raised
 from app.window.background.errand import Errand
 from geometry.cancellation import Ask
 from geometry.errors import GeometryError
@@ -79,8 +80,7 @@ class Seeking(QObject):
             self.found.emit(answer)
 
     def _failed(self, error: Exception) -> None:
-        if not isinstance(error, GeometryError):
-            raise error
+        raised(error, but=GeometryError)
         self._window.say(str(error))
 
     def _ended(self) -> None:

@@ -10,6 +10,7 @@ from shiboken6 import isValid
 from app.formats.errors import FormatError
 from app.formats.paper import Page
 from app.preview import SheetPreview
+from app.threads.background import raised
 from app.window import ask
 from app.window.rooms.planning import PlanningRoom, PlanWords
 from geometry.cancellation import Ask
@@ -80,8 +81,7 @@ class SheetStage(PlanningRoom):
 
     def _failed(self, error: Exception) -> None:
         self.pages = []
-        if not isinstance(error, FormatError):
-            raise error
+        raised(error, but=FormatError)
         self.preview.show_message(str(error))
 
 

@@ -12,6 +12,7 @@ from PySide6.QtGui import QDesktopServices
 from app.formats.errors import FormatError
 from app.formats.file_names import stem_of
 from app.panels.forms.work_note import WorkNote
+from app.threads.background import raised
 from app.window import ask
 from app.window.background.errand import Errand
 from app.window.background.waiting import Waiting
@@ -110,7 +111,6 @@ class SheetWriter(QObject):
         QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._folder)))
 
     def _failed(self, error: Exception) -> None:
-        if not isinstance(error, FormatError | GeometryError | OSError):
-            raise error
+        raised(error, but=(FormatError, GeometryError, OSError))
         self._window.say(say("The sheets were not written"))
         ask.warn(self._window, say("The sheets were not written"), str(error))

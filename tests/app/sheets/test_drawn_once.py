@@ -14,7 +14,7 @@ def test_pages_and_files_share_the_papers(tmp_path: Path, monkeypatch) -> None:
         draw = getattr(parts, name)
         monkeypatch.setattr(parts, name, lambda *given, name=name, draw=draw: drawn.append(name) or draw(*given))
     carried: list[tuple] = []
-    monkeypatch.setattr(write, "write_dxf", lambda drawing, *rest: carried.append(drawing))
+    monkeypatch.setattr(write, "dxf_bytes", lambda drawing, *rest: carried.append(drawing) or b"")
     layout = demo()
     write.write_sheets(layout, tmp_path)
     assert sorted(drawn) == ["back_drawing", "template_drawing", "wrap_drawing"]

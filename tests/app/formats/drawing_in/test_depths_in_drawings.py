@@ -8,9 +8,9 @@ import pytest
 from msgspec.structs import replace
 
 from app.formats.drawing_in import read_drawing
-from app.formats.dxf_out import write_dxf
+from app.formats.dxf_out import dxf_bytes
 from app.formats.layer_names import depth_on, group_name, layer_name, style_on
-from app.formats.svg_out import write_svg
+from app.formats.svg_out import svg_text
 from app.sheets import pages, write_sheets
 from app.sheets.parts import parts
 from app.sheets.write import full_template
@@ -36,10 +36,8 @@ def layout() -> Headstock:
 
 
 def written(layout: Headstock, path: Path) -> Path:
-    if path.suffix == ".dxf":
-        write_dxf(full_template(layout, parts(layout)[0]), path, depths_of(layout))
-    else:
-        write_svg(full_template(layout, parts(layout)[0]), path, "t", depths_of(layout))
+    drawing, depths = full_template(layout, parts(layout)[0]), depths_of(layout)
+    path.write_bytes(dxf_bytes(drawing, depths) if path.suffix == ".dxf" else svg_text(drawing, "t", depths).encode())
     return path
 
 

@@ -10,10 +10,10 @@ from msgspec.structs import replace
 from app.formats.drawing_in import read_drawing
 from app.formats.drawing_in.command import require_outline
 from app.formats.drawing_in.roles import is_upright, with_roles
-from app.formats.dxf_out import write_dxf
+from app.formats.dxf_out import dxf_bytes
 from app.formats.errors import FormatError
 from app.formats.layer_names import LAYERS, group_name, style_on
-from app.formats.svg_out import write_svg
+from app.formats.svg_out import svg_text
 from app.sheets.parts import wrap_part
 from app.window.demo import demo
 from app.window.importing.roles import Roles
@@ -54,10 +54,7 @@ def test_pockets_come_back_as_pockets_and_slots_as_slots(layout, tmp_path, what,
     drawing = (wrap_part(layout, ()).drawing if what == "wrap paper" else
                template_drawing(layout, 1.5 if "lines" in what else None))
     path = tmp_path / f"own.{kind}"
-    if kind == "dxf":
-        write_dxf(drawing, path)
-    else:
-        write_svg(drawing, path, "Own")
+    path.write_bytes(dxf_bytes(drawing) if kind == "dxf" else svg_text(drawing, "Own").encode())
     read = read_drawing(path)
     assert read.size_mm == pytest.approx((91.05010639, 190.0), abs=1e-3), "of the outline, not of the blank on the wrap paper"
     assert not read.open_chains and {loop.role for loop in read.loops} == {"outline", "slot", "hole", POCKET, HOLE_THERE}
@@ -89,7 +86,7 @@ def test_taken_back_into_its_own_layout_a_drawing_changes_nothing(layout, tmp_pa
     """Names, depths, ramps and hardware are those that were, and no bore of a tuner is set as a hole of its own as well."""
     path = tmp_path / f"own.{kind}"
     drawing = wrap_part(layout, ()).drawing if what == "wrap paper" else template_drawing(layout, 1.5)
-    write_dxf(drawing, path) if kind == "dxf" else write_svg(drawing, path, "Own")
+    path.write_bytes(dxf_bytes(drawing) if kind == "dxf" else svg_text(drawing, "Own").encode())
     read = read_drawing(path)
     loops = [(loop.path, loop.role) for loop in read.loops]
     matrix = place(read.outline.path).matrix
@@ -108,7 +105,7 @@ def test_a_slanted_nut_comes_back_slanted(layout, tmp_path):
     slanted = replace(slanted, outline=replace(layout.outline, nodes=nodes))
     assert slanted.outline != layout.outline
     path = tmp_path / "own.dxf"
-    write_dxf(template_drawing(slanted, 1.5), path)
+    path.write_bytes(dxf_bytes(template_drawing(slanted, 1.5)))
     read = read_drawing(path)
     roles = Roles(read)
     assert roles.slanted_as(slanted.nut) and roles.slanted_as(layout.nut)  # its nut line is drawn, whatever layout is open
@@ -124,7 +121,7 @@ def test_a_slanted_nut_comes_back_slanted(layout, tmp_path):
 @pytest.mark.parametrize("edit", ["copied beside", "nut line twice", "outline moved alone"])
 def test_of_an_export_that_another_hand_has_changed_the_nut_line_at_the_wood_counts(layout, tmp_path, edit):
     path = tmp_path / "own.dxf"
-    write_dxf(template_drawing(replace(layout, nut=replace(layout.nut, slant=6.0)), 1.5), path)
+    path.write_bytes(dxf_bytes(template_drawing(replace(layout, nut=replace(layout.nut, slant=6.0)), 1.5)))
     drawing = ezdxf.readfile(path)
     for one in list(drawing.modelspace()):
         style = style_on(one.dxf.layer)
@@ -153,7 +150,7 @@ def test_a_hole_beside_or_wider_than_that_of_a_tuner_is_one_of_its_own(layout):
 def test_what_another_hand_adds_to_an_export_is_read_too(layout, tmp_path):
     """A hole and an open line on a layer of their own: the hole is one, and of the line is told that it stays open."""
     path = tmp_path / "own.dxf"
-    write_dxf(template_drawing(layout, 1.5), path)
+    path.write_bytes(dxf_bytes(template_drawing(layout, 1.5)))
     drawing = ezdxf.readfile(path)
     drawing.modelspace().add_circle((0.0, 100.0), 2.0, {"layer": "inlay"})
     drawing.modelspace().add_line((-5.0, 120.0), (5.0, 120.0), {"layer": "inlay"})
@@ -165,7 +162,7 @@ def test_what_another_hand_adds_to_an_export_is_read_too(layout, tmp_path):
 
 def test_no_hole_becomes_the_outline_where_that_of_an_export_was_cut_open(layout, tmp_path):
     path = tmp_path / "own.dxf"
-    write_dxf(template_drawing(layout, None), path)
+    path.write_bytes(dxf_bytes(template_drawing(layout, None)))
     drawing = ezdxf.readfile(path)
     space = drawing.modelspace()
     space.delete_entity(space.query('*[layer=="outline"]')[0])
@@ -205,10 +202,7 @@ def test_a_head_lies_where_it_lay_whatever_its_ends_are_like(head, paper, kind, 
     made = layout_from([(outline, "outline", None)], Matrix(), head, 28.0 if "ukulele" in head else 43.0)
     made = replace(made, nut=replace(made.nut, slant=8.0)) if "slanted" in head else made
     drawing, path = template_drawing(made, None) if paper == "template" else wrap_part(made, ()).drawing, tmp_path / f"own.{kind}"
-    if kind == "dxf":
-        write_dxf(drawing, path)
-    else:
-        write_svg(drawing, path, "Own")
+    path.write_bytes(dxf_bytes(drawing) if kind == "dxf" else svg_text(drawing, "Own").encode())
     read = read_drawing(path)
     laid = place(read.outline.path, slanted=is_upright(read), nut=read.nut, up=read.up)
     assert as_far(read.outline.path.mapped(laid.matrix), loop_path(made.outline)) < 1e-3

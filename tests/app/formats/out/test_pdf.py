@@ -12,7 +12,7 @@ from app.formats.errors import FormatError
 from app.formats.letters import printable
 from app.formats.paper import PAPERS, Page, Placed, paper_size
 from app.formats.paper_look import INKS, hidden_dashes
-from app.formats.pdf_out import pdf_bytes, write_pdf
+from app.formats.pdf_out import pdf_bytes
 from geometry.curves import MIRROR, Matrix, circle, shift
 from geometry.drawing import STYLES, Cross, Disc, Label, Stroke
 from geometry.drawing.shapes import straight
@@ -137,11 +137,6 @@ def test_an_unknown_paper_is_refused_with_the_choices():
     with pytest.raises(FormatError, match="A4, A3, Letter, Tabloid"):
         paper_size("A5")
     assert paper_size("a3") == PAPERS["A3"]
-
-
-def test_a_place_that_cannot_be_written_is_said_in_a_sentence(tmp_path):
-    with pytest.raises(FormatError, match="cannot be written"):
-        write_pdf([page()], tmp_path / "no" / "a.pdf", "t")
 
 
 def test_curves_of_the_outline_go_through_their_ends():

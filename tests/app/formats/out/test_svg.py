@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from app.formats.mark_shapes import drawing_box
-from app.formats.svg_out import path_data, svg_text, write_svg
+from app.formats.svg_out import path_data, svg_text
 from geometry.curves import Arc, Path
 from geometry.drawing import Disc, Label, Stroke
 from tests.app.formats.out.specimens import DRAWING, OUTLINE
@@ -38,7 +38,7 @@ def test_a_group_for_each_style():
 
 
 def test_shapes_are_read_back_at_full_size(tmp_path):
-    write_svg(DRAWING, tmp_path / "a.svg", "t")
+    (tmp_path / "a.svg").write_text(svg_text(DRAWING, "t"), encoding="utf-8")
     read = svgelements.SVG.parse(str(tmp_path / "a.svg"))
     box = drawing_box(DRAWING)
     (bore,) = [e for e in read.elements() if isinstance(e, svgelements.Circle) and abs(e.rx / PX_PER_MM - 3.25) < 1e-4]
