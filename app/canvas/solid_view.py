@@ -43,7 +43,7 @@ class SolidView(QWidget):
         self._views = {}
         for word, view in ((say("Face"), FACE), (say("Back"), BACK), (say("Bass"), BASS_EDGE),
                            (say("Treble"), TREBLE_EDGE), (say("Tip"), TIP), (say("Aslant"), BEGIN)):
-            button = QPushButton(word, sides, toolTip=say("Look at the head from this side."), clicked=self._chosen)
+            button = QPushButton(word, sides, objectName="small", toolTip=say("Look at the head from this side."), clicked=self._chosen)
             self._views[button] = view
             row.addWidget(button)
         filled(QVBoxLayout(self), sides, (self.turntable, 1), margins=(0, 0, 0, 0), gap=0)

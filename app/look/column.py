@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize
+from PySide6.QtCore import QEvent, QObject, QSize
 from PySide6.QtWidgets import QDialog, QFormLayout, QHBoxLayout, QLayout, QVBoxLayout, QWidget
 
 from app.look.filled import filled
@@ -14,7 +14,8 @@ WIDE = 1.5
 
 
 class Column(Scroll):
-    """Holds a layout. It asks for the room of the whole and makes do with less height."""
+    """Holds a layout. It asks for the room of the whole and makes do with less height, never with less width: where words in it
+    become longer its dialog widens."""
 
     def __init__(self, inside: QLayout, name: str, parent: QWidget) -> None:
         super().__init__(name, parent)
@@ -29,6 +30,12 @@ class Column(Scroll):
 
     def minimumSizeHint(self) -> QSize:
         return QSize(self.widget().layout().minimumSize().width() + self._beside(), 120)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """What is inside asks for other room: the toolkit tells nobody beyond the area."""
+        if event.type() == QEvent.Type.LayoutRequest:
+            self.updateGeometry()
+        return super().eventFilter(watched, event)
 
     def _beside(self) -> int:
         return self.verticalScrollBar().sizeHint().width() + 2 * self.frameWidth() + 4

@@ -77,6 +77,8 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     QToolButton#tiny:hover {{ border-color: {t.dim}; }}
     QToolButton#tiny:checked {{ background: {t.accent}; border-color: {t.accent}; }}
     QToolButton#tiny:focus {{ border: 2px solid {t.ring}; {pad(2, 5, 2)} }}
+    QPushButton#small {{ {pad(5, 5)} }}
+    QPushButton#small:focus {{ {pad(5, 5, 2)} }}
     QToolButton#small {{ {pad(5, 7)} }}
     QToolButton#small:focus {{ {pad(5, 7, 2)} }}
     QToolButton#fold {{ background: transparent; border: 1px solid transparent; {pad(3, 2)} font-weight: 600;

@@ -136,3 +136,10 @@ def test_what_is_noted_of_a_thing_stands_on_its_page(bench):
     bench.pump()
     said = [label.text() for label in below(bench.window.side, QLabel) if label.isVisible()]
     assert not any(text.startswith("Deliberate") for text in said)
+
+
+def test_the_sides_to_look_from_stand_in_one_row_at_its_least_width(bench):
+    shown(bench)
+    solid = bench.window.beside.solid
+    row = next(iter(solid._views)).parentWidget()
+    assert row.layout().sizeHint().width() <= solid.minimumWidth()
