@@ -119,6 +119,7 @@ class WorkNote(QFrame):
         """Say how far the work is now."""
         at = self._at()
         self.at.setText(at)
+        self.at.setVisible(bool(at) or not self.button.isHidden())  # the button stands at the end of the line
         self.raise_()  # its host may have brought something else to the front
         self.setAccessibleDescription(at)
 

@@ -54,6 +54,7 @@ def test_it_says_how_far_the_work_is_and_stays_a_moment_when_it_is_done(note):
     note._stays.setInterval(LATER)
     note.done("It is done.")
     assert note.isVisible() and note.words.text() == "It is done." and note.at.text() == "" and not note.button.isVisible()
+    assert note.height() < 2 * note.words.height() + EDGE, "no line is kept for nothing"
     note.done("It is done.")
     assert note._stays.isActive(), "told twice that it is done it does not stay for good"
     note.working("Another one is being worked out.", str)
