@@ -24,7 +24,7 @@ def test_a_length_is_read_as_it_was_meant(text, unit, mm):
 
 @pytest.mark.parametrize("text", ["", "  ", "abc", "1e5", "1.2.3", "--3", "3 mm 4 mm", "1/2/3", "1 1/0", "1/0", "1' 2\"", "nan", "inf",
                                   "9" * 400, "9" * 5000, "1 " + "9" * 5000 + "/3", "9" * 400 + "/1", "9" * 400 + "/" + "9" * 400,
-                                  "1000001"])
+                                  "1000001", "-1000001"])
 def test_what_is_no_length_is_refused_in_one_sentence(text):
     with pytest.raises(GeometryError) as refused:
         parse_length(text)
@@ -80,7 +80,7 @@ def test_an_angle_is_read_in_degrees(text, degrees):
     assert parse_angle(text) == pytest.approx(math.radians(degrees), abs=1e-15)
 
 
-@pytest.mark.parametrize("text", ["", "north", "1e3", "14 rad", "nan", "9" * 400, "9" * 5000])
+@pytest.mark.parametrize("text", ["", "north", "1e3", "14 rad", "nan", "9" * 400, "9" * 5000, "-1000001"])
 def test_what_is_no_angle_is_refused_in_one_sentence(text):
     with pytest.raises(GeometryError) as refused:
         parse_angle(text)

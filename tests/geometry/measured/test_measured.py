@@ -53,7 +53,7 @@ def test_a_planted_stretch_is_found_to_its_uncertainty():
     assert fit.real and fit.chance < 1e-6
     assert fit.stretch == (pytest.approx(0.004, abs=0.001), pytest.approx(0.006, abs=0.0004))
     assert fit.rotation == pytest.approx(0.002, abs=0.0005)
-    assert math.sqrt(fit.squares / fit.freedom) == pytest.approx(0.05, rel=0.25)
+    assert math.sqrt(fit.squares / fit.freedom) == pytest.approx(0.05, rel=0.25) and fit.freedom == 2 * len(UPRIGHT) - 5
 
 
 def test_without_a_stretch_one_is_claimed_about_once_in_a_hundred():
@@ -65,6 +65,14 @@ def test_without_a_stretch_one_is_claimed_about_once_in_a_hundred():
 def test_a_stretch_too_small_to_matter_is_not_claimed_however_clear():
     fit = fit_places(planted(2, 1e-5, stretch=(0.0, 0.0002)))
     assert fit.chance < 1e-6 and not fit.real and fit.stretch == (0.0, 0.0)
+
+
+def test_what_fits_to_the_last_bit_is_certain_either_way():
+    """Across alone, which is no rotation; and holes that only lie elsewhere."""
+    stretched, shifted = fit_places(planted(1, 0.0, stretch=(0.01, 0.0))), fit_places(planted(1, 0.0, (0.2, -0.1)))
+    assert stretched.chance == 0.0 and stretched.real and stretched.stretch == (pytest.approx(0.01), pytest.approx(0.0, abs=1e-9))
+    assert shifted.chance == 1.0 and not shifted.real and shifted.shift == (pytest.approx(0.2), pytest.approx(-0.1))
+    assert shifted.freedom == 2 * len(UPRIGHT) - 3
 
 
 def test_the_fit_is_the_least_squares_of_another_solver():
@@ -82,8 +90,10 @@ def test_the_fit_is_the_least_squares_of_another_solver():
 def test_readings_that_cannot_tell_are_not_fitted():
     assert fit_places(planted(1, 0.1)[:3]) is None
     assert fit_places([Place((1.0, 5.0), 0, 0.1)] * 6) is None
-    five = planted(1, 0.1)[:8]
-    assert fit_places(five).chance is None
+    some = planted(1, 0.1)[::5]
+    assert [(fit_places(some[:n]).freedom, fit_places(some[:n]).chance is None) for n in (4, 8, 9)] == [(1, True), (5, True), (6, False)]
+    on_a_line = [Place((20.0, 10.0 * k), axis, 0.1 * (k % 3)) for k in range(6) for axis in (0, 1)]
+    assert fit_places(on_a_line).chance is None and not fit_places(on_a_line).real, "a stretch across is a shift there"
 
 
 @given(st.floats(-4, 4), st.sampled_from(UPRIGHT), st.sampled_from(["", "centreline", "bass edge", "treble edge"]))
@@ -92,6 +102,33 @@ def test_from_any_edge_the_same_hole_is_off_by_the_same(off, d, how):
     found = offs(LAYOUT, [reading(d, "x", sign * off, how)], "real")
     assert sign * found[0].by == pytest.approx(off, abs=1e-9)
     assert not offs(LAYOUT, [reading(d, "x")], "practice")
+
+
+def test_a_place_is_planned_inwards_from_either_edge_of_a_lopsided_blank():
+    layout = replace(LAYOUT, blank=replace(LAYOUT.blank, bass=60.0, treble=50.0))
+    for d in (KNOWN["bass face 1.1.2"], KNOWN["treble face 1.1.2"]):
+        x = d.start[0]
+        asked = [Reading(piece="real", drilling=d.id, what="x", value=0.0, how=how) for how in ("", "bass edge", "treble edge")]
+        assert [planned_value(layout, one) for one in asked] == pytest.approx([x, 60.0 + x, 50.0 - x])
+    assert x > 0, "the treble side is positive"
+
+
+def test_what_was_planned_when_it_was_measured_counts_though_it_is_drawn_elsewhere_now():
+    one = reading(UPRIGHT[0], "y", 0.3)
+    then, gone = replace(one, planned=one.value - 0.1), replace(one, drilling="gone.1.1")
+    assert [off.by for off in offs(LAYOUT, [one, then, gone, replace(gone, planned=one.value + 0.2)], "real")] == pytest.approx([0.3, 0.1, -0.2])
+
+
+def test_places_from_all_edges_are_fitted_as_one():
+    """Every hole 0.2 mm nearer to the bass side and 0.1 mm to the tip. A bore from the side, a slip and a hole that is gone tell nothing."""
+    edges = ("treble edge", "bass edge", "centreline")
+    taken = [reading(d, "x", 0.2 if edges[k % 3] == "treble edge" else -0.2, edges[k % 3]) for k, d in enumerate(UPRIGHT)]
+    taken += [reading(d, "y", 0.1) for d in UPRIGHT]
+    gone = replace(taken[0], drilling="gone.1.1", planned=taken[0].value - 3.0)
+    (mark,), fit = implied(LAYOUT, offs(LAYOUT, [*taken, reading(SIDE[0], "y", 3.0), reading(UPRIGHT[0], "y", 5.1), gone], "real"))
+    assert fit.shift == (pytest.approx(-0.2), pytest.approx(0.1)) and max(map(abs, fit.left)) < 1e-9
+    assert (mark.field, mark.count, mark.mean, mark.deviation) == ("mark", 2 * len(UPRIGHT), 0.0, pytest.approx(0.0, abs=1e-9))
+    assert take_accuracy(Accuracy(), [replace(mark, deviation=0.12345)]).mark == 0.247
 
 
 @given(st.floats(1, 30), st.floats(1, 30), st.floats(20, 200))
@@ -125,7 +162,12 @@ def test_a_post_and_the_screws_of_its_plate_are_as_far_apart_as_the_plate_has_th
     assert [bore.at for bore in LAYOUT.pattern(tuner.pattern).bores if bore.role == "screw"] == [(0.0, 9.0), (0.0, -9.0)]
     post, screw = KNOWN["bass face 1.1.2"], KNOWN["bass face 1.2.1"]
     assert (post.surface, screw.surface) == ("face", "back")
-    assert reading(post, "distance", 0.0, "over pins", screw.id).value == pytest.approx(9.0 + 3.25 + 0.8)
+    for how, planned in (("", 9.0), ("over pins", 9.0 + 3.25 + 0.8), ("over the walls", 9.0 + 3.25 + 0.8), ("over the wood", 9.0 - 3.25 - 0.8)):
+        assert reading(post, "distance", 0.0, how, screw.id).value == pytest.approx(planned), how
+    # A bore from the side goes in 8 mm below the face, from which the post bore comes.
+    beside = KNOWN["bass side 1.1.1"]
+    flat = math.dist(post.start[:2], beside.start[:2])
+    assert reading(post, "distance", other=beside.id).value == pytest.approx(math.hypot(flat, 8.0))
     pair, = joined(LAYOUT, offs(LAYOUT, [reading(post, "distance", 0.25, "over the wood", screw.id)], "real"))
     # The bore is 0.3 mm wider than its post of 6.2, the screw is moved by 0.3 at most.
     assert pair.off == pytest.approx(0.25) and pair.play == pytest.approx(0.15 + 0.3) and pair.fits
@@ -169,7 +211,11 @@ def test_a_plate_goes_on_while_its_holes_are_off_together_and_not_apart():
     together = [reading(d, what, 0.9) for d in (a, b) for what in ("x", "y")]
     pair, = joined(LAYOUT, offs(LAYOUT, together, "real"))
     assert pair.fits and pair.off == pytest.approx(0.0, abs=1e-9) and pair.play == 0.6
-    for off, fits in ((0.59, True), (0.61, False), (-0.61, False)):
+    edges = [reading(a, "x", -0.9, "treble edge"), reading(b, "x", 0.9, "bass edge"), reading(a, "y", 0.4), reading(b, "y")]
+    pair, = joined(LAYOUT, offs(LAYOUT, edges, "real"))
+    x, y = a.start[0] - b.start[0], a.start[1] - b.start[1]
+    assert pair.off == pytest.approx(math.hypot(x, y + 0.4) - math.hypot(x, y)) and abs(pair.off) > 0.3
+    for off, fits in ((0.59, True), (0.6, True), (0.61, False), (-0.61, False)):
         pair, = joined(LAYOUT, offs(LAYOUT, [reading(a, "distance", off, "over the wood", b.id)], "real"))
         assert pair.off == pytest.approx(off) and pair.fits is fits
     wide = [reading(a, "diameter", 0.2), reading(a, "distance", 0.59, "over the wood", b.id)]
@@ -196,6 +242,6 @@ def test_at_the_square_edge_a_bore_from_the_side_is_planned_as_its_card_tells():
     assert reading(post, "y", how="square edge").value == pytest.approx(bore.mark[1])
     assert reading(post, "depth", how="square edge").value == pytest.approx(bore.stop_full)
     assert reading(post, "y").value == pytest.approx(bore.seat[1]) != pytest.approx(bore.mark[1])
-    for d in (UPRIGHT[0], next(d for d in SIDE if d.role == "screw")):
+    for d, what in ((UPRIGHT[0], "y"), (next(d for d in SIDE if d.role == "screw"), "y"), (post, "diameter")):
         with pytest.raises(GeometryError, match="not drilled from the square edge"):
-            reading(d, "y", how="square edge")
+            reading(d, what, how="square edge")

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from app.formats.mark_shapes import drawing_box
 from app.formats.svg_out import path_data, svg_text
 from geometry.curves import Arc, Path
-from geometry.drawing import Disc, Label, Stroke
+from geometry.drawing import Area, Disc, Label, Stroke
 from tests.app.formats.out.specimens import DRAWING, OUTLINE
 
 SVG = "{http://www.w3.org/2000/svg}"
@@ -28,7 +28,7 @@ def test_one_unit_is_one_millimetre():
     assert root.get("width") == f"{width:.6f}".rstrip("0").rstrip(".") + "mm"
     assert root.get("height") == f"{height:.6f}".rstrip("0").rstrip(".") + "mm"
     box = drawing_box(DRAWING)
-    assert (x, y) == pytest.approx((box[0] - 5.0, -box[3] - 5.0), abs=1e-5)
+    assert (x, y, width, height) == pytest.approx((box[0] - 5.0, -box[3] - 5.0, box[2] - box[0] + 10.0, box[3] - box[1] + 10.0), abs=1e-5)
 
 
 def test_a_group_for_each_style():
@@ -62,10 +62,29 @@ def test_arcs_take_their_own_way_round(a0, sweep, left):
     assert (middle.x, -middle.y) == pytest.approx(arc.point(0.5), abs=1e-3)
 
 
+def test_words_stand_where_they_are_drawn_turned_and_as_large():
+    """A capital is 1493 of 2048 parts of the font's size; a turn to the left with y up is one to the right with y down."""
+    labels = (Label("a", (3.0, 4.0), 2.0, "note", angle=math.pi / 6), Label("b", (-1.0, -0.0), 5.0, "note", anchor="right"))
+    turned, level = ET.fromstring(svg_text(labels, "t").encode()).iter(f"{SVG}text")
+    assert (turned.get("x"), turned.get("y"), turned.get("transform")) == ("3", "-4", "rotate(-30 3 -4)")
+    assert (level.get("x"), level.get("y"), level.get("transform"), level.get("text-anchor")) == ("-1", "0", None, "end")
+    assert [float(one.get("font-size")) * 1493 / 2048 for one in (turned, level)] == pytest.approx([2.0, 5.0], abs=1e-6)
+
+
+def test_lines_are_dashed_and_areas_grey_as_on_paper():
+    drawing = (Stroke(OUTLINE, "centreline"), Stroke(OUTLINE, "outline"), *(Area(OUTLINE, style) for style in ("wood", "slot", "outline")))
+    found = groups(svg_text(drawing, "t"))
+    assert [found[id].get("stroke-dasharray") for id in ("centreline", "outline")] == ["9 1.4 1.4 1.4", None]
+    areas = [next(path.get("fill") for path in found[id] if path.get("fill-rule")) for id in ("wood", "slot", "outline")]
+    assert areas == ["#e6e6e6", "#ffffff", None], "a tenth of black, none, and no ground at all"
+    (whole,) = [one for one in svg_text((Disc((0.0, 0.0), 3.0, "post bore"),), "t").splitlines() if "<circle" in one]
+    assert "dash" not in whole
+
+
 def test_words_are_escaped_and_control_characters_dropped():
-    text = svg_text((Label("a<b>&\x07\x0b c", (0.0, 0.0), 2.0, "note"),), "x & \x01 y")
+    text = svg_text((Label("a<b>&\x07\x0b c\ufffe\ud834\udfff", (0.0, 0.0), 2.0, "note"),), "x & \x01 y")
     root = ET.fromstring(text.encode())
-    assert next(root.iter(f"{SVG}text")).text == "a<b>&   c"
+    assert next(root.iter(f"{SVG}text")).text == "a<b>&   c   "
     assert root.find(f"{SVG}title").text == "x &   y"
 
 
