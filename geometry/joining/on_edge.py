@@ -18,6 +18,9 @@ LARGEST = 0.25
 NARROWEST = 2.0
 """mm of such a pocket: the slots of strings are narrower (common practice, no source)"""
 
+SHORT_OF = 0.5
+"""mm that its ends may be off that edge at the least (common practice, no source)"""
+
 
 def nut_edges(loop: Path) -> list[Edge]:
     """The straight edges of a loop (mm) that are as wide as nuts are."""
@@ -33,7 +36,8 @@ def lies_on(path: Path, edges: Sequence[Edge]) -> bool:
 
 def closed_by_edges(chains: Sequence[Path], loops: Sequence[Path], reach: float) -> dict[int, Path]:
     """The numbers of open lines (mm) in one of the loops that an edge of it closes, or a straight line as wide as a nut that is one of the
-    open ones, with what they are then: their ends meet the edge to `reach` mm, or cross it."""
+    open ones, with what they are then: their ends meet the edge to `reach` mm, or to SHORT_OF, or cross it."""
+    reach = max(reach, SHORT_OF)
     bent = [i for i, chain in enumerate(chains) if len(chain.segments) > 1 or not isinstance(chain.segments[0], Line)]
     if not bent:
         return {}

@@ -194,7 +194,7 @@ def _joined(strands: Sequence[Strand], reach: float) -> _Closed:
     shut = [s for s in shut if abs(s.path.area) > 0 and shapely.is_simple(shapely.linestrings(s.path.flatten(FLAT)))]
     head = open_head([s.path for s in left if s not in filled], [s.path for s in [*made, *shut]])
     headed = [s for s in left if s.path is head]
-    pockets = closed_by_edges([s.path for s in left], [_shut(s.path) for s in headed], reach)
+    pockets = closed_by_edges([s.path for s in left], [*(s.path for s in made), *(_shut(s.path) for s in headed)], reach)
     made += [replace(left[i], path=ring) for i, ring in pockets.items()]
     taken = [*headed, *(left[i] for i in pockets)]
     crossing, still_open = crosses([s.path for s in left if s not in taken and not (shut and s in filled)])

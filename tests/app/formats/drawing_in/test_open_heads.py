@@ -77,7 +77,7 @@ def test_a_small_head_is_the_outline_beside_a_larger_open_line_that_does_not_hol
     assert [loop.role for loop in found.loops] == ["outline", "hole"] and found.size_mm == pytest.approx((34, 54))
 
 
-@pytest.mark.parametrize("foot", [0, -20], ids=["to the nut line", "past it"])
+@pytest.mark.parametrize("foot", [0, -20, 0.4], ids=["to the nut line", "past it", "a little short of it"])
 @pytest.mark.parametrize("head", [dxf.lines(HEAD), open_line(HEAD), dxf.lines([*HEAD, (4, 0)])], ids=["closed", "open", "closed in two pieces"])
 def test_the_pocket_of_a_truss_rod_drawn_as_far_as_the_nut_line_is_closed_by_it(head, foot):
     arch = dxf.line((-4, foot), (-4, 30)) + dxf.arc((0, 30), 4, 0, 180) + dxf.line((4, foot), (4, 30))
