@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 from app.canvas.free_room import Box
 from app.look.paths import add_mark, boxes_of
 from app.look.plates import plate
-from app.look.styles import HIDDEN, LOOKS, pen_and_brush, style_key
+from app.look.styles import look_of, pen_and_brush, style_key
 from app.look.theme import theme
 from geometry.drawing import Drawing, Label
 
@@ -213,7 +213,7 @@ class MarkLayer:
             item = self._lines.get((owner, style))
             if item is None:
                 item = QGraphicsPathItem()
-                item.setZValue(LOOKS[style.removesuffix(HIDDEN)].z + self._raised)
+                item.setZValue(look_of(style).z + self._raised)
                 self._lines[owner, style] = item
                 self._style(item, owner, style)
                 self._scene.addItem(item)

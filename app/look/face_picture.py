@@ -6,7 +6,7 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter, QPainterPath
 
 from app.look.paths import add_mark, fitted
-from app.look.styles import HIDDEN, LOOKS, paint_paths, style_key
+from app.look.styles import look_of, paint_paths, style_key
 from app.look.theme import Theme
 from geometry.drawing import Area, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.opened_out import opened_out_groups
@@ -42,7 +42,7 @@ class FacePicture:
         paths: dict[str, QPainterPath] = {}
         for mark in marks:
             add_mark(paths.setdefault(style_key(mark), QPainterPath()), mark)
-        self._paths = sorted(((path, style) for style, path in paths.items()), key=lambda item: LOOKS[item[1].removesuffix(HIDDEN)].z)
+        self._paths = sorted(((path, style) for style, path in paths.items()), key=lambda item: look_of(item[1]).z)
 
     def paint(self, painter: QPainter, area: QRectF, theme: Theme) -> None:
         """Paint into `area` (pixels), the tip up, at the largest scale that fits."""

@@ -11,7 +11,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QTransform
 
 from app.look.theme import Theme
-from geometry.drawing import Disc, Mark
+from geometry.drawing import Disc, Mark, Stroke
 
 
 class Look(Struct, frozen=True):
@@ -84,23 +84,31 @@ BROADER = 0.9
 """Pixels by which the lines of what is spoiled are broader, so that it is known without its colour."""
 HIDDEN = " hidden"
 """Appended to the style of a mark on the far side of what is looked at."""
+_LINE = " as a line"
+"""Appended to the style of a closed line in a style that fills areas."""
 
 
 def style_key(mark: Mark) -> str:
     """The style under which a mark is painted."""
+    if isinstance(mark, Stroke):
+        return mark.style + _LINE if mark.path.closed and LOOKS[mark.style].fill else mark.style
     return mark.style + HIDDEN if isinstance(mark, Disc) and mark.hidden else mark.style
+
+
+def look_of(key: str) -> Look:
+    """How what is painted under a key of `style_key` looks."""
+    look = LOOKS[key.removesuffix(HIDDEN).removesuffix(_LINE)]
+    return replace(look, fill="", dash=(3, 2)) if key.endswith(HIDDEN) else replace(look, fill="") if key.endswith(_LINE) else look
 
 
 @lru_cache(maxsize=1024)
 def pen_and_brush(style: str, theme: Theme, state: str) -> tuple[QPen, QBrush]:
     """Pen and brush of a style; `state` is "", "held", "tight" or "spoils", with " held" appended when both."""
-    look = LOOKS[style.removesuffix(HIDDEN)]
-    if style.endswith(HIDDEN):
-        look = replace(look, fill="", dash=(3, 2))
+    look = look_of(style)
     colour = getattr(theme, look.line) if look.line else ""
     fill = getattr(theme, look.fill) if look.fill else ""
     width = look.width
-    own = style not in ("seat", "button", "string", "axis", "centreline")
+    own = style.removesuffix(_LINE) not in ("seat", "button", "string", "axis", "centreline")
     if state.startswith(("spoils", "tight")) and own and colour:
         colour = theme.spoils if state.startswith("spoils") else theme.tight
         width += BROADER if state.startswith("spoils") else 0.0

@@ -16,7 +16,7 @@ from app.sheets.work import plan_work
 from app.window.rooms.order_room import OrderRoom
 from geometry.book import made_by, task_of, tick_off
 from geometry.drawing import Disc
-from geometry.layout import Loop, Made, Node, Task
+from geometry.layout import Loop, Node
 from tests.waiting import press
 
 LEFT = Qt.MouseButton.LeftButton
@@ -330,28 +330,6 @@ def test_a_press_on_its_box_ticks_a_step_off_and_another_opens_it_again(bench, o
     order.panel.list.setFocus()
     QTest.keyClick(order.panel.list, Qt.Key.Key_Space)
     assert order.panel.list.steps[1].mark == "done" and list(order.work.order.steps) == steps
-
-
-def test_what_is_done_before_its_turn_is_gone_at_every_step_that_is_left(bench, order):
-    """A head that is sawn already: whoever ticks that first sees it so at all steps."""
-    first, id = order.work.order.steps[0], "cut outline"
-    order.go_to(first)
-    assert "Both square edges are there." in order.centre.page.text
-    tick(bench, order, id)
-    order.go_to(first)
-    assert "The square edges are gone. The outline is sawn." in order.centre.page.text
-
-
-def test_a_pass_whose_wood_is_gone_with_another_has_no_tick_to_take_back(bench, order):
-    """Routed in one go by a plan with another bit: the one that is planned from the back, and so by another, has nothing left to take."""
-    passes = [op for op in order.work.ops if op.kind == "rout" and "bass slot" in op.features]
-    cut = made_by(bench.layout, passes[0]).cut
-    whole = Made(cut=replace(cut, begins=0.0, ends=None))
-    bench.window.document.record("done", lambda book: tick_off(book, Task(operation="rout bass slot 9", features=("bass slot",)), 1, whole))
-    assert passes[0].id in order.work.done
-    tick(bench, order, passes[0].id)
-    assert bench.window.foot.said == f"{passes[0].called} needs no tick: the steps that are ticked off have taken all of its wood."
-    assert passes[0].id in order.work.done and len(bench.layout.book.done) == 1
 
 
 def test_a_step_that_is_done_keeps_its_number_when_it_is_dragged(bench, order):
