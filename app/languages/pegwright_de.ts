@@ -11280,6 +11280,14 @@
         <translation>Was vor was getan sein muss</translation>
     </message>
     <message>
+        <source>What is done came too early for one step: no other place in the order mends that.</source>
+        <translation>Was erledigt ist, kam für einen Schritt zu früh: Kein anderer Platz in der Folge hilft ihm.</translation>
+    </message>
+    <message>
+        <source>What is done came too early for {n} steps: no other place in the order mends that.</source>
+        <translation>Was erledigt ist, kam für {n} Schritte zu früh: Kein anderer Platz in der Folge hilft ihnen.</translation>
+    </message>
+    <message>
         <source>What is held, or the stage</source>
         <translation>Was gehalten wird, oder der Bereich</translation>
     </message>

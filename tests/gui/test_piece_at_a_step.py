@@ -37,6 +37,7 @@ def test_what_is_done_before_its_turn_is_gone_at_every_step_that_is_left(bench):
     tick(bench, order, id)
     order.go_to(first)
     assert "The square edges are gone. The outline is sawn." in order.centre.page.text
+    assert order.panel.said == "What is done came too early for 6 steps: no other place in the order mends that."
 
 
 def test_a_pass_whose_wood_is_gone_with_another_has_no_tick_to_take_back(bench):

@@ -141,11 +141,15 @@ class OrderRoom(PlanningRoom):
     def _say(self) -> None:
         """What is wrong with the order, under the list."""
         loud = [p for p in self.work.problems if p.grade in LOUD]
-        if loud:
-            self.panel.say(count(len({p.op for p in loud}),
+        late = {p.op for p in loud if not self.work.done.keys().isdisjoint(p.others)}
+        if misplaced := {p.op for p in loud} - late:
+            self.panel.say(count(len(misplaced),
                                  "This step is spoiled or unsafe where it stands. Drag it, or go back to the best order.",
                                  "{n} steps are spoiled or unsafe where they stand. Drag them, or go back to the best order."),
                            warn=True)
+        elif late:
+            self.panel.say(count(len(late), "What is done came too early for one step: no other place in the order mends that.",
+                                 "What is done came too early for {n} steps: no other place in the order mends that."), warn=True)
         elif self.work.problems:
             self.panel.say(say("No step is spoiled by where it stands; what is unwise in the order is marked."))
         else:
