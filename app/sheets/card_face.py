@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from textwrap import shorten
 
 from msgspec.structs import replace
@@ -18,7 +19,7 @@ from app.sheets.lengths import card_number, deep, length, tenths, thousandths
 from app.sheets.words import LEADING, block, numbers
 from app.sheets.work import Work
 from geometry.book import open_remarks
-from geometry.checks.words import few
+from geometry.checks.words import few, told_first
 from geometry.drawing import Drawing, Label, Mark, Stroke
 from geometry.drawing.cards import Picture, mark_picture, scale_words
 from geometry.drawing.heights import LEAST, READ
@@ -269,13 +270,19 @@ class Maker:
         return [text if len(titles) >= of_all else f"{few(titles, NAMED)}: {text}" for text, titles in told.items()]
 
     def _remarks(self) -> None:
-        """What is drilled at the press beside the post bore, screws that come later, then everything to heed."""
+        """What is drilled at the press beside the post bore, what comes later, then everything to heed."""
         by_hand = [d for d in self.card.drillings if hand_op(self.card, d) is not None]
         at_press = tuple(d for d in self.card.drillings if d not in by_hand)
         if self.card.kind == "side" and len(at_press) > 1:
             self._rows(replace(self.card, drillings=at_press))
         if self.card.kind == "side" and (shared := self._shared(self._op(self.card.drillings[0]))):
             self.say(shared)
+        self._later(by_hand)
+        self._mind()
+        self._notes()
+
+    def _later(self, by_hand: Sequence[Drilling]) -> None:
+        """What is done at these holes once the head is in shape: screws `by_hand`, flats, final diameters."""
         if by_hand:
             steps = sorted(self.work.number[op.id] for op in self.card.ops
                            if op.setup.machine == "hand drill" and op.id in self.work.number)
@@ -291,22 +298,26 @@ class Maker:
         for op in self.work.steps:
             if op.kind == "final diameter" and op.drillings[0].id in own:
                 self.say(say("Later (step {step}): {words}", step=self.work.number[op.id], words=within(op.words)))
+
+    def _mind(self) -> None:
+        """Everything to heed, and how lengths are told where the nut is slanted."""
         # How the piece lies is set up by the card of a bore from the side, else once for many cards, by the running order.
         necks = [neck_words(self.layout, op.setup, spoken()) for op in self.card.ops if self.card.kind == "side"]
-        said = list(dict.fromkeys(filter(None, (*necks, *self._to_mind()))))
-        for text in said[:MOST_SAID]:
-            self.say(say("Mind: {text}", text=text))
-        if (more := len(said) - MOST_SAID) > 0:
-            self.say(count(more, "And {n} more thing to mind: its step in the running order says it.",
-                           "And {n} more things to mind: their steps in the running order say them."))
+        said = [say("Mind: {text}", text=text) for text in dict.fromkeys(filter(None, (*necks, *self._to_mind())))]
+        for text in told_first(said, MOST_SAID, lambda n: count(n, "And {n} more thing to mind: its step in the running order says it.",
+                                                                "And {n} more things to mind: their steps in the running order say them.")):
+            self.say(text)
         if slanted := base_words(self.layout.nut):
             self.say(slanted)
+
+    def _notes(self) -> None:
+        """What the maker noted to do differently."""
         notes = open_remarks(self.layout.book, self.card.ids, [op.id for op in self.card.ops])
-        for note in notes[:MOST_SAID]:
-            text = shorten(note.text, NOTED // min(len(notes), MOST_SAID), placeholder=f" {say('... (whole in the job book)')}")
-            self.say(say("Do differently ({piece}): {note}", piece=PIECES_IN_WORDS[note.piece], note=text))
-        if (more := len(notes) - MOST_SAID) > 0:
-            self.say(count(more, "And {n} more note in the job book.", "And {n} more notes in the job book."))
+        share, rest = NOTED // max(1, min(len(notes), MOST_SAID)), f" {say('... (whole in the job book)')}"
+        said = [say("Do differently ({piece}): {note}", piece=PIECES_IN_WORDS[note.piece], note=shorten(note.text, share, placeholder=rest))
+                for note in notes]
+        for text in told_first(said, MOST_SAID, lambda n: count(n, "And {n} more note in the job book.", "And {n} more notes in the job book.")):
+            self.say(text)
 
 
 def section(layout: Headstock, work: Work, card: Card) -> Section:

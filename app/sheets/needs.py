@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 
 from msgspec import Struct
 
@@ -117,38 +117,46 @@ def _templates(layout: Headstock, work: Work) -> list[Piece]:
 
 def wares(layout: Headstock) -> list[Ware]:
     """Tuners by pattern, their screws and bushings, strings, locating pins."""
-    found: list[Ware] = []
-    screws: dict[tuple[float, float | None], int] = {}
+    return [*_tuners(layout), *_of_holes(layout), *_strings_and_nut(layout)]
+
+
+def _tuners(layout: Headstock) -> Iterator[Ware]:
+    """Tuners, and the screws of all of them."""
+    used, screws = Counter(tuner.pattern for tuner in layout.tuners), Counter()
     for pattern in layout.patterns:
-        number = sum(tuner.pattern == pattern.id for tuner in layout.tuners)
-        if number:
-            found.append(Ware(say("tuner: {pattern}", pattern=pattern.id), number, tuner_sizes(pattern)))
+        if number := used[pattern.id]:
+            yield Ware(say("tuner: {pattern}", pattern=pattern.id), number, tuner_sizes(pattern))
             for bore in pattern.bores:
                 if bore.role == "screw":
-                    key = (bore.diameter, bore.depth)
-                    screws[key] = screws.get(key, 0) + number
+                    screws[bore.diameter, bore.depth] += number
     for (diameter, depth), number in sorted(screws.items(), key=lambda item: (item[0][0], item[0][1] or 0.0)):
-        found.append(Ware(say("wood screw"), number,
-                          say("for a pilot of {diameter}, through", diameter=length(diameter)) if depth is None else
-                          say("for a pilot of {diameter}, {depth} deep", diameter=length(diameter), depth=told_down(depth, 2))))
+        yield Ware(say("wood screw"), number,
+                   say("for a pilot of {diameter}, through", diameter=length(diameter)) if depth is None else
+                   say("for a pilot of {diameter}, {depth} deep", diameter=length(diameter), depth=told_down(depth, 2)))
+
+
+def _of_holes(layout: Headstock) -> Iterator[Ware]:
+    """What goes into holes that belong to no tuner: retainers, locating pins, plugs."""
     carried = [hole for hole in layout.holes if hole.retainer is not None]
     for diameter in sorted({hole.diameter for hole in carried}):
         of = [hole for hole in carried if hole.diameter == diameter]
-        found.append(Ware(say("string retainer"), len(of),
-                          say("with a screw for a pilot of {diameter}; width and strings above the face: {sizes}", diameter=length(diameter),
-                              sizes="; ".join(f"{hole.id} {length(hole.retainer.width)}, {length(hole.retainer.height)}" for hole in of))))
-    for diameter in sorted({pin.diameter for pin in layout.pins}):
-        found.append(Ware(term("locating pin"), sum(pin.diameter == diameter for pin in layout.pins),
-                          say("{diameter} steel or dowel, as long as blank and template are thick together",
-                              diameter=length(diameter))))
+        yield Ware(say("string retainer"), len(of),
+                   say("with a screw for a pilot of {diameter}; width and strings above the face: {sizes}", diameter=length(diameter),
+                       sizes="; ".join(f"{hole.id} {length(hole.retainer.width)}, {length(hole.retainer.height)}" for hole in of)))
+    for diameter, number in sorted(Counter(pin.diameter for pin in layout.pins).items()):
+        yield Ware(term("locating pin"), number,
+                   say("{diameter} steel or dowel, as long as blank and template are thick together", diameter=length(diameter)))
     plugs = [(hole.diameter, None if hole.through(layout.blank.thickness) else hole.depth) for hole in layout.holes if hole.plugged]
     for (diameter, depth), number in sorted(Counter(plugs).items(), key=lambda item: (item[0][0], item[0][1] or math.inf)):
-        found.append(Ware(say("plug of wood"), number, say("{diameter}, through", diameter=length(diameter)) if depth is None else
-                          say("{diameter}, {depth} deep", diameter=length(diameter), depth=length(depth))))
+        yield Ware(say("plug of wood"), number, say("{diameter}, through", diameter=length(diameter)) if depth is None else
+                   say("{diameter}, {depth} deep", diameter=length(diameter), depth=length(depth)))
+
+
+def _strings_and_nut(layout: Headstock) -> Iterator[Ware]:
     if layout.strings:
         sizes = number_list(f"{string.id}: {length(string.diameter, 3)}" for string in layout.strings)
-        found.append(Ware(say("string"), len(layout.strings), say("name and diameter of each, {sizes}", sizes=sizes),
-                          say("name and diameter of each: under Strings in the nut")))
+        yield Ware(say("string"), len(layout.strings), say("name and diameter of each, {sizes}", sizes=sizes),
+                   say("name and diameter of each: under Strings in the nut"))
     sizes = say("{width} wide, {height} high, {spread} from the first string to the last", width=length(layout.nut.width),
                 height=length(layout.nut.height), spread=length(layout.nut.spread))
     if layout.nut.slant:
@@ -156,8 +164,7 @@ def wares(layout: Headstock) -> list[Ware]:
         sizes = say("{sizes}, measured square to the centreline; slanted by {slant}, the {side} end nearer the tip: {long} from end to end",
                     sizes=sizes, slant=format_angle(slant), side=term("bass" if layout.nut.slant > 0 else "treble"),
                     long=length(layout.nut.width / math.cos(slant)))
-    found.append(Ware(term("nut"), 1, sizes))
-    return found
+    yield Ware(term("nut"), 1, sizes)
 
 
 def tuner_sizes(pattern: Pattern) -> str:

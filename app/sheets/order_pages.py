@@ -12,6 +12,7 @@ from app.sheets.book_pages import PIECES_IN_WORDS
 from app.sheets.lay import TICKED, TITLE, Block, heading, of_marks, paragraph, space, tick
 from app.sheets.words import block
 from app.sheets.work import Work
+from geometry.checks.words import told_first
 from geometry.drawing import Area, Label, Mark, Stroke
 from geometry.drawing.heights import READ
 from geometry.drawing.shapes import rectangle, straight
@@ -108,16 +109,12 @@ def _found(work: Work) -> str:
 
 def troubles(work: Work) -> list[str]:
     """What cannot be done, the first few by their reasons, the rest counted."""
-    said = [f"{_HARM.get(p.grade, say('Wrong'))}: {p.text}" for p in work.problems[:MOST_SAID]]
-    more = len(work.problems) - MOST_SAID
-    if more > 0:
-        said.append(count(more, "And {n} more thing that this order spoils or makes harder: each step says it.",
-                          "And {n} more things that this order spoils or makes harder: each step says it."))
-    said += [say("Cannot be done: {text}", text=text) for text in work.cannot[:MOST_SAID]]
-    more = len(work.cannot) - MOST_SAID
-    if more > 0:
-        said.append(count(more, "And {n} more step that cannot be done: each says why.",
-                          "And {n} more steps that cannot be done: each says why."))
+    harmed = [f"{_HARM.get(p.grade, say('Wrong'))}: {p.text}" for p in work.problems]
+    said = told_first(harmed, MOST_SAID, lambda n: count(n, "And {n} more thing that this order spoils or makes harder: each step says it.",
+                                                         "And {n} more things that this order spoils or makes harder: each step says it."))
+    cannot = [say("Cannot be done: {text}", text=text) for text in work.cannot]
+    said += told_first(cannot, MOST_SAID, lambda n: count(n, "And {n} more step that cannot be done: each says why.",
+                                                          "And {n} more steps that cannot be done: each says why."))
     if work.order.stuck:
         called = {op.id: op.called for op in work.ops}
         said.append(say("Left out, because they cannot be reached: {title}.",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from geometry.checks.said import length, rounded_down
 from geometry.saying import number, say
@@ -122,3 +122,9 @@ def few(names: Sequence[str], most: int) -> str:
     if len(names) <= most:
         return listed(tuple(names))
     return say("{names} and {n} more", names=", ".join(names[:most]), n=len(names) - most)
+
+
+def told_first(sentences: Sequence[str], most: int, more: Callable[[int], str]) -> list[str]:
+    """The first `most` of some sentences; where there are others, then what `more` says of their number."""
+    left = len(sentences) - most
+    return [*sentences[:most], *([more(left)] if left > 0 else [])]

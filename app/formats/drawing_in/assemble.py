@@ -114,7 +114,7 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
         warnings.append(count(len(missed), "{n} point or small cross does not lie in the wood of the head, or too near its edge, and was left "
                               "out: at {places}.",
                               "{n} points or small crosses do not lie in the wood of the head, or too near its edge, and were left out: at "
-                              "{places}.", places=_places(missed)))
+                              "{places}.", places=_places([say("({x:.2f}, {y:.2f})", **_where(at)) for at in missed])))
     if ours:
         warnings.append(say("Pegwright has written this drawing: outline, slots, holes and what is there already are taken from it, "
                             "and no other line."))
@@ -275,10 +275,10 @@ def _notes(reports: Sequence[Joined], shut: int, pockets: int, still_open: Seque
     return notes
 
 
-def _places(of: Sequence[Vec2]) -> str:
+def _places(told: Sequence[str]) -> str:
     """The first few of these places."""
-    places = "; ".join(say("({x:.2f}, {y:.2f})", **_where(at)) for at in of[:MOST_PLACES])
-    return say("{places} and {n} more", places=places, n=len(of) - MOST_PLACES) if len(of) > MOST_PLACES else places
+    places = "; ".join(told[:MOST_PLACES])
+    return say("{places} and {n} more", places=places, n=len(told) - MOST_PLACES) if len(told) > MOST_PLACES else places
 
 
 def _where(place: Vec2) -> dict[str, float]:
@@ -290,10 +290,7 @@ def _about_gaps(still_open: Sequence[Path], gaps: Sequence[Gap]) -> str:
     n = len(still_open)
     if not gaps:
         return count(n, "{n} line stays open: it belongs to no loop.", "{n} lines stay open: they belong to no loop.")
-    places = "; ".join(say("{size:.3f} mm at ({x:.2f}, {y:.2f})", size=gap.size, **_where(gap.place))
-                       for gap in gaps[:MOST_PLACES])
-    if len(gaps) > MOST_PLACES:
-        places = say("{places} and {n} more", places=places, n=len(gaps) - MOST_PLACES)
+    places = _places([say("{size:.3f} mm at ({x:.2f}, {y:.2f})", size=gap.size, **_where(gap.place)) for gap in gaps])
     return count(n, "{n} line stays open; loose ends are apart by {places}: join them in the drawing, or import with a larger "
                  "gap.",
                  "{n} lines stay open; loose ends are apart by {places}: join them in the drawing, or import with a larger "

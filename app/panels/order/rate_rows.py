@@ -7,6 +7,7 @@ from functools import partial
 
 from app.panels.forms.rows import FieldRow
 from geometry.book import read_minutes
+from geometry.checks.words import told_first
 from geometry.edits import set_field
 from geometry.errors import GeometryError, quoted
 from geometry.layout import Headstock
@@ -102,12 +103,9 @@ def tally(counts: Counts) -> str:
 
 def loud_words(blocked: Sequence[str], left_out: Sequence[str]) -> str:
     """What cannot be had at all, one line a thing; empty when nothing is in the way."""
-    lines = [text if text.startswith(say("No order works")) else say("Cannot be done: {text}",
-                                                                text=text) for text in blocked[:MOST_SAID]]
-    more = len(blocked) - MOST_SAID
-    if more > 0:
-        lines.append(count(more, "And {n} more that cannot be done: it is marked below.",
-                           "And {n} more that cannot be done: each is marked below."))
+    said = [text if text.startswith(say("No order works")) else say("Cannot be done: {text}", text=text) for text in blocked]
+    lines = told_first(said, MOST_SAID, lambda n: count(n, "And {n} more that cannot be done: it is marked below.",
+                                                        "And {n} more that cannot be done: each is marked below."))
     if left_out:
         lines.append(say("Left out, because they cannot be reached: {left_out}.", left_out=', '.join(left_out)))
     return "\n".join(lines)

@@ -34,8 +34,8 @@ Fact = tuple[str, str, bool]
 """(label, words, whether it is a warning)"""
 
 
-class RoutSheet(Struct, frozen=True):
-    """One slot or the outline."""
+class RoutSheet(Struct, frozen=True, kw_only=True):
+    """One slot or the outline; what has a default is of its plan, where there is one."""
 
     of: str
     title: str
@@ -45,21 +45,21 @@ class RoutSheet(Struct, frozen=True):
     """(tools, words) of each plan, the one shown first"""
     chosen: bool
     lost_choice: str
-    template: str
+    template: str = ""
     """what the template that is exported has to do with this plan; "" when there is nothing to say"""
-    agrees: bool
+    agrees: bool = True
     """whether the exported template is the one of this plan"""
-    tool: tuple[str, str | None] | None
+    tool: tuple[str, str | None] | None = None
     """the bit and bush that the template of this plan is made for"""
-    steps: tuple[str, ...]
-    pictures: tuple[Drawing, ...]
-    passes: tuple[str, ...]
+    steps: tuple[str, ...] = ()
+    pictures: tuple[Drawing, ...] = ()
+    passes: tuple[str, ...] = ()
     facts: tuple[Fact, ...]
     would: tuple[str, ...]
     rejected: tuple[tuple[str, str], ...]
     """(bit, reason)"""
     cautions: tuple[str, ...]
-    speeds: tuple[tuple[str, tuple[tuple[float, str, bool], ...]], ...]
+    speeds: tuple[tuple[str, tuple[tuple[float, str, bool], ...]], ...] = ()
     """(bit, rows of turns a minute, rim speed in words, allowed)"""
 
 
@@ -104,20 +104,22 @@ def template_notes(layout: Headstock, routing: RoutingPlan, ask: Ask = go_on) ->
 def _sheet(layout: Headstock, plan: SlotPlan) -> RoutSheet:
     best = plan.best
     outline = plan.of == "outline"
-    words, agrees = ("", True) if best is None else _template(layout, best)
-    bits = {} if best is None else {one.bit: one.follower.bit for one in best.passes}
-    return RoutSheet(
+    sheet = RoutSheet(
         of=plan.of, title=say("Outline") if outline else plan.of, able=best is not None,
         headline=plan.words if best is not None or plan.broken else
         say("No bit of the rack can rout the outline.") if outline else say("No bit of the rack can rout {slot}.", slot=plan.of),
         choices=tuple((one.tools, _choice(one)) for one in _offered(plan)), chosen=plan.chosen, lost_choice=plan.lost_choice,
-        template=words, agrees=agrees, tool=None if best is None else (best.passes[0].bit, best.passes[0].bush),
-        steps=() if best is None else best.steps,
-        pictures=() if best is None else tuple(_picture(best, i) for i in range(len(best.passes))),
-        passes=() if best is None else tuple(one.said(best.job.through, best.job.template) for one in best.passes),
         facts=() if plan.broken else _facts(layout, plan), would=plan.would,
         rejected=tuple((one.bit, one.reason) for one in plan.verdicts if one.plan is None),
-        cautions=(*((FEED["outside" if outline else "inside"],) if best is None else best.cautions), *ALWAYS),
+        cautions=(FEED["outside" if outline else "inside"], *ALWAYS))
+    if best is None:
+        return sheet
+    words, agrees = _template(layout, best)
+    bits = {one.bit: one.follower.bit for one in best.passes}
+    return replace(
+        sheet, template=words, agrees=agrees, tool=(best.passes[0].bit, best.passes[0].bush), steps=best.steps,
+        pictures=tuple(_picture(best, i) for i in range(len(best.passes))),
+        passes=tuple(one.said(best.job.through, best.job.template) for one in best.passes), cautions=(*best.cautions, *ALWAYS),
         speeds=tuple((id, tuple((turns, rim(speed), allowed) for turns, speed, allowed in speed_table(bit, layout.rack.router)))
                      for id, bit in bits.items()))
 

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING
 
 from app.window import ask, kept
 from app.window.running.recovery import written_down
+from geometry.checks.words import told_first
 from geometry.saying import count, say
 
 if TYPE_CHECKING:
@@ -37,9 +38,7 @@ def _mark(one: Unreadable) -> str:
 def _words(news: list[Unreadable]) -> str:
     parts = [count(len(news), "A program that ended without saving left work behind that cannot be read.",
                    "Programs that ended without saving left {n} pieces of work behind that cannot be read.")]
-    parts += [_one(one) for one in news[:MOST_NAMED]]
-    if len(news) > MOST_NAMED:
-        parts.append(count(len(news) - MOST_NAMED, "{n} more lies in the same folder.", "{n} more lie in the same folder."))
+    parts += told_first([*map(_one, news)], MOST_NAMED, lambda n: count(n, "{n} more lies in the same folder.", "{n} more lie in the same folder."))
     parts.append(say("Nothing of it is removed. To go on, open the layout as it was saved last; “Open the version before” in the "
                      "menu Layout leads one saving further back. If the work matters, copy what is named here to another disk, and "
                      "see whether this one is sound."))
