@@ -139,15 +139,10 @@ def flow(blocks: Sequence[Block], window: Box) -> list[list[Placed]]:
     return laid
 
 
-def fewest(ways: Iterable[Sequence[Block]], high: float) -> Sequence[Block]:
-    """The first of the ways that take the fewest pages of that height (mm)."""
-    return min(ways, key=lambda blocks: len(paged(blocks, high)))
-
-
 def apart(blocks: Sequence[Block], high: float) -> Sequence[Block]:
     """The order for what is cut apart and may lie in any: each, with what is kept together with it, on the first page of that height (mm)
     with room for it, where that saves a page. Otherwise its own, in which it is worked by."""
-    return fewest((blocks, _first_fit(_groups(blocks), high)), high)
+    return min((blocks, _first_fit(_groups(blocks), high)), key=lambda way: len(paged(way, high)))
 
 
 def together(blocks: Sequence[Block]) -> list[Block]:

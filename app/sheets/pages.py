@@ -16,7 +16,7 @@ from app.sheets.cards import card_of, cards
 from app.sheets.cover import Entry, Laid, cover
 from app.sheets.furniture import frame_of, furniture, window_corners, window_of
 from app.sheets.hole_pages import hole_blocks
-from app.sheets.lay import Block, apart, fewest, flow, paged, space, together
+from app.sheets.lay import Block, apart, flow, paged, space, together
 from app.sheets.list_pages import APART, list_blocks
 from app.sheets.nut_blocks import nut_blocks
 from app.sheets.order_pages import order_blocks, order_warning
@@ -114,7 +114,7 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
         work = plan_work(layout, ask=ask) if work is None else work
         ask(_at_papers)
         drawn = papers(layout, work) if drawn is None else drawn
-        before, after = (_runs(sections, window, ask) for sections in _bench(layout, work, window, ask))
+        before, after = (_fewest(ways, window, ask) for ways in _bench(layout, work, window, ask))
     except GeometryError as error:
         raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error
     drawn, tilings = zip(*(_tiled(part, paper) for part in drawn), strict=True)
@@ -196,9 +196,18 @@ def _enter(entries: list[Entry], run: _Run) -> None:
     entries += [Entry(one.title, first if one is run.sections[0] else last, last, one.purpose) for one in run.sections]
 
 
-def _runs(sections: Sequence[_Section], window: Box, ask: Ask) -> list[_Run]:
-    """The sections on their pages; those without blocks are left out."""
+def _fewest(ways: Sequence[Sequence[_Section]], window: Box, ask: Ask) -> list[_Run]:
+    """The sections on their pages, in the first of the ways that takes the fewest."""
     high = window[3] - window[1]
+    made: list[_Run] = []
+    for own, blocks in min((_runs(sections, high) for sections in ways), key=lambda runs: sum(len(paged(blocks, high)) for _, blocks in runs)):
+        ask()
+        made.append(_Run(own, flow(blocks, window)))
+    return made
+
+
+def _runs(sections: Sequence[_Section], high: float) -> list[tuple[list[_Section], list[Block]]]:
+    """Sections that share a page of that height (mm), with all their blocks; those without blocks are left out."""
     runs: list[tuple[list[_Section], list[Block]]] = []
     for section in filter(lambda one: one.blocks, sections):
         if section.joins and runs:
@@ -208,15 +217,11 @@ def _runs(sections: Sequence[_Section], window: Box, ask: Ask) -> list[_Run]:
                 runs[-1] = ([*own, section], under)
                 continue
         runs.append(([section], list(section.blocks)))
-    made: list[_Run] = []
-    for own, blocks in runs:
-        ask()
-        made.append(_Run(own, flow(blocks, window)))
-    return made
+    return runs
 
 
-def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_Section], list[_Section]]:
-    """What stands before the full-size papers and what after them."""
+def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[list[_Section]], list[list[_Section]]]:
+    """What stands before the full-size papers and what after them, in every way in which it may be laid, the best first."""
     wide, high = window[2] - window[0], window[3] - window[1]
     made = cards(layout, work)
     ask(_at_order)
@@ -228,11 +233,12 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
     lists = _Section(say("Cut list and parts"), say("Wood, hardware by its dimensions, drills and bits, what the rack lacks."), list_blocks(layout, work, wide))
     nut = _Section(say("Strings in the nut"), say("Where each string crosses the nut, at full size to lay on it, and as a table."),
                    nut_blocks(layout, wide), joins=True)
-    steps = _Section(say("Running order"), _sentences(
+    about = _sentences(
         say("Every step with a box to tick, set-up after set-up."), say("Block heights for the tilts.") if blocks else "",
-        say("What the piece looks like after each stretch of steps.") if stages[0] else ""),
-                     # the largest pictures that take the fewest pages: on one of these, or parted where that saves one
-                     fewest([[*order, *pictures] for pictures in (*map(together, stages), *stages)], high))
+        say("What the piece looks like after each stretch of steps.") if stages[0] else "")
+    # the largest pictures first: on one page, or parted where that saves one; the nut under the lists, else behind the pictures
+    steps = [_Section(say("Running order"), about, [*order, *pictures]) for pictures in (*map(together, stages), *stages)]
+    before = [*([lists, nut, one] for one in steps), *([lists, one, nut] for one in steps)]
     after = [
         _Section(say("Cards"), say("For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to "
                               "scale. For the router one a slot and one for the outline: bit, template, passes, waste "
@@ -244,7 +250,7 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[_
                                  "plan."),
                  reading_blocks(layout, wide), joins=True),
         _Section(say("Job book"), say("Hours, money, what to do differently: recorded, or to fill in."), book_blocks(layout, work, wide))]
-    return [lists, nut, steps], after
+    return before, [after]
 
 
 def _sentences(*said: str) -> str:
