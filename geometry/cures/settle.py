@@ -9,6 +9,7 @@ from collections.abc import Callable, Sequence
 from msgspec import Struct
 from msgspec.structs import replace
 
+from geometry import vectors as v
 from geometry.checks import CheckResult, LiveCheck, Snag
 from geometry.checks.in_wood import by_the_wood
 from geometry.checks.moves import Change, Move, how_far
@@ -224,8 +225,10 @@ class Before:
         own = (snag.kind, snag.between)
         rest = sorted((one.lacks for one in self._all
                        if (one.kind, one.between) == own and one is not snag), reverse=True)
-        left = sorted((one.lacks for one in after if (one.kind, one.between) == own), reverse=True)
-        gone = len(left) <= len(rest) and all(a <= b + _SAME for a, b in zip(left, rest, strict=False))
+        alike = [one for one in after if (one.kind, one.between) == own]
+        left = sorted((one.lacks for one in alike), reverse=True)
+        stays = any(v.distance3(one.where, snag.where) <= _SAME and abs(one.lacks - snag.lacks) <= _SAME for one in alike)
+        gone = not stays and len(left) <= len(rest) and all(a <= b + _SAME for a, b in zip(left, rest, strict=False))
         new: list[Snag] = []
         grown: list[Snag] = []
         for key, found in _by_key(after).items():

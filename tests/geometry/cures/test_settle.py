@@ -82,6 +82,14 @@ def test_of_snags_of_one_kind_between_the_same_two_what_is_left_is_the_worst():
     assert before.judged(first, (second,)).gone and not before.judged(first, (first,)).gone
 
 
+def test_of_two_snags_alike_each_is_cured_where_it_is_and_not_by_the_cure_of_the_other():
+    layout = head()
+    small = replace(layout, blank=replace(layout.blank, bass=34.0, treble=34.0))
+    result = check(small)
+    sides = {("bass" if snag.where[0] < 0 else "treble"): settle(small, result, snag).move for snag in result.snags if snag.kind == "blank-too-small"}
+    assert {side: move.path for side, move in sides.items()} == {"bass": ("blank", "bass"), "treble": ("blank", "treble")}
+
+
 def test_where_no_move_can_be_made_the_advice_stands_alone(monkeypatch):
     def refused(layout, move, mirrored):
         raise GeometryError("No.")
