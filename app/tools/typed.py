@@ -14,10 +14,10 @@ from geometry.tolerance import TOUCH
 from geometry.units import LengthUnit, parse_angle, parse_length
 from geometry.vectors import Vec2
 
-WORDS = ("length", "angle", "radius", "width", "along", "diameter", "depth", "treble", "bass", "across")
-"""What a number can be called. Treble and bass are how far a place lies to that side, along how far from the nut line."""
+WORDS = ("length", "angle", "radius", "width", "along", "diameter", "depth", "treble", "bass", "across", "behind")
+"""What a number can be called. Treble and bass are how far a place lies to that side, along and behind how far before and behind the nut line."""
 
-PLACE = {"treble", "bass", "across", "along"}
+PLACE = {"treble", "bass", "across", "along", "behind"}
 """Of these words a place is made."""
 
 
@@ -103,7 +103,7 @@ def placed(text: str, unit: LengthUnit, start: Vec2 | None, pointer: Vec2) -> Ve
     values = polar(text, unit)
     if values and values.keys() <= PLACE:
         across = values.get("treble", values.get("across", -values["bass"] if "bass" in values else pointer[0]))
-        return (across, values.get("along", pointer[1]))
+        return (across, values.get("along", -values["behind"] if "behind" in values else pointer[1]))
     if start is None:
         raise GeometryError(say("Type a place as two lengths with a semicolon between them, for example 12.5; 40."))
     if not values.keys() <= {"length", "angle"}:

@@ -52,9 +52,10 @@ def step(a: Vec2, b: Vec2, unit: LengthUnit) -> str:
 
 
 def place_takes(p: Vec2, nut: Nut) -> tuple[Takes, ...]:
-    """The two values of a place, to be typed: how far to the side on which p lies, and how far from the nut line or base line."""
+    """The two values of a place, to be typed: how far to the side on which p lies, and how far from the nut line or base line, behind which it may lie."""
     side = ("bass", say("to the bass")) if p[0] < -0.005 else ("treble", say("to the treble"))
-    return (side, ("along", say("from the {line}", line=square_line(nut))))
+    line = square_line(nut)
+    return (side, ("behind", say("behind the {line}", line=line)) if p[1] < -0.005 else ("along", say("from the {line}", line=line)))
 
 
 STEP: tuple[Takes, ...] = (("length", say("length")), ("angle", say("angle")))

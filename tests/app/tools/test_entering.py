@@ -60,3 +60,12 @@ def test_a_place_is_typed_to_the_side_on_which_the_pointer_is():
     assert placed(typed("", "88", takes=takes), "mm", None, here) == (-31.4, 88.0)
     assert placed(typed('1"', "3 1/2 inches", takes=takes), "mm", None, here) == pytest.approx((-25.4, 88.9))
     assert placed(typed("30", "88", takes=place_takes((12.0, 0.0), Nut())), "mm", None, here) == (30.0, 88.0)
+
+
+def test_a_place_behind_the_nut_line_is_typed_as_far_behind_it_as_the_card_says():
+    here = (-7.5, -15.0)
+    takes = place_takes(here, Nut())
+    assert [label for _, label in takes] == ["to the bass", "behind the nut line"]
+    assert placed(typed("", "12", takes=takes), "mm", None, here) == (-7.5, -12.0)
+    assert placed(typed("5", "12", takes=takes), "mm", None, here) == (-5.0, -12.0)
+    assert placed("treble 5 behind 8", "mm", None, here) == (5.0, -8.0)
