@@ -44,9 +44,10 @@ def test_a_flat_arc_is_cut_into_four_at_least(bulge_degrees, pieces):
 def test_to_the_rounding_belongs_what_turns_aside_in_the_nut_end():
     masked = rounding(WALL, nut_end(slot()))
     assert masked.sum() == 16 and (cut_up(WALL).middles[masked, 1] < 40.0).all()
-    square = drawn("d", (-6.0, 40.0), (6.0, 40.0), (6.0, 140.0), (-6.0, 140.0))
-    wall = Wall(slot_path(square))
-    assert cut_up(wall).middles[rounding(wall, nut_end(square))] == pytest.approx(np.array([[0.0, 40.0]])), "one end, and no side"
+    corners = ((-6.0, 40.0), (6.0, 40.0), (6.0, 140.0), (-6.0, 140.0))
+    for square in (drawn("d", *corners), drawn("d", *corners[::-1])):
+        wall = Wall(slot_path(square))
+        assert cut_up(wall).middles[rounding(wall, nut_end(square))] == pytest.approx(np.array([[0.0, 40.0]])), "one end, and no side"
 
 
 @pytest.mark.parametrize("way", [(0.0, 1.0), (0.0, -1.0)])
