@@ -21,8 +21,8 @@ LINE = 7.0
 """Distance of lines to write on, mm."""
 
 
-def book_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
-    """Hours planned with room for those of a practice piece and of the real one, costs, notes."""
+def book_blocks(layout: Headstock, work: Work, width: float, tall: float = LINE - 1.0) -> list[Block]:
+    """Hours planned with room for those of a practice piece and of the real one, costs, notes; rows no less than `tall` (mm)."""
     blocks = [heading(say("Job book"), width, say("{name}. Hours are planned from common rates (common practice, no "
                                              "source); write down what it took, and the next plan is better.",
                                              name=layout.name or say("Unnamed layout")))]
@@ -38,9 +38,9 @@ def book_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     if gone:
         rows.append(("", say("timed, and no longer in the order"), "", *_spent(book, gone)))
     rows.append(("", say("together"), f"{60 * c.hours.total:.0f}", *_spent(book, [time.task.operation for time in book.times])))
-    blocks += [taller(row) for row in table(columns, rows)]
+    blocks += [taller(row, tall) for row in table(columns, rows)]
     blocks += [space(4.0), heading(say("Money"), width)]
-    blocks += _money(layout, width)
+    blocks += [taller(row, tall) for row in _money(layout, width)]
     blocks += [space(4.0), heading(say("Notes: do this differently"), width)]
     noted = bool(layout.notes or book.remarks)
     for note in layout.notes:
@@ -79,10 +79,10 @@ def _money(layout: Headstock, width: float) -> list[Block]:
     if not rows:
         rows = [*((ware.name, str(ware.count), "", "") for ware in wares(layout)), (say("wood"), "", "", ""), (say("template"), "", "", "")]
         rows.append((say("together"), "", "", ""))
-    return [taller(row) for row in table(columns, rows)]
+    return table(columns, rows)
 
 
-def taller(row: Block, tall: float = LINE - 1.0) -> Block:
+def taller(row: Block, tall: float) -> Block:
     """A row with room to write in (mm): white above its words."""
     more = tall - row.height
     return row if row.keep or more <= 0 else replace(row, placed=tuple(moved(row.placed, 0.0, -more)), height=row.height + more)

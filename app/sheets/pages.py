@@ -248,9 +248,11 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[l
                  hole_blocks(layout, work, wide)),
         _Section(say("Readings"), say("To fill in with a caliper once the piece is finished: what is measured against the "
                                  "plan."),
-                 reading_blocks(layout, wide), joins=True),
-        _Section(say("Job book"), say("Hours, money, what to do differently: recorded, or to fill in."), book_blocks(layout, work, wide))]
-    return before, [after]
+                 reading_blocks(layout, wide), joins=True)]
+    # rows of the book with room to write in, or as low as all others where that saves a page
+    books = [_Section(say("Job book"), say("Hours, money, what to do differently: recorded, or to fill in."), blocks)
+             for blocks in (book_blocks(layout, work, wide), book_blocks(layout, work, wide, 0.0))]
+    return before, [[*after, book] for book in books]
 
 
 def _sentences(*said: str) -> str:

@@ -1,6 +1,7 @@
 """Pages of heads that no sample has: reamed pegs, a bore without a mark, a narrow blank with a slanted nut, German."""
 
 import re
+from decimal import Decimal
 
 import pytest
 import shapely
@@ -8,18 +9,21 @@ from msgspec.structs import replace
 
 from app.formats.letters import wrapped
 from app.formats.mark_shapes import drawing_box, mark_box
+from app.formats.paper import paper_size
 from app.languages.catalogue import speak
 from app.sheets import pages, plan_work
 from app.sheets.block_table import block_table
+from app.sheets.book_pages import book_blocks
 from app.sheets.card_pages import card_blocks
 from app.sheets.cards import cards
 from app.sheets.furniture import window_of
 from app.sheets.hole_table import CSV_HEAD, csv_rows, paper_rows
+from app.sheets.lay import flow
 from geometry import saying
 from geometry.drawing import Area, Label, Stroke
 from geometry.drawing.router_picture import pass_picture
 from geometry.drawing.wrap import wrap_drawing
-from geometry.layout import Book, DrillPress, Ear, EdgePlace, Remark, SingleHole
+from geometry.layout import Book, DrillPress, Ear, EdgePlace, Price, Remark, SingleHole
 from geometry.layout.generic import RACK
 from tests.app.sheets.printed import layout, words, work
 
@@ -105,12 +109,25 @@ def test_names_of_a_slanted_nut_keep_off_the_folds_of_a_narrow_blank():
         assert all(not x0 < fold.start[0] < x1 for fold in folds), name.text
 
 
-def test_lines_to_write_on_stand_under_their_heading():
-    """On Letter the book of this demo, glued up, fills its page to the last lines."""
+def test_the_rows_of_the_job_book_are_lower_where_that_spares_its_notes_a_page_of_their_own():
+    """On Letter the book of this demo, glued up, has no room for the notes else. What is noted makes it longer."""
     head = layout("demo")
     head = replace(head, blank=replace(head.blank, face_veneer=1.5, back_veneer=0.6, scarf=40.0), ears=(Ear(id="ear", side="bass", width=8.0, start=20.0, end=180.0),))
-    found = [page for page in pages(head, "Letter", (), plan_work(head)) if page.title == "Job book"]
-    assert len(found) > 1 and "Notes: do this differently" in words(found[-1])
+    planned = plan_work(head)
+    high = window_of(*paper_size("Letter"))
+    assert len(flow(book_blocks(head, planned, 180.0), high)) == 2
+    found = [page for page in pages(head, "Letter", (), planned) if page.title == "Job book"]
+    assert len(found) == 1 and "Notes: do this differently" in words(found[0])
+
+
+def test_lines_to_write_on_stand_under_their_heading():
+    """Two at least, however long the book is: some of these end where the notes begin."""
+    head = layout("demo")
+    for n in range(16, 40):
+        prices = tuple(Price(piece="real", part=f"part {i}", count=1, each=Decimal(1)) for i in range(n))
+        *_, last = flow(book_blocks(replace(head, book=Book(prices=prices)), work("demo"), 180.0), window_of(*paper_size("Letter")))
+        under = [i for i, placed in enumerate(last) if any(getattr(mark, "text", "") == "Notes: do this differently" for mark in placed.drawing)]
+        assert len(under) == 1 and under[0] < len(last) - 2, n
 
 
 @pytest.mark.parametrize(("paper", "unit"), [("A4", "mm"), ("Letter", "in64")])
