@@ -1,5 +1,7 @@
 """The one exception that geometry raises for input it cannot make sense of."""
 
+from geometry.saying import say
+
 
 class GeometryError(ValueError):
     """A shape or a number that has no meaning here.
@@ -17,4 +19,4 @@ LONGEST_QUOTE = 40
 def quoted(text: str) -> str:
     """What was typed, in quotation marks on one line: cut short when it fills pages, `?` for what cannot be shown."""
     line = "".join(c if c.isprintable() else "?" for c in " ".join(text.split()))
-    return f'"{line if len(line) <= LONGEST_QUOTE else line[:LONGEST_QUOTE] + "…"}"'
+    return say("“{title}”", title=line if len(line) <= LONGEST_QUOTE else line[:LONGEST_QUOTE] + "…")

@@ -273,7 +273,7 @@ def test_what_is_no_length_is_said_and_nothing_begins_with_it(numbers, qtbot):
     field = numbers._fields["pitch"]
     fill(field, "4o")
     assert numbers.isVisible() and numbers.layout_made is None, "not begun with the number of before"
-    assert '"4o" is not a length' in numbers._says.text() and not numbers.begin_button.isEnabled()
+    assert "“4o” is not a length" in numbers._says.text() and not numbers.begin_button.isEnabled()
     QTest.keyClick(field, Qt.Key.Key_Escape)
     assert numbers.begin_button.isEnabled() and numbers._says.text() == "No snags."
 

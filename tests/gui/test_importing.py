@@ -110,7 +110,7 @@ def test_a_shift_that_cannot_be_read_imports_nothing(bench):
     fill(dialog._across, "2 o")
     says, there, made = dialog._says.text(), dialog.isVisible(), dialog.result_layout
     closed(dialog)
-    assert '"2 o" is not a length' in says and there and made is None
+    assert "“2 o” is not a length" in says and there and made is None
 
 
 def test_what_is_left_out_is_left_out(bench):

@@ -160,3 +160,8 @@ def test_a_day_is_written_as_the_language_does(german):
     from app.window.running.recovery import written_down
 
     assert written_down(datetime(2026, 3, 7, 16, 5)) == ["Letzte Änderung aufgeschrieben: 07.03.2026, 16:05:00"]
+
+
+def test_what_was_typed_stands_in_the_quotation_marks_of_the_language(german):
+    with pytest.raises(ValueError, match="^„eine Handbreit“ ist keine Länge"):
+        parse_length("eine Handbreit", "mm")
