@@ -130,7 +130,7 @@ def _askew(upright: float, up: Vec2 | None) -> float:
 
 
 def _turned(angle: float, mirrored: bool) -> str:
-    degrees = (math.degrees(angle) + 180) % 360 - 180
+    degrees = 180 - (180 - math.degrees(angle)) % 360  # half a turn is 180, not -180
     turned = say("; the drawing was turned by {degrees:.1f} degrees", degrees=degrees) if abs(degrees) >= 0.05 else ""
     return turned + (say(", and mirrored") if mirrored else "")
 

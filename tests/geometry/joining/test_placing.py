@@ -92,6 +92,10 @@ def test_of_two_straight_ends_that_of_a_usual_nut_is_taken(tip):
     assert placing.nut_width == pytest.approx(43) and f"of {2 * tip:g} mm at the other end would do as well" in placing.sentence
 
 
+def test_a_drawing_that_stands_on_its_tip_is_told_to_be_turned_by_half_a_turn():
+    assert "turned by 180.0 degrees" in place(one_sided_head().mapped(turn(math.pi))).sentence
+
+
 def test_a_one_sided_head_finds_its_nut():
     drawn = one_sided_head().mapped(turn(-math.pi / 2))
     placing = place(drawn)
