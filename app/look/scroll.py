@@ -56,12 +56,14 @@ class Yielding(QWidget):
     """Holds a list or a table that scrolls itself: it takes what height its page leaves it, a few rows at least. Below that the
     page scrolls, and what stands around the list is never squeezed."""
 
-    def __init__(self, inside: QWidget, parent: QWidget) -> None:
+    def __init__(self, inside: QWidget, parent: QWidget, least: int = LEAST) -> None:
+        """`least` is its height at least, at 100 %, pixels."""
         super().__init__(parent)
+        self._least = least
         self._whole = filled(QVBoxLayout(self), inside, margins=(0, 0, 0, 0))
 
     def sizeHint(self) -> QSize:
-        return QSize(self._whole.sizeHint().width(), px(LEAST))
+        return QSize(self._whole.sizeHint().width(), px(self._least))
 
     def minimumSizeHint(self) -> QSize:
-        return QSize(self._whole.minimumSize().width(), px(LEAST))
+        return QSize(self._whole.minimumSize().width(), px(self._least))

@@ -21,6 +21,9 @@ from geometry.saying import say
 from geometry.sequence import Counts
 from geometry.units import LengthUnit
 
+STEPS = 190
+"""Height of the list of steps at least, at 100 %, pixels."""
+
 
 class OrderPanel(QWidget):
     """Shows rows; `list` says what the hand does with them."""
@@ -69,9 +72,10 @@ class OrderPanel(QWidget):
         top = filled(QVBoxLayout(), head, self.pieces, self._tally, self._changes, self._loud, row, margins=(14, 0, 12, 0), gap=5)
         foot = filled(QVBoxLayout(), self._says, margins=(14, 2, 12, 4))
         page = QWidget(self, objectName="page")
-        filled(QVBoxLayout(page), top, rule(self), (Yielding(self._pages, self), 1), rule(self), foot,
+        filled(QVBoxLayout(page), top, rule(self), (Yielding(self._pages, self, STEPS), 1), rule(self), foot,
                margins=(8, 16, 0, 6), gap=6)
-        filled(QVBoxLayout(self), Scroll(say("Running order"), self, page), margins=(0, 0, 0, 0))
+        self._scroll = Scroll(say("Running order"), self, page)
+        filled(QVBoxLayout(self), self._scroll, margins=(0, 0, 0, 0))
 
     # ---- what is shown ------------------------------------------------------
     def show_order(self, rows: list[Row], current: str, own: bool, best: bool = True) -> None:
@@ -95,9 +99,11 @@ class OrderPanel(QWidget):
         self._rates.show_rows(rate_rows(layout))
 
     def say(self, text: str, warn: bool = False) -> None:
-        """A sentence under the list."""
+        """A sentence under the list; one that warns comes into sight."""
         self._says.setText(text)
         restyle(self._says, "warning" if warn else "dim")
+        if warn:
+            self._scroll.ensureWidgetVisible(self._says, 0, 0)
 
     @property
     def said(self) -> str:
