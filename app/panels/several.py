@@ -47,34 +47,17 @@ def _ways(layout: Headstock, held: tuple[str, ...]) -> list[FieldRow]:
     slots = [slot.id for slot in layout.slots if slot.id in held]
     ids = tuple(id for id in held if id not in slots) if len(slots) < len(held) - 1 else held
     tuners = [tuner for tuner in layout.tuners if tuner.id in ids]
-    singles = [one for one in (*layout.pins, *layout.holes) if one.id in ids]
     mounts = {layout.pattern(tuner.pattern).mount for tuner in tuners}
     in_rows = [tuner.id for tuner in tuners if isinstance(tuner.place, RowPlace)]
-    free = not in_rows
     rows: list[FieldRow] = []
     if len(tuners) > 1 and len(mounts) == 1:
         rows += [_hardware(layout, tuners), *other_hand_rows(layout, tuners)]
-
-    def button(word: str, edit: Callable[[Headstock], Headstock]) -> None:
-        rows.append(FieldRow(word, "button", None, lambda _: edit(layout)))
-
-    if free and len(tuners) + len(singles) == len(ids):
-        button(say("Bring to one height"), lambda now: align(now, ids, "y"))
-        if "side" not in mounts:
-            button(say("Bring into line"), lambda now: align(now, ids, "x"))
-    if len(tuners) == len(ids) and len(mounts) == 1:
-        if free and len(tuners) > 2:
-            if mounts == {"face"}:
-                button(say("Spread on a line"), lambda now: spread(now, ids, "line"))
-            button(say("Spread along the edge"), lambda now: spread(now, ids, "edge"))
-        if mounts == {"face"}:
-            button(say("Make a row on a line"), lambda now: make_row(now, ids, "straight"))
-        button(say("Make a row along the edge"), lambda now: make_row(now, ids, "edge"))
+    rows += _set_out(layout, ids, len(tuners), mounts, not in_rows)
     if len(tuners) == len(ids):
         rows += straight_edge_rows(layout, ids)
     rows += _directions(layout, tuners)
     if in_rows:
-        button(say("Free from the row"), lambda now: reduce(free_from_row, in_rows, now))
+        rows.append(FieldRow(say("Free from the row"), "button", None, lambda _: reduce(free_from_row, in_rows, layout)))
         rows.append(FieldRow(say("What is placed by a row keeps its spacing; freed, each can be set out by itself."), "note"))
     elif any(row.kind == "button" for row in rows):
         rows.append(FieldRow(say("The thing held first stays when the others come to it. In a row one spacing holds for "
@@ -85,6 +68,31 @@ def _ways(layout: Headstock, held: tuple[str, ...]) -> list[FieldRow]:
         rows.append(slot_there_row(layout, held))
     if all(any(hole.id == id for hole in layout.holes) for id in held):
         rows += [there_row(layout, held), *tuner_rows(layout, held)]
+    return rows
+
+
+def _set_out(layout: Headstock, ids: tuple[str, ...], tuners: int, mounts: set[str], free: bool) -> list[FieldRow]:
+    """Buttons that bring things into line, spread them or make a row of them: so many of them are tuners, of these mounts; `free`, when
+    none of these is in a row."""
+    rows: list[FieldRow] = []
+
+    def button(word: str, edit: Callable[[Headstock, tuple[str, ...], str], Headstock], how: str) -> None:
+        rows.append(FieldRow(word, "button", None, lambda _: edit(layout, ids, how)))
+
+    singles = sum(one.id in ids for one in (*layout.pins, *layout.holes))
+    if free and tuners + singles == len(ids):
+        button(say("Bring to one height"), align, "y")
+        if "side" not in mounts:
+            button(say("Bring into line"), align, "x")
+    if tuners == len(ids) and len(mounts) == 1:
+        face = "face" in mounts
+        if free and tuners > 2:
+            if face:
+                button(say("Spread on a line"), spread, "line")
+            button(say("Spread along the edge"), spread, "edge")
+        if face:
+            button(say("Make a row on a line"), make_row, "straight")
+        button(say("Make a row along the edge"), make_row, "edge")
     return rows
 
 

@@ -108,7 +108,6 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     from PySide6.QtCore import QTimer
 
     from app.document.leftovers import found_in
-    from app.formats.errors import FormatError
     from app.languages import chosen
     from app.look.program_icon import program_icon
     from app.look.sizes import follow_desktop
@@ -124,15 +123,8 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     from geometry.saying import say
 
     gc.freeze()
-    unread, slow, read = "", None, None
     drawn = file is not None and is_drawn(file)
-    if file is not None and not drawn:
-        try:
-            read = read_soon(file)
-        except FormatError as error:
-            unread = str(error)
-        except TimeoutError:
-            slow = file
+    read, unread, slow = (None, "", False) if file is None or drawn else _read(file)
     application.setWindowIcon(program_icon())
     chosen.teach_toolkit(application, code)
     follow_desktop(application.font(), application.primaryScreen().logicalDotsPerInchY())
@@ -158,7 +150,7 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
         unreadable.tell(windows, found.unreadable)
     if unread:
         ask.warn(window, say("This file was not opened"), unread)
-    if slow is not None and windows.current is not None and windows.current.files.open(slow):
+    if slow and windows.current is not None and windows.current.files.open(file):
         windows.current.set_stage(kept_stage(settings))
     if drawn and windows.current is not None:
         if window in windows.all and window.front.shown:
@@ -168,6 +160,18 @@ def _opened(application: QApplication, settings: QSettings, code: str, state: Pa
     for other in more:
         windows.open(other)
     return windows, faults
+
+
+def _read(file: Path) -> tuple[Opened | None, str, bool]:
+    """A layout, if it could be read; why it could not; whether its drive has not answered yet."""
+    from app.formats.errors import FormatError
+
+    try:
+        return read_soon(file), "", False
+    except FormatError as error:
+        return None, str(error), False
+    except TimeoutError:
+        return None, "", True
 
 
 def read_soon(file: Path) -> Opened:

@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 from collections import Counter
 from collections.abc import Callable, Sequence
-from functools import partial
 
 import shapely
 from msgspec import Struct
@@ -75,17 +74,7 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
     ours = is_ours(layers)
     # Template lines, marks and axes of an export lie on its outline and slots: nobody means to cut them, and they tell of gaps.
     strands = [strand for strand in haul.strands if is_work(strand.layer)] if ours else haul.strands
-    whole = _box([s.path for s in strands])
-    unit = settle(lambda mm: ((whole[2] - whole[0]) * mm, (whole[3] - whole[1]) * mm))
-    closed, moved, to_mm = _closed(strands, whole, unit.mm, reach)
-    if unit.source != "option" and closed.loops and not open_is_larger(closed.open, [path for path, _ in closed.loops]):
-        sides = partial(_outline_sides, [path for path, _ in closed.loops], unit.mm)
-        again = settle(sides)
-        if again.mm == unit.mm:
-            unit = again
-        elif max(sides(again.mm)) > 0:
-            unit = again
-            closed, moved, to_mm = _closed(strands, whole, unit.mm, reach)
+    unit, closed, moved, to_mm = _in_unit(strands, settle, reach)
     loops = with_roles(closed.loops, layers)
     points = [] if ours else [to_mm(at) for at in haul.points]
     marks, missed = _marked([*points, *closed.crosses], loops, layers)
@@ -103,18 +92,7 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
     about = outline.path.box if outline is not None else _box([*(loop.path for loop in loops), *closed.open])
     size = (about[2] - about[0], about[3] - about[1])
     certain = is_certain(unit.source, size, neck is not None)
-    warnings = [*haul.warnings, *_about_unit(unit, size, certain), *moved, *closed.notes]
-    warnings += left_out_told(loops)
-    if marks:
-        warnings.append(count(len(marks), "{n} point or small cross was taken for the middle of a hole, {size:g} mm wide: give it its size, or "
-                              "hardware, when it is imported.",
-                              "{n} points or small crosses were taken for the middles of holes, {size:g} mm wide: give them their size, or "
-                              "hardware, when they are imported.", size=DIAMETER))
-    if missed:
-        warnings.append(count(len(missed), "{n} point or small cross does not lie in the wood of the head, or too near its edge, and was left "
-                              "out: at {places}.",
-                              "{n} points or small crosses do not lie in the wood of the head, or too near its edge, and were left out: at "
-                              "{places}.", places=_places([say("({x:.2f}, {y:.2f})", **_where(at)) for at in missed])))
+    warnings = [*haul.warnings, *_about_unit(unit, size, certain), *moved, *closed.notes, *left_out_told(loops), *_about_marks(marks, missed)]
     if ours:
         warnings.append(say("Pegwright has written this drawing: outline, slots, holes and what is there already are taken from it, "
                             "and no other line."))
@@ -127,9 +105,21 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
                                  layers, nut, up, neck, None if ours else stated_scale(haul.texts), unit.instead))
 
 
-def _outline_sides(paths: Sequence[Path], read_with: float, mm: float) -> tuple[float, float]:
-    """`outline_sides` at so many mm per drawing unit, of paths that were read with another number of them."""
-    return outline_sides(paths, mm / read_with)
+def _in_unit(strands: Sequence[Strand], settle: Callable[[Sides], Unit], reach: float) -> tuple[Unit, _Closed, list[str], Matrix]:
+    """The unit, settled by the sides of all that is drawn, then by those of what would be the outline; and what `_closed` gives at it."""
+    whole = _box([s.path for s in strands])
+    unit = settle(lambda mm: ((whole[2] - whole[0]) * mm, (whole[3] - whole[1]) * mm))
+    found = _closed(strands, whole, unit.mm, reach)
+    paths = [path for path, _ in found[0].loops]
+    if unit.source == "option" or not paths or open_is_larger(found[0].open, paths):
+        return unit, *found
+
+    def sides(mm: float) -> tuple[float, float]:
+        return outline_sides(paths, mm / unit.mm)
+    again = settle(sides)
+    if again.mm == unit.mm:
+        return again, *found
+    return (again, *_closed(strands, whole, again.mm, reach)) if max(sides(again.mm)) > 0 else (unit, *found)
 
 
 def _is_within(loop: Path, open_lines: Sequence[Path]) -> bool:
@@ -273,6 +263,22 @@ def _notes(reports: Sequence[Joined], shut: int, pockets: int, still_open: Seque
     if still_open:
         notes.append(_about_gaps(still_open, reports[-1].gaps))
     return notes
+
+
+def _about_marks(marks: Sequence[Vec2], missed: Sequence[Vec2]) -> list[str]:
+    """What was made of points and small crosses."""
+    said = []
+    if marks:
+        said.append(count(len(marks), "{n} point or small cross was taken for the middle of a hole, {size:g} mm wide: give it its size, or "
+                          "hardware, when it is imported.",
+                          "{n} points or small crosses were taken for the middles of holes, {size:g} mm wide: give them their size, or "
+                          "hardware, when they are imported.", size=DIAMETER))
+    if missed:
+        said.append(count(len(missed), "{n} point or small cross does not lie in the wood of the head, or too near its edge, and was left "
+                          "out: at {places}.",
+                          "{n} points or small crosses do not lie in the wood of the head, or too near its edge, and were left out: at "
+                          "{places}.", places=_places([say("({x:.2f}, {y:.2f})", **_where(at)) for at in missed])))
+    return said
 
 
 def _places(told: Sequence[str]) -> str:
