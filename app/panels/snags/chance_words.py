@@ -39,18 +39,19 @@ def whole_words(chances: Chances) -> tuple[str, str]:
     found = chances.simulation
     if chances.trouble:
         return say("Chances: {trouble}", trouble=chances.trouble), ""
-    if found is None or not (chances.fresh or chances.spoiled or found.sound):
-        # The last layout's "hardly ever" would frighten beside one that has just been cured.
-        return say("Comes out sound: being worked out…"), MODEL
-    tip = say("Of {trials:,} headstocks built in your shop's accuracy. Sound: no wood is broken through that costs the "
-              "piece: {sound}. Every margin kept: {within}. {model}",
-              trials=found.trials, sound=accuracy.success_words(found.sound, found.trials),
-              within=accuracy.success_words(found.within, found.trials), model=MODEL)
-    if chances.bare and not chances.spoiled:
-        return say("Comes out sound: told once a tuner, a hole or a slot is drawn"), MODEL
+    tip = MODEL if found is None else say(
+        "Of {trials:,} headstocks built in your shop's accuracy. Sound: no wood is broken through that costs the "
+        "piece: {sound}. Every margin kept: {within}. {model}",
+        trials=found.trials, sound=accuracy.success_words(found.sound, found.trials),
+        within=accuracy.success_words(found.within, found.trials), model=MODEL)
     if chances.spoiled:
         # A chance beside it would be the last layout's while one drags, or leave out what is not simulated.
         return say("Does not come out sound as drawn"), tip
+    if chances.bare:
+        return say("Comes out sound: told once a tuner, a hole or a slot is drawn"), MODEL
+    if found is None or not (chances.fresh or found.sound):
+        # The last layout's "hardly ever" would frighten beside one that has just been cured.
+        return say("Comes out sound: being worked out…"), MODEL
     line = say("Comes out sound: {chance}", chance=accuracy.short_success_words(found.sound, found.trials))
     chance = accuracy.short_success_words(found.within, found.trials)
     within = (say("every other margin kept: {chance}", chance=chance) if chances.uncounted else

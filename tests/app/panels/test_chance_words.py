@@ -27,6 +27,11 @@ def test_beside_snags_that_spoil_no_chance_is_told(fresh):
     assert line(simulation=simulation(0.9, 0.5), fresh=fresh, spoiled=2) == "Does not come out sound as drawn"
 
 
+def test_what_spoils_the_work_is_told_before_any_chance_is_worked_out():
+    assert line(spoiled=1) == "Does not come out sound as drawn"
+    assert line() == "Comes out sound: being worked out…"
+
+
 def test_a_head_just_cured_does_not_wear_the_verdict_of_the_one_before():
     assert line(simulation=simulation(0.0, 0.0), fresh=False) == "Comes out sound: being worked out…"
     assert line(simulation=simulation(0.0, 0.0), fresh=True).startswith("Comes out sound: under 1 in")
