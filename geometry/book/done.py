@@ -30,17 +30,18 @@ def ticked(book: Book) -> frozenset[str]:
 def done_steps(layout: Headstock, ops: Iterable[Operation] = ()) -> dict[str, Done]:
     """By operation, the tick that says that it is done on the piece on the bench as the layout has it: what was drilled or cut
     otherwise is not, and what is called otherwise since is. Of the operations that are planned now, passes that go deeper than what was
-    routed are not, and those of which all wood is routed away are, by whatever passes. A tick of which is not known what it made counts
+    routed are not, and whatever of which all wood is routed away is, by whatever passes. A tick of which is not known what it made counts
     as it stands."""
     found = in_wood(layout, layout.book.piece)
     known = {id(one) for one in (*found.ticks, *found.laid)}
     stand = {one.task.operation: one for one in layout.book.done if one.piece == layout.book.piece and id(one) not in known} | found.held
     away = found.otherwise.keys()
-    for op, _, by, all_gone in _passes(layout, ops):
-        if all_gone and op.id not in away:
-            stand.setdefault(op.id, by[-1])
-        elif op.id in found.held and found.held[op.id].cut is not None:
+    short = not_so_deep(layout, ops := tuple(ops))
+    for op, _, by, all_gone in _cuts(layout, ops):
+        if op.id in short:
             del stand[op.id]
+        elif all_gone and op.id not in away:
+            stand.setdefault(op.id, by[-1])
     return stand
 
 
@@ -54,20 +55,20 @@ def not_so_deep(layout: Headstock, ops: Iterable[Operation]) -> dict[str, str]:
     """Passes of the plan of now that go deeper than what was routed under their names, by a plan with other bits; each with a sentence as
     in `otherwise`."""
     held = in_wood(layout, layout.book.piece).held
-    return {op.id: told_pass(op.called, held[op.id].cut, now) for op, now, _, all_gone in _passes(layout, ops)
-            if not all_gone and op.id in held and held[op.id].cut is not None}
+    return {op.id: told_pass(op.called, held[op.id].cut, now) for op, now, _, all_gone in _cuts(layout, ops)
+            if not all_gone and op.kind in ("rout", "rout outline") and op.id in held and held[op.id].cut is not None}
 
 
-def _passes(layout: Headstock, ops: Iterable[Operation]) -> Iterator[tuple[Operation, Shaped, list[Done], bool]]:
-    """The router's operations of what something is routed of already, as it is drawn now: what each cuts, what was routed there of
-    whole walls, or of their corners, and whether all that it would take is gone. One of which no such cut is known is not among them."""
+def _cuts(layout: Headstock, ops: Iterable[Operation]) -> Iterator[tuple[Operation, Shaped, list[Done], bool]]:
+    """The operations that cut slots and outline where something is routed already, as it is drawn now: what each cuts, what was routed
+    there of whole walls, or of their corners, and whether all that it would take is gone."""
     cuts: dict[tuple[str, bool], list[Done]] = {}
     for operation, one in in_wood(layout, layout.book.piece).held.items():
         if one.cut is not None and operation.startswith("rout "):
             # Its name of now: a slot may be called otherwise since.
             cuts.setdefault((operation.removeprefix("rout ").rpartition(" ")[0] or OUTLINE, one.cut.corners), []).append(one)
     for op in ops if cuts else ():
-        if op.kind in ("rout", "rout outline") and (now := made_by(layout, op).cut) is not None:
+        if op.kind != "ramp" and op.features and (now := made_by(layout, op).cut) is not None:
             by = cuts.get((op.features[0], now.corners), [])
             yield op, now, by, bool(by) and _reach(now.begins, [one.cut for one in by]) >= (math.inf if now.ends is None else now.ends - SAME_HOLE)
 

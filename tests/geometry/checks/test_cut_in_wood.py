@@ -261,6 +261,17 @@ def routed(of, trips, passes):
     return job, lambda now: [op for op in operations(job, {of: now}) if op.kind == kind and op.features == (of,)]
 
 
+def test_waste_is_cleared_where_the_router_has_been():
+    """Of a slot routed through at one go nobody drills or saws the waste, nor that outside an outline that is routed."""
+    for of, clearing in ((SLOT, {"waste holes bass slot", "saw bass slot"}), ("outline", {"cut outline"})):
+        job, _ = routed(of, THROUGH, {1})
+        assert done_steps(job, operations(job)).keys() == {f"rout {of} 1", *clearing}
+        job, _ = routed(of, TURNED, {1})
+        assert not clearing & done_steps(job, operations(job)).keys(), "wood is left at the back"
+    job = cut(demo(), SLOT, kinds=("waste holes", "saw"))
+    assert done_steps(job, operations(job)).keys() == {"waste holes bass slot", "saw bass slot"}, "which leave wood to the router"
+
+
 @pytest.mark.parametrize("of", [SLOT, "outline"])
 def test_what_one_pass_took_is_done_of_all_that_are_planned_there_later(of):
     """Routed through at one go; then the rack is another, and two passes are planned, or no bit does it at all."""
