@@ -14206,6 +14206,10 @@
         <translation>Sitz</translation>
     </message>
     <message>
+        <source>seat of a tuner</source>
+        <translation>Sitz einer Mechanik</translation>
+    </message>
+    <message>
         <source>section</source>
         <comment>column</comment>
         <translation>abschnitt</translation>

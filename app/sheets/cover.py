@@ -126,7 +126,7 @@ def _legend(x0: float, y: float, x1: float, laid: list[Laid]) -> tuple[list[Mark
     """The kinds of line that occur, with their names, in four columns; and the y below."""
     kinds = (("outline", say("finished outline")), ("slot", say("finished slot")), ("pocket that is there", term("pocket that is there")), ("template", say("cut in the template")),
              ("side bore", say("bore from the side")), ("axis", say("axis")), ("centreline", term("centreline")),
-             ("fold", say("fold")), ("hole that is there", term("hole that is there")), ("glue line", say("glue line")))
+             ("fold", say("fold")), ("seat", say("seat of a tuner")), ("ramp", term("ramp")), ("hole that is there", term("hole that is there")), ("glue line", say("glue line")))
     used = {mark.style for one in laid for mark in one.part.drawing}
     shown = [(style, name) for style, name in kinds if style in used]
     columns = 4

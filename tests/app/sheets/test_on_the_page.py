@@ -10,6 +10,7 @@ from msgspec.structs import replace
 from app.formats.letters import wrapped
 from app.formats.mark_shapes import drawing_box, mark_box
 from app.formats.paper import paper_size
+from app.formats.paper_look import INKS
 from app.languages.catalogue import speak
 from app.sheets import pages, plan_work
 from app.sheets.block_table import block_table
@@ -19,13 +20,14 @@ from app.sheets.cards import cards
 from app.sheets.furniture import window_of
 from app.sheets.hole_table import CSV_HEAD, csv_rows, paper_rows
 from app.sheets.lay import flow
+from app.sheets.pages import papers
 from geometry import saying
 from geometry.drawing import Area, Label, Stroke
 from geometry.drawing.router_picture import pass_picture
 from geometry.drawing.wrap import wrap_drawing
 from geometry.layout import Book, DrillPress, Ear, EdgePlace, Price, Remark, SingleHole
 from geometry.layout.generic import RACK
-from tests.app.sheets.printed import layout, words, work
+from tests.app.sheets.printed import layout, made, words, work
 
 
 def reamed():
@@ -123,7 +125,7 @@ def test_the_rows_of_the_job_book_are_lower_where_that_spares_its_notes_a_page_o
 def test_lines_to_write_on_stand_under_their_heading():
     """Two at least, however long the book is: some of these end where the notes begin."""
     head = layout("demo")
-    for n in range(16, 40):
+    for n in range(1, 24):
         prices = tuple(Price(piece="real", part=f"part {i}", count=1, each=Decimal(1)) for i in range(n))
         *_, last = flow(book_blocks(replace(head, book=Book(prices=prices)), work("demo"), 180.0), window_of(*paper_size("Letter")))
         under = [i for i, placed in enumerate(last) if any(getattr(mark, "text", "") == "Notes: do this differently" for mark in placed.drawing)]
@@ -184,3 +186,12 @@ def test_a_line_ends_neither_before_a_unit_nor_at_a_space_that_parts_nothing(tex
 def test_what_is_kept_together_and_wider_than_its_column_is_broken_at_a_space():
     """No word of it is cut in two as long as the word itself has room."""
     assert wrapped("35 und 36: 12 x Räumbohrungen", 1.8, 25.5) == ["35 und 36:", "12 x", "Räumbohrungen"]
+
+
+@pytest.mark.parametrize("name", ["demo", "slotted"])
+def test_every_kind_of_broken_line_on_the_papers_is_in_the_legend(name):
+    """The seats on the back paper and the ramps of slots among them."""
+    broken = {mark.style for part in papers(layout(name), work(name)) for mark in part.drawing if not isinstance(mark, Label) and INKS[mark.style].dash}
+    assert broken >= {"demo": {"seat", "fold", "side bore"}, "slotted": {"ramp"}}[name]
+    cover = made(name)[0].content[1].drawing  # behind what is printed round it
+    assert broken <= {mark.style for mark in cover if isinstance(mark, Stroke)}
