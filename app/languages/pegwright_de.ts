@@ -17481,6 +17481,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{told} Oder hier größere Lücken schließen.</translation>
     </message>
     <message>
+        <source>{told} The head is drawn in a line about {width} wide: the middle of the line was taken.</source>
+        <translation>{told} Die Kopfplatte ist mit einer etwa {width} breiten Linie gezeichnet: Die Mitte der Linie wurde genommen.</translation>
+    </message>
+    <message>
         <source>{tuner} (card {card})</source>
         <translation>{tuner} (Karte {card})</translation>
     </message>

@@ -82,7 +82,7 @@ def edge_about(grey: np.ndarray, level: float, at: Vec2, widest: float = math.in
         ring = shapely.Polygon(line)
         if shapely.contains(ring, point):
             if _across(ring) < widest:
-                around.append((ring.area, _dark_inside(line) == dark, line))
+                around.append((ring.area, dark_inside(line) == dark, line))
             else:
                 wide = True
     around.sort(key=lambda one: -one[0])
@@ -109,7 +109,7 @@ def _shade(grey: np.ndarray, at: Vec2) -> float:
     return float(np.median(about)) if about.size else 0.0
 
 
-def _dark_inside(line: np.ndarray) -> bool:
+def dark_inside(line: np.ndarray) -> bool:
     """Whether a loop of `loops` goes round something darker: the tracer keeps the lighter side to one hand."""
     x, y = line[:, 0], line[:, 1]
     return float((x[:-1] * y[1:] - x[1:] * y[:-1]).sum()) < 0

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
+from functools import partial
 
 import numpy as np
 import shapely
@@ -20,6 +21,7 @@ from geometry.tracing.colours import alike, mixed, parted
 from geometry.tracing.edges_of import edge_about
 from geometry.tracing.edges_of import threshold as threshold_of
 from geometry.tracing.fit import fit
+from geometry.tracing.in_lines import drawn_about
 from geometry.tracing.plane_map import PlaneMap
 from geometry.tracing.rim import rim_about
 from geometry.tracing.to_nut import to_nut
@@ -53,6 +55,8 @@ class Proposal(Struct, frozen=True, eq=False):
     level: float
     rim: bool
     """whether a thin rim in another colour was taken along"""
+    line: float = 0.0
+    """width in mm of the line in which the head is drawn, its middle taken; 0 where it is no drawing"""
 
 
 def propose(picture: Picture, nut: Nut, at: Vec2, level: float | None, tolerance: float, progress: Progress | None) -> Proposal:
@@ -68,6 +72,11 @@ def propose(picture: Picture, nut: Nut, at: Vec2, level: float | None, tolerance
     if progress is not None:
         progress.tell(0.02)
     told = None if progress is None else lambda part: progress.tell(0.05 + 0.95 * part)
+    if levels is None and level is None:
+        drawn = drawn_about(colours, place, at, nut.ahead, WIDEST, partial(_cut, place=place, nut=nut))
+        if drawn is not None:
+            path, far = _fitted(drawn.edge, tolerance, place.size_at(at), told)
+            return Proposal(path, far, drawn.level, False, drawn.width)
     if levels is not None:
         try:
             return _followed(levels, colours, place, nut, at, level, tolerance, told)
@@ -83,9 +92,15 @@ def _followed(grey: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, 
     if told is not None:
         told(0.0)
     edge, rim = (edge, False) if level is not None else _with_rim(edge, colours, place, nut, at)
-    made = fit(place.many(edge), tolerance, place.size_at(at), told)
+    path, far = _fitted(place.many(edge), tolerance, place.size_at(at), told)
+    return Proposal(path, far, wanted, rim)
+
+
+def _fitted(edge: np.ndarray, tolerance: float, point: float, told: Callable[[float], None] | None) -> tuple[Path, float]:
+    """The smooth outline through an edge (mm), its straight end on the nut line, and how far (mm) both stray from one another."""
+    made = fit(edge, tolerance, point, told)
     path, moved = to_nut(made.path)
-    return Proposal(path, made.deviation + moved, wanted, rim)
+    return path, made.deviation + moved
 
 
 def _edge(grey: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2, level: float | None) -> tuple[np.ndarray, float]:
@@ -93,13 +108,13 @@ def _edge(grey: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2, level: float | 
     widest = WIDEST / place.size_at(at)
     wanted = threshold_of(grey) if level is None else level
     try:
-        return edge_about(_cut(grey, place, nut, wanted), wanted, at, widest), wanted
+        return edge_about(_cut(grey, wanted, place, nut), wanted, at, widest), wanted
     except GeometryError:
         if level is not None:
             raise
         # What parts a sheet from a dark table is no level for pale wood on that sheet.
         wanted = threshold_of(_near(grey, at, widest / 2))
-        return edge_about(_cut(grey, place, nut, wanted), wanted, at, widest), wanted
+        return edge_about(_cut(grey, wanted, place, nut), wanted, at, widest), wanted
 
 
 def _with_rim(edge: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2) -> tuple[np.ndarray, bool]:
@@ -115,7 +130,7 @@ def _with_rim(edge: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, 
         border = place.inverse().many(shapely.get_coordinates(shape.exterior))
         grey[covered(columns, rows, border) == inside] = value
     try:
-        return edge_about(_cut(grey, place, nut, HALF), HALF, at), True
+        return edge_about(_cut(grey, HALF, place, nut), HALF, at), True
     except GeometryError:
         return edge, False
 
@@ -134,7 +149,7 @@ def _levels(colours: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2) -> np.ndar
     return parted(colours, alike(seen(wood)), seen(beside))
 
 
-def _cut(grey: np.ndarray, place: PlaneMap, nut: Nut, level: float) -> np.ndarray:
+def _cut(grey: np.ndarray, level: float, place: PlaneMap, nut: Nut) -> np.ndarray:
     """The picture with the neck behind the nut line as bright as what is not the head, or as it is where the picture does not reach the nut."""
     ahead = [place.inverse()((x, nut.at(x)[1] + y)) for x in np.linspace(-0.4, 0.4, 9) * nut.width for y in AHEAD]
     wood = [grey[int(y), int(x)] for x, y in ahead if 0 <= x < grey.shape[1] and 0 <= y < grey.shape[0]]
