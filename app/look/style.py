@@ -150,9 +150,13 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     QMenuBar QToolButton {{ background: transparent; border: none; padding: 0; }}
     QMenuBar::item {{ padding: {soft(4)}px {round(10 / z.factor)}px; background: transparent; }}
     QMenuBar::item:selected {{ background: {t.accent}; color: {t.accent_ink}; border-radius: 4px; }}
-    QMenu {{ background: {t.panel}; border: 1px solid {t.rim}; padding: 4px; }}
+    QMenu {{ background: {t.panel}; border: 1px solid {t.rim}; padding: 4px; icon-size: {px(16)}px; }}
     QMenu::item {{ padding: {soft(5)}px {soft(26)}px {soft(5)}px {soft(18)}px; border-radius: 4px; }}
     QMenu::icon {{ margin-left: 8px; }}
+    QMenu::indicator {{ width: {px(8)}px; height: {px(8)}px; margin-left: {soft(5)}px; }}
+    QMenu::indicator:checked {{ background: {t.ink}; border-radius: 2px; }}
+    QMenu::indicator:checked:selected {{ background: {t.accent_ink}; }}
+    QMenu::right-arrow {{ width: {px(8)}px; height: {px(8)}px; }}
     QMenu::item:selected {{ background: {t.accent}; color: {t.accent_ink}; }}
     QMenu::item:disabled {{ color: {t.dim}; }}
     QMenu::separator {{ height: 1px; background: {t.line}; margin: 4px 8px; }}

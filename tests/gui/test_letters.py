@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtCore import QPoint, QRect, QSettings, Qt
 from PySide6.QtGui import QFont
-from PySide6.QtWidgets import QAbstractButton, QApplication
+from PySide6.QtWidgets import QAbstractButton, QApplication, QStyle
 
 from app.languages.catalogue import speak
 from app.look import sizes
@@ -227,3 +227,11 @@ def test_large_letters_bring_back_the_counts_that_a_long_sentence_took_the_room_
     assert foot._counts.isHidden()
     bench.window.actions_["letters 200"].trigger()
     assert not foot._counts.isHidden(), "the sentence has a row of its own"
+
+
+def test_signs_in_menus_grow_with_the_letters(bench):
+    menu = bench.window.actions_["letters"].menu()
+    for percent in (100, 200):
+        bench.window.looks.choose_letters(percent)
+        menu.ensurePolished()
+        assert menu.style().pixelMetric(QStyle.PixelMetric.PM_SmallIconSize, None, menu) == sizes.px(16) == 16 * percent / 100
