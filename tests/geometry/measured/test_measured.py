@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from msgspec.structs import replace
-from scipy import optimize
+from scipy import optimize, stats
 
 from app.window.demo import demo
 from geometry.errors import GeometryError
@@ -87,6 +87,15 @@ def test_the_fit_is_the_least_squares_of_another_solver():
     assert fit.squares == pytest.approx(2 * other.cost, rel=1e-8)
 
 
+def test_the_chance_of_a_stretch_is_that_of_two_nested_models_in_another_library():
+    places = planted(3, 0.1, (0.3, 0.1), 0.003, (0.0, 0.001))
+    rows = np.array([(1, 0, -p.at[1], p.at[0], 0) if p.axis == 0 else (0, 1, p.at[0], 0, p.at[1]) for p in places], float)
+    off, free = np.array([place.off for place in places]), len(places) - 5
+    without, whole = (np.linalg.lstsq(rows[:, :n], off)[1][0] for n in (3, 5))
+    chance = stats.f.sf((without - whole) / 2 / (whole / free), 2, free)
+    assert 1e-4 < chance < 0.9 and fit_places(places).chance == pytest.approx(chance, rel=1e-6)
+
+
 def test_readings_that_cannot_tell_are_not_fitted():
     assert fit_places(planted(1, 0.1)[:3]) is None
     assert fit_places([Place((1.0, 5.0), 0, 0.1)] * 6) is None
@@ -125,7 +134,7 @@ def test_places_from_all_edges_are_fitted_as_one():
     taken = [reading(d, "x", 0.2 if edges[k % 3] == "treble edge" else -0.2, edges[k % 3]) for k, d in enumerate(UPRIGHT)]
     taken += [reading(d, "y", 0.1) for d in UPRIGHT]
     gone = replace(taken[0], drilling="gone.1.1", planned=taken[0].value - 3.0)
-    (mark,), fit = implied(LAYOUT, offs(LAYOUT, [*taken, reading(SIDE[0], "y", 3.0), reading(UPRIGHT[0], "y", 5.1), gone], "real"))
+    (mark,), fit = implied(LAYOUT, offs(LAYOUT, [*taken, reading(SIDE[0], "y", 3.0), reading(UPRIGHT[0], "y", 5.1), reading(UPRIGHT[0], "y", -5.1), gone], "real"))
     assert fit.shift == (pytest.approx(-0.2), pytest.approx(0.1)) and max(map(abs, fit.left)) < 1e-9
     assert (mark.field, mark.count, mark.mean, mark.deviation) == ("mark", 2 * len(UPRIGHT), 0.0, pytest.approx(0.0, abs=1e-9))
     assert take_accuracy(Accuracy(), [replace(mark, deviation=0.12345)]).mark == 0.247
