@@ -87,24 +87,17 @@ def depths(reach: Reach, begins: float, ends: float, least: float | None = None)
         return None
     if begins + reach.step < least - TOUCH:
         return None
-    count = max(1, math.ceil((ends - begins) / reach.step - 1e-9))
+    count = max(1, math.ceil((ends - begins - TOUCH) / reach.step))
     if count > MOST_PASSES:
         return None
-    if count == 1:
-        return (ends,)
     found = [begins]
     for left in range(count, 1, -1):
         last = found[-1]
         even = max(last + (ends - last) / left, least)
         tenth = round(even, 1)
         keeps = least <= tenth <= last + reach.step and ends - tenth <= (left - 1) * reach.step
-        found.append(min(tenth if keeps else even, ends))
-        if found[-1] >= ends - TOUCH:
-            break
-    if found[-1] < ends - TOUCH:
-        found.append(ends)
-    found[-1] = ends
-    return tuple(found[1:])
+        found.append(tenth if keeps else even)
+    return (*found[1:], ends)
 
 
 class Guided(Struct, frozen=True):

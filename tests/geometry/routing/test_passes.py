@@ -27,6 +27,9 @@ def reach(least=0.0, most=30.0, step=8.0):
     (reach(most=15), 0, 16, None),
     (reach(least=17, step=20), 0, 16, None),
     (reach(), 16, 16, None),
+    (reach(), 0, 16.0000009, (8, 16.0000009)),  # a millionth more is no reason for a third
+    (reach(least=7.96, step=7.98), 0, 16, (8 - 0.04, 12, 16)),  # 8 were too deep for one pass
+    (reach(least=8.04, step=8.06), 0, 16.2, (8.04, 12.1, 16.2)),  # and here too shallow
 ])
 def test_by_hand(one, begins, ends, found):
     made = depths(one, begins, ends)
@@ -59,6 +62,8 @@ def test_each_pass_says_what_rubs_and_how_much():
     assert [(p.begins, p.ends, p.rubs_on) for p in passes] == [
         (0, pytest.approx(9.7), "template"), (pytest.approx(9.7), 16, "wall already cut")]
     assert passes[1].contact == pytest.approx(5)
+    assert [p.said(through=True, template=6).partition(",")[0] for p in from_template(Guided(follower, reach_of(follower, asked)), 0, 9.7, "back", asked)] == ["Back up"]
+    assert passes[1].said(through=True, template=6).startswith("Face up, ") and "corners" not in passes[1].said(through=True, template=6)
     assert "bearing rubbing on the wall already cut" in passes[1].said(through=True, template=6)
 
 
