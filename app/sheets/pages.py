@@ -59,7 +59,7 @@ class _Run(Struct, frozen=True):
 
     def title(self, page: int) -> str:
         """Of one of the pages, 0 first."""
-        return ", ".join(one.title for one in self.sections) if page == len(self.pages) - 1 else self.sections[0].title
+        return " + ".join(one.title for one in self.sections) if page == len(self.pages) - 1 else self.sections[0].title
 
 
 class _Stack(Struct, frozen=True):

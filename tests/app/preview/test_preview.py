@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.look.theme import DAY, LAMP, use_theme
 from app.preview import SheetPreview
+from app.preview.page_list import PageModel
 from app.printing.page_paint import paint_shapes, shapes_of
 from tests.app.sheets.printed import made
 from tests.waiting import until
@@ -219,3 +220,13 @@ def test_a_fitted_page_comes_to_rest_in_every_size_of_the_view(preview):
             view.viewport().removeEventFilter(resizes)
             assert resizes.count <= 2, f"{width} x {height}"
     view.setParent(preview)
+
+
+def test_the_list_names_all_that_shares_a_page():
+    """Which tile of a paper it is stands in the tip alone."""
+    model = PageModel()
+    model.set_pages(made("slotted"))
+    told = [model.data(model.index(row, 0)) for row in range(model.rowCount())]
+    assert told[1] == "2  Cut list and parts + Strings in the nut" and told[-2].endswith("  Hole table + Readings")
+    model.set_pages(made("large"))
+    assert {model.data(model.index(row, 0)).split("  ")[1] for row in range(model.rowCount())} >= {"Template", "Wrap paper"}

@@ -158,7 +158,7 @@ def test_the_nut_is_printed_at_full_size():
 def test_the_nut_stands_under_the_lists_or_behind_the_pictures_where_there_is_room():
     at_the_nut, at_full_size = "Where each string crosses the nut", "lay it on the nut, end on end"
     for paper, above in (("A4", "Cut list and parts"), ("Letter", "Running order")):
-        assert f"{above}, Strings in the nut" in [page.title for page in made("demo", paper)]
+        assert f"{above} + Strings in the nut" in [page.title for page in made("demo", paper)]
         assert at_full_size in section("demo", "Strings in the nut", paper)
         assert section("demo", "Cover", paper).count(at_the_nut) == 1
 

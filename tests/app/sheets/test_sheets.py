@@ -39,7 +39,7 @@ from tests.geometry.drawing.specimens import plain_head
 def test_the_pages_of_the_demo_on_a4():
     titles = [page.title for page in printed_pages("demo")]
     assert [title for title, before in zip(titles, ["", *titles], strict=False) if title != before] == [
-        "Cover", "Cut list and parts, Strings in the nut", "Running order", "Template", "Wrap paper", "Back paper", "Cards",
+        "Cover", "Cut list and parts + Strings in the nut", "Running order", "Template", "Wrap paper", "Back paper", "Cards",
         "Hole table", "Readings", "Job book"]
     assert len(titles) <= 19
 
