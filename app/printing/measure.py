@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtPrintSupport import QPrinterInfo
@@ -91,20 +92,20 @@ class MeasureBars(ReadInOrder, QDialog):
         return measured(lying, upright, self.kept if self.already.isChecked() else None)
 
     def accept(self) -> None:
-        """Keep the correction and close; stay open and say why when that cannot be."""
-        try:
-            if not self.printer.currentText().strip():
-                raise FormatError(say("Name the printer: the correction is kept for that one alone."))
-            keep_correction(self.printer.currentText().strip(), self.paper.currentText(), self.correction(), self._settings)
-        except FormatError as error:
-            self._say(str(error), "warning")
-            return
-        super().accept()
+        """Keep the correction and close."""
+        self._keep(self.correction)
 
     def forget(self) -> None:
         """Forget what was kept for the chosen printer and paper, and close."""
+        self._keep(lambda: None)
+
+    def _keep(self, correction: Callable[[], Correction | None]) -> None:
+        """Keep this for the chosen printer and paper, and close; stay open and say why when that cannot be."""
         try:
-            keep_correction(self.printer.currentText().strip(), self.paper.currentText(), None, self._settings)
+            printer = self.printer.currentText().strip()
+            if not printer:
+                raise FormatError(say("Name the printer: the correction is kept for that one alone."))
+            keep_correction(printer, self.paper.currentText(), correction(), self._settings)
         except FormatError as error:
             self._say(str(error), "warning")
             return

@@ -108,11 +108,13 @@ class Looks(QObject):
 
     def _letters_anew(self) -> None:
         take_letters(self._w.settings)
-        for window in self._w.windows.all:
-            window.looks.paint()
+        self._paint_all()
 
     def _take_colours(self) -> None:
         use_theme(chosen_theme(self._w.settings))
+        self._paint_all()
+
+    def _paint_all(self) -> None:
         for window in self._w.windows.all:
             window.looks.paint()
 

@@ -93,8 +93,7 @@ class Windows(QObject):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if event.type() == QEvent.Type.WindowActivate and watched in self._all:
-            self._all.remove(watched)
-            self._all.append(watched)
+            self._used(watched)
         if event.type() == QEvent.Type.FileOpen and event.file():
             # macOS hands over what was opened in its file manager in this way.
             self.open(Path(event.file()))
@@ -155,8 +154,12 @@ class Windows(QObject):
         window.raise_()
         window.activateWindow()
         if window in self._all:
-            self._all.remove(window)
-            self._all.append(window)
+            self._used(window)
+
+    def _used(self, window: MainWindow) -> None:
+        """It is the one used last."""
+        self._all.remove(window)
+        self._all.append(window)
 
     def stop_receiving(self) -> None:
         """The program ends: the next start is one of its own."""

@@ -7,9 +7,10 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from msgspec import Struct
+from msgspec.structs import replace
 
 from geometry.layout import Accuracy, Headstock, Piece, Reading
-from geometry.measured import Fit, Found, Joined, Off, at_square_edge, drillings, offs, planned_value
+from geometry.measured import Fit, Found, Joined, Off, at_square_edge, drillings, planned_value
 from geometry.saying import count, number, say
 from geometry.solids import Drilling
 from geometry.terms import term
@@ -58,8 +59,7 @@ def asked(layout: Headstock, way: Way) -> list[Reading]:
     else:
         pairs = [(d, None) for d in known.values() if _has(d, way)]
     empty = [Reading(piece="practice", drilling=d.id, what=way.what, how=way.how, other=other, value=0.0) for d, other in pairs]
-    return [Reading(piece=one.piece, drilling=one.drilling, what=one.what, how=one.how, other=one.other, value=0.0,
-                    planned=planned_value(layout, one, known)) for one in empty]
+    return [replace(one, planned=planned_value(layout, one, known)) for one in empty]
 
 
 def not_asked(wanted: Sequence[Reading], taken: Sequence[Reading], piece: Piece, way: Way) -> list[Reading]:
@@ -191,8 +191,3 @@ def what_words(reading: Reading) -> str:
     words = next((way for way in alike if way.how == reading.how), alike[0]).words
     hole = reading.drilling if reading.other is None else say("{one} to {other}", one=reading.drilling, other=reading.other)
     return f"{hole} ({words})"
-
-
-def off_of(layout: Headstock, piece: Piece) -> tuple[Off, ...]:
-    """All readings of a piece against the plan."""
-    return offs(layout, layout.book.readings, piece)

@@ -12,7 +12,7 @@ from geometry.edits import set_field
 from geometry.errors import GeometryError, quoted
 from geometry.layout import Headstock
 from geometry.saying import count, number, say
-from geometry.sequence import Counts, Hours
+from geometry.sequence import Counts
 
 NAMES = {
     "mark": say("Paste papers and prick"), "template": say("Make the template"), "glue_ear": say("Glue an ear"),
@@ -35,9 +35,9 @@ MOST_SAID = 2
 def hour_rows(counts: Counts, found: float | None = None) -> list[FieldRow]:
     """What there is to do and how long it is expected to take; `found` is the hours by what the job book holds."""
     c, h = counts.changes, counts.hours
-    return [FieldRow(say("Work"), "fact", _hours(Hours(h.work, 0.0))), FieldRow(say("Set-ups and changes"), "fact", _hours(Hours(0.0, h.changes))),
-            FieldRow(say("Together"), "fact", _hours(h)),
-            *([] if found is None else [FieldRow(say("By the job book"), "fact", f"{number(found, '.1f')} h",
+    return [FieldRow(say("Work"), "fact", _hours(h.work)), FieldRow(say("Set-ups and changes"), "fact", _hours(h.changes)),
+            FieldRow(say("Together"), "fact", _hours(h.total)),
+            *([] if found is None else [FieldRow(say("By the job book"), "fact", _hours(found),
                                                  help=say("Corrected by what the timed steps took."))]),
             *([] if not counts.waits else [FieldRow(say("Glue dries"), "fact", drying(counts),
                                                     help=say("Beside the hours of work: for so long the piece stands in the clamps."))]),
@@ -111,5 +111,5 @@ def loud_words(blocked: Sequence[str], left_out: Sequence[str]) -> str:
     return "\n".join(lines)
 
 
-def _hours(h: Hours) -> str:
-    return f"{number(h.total, '.1f')} h"
+def _hours(hours: float) -> str:
+    return f"{number(hours, '.1f')} h"

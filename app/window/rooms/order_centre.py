@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QSignalBlocker, Qt, QTimer, Signal
 from PySide6.QtWidgets import QLabel, QPushButton, QSplitter, QVBoxLayout, QWidget
 
 from app.canvas.step_picture import StepPicture
@@ -64,10 +64,9 @@ class OrderCentre(QWidget):
     # ---- what is shown ----------------------------------------------------
     def show_count(self, at: int, of: int, title: str = "") -> None:
         """Which step is on show, 0 first, of how many."""
-        self.slider.blockSignals(True)
-        self.slider.setRange(0, max(0, of - 1))
-        self.slider.setValue(at)
-        self.slider.blockSignals(False)
+        with QSignalBlocker(self.slider):
+            self.slider.setRange(0, max(0, of - 1))
+            self.slider.setValue(at)
         self.slider.setEnabled(of > 1)
         self.before.setEnabled(at > 0)
         self.next.setEnabled(at < of - 1)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from functools import partial
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Literal
 
 from PySide6.QtCore import QObject
 
@@ -139,7 +139,7 @@ class RackDesk(QObject):
 
     def _wanted(self, key: str) -> None:
         {"take": self._take, "keep": self._keep, "import": self._import, "export": self._export, "back": self._back,
-         "start mm": self._start_mm, "start inch": self._start_inch}[key]()
+         "start mm": partial(self._start, "mm"), "start inch": partial(self._start, "inch")}[key]()
         self.show()
 
     def _take(self) -> None:
@@ -165,11 +165,8 @@ class RackDesk(QObject):
             if self._save(last):
                 self._before = rest
 
-    def _start_mm(self) -> None:
-        self._edited(say("Start the rack anew"), starting_rack("mm"))
-
-    def _start_inch(self) -> None:
-        self._edited(say("Start the rack anew"), starting_rack("inch"))
+    def _start(self, unit: Literal["mm", "inch"]) -> None:
+        self._edited(say("Start the rack anew"), starting_rack(unit))
 
     def _import(self) -> None:
         path = ask.open_file(self._window, say("Import a rack"), str(self._window.folder), ask.RACKS)

@@ -15,7 +15,6 @@ from app.panels.book.reading_rows import (
     fit_sentences,
     key_of,
     not_asked,
-    off_of,
     printer_sentence,
     reading_cells,
     shop_sentences,
@@ -27,7 +26,7 @@ from geometry.checks.in_wood import by_the_wood
 from geometry.checks.words import few
 from geometry.errors import GeometryError
 from geometry.layout import Book, Reading
-from geometry.measured import Found, Off, at_square_edge, drillings, implied, joined, take_accuracy, with_side
+from geometry.measured import Found, Off, at_square_edge, drillings, implied, joined, offs, take_accuracy, with_side
 from geometry.saying import count, say
 from geometry.units import parse_angle, parse_length
 
@@ -66,7 +65,7 @@ class ReadingDesk(QObject):
             wanted = asked(layout, self.page.way)
             self._old = not_asked(wanted, layout.book.readings, piece, self.page.way)
             self._rows = wanted + self._old
-            found = off_of(layout, piece)
+            found = offs(layout, layout.book.readings, piece)
             self._found, fit = implied(layout, found)
             pairs = joined(layout, found)
         except GeometryError as error:

@@ -94,7 +94,10 @@ class PictureBoard(QWidget):
 
     def place(self, key: str, at: Vec2) -> None:
         """Put a handle somewhere else."""
-        self._move(key, at)
+        self._handles[key] = replace(self._handles[key], at=at)
+        self._tell()
+        self.moved.emit(key, at)
+        self.update()
 
     def put_pen(self, at: Vec2) -> None:
         """Have the pen of the arrow keys stand at a place of the picture, where Enter presses."""
@@ -243,7 +246,7 @@ class PictureBoard(QWidget):
             self._fitted = False
             self.update()
         elif self._held:
-            self._move(self._held, self._place(event.position()))
+            self.place(self._held, self._place(event.position()))
 
     def mouseReleaseEvent(self, event) -> None:
         if self._panning is not None:
@@ -262,7 +265,7 @@ class PictureBoard(QWidget):
         steps = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, -1), Qt.Key.Key_Down: (0, 1)}
         if event.key() == Qt.Key.Key_Escape and self._held:
             held, self._held = self._held, ""
-            self._move(held, self._held_at)
+            self.place(held, self._held_at)
         elif event.key() == Qt.Key.Key_Space:
             self._space = True
         elif event.key() in (Qt.Key.Key_PageDown, Qt.Key.Key_PageUp) and keys:
@@ -286,7 +289,7 @@ class PictureBoard(QWidget):
             size = 10.0 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else (
                 0.2 if event.modifiers() & Qt.KeyboardModifier.AltModifier else 1.0)
             at, (dx, dy) = self._handles[self._current].at, steps[event.key()]
-            self._move(self._current, self._inside((at[0] + dx * size, at[1] + dy * size)))
+            self.place(self._current, self._inside((at[0] + dx * size, at[1] + dy * size)))
         else:
             super().keyPressEvent(event)
 
@@ -309,12 +312,6 @@ class PictureBoard(QWidget):
         else:
             words = say("The pen: {x} points from the left, {y} from the top. Enter presses.", x=round(x), y=round(y))
         self.setAccessibleDescription(words)
-
-    def _move(self, key: str, at: Vec2) -> None:
-        self._handles[key] = replace(self._handles[key], at=at)
-        self._tell()
-        self.moved.emit(key, at)
-        self.update()
 
 
 def _twice(painter: QPainter, under: str, over: str, width: float, draw) -> None:

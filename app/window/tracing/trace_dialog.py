@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QPointF, Qt
+from PySide6.QtCore import QPointF, QSignalBlocker, Qt
 from PySide6.QtGui import QPainterPath, QPolygonF
 from PySide6.QtWidgets import (
     QDialog,
@@ -160,9 +160,8 @@ class TraceDialog(ReadInOrder, QDialog):
         if self._again:
             return
         self.proposal = made
-        self.level.blockSignals(True)
-        self.level.setValue(round(made.level))
-        self.level.blockSignals(False)
+        with QSignalBlocker(self.level):
+            self.level.setValue(round(made.level))
         points = over_picture(made.path, self._picture)
         ghost = QPainterPath()
         ghost.addPolygon(QPolygonF([QPointF(x, y) for x, y in points.tolist()]))
