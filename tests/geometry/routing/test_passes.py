@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 
 from geometry.routing.depth import Reach, reach_of
 from geometry.routing.follower import follower_of
-from geometry.routing.passes import MOST_PASSES, Guided, depths, from_template, in_turn, same_offset
+from geometry.routing.passes import MOST_PASSES, Guided, depths, from_template, from_wall, in_turn, same_offset
 from geometry.routing.refusal import Refusal
 from tests.geometry.routing.specimens import BUSH, bit, job
 
@@ -51,6 +51,19 @@ def test_whatever_the_numbers(least, most, step, begins, ends):
     assert all(0 < b - a <= step + 1e-6 for a, b in zip((begins, *made), made, strict=False))
     fewest = -(-(ends - begins) // step)
     assert len(made) <= fewest + 1
+
+
+def test_more_than_forty_passes_are_none():
+    assert depths(reach(step=0.4), 0, 16) == pytest.approx([0.4 * k for k in range(1, 41)]) and depths(reach(step=0.4), 0, 16.1) is None
+
+
+def test_along_a_wall_each_pass_is_as_deep_as_that_has_to_guide_it():
+    """Its template would guide it from the face on, the wall from 7 mm on."""
+    follower = follower_of(bit(cutter=9.5, cutting=12.7, bearing="shank", high=5, shank=6.35), None)
+    passes = from_wall(Guided(follower, Reach(0.0, 30.0, 8.0, str, 7.0)), 0, 17, "back", job())
+    assert [(p.begins, p.ends) for p in passes] == [(0, 7), (7, 12), (12, 17)]
+    assert {(p.side, p.rubs_on) for p in passes} == {("back", "wall already cut")}
+    assert from_wall(Guided(follower, reach()), 0, 17, "back", job()) is None, "no wall guides it"
 
 
 def test_each_pass_says_what_rubs_and_how_much():
