@@ -3712,10 +3712,6 @@
         <translation>Wie dick der Hals ist, wo das Kopfstück unter ihn geleimt wird, rechtwinklig zum Hals. Hier eingegeben, setzt er, wo die Fuge austritt.</translation>
     </message>
     <message>
-        <source>I want that it</source>
-        <translation>Ich will, dass sie</translation>
-    </message>
-    <message>
         <source>If a newer Pegwright wrote it, update Pegwright to open it; the file is left as it is.</source>
         <translation>Wenn ein neueres Pegwright sie geschrieben hat, Pegwright aktualisieren, um sie zu öffnen; die Datei bleibt, wie sie ist.</translation>
     </message>
@@ -11234,6 +11230,10 @@
     <message>
         <source>Wanted chance</source>
         <translation>Gewünschte Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>Wanted: it</source>
+        <translation>Ich will, dass sie</translation>
     </message>
     <message>
         <source>Waste</source>

@@ -17,10 +17,12 @@ from geometry.layout import Headstock, RowPlace, StraightRun, Tuner
 from geometry.saying import say
 from geometry.units import LengthUnit, format_close
 
+NO_BREAK = "\u00a0"
+
 
 def several(layout: Headstock, ids: tuple[str, ...], unit: LengthUnit) -> Page:
     """The page of two or more held things; the one held first stays where it is when they are set out."""
-    facts = [FieldRow(say("Held"), "fact", ", ".join(ids))]
+    facts = [FieldRow(", ".join(id.replace(" ", NO_BREAK) for id in ids), "note")]
     points = _points(layout, ids)
     if len(points) > 1:
         across = max(x for x, _ in points) - min(x for x, _ in points)

@@ -72,7 +72,7 @@ class HoldDialog(ReadInOrder, QDialog):
                              activated=self._ask_needs)
         self.wanted.setCurrentIndex(WANTED.index(0.99))
         self.aim = Choice(self, choices=AIMS, accessibleName=say("What is wanted"), activated=self._ask_needs)
-        top = filled(QHBoxLayout(), QLabel(say("I want that it"), self), self.aim, QLabel(say("at least"), self), self.wanted, 1)
+        top = filled(QHBoxLayout(), QLabel(say("Wanted: it"), self), self.aim, QLabel(say("at least"), self), self.wanted, 1)
         self.answer = paragraph(self)
         self.table = QTableWidget(0, 4, self, wordWrap=True, showGrid=False, editTriggers=QTableWidget.EditTrigger.NoEditTriggers,
                                   accessibleName=say("What must be held"))

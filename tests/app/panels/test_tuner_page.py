@@ -38,3 +38,8 @@ def test_a_straight_row_is_asked_for_the_way_of_its_buttons_until_they_are_squar
             assert square not in labels(again, "line 1") and square not in [row.label for row in several(again, members, "mm").fields]
     assert square not in labels(layout, "flank 1") and square not in labels(layout, "treble face 1")
     assert not any(row.label in ("Row heads", square) for row in several(layout, (*members, "treble face 1"), "mm").fields)
+
+
+def test_names_of_several_things_have_the_width_of_the_panel_and_are_parted_between_them_alone():
+    names = several(demo(), ("bass side 2", "treble face 1"), "mm").facts[0]
+    assert names.kind == "note" and names.label == "bass\u00a0side\u00a02, treble\u00a0face\u00a01"
