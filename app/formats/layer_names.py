@@ -2,7 +2,8 @@
 
 What is cut has its depth in the name, in mm from the surface that it is cut from: `slots - through`, `counterbores - 8 mm deep`,
 `screw pilots - 9 mm deep from the back`, and of a bore that is reamed to a taper how wide at that surface: `post bores - through from
-the back - reamed 1 in 30 to 7.5 mm`; in SVG, where a name has no spaces, `slot--through` and `screw-pilot--9-mm-deep-from-the-back`.
+the back - reamed 1 in 30 to 7.5 mm`; in SVG, where a name has no spaces, `slot--through` and `screw-pilot--9-mm-deep-from-the-back`. The centreline of a drawing of the back is on
+`centreline - seen from the back`, so that the drawing is not taken for its mirror image.
 """
 
 from __future__ import annotations
@@ -54,6 +55,8 @@ def _depth_words(depth: Depth | None) -> list[str]:
     """How deep, never told as more than it is; nothing where it is not known."""
     if depth is None:
         return []
+    if depth.seen:
+        return ["seen from the back"]
     deep = "through" if depth.deep is None else f"{math.floor(depth.deep * 1000 + 1e-6) / 1000:g} mm deep"
     said = [f"{deep}{' from the back' if depth.back else ''}"]
     if depth.reamed is not None:
@@ -64,6 +67,8 @@ def _depth_words(depth: Depth | None) -> list[str]:
 
 _DEPTH = re.compile(r"(?: - |--)(?:through|(?P<deep>\d{1,3}(?:\.\d{1,3})?)[ -]mm[ -]deep)(?P<back>[ -]from[ -]the[ -]back)?"
                     r"(?:(?: - |--)reamed[ -]1[ -]in[ -][\d.]{1,9}[ -]to[ -][\d.]{1,9}[ -]mm)?$", re.IGNORECASE)
+
+_SEEN = re.compile(r"(?: - |--)seen[ -]from[ -]the[ -]back$", re.IGNORECASE)
 
 
 def depth_on(layer: str) -> Depth | None:
@@ -79,4 +84,9 @@ _STYLES = {name.casefold(): style for style, layer in LAYERS.items() for name in
 
 def style_on(layer: str) -> str | None:
     """The style that an export puts on this layer or in this group, in capitals or not, whatever its depth; None for any other name."""
-    return _STYLES.get(_DEPTH.sub("", layer).casefold())
+    return _STYLES.get(_SEEN.sub("", _DEPTH.sub("", layer)).casefold())
+
+
+def seen_from_behind(layer: str) -> bool:
+    """Whether an export has put the centreline of a drawing of the back on it."""
+    return _SEEN.search(layer) is not None and style_on(layer) == "centreline"

@@ -16,7 +16,7 @@ FINE = 6
 
 def depths_of(layout: Headstock, behind: bool = False) -> Callable[[Mark], Depth | None]:
     """What tells the depth of a mark of the layout's drawings: of the line of a slot or pocket, and of the circle of a bore
-    square to the face; None of any other. `behind` for the drawing of the head as seen from the back."""
+    square to the face; None of any other. `behind` for the drawing of the head as seen from the back, of which the centreline tells that."""
     thick, side = layout.blank.thickness, -1.0 if behind else 1.0
     slots = {slot.id: Depth(None if slot.through(thick) else slot.floor(thick)) for slot in layout.slots}
     bores: Mapping[tuple, Depth] = {
@@ -24,6 +24,8 @@ def depths_of(layout: Headstock, behind: bool = False) -> Callable[[Mark], Depth
         for hole in holes(layout) for d in hole.drillings if d.upright}
 
     def told(mark: Mark) -> Depth | None:
+        if behind and mark.style == "centreline":
+            return Depth(None, seen=True)
         if isinstance(mark, Disc):
             return bores.get(_key(mark.owner, mark.style, *mark.centre, mark.radius))
         return slots.get(mark.owner) if mark.style in SLOT_STYLES else None

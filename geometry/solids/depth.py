@@ -13,3 +13,5 @@ class Depth(Struct, frozen=True):
     """whether it is cut from the back"""
     reamed: tuple[float, float] | None = None
     """how wide (mm) it is reamed at that surface, and over how many mm that narrows by one"""
+    seen: bool = False
+    """whether nothing is cut: the centreline of a drawing of the head as it is seen from behind"""

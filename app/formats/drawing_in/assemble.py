@@ -27,7 +27,8 @@ from app.formats.drawing_in.skipped import listed
 from app.formats.drawing_in.units import MM, POINTS, Sides, Unit, is_certain, is_slim, may_be_cut, sized, taken_instead
 from app.formats.drawing_in.whole_neck import with_head
 from app.formats.errors import FormatError
-from geometry.curves import Line, Matrix, Path
+from app.formats.layer_names import seen_from_behind
+from geometry.curves import MIRROR, Line, Matrix, Path
 from geometry.errors import GeometryError
 from geometry.joining import Chain, Gap, Joined, join
 from geometry.joining.chains import meeting
@@ -65,13 +66,16 @@ def assemble(haul: Haul, settle: Callable[[Sides], Unit], reach: float) -> Drawi
     """The drawing read, in mm.
 
     `settle` names the unit by the sizes that what was drawn would have; `reach` (mm)
-    closes gaps silently. Raises FormatError when there is nothing to work on.
+    closes gaps silently. A drawing of the back that is an export of ours is read as seen from the face. Raises FormatError when there
+    is nothing to work on.
     """
     if not haul.strands:
         haul.skipped += Counter(points=len(haul.points))
         raise FormatError(_nothing(haul))
     layers = tuple(dict.fromkeys(strand.layer for strand in haul.strands))
     ours = is_ours(layers)
+    if ours and any(map(seen_from_behind, layers)):
+        haul = replace(haul, strands=[replace(strand, path=strand.path.mapped(MIRROR)) for strand in haul.strands])
     # Template lines, marks and axes of an export lie on its outline and slots: nobody means to cut them, and they tell of gaps.
     strands = [strand for strand in haul.strands if is_work(strand.layer)] if ours else haul.strands
     unit, closed, moved, to_mm = _in_unit(strands, settle, reach)

@@ -9,19 +9,22 @@ from msgspec.structs import replace
 
 from app.formats.drawing_in import read_drawing
 from app.formats.dxf_out import dxf_bytes
-from app.formats.layer_names import depth_on, group_name, layer_name, style_on
+from app.formats.layer_names import depth_on, group_name, layer_name, seen_from_behind, style_on
 from app.formats.svg_out import svg_text
 from app.sheets import pages, write_sheets
 from app.sheets.parts import parts
 from app.sheets.write import full_template
 from app.window.demo import demo
 from geometry.beginning import Numbers, begin
+from geometry.curves import shift
+from geometry.curves.polygons import polygon
 from geometry.drawing.depths import depths_of
 from geometry.edits import add_hole, add_truss_rod_pocket
 from geometry.edits.imported import layout_from
 from geometry.edits.imported_openings import there_told
-from geometry.layout import Headstock
+from geometry.layout import Headstock, loop_path
 from geometry.layout.generic import TAPERED
+from geometry.solids import holes
 from geometry.solids.depth import Depth
 from geometry.terms import HOLE_THERE, POCKET
 
@@ -115,3 +118,20 @@ def test_what_is_no_depth(layer):
 
 def test_pockets_and_holes_there_keep_their_styles():
     assert style_on("pockets that are there - 9.5 mm deep") == POCKET and style_on("holes that are there - through") == HOLE_THERE
+
+
+@pytest.mark.parametrize("ending", [".dxf", ".svg"])
+def test_a_drawing_of_the_back_is_read_as_it_lies_seen_from_the_face(layout, ending, tmp_path):
+    """And not as a left-handed head: an outline that is not its own mirror image, and every bore from behind where it is."""
+    nodes = layout.outline.nodes
+    crooked = replace(layout, outline=replace(layout.outline, nodes=tuple(replace(one, at=(one.at[0] + 3.0, one.at[1])) if one.at[1] > 170.0 else one for one in nodes)))
+    path = next(path for path in write_sheets(crooked, tmp_path, snags=()) if path.name.endswith(f"-back{ending}"))
+    read = read_drawing(path)
+    true = loop_path(crooked.outline)
+    x, y = (read.outline.path.box[i] - true.box[i] for i in (0, 1))  # an SVG begins at its corner
+    assert polygon(read.outline.path).symmetric_difference(polygon(true.mapped(shift(x, y)))).area < 1.0
+    found = sorted(((loop.path.box[0] + loop.path.box[2]) / 2 - x, (loop.path.box[1] + loop.path.box[3]) / 2 - y) for loop in read.loops
+                   if (deep := depth_on(loop.layer)) is not None and deep.back)
+    wanted = sorted(d.start[:2] for hole in holes(crooked) for d in hole.drillings if d.surface == "back")
+    assert len(wanted) == 13 and found == [pytest.approx(at, abs=1e-3) for at in wanted]
+    assert not seen_from_behind("centreline") and style_on("CENTRELINE - SEEN FROM THE BACK") == "centreline"
