@@ -16080,6 +16080,10 @@
         <translation>{move}; die Papiere oder die Schablone (Werkbuch) haben es dann anderswo</translation>
     </message>
     <message>
+        <source>{move}; what is made of it already (job book) is then gone on with</source>
+        <translation>{move}; was davon schon gemacht ist (Werkbuch), wird dann fortgesetzt</translation>
+    </message>
+    <message>
         <source>{n:,} in {whole:,}</source>
         <translation>{n:,} von {whole:,}</translation>
     </message>

@@ -72,7 +72,7 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
         verdict = search.trial(i, move)
         if verdict is not None and verdict.gone and verdict.clean:
             return search.cured(*search.least(i, way, step, verdict))
-        if verdict is not None and verdict.gone and verdict.marks_alone:
+        if verdict is not None and verdict.gone and verdict.work_alone:
             marked = marked or (i, step, verdict)
         elif verdict is not None and verdict.gone and verdict.mild and spare is None and snag.grade == SPOILS:
             spare = move, verdict
@@ -115,7 +115,7 @@ class _Search:
         self._lacked.setdefault(i, []).append(0.0 if verdict.gone else verdict.lacks)
         if verdict.gone:
             own = move.path[1] if isinstance(move, Change) else move.of
-            self._in_the_way.update({name for snag in verdict.worse if snag.kind != _MARKS for name in snag.between if name != own})
+            self._in_the_way.update({name for snag in verdict.worse if not _only_work(snag) for name in snag.between if name != own})
         return verdict
 
     def hopeful(self, i: int) -> bool:
@@ -134,7 +134,7 @@ class _Search:
             middle = round((low + good) / 2, 1)
             move = way.make(middle)
             tried = self.trial(i, move)
-            if tried is not None and tried.gone and (tried.clean or not verdict.clean and tried.marks_alone):
+            if tried is not None and tried.gone and (tried.clean or not verdict.clean and tried.work_alone):
                 good, best = middle, (move, tried)
             else:
                 low = middle
@@ -154,10 +154,12 @@ class _Search:
         said = told(self._layout, move)
         if self._snag.kind == _DRILLED:
             said = say("{move}, as it is drilled", move=said)
-        if names := sorted({name for snag in verdict.worse if snag.kind != _MARKS for name in snag.between}):
+        if names := sorted({name for snag in verdict.worse if not _only_work(snag) for name in snag.between}):
             said = say("{move}; room beside {names} then gets tight", move=said, names=listed([term(name) for name in names]))
         if any(snag.kind == _MARKS for snag in verdict.worse):
             said = say("{move}; the papers or the template (job book) then have it elsewhere", move=said)
+        if any(snag.kind in _MADE and snag.grade == TIGHT for snag in verdict.worse):
+            said = say("{move}; what is made of it already (job book) is then gone on with", move=said)
         said += "."
         if self._snag.kind == _DRILLED:
             said += " " + say("Or tick its step again: at once if it came out as the drawing has it now, else when it is plugged and drilled anew.")
@@ -184,7 +186,8 @@ class _Search:
 
 
 _DRILLED, _MARKS = "drilled-otherwise", "marked-otherwise"
-"""The kinds of snags by which a hole in the wood tells that it is drawn otherwise, and by which pasted papers or the template tell that they have something elsewhere: they are made anew, and no wood suffers."""
+_MADE = (_DRILLED, "cut-otherwise")
+"""The kinds of snags by which what is in the wood tells that it is drawn otherwise (tight where it can be gone on with), and by which pasted papers or the template tell that they have something elsewhere: they are made anew, and no wood suffers."""
 _SAME = 1e-4
 """mm: a snag that lacks more than this beyond what it lacked has got worse"""
 
@@ -208,9 +211,9 @@ class Verdict(Struct, frozen=True):
         return not self.worse
 
     @property
-    def marks_alone(self) -> bool:
-        """Nothing has suffered but papers and template."""
-        return all(snag.kind == _MARKS for snag in self.worse)
+    def work_alone(self) -> bool:
+        """No wood has suffered: papers and template are to be made anew, or what is cut or drilled is to be gone on with."""
+        return all(_only_work(snag) for snag in self.worse)
 
 
 class Before:
@@ -238,6 +241,11 @@ class Before:
                 grown += [now for now, then in zip(found, known, strict=False) if _grown(now, then)]
         mild = not grown and all(snag.grade == TIGHT for snag in new)
         return Verdict(gone, left[0] if left else 0.0, (*grown, *new), mild)
+
+
+def _only_work(snag: Snag) -> bool:
+    """Whether a snag asks for nothing but more of the maker's work."""
+    return snag.kind == _MARKS or snag.kind in _MADE and snag.grade == TIGHT
 
 
 def _grown(now: Snag, then: Snag) -> bool:

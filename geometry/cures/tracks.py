@@ -61,7 +61,7 @@ _DEPTH_KINDS = {"too-deep": -1, "post-not-through": 1, "slot-not-reached": 1, "p
 _BLANK_KINDS = ("blank-too-small", "no-mark", "pin-to-blank")
 _STRING_KINDS = ("string-to-string", "string-to-post")
 """Kinds between two tuners that strings led otherwise cure, which leaves all wood as it is."""
-_WIDER_KINDS = ("string-hole", "post-to-wall", "post-to-slot-end", "bit-too-wide", "wood-left")
+_WIDER_KINDS = ("string-hole", "string-to-wall", "post-to-wall", "post-to-slot-end", "bit-too-wide", "wood-left")
 
 
 _ANY = 10.0

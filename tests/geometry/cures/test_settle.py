@@ -13,10 +13,10 @@ from geometry.checks.snags import TIGHT
 from geometry.cures import apply_cure, carried_out, settle, with_cures
 from geometry.cures.tracks import tracks
 from geometry.errors import GeometryError
-from geometry.layout import Ear, Headstock, Pin, SingleHole
-from geometry.layout.book import Book, Done, Task
+from geometry.layout import Ear, Headstock, Margins, Pin, SingleHole
+from geometry.layout.book import Book, Done, Shaped, Task
 from geometry.solids.spots import set_down
-from tests.geometry.checks.heads import PINS, SIDE, drawn, head, side, slot
+from tests.geometry.checks.heads import PINS, SIDE, drawn, head, post_head, side, slot
 
 ASIDE = Snag("aside", TIGHT, ("pin",), (0.0, 60.0, 0.0), 4.0, 9.0, "Too far aside.", "Do something.")
 
@@ -142,7 +142,18 @@ def test_a_move_that_only_papers_and_template_do_not_have_is_proposed_and_says_s
     """Once papers are pasted no move leaves them right: that is no reason to propose none, and nothing else is made tight by it."""
     layout = head(holes=(SingleHole(id="a", at=(0.0, 60.0), diameter=8.0), SingleHole(id="b", at=(0.0, 69.0), diameter=8.0)))
     pasted = replace(layout, book=Book(done=(Done(piece="real", task=Task(operation="mark"), spots=set_down(layout, "mark")),)))
-    snag, = (one for one in check(layout).snags if one.grade != "note")
-    plain, done = settle(layout, check(layout), snag), settle(pasted, check(pasted), snag)
+    (plain, done) = (settle(one, result, next(snag for snag in result.snags if snag.grade != "note"))
+                     for one, result in ((layout, check(layout)), (pasted, check(pasted))))
     assert done.move == plain.move is not None
     assert done.cure == f"{plain.cure[:-1]}; the papers or the template (job book) then have it elsewhere."
+
+
+def test_a_slot_that_is_cut_is_made_wider_for_what_it_holds_and_that_it_is_gone_on_with_is_said():
+    opening = slot()
+    layout = post_head(post=(6.0, 31.5, 31.0), slots=(opening,), margins=Margins())
+    cut = replace(layout, book=Book(done=(Done(piece="real", task=Task(operation="rout slot 1", features=("slot",)), cut=Shaped(shape=opening.shape)),)))
+    (plain, done) = (settle(head, result, next(one for one in result.snags if one.kind == "string-hole"))
+                     for head, result in ((layout, check(layout)), (cut, check(cut))))
+    assert isinstance(plain.move, Shift) and "job book" not in plain.cure
+    assert done.move.path == ("slots", "slot", "shape", "width") and done.move.after > opening.shape.width
+    assert done.cure.endswith("; what is made of it already (job book) is then gone on with.")
