@@ -222,6 +222,7 @@ class Before:
     def __init__(self, snags: Sequence[Snag]) -> None:
         self._all = snags
         self._known = _by_key(snags)
+        self._misplaced = {name for snag in snags if snag.kind == _MARKS for name in snag.between}
 
     def judged(self, snag: Snag, after: Sequence[Snag]) -> Verdict:
         """The verdict on a move meant for one of these snags."""
@@ -236,6 +237,8 @@ class Before:
         grown: list[Snag] = []
         for key, found in _by_key(after).items():
             known = self._known.get(key, [])
+            if key[0] == _MARKS and self._misplaced.issuperset(key[1]):
+                continue  # one snag tells of all that papers have elsewhere, and of fewer when some is put back
             if key != own:
                 new += found[len(known):]
                 grown += [now for now, then in zip(found, known, strict=False) if _grown(now, then)]

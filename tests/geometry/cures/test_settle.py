@@ -157,3 +157,10 @@ def test_a_slot_that_is_cut_is_made_wider_for_what_it_holds_and_that_it_is_gone_
     assert isinstance(plain.move, Shift) and "job book" not in plain.cure
     assert done.move.path == ("slots", "slot", "shape", "width") and done.move.after > opening.shape.width
     assert done.cure.endswith("; what is made of it already (job book) is then gone on with.")
+
+
+def test_what_papers_had_elsewhere_before_a_move_is_not_laid_to_it():
+    marks = Snag("marked-otherwise", TIGHT, ("a", "b"), (0.0, 60.0, 0.0), None, None, "", "")
+    before = sys.modules["geometry.cures.settle"].Before((ASIDE, marks))
+    assert before.judged(ASIDE, (replace(marks, between=("b",)),)).clean, "one of them is where it is pricked again"
+    assert not before.judged(ASIDE, (replace(marks, between=("b", "c")),)).clean
