@@ -179,7 +179,7 @@ def _by_axis(bores: tuple[Bore, ...]) -> list[list[Bore]]:
     by_axis: dict[tuple[float, float], list[Bore]] = {}
     for bore in bores:
         by_axis.setdefault(bore.at, []).append(bore)
-    return [sorted(group, key=lambda bore: -bore.diameter) if len(group) > 1 else group for group in by_axis.values()]
+    return [sorted(group, key=lambda bore: -bore.diameter) for group in by_axis.values()]
 
 
 SAME_SIZE = 0.05

@@ -11,6 +11,7 @@ from geometry.layout import (
     EdgePlace,
     EdgeRun,
     Flat,
+    Retainer,
     Row,
     RowPlace,
     SingleHole,
@@ -20,9 +21,22 @@ from geometry.layout import (
     Tuner,
 )
 from geometry.solids import frames, holes, side_bore
-from geometry.solids.drilling import drill_among, drill_for, misfit, point_length, square_edge_reach, twist_point
+from geometry.solids.drilling import (
+    THERE,
+    as_cut,
+    drill_among,
+    drill_for,
+    misfit,
+    once_plugged,
+    point_ahead,
+    point_length,
+    square_edge_reach,
+    to_drill,
+    twist_point,
+    wider_by,
+)
 from geometry.solids.flats import stands_off
-from geometry.solids.side import block_height, tilt_of
+from geometry.solids.side import block_height, board_for, tilt_of
 from geometry.units import parse_length
 from tests.geometry.checks.heads import FACE, SIDE, bore, bulging, face, head, leaning, loop, pattern, side, slot
 
@@ -148,6 +162,28 @@ def test_the_bass_side_is_the_mirror_image():
 def test_bores_off_the_middle_share_no_setting():
     layout = head(tuners=(side("t", 70.0, depth=7.0), side("b", 70.0, edge="bass", depth=7.0)), patterns=(SIDE,))
     assert side_bore(layout, "t").turns_with == ()
+    one_off = head(tuners=(side("t", 70.0), side("b", 70.0, edge="bass", depth=7.0), side("low", 90.0, edge="bass", depth=9.0)), patterns=(SIDE,))
+    assert side_bore(one_off, "t").turns_with == ()
+
+
+def test_bores_share_a_setting_where_they_lean_alike_whichever_way_that_is():
+    """Treble edge leaning in by 6 degrees, bass edge by 6, by 3 or out by 6: the first alone has the treble bore's tilt."""
+    def turned(of, degrees):
+        outline = loop((-40.0, 0.0), (40.0, 0.0), (40.0 - 180.0 * math.tan(math.radians(6.0)), 180.0), (-40.0 + 180.0 * math.tan(math.radians(degrees)), 180.0))
+        layout = head(outline=outline, blank=replace(head().blank, bass=70.0), tuners=(side("t", 70.0), side("b", 70.0, edge="bass")), patterns=(SIDE,))
+        return side_bore(layout, of).turns_with
+    assert [(turned("t", degrees), turned("b", degrees)) for degrees in (6.0, 3.0, -6.0)] == [(("b",), ("t",)), ((), ()), ((), ())]
+
+
+def test_a_tilt_is_set_by_blocks_under_a_board_of_round_length_whichever_side_is_raised():
+    assert block_height(math.radians(-30.0), 80.0) == block_height(math.radians(30.0), 80.0) == pytest.approx(40.0)
+    assert [board_for(base, unit) for base, unit in ((100.0, "mm"), (100.0, "in"), (100.0, "in64"), (120.0, "in"))] == pytest.approx([100.0, 101.6, 101.6, 120.0])
+
+
+def test_only_a_side_tuner_with_a_post_bore_has_a_side_bore():
+    bare = pattern("bare", "side", bore("screw", 2.0, "seat", depth=8.0))
+    layout = head(tuners=(face("f", 0.0, 90.0), side("t", 70.0), side("bare", 90.0, bare)), patterns=(FACE, SIDE, bare))
+    assert [one and one.stop_full for one in (side_bore(layout, id) for id in ("f", "t", "bare"))] == [None, pytest.approx(40.0), None]
 
 
 def test_screws_of_a_side_tuner_lie_on_the_seat_plane():
@@ -213,6 +249,32 @@ def test_a_drill_of_the_size_asked_for_goes_before_one_of_the_kind_asked_for():
     assert chosen(("twist", 6.35), ("brad", 6.37)).id == "brad 6.37"
     assert chosen(("brad", 6.4)).id == "brad 6.4" and chosen(("brad", 6.41)) is None
     assert [round(misfit(chosen(("brad", size)), drilling), 6) for size in (6.3, 6.33, 6.35, 6.37, 6.4)] == [-0.05, 0.0, 0.0, 0.0, 0.05]
+
+
+def test_what_a_single_hole_is_for_says_how_it_is_drilled():
+    """A plain one, the pilot of a retainer's screw, one that is in the blank already, and such a one that is plugged first."""
+    plain = SingleHole(id="h", at=(0.0, 90.0), diameter=3.0, depth=9.0)
+    singles = (plain, replace(plain, id="r", retainer=Retainer(height=2.0)), replace(plain, id="t", there=True), replace(plain, id="p", there=True, plugged=True))
+    layout = head(holes=singles, pins=(), tuners=(side("a", 40.0),), patterns=(SIDE,))
+    made = {hole.id: hole.drillings[0] for hole in holes(layout) if hole.id in "hrtp"}
+    assert {id: (d.operation, d.style, d.drill, d.there, d.pilot, d.plugged, d.waste_too) for id, d in made.items()} == {
+        "h": ("hole", "hole", "brad", False, False, False, False), "r": ("screw pilot", "screw pilot", "twist", False, True, False, False),
+        "t": (THERE, THERE, "brad", True, False, False, True), "p": (THERE, THERE, "brad", True, False, True, True)}
+    assert {hole.id for hole in to_drill(layout)} == {"a.1", "h", "r"} and {hole.id for hole in once_plugged(layout)} == {"a.1", "h", "r", "t"}
+    assert [holes(layout)[0].drillings[0].style, holes(head())[0].drillings[0].waste_too] == ["side bore", True], "a pin may stand in the waste"
+
+
+def test_a_hole_is_as_wide_as_its_drill_and_its_reamer_make_it_and_its_point_runs_ahead():
+    reamed = pattern("peg", "face", bore(diameter=6.0, depth=12.0, reamed=7.5, taper=20.0))
+    layout = head(tuners=(face("a", 0.0, 90.0, reamed), face("b", 0.0, 120.0)), patterns=(reamed, FACE), holes=(
+        SingleHole(id="old", at=(20.0, 90.0), diameter=6.0, there=True),))
+    peg, plain, old = (hole.drillings[0] for hole in holes(layout) if hole.of in ("a", "b", "old"))
+    wide, slim, exact = (Drill(id="d", kind="brad", diameter=size, length=90.0, spur=1.1) for size in (6.04, 5.96, 6.0))
+    assert [wider_by(drill, plain) for drill in (wide, slim, exact, None)] == pytest.approx([0.04, 0.0, 0.0, 0.0])
+    assert [wider_by(drill, peg) for drill in (wide, None)] == [1.5, 1.5] and wider_by(wide, old) == 0.0
+    assert as_cut(plain, (wide,)).radius == pytest.approx(3.02) and as_cut(plain, (slim,)).radius == 3.0
+    assert (peg.narrow, peg.finished, plain.narrow) == (7.5 - 12.0 / 20.0, 7.5, 6.0)
+    assert (point_ahead(wide, plain), point_ahead(None, plain)) == (1.1, pytest.approx(1.8))
 
 
 def test_a_hole_as_deep_as_the_wood_is_thick_goes_through_in_either_unit():
