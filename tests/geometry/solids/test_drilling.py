@@ -247,7 +247,8 @@ def test_a_drill_of_the_size_asked_for_goes_before_one_of_the_kind_asked_for():
         return drill_among([Drill(id=f"{kind} {size}", kind=kind, diameter=size, length=100.0) for kind, size in drills], drilling)
     assert chosen(("brad", 6.4), ("twist", 6.35)).id == "twist 6.35"
     assert chosen(("twist", 6.35), ("brad", 6.37)).id == "brad 6.37"
-    assert chosen(("brad", 6.4)).id == "brad 6.4" and chosen(("brad", 6.41)) is None
+    assert chosen(("brad", 6.4)).id == "brad 6.4" and chosen(("brad", 6.41)) is None and chosen(("brad", 6.29)) is None
+    assert [chosen(*(("brad", size) for size in sizes)).id for sizes in ((6.33, 6.36), (6.34, 6.37))] == ["brad 6.36", "brad 6.34"]
     assert [round(misfit(chosen(("brad", size)), drilling), 6) for size in (6.3, 6.33, 6.35, 6.37, 6.4)] == [-0.05, 0.0, 0.0, 0.0, 0.05]
 
 
