@@ -9292,6 +9292,10 @@
         <translation>Der Sattel würde {nut} messen: die eingegebene Länge und die Marken am Sattel prüfen.</translation>
     </message>
     <message>
+        <source>The nut would measure {nut}: check the marks at the nut, or give the size by two points.</source>
+        <translation>Der Sattel würde {nut} messen: die Marken am Sattel prüfen oder die Größe durch zwei Punkte angeben.</translation>
+    </message>
+    <message>
         <source>The one move that was tried does not do it.</source>
         <translation>Der eine versuchte Schritt genügt nicht.</translation>
     </message>
@@ -16527,6 +16531,14 @@
     <message>
         <source>{n} more lies in the same folder.</source>
         <translation>{n} weiteres liegt im selben Ordner.</translation>
+    </message>
+    <message>
+        <source>{n} more thing was noticed in the drawing.</source>
+        <translation>{n} weitere Sache fiel an der Zeichnung auf.</translation>
+    </message>
+    <message>
+        <source>{n} more things were noticed in the drawing.</source>
+        <translation>{n} weitere Sachen fielen an der Zeichnung auf.</translation>
     </message>
     <message>
         <source>{n} nodes held</source>

@@ -15,6 +15,7 @@ from app.formats.picture_in import read_picture
 from app.look.descendants import below
 from app.window import ask
 from app.window.demo import samples
+from app.window.tracing import lay_dialog
 from app.window.tracing.lay import lay_picture
 from app.window.tracing.lay_dialog import LayDialog
 from app.window.tracing.trace_dialog import TraceDialog
@@ -120,6 +121,10 @@ def test_a_scan_is_as_large_as_its_scanner_says(bench, scan, tmp_path, monkeypat
     assert dialog._says.text().startswith("The nut measures 40 mm") and dialog.lay_button.isEnabled()
     place = dialog._map()
     assert place(scan.at(30, 60)) == pytest.approx((30, 60), abs=1e-6)
+    monkeypatch.setattr(lay_dialog, "WIDEST_NUT", 39.0)
+    dialog.board.place("bass", scan.at(-20, 0))
+    dialog._judge()
+    assert dialog._says.text() == "The nut would measure 40 mm: check the marks at the nut, or give the size by two points."
     dialog.reject()
 
 

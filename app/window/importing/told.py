@@ -8,10 +8,10 @@ from app.formats.drawing_in.command import not_closed
 from app.formats.drawing_in.roles import heads_told
 from app.formats.drawing_in.scale_text import scale_told
 from app.formats.drawing_in.units import plausible, sized, unit_question
-from geometry.saying import say
+from geometry.saying import count, say
 
-MOST = 8
-"""Sentences of what was noticed."""
+MOST = 12
+"""Sentences of what was noticed; of more the number is told."""
 
 
 def size_told(read: DrawingRead) -> tuple[str, bool]:
@@ -40,7 +40,8 @@ def noticed(read: DrawingRead, drawn: DrawingRead) -> list[str]:
     if question is not None and read.scale is not None:
         told.append(_scale(read))
     told += [text for text in read.warnings if question is None or not question.text.startswith(text[:34])]
-    return told[:MOST]
+    more = len(told) - MOST
+    return told if more <= 0 else [*told[:MOST], count(more, "{n} more thing was noticed in the drawing.", "{n} more things were noticed in the drawing.")]
 
 
 def _scale(read: DrawingRead) -> str:

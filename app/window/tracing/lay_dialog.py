@@ -229,8 +229,10 @@ class LayDialog(ReadInOrder, QDialog):
             nut = made(self._at["treble"])[0] - made(self._at["bass"])[0]
             self.nut_width = abs(nut)
             if self.nut_width > WIDEST_NUT:
-                raise GeometryError(say("The nut would measure {nut}: check the length that was typed and the marks at the nut.",
-                                        nut=format_close(self.nut_width, unit, mark=True)))
+                wide = format_close(self.nut_width, unit, mark=True)
+                raise GeometryError(say("The nut would measure {nut}: check the marks at the nut, or give the size by two points.", nut=wide)
+                                    if self.scan.isChecked() else
+                                    say("The nut would measure {nut}: check the length that was typed and the marks at the nut.", nut=wide))
             point = made.size_at(self._at["bass"])
             words = {"nut": format_close(abs(nut), unit, mark=True), "point": format_close(point, unit, 2, mark=True)}
             own = self._window.document.layout.nut.width
