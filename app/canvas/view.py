@@ -20,6 +20,8 @@ SMALLEST, LARGEST, FARTHEST = 0.4, 120.0, 0.01
 SHIFT, CTRL, ALT = (key.value for key in (Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier,
                                           Qt.KeyboardModifier.AltModifier))
 """As numbers: each event of the mouse is asked for all three, and Python's flags take ten times as long."""
+ARROWS = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, 1), Qt.Key.Key_Down: (0, -1)}
+"""Where each leads on the drawing: x to the treble side, y to the tip."""
 AROUND = 60
 """Pixels left free at most around what is fitted into the window, both sides together."""
 PAN = 60
@@ -275,17 +277,16 @@ class CanvasView(QGraphicsView):
         if plain and self.key_filter is not None and self.key_filter(names.get(event.key(), ""), event.text()):
             event.accept()
             return
-        steps = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, 1), Qt.Key.Key_Down: (0, -1)}
         if event.key() == Qt.Key.Key_Space:
             self._space = True
             self._shape_pointer()
-        elif event.key() in steps and event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            x, y = steps[event.key()]
+        elif event.key() in ARROWS and event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            x, y = ARROWS[event.key()]
             self.pan(QPoint(x * PAN, -y * PAN))
-        elif event.key() in steps:
+        elif event.key() in ARROWS:
             size = 10.0 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else (
                 0.1 if event.modifiers() & Qt.KeyboardModifier.AltModifier else 1.0)
-            x, y = steps[event.key()]
+            x, y = ARROWS[event.key()]
             self.nudged.emit(x * size, y * size)
         else:
             super().keyPressEvent(event)

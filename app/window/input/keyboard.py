@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QAbstractButton, QApplication, QScrollArea, QSplitter, QWidget
 
+from app.canvas.view import ARROWS
 from app.look import walk
 from app.look.sizes import px
 from app.tools import Pointer
@@ -28,7 +29,6 @@ BORDER_STEP = 40
 """Pixels at 100 % that one press moves a border between two parts."""
 LETTERED = ("draw outline", "draw slot")
 """Tools of which letters choose the kind of edge."""
-ARROWS = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, 1), Qt.Key.Key_Down: (0, -1)}
 
 
 class Keyboard(QObject):
