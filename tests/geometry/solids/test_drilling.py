@@ -79,6 +79,23 @@ def test_rows_space_their_members():
     assert placed["straight 1"].origin == pytest.approx((10.0, 45.0, 0.0))
     assert placed["edge 1"].origin == pytest.approx((-29.0, 70.0, 0.0))
     assert placed["edge 1"].u == pytest.approx((-1.0, 0.0, 0.0))
+    row = replace(rows[1], run=EdgeRun(side="treble", first=30.0))
+    on_edge = frames(head(tuners=tuple(replace(t, pattern="side", place=replace(t.place, row="edge")) for t in tuners[:2]), rows=(row,), patterns=(SIDE,)))
+    assert [one.origin for one in on_edge.values()] == [pytest.approx((40.0, y, 8.0)) for y in (30.0, 70.0)]
+    turned = head(tuners=tuners[:2], rows=(replace(rows[0], run=replace(rows[0].run, turn=180.0)),), patterns=(FACE,))
+    assert [one.u for one in frames(turned).values()] == [pytest.approx((-1.0, 0.0, 0.0))] * 2
+
+
+def test_a_face_tuner_belongs_to_the_side_of_the_centreline_that_it_stands_on():
+    placed = frames(head(tuners=tuple(face(f"at {x}", x, 90.0) for x in (-0.5, 0.0, 0.5)), patterns=(FACE,)))
+    assert [one.side for one in placed.values()] == ["bass", "treble", "treble"]
+
+
+def test_local_coordinates_of_a_side_tuner_go_along_its_edge_down_and_into_the_wood():
+    placed = frames(head(tuners=(side("a", 90.0, depth=5.0),), patterns=(SIDE,)))["a"]
+    assert placed.at(3.0, 2.0, 10.0) == pytest.approx((30.0, 93.0, 7.0))
+    placed = frames(head(tuners=(face("a", 10.0, 90.0),), patterns=(FACE,)))["a"]
+    assert placed.at(3.0, 2.0, 4.0) == pytest.approx((13.0, 92.0, 4.0))
 
 
 def test_no_post_lies_across_a_pocket_that_is_there():
