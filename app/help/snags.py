@@ -17,7 +17,7 @@ DRAWN: dict[str, str] = {
     "button-to-wood": "buttons", "pin-to-blank": "two pins", "hole-in-the-way": "two pins", "few-pins": "two pins", "pins-askew": "two pins",
     "glue-line": "glue line", "glue-line-crossed": "glue line", "ear-too-short": "glue line", "feather-screw": "scarf joint", "feather-edge": "scarf joint", "side-angle": "side angle", "break-angle": "break angle",
     "break-angle-steep": "break angle", "retainer-idle": "break angle", "string-past-post": "break angle", "post-too-low": "break angle", "bush-too-narrow": "offset",
-    "drilled-otherwise": "two bores", "no-bit": "offset", "bit-unguided": "offset", "drill-short": "stop depth", "quill": "stop depth"}
+    "no-bit": "offset", "bit-unguided": "offset", "drill-short": "stop depth", "quill": "stop depth"}
 """Kind -> drawing."""
 
 

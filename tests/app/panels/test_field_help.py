@@ -107,7 +107,7 @@ def test_every_kind_of_snag_is_explained_and_found_in_the_help():
     assert DRAWN.keys() <= KINDS.keys()
 
 
-PLAIN = {"outline-crosses", "slot-crosses", "no-place", "drilled-and-gone", "cut-and-gone", "cut-otherwise", "marked-otherwise", "glued-otherwise", "blank-too-small", "blank-too-thick", "wood-for-tuner", "slot-too-shallow",
+PLAIN = {"outline-crosses", "slot-crosses", "no-place", "drilled-and-gone", "drilled-otherwise", "cut-and-gone", "cut-otherwise", "marked-otherwise", "glued-otherwise", "blank-too-small", "blank-too-thick", "wood-for-tuner", "slot-too-shallow",
          "post-to-slot-end", "post-not-through", "string-to-face", "string-to-screw", "string-to-post", "string-to-string",
          "string-off-wood", "nut-step", "string-off-nut", "strings-in-nut", "retainer-no-hole", "retainer-bar", "bit-too-wide", "bit-too-short",
          "wood-left", "template-lost", "ream-short", "no-drill", "drill-size"}

@@ -83,7 +83,7 @@ def test_a_template_for_another_follower_is_another_template():
     bush = next(bush for bush in job.rack.bushes if bush.outer == 13.0)
     other = replace(job, template=replace(job.template, bit="10 straight", bush=bush.id))
     snag, = told(other)
-    assert snag.text == "The template that is made (job book) does not have bass slot, treble slot and outline as they are planned now."
+    assert snag.text == "The template that is made (job book) does not have bass slot, treble slot and the outline as they are planned now."
     assert otherwise(other).keys() == {"template"} and tracks(other, snag) == []
     alike = replace(job, template=replace(job.template, bit=None, bush=None))
     assert told(alike) == [], "its lines are those of a bearing as wide as the cutter"
