@@ -114,7 +114,7 @@ def _rail(opening: Opening, outline: Wall, margins: Margins, nut: Nut) -> tuple[
         if not short(measured, needed):
             return ()
     if measured < 0:
-        back = into_outline(opening.slot, opening.wall, outline, -measured)
+        back = into_outline(opening.slot, opening.wall, outline)
         if back is not None and back[0] > -measured:
             measured = -back[0]
         push = (_inwards(opening, outline, where, needed - measured) if back is None else

@@ -115,7 +115,8 @@ class _Search:
         self._lacked.setdefault(i, []).append(0.0 if verdict.gone else verdict.lacks)
         if verdict.gone:
             own = move.path[1] if isinstance(move, Change) else move.of
-            self._in_the_way.update({name for snag in verdict.worse if not _only_work(snag) for name in snag.between if name != own})
+            # In order of their names, so that of several as often in the way the same are told each time.
+            self._in_the_way.update(sorted({name for snag in verdict.worse if not _only_work(snag) for name in snag.between if name != own}))
         return verdict
 
     def hopeful(self, i: int) -> bool:

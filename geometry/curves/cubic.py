@@ -21,11 +21,11 @@ _MANY = 64
 _MARKS = 16
 """Steps of the parameter at which a curve's length is kept."""
 
-MOST_HALVINGS, AGREE = 12, 1e-10
+_MOST_HALVINGS, _AGREE = 12, 1e-10
 """How often a stretch is halved for its length, and the share of it to which two rules then agree."""
 
 # Gauss-Legendre nodes and weights on 0..1 (16 points), from numpy.polynomial.legendre.leggauss(16).
-GAUSS = (
+_GAUSS = (
     (0.005299532504175031, 0.013576229705877047), (0.0277124884633837, 0.031126761969323946),
     (0.06718439880608412, 0.04757925584124639), (0.1222977958224985, 0.06231448562776694),
     (0.19106187779867811, 0.07479799440828837), (0.2709916111713863, 0.08457825969750127),
@@ -292,7 +292,7 @@ def _speed(curve: Cubic) -> _Speed:
 def _rule(speed: _Speed, a: float, b: float) -> float:
     x0, x1, x2, y0, y1, y2 = speed
     h, total, hypot = b - a, 0.0, math.hypot
-    for x, w in GAUSS:
+    for x, w in _GAUSS:
         t = a + h * x
         total += w * hypot(x0 + t * (x1 + t * x2), y0 + t * (y1 + t * y2))
     return h * total
@@ -321,6 +321,6 @@ def _halved(speed: _Speed, a: float, b: float, whole: float, depth: int) -> floa
     m = (a + b) / 2
     one, two = _rule(speed, a, m), _rule(speed, m, b)
     # "Not greater" also ends it for a curve whose numbers are no numbers.
-    if depth >= MOST_HALVINGS or not abs(whole - (one + two)) >= AGREE * max(1.0, whole):
+    if depth >= _MOST_HALVINGS or not abs(whole - (one + two)) >= _AGREE * max(1.0, whole):
         return one + two
     return _halved(speed, a, m, one, depth + 1) + _halved(speed, m, b, two, depth + 1)

@@ -15,7 +15,6 @@ from geometry import vectors as v
 from geometry.curves.arc import Arc
 from geometry.curves.cubic import Cubic
 from geometry.curves.line import Line
-from geometry.curves.many import cubic_lengths
 from geometry.curves.matrix import Matrix
 from geometry.errors import GeometryError
 from geometry.saying import say
@@ -24,9 +23,6 @@ from geometry.vectors import Box, Vec2
 
 Segment = Line | Arc | Cubic
 """Each has a tag, by which a reader of JSON tells them apart."""
-
-_MANY = 200
-"""segments of a path above which the lengths of its cubics are worked out all at once, which may differ in the last digits"""
 
 
 class Nearest(Struct, frozen=True):
@@ -78,11 +74,7 @@ class Path(Struct, frozen=True, dict=True, weakref=True):
     @cached_property
     def _lengths(self) -> list[float]:
         """Length of each segment, mm."""
-        if len(self.segments) <= _MANY:
-            return [segment.length() for segment in self.segments]
-        cubics = [i for i, segment in enumerate(self.segments) if isinstance(segment, Cubic)]
-        of_cubic = dict(zip(cubics, cubic_lengths([self.segments[i] for i in cubics]) if cubics else (), strict=True))
-        return [of_cubic[i] if i in of_cubic else segment.length() for i, segment in enumerate(self.segments)]
+        return [segment.length() for segment in self.segments]
 
     @property
     def length(self) -> float:

@@ -15,12 +15,12 @@ import numpy as np
 
 from geometry.curves import Line
 from geometry.solids.drilling import Drilling
+from geometry.solids.golden import lowest
 from geometry.solids.pointed import beside_cone
 from geometry.solids.walls import Wall
 from geometry.vectors import Vec2
 
 _ROUNDS = 80
-_INNER = (math.sqrt(5) - 1) / 2
 _AT_END = 1e-9
 """mm: what the search finds no farther beyond an end of a drilling counts as above it: there the gap drops at once where the drilling
 rises through the floor"""
@@ -71,20 +71,8 @@ def _least(a: np.ndarray, b: np.ndarray, height: float, radius: float, length: f
 
     def value(share: float, slack: float = 0.0) -> float:
         return _gap(au + (bu - au) * share, aw + (bw - aw) * share, height, radius, length, ahead, slack)
-    low, high = 0.0, 1.0
-    one, two = 1.0 - _INNER, _INNER
-    left, right = value(one), value(two)
-    for _ in range(_ROUNDS):
-        if left <= right:
-            high, two, right = two, one, left
-            one = high - (high - low) * _INNER
-            left = value(one)
-        else:
-            low, one, left = one, two, right
-            two = low + (high - low) * _INNER
-            right = value(two)
     # An end of a chord may lie an ulp lower than the search came to.
-    return min((value(share, _AT_END), at, share) for at, share in enumerate(((low + high) / 2, 0.0, 1.0)))[::2]
+    return min((value(share, _AT_END), at, share) for at, share in enumerate((lowest(value, 0.0, 1.0, _ROUNDS), 0.0, 1.0)))[::2]
 
 
 def _gap(u: float, w: float, height: float, radius: float, length: float, ahead: float, slack: float) -> float:

@@ -42,11 +42,6 @@ def convex_sum(a: np.ndarray, b: np.ndarray) -> BaseGeometry:
     return shapely.MultiPoint((a[:, None] + b[None]).reshape(-1, 2)).convex_hull
 
 
-def swept(chain: np.ndarray, b: np.ndarray) -> BaseGeometry:
-    """The sum of a chain of chords through (n, 2) points and the convex hull of (k, 2) points."""
-    return united(_swept(chain, b))
-
-
 def area_sum(area: BaseGeometry, rim: np.ndarray, b: np.ndarray) -> BaseGeometry:
     """The sum of an area, whose rim runs through (n, 2) points, and the convex hull of (k, 2) points."""
     parts = area_parts(area, rim, b)

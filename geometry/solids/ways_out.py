@@ -28,6 +28,7 @@ from geometry.curves import Line, Path
 from geometry.curves.blunted import blunted
 from geometry.layout.slots import Slot, StraightSlot
 from geometry.solids.drilling import Drilling
+from geometry.solids.golden import lowest
 from geometry.solids.sums import (
     about_no_shift,
     area_parts,
@@ -46,7 +47,6 @@ from geometry.vectors import Vec2, Vec3
 SAGITTA = 0.0005
 """mm: how far a curve is flattened for a depth"""
 _LOOKS, _ROUNDS = 33, 20
-_INNER = (math.sqrt(5) - 1) / 2
 _MANY = 500
 """corners of a slot above which no more of a sum with it is united than the way out takes"""
 
@@ -60,18 +60,16 @@ def fine_wall(wall: Wall) -> Wall:
 MOST_SEGMENTS, MOST_CHORDS = 1000, 4000
 """of an outline (the chords of what counts of it, for drillings from the side) above which the way back inside is sought along a
 plainer line"""
-_LOOKS_FOR_ROOM = 1.0, 2.0, 5.0
-"""how far is looked for room, in times of the least, before all of an area is"""
 
 
-@remembered_by_size(64, lambda wall: len(wall.points))
-def plain_wall(outline: Wall) -> tuple[Wall, float]:
-    """(an outline in chords, how far in mm it strays from them beyond SAGITTA at most).
+@remembered_by_size(64, lambda wall, *_: len(wall.points))
+def plain_wall(outline: Wall, sagitta: float = SAGITTA) -> tuple[Wall, float]:
+    """(an outline in chords, how far in mm it strays from them beyond that sagitta at most).
 
     Of an outline of very many pieces no more corners are kept than it can have pieces, so that it strays: whoever keeps
     so much farther inside keeps inside the outline too, and a way is rather too long than too short.
     """
-    fine = fine_wall(outline)
+    fine = Wall(outline.path, sagitta)
     if len(outline.path.segments) <= MOST_SEGMENTS and len(fine.points) <= MOST_CHORDS:
         return fine, 0.0
     corners, by = _plainer(fine.points)
@@ -227,19 +225,7 @@ def _level_from_slot(drilling: Drilling, deep: float, shifts: _Shifts) -> WayOut
     low, high = turns[max(0, k - 1)], turns[min(_LOOKS - 1, k + 1)]
     if math.hypot(max(0.0, under + radius * math.sin(low)), max(0.0, at(high)[2])) > best.depth:
         return best
-    one, two = high - (high - low) * _INNER, low + (high - low) * _INNER
-    of_one, of_two = at(one)[0], at(two)[0]
-    for _ in range(_ROUNDS):
-        # Of the two inner turns one is an inner turn of what is left.
-        if of_one <= of_two:
-            high, two, of_two = two, one, of_one
-            one = high - (high - low) * _INNER
-            of_one = at(one)[0]
-        else:
-            low, one, of_one = one, two, of_two
-            two = low + (high - low) * _INNER
-            of_two = at(two)[0]
-    for turn in (float(low + high) / 2, float(turns[k])):
+    for turn in (lowest(lambda turn: at(turn)[0], float(low), float(high), _ROUNDS), float(turns[k])):
         size, down, aside, way = at(turn)
         if TOUCH < size < best.depth:
             aside = max(0.0, aside)
@@ -268,39 +254,23 @@ def upright_from_outside(centre: Vec2, radius: float, outline: Wall, either_side
             continue
         # In a corner or a neck the nearest wall's way leads against another wall.
         plain, by = plain_wall(outline)
-        near = _nearest_room(centre, radius + by, plain.area, keep, abs(inside))
+        near = _nearest_room(centre, radius + by, plain.area, keep)
         if near is not None:
             found.append(WayOut(v.distance(centre, near), (*v.unit(v.sub(near, centre)), 0.0)))
     return min(found, key=lambda one: one.depth, default=None)
 
 
-def _nearest_room(centre: Vec2, radius: float, area: BaseGeometry, keep: float, apart: float) -> Vec2 | None:
-    """The place nearest to `centre` at which a disc just keeps inside an area (`keep` 1) or outside of it (-1).
-
-    First only what lies about the centre is looked at (`apart`: how far its rim is away, mm): of thousands of corners, each with
-    an arc round it, few count. Then all of it, which other discs of that size share: where one finds no room near, most do not.
-    """
-    if shapely.is_empty(area):
-        return None
-    x0, y0, x1, y1 = shapely.bounds(area)
-    whole = math.hypot(max(x1 - centre[0], centre[0] - x0), max(y1 - centre[1], centre[1] - y0))
-    for look in (*(times * (apart + radius) for times in _LOOKS_FOR_ROOM), math.inf):
-        reach = look + radius + 1.0
-        room = _room(area, radius, keep) if look >= whole else _room_of(shapely.intersection(
-            area, shapely.box(centre[0] - reach, centre[1] - reach, centre[0] + reach, centre[1] + reach)), radius, keep)
-        near = None if room.is_empty else shapely.shortest_line(shapely.Point(centre), room).coords[1]
-        if look >= whole or near is not None and v.distance(centre, near) <= look:
-            return near
-    return None
+def _nearest_room(centre: Vec2, radius: float, area: BaseGeometry, keep: float) -> Vec2 | None:
+    """The place nearest to `centre` at which a disc just keeps inside an area (`keep` 1) or outside of it (-1)."""
+    room = _room(area, radius, keep)
+    return None if room.is_empty else shapely.shortest_line(shapely.Point(centre), room).coords[1]
 
 
-def _room_of(area: BaseGeometry, radius: float, keep: float) -> BaseGeometry:
+@remembered_by_size(32, lambda area, *_: shapely.get_num_coordinates(area))
+def _room(area: BaseGeometry, radius: float, keep: float) -> BaseGeometry:
     """Where the middle of a disc may be that keeps inside an area (`keep` 1), or just keeps outside of it (-1)."""
     room = shapely.buffer(blunted(area, -keep * radius), -keep * radius, quad_segs=4 * QUAD_SEGS)
     return room if keep > 0 else room.boundary
-
-
-_room = remembered_by_size(32, lambda area, *_: shapely.get_num_coordinates(area))(_room_of)
 
 
 def level_from_outside(drilling: Drilling, chain: np.ndarray) -> WayOut | None:

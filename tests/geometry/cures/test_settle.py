@@ -74,6 +74,18 @@ def test_a_way_is_gone_in_steps_that_overlook_little_and_not_beyond_what_is_a_cu
         assert farthest - 2.0 < far[-1] <= farthest and len(far) < farthest + 5
 
 
+def test_of_what_stands_in_the_way_as_often_the_same_is_told_each_time():
+    """A stand-in for the checks, in which each move frees the pin and crowds six others: those told are no matter of how a set is kept."""
+    layout = head(pins=(Pin(id="pin", at=(0.0, 60.0), diameter=6.0),))
+    crowded = replace(ASIDE, kind="crowded", between=("pin", "post f", "post c", "post e", "post b", "post d", "post a"))
+
+    class Checker:
+        def check(self, moved: Headstock) -> CheckResult:
+            return replace(result, snags=(crowded, crowded))
+    result = replace(check(layout), snags=(ASIDE, crowded))
+    assert "In the way: post a and post b." in settle(layout, result, ASIDE, Checker()).cured
+
+
 def test_of_snags_of_one_kind_between_the_same_two_what_is_left_is_the_worst():
     first, second = replace(ASIDE, measured=6.0), replace(ASIDE, measured=8.0, where=(0.0, 80.0, 0.0))
     before = sys.modules["geometry.cures.settle"].Before((first, second))

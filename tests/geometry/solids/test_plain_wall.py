@@ -35,7 +35,8 @@ def wall(corners):
 
 def test_an_ordinary_outline_is_followed_as_it_is():
     head = Wall(loop_path(DEMO.outline))
-    assert plain_wall(head) == (ways_out.fine_wall(head), 0.0)
+    plain, by = plain_wall(head)
+    assert (plain.path, plain.sagitta, by) == (head.path, ways_out.SAGITTA, 0.0)
 
 
 @pytest.mark.parametrize("corners", [round_head(20_000), saw(4_000, 1.5), saw(1_200, 0.03), saw(1_200, 0.0) + [(200.0, -1.0), (200.0, -2.0)]])

@@ -6,7 +6,7 @@ from hypothesis import example, given
 from hypothesis import strategies as st
 
 from geometry.beginning import Numbers, mended
-from geometry.solids.sums import area_sum, swept, way_out
+from geometry.solids.sums import _swept, area_sum, united, way_out
 
 JITTER = st.lists(st.floats(-1e-13, 1e-13), min_size=12, max_size=12)
 
@@ -18,8 +18,8 @@ def test_a_line_swept_along_itself_covers_both(jitter: list[float], turn: float,
     chain = np.outer(np.linspace(0, 40, 6), way) + np.reshape(jitter, (6, 2))
     beside = np.array([[0.0, 10.0], [7.0, 3.0]])
     both = np.concatenate([chain, chain[-1:] + beside])
-    made = swept(both, np.array([-length / 2 * way, length / 2 * way]))
-    alone = swept(both[-3:], np.array([-length / 2 * way, length / 2 * way]))
+    made = united(_swept(both, np.array([-length / 2 * way, length / 2 * way])))
+    alone = united(_swept(both[-3:], np.array([-length / 2 * way, length / 2 * way])))
     assert abs(shapely.area(made) - shapely.area(alone)) < 1e-6
 
 
