@@ -70,7 +70,7 @@ class Cures(QObject):
 
     def carry_out(self, snag: Snag) -> None:
         """Make the move that cures a snag, as one step of the history; with Mirrored on, the twin of what moves follows."""
-        from geometry.cures import told, touched  # here and below: a start need not wait for it
+        from geometry.cures import told  # here and below: a start need not wait for it
 
         window = self._window
         if window.hand.begun:
@@ -80,13 +80,11 @@ class Cures(QObject):
             window.say(say("The layout changed meanwhile: ask again."))
             return
         try:
-            after, ids = self._moved(snag)
+            after, _ = self._moved(snag)
         except GeometryError as error:
             window.say(str(error))
             return
-        what = read(told(window.document.layout, snag.move), window.unit)
-        if len(ids) > len(touched(window.document.layout, snag.move)):  # the switch may not be seen here
-            what = say("{move}, and the other side alike", move=what)
+        what = read(told(window.document.layout, snag.move, self._mirrored), window.unit)
         window.document.apply(what, after)
         window.say(what)
 

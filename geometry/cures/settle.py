@@ -152,7 +152,7 @@ class _Search:
 
     def cured(self, move: Move, verdict: Verdict) -> Snag:
         """The snag with a move that does it, and what becomes tight or has to be marked anew by it."""
-        said = told(self._layout, move)
+        said = told(self._layout, move, self._mirrored)
         if self._snag.kind == _DRILLED:
             said = say("{move}, as it is drilled", move=said)
         if names := sorted({name for snag in verdict.worse if not _only_work(snag) for name in snag.between}):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from geometry.checks.moves import Change, Move, Slide, Stretch, Swap, Wind
 from geometry.checks.said import length
+from geometry.cures.carry_out import touched
 from geometry.cures.plates import may_share_a_plate
 from geometry.layout import Headstock, RowPlace, Tuner
 from geometry.saying import say
@@ -14,8 +15,13 @@ BORES = {"post": "post bores", "counterbore": "counterbores", "clearance": "clea
 """What a cure calls the bores of each role."""
 
 
-def told(layout: Headstock, move: Move) -> str:
-    """`Move treble face 1 by 1.2 mm to the tip, out of its row`: what the move does, without a full stop."""
+def told(layout: Headstock, move: Move, mirrored: bool = False) -> str:
+    """`Move treble face 1 by 1.2 mm to the tip, out of its row`: what the move does, without a full stop; `mirrored` as in carried_out."""
+    said = _told(layout, move)
+    return say("{move}, and the other side alike", move=said) if len(touched(layout, move, mirrored)) > len(touched(layout, move)) else said
+
+
+def _told(layout: Headstock, move: Move) -> str:
     if isinstance(move, Stretch):
         return _longer(move.of, move.by, move.end)
     if isinstance(move, Change):

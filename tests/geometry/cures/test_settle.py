@@ -48,6 +48,7 @@ def test_with_its_twin_moved_too_a_move_has_to_do_on_both_sides():
     snag = next(one for one in result.snags if set(one.between) == {"a", "old"})
     alone, both = settle(layout, result, snag), settle(layout, result, snag, mirrored=True)
     assert alone.move == Shift("a", (-2.0, 0.0)) and both.move is not None
+    assert alone.cure == "Move a by 2.0 mm to the bass side." and both.cure.endswith(", and the other side alike.")
     after = apply_cure(layout, both, mirrored=True)
     here, there = after.holes[:2]
     assert there.at == (-here.at[0], here.at[1]) and here.at != layout.holes[0].at
