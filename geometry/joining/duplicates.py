@@ -97,7 +97,7 @@ def _ahead(j: int, i: int, lengths: Sequence[float]) -> bool:
 
 
 def _covered(one: Segment, other: Segment, within: float) -> list[Span]:
-    """The stretches of `one` on which `other` lies too."""
+    """The stretches of `one` on which `other` lies too, of two that `_Alike` lets through: lines on one line, arcs on one circle."""
     if isinstance(one, Line) and isinstance(other, Line):
         return _covered_line(one, other, within)
     if isinstance(one, Arc) and isinstance(other, Arc):
@@ -118,8 +118,6 @@ def _alike(one: Cubic, other: Cubic, within: float) -> bool:
 def _covered_line(one: Line, other: Line, within: float) -> list[Span]:
     d = other.tangent(0)
     a, b = v.sub(one.p0, other.p0), v.sub(one.p1, other.p0)
-    if max(abs(v.cross(d, a)), abs(v.cross(d, b))) > within:
-        return []
     along = v.dot(d, b) - v.dot(d, a)
     if along == 0:
         return []
@@ -129,8 +127,6 @@ def _covered_line(one: Line, other: Line, within: float) -> list[Span]:
 
 
 def _covered_arc(one: Arc, other: Arc, within: float) -> list[Span]:
-    if v.distance(one.centre, other.centre) > within or abs(one.radius - other.radius) > within:
-        return []
     found = []
     full = 2 * math.pi
     start, sweep = (other.a0, other.sweep) if other.sweep > 0 else (other.a0 + other.sweep, -other.sweep)
