@@ -989,15 +989,15 @@
     </message>
     <message>
         <source>Add a string on the bass side</source>
-        <translation>Eine Saite auf der Bassseite dazu</translation>
+        <translation>Eine Saite auf der Bassseite hinzufügen</translation>
     </message>
     <message>
         <source>Add a string on the treble side</source>
-        <translation>Eine Saite auf der Diskantseite dazu</translation>
+        <translation>Eine Saite auf der Diskantseite hinzufügen</translation>
     </message>
     <message>
         <source>Add a string retainer</source>
-        <translation>Saitenniederhalter hinzufügen</translation>
+        <translation>Einen Saitenniederhalter hinzufügen</translation>
     </message>
     <message>
         <source>Add a truss r&amp;od pocket</source>
