@@ -1712,6 +1712,10 @@
         <translation>Bouzouki, acht Saiten</translation>
     </message>
     <message>
+        <source>Boxes from the left: {slots}.</source>
+        <translation>Kästchen von links: {slots}.</translation>
+    </message>
+    <message>
         <source>Break angle</source>
         <translation>Knickwinkel</translation>
     </message>

@@ -113,12 +113,14 @@ def _band(title: str, number: str, width: float) -> Block:
 
 
 def _numbers(work: Work, of: list[str], width: float) -> list[Block]:
-    """Which steps of the running order the card is for, slot by slot."""
+    """Which steps of the running order the card is for, slot by slot, and whose the boxes to tick are."""
     steps = {one: [work.number[op.id] for op in routed(work, one)] for one in of}
     said = [say("Steps {steps}.", steps=numbers(found)) if len(of) == 1 else say("{slot}: steps {steps}.", slot=one, steps=numbers(found))
             for one, found in steps.items() if len(found) > 1]
     said += [say("Step {step}.", step=found[0]) if len(of) == 1 else say("{slot}: step {step}.", slot=one, step=found[0])
              for one, found in steps.items() if len(found) == 1]
+    if said and len(of) > 1:
+        said.append(say("Boxes from the left: {slots}.", slots=", ".join(of)))
     return [paragraph(" ".join(said), width, keep=True)] if said else []
 
 

@@ -17,6 +17,7 @@ def test_slots_that_are_cut_alike_share_a_card():
     assert [[plan.of for plan in group] for group in groups] == [["bass slot", "treble slot"], ["outline"]]
     text = section("demo", "Cards")
     assert "Rout bass slot, then treble slot" in text and "bass slot and treble slot, each: 11 holes" in text
+    assert text.count("Boxes from the left: bass slot, treble slot.") == 1 and text.count("Boxes") == 1, "one row of boxes needs no names"
 
 
 def test_waste_centres_are_told_in_numbers():
