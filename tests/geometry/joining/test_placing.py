@@ -142,6 +142,32 @@ def test_without_a_straight_edge_the_lowest_point_is_taken_and_said():
     assert placing.sentence.startswith("No straight edge")
 
 
+@pytest.mark.parametrize(("across", "along", "turned"), [(180.0, 80.0, True), (80.0, 180.0, False), (105.0, 100.0, False)])
+def test_without_a_straight_edge_a_lying_outline_is_stood_upright(across, along, turned):
+    drawn = circle((30.0, 40.0), 50.0).flatten(0.05) * (across / 100.0, along / 100.0) + (7.0, -9.0)
+    oval = Path(tuple(Cubic(tuple(p), tuple(p + (q - p) / 3 + 1e-3), tuple(p + (q - p) / 1.5 + 1e-3), tuple(q))
+                      for p, q in zip(drawn, np.roll(drawn, -1, axis=0), strict=True)), closed=True)
+    placing = place(oval)
+    x0, y0, x1, y1 = oval.mapped(placing.matrix).box
+    assert placing.nut_width is None and ("turned by 90.0" in placing.sentence) == turned
+    assert (x1 - x0, y1 - y0) == pytest.approx((along, across) if turned else (across, along), abs=0.1)
+    assert (x0 + x1, y0) == pytest.approx((0.0, 0.0), abs=1e-6)
+
+
+@pytest.mark.parametrize(("degrees", "told"), [(0.0, ""), (0.04, ""), (90.0, "-90.0"), (-3.0, "3.0"), (3.0, "-3.0")])
+def test_by_how_much_a_drawing_was_turned_is_said_where_it_is_seen(degrees, told):
+    sentence = place(head().mapped(turn(math.radians(degrees)))).sentence
+    assert ("turned" in sentence) == bool(told) and f"turned by {told} degrees" in sentence + "turned by  degrees"
+    assert "mirrored" not in sentence
+
+
+def test_an_edge_that_winds_about_its_chord_is_not_straight():
+    """By 1.7 mm to either side, and through its middle."""
+    winding = Cubic((-22.0, 0.0), (-8.0, -6.0), (8.0, 6.0), (22.0, 0.0))
+    assert winding.point(0.5) == pytest.approx((0.0, 0.0))
+    assert place(Path((*head().segments[:-1], winding), closed=True)).nut_width != pytest.approx(NUT)
+
+
 def test_an_open_path_is_refused():
     with pytest.raises(GeometryError, match="close the outline"):
         place(Path((Line((0, 0), (1, 0)),)))
@@ -186,7 +212,7 @@ def heading(piece: Line) -> float:
 
 @given(st.floats(-math.pi, math.pi), st.lists(st.tuples(st.floats(0.05, 9.0), st.floats(-0.019, 0.019)), min_size=2, max_size=60),
        st.integers(0, 60))
-def teststraight_runs_are_those_of_the_definition(way, steps, first):
+def test_straight_runs_are_those_of_the_definition(way, steps, first):
     at, pieces = (0.0, 0.0), []
     for length, turned in steps:
         way += turned
