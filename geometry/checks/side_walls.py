@@ -36,6 +36,8 @@ from geometry.vectors import Vec2, Vec3
 
 MOSTLY = 0.8
 """Cosine of the angle to the edge within which a way out leads along it"""
+_FEW = 8
+"""slots above which it pays to ask a tree which of them lie ahead: of many heads in a row the check else grows with their square"""
 
 
 def snags(scene: Scene) -> Iterable[Snag]:
@@ -177,8 +179,12 @@ def _advice(item: Item, drilling: Drilling, opening: Opening, way: Vec2 | None, 
 
 def first_on_the_way(drilling: Drilling, reach: float, openings: tuple[Opening, ...]) -> Opening | None:
     """The slot to rout that a level axis runs into first within `reach` mm, among those that stand at its height; or None."""
+    ahead = openings
+    if len(openings) > _FEW:
+        ray = shapely.LineString([plan(drilling.start), v.along(plan(drilling.start), plan(drilling.direction), reach)])
+        ahead = [openings[k] for k in sorted(slots_tree(openings).query(ray, predicate="dwithin", distance=2 * FLAT).tolist())]
     found = []
-    for opening in openings:
+    for opening in ahead:
         if not opening.there and opening.depth > drilling.start[2]:
             stretches = opening.wall.stretches(plan(drilling.start), plan(drilling.direction))
             if stretches and stretches[0][0] < reach:
