@@ -262,6 +262,15 @@ def test_a_slanted_nut_leaves_the_drawing_upright(degrees, quarters):
     assert drawn.mapped(other.matrix).box == pytest.approx(slanted_head(-degrees).box, abs=1e-9)
 
 
+@pytest.mark.parametrize("degrees", [8.0, -8.0])
+@pytest.mark.parametrize("lies", [12.0, -100.0, 175.0])
+def test_where_the_way_of_the_neck_is_known_a_slanted_nut_is_told_from_that(degrees, lies):
+    """The drawing lies askew by so many degrees, which is no slant of its nut."""
+    drawn = slanted_head(degrees).mapped(turn(math.radians(lies)))
+    placing = place(drawn, slanted=True, up=(-math.sin(math.radians(lies)), math.cos(math.radians(lies))))
+    assert placing.slant == pytest.approx(degrees) and drawn.mapped(placing.matrix).box == pytest.approx(slanted_head(degrees).box, abs=1e-9)
+
+
 def test_a_nut_edge_is_laid_level_unless_it_is_said_to_be_slanted():
     level = place(slanted_head(8.0))
     assert (level.slant, level.askew) == pytest.approx((0.0, 8.0)) and "turned by 8.0 degrees" in level.sentence
