@@ -18,7 +18,7 @@ from geometry.book import (
 )
 from geometry.edits import move_features
 from geometry.edits.in_book import exchanged, renamed_in_book
-from geometry.layout import Book, Bored, Made, Task
+from geometry.layout import Book, Bored, Made, Ramp, Task
 from geometry.layout.drilled import drilled
 from geometry.routing import drill_waste
 from geometry.routing.depth import LIGHT
@@ -49,11 +49,12 @@ def test_what_took_time_and_is_not_done_is_begun() -> None:
     assert begun_steps(tick_off(book, BORE, 3)) == {SAW.operation}
     assert begun_steps(replace(book, piece="real")) == frozenset()
     assert begun_steps(set_minutes(Book(), "practice", BORE, 0.0)) == frozenset()
+    assert begun_steps(set_minutes(Book(), "practice", BORE, 0.5)) == {BORE.operation}
 
 
 def test_a_step_follows_its_feature_to_another_name() -> None:
     book = renamed_in_book(tick_off(Book(), BORE, 3), exchanged("bass side 1", "low E"))
-    assert ticked(book) == {"side bore low E.1.1"}
+    assert ticked(book) == {"side bore low E.1.1"} and ticked(replace(book, piece="real")) == frozenset()
 
 
 def test_a_hole_ticked_off_on_the_real_piece_is_in_the_wood() -> None:
@@ -66,6 +67,8 @@ def test_a_step_ticked_again_keeps_its_number_and_has_the_hole_that_is_drilled_n
     was, now = (Bored(at=(x, 0.0, 0.0), end=(x, 0.0, 9.0), diameter=6.0) for x in (1.0, 2.0))
     book = tick_off(tick_off(Book(), BORE, 3, Made(hole=was)), BORE, 8, Made(hole=now))
     assert [(one.number, one.hole) for one in book.done] == [(3, now)]
+    more = tick_off(tick_off(Book(), SAW, 1), BORE, 3, Made(hole=was))
+    assert [one.task for one in tick_off(tick_off(more, BORE, 3, Made(hole=now)), SAW, 5, Made(hole=now)).done] == [SAW, BORE]
     assert tick_off(book, BORE, 8) == book, "what is not known now was known then"
 
 
@@ -96,6 +99,9 @@ def test_what_is_cut_is_kept_with_where_it_begins_and_ends_and_what_it_leaves() 
     assert found["waste holes slot"] == (0.0, stop, False, CLEAR) and 0 < stop < 6.0
     other = next(op for op in operations(blind) if op.id.startswith("rout other"))
     assert made_by(blind, other).cut.shape == blind.slots[1].shape
+    sloping = stocked(slots=(replace(stocked().slots[0], ramp=Ramp(length=12.0, depth=4.0)),))
+    (ramp,) = [op for op in operations(sloping) if op.kind == "ramp"]
+    assert (cut := made_by(sloping, ramp).cut).ramp == sloping.slots[0].ramp and cut.shape == sloping.slots[0].shape
 
 
 @pytest.mark.parametrize(("depths", "short"), [
