@@ -269,7 +269,7 @@ def _as_made(layout: Headstock, items: Sequence[Feature], piece: Piece, memo: Me
         left = [rows for rows in left if id(rows[0].tick) not in found]
         for rows in (*bores, *cuts):  # what is drawn there now is another that is made
             gone += [one.tick for one in rows if id(one.tick) not in found and one.tick.task.operation in taken]
-        bores, cuts = ([left for rows in some if (left := tuple([
+        bores, cuts = ([own for rows in some if (own := tuple([
             one for one in rows if id(one.tick) not in found and one.tick.task.operation not in taken]))] for some in (bores, cuts))
     return InWood(ticks, tuple(bores), tuple(cuts), tuple(gone), memo.of(together, *again), left=tuple(left))
 

@@ -254,3 +254,17 @@ def test_a_bore_that_was_drilled_as_a_pins_hole_is_told_of_when_its_tuner_goes_e
     path = ("patterns", job.tuner("bass 1").pattern, "bores", 0, "diameter")
     assert not told(set_field(job, path, 11.0)), "it is opened up where it is"
     assert [snag.between for snag in told(set_field(job, path, 9.0))] == [("bass 1",)]
+
+
+def test_what_is_astray_is_told_beside_what_goes_by_another_name_and_beside_a_bore_that_a_pin_left():
+    """Two tuners changed places, which is two names; a third and the one that had a pin in its bore were moved."""
+    layout = free_from_row(read(SAMPLES / "three-a-side.headstock.json"), "bass 1")
+    job = drilled(layout, "nut pin", "treble 1", "treble 2", "bass 3")
+    one, two = (free_from_row(job, id).tuner(id).place for id in ("treble 1", "treble 2"))
+    places = {"treble 1": two, "treble 2": one}
+    changed = replace(job, tuners=tuple(replace(tuner, place=places.get(tuner.id, tuner.place)) for tuner in job.tuners))
+    assert not told(changed)
+    away = move_features(free_from_row(changed, "bass 3"), ["bass 3"], (0.0, 2.0))
+    assert [snag.between for snag in told(away)] == [("bass 3",)]
+    both = move_features(away, ["bass 1"], (0.0, 30.0))
+    assert sorted(snag.between for snag in told(both)) == [("bass 1",), ("bass 3",)]
