@@ -79,6 +79,11 @@ class OrderList(CardList):
         """The steps in their order."""
         return [row for row in self._model.rows if isinstance(row, StepRow)]
 
+    @property
+    def dragging(self) -> bool:
+        """Whether a step is in the hand."""
+        return bool(self._held)
+
     def show_rows(self, rows: list[Row], current: str) -> None:
         """Replace the list; `current` stays picked, and the list where it was scrolled to. Where `current` is still the same step
         of the order it stays where it is on the screen, whatever is told of those above it: the hand may be on its box. What is

@@ -99,10 +99,11 @@ class OrderPanel(QWidget):
         self._rates.show_rows(rate_rows(layout))
 
     def say(self, text: str, warn: bool = False) -> None:
-        """A sentence under the list; one that warns comes into sight."""
+        """A sentence under the list; a new one that warns comes into sight, unless the list would move under the hand that drags."""
+        new = text != self._says.text()
         self._says.setText(text)
         restyle(self._says, "warning" if warn else "dim")
-        if warn:
+        if warn and new and not self.list.dragging:
             self._scroll.ensureWidgetVisible(self._says, 0, 0)
 
     @property
