@@ -216,7 +216,8 @@ class Work(Struct, frozen=True, dict=True):
         if kept != order.steps:
             order = in_own_order(kept, best, self.ops, self.before)
         now = replace(self, layout=layout, order=order, rates=layout.rates, best=None if order is best else best)
-        words = marking_words(layout, now.sawn)
+        with speaking(self.unit):
+            words = marking_words(layout, now.sawn)
         if all(op.words == words for op in self.ops if op.kind == "mark"):
             return now
         return replace(now, ops=tuple([replace(op, words=words) if op.kind == "mark" else op for op in self.ops]))

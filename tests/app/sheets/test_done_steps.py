@@ -27,7 +27,7 @@ from geometry.edits.hardware import copy_pattern
 from geometry.edits.rack import add_entry, remove_entry, set_in_rack, sort_shelf
 from geometry.layout import Made, Pin
 from geometry.routing.reached import Patch
-from geometry.sequence import moved, numbered
+from geometry.sequence import Wishes, moved, numbered
 from geometry.sequence.state import state_of
 from tests.app.sheets.printed import layout, made, section, work
 
@@ -363,3 +363,15 @@ def test_a_head_that_is_sawn_already_is_told_of_as_one():
             assert word in text
     assert "square" not in mark.words.replace("squared", "") and sawn.with_order(head).ops == bare.ops
     assert state_of(head, sawn.worked[:1], sawn.ops).outline == "sawn", "it comes before all that is left to do"
+
+
+@pytest.mark.parametrize("sawn", [False, True])
+def test_how_papers_are_pasted_is_told_in_the_unit_of_the_plan_whoever_asks(sawn):
+    """The window hands the book over outside of the unit it speaks."""
+    head = layout("demo")
+    head = replace(head, nut=replace(head.nut, slant=5.0))
+    plan = plan_work(head, Wishes(unit="in64"))
+    saw = next(op for op in plan.ops if op.kind == "cut outline")
+    book = tick_off(head.book, task_of(saw), plan.number[saw.id]) if sawn else head.book
+    words, = [op.words for op in plan.with_order(replace(head, book=book)).ops if op.kind == "mark"]
+    assert '0.945" to either side' in words and " mm" not in words and ("sawn already" in words) == sawn
