@@ -9,12 +9,12 @@ from geometry.checks import Snag
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
 from geometry.edits import along_edge, free_from_row, move_features, set_field, slide_tuner
 from geometry.edits.mirrored import echo_edit
-from geometry.edits.parts import feature, with_feature
+from geometry.edits.parts import FEATURE_GROUPS, feature, with_feature
 from geometry.edits.strings import set_post
 from geometry.edits.tuners import tuner_of
 from geometry.edits.twin_features import twin_feature
 from geometry.errors import GeometryError
-from geometry.layout import OTHER, Headstock, RowPlace, StraightSlot, Tuner, feature_ids
+from geometry.layout import OTHER, Headstock, RowPlace, StraightSlot, Tuner
 from geometry.layout.edges import edge
 from geometry.saying import say
 from geometry.solids.pins_along import pins_along
@@ -44,9 +44,10 @@ def touched(layout: Headstock, move: Move, mirrored: bool = False) -> tuple[str,
         return (move.of,)
     if isinstance(move, Change) and move.path[0] == "rows":
         ids = tuple([tuner.id for tuner in layout.tuners if isinstance(tuner.place, RowPlace) and tuner.place.row == move.path[1]])
+    elif isinstance(move, Change):
+        ids = (move.path[1],) if move.path[0] in FEATURE_GROUPS else ()
     else:
-        known = feature_ids(layout)
-        ids = tuple([id for id in (move.path[1] if isinstance(move, Change) else move.of,) if id in known])
+        ids = (move.of,)
     twins = [twin for id in ids if (twin := twin_feature(layout, id)) is not None] if mirrored else ()
     return tuple(dict.fromkeys((*ids, *twins)))
 

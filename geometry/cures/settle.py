@@ -56,7 +56,7 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
     search = _Search(layout, Before(result.snags), snag, checker or LiveCheck(), tried, mirrored)
     if snag.kind == _DRILLED:
         return search.to_the_wood()
-    ways = tracks(layout, snag)
+    ways = tracks(layout, snag, mirrored)
     queue = [(up(max(snag.lacks, 0.1) if snag.unit == "mm" else 0.1) * way.dear, i, 0) for i, way in enumerate(ways)]
     heapq.heapify(queue)
     spare: tuple[Move, Verdict] | None = None
@@ -76,7 +76,7 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
             marked = marked or (i, step, verdict)
         elif verdict is not None and verdict.gone and verdict.mild and spare is None and snag.grade == SPOILS:
             spare = move, verdict
-        if verdict is not None and search.hopeful(i) and way.make(search.amount(step + 1)) != move:
+        if verdict is not None and search.hopeful(i) and not (marked and verdict.asks_work) and way.make(search.amount(step + 1)) != move:
             heapq.heappush(queue, (search.amount(step + 1) * way.dear, i, step + 1))
     if marked is not None:
         i, step, verdict = marked
@@ -210,6 +210,11 @@ class Verdict(Struct, frozen=True):
     def clean(self) -> bool:
         """Nothing else has suffered."""
         return not self.worse
+
+    @property
+    def asks_work(self) -> bool:
+        """Papers or template are to be made anew, or what is cut or drilled is to be gone on with, however much farther it goes."""
+        return any(_only_work(snag) for snag in self.worse)
 
     @property
     def work_alone(self) -> bool:

@@ -9,10 +9,12 @@ from geometry.checks import Snag
 from geometry.checks.in_wood import in_wood
 from geometry.checks.moves import Change, Move, Shift, Slide
 from geometry.cures.carry_out import carried_out
+from geometry.edits.tuners import tuner_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.layout.book import Bored
 from geometry.solids import holes
+from geometry.solids.frames import frame
 from geometry.solids.in_wood import bored
 from geometry.tolerance import SAME_HOLE, TOUCH
 
@@ -22,17 +24,19 @@ _ROUNDS = 6
 
 def to_the_wood(layout: Headstock, snag: Snag) -> Iterator[Move]:
     """The single moves that may draw the feature of a `drilled-otherwise` snag of check(layout) as the first of its holes that is
-    elsewhere is drilled: a shift of what is drilled upright, another height or a slide of a bore from the side. A hole that is drilled on is where it is."""
-    rows = [one for rows in in_wood(layout, "real").drilled for one in rows if one.of in snag.between and not one.can_go_on]
-    if not rows:
+    elsewhere is drilled: a shift of what is drilled upright, another height or a slide of a bore from the side. A hole that is drilled on
+    is where it is."""
+    found = in_wood(layout, "real")
+    first = next((one for rows in (*found.drilled, *found.left) for one in rows if one.of in snag.between and not one.can_go_on), None)
+    if first is None:
         return
-    first = rows[0]
     was, now, of = first.tick.hole, first.now, first.of
     if first.drilling.upright:
         yield Shift(of, v.sub(was.at[:2], now.at[:2]))
         return
-    if abs(was.at[2] - now.at[2]) > SAME_HOLE:
-        yield Change(("tuners", of, "place", "depth"), now.at[2], was.at[2])
+    if abs(by := was.at[2] - now.at[2]) > SAME_HOLE:
+        deep = frame(layout, tuner_of(layout, of)).origin[2]  # of the axis: a screw may stand above or below it
+        yield Change(("tuners", of, "place", "depth"), deep, deep + by)
     elif (by := _slid(layout, of, first.drilling.id, was, now)) is not None:
         yield Slide(of, by)
 

@@ -14,6 +14,7 @@ from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Win
 from geometry.checks.snags import BACK, FACE, TEMPLATE
 from geometry.cures.plates import may_share_a_plate
 from geometry.edits.parts import FEATURE_GROUPS
+from geometry.edits.twin_features import twin_feature
 from geometry.layout import (
     OTHER,
     Ear,
@@ -76,10 +77,11 @@ class Track(Struct, frozen=True):
     farthest: float
 
 
-def tracks(layout: Headstock, snag: Snag) -> list[Track]:
+def tracks(layout: Headstock, snag: Snag, mirrored: bool = False) -> list[Track]:
     """Every way in which one of the snag's features, or a number that it depends on, could give; each once.
 
-    Two tuners of one row or of one pattern share what all of these can do.
+    Two tuners of one row or of one pattern share what all of these can do. `mirrored`: what is its own mirror image stays on
+    the centreline, and is pushed nowhere else.
     """
     found: list[Track] = []
     done = worked(layout.book)
@@ -97,6 +99,8 @@ def tracks(layout: Headstock, snag: Snag) -> list[Track]:
         if (isinstance(part, Slot | SingleHole) and part.there or isinstance(part, Pin | SingleHole) and id in done.drilled
                 or isinstance(part, Ear) and id in done.glued):
             continue  # it is where it is
+        if mirrored and push is not None and part is not None and twin_feature(layout, id) == id:
+            push = None  # aslant it would not go, and aside it is not moved at all
         if isinstance(part, Tuner):
             found += _tuner(layout, part, snag, push)
         elif isinstance(part, Slot):

@@ -14,7 +14,8 @@ from geometry.edits.twin_features import echo_features, twin_feature
 from geometry.edits.twins import echo_edge, echo_nodes, stays, twin_edge, twin_of
 from geometry.layout import Headstock, feature_ids
 
-ALIKE = {"pins": ("diameter",), "holes": ("diameter", "depth", "surface", "there", "plugged", "retainer"), "tuners": ("flat",)}
+ALIKE = {"pins": ("diameter",), "holes": ("diameter", "depth", "surface", "there", "plugged", "retainer"), "tuners": ("flat",),
+         "ears": ("width",)}
 """Fields besides the place that a twin takes over when they change."""
 TOGETHER = frozenset(("there", "plugged", "retainer"))
 """Of these all go over when one does: not every hole may be, and carry, each."""

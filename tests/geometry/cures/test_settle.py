@@ -10,7 +10,7 @@ from msgspec.structs import replace
 from geometry.checks import CheckResult, Snag, check
 from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap
 from geometry.checks.snags import TIGHT
-from geometry.cures import apply_cure, carried_out, settle, with_cures
+from geometry.cures import apply_cure, carried_out, settle, touched, with_cures
 from geometry.cures.tracks import tracks
 from geometry.errors import GeometryError
 from geometry.layout import Ear, Headstock, Margins, Pin, SingleHole
@@ -54,6 +54,25 @@ def test_with_its_twin_moved_too_a_move_has_to_do_on_both_sides():
     assert there.at == (-here.at[0], here.at[1]) and here.at != layout.holes[0].at
     assert not any({"a", "twin"} & set(one.between) for one in check(after).snags if one.grade != "note")
     assert any({"twin", "other"} <= set(one.between) for one in check(apply_cure(layout, alone, mirrored=True)).snags), "the other one would not do"
+
+
+def test_with_mirrored_on_a_pin_on_the_centreline_goes_along_it_and_no_more_is_told():
+    """An old hole of 3 stands 3.6 aslant of a pin of 5."""
+    layout = head(pins=(Pin(id="p", at=(0.0, 60.0), diameter=5.0), PINS[1]), holes=(SingleHole(id="old", at=(3.0, 62.0), diameter=3.0, there=True),))
+    result = check(layout)
+    snag = settle(layout, result, next(one for one in result.snags if set(one.between) == {"p", "old"}), mirrored=True)
+    (x, y), (by_x, by_y) = apply_cure(layout, snag, mirrored=True).pins[0].at, snag.move.by
+    assert (x, y) == (by_x, 60.0 + by_y) and x == 0.0 > by_y and snag.cure.endswith("mm to the nut.")
+
+
+def test_what_a_move_touches_goes_by_what_it_changes_and_not_by_what_else_bears_that_name():
+    """A slot called bass is no edge of the blank. Of two ears alike both get wider."""
+    layout = head(slots=(slot("bass"), slot("treble", -14.0)), ears=tuple(
+        Ear(id=f"{side} ear", side=side, start=20.0, end=80.0, width=8.0) for side in ("bass", "treble")))
+    assert touched(layout, Change(("blank", "bass"), 50.0, 52.0), mirrored=True) == ()
+    wider = Change(("ears", "bass ear", "width"), 8.0, 10.0)
+    assert touched(layout, wider, mirrored=True) == ("bass ear", "treble ear")
+    assert [ear.width for ear in carried_out(layout, wider, mirrored=True).ears] == [10.0, 10.0]
 
 
 def test_a_way_is_gone_in_steps_that_overlook_little_and_not_beyond_what_is_a_cure():
@@ -155,9 +174,11 @@ def test_a_move_that_only_papers_and_template_do_not_have_is_proposed_and_says_s
     """Once papers are pasted no move leaves them right: that is no reason to propose none, and nothing else is made tight by it."""
     layout = head(holes=(SingleHole(id="a", at=(0.0, 60.0), diameter=8.0), SingleHole(id="b", at=(0.0, 69.0), diameter=8.0)))
     pasted = replace(layout, book=Book(done=(Done(piece="real", task=Task(operation="mark"), spots=set_down(layout, "mark")),)))
-    (plain, done) = (settle(one, result, next(snag for snag in result.snags if snag.grade != "note"))
-                     for one, result in ((layout, check(layout)), (pasted, check(pasted))))
+    tried = [], []
+    (plain, done) = (settle(one, result, next(snag for snag in result.snags if snag.grade != "note"), tried=lambda own=own: own.append(1))
+                     for one, result, own in ((layout, check(layout), tried[0]), (pasted, check(pasted), tried[1])))
     assert done.move == plain.move is not None
+    assert len(tried[0]) == 1 and len(tried[1]) <= 2 * 7, "each way of either once: what papers do not have a little way off they have no farther off"
     assert done.cure == f"{plain.cure[:-1]}; the papers or the template (job book) then have it elsewhere."
 
 

@@ -3,16 +3,17 @@
 import pytest
 from msgspec.structs import replace
 
+from app.formats.headstock import read
 from geometry.book import made_by, task_of, tick_off
 from geometry.checks import check
 from geometry.cures import apply_cure, settle
-from geometry.edits import move_features, slide_tuner
+from geometry.edits import free_from_row, move_features, slide_tuner
 from geometry.layout import EdgePlace, FreePlace
 from geometry.sequence import operations
 from geometry.solids import holes
 from geometry.solids.in_wood import bored
 from geometry.tolerance import SAME_HOLE
-from tests.geometry.sequence.specimens import demo
+from tests.geometry.sequence.specimens import SAMPLES, demo
 
 
 def drilled(*features):
@@ -61,6 +62,29 @@ def test_a_face_tuner_goes_back_to_its_hole():
     back = apply_cure(moved, cured(moved))
     assert isinstance(back.tuner("bass face 1").place, FreePlace)
     assert post(back, "bass face 1").at == pytest.approx(post(job, "bass face 1").at, abs=1e-6)
+
+
+def test_a_tuner_goes_back_to_its_bore_that_was_drilled_as_a_pins_hole():
+    layout = free_from_row(read(SAMPLES / "three-a-side.headstock.json"), "bass 1")
+    book = replace(layout.book, piece="real")
+    op = next(op for op in operations(layout) if op.id == "pin hole nut pin.1")
+    job = replace(layout, book=tick_off(book, task_of(op), 1, made_by(layout, op)))
+    away = move_features(job, ["bass 1"], (0.0, 6.0))
+    snag = cured(away)
+    assert snag.cure.startswith("Move bass 1 by 6.0 mm to the nut, as it is drilled.")
+    assert post(apply_cure(away, snag), "bass 1").at == pytest.approx(post(job, "bass 1").at, abs=1e-6)
+
+
+def test_where_a_screw_alone_is_drilled_the_axis_goes_as_far_as_the_screw_lies_off():
+    job = demo()
+    pattern = job.pattern(job.tuner("bass side 1").pattern)
+    aside = tuple(replace(one, at=(one.at[0], 3.0)) if one.role == "screw" else one for one in pattern.bores)
+    job = replace(job, patterns=tuple(replace(one, bores=aside) if one is pattern else one for one in job.patterns))
+    op = next(op for op in operations(job) if op.kind == "edge pilot" and op.features == ("bass side 1",))
+    book = tick_off(replace(job.book, piece="real"), task_of(op), 1, made_by(job, op))
+    thinner = replace(job, book=book, blank=replace(job.blank, thickness=job.blank.thickness - 2.0))
+    snag = cured(thinner)
+    assert (snag.move.before, snag.move.after) == pytest.approx((job.blank.thickness / 2 - 1.0, job.blank.thickness / 2))
 
 
 def test_where_the_hole_as_it_is_spoils_the_work_it_is_told_to_be_made_anew_and_not_to_be_drawn():
