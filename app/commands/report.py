@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from msgspec.structs import asdict
+from msgspec import to_builtins
 
 from geometry.checks.snags import GRADES, NOTE, SPOILS, TIGHT, CheckResult, Snag
 from geometry.saying import count, say
@@ -79,7 +79,7 @@ def _snag(snag: Snag) -> dict:
         "unit": snag.unit,
         "text": snag.text,
         "cure": snag.cure,
-        "move": None if snag.move is None else {"what": type(snag.move).__name__.lower(), **asdict(snag.move)},
+        "move": None if snag.move is None else {"what": type(snag.move).__name__.lower(), **to_builtins(snag.move)},
     }
 
 

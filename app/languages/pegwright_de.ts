@@ -2532,6 +2532,10 @@
         <translation>Den Umriss neu zeichnen.</translation>
     </message>
     <message>
+        <source>Draw the outline as it is cut</source>
+        <translation>Den Umriss zeichnen, wie er ausgearbeitet ist</translation>
+    </message>
+    <message>
         <source>Draw the outline at the nut line {half} mm to either side of the centreline, on which the middle of the nut lies.</source>
         <translation>Den Umriss an der Sattellinie {half} mm nach beiden Seiten der Mittellinie zeichnen: auf ihr liegt die Mitte des Sattels.</translation>
     </message>
@@ -2554,6 +2558,10 @@
     <message>
         <source>Draw {into}</source>
         <translation>{into} zeichnen</translation>
+    </message>
+    <message>
+        <source>Draw {slot} as it is cut</source>
+        <translation>{slot} so zeichnen, wie der Schlitz ausgearbeitet ist</translation>
     </message>
     <message>
         <source>Drawings (*.dxf *.svg)</source>
@@ -3270,6 +3278,10 @@
     <message>
         <source>Give {opening} a ramp {ramp_words}.</source>
         <translation>{opening} eine Rampe geben: {ramp_words}.</translation>
+    </message>
+    <message>
+        <source>Give {slot} a ramp {ramp_words}</source>
+        <translation>{slot} eine Rampe geben: {ramp_words}</translation>
     </message>
     <message>
         <source>Give {tuner} a string nearer its side, or move it farther from the nut.</source>
@@ -4572,6 +4584,10 @@
         <translation>Die Rampe von {slot} dort kürzer, schmaler oder flacher machen oder eines von beiden versetzen.</translation>
     </message>
     <message>
+        <source>Make the ramp of {slot} {ramp_words}</source>
+        <translation>Neues Maß für die Rampe von {slot}: {ramp_words}</translation>
+    </message>
+    <message>
         <source>Make the ramp {amount} mm less deep.</source>
         <translation>Die Rampe {amount} mm flacher machen.</translation>
     </message>
@@ -5702,6 +5718,14 @@
     <message>
         <source>Or tick its step again: at once if it came out as the drawing has it now, else when it is plugged and drilled anew.</source>
         <translation>Oder den Schritt noch einmal abhaken: sofort, wenn das Loch so ausgefallen ist, wie die Zeichnung es jetzt hat, sonst, wenn es verschlossen und neu gebohrt ist.</translation>
+    </message>
+    <message>
+        <source>Or tick its steps again: at once if it came out as the drawing has it now, else when wood is glued on and it is cut anew.</source>
+        <translation>Oder die Schritte noch einmal abhaken: sofort, wenn die Form so ausgefallen ist, wie die Zeichnung sie jetzt hat, sonst, wenn Holz angeleimt und sie neu ausgearbeitet ist.</translation>
+    </message>
+    <message>
+        <source>Or tick its steps again: at once if it came out as the drawing has it now, else when wood is let in and it is cut anew.</source>
+        <translation>Oder die Schritte noch einmal abhaken: sofort, wenn die Form so ausgefallen ist, wie die Zeichnung sie jetzt hat, sonst, wenn Holz eingesetzt und sie neu ausgearbeitet ist.</translation>
     </message>
     <message>
         <source>Order</source>

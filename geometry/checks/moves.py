@@ -1,4 +1,5 @@
-"""What one cure changes, as data: a shift, a slide, a longer or shorter slot, a string led otherwise, or one new number.
+"""What one cure changes, as data: a shift, a slide, a longer or shorter slot, a string led otherwise, what is drawn as it is cut, a
+ramp, or one new number.
 
 Which move cures a snag is sought and tried in geometry.cures; here is only what a snag can carry.
 """
@@ -7,6 +8,7 @@ from __future__ import annotations
 
 from msgspec import Struct
 
+from geometry.layout.slots import DrawnSlot, Ramp, StraightSlot
 from geometry.vectors import Vec2, norm
 
 
@@ -46,6 +48,23 @@ class Wind(Struct, frozen=True):
     of: str
 
 
+class AsCut(Struct, frozen=True):
+    """A slot, or the outline (a drawn shape), drawn as it is cut."""
+
+    of: str
+    shape: StraightSlot | DrawnSlot
+    depth: float | None
+    """mm; None for one that runs through, and of the outline"""
+    ramp: Ramp | None
+
+
+class Ramped(Struct, frozen=True):
+    """A slot given a ramp, or another one than it has."""
+
+    of: str
+    ramp: Ramp
+
+
 class Change(Struct, frozen=True):
     """One number of the layout given another value (mm): the path to its field, as edits name fields."""
 
@@ -54,11 +73,11 @@ class Change(Struct, frozen=True):
     after: float
 
 
-Move = Shift | Slide | Stretch | Swap | Wind | Change
+Move = Shift | Slide | Stretch | Swap | Wind | AsCut | Ramped | Change
 
 
 def how_far(move: Move) -> float:
-    """By how many mm a move alters the layout; 0 for a string that is led otherwise."""
+    """By how many mm a move alters the layout; 0 for a string that is led otherwise, a ramp, and what is drawn as it is cut."""
     if isinstance(move, Shift):
         return norm(move.by)
     if isinstance(move, Change):

@@ -6,16 +6,17 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.checks import Snag
-from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
+from geometry.checks.moves import AsCut, Change, Move, Ramped, Shift, Slide, Stretch, Swap, Wind
 from geometry.edits import along_edge, free_from_row, move_features, set_field, slide_tuner
 from geometry.edits.mirrored import echo_edit
-from geometry.edits.parts import FEATURE_GROUPS, feature, with_feature
+from geometry.edits.parts import FEATURE_GROUPS, feature, settled, with_feature
 from geometry.edits.strings import set_post
 from geometry.edits.tuners import tuner_of
 from geometry.edits.twin_features import twin_feature
 from geometry.errors import GeometryError
 from geometry.layout import OTHER, Headstock, RowPlace, StraightSlot, Tuner
 from geometry.layout.edges import edge
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
 from geometry.solids.pins_along import pins_along
 
@@ -69,6 +70,12 @@ def _done(layout: Headstock, move: Move) -> Headstock:
         if side is not None and not 0 <= along + move.by <= edge(layout.outline, side).length:
             raise GeometryError(say("The edge ends before {of} has slid so far.", of=move.of))
         return slide_tuner(layout, move.of, along + move.by)
+    if isinstance(move, AsCut):
+        if move.of == OUTLINE:
+            return settled(replace(layout, outline=move.shape.loop))
+        return with_feature(layout, replace(feature(layout, move.of), shape=move.shape, depth=move.depth, ramp=move.ramp))
+    if isinstance(move, Ramped):
+        return with_feature(layout, replace(feature(layout, move.of), ramp=move.ramp))
     assert isinstance(move, Shift)
     return move_features(_alone(layout, move.of), [move.of], move.by)
 

@@ -22,6 +22,7 @@ from geometry.cures.tracks import Track, tracks
 from geometry.cures.words import told
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
+from geometry.layout.names import OUTLINE
 from geometry.saying import count, say
 from geometry.terms import term
 
@@ -54,7 +55,7 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
     """
     layout = by_the_wood(layout)
     search = _Search(layout, Before(result.snags), snag, checker or LiveCheck(), tried, mirrored)
-    if snag.kind == _DRILLED:
+    if snag.kind in _MADE:
         return search.to_the_wood()
     ways = tracks(layout, snag, mirrored)
     queue = [(up(max(snag.lacks, 0.1) if snag.unit == "mm" else 0.1) * way.dear, i, 0) for i, way in enumerate(ways)]
@@ -142,8 +143,8 @@ class _Search:
         return best
 
     def to_the_wood(self) -> Snag:
-        """The snag of a hole that is drilled otherwise with the move that draws it so, whatever gets tight by that: so it is in the wood.
-        Where that spoils the work the hole has to be made anew, as the advice says."""
+        """The snag of what is drilled or cut otherwise with the move that draws it so, whatever gets tight by that: so it is in the wood.
+        Where that spoils the work it has to be made anew, as the advice says."""
         for move in to_the_wood(self._layout, self._snag):
             verdict = self.trial(0, move)
             if verdict is not None and verdict.gone and all(snag.grade == TIGHT for snag in verdict.worse):
@@ -164,6 +165,11 @@ class _Search:
         said += "."
         if self._snag.kind == _DRILLED:
             said += " " + say("Or tick its step again: at once if it came out as the drawing has it now, else when it is plugged and drilled anew.")
+        elif self._snag.kind in _MADE:
+            said += " " + (say("Or tick its steps again: at once if it came out as the drawing has it now, else when wood is glued on and it is "
+                               "cut anew.") if self._snag.between == (OUTLINE,) else
+                           say("Or tick its steps again: at once if it came out as the drawing has it now, else when wood is let in and it is "
+                               "cut anew."))
         return replace(self._snag, cured=said, move=move)
 
     def not_cured(self, tried: bool) -> Snag:

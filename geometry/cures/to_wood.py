@@ -1,4 +1,4 @@
-"""The move that draws a feature as a hole of it is drilled in the real piece, by the job book."""
+"""The move that draws a feature as it is drilled or cut in the real piece, by the job book."""
 
 from __future__ import annotations
 
@@ -6,13 +6,14 @@ from collections.abc import Iterator
 
 from geometry import vectors as v
 from geometry.checks import Snag
-from geometry.checks.in_wood import in_wood
-from geometry.checks.moves import Change, Move, Shift, Slide
+from geometry.checks.in_wood import CutOff, in_wood
+from geometry.checks.moves import AsCut, Change, Move, Shift, Slide
 from geometry.cures.carry_out import carried_out
 from geometry.edits.tuners import tuner_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
 from geometry.layout.book import Bored
+from geometry.layout.names import OUTLINE
 from geometry.solids import holes
 from geometry.solids.frames import frame
 from geometry.solids.in_wood import bored
@@ -23,10 +24,15 @@ _ROUNDS = 6
 
 
 def to_the_wood(layout: Headstock, snag: Snag) -> Iterator[Move]:
-    """The single moves that may draw the feature of a `drilled-otherwise` snag of check(layout) as the first of its holes that is
-    elsewhere is drilled: a shift of what is drilled upright, another height or a slide of a bore from the side. A hole that is drilled on
-    is where it is."""
+    """The single moves that may draw the feature of a snag of check(layout) as it is in the wood. Of `drilled-otherwise` as the first of
+    its holes that is elsewhere is drilled: a shift of what is drilled upright, another height or a slide of a bore from the side. Of
+    `cut-otherwise` the slot or the outline as it is cut. None for what is drilled or cut on: that is where it is."""
     found = in_wood(layout, "real")
+    if snag.kind == "cut-otherwise":
+        cuts = [one for rows in found.cut for one in rows if one.of in snag.between and not one.can_go_on]
+        if cuts:
+            yield _as_cut(layout, cuts)
+        return
     first = next((one for rows in (*found.drilled, *found.left) for one in rows if one.of in snag.between and not one.can_go_on), None)
     if first is None:
         return
@@ -39,6 +45,17 @@ def to_the_wood(layout: Headstock, snag: Snag) -> Iterator[Move]:
         yield Change(("tuners", of, "place", "depth"), deep, deep + by)
     elif (by := _slid(layout, of, first.drilling.id, was, now)) is not None:
         yield Slide(of, by)
+
+
+def _as_cut(layout: Headstock, rows: list[CutOff]) -> AsCut:
+    """What the cuts of a slot, or of the outline, made of it, what is cut to the line before what only cleared the waste."""
+    last = min(rows, key=lambda one: one.tick.cut.light)
+    if last.of == OUTLINE:
+        return AsCut(OUTLINE, last.tick.cut.shape, None, None)
+    slot = next(slot for slot in layout.slots if slot.id == last.of)
+    deeper = [one.tick.cut.ends for one in rows if one.found.floor < 0]
+    depth = slot.depth if not deeper else None if None in deeper else max(deeper)
+    return AsCut(slot.id, last.tick.cut.shape, depth, next((one.tick.cut.ramp for one in rows if one.tick.cut.ramp is not None), slot.ramp))
 
 
 def _slid(layout: Headstock, of: str, drilling: str, was: Bored, now: Bored) -> float | None:

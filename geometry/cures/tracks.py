@@ -10,11 +10,12 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.checks import Snag
-from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
+from geometry.checks.moves import Change, Move, Ramped, Shift, Slide, Stretch, Swap, Wind
 from geometry.checks.snags import BACK, FACE, TEMPLATE
 from geometry.cures.plates import may_share_a_plate
 from geometry.edits.parts import FEATURE_GROUPS
 from geometry.edits.twin_features import twin_feature
+from geometry.errors import GeometryError
 from geometry.layout import (
     OTHER,
     Ear,
@@ -34,6 +35,7 @@ from geometry.layout import (
 from geometry.layout.names import OUTLINE
 from geometry.layout.pin_pairs import mirroring_moves, template_pins
 from geometry.solids.frames import frame
+from geometry.strings.ramps import freeing_ramp
 from geometry.vectors import Vec2
 
 FARTHEST_MIRRORED = 60.0
@@ -55,6 +57,8 @@ _LONGER = 0.5
 _EAR_FOR_A_PIN = 5.0
 """No wood is glued on for a pin that finds room elsewhere."""
 _SIDE, _AXIS, _END, _WIDTH, _DEPTH, _BLANK, _PATTERN = 1.0, 1.3, 1.5, 3.0, 1.5, 1.0, 2.5
+_RAMP = 0.6
+"""A ramp is cut by hand when everything else is done: nothing hangs on it."""
 
 _DEPTH_KINDS = {"too-deep": -1, "post-not-through": 1, "slot-not-reached": 1, "post-too-long": 1, "point-to-wall": -1,
                 "drill-point": -1}
@@ -62,6 +66,7 @@ _DEPTH_KINDS = {"too-deep": -1, "post-not-through": 1, "slot-not-reached": 1, "p
 _BLANK_KINDS = ("blank-too-small", "no-mark", "pin-to-blank")
 _STRING_KINDS = ("string-to-string", "string-to-post")
 """Kinds between two tuners that strings led otherwise cure, which leaves all wood as it is."""
+_RAMP_KINDS = ("string-to-ramp", "string-to-nut-end")
 _WIDER_KINDS = ("string-hole", "string-to-wall", "post-to-wall", "post-to-slot-end", "bit-too-wide", "wood-left")
 
 
@@ -88,8 +93,8 @@ def tracks(layout: Headstock, snag: Snag, mirrored: bool = False) -> list[Track]
     if snag.kind == "pins-askew":
         return [Track(lambda _, pin=pin, by=by: Shift(pin.id, by), _SIDE, FARTHEST_SHIFT)
                 for pin, by in mirroring_moves(template_pins(layout)) if v.norm(by) <= FARTHEST_MIRRORED and pin.id not in done.drilled]
-    if snag.kind in ("cut-otherwise", "marked-otherwise", "glued-otherwise"):
-        return []  # what is cut, pricked or glued is where it is, and the drawing is put back by hand
+    if snag.kind in ("marked-otherwise", "glued-otherwise"):
+        return []  # what is pricked or glued is where it is, and the drawing is put back by hand
     found += _row(layout, snag.between)
     if snag.kind in _STRING_KINDS:
         found += _strings(layout, *snag.between)
@@ -105,6 +110,8 @@ def tracks(layout: Headstock, snag: Snag, mirrored: bool = False) -> list[Track]
             found += _tuner(layout, part, snag, push)
         elif isinstance(part, Slot):
             found += _slot(part, snag, push, id in done.cut)
+            if snag.kind in _RAMP_KINDS:
+                found += _ramp(layout, part)
         elif isinstance(part, Ear):
             found += _ear(part, snag)
         elif part is not None:
@@ -199,6 +206,16 @@ def _slot(slot: Slot, snag: Snag, push: Vec2 | None, is_cut: bool) -> Iterator[T
     if slot.depth is not None:
         for sign in signs:
             yield Track(_to(("slots", slot.id, "depth"), slot.depth, sign), _DEPTH, FARTHEST_CHANGE)
+
+
+def _ramp(layout: Headstock, slot: Slot) -> Iterator[Track]:
+    """The ramp that frees all strings of a slot, where one does."""
+    try:
+        ramp = freeing_ramp(layout, slot.id, None if slot.ramp is None else slot.ramp.width)
+    except GeometryError:
+        return
+    if ramp is not None:
+        yield Track(lambda _: Ramped(slot.id, ramp), _RAMP, math.inf)
 
 
 def _ear(ear: Ear, snag: Snag) -> list[Track]:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from geometry.checks.moves import Change, Move, Slide, Stretch, Swap, Wind
+from geometry.checks.moves import AsCut, Change, Move, Ramped, Slide, Stretch, Swap, Wind
 from geometry.checks.said import length
+from geometry.checks.string_slots import ramp_words
 from geometry.cures.carry_out import touched
 from geometry.cures.plates import may_share_a_plate
 from geometry.layout import Headstock, RowPlace, Tuner
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
 from geometry.terms import term
 
@@ -31,6 +33,12 @@ def _told(layout: Headstock, move: Move) -> str:
                    two=layout.tuner(move.other).string, other=move.other)
     if isinstance(move, Wind):
         return _wind(layout, layout.tuner(move.of))
+    if isinstance(move, AsCut):
+        return say("Draw the outline as it is cut") if move.of == OUTLINE else say("Draw {slot} as it is cut", slot=move.of)
+    if isinstance(move, Ramped):
+        ramped = next(slot.ramp for slot in layout.slots if slot.id == move.of) is not None
+        return (say("Make the ramp of {slot} {ramp_words}", slot=move.of, ramp_words=ramp_words(move.ramp)) if ramped else
+                say("Give {slot} a ramp {ramp_words}", slot=move.of, ramp_words=ramp_words(move.ramp)))
     if isinstance(move, Slide):
         words = {"tuner": move.of, "by": _mm(move.by)}
         said = (say("Slide {tuner} by {by} to the tip", **words) if move.by > 0 else

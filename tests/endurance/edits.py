@@ -12,7 +12,7 @@ from collections.abc import Callable
 from msgspec.structs import replace
 
 from geometry import edits
-from geometry.checks.moves import Change, Move, Shift, Slide, Stretch, Swap, Wind
+from geometry.checks.moves import Change, Move, Ramped, Shift, Slide, Stretch, Swap, Wind
 from geometry.cures.carry_out import carried_out
 from geometry.curves import Matrix, Path
 from geometry.edits import clipping, hand_cuts, hardware, holes, imported, mirrored, offsetting, picture, string_count, strings
@@ -20,7 +20,7 @@ from geometry.edits import rack as rack_edits
 from geometry.edits.nut_end import end_along_nut
 from geometry.edits.retainers import add_retainer
 from geometry.edits.straight_edge import straighten_edge
-from geometry.layout import EdgePlace, FreePlace, Headstock, Picture, RowPlace, StraightRun, StraightSlot, feature_ids
+from geometry.layout import EdgePlace, FreePlace, Headstock, Picture, Ramp, RowPlace, StraightRun, StraightSlot, feature_ids
 from geometry.layout.names import OUTLINE
 from geometry.layout.outline import loop_path
 from geometry.layout.slots import slot_path, straight_path
@@ -271,9 +271,9 @@ def cured(layout: Headstock, chance: random.Random) -> Headstock:
     """A single move as a cure makes it."""
     way, old = chance.choice([one for one in fields(layout) if isinstance(one[1], float) and one[0][0] not in ("book", "order")])
     moves: tuple[Move, ...] = (Shift(feature(layout, chance), step(chance)), Slide(tuner(layout, chance), small(chance)),
-                               Stretch(slot(layout, chance), chance.choice(("nut", "tip")), small(chance)),
-                               Swap(tuner(layout, chance), tuner(layout, chance)), Wind(tuner(layout, chance)),
-                               Change(way, old, chance.choice((old * 1.01, far(chance)))))
+                               Stretch(slot(layout, chance), chance.choice(("nut", "tip")), small(chance)), Wind(tuner(layout, chance)),
+                               Swap(tuner(layout, chance), tuner(layout, chance)), Change(way, old, chance.choice((old * 1.01, far(chance)))),
+                               Ramped(slot(layout, chance), Ramp(length=length(chance), depth=length(chance))))
     return carried_out(layout, chance.choice(moves))
 
 

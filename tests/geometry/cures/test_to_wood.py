@@ -1,4 +1,4 @@
-"""A hole that is drilled otherwise than it is drawn: the drawing goes to the wood, which goes nowhere."""
+"""What is drilled or cut otherwise than it is drawn: the drawing goes to the wood, which goes nowhere."""
 
 import pytest
 from msgspec.structs import replace
@@ -7,8 +7,8 @@ from app.formats.headstock import read
 from geometry.book import made_by, task_of, tick_off
 from geometry.checks import check
 from geometry.cures import apply_cure, settle
-from geometry.edits import free_from_row, move_features, slide_tuner
-from geometry.layout import EdgePlace, FreePlace
+from geometry.edits import free_from_row, move_features, set_field, set_slot_width, slide_tuner
+from geometry.layout import EdgePlace, FreePlace, slot_path
 from geometry.sequence import operations
 from geometry.solids import holes
 from geometry.solids.in_wood import bored
@@ -92,3 +92,58 @@ def test_where_the_hole_as_it_is_spoils_the_work_it_is_told_to_be_made_anew_and_
     thin = replace(job, blank=replace(job.blank, thickness=10.0))
     snag = cured(thin)
     assert snag.move is None and snag.cure == snag.advice
+
+
+def cut(*features):
+    """The demo, all that cuts some of its slots, or its outline, ticked off on the real piece."""
+    layout, book = demo(), replace(demo().book, piece="real")
+    for number, op in enumerate(operations(layout), 1):
+        made = made_by(layout, op)
+        if made.cut is not None and set(op.features) & set(features):
+            book = tick_off(book, task_of(op), number, made)
+    assert book.done
+    return replace(layout, book=book)
+
+
+def off(layout, kind="cut-otherwise"):
+    return [one for one in check(layout).snags if one.kind == kind]
+
+
+def settled(layout, mirrored=False):
+    return settle(layout, check(layout), off(layout)[0], mirrored=mirrored)
+
+
+@pytest.mark.parametrize("edit", [lambda job: move_features(job, ["bass slot"], (0.7, 0.0)),
+                                  lambda job: set_slot_width(job, "bass slot", job.slots[0].shape.width - 1.0),
+                                  lambda job: set_field(job, ("slots", "bass slot", "depth"), 9.0)])
+def test_a_slot_is_drawn_again_as_it_is_cut(edit):
+    job = cut("bass slot")
+    moved = edit(job)
+    snag = settled(moved)
+    assert "Draw bass slot as it is cut" in snag.cure and "let in" in snag.cure
+    back = apply_cure(moved, snag)
+    assert back.slots == job.slots and not off(back)
+
+
+def test_with_mirrored_on_both_slots_go_back():
+    job = cut("bass slot", "treble slot")
+    moved = move_features(move_features(job, ["bass slot"], (0.7, 0.0)), ["treble slot"], (-0.7, 0.0))
+    snag = settled(moved, mirrored=True)
+    back = apply_cure(moved, snag, mirrored=True)
+    assert "and the other side alike" in snag.cure
+    assert not off(back) and [slot_path(one).box for one in back.slots] == [pytest.approx(slot_path(one).box) for one in job.slots]
+
+
+def test_the_outline_is_drawn_again_as_it_is_cut():
+    job = cut("outline")
+    x, y = job.outline.nodes[2].at
+    moved = set_field(job, ("outline", "nodes", 2, "at"), (x + 1.0 if x > 0 else x - 1.0, y))
+    snag = settled(moved)
+    assert "Draw the outline as it is cut" in snag.cure and "glued on" in snag.cure
+    assert apply_cure(moved, snag).outline == job.outline
+
+
+def test_a_slot_that_is_only_to_be_cut_on_keeps_its_advice():
+    job = cut("bass slot")
+    wider = set_slot_width(job, "bass slot", job.slots[0].shape.width + 1.0)
+    assert settled(wider).move is None and "Cut it on" in settled(wider).cure
