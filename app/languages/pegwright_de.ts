@@ -10628,6 +10628,10 @@
         <translation>Dünnster Kopf, den sie klemmt</translation>
     </message>
     <message>
+        <source>This can be done with ears, slots, tuners, pins and holes, but not with the {thing}.</source>
+        <translation>Das geht mit Ohren, Schlitzen, Mechaniken, Stiften und Löchern, aber nicht mit dem {thing}.</translation>
+    </message>
+    <message>
         <source>This drawing was not imported</source>
         <translation>Diese Zeichnung wurde nicht eingelesen</translation>
     </message>

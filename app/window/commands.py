@@ -257,7 +257,7 @@ class Commands(QObject):
         if held:
             before = self._w.document.layout
             self._apply(say("Duplicate"), lambda layout: edits.duplicate(layout, held))
-            self._w.document.hold(edits.new_ids(before, self._w.document.layout))
+            self._w.document.hold(edits.new_ids(before, self._w.document.layout) or held)
 
     def _hold_all(self) -> None:
         tuners = tuple(tuner.id for tuner in self._w.document.layout.tuners)

@@ -11,7 +11,7 @@ import msgspec
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, Loop, Node, SingleHole, Slot, feature_ids, validate
 from geometry.layout.edges import edges
-from geometry.layout.names import OUTLINE
+from geometry.layout.names import OUTLINE, RESERVED
 from geometry.layout.parts import Part
 from geometry.lengths import mm
 from geometry.saying import number, say
@@ -68,6 +68,8 @@ def _found(layout: Headstock, id: str) -> tuple[str, Part]:
         for one in getattr(layout, group):
             if one.id == id:
                 return group, one
+    if id in RESERVED:
+        raise GeometryError(say("This can be done with ears, slots, tuners, pins and holes, but not with the {thing}.", thing=term(id)))
     raise GeometryError(say("The layout has no feature named {id}.", id=id))
 
 

@@ -146,6 +146,17 @@ def test_delete_on_the_outline_says_why_it_stays(bench, window):
         assert bench.layout is before and words in window.foot.said
 
 
+def test_what_is_no_thing_of_its_own_is_neither_nudged_nor_duplicated_and_stays_held(bench, window):
+    before = bench.layout
+    for held, ways in (("nut", ("nudge", "duplicate")), ("blank", ("nudge", "duplicate")), ("outline", ("duplicate",))):
+        for way in ways:
+            window.document.hold((held,))
+            window.foot.say("")
+            bench.key(Qt.Key.Key_Right) if way == "nudge" else bench.key(Qt.Key.Key_D, Qt.KeyboardModifier.ControlModifier)
+            assert bench.layout is before and window.document.held == (held,)
+            assert window.foot.said == f"This can be done with ears, slots, tuners, pins and holes, but not with the {held}."
+
+
 def test_the_next_node_is_typed_as_calipers_find_it(bench, window):
     """Half the width and how far from the nut, without a mark between them to be known: Tab leads past length and angle."""
     window.set_stage("outline")
