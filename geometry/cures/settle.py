@@ -16,7 +16,7 @@ from geometry.checks.moves import Change, Move, how_far
 from geometry.checks.snags import NOTE, SPOILS, TIGHT
 from geometry.checks.words import listed, tenths, up
 from geometry.cures.advice import advised
-from geometry.cures.carry_out import carried_out
+from geometry.cures.carry_out import carried_out, touched
 from geometry.cures.to_wood import to_the_wood
 from geometry.cures.tracks import Track, tracks
 from geometry.cures.words import told
@@ -90,6 +90,7 @@ class _Search:
                  mirrored: bool) -> None:
         self._tried, self._mirrored = tried, mirrored
         self._layout, self._before, self._snag, self._checker = layout, before, snag, checker
+        self._stay = frozenset((*(tuner.id for tuner in layout.tuners if tuner.held), *(hole.id for hole in layout.holes if hole.there)))
         self._least = up(snag.lacks) if snag.unit == "mm" and snag.lacks > 0 else 0.1
         self._lacked: dict[int, list[float]] = {}
         self._in_the_way: Counter[str] = Counter()
@@ -104,7 +105,10 @@ class _Search:
         return round(self._least + beyond + max(0.0, beyond - _LONG_AFTER) * (_LONG_STRIDE - _STRIDE), 1)
 
     def trial(self, i: int, move: Move) -> Verdict | None:
-        """What a move on a way does; None when it cannot be made."""
+        """What a move on a way does; None when it cannot be made, and where a twin that would follow is to be left where it is, or
+        is in the blank already."""
+        if self._mirrored and self._stay.intersection(touched(self._layout, move, True)).difference(touched(self._layout, move)):
+            return None
         try:
             moved = carried_out(self._layout, move, self._mirrored)
         except GeometryError:

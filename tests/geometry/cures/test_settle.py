@@ -16,7 +16,7 @@ from geometry.errors import GeometryError
 from geometry.layout import Ear, Headstock, Margins, Pin, SingleHole
 from geometry.layout.book import Book, Done, Shaped, Task
 from geometry.solids.spots import set_down
-from tests.geometry.checks.heads import PINS, SIDE, drawn, head, post_head, side, slot
+from tests.geometry.checks.heads import FACE, PINS, SIDE, drawn, face, head, post_head, side, slot
 
 ASIDE = Snag("aside", TIGHT, ("pin",), (0.0, 60.0, 0.0), 4.0, 9.0, "Too far aside.", "Do something.")
 
@@ -63,6 +63,22 @@ def test_with_mirrored_on_a_pin_on_the_centreline_goes_along_it_and_no_more_is_t
     snag = settle(layout, result, next(one for one in result.snags if set(one.between) == {"p", "old"}), mirrored=True)
     (x, y), (by_x, by_y) = apply_cure(layout, snag, mirrored=True).pins[0].at, snag.move.by
     assert (x, y) == (by_x, 60.0 + by_y) and x == 0.0 > by_y and snag.cure.endswith("mm to the nut.")
+
+
+def test_with_mirrored_on_no_cure_moves_what_is_to_stay_on_the_other_side():
+    """A tuner that is to be left where it is, and a hole that is in the blank already."""
+    old = SingleHole(id="old", at=(25.0, 66.0), diameter=4.0, there=True)
+    one, two = (SingleHole(id=id, at=(x, 60.0), diameter=6.0) for id, x in (("a", 20.0), ("b", -20.0)))
+    with_tuners = head(tuners=(face("a", 20.0, 60.0), face("b", -20.0, 60.0)), patterns=(FACE,), holes=(old,))
+    with_holes = head(holes=(old, one, two))
+    stays = (replace(with_tuners, tuners=(with_tuners.tuners[0], replace(with_tuners.tuners[1], held=True))),
+             replace(with_holes, holes=(old, one, replace(two, there=True))))
+    for layouts, moves in (((with_tuners, with_holes), True), (stays, False)):
+        for layout in layouts:
+            result = check(layout)
+            snag = next(one for one in result.snags if set(one.between) == {"a", "old"})
+            assert (settle(layout, result, snag, mirrored=True).move is not None) == moves
+            assert settle(layout, result, snag).move is not None
 
 
 def test_what_a_move_touches_goes_by_what_it_changes_and_not_by_what_else_bears_that_name():
