@@ -15,16 +15,20 @@ def run(request: argparse.Namespace) -> int:
 
     Without a paper it is the usual one of the unit, and not what was chosen in a window last: the same words write the
     same sheets for whoever calls them. A layout that would spoil the work is written all the same, since a maker
-    may want to see it on paper, with a warning on standard error.
+    may want to see it on paper, with a warning on standard error, where a back paper of an earlier plan is told of too.
     """
     from app.formats.paper import usual_paper
     from app.sheets import write_sheets
+    from app.sheets.write import left_words
 
     layout = headstock.read(request.file)
     stem = without_ending(request.file)
     paper = request.paper or usual_paper(request.unit)
-    for path in write_sheets(layout, request.out, paper, stem, unit=request.unit):
+    paths = write_sheets(layout, request.out, paper, stem, unit=request.unit)
+    for path in paths:
         print(path)
+    if left := left_words(request.out, stem, paths):
+        print(left, file=sys.stderr)
     if check(layout).spoils:
         print(
             say("Do not cut from these sheets yet: something spoils the work, see {command}.",

@@ -376,6 +376,10 @@
         <translation>Eine CSV-Datei, die eine Tabellenkalkulation öffnet.</translation>
     </message>
     <message>
+        <source>A back paper of an earlier plan</source>
+        <translation>Ein Rückbogen aus einem früheren Plan</translation>
+    </message>
+    <message>
         <source>A bare blank with nut and strings, the pencil in hand.</source>
         <translation>Ein leerer Rohling mit Sattel und Saiten, den Stift in der Hand.</translation>
     </message>
@@ -10702,6 +10706,10 @@
     <message>
         <source>This piece of the path has no length.</source>
         <translation>Dieses Stück des Pfads hat keine Länge.</translation>
+    </message>
+    <message>
+        <source>This plan has nothing to drill from the back. Still in the folder, of an earlier one: {files}. Throw that away before anything is cut from it.</source>
+        <translation>In diesem Plan wird nichts von hinten gebohrt. Noch im Ordner, aus einem früheren: {files}. Wegwerfen, bevor jemand danach arbeitet.</translation>
     </message>
     <message>
         <source>This point of the picture lies on the horizon: choose one nearer the head.</source>

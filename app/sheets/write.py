@@ -12,6 +12,7 @@ from app.formats.errors import FormatError
 from app.formats.file_names import fitting
 from app.formats.mark_shapes import drawing_box
 from app.formats.pdf_out import pdf_bytes
+from app.formats.reading import is_file
 from app.formats.saving import save_bytes
 from app.formats.svg_out import svg_text
 from app.sheets import list_pages, order_pages
@@ -23,6 +24,7 @@ from app.sheets.parts import Part
 from app.sheets.work import Work, plan_work
 from geometry.cancellation import Ask, go_on
 from geometry.checks import Snag
+from geometry.checks.words import listed
 from geometry.drawing import Drawing, Label
 from geometry.drawing.depths import depths_of
 from geometry.errors import GeometryError
@@ -31,11 +33,15 @@ from geometry.lengths import speaking, spoken
 from geometry.saying import say
 from geometry.units import LengthUnit
 
+AT_TIMES = ("back.dxf", "back.svg")
+"""How files are called that not every layout has."""
+
 
 def write_sheets(layout: Headstock, out_dir: Path, paper: str = "A4", stem: str = "headstock",
                  snags: Sequence[Snag] | None = None, work: Work | None = None, unit: LengthUnit = "mm",
                  ask: Ask = go_on) -> list[Path]:
-    """Write template, wrap paper and back paper, where there is one, as DXF and SVG, the pages as PDF, and holes, running order and lists as CSV; returns their paths.
+    """Write template, wrap paper and back paper, where there is one, as DXF and SVG, the pages as PDF, and holes, running order and lists
+    as CSV; returns their paths. A back paper of before stays where there is none now: left_words tells of it.
 
     `snags`, `work`, `unit` and `ask` as for pages(); numbers in the CSV files are in mm, as their heads say. Everything is
     computed before the first file is written, and from then on nobody is asked whether to go on. FormatError with one
@@ -75,6 +81,15 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
     for path, data in files.items():
         save_bytes(path, data)
     return list(files)
+
+
+def left_words(out_dir: Path, stem: str, written: Sequence[Path]) -> str:
+    """What to say of files in the folder that not every writing of sheets of that stem makes, where they are not among those `written` now;
+    empty where there are none. They are the maker's to throw away, who may have drawn in them."""
+    made = (Path(out_dir) / f"{fitting(stem)}-{name}" for name in AT_TIMES)
+    left = [path.name for path in made if path not in written and is_file(path)]
+    return say("This plan has nothing to drill from the back. Still in the folder, of an earlier one: {files}. Throw that away before anything is "
+               "cut from it.", files=listed(left)) if left else ""
 
 
 def full_template(layout: Headstock, template: Part) -> Drawing:

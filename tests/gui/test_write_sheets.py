@@ -1,6 +1,7 @@
 """While the sheets are written: how far that is, stopping it, changing the layout, and closing the window in the midst of it."""
 
 import pytest
+from msgspec.structs import replace
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QProgressDialog
 
@@ -85,6 +86,18 @@ def test_what_is_written_is_the_layout_as_it_was_asked_for(bench, writer, folder
     held.set()
     until(lambda: "files written" in bench.window.foot.said)
     assert before in (folder / next(p.name for p in folder.iterdir() if p.suffix == ".svg")).read_text(encoding="utf-8")
+
+
+def test_a_back_paper_of_an_earlier_plan_in_the_folder_is_told_of(bench, folder, monkeypatch):
+    told = []
+    monkeypatch.setattr(ask, "tell", lambda parent, title, text: told.append(text))
+    for left in (0, 1):
+        bench.window.foot.say("")
+        bench.window.commands.run("write sheets")
+        until(lambda: "files written" in bench.window.foot.said and not bench.window.sheet_writer.busy)
+        assert len(told) == left
+        bench.window.document.apply("Bare", replace(bench.layout, tuners=(), rows=(), strings=()))
+    assert ".dxf and " in told[0] and len([path for path in folder.iterdir() if path.stem.endswith("-back")]) == 2
 
 
 def waits(bench) -> QProgressDialog | None:

@@ -50,6 +50,8 @@ class SheetWriter(QObject):
         self._stopped = False
         self._paths: list[Path] = []
         """what was written, told by the thread"""
+        self._left = ""
+        """what there is to say of other files in the folder, told by the thread"""
         self.note = WorkNote(window.paper, top=True)
         self.note.stopped.connect(self.stop)
         self.note.put_away.connect(window.drawing_wanted)
@@ -94,7 +96,9 @@ class SheetWriter(QObject):
     def _write(self, layout: Headstock, paper: str, stem: str, unit: LengthUnit, ask: Ask) -> list[Path]:
         """In the thread."""
         from app.sheets import write_sheets as write
+        from app.sheets.write import left_words
         self._paths = write(layout, self._folder, paper=paper, stem=stem, unit=unit, ask=ask)
+        self._left = left_words(self._folder, stem, self._paths)
         return self._paths
 
     def _ended(self) -> None:
@@ -109,6 +113,8 @@ class SheetWriter(QObject):
     def _done(self, paths: list[Path]) -> None:
         self._window.say(say("{paths} files written to {folder}", paths=len(paths), folder=self._folder))
         QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._folder)))
+        if self._left:
+            ask.tell(self._window, say("A back paper of an earlier plan"), self._left)
 
     def _failed(self, error: Exception) -> None:
         raised(error, but=(FormatError, GeometryError, OSError))

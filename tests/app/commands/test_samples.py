@@ -94,6 +94,14 @@ def test_a_sample_layout_is_written_to_sheets(file: Path, tmp_path: Path, capsys
         assert len(list(csv.reader(lines))) > len(headstock.read(file).tuners)
 
 
+def test_a_back_paper_of_an_earlier_plan_is_told_of_beside_the_sheets(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    old = tmp_path / "slotted-three-a-side-back.svg"
+    old.write_text("an earlier one", encoding="utf-8")
+    assert run(parse(["sheets", str(CHECKOUT / "samples" / "slotted-three-a-side.headstock.json"), "--out", str(tmp_path)])) == 0
+    out, err = capsys.readouterr()
+    assert old.name in err and old.name not in out and old.read_text(encoding="utf-8") == "an earlier one"
+
+
 @pytest.mark.parametrize(("words", "size"), [([], (210, 297)), (["--unit", "in"], (215.9, 279.4)), (["--unit", "in64"], (215.9, 279.4)),
                                              (["--unit", "in", "--paper", "A4"], (210, 297))])
 def test_without_a_paper_it_is_the_usual_one_of_the_unit(words: list[str], size: tuple[float, float], tmp_path: Path,

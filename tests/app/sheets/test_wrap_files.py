@@ -14,6 +14,7 @@ from app.formats.headstock import read
 from app.formats.mark_shapes import drawing_box
 from app.sheets import plan_work, write_sheets
 from app.sheets.block_table import lengths_for
+from app.sheets.write import left_words
 from geometry.beginning.begin import mended
 from geometry.beginning.numbers import Numbers
 from geometry.drawing import Disc, Label
@@ -104,7 +105,18 @@ def test_the_dxf_of_the_back_lies_on_the_bores_as_they_are_seen_from_behind(head
 
 def test_a_head_with_nothing_to_drill_from_behind_has_no_files_of_the_back(head, tmp_path):
     plain = replace(head, tuners=(), rows=(), strings=())
-    assert not [path.name for path in write_sheets(plain, tmp_path, snags=()) if "back" in path.name]
+    found = write_sheets(plain, tmp_path, "A4", "w/b", snags=())
+    assert not [path.name for path in found if "back" in path.name] and left_words(tmp_path, "w/b", found) == ""
+
+
+def test_a_back_paper_of_an_earlier_plan_is_told_of_and_left_alone(head, tmp_path):
+    """In the same folder under the same name; one of another name is another head's."""
+    first = write_sheets(head, tmp_path, stem="w/b", snags=())
+    assert left_words(tmp_path, "w/b", first) == ""
+    stood = {path: path.read_bytes() for path in first if "back" in path.name}
+    now = write_sheets(replace(head, tuners=(), rows=(), strings=()), tmp_path, stem="w/b", snags=())
+    assert all(f"{path.name}" in left_words(tmp_path, "w/b", now) and path.read_bytes() == data for path, data in stood.items()) and len(stood) == 2
+    assert left_words(tmp_path, "other", now) == ""
 
 
 @pytest.mark.parametrize(("base", "lengths"), [(100.0, (100, 150, 200, 250, 300)), (127.0, (100, 127, 150, 200, 250)),
