@@ -48,7 +48,7 @@ def touched(layout: Headstock, move: Move, mirrored: bool = False) -> tuple[str,
     elif isinstance(move, Change):
         ids = (move.path[1],) if move.path[0] in FEATURE_GROUPS else ()
     else:
-        ids = (move.of,)
+        ids = () if move.of == OUTLINE else (move.of,)
     twins = [twin for id in ids if (twin := twin_feature(layout, id)) is not None] if mirrored else ()
     return tuple(dict.fromkeys((*ids, *twins)))
 

@@ -6,7 +6,7 @@ from msgspec.structs import replace
 from app.formats.headstock import read
 from geometry.book import made_by, task_of, tick_off
 from geometry.checks import check
-from geometry.cures import apply_cure, settle
+from geometry.cures import apply_cure, settle, touched
 from geometry.edits import free_from_row, move_features, set_field, set_slot_width, slide_tuner
 from geometry.layout import EdgePlace, FreePlace, slot_path
 from geometry.sequence import operations
@@ -134,13 +134,14 @@ def test_with_mirrored_on_both_slots_go_back():
     assert not off(back) and [slot_path(one).box for one in back.slots] == [pytest.approx(slot_path(one).box) for one in job.slots]
 
 
-def test_the_outline_is_drawn_again_as_it_is_cut():
+@pytest.mark.parametrize("mirrored", [False, True])
+def test_the_outline_is_drawn_again_as_it_is_cut(mirrored):
     job = cut("outline")
     x, y = job.outline.nodes[2].at
     moved = set_field(job, ("outline", "nodes", 2, "at"), (x + 1.0 if x > 0 else x - 1.0, y))
-    snag = settled(moved)
-    assert "Draw the outline as it is cut" in snag.cure and "glued on" in snag.cure
-    assert apply_cure(moved, snag).outline == job.outline
+    snag = settled(moved, mirrored)
+    assert "Draw the outline as it is cut" in snag.cure and "glued on" in snag.cure and touched(moved, snag.move, mirrored) == ()
+    assert apply_cure(moved, snag, mirrored).outline == job.outline
 
 
 def test_a_slot_that_is_only_to_be_cut_on_keeps_its_advice():
