@@ -32,6 +32,7 @@ from geometry.layout import Headstock, Nut, Slot, loop_path, slot_path
 from geometry.layout.names import OUTLINE
 from geometry.routing import RoutPlan, SlotPlan, Waste
 from geometry.routing.grain import GrainRisk, grain_risks
+from geometry.routing.refusal import Refusal
 from geometry.routing.words import with_bush
 from geometry.saying import number_list, say
 from geometry.sequence import Operation
@@ -229,9 +230,8 @@ def _holes(layout: Headstock, plans: Sequence[SlotPlan], width: float) -> list[B
     blocks = [Block((drawing(tuple(marks), x + 2.0, -high - box[1] * scale, scale), Placed(tuple(words))), 1.3 - under)]
     if isinstance(plan.waste, Waste):
         blocks.append(paragraph(centres_words([one.waste for one in plans], layout.nut), width))
-    elif plan.waste is not None:
-        blocks.append(paragraph(say("No waste holes: {reason}", reason=plan.waste.reason), width))
-    return blocks
+    reasons = dict.fromkeys(one.waste.reason for one in plans if isinstance(one.waste, Refusal))
+    return [*blocks, *(paragraph(say("No waste holes: {reason}", reason=reason), width) for reason in reasons)]
 
 
 def _slot(layout: Headstock, plan: SlotPlan) -> Slot:

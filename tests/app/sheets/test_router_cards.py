@@ -39,6 +39,15 @@ def test_slots_that_lie_alike_are_drawn_once_on_their_card():
     assert [len(group) for group in lying_alike(other, plans)] == [1, 1]
 
 
+def test_why_there_are_no_waste_holes_is_said_of_each_slot_of_a_card():
+    wide = tuple(drill for drill in RACK.drills if drill.diameter > 14.0)
+    head = replace(layout("demo"), rack=replace(RACK, drills=wide))
+    planned = plan_work(head)
+    assert wide and [[len(lying) for lying in lying_alike(head, group)] for group in alike(planned.plans)[:1]] == [[2]]
+    text = " ".join(words(page) for page in pages(head, "A4", (), planned) if page.title == "Cards")
+    assert [text.count(f"is slim enough for {slot}: up to") for slot in ("bass slot", "treble slot")] == [1, 1]
+
+
 def test_a_plan_that_runs_on_the_printed_template_comes_first():
     head = replace(layout("demo"), template=Template(bit="8 straight", bush="bush 13"))
     made_work = plan_work(head)
