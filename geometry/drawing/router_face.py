@@ -15,6 +15,7 @@ from geometry.drawing.grain import grain_marks
 from geometry.drawing.marks import Area, Cross, Drawing, Label, Mark, Stroke
 from geometry.drawing.offset_path import offset_path
 from geometry.drawing.outside_template import outside_lines
+from geometry.drawing.room import Room
 from geometry.drawing.router_marks import waste_marks
 from geometry.drawing.shapes import chain, ring_path, straight
 from geometry.errors import GeometryError
@@ -51,9 +52,10 @@ def face_groups(layout: Headstock, routing: RoutingPlan, ask: Ask = go_on) -> di
     Template lines are those of each thing's own first plan, exact where the layout is. `ask` is asked between them.
     """
     groups: dict[str, list[Mark]] = {"left": [], "waste": [], "template": [], "tightest": [], "grain": []}
+    words = Room(())
     for plan in routing.all:
         ask(_at_marks)
-        groups["left"] += _left_marks(plan)
+        groups["left"] += _left_marks(plan, words)
         groups["waste"] += waste_marks(plan.waste) if isinstance(plan.waste, Waste) else ()
         groups["template"] += _template(layout, plan)
     for slot, plan in zip(layout.to_rout, routing.slots, strict=True):
@@ -68,18 +70,19 @@ def _at_marks() -> str:
     return say("Marks on the face")
 
 
-def _left_marks(plan: SlotPlan) -> list[Mark]:
-    """Each piece of wood that the plan leaves, hatched, with its greatest depth; each corner of wood that it rounds, filled."""
+def _left_marks(plan: SlotPlan, words: Room) -> list[Mark]:
+    """Each piece of wood that the plan leaves, hatched, with its greatest depth; each corner of wood that it rounds, filled. The depth is
+    left out where it has no room beside the `words` so far."""
     if plan.best is None:
         return []
     marks: list[Mark] = []
     for patch in plan.best.left:
         marks.append(Area(ring_path(patch.area.exterior), "left standing", plan.of))
         marks += [Stroke(straight(a, b), "left standing", plan.of) for a, b in hatching(patch.area)]
-        marks.append(_depth(patch, plan.of, mm(patch.depth)))
+        marks += words.put(_depth(patch, plan.of, mm(patch.depth)))
     for patch in plan.best.reached.lost:
         marks.append(Area(ring_path(patch.area.exterior), "spoiled", plan.of))
-        marks.append(_depth(patch, plan.of, say("rounded by {depth}", depth=mm(patch.depth))))
+        marks += words.put(_depth(patch, plan.of, say("rounded by {depth}", depth=mm(patch.depth))))
     return marks
 
 
@@ -201,9 +204,10 @@ def _template(layout: Headstock, plan: SlotPlan) -> list[Mark]:
     return [Stroke(line, "template", plan.of) for line in lines]
 
 
-def _depth(patch: Patch, owner: str, words: str) -> Label:
-    x0, y0, x1, y1 = patch.area.bounds
+def _depth(patch: Patch, owner: str, words: str) -> list[list[Label]]:
+    """Where the depth of a patch may stand: beside its deepest point, outwards from the patch or inwards; then above or below that."""
+    x0, _, x1, _ = patch.area.bounds
     x, y = patch.at
-    left = x < (x0 + x1) / 2
-    return Label(words, (x + (-1.0 if left else 1.0), y - LETTER / 2), LETTER, WORDS, owner,
-                 anchor="right" if left else "left")
+    turn = -1 if x < (x0 + x1) / 2 else 1
+    return [[Label(words, (x + way, y - LETTER / 2 + up), LETTER, WORDS, owner, anchor="left" if way > 0 else "right")]
+            for up in (0.0, 1.8 * LETTER, -1.8 * LETTER) for way in (turn, -turn)]

@@ -1,14 +1,16 @@
 """What the Router stage puts on the face: hatching inside its wood, the tightest place, arrows the right way round."""
 
 import math
+from itertools import combinations
 
 import pytest
 from msgspec.structs import replace
-from shapely.geometry import LineString, Point, Polygon
+from shapely.geometry import LineString, Point, Polygon, box
 
 from geometry.curves.polygons import polygon
 from geometry.drawing import Area, Cross, Label, Stroke
 from geometry.drawing.marks import STYLES
+from geometry.drawing.room import _box
 from geometry.drawing.router_face import HATCH, arrow, face_groups, hatching, note_marks, tightest_place
 from geometry.layout import slot_path
 from geometry.routing import plan_routing
@@ -33,6 +35,15 @@ def test_the_wood_left_in_square_corners_is_hatched_and_labelled():
     assert len(lines) >= 8
     for line in lines:
         assert any(area.buffer(0.01).covers(LineString([line.start, line.end])) for area in areas)
+
+
+def test_depths_of_two_slots_beside_a_narrow_web_do_not_lie_on_each_other():
+    """Square slots 8 mm apart: the words of their inner corners, each about 6 mm wide, have no room beside each other in between."""
+    slots = [drawn((x, 40.0), (x + 16.0, 40.0), (x + 16.0, 140.0), (x, 140.0), id=id) for x, id in ((-20.0, "one"), (4.0, "two"))]
+    layout = with_rack(head(*slots), BEARING, drills=(BRAD,))
+    found = [mark for mark in face_groups(layout, plan_routing(layout))["left"] if isinstance(mark, Label)]
+    boxes = [box(*_box(mark)) for mark in found]
+    assert len(found) == 8 and not any(one.intersects(other) for one, other in combinations(boxes, 2))
 
 
 def test_each_slot_shows_the_opening_of_its_own_template():
