@@ -9396,6 +9396,10 @@
         <translation>Der Umriss ist bis zu {far} mm außerhalb der Linie ausgearbeitet, die jetzt gezeichnet ist, am weitesten bei x {x} mm, y {y} mm (Werkbuch).</translation>
     </message>
     <message>
+        <source>The outline is cut, and no slot is left that the template guides: take {pin} out of the drawing.</source>
+        <translation>Der Umriss ist ausgearbeitet, und kein Schlitz ist mehr übrig, den die Schablone führt: {pin} aus der Zeichnung nehmen.</translation>
+    </message>
+    <message>
         <source>The outline is finished, seats stand.</source>
         <translation>Der Umriss ist fertig, Sitze stehen.</translation>
     </message>

@@ -96,7 +96,10 @@ def _joint_words(layout: Headstock) -> str:
 
 
 def _templates(layout: Headstock, work: Work) -> list[Piece]:
-    """One board for everything; or one as large as the blank for the slots, and another for the outline where it is routed."""
+    """One board for everything; or one as large as the blank for the slots, and another for the outline where it is routed. None where
+    nothing is left to guide."""
+    if work.no_template:
+        return []
     blank, thick = layout.blank, layout.template.thickness
     x0, y0, x1, y1 = loop_path(layout.outline).box
     long, wide = y1 - y0 + 20.0, x1 - x0 + 20.0

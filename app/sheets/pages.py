@@ -114,6 +114,7 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
         work = plan_work(layout, ask=ask) if work is None else work
         ask(_at_papers)
         drawn = papers(layout, work) if drawn is None else drawn
+        drawn = drawn[1:] if work.no_template else drawn  # the template comes first
         before, after = (_fewest(ways, window, ask) for ways in _bench(layout, work, window, ask))
     except GeometryError as error:
         raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error

@@ -120,10 +120,23 @@ class Work(Struct, frozen=True, dict=True):
         """Operations that are done on the piece on the bench as the layout has them, each with the number that its step keeps."""
         return _numbers(self.layout, self.ops)
 
-    @property
+    @cached_property
     def sawn(self) -> bool:
-        """Whether the piece on the bench has its outline already: no square edge is left."""
-        return any(op.id in self.done for op in self.ops if op.kind in ("cut outline", "rout outline"))
+        """Whether the piece on the bench had its outline before its papers: no square edge is left to fold them round."""
+        kinds = {op.id: op.kind for op in self.ops if op.id in self.done}
+        ticks = [kinds.get(one.task.operation) for one in called_now(self.layout, self.layout.book.piece).done if one.piece == self.layout.book.piece]
+        return next((kind != "mark" for kind in ticks if kind in ("mark", "cut outline", "rout outline")), False)
+
+    @cached_property
+    def guides(self) -> bool:
+        """Whether the template has anything to guide on the piece on the bench, or is made already."""
+        used = [op.id for op in self.ops if op.template or op.kind == "cut outline"]
+        return any(id not in self.done for id in used) or any(op.id in self.done or op.id in self.begun for op in self.ops if op.kind == "template")
+
+    @property
+    def no_template(self) -> bool:
+        """Whether none has to be made: nothing is left that it guides, and no pin is drilled through it."""
+        return not self.guides and not self.layout.pins
 
     @cached_property
     def open(self) -> tuple[str, ...]:
@@ -165,6 +178,8 @@ class Work(Struct, frozen=True, dict=True):
         """Why an operation cannot be done as it is planned, or what there is of it already; empty when it can, or is done."""
         if op.id in self.done:
             return ""
+        if op.kind == "pin hole" and len(op.drillings) == 1 and not self.guides:
+            return say("The outline is cut, and no slot is left that the template guides: take {pin} out of the drawing.", pin=op.features[0])
         return op.blocked if op.blocked and op.id in self.to_go_on else self.otherwise.get(op.id, op.blocked)
 
     @cached_property
@@ -182,7 +197,8 @@ class Work(Struct, frozen=True, dict=True):
     def wrong_in(self, steps: Sequence[str]) -> tuple[Problem, ...]:
         """What goes wrong with the steps in this order. What is done comes before all that is not, wherever it stands, and
         nothing harms it any more."""
-        return tuple(p for p in judge(self.as_worked(steps), self.ops, self.heeded)
+        ops = [op for op in self.ops if not (op.kind == "template" and self.no_template)]
+        return tuple(p for p in judge(self.as_worked(steps), ops, self.heeded)
                      if p.op not in self.order.stuck and p.op not in self.done)
 
     def as_worked(self, steps: Sequence[str]) -> tuple[str, ...]:
@@ -216,6 +232,9 @@ class Work(Struct, frozen=True, dict=True):
         if kept != order.steps:
             order = in_own_order(kept, best, self.ops, self.before)
         now = replace(self, layout=layout, order=order, rates=layout.rates, best=None if order is best else best)
+        if now.no_template:
+            there = {op.id for op in self.ops if op.kind != "template"}
+            now = replace(now, order=replace(order, steps=tuple([id for id in order.steps if id in there])), best=best)
         with speaking(self.unit):
             words = marking_words(layout, now.sawn)
         if all(op.words == words for op in self.ops if op.kind == "mark"):

@@ -1,0 +1,42 @@
+"""Heads whose outline is cut: in its turn, or before anything else as an old head has it."""
+
+from pathlib import Path
+
+from msgspec.structs import replace
+
+from app.formats.headstock import read
+from app.sheets import pages, plan_work
+from app.sheets.needs import pieces
+from geometry.book import made_by, task_of, tick_off
+from tests.app.sheets.printed import layout, work
+
+
+def test_once_papers_are_pasted_on_a_square_blank_the_sheets_go_on_saying_so():
+    """The outline is sawn in its turn: what was folded round the edges was folded round them."""
+    head, bare = layout("demo"), work("demo")
+    book = replace(head.book, piece="real")
+    for kind in ("mark", "cut outline"):
+        op = next(op for op in bare.ops if op.kind == kind)
+        book = tick_off(book, task_of(op), bare.number[op.id], made_by(head, op))
+    later = bare.with_order(replace(head, book=book))
+    assert not later.sawn and later.ops == bare.ops and "square" in pieces(later.layout, later)[0].name
+
+
+def test_a_head_that_is_finished_outside_needs_no_template_and_no_pins():
+    """Other tuners through the face for an old head without slots."""
+    inline = read(Path("samples/six-in-line.headstock.json"))
+    old = replace(inline, pins=())
+    bare = plan_work(old)
+    book, ops = replace(old.book, piece="real"), [op for op in bare.ops if op.kind in ("cut outline", "rout outline")]
+    for op in ops:
+        book = tick_off(book, task_of(op), bare.number[op.id], made_by(old, op))
+    now = bare.with_order(replace(old, book=book))
+    assert "template" in bare.order.steps and "template" not in now.order.steps and all(one.grade != "left out" for one in now.problems)
+    assert not [one for one in pieces(now.layout, now) if "template" in one.name] and [one for one in pieces(old, bare) if "template" in one.name]
+    assert "Template" not in {page.title for page in pages(now.layout, "A4", (), now)}
+    assert now.with_order(old).order.steps == bare.order.steps, "the ticks are taken back"
+    pinned = plan_work(replace(inline, book=book))
+    pin = next(op for op in pinned.ops if op.kind == "pin hole")
+    assert "template" in pinned.order.steps and "take nut pin out of the drawing" in pinned.blocked(pin)
+    half = bare.with_order(replace(old, book=tick_off(replace(old.book, piece="real"), task_of(ops[0]), 1, made_by(old, ops[0]))))
+    assert "template" in half.order.steps, "sawn outside its line, it is routed by the template still"
