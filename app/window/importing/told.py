@@ -8,6 +8,7 @@ from app.formats.drawing_in.command import not_closed
 from app.formats.drawing_in.roles import heads_told
 from app.formats.drawing_in.scale_text import scale_told
 from app.formats.drawing_in.units import plausible, sized, unit_question
+from geometry.checks.words import told_first
 from geometry.saying import count, say
 
 MOST = 12
@@ -40,8 +41,7 @@ def noticed(read: DrawingRead, drawn: DrawingRead) -> list[str]:
     if question is not None and read.scale is not None:
         told.append(_scale(read))
     told += [text for text in read.warnings if question is None or not question.text.startswith(text[:34])]
-    more = len(told) - MOST
-    return told if more <= 0 else [*told[:MOST], count(more, "{n} more thing was noticed in the drawing.", "{n} more things were noticed in the drawing.")]
+    return told_first(told, MOST, lambda n: count(n, "{n} more thing was noticed in the drawing.", "{n} more things were noticed in the drawing."))
 
 
 def _scale(read: DrawingRead) -> str:

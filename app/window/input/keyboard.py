@@ -15,7 +15,6 @@ from app.tools import Pointer
 from app.window.input.hand import STARTS
 from app.window.input.stepping import next_node, next_snag, next_thing, place_of
 from app.window.stages import STAGES
-from geometry.errors import GeometryError
 from geometry.saying import say
 from geometry.strings.square_line import square_line
 from geometry.vectors import Vec2
@@ -169,15 +168,10 @@ class Keyboard(QObject):
             return
         from geometry.edits.shape import add_node  # here: a start makes no nodes
 
-        node = w.node
-        try:
-            layout = add_node(w.document.layout, held[0], node, 0.5, w.chooser.options.mirrored)
-        except GeometryError as error:
-            w.say(str(error))
-            return
-        w.document.apply(say("Add a node"), layout)
-        w.node = node + 1
-        w.show_held()
+        node, mirrored = w.node, w.chooser.options.mirrored
+        if w.foot.can(lambda: w.document.apply(say("Add a node"), add_node(w.document.layout, held[0], node, 0.5, mirrored))):
+            w.node = node + 1
+            w.show_held()
 
     # ---- keys of the canvas ---------------------------------------------------
     def claims(self, event: QKeyEvent) -> bool:

@@ -27,7 +27,6 @@ from app.panels.router.rack_view import RackView
 from app.window import ask
 from app.window.background.disk import read_beside, saved_where_asked
 from geometry.edits.rack import set_rack
-from geometry.errors import GeometryError
 from geometry.layout import Headstock, Rack
 from geometry.saying import say
 
@@ -121,12 +120,8 @@ class RackDesk(QObject):
 
     def _into_layout(self, what: str, rack: Rack, renamed: tuple[str, str, str] | None = None) -> bool:
         """Whether the layout has taken it; what is in the way is said."""
-        try:
-            self._window.document.apply(what, set_rack(self._window.document.layout, rack, renamed))
-        except GeometryError as error:
-            self._window.say(str(error))
-            return False
-        return True
+        document = self._window.document
+        return self._window.foot.can(lambda: document.apply(what, set_rack(document.layout, rack, renamed)))
 
     def _save(self, rack: Rack) -> bool:
         try:
