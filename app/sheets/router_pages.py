@@ -93,8 +93,8 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
     if best is None:
         blocks.append(paragraph(plan.words, width))
     else:
-        cannot = dict.fromkeys(text for one in plans for op in routed(work, one.of) if (text := work.blocked(op)))
-        blocks += [_template(work, best, width), *(paragraph(say("Mind: {text}", text=text), width) for text in (*best.cautions, *cannot)),
+        blocks += [_template(work, best, width),
+                   *(paragraph(say("Mind: {text}", text=text), width) for text in (*best.cautions, *_cannot(work, [one.of for one in plans]))),
                    *_steps(work, best, [one.of for one in plans], width), *_pictures(best, width)]
     if plan.of != OUTLINE:
         blocks += [block for lying in lying_alike(layout, plans) for block in _holes(layout, lying, width)]
@@ -123,6 +123,15 @@ def _numbers(work: Work, of: list[str], width: float) -> list[Block]:
     if said and len(of) > 1:
         said.append(say("Boxes from the left: {slots}.", slots=", ".join(of)))
     return [paragraph(" ".join(said), width, keep=True)] if said else []
+
+
+def _cannot(work: Work, of: Sequence[str]) -> list[str]:
+    """Why steps of these cannot be done, each reason once; with the names of those it holds of, unless it holds of all."""
+    found: dict[str, list[str]] = {}
+    for one in of:
+        for text in dict.fromkeys(filter(None, map(work.blocked, routed(work, one)))):
+            found.setdefault(text, []).append(one)
+    return [text if len(held) == len(of) else f"{listed(held)}: {text}" for text, held in found.items()]
 
 
 def _template(work: Work, best: RoutPlan, width: float) -> Block:

@@ -6,7 +6,7 @@ from msgspec.structs import replace
 from app.sheets import pages, plan_work
 from app.sheets.router_pages import alike, centres_words, lying_alike
 from geometry.edits.slots import moved_slot
-from geometry.layout import Nut, Template
+from geometry.layout import Nut, Pin, Template
 from geometry.layout.generic import RACK
 from geometry.routing import Waste
 from tests.app.sheets.printed import layout, section, words, work
@@ -46,6 +46,14 @@ def test_why_there_are_no_waste_holes_is_said_of_each_slot_of_a_card():
     assert wide and [[len(lying) for lying in lying_alike(head, group)] for group in alike(planned.plans)[:1]] == [[2]]
     text = " ".join(words(page) for page in pages(head, "A4", (), planned) if page.title == "Cards")
     assert [text.count(f"is slim enough for {slot}: up to") for slot in ("bass slot", "treble slot")] == [1, 1]
+
+
+def test_of_which_slot_of_a_card_a_step_cannot_be_done_is_said():
+    head, said = layout("demo"), "The pin stray stands in the way of the cutter"
+    for at, names in (((-14.9, 80.0), "Mind: bass slot: "), ((14.9, 80.0), "Mind: treble slot: ")):
+        stray = replace(head, pins=(*head.pins, Pin(id="stray", at=at, diameter=6.0)))
+        text = " ".join(words(page) for page in pages(stray, "A4", ()) if page.title == "Cards")
+        assert text.count(said) == text.count(f"{names}{said}") == 1
 
 
 def test_a_plan_that_runs_on_the_printed_template_comes_first():
