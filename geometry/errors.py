@@ -8,8 +8,14 @@ class GeometryError(ValueError):
 
     The message is one sentence for the maker: what is wrong, where, what to do.
     A judgement about the work (a thin rail, a hole too close) is never raised:
-    it is a snag, returned as data.
+    it is a snag, returned as data. Where it lies in the file of a layout is told apart
+    (`place`, as `$.blank.scarf`; "" where it lies in none): it helps whoever mends a file
+    by hand, and nobody who types a number in the window.
     """
+
+    def __init__(self, sentence: str, place: str = "") -> None:
+        super().__init__(sentence)
+        self.place = place
 
 
 LONGEST_QUOTE = 40

@@ -9,6 +9,7 @@ from typing import TypeVar
 
 import msgspec
 
+from geometry.errors import GeometryError
 from geometry.saying import say
 
 Record = TypeVar("Record")
@@ -54,12 +55,14 @@ def read_strict(data: bytes, kind: type[Record]) -> Record:
 
 
 def sentence(error: Exception, data: bytes = b"") -> str:
-    """What a strict reader objects to, as one line for the maker. With `data` places are given as line and column."""
+    """What a strict reader, or the model, objects to, as one line for the maker. With `data` places are given as line and column."""
     if isinstance(error, RecursionError):
         return say("it is nested too deeply.")
     if isinstance(error, UnicodeDecodeError):
         return say("Not all of it is text in UTF-8: some bytes were spoiled or it was saved by something else.")
     text = "".join(c if c.isprintable() else "?" for c in " ".join(str(error).split())).rstrip(".")
+    if isinstance(error, GeometryError) and error.place:
+        text = say("{told} (at {place})", told=text, place=error.place)
     if text == "Input data was truncated":
         return say("It breaks off before its end: use the version before it, if there is one.")
     # The patterns of the records are those of names (geometry.layout.parts.Id, ToolId).

@@ -107,7 +107,7 @@ WORDS = (
                               "the left one, and in pairs strings 1 and 2 are the first course. Lists go from left to right, as the strings "
                               "lie on the face. Strings that a layout names otherwise keep their names.")),
     Word(say("Template"), say("Hardboard that the follower runs along; it is larger or smaller than the cut by the offset.")),
-    Word(say("Tilt"), say("The angle of the table for a side bore: how far the edge's normal turns from the square edge's."),
+    Word(say("Tilt"), say("The angle of the table for a side bore: how far the edge at its seat is turned from the square edge of the blank."),
          "entry mark"),
     Word(say("Veneer"), say("A thin sheet glued over the face (the head plate) or the back. The thickness of the head is measured with it.")),
     Word(say("Waste"), say("Wood that goes: outside the outline, or inside a slot.")),

@@ -568,10 +568,6 @@
         <translation>Ein Ton wie E2 oder F#3: damit wird der Zug berechnet.</translation>
     </message>
     <message>
-        <source>A number of parts is between 0 and {most:,}.</source>
-        <translation>Eine Stückzahl liegt zwischen 0 und {most:,}.</translation>
-    </message>
-    <message>
         <source>A nut line is slanted by {most:g} degrees at the most.</source>
         <translation>Eine Sattellinie ist um höchstens {most:g} Grad schräg.</translation>
     </message>
@@ -740,8 +736,8 @@
         <translation>Ein Scan mit {n:.0f} Punkten je Zoll, wie die Datei es sagt</translation>
     </message>
     <message>
-        <source>A scarf joint runs through the wood at the pitch of the head, and that is {pitch} degrees here, where {least} are the least (at $.blank.scarf).</source>
-        <translation>Eine Schäftung läuft im Kopfwinkel durch das Holz, und der ist hier {pitch} Grad, wo {least} das Mindeste sind (bei $.blank.scarf).</translation>
+        <source>A scarf joint runs through the wood at the pitch of the head: that is {pitch} degrees here, and has to be {least} or more.</source>
+        <translation>Eine Schäftung läuft im Kopfwinkel durch das Holz: Der ist hier {pitch} Grad und muss {least} oder mehr sein.</translation>
     </message>
     <message>
         <source>A screw beside a side tuner's post has to go into the edge of the head.</source>
@@ -820,12 +816,12 @@
         <translation>Ein Spline hat {knots} Knotenwerte, wo {need} hingehören.</translation>
     </message>
     <message>
-        <source>A spline of degree {p} needs at least {p2} control points, got {count}.</source>
-        <translation>Ein Spline vom Grad {p} braucht mindestens {p2} Kontrollpunkte, nicht {count}.</translation>
+        <source>A spline of degree {p} needs at least {p2} control points, and has {count}.</source>
+        <translation>Ein Spline vom Grad {p} braucht mindestens {p2} Kontrollpunkte und hat {count}.</translation>
     </message>
     <message>
-        <source>A spline of degree {p} with {count} control points needs {count2} knots, got {knots}.</source>
-        <translation>Ein Spline vom Grad {p} mit {count} Kontrollpunkten braucht {count2} Knotenwerte, nicht {knots}.</translation>
+        <source>A spline of degree {p} with {count} control points needs {count2} knots, and has {knots}.</source>
+        <translation>Ein Spline vom Grad {p} mit {count} Kontrollpunkten braucht {count2} Knotenwerte und hat {knots}.</translation>
     </message>
     <message>
         <source>A spline with {count} control points has {weights} weights.</source>
@@ -888,8 +884,8 @@
         <translation>Eine Wand, die sich selbst kreuzt, lässt sich nicht fräsen.</translation>
     </message>
     <message>
-        <source>A wanted chance lies between 0 and 1, got {chance:g}.</source>
-        <translation>Eine gewünschte Wahrscheinlichkeit liegt zwischen 0 und 1, nicht bei {chance:g}.</translation>
+        <source>A wanted chance lies between 0 and 1: it cannot be {chance:g}.</source>
+        <translation>Eine gewünschte Wahrscheinlichkeit liegt zwischen 0 und 1: {chance:g} kann sie nicht sein.</translation>
     </message>
     <message>
         <source>A wider, shallower hole on the axis of another, for a bushing or a screw's head. It is drilled first: the drill's spur needs wood at the centre.</source>
@@ -953,7 +949,7 @@
     </message>
     <message>
         <source>Across the head: strings that pass within half of it of the screw are held. A bar on two screws is two retainers that reach to its middle.</source>
-        <translation>Quer über den Kopf: Gehalten werden Saiten, die höchstens die Hälfte davon neben der Schraube verlaufen. Ein Steg an zwei Schrauben besteht aus zwei Niederhaltern, die bis zu seiner Mitte reichen.</translation>
+        <translation>Quer über die Kopfplatte: Gehalten werden Saiten, die höchstens die Hälfte davon neben der Schraube verlaufen. Ein Steg an zwei Schrauben besteht aus zwei Niederhaltern, die bis zu seiner Mitte reichen.</translation>
     </message>
     <message>
         <source>Across, from the centreline</source>
@@ -1180,7 +1176,7 @@
         <translation>Und {n} weitere Notizen im Werkbuch.</translation>
     </message>
     <message>
-        <source>And {n} more step that cannot be done: each says why.</source>
+        <source>And {n} more step that cannot be done: it says why.</source>
         <translation>Und {n} weiterer Schritt, der nicht geht: er sagt warum.</translation>
     </message>
     <message>
@@ -1196,7 +1192,7 @@
         <translation>Und {n} weiterer, der nicht geht: er ist unten gekennzeichnet.</translation>
     </message>
     <message>
-        <source>And {n} more thing that this order spoils or makes harder: each step says it.</source>
+        <source>And {n} more thing that this order spoils or makes harder: its step says it.</source>
         <translation>Und {n} weiteres, das diese Folge verdirbt oder erschwert: der Schritt sagt es.</translation>
     </message>
     <message>
@@ -1204,8 +1200,8 @@
         <translation>Und {n} weiteres zu beachten: der Schritt in der Folge sagt es.</translation>
     </message>
     <message>
-        <source>And {n} more things that this order spoils or makes harder: each step says it.</source>
-        <translation>Und {n} weitere, die diese Folge verdirbt oder erschwert: jeder Schritt sagt es.</translation>
+        <source>And {n} more things that this order spoils or makes harder: their steps say them.</source>
+        <translation>Und {n} weitere, die diese Folge verdirbt oder erschwert: die Schritte sagen es.</translation>
     </message>
     <message>
         <source>And {n} more things to mind: their steps in the running order say them.</source>
@@ -1268,20 +1264,20 @@
         <translation>Pfeiltasten, mit einem Werkzeug in der Hand</translation>
     </message>
     <message>
-        <source>As drawn one snag spoils the work that no accuracy cures, and what follows leaves it out.</source>
-        <translation>So gezeichnet verdirbt ein Haken die Arbeit, dem keine Genauigkeit hilft; was folgt, lässt ihn aus.</translation>
+        <source>As drawn one snag spoils the work however finely you work: what follows leaves it out.</source>
+        <translation>So gezeichnet verdirbt ein Haken die Arbeit, so fein Sie auch arbeiten: Was folgt, lässt ihn aus.</translation>
     </message>
     <message>
         <source>As drawn that edge lies {askew:.1f} degrees askew: with --slanted the drawing stays upright and the nut is slanted.</source>
         <translation>Wie gezeichnet liegt diese Kante um {askew:.1f} Grad schief: Mit --slanted bleibt die Zeichnung aufrecht und der Sattel liegt schräg.</translation>
     </message>
     <message>
-        <source>As drawn {n} snags spoil the work that no accuracy cures, and what follows leaves them out.</source>
-        <translation>So gezeichnet verderben {n} Haken die Arbeit, denen keine Genauigkeit hilft; was folgt, lässt sie aus.</translation>
+        <source>As drawn {n} snags spoil the work however finely you work: what follows leaves them out.</source>
+        <translation>So gezeichnet verderben {n} Haken die Arbeit, so fein Sie auch arbeiten: Was folgt, lässt sie aus.</translation>
     </message>
     <message>
         <source>As far as its bushing reaches; thicker heads are told.</source>
-        <translation>So weit, wie ihre Buchse reicht; ein dickerer Kopf wird gemeldet.</translation>
+        <translation>So weit, wie ihre Buchse reicht; eine dickere Kopfplatte wird gemeldet.</translation>
     </message>
     <message>
         <source>As far as the table goes either way: bores that want more are told.</source>
@@ -1298,14 +1294,6 @@
     <message>
         <source>As now</source>
         <translation>Wie jetzt</translation>
-    </message>
-    <message>
-        <source>As spread along the edge, and they stay a row.</source>
-        <translation>Wie an der Kante verteilt, und es bleibt eine Reihe.</translation>
-    </message>
-    <message>
-        <source>As spread, and they stay a row: one spacing for all.</source>
-        <translation>Wie verteilt, und es bleibt eine Reihe: ein Abstand für alle.</translation>
     </message>
     <message>
         <source>As the &amp;system</source>
@@ -1540,6 +1528,10 @@
         <translation>Wird berechnet…</translation>
     </message>
     <message>
+        <source>Below zero it tells how deep the deepest corner is in; the shortest way out may be another.</source>
+        <translation>Unter null gilt, wie tief die tiefste Ecke darin steckt; der kürzeste Weg heraus kann ein anderer sein.</translation>
+    </message>
+    <message>
         <source>Bend an edge of the outline</source>
         <translation>Eine Kante des Umrisses biegen</translation>
     </message>
@@ -1700,8 +1692,8 @@
         <translation>Bohrungen mit gleicher Neigung</translation>
     </message>
     <message>
-        <source>Both edges at this node are arcs and cannot turn into line: make one of them a curve first.</source>
-        <translation>Beide Kanten an diesem Knoten sind Bögen und lassen sich nicht ausrichten: zuerst eine in eine Kurve umwandeln.</translation>
+        <source>Both edges at this node are arcs, which cannot meet without a corner here: make one of them a curve first.</source>
+        <translation>Beide Kanten an diesem Knoten sind Bögen, die sich hier nicht ohne Ecke treffen können: zuerst eine in eine Kurve umwandeln.</translation>
     </message>
     <message>
         <source>Both square edges are there.</source>
@@ -1961,7 +1953,7 @@
     </message>
     <message>
         <source>Choose hardware with a longer post, or plane the head {needed} mm thinner.</source>
-        <translation>Eine Mechanik mit längerer Welle wählen oder den Kopf {needed} mm dünner hobeln.</translation>
+        <translation>Eine Mechanik mit längerer Welle wählen oder die Kopfplatte {needed} mm dünner hobeln.</translation>
     </message>
     <message>
         <source>Choose hardware with shorter posts, or slide one of the two along its edge.</source>
@@ -1977,7 +1969,7 @@
     </message>
     <message>
         <source>Choose other hardware, plane the head thinner, or let its plate into the back by {needed} mm.</source>
-        <translation>Eine andere Mechanik wählen, den Kopf dünner hobeln oder ihre Platte {needed} mm in die Rückseite einlassen.</translation>
+        <translation>Eine andere Mechanik wählen, die Kopfplatte dünner hobeln oder ihre Platte {needed} mm in die Rückseite einlassen.</translation>
     </message>
     <message>
         <source>Choose smaller buttons, or move both tuners.</source>
@@ -1990,10 +1982,6 @@
     <message>
         <source>Choose the hardware to place first.</source>
         <translation>Zuerst die Mechanik wählen.</translation>
-    </message>
-    <message>
-        <source>Choosing a post changes the two strings over.</source>
-        <translation>Eine Welle wählen tauscht die beiden Saiten.</translation>
     </message>
     <message>
         <source>Chop out what stands between the holes as far as it comes easily.</source>
@@ -2376,10 +2364,6 @@
         <translation>Tiefenanschlag</translation>
     </message>
     <message>
-        <source>Depths below zero are those of the deepest corner; the least way out may differ.</source>
-        <translation>Tiefen unter null sind die der tiefsten Ecke; der kürzeste Weg heraus kann davon abweichen.</translation>
-    </message>
-    <message>
         <source>Diameter</source>
         <translation>Durchmesser</translation>
     </message>
@@ -2661,7 +2645,7 @@
     </message>
     <message>
         <source>Drill press: clamp the work so that the drill cannot turn it, guard the chuck, take the key out before starting, wear eye protection and nothing loose, back the exit with a spoil board, expect the drill to grab as it breaks through. For a tilted bore fix table and work, start from a centre mark, feed slowly.</source>
-        <translation>Bohrmaschine: das Werkstück so spannen, dass der Bohrer es nicht mitdreht, das Futter abdecken, den Schlüssel vor dem Anlaufen abziehen, Augenschutz und nichts Loses tragen, den Austritt mit einem Opferbrett hinterlegen, mit dem Haken beim Durchbruch rechnen. Für eine geneigte Bohrung Tisch und Werkstück fixieren, ankörnen, langsam vorschieben.</translation>
+        <translation>Bohrmaschine: das Werkstück so spannen, dass der Bohrer es nicht mitdreht, das Futter abdecken, den Schlüssel vor dem Anlaufen abziehen, Augenschutz und nichts Loses tragen, den Austritt mit einem Opferbrett hinterlegen, darauf gefasst sein, dass der Bohrer beim Durchbruch greift. Für eine geneigte Bohrung Tisch und Werkstück fixieren, ankörnen, langsam vorschieben.</translation>
     </message>
     <message>
         <source>Drill the holes of the pins that stand inside the outline through both boards at once.</source>
@@ -2844,8 +2828,16 @@
         <translation>Gleiche Mittenabstände setzen dicke und dünne Saiten in gleichen Schritten; gleiche Lücken lassen gleichen Platz dazwischen.</translation>
     </message>
     <message>
+        <source>Equal steps along the edge, and they stay a row: one spacing for all.</source>
+        <translation>Gleiche Schritte entlang der Kante, und es bleibt eine Reihe: ein Abstand für alle.</translation>
+    </message>
+    <message>
         <source>Equal steps along the edge, measured on the curve.</source>
         <translation>Gleiche Schritte entlang der Kante, auf der Kurve gemessen.</translation>
+    </message>
+    <message>
+        <source>Equal steps on a line, and they stay a row: one spacing for all.</source>
+        <translation>Gleiche Schritte auf einer Linie, und es bleibt eine Reihe: ein Abstand für alle.</translation>
     </message>
     <message>
         <source>Equal steps on the line from the first tuner to the last.</source>
@@ -3072,7 +3064,7 @@
         <translation>Für gefächerte Bünde: um wie viel die Sattellinie um ihre Mitte gedreht ist. Über null liegt das Bassende näher an der Spitze. Breiten bleiben quer zur Mittellinie, ebenso die Grundlinie durch ihre Mitte, ab der Abstände gelten. Der Umriss endet, wo er endete, bis Sie ihn unter Saiten an der Sattellinie enden lassen.</translation>
     </message>
     <message>
-        <source>For the drill press one a tuner: mark, tilt, blocks, drill and stop, with a section to scale. For the router one a slot and one for the outline: bit, template, passes, waste holes. Cut them apart.</source>
+        <source>For the drill press one for each tuner: mark, tilt, blocks, drill and stop, with a section to scale. For the router one for each slot and one for the outline: bit, template, passes, waste holes. Cut them apart.</source>
         <translation>Für die Bohrmaschine eine je Mechanik: Anriss, Neigung, Klötze, Bohrer und Bohrtiefe, mit maßstäblichem Schnitt. Für die Oberfräse eine je Schlitz und eine für den Umriss: Fräser, Schablone, Durchgänge, Räumbohrungen. Auseinanderschneiden.</translation>
     </message>
     <message>
@@ -3453,7 +3445,7 @@
     </message>
     <message>
         <source>Head too thick or too thin for its hardware</source>
-        <translation>Kopf zu dick oder zu dünn für seine Mechanik</translation>
+        <translation>Kopfplatte zu dick oder zu dünn für ihre Mechanik</translation>
     </message>
     <message>
         <source>Headstock layout</source>
@@ -4204,12 +4196,12 @@
         <translation>Die Kopfplatte weniger neigen, die Saite höher um ihre Welle wickeln oder, was sie niederhält, höher oder weiter weg vom Sattel setzen.</translation>
     </message>
     <message>
-        <source>Least board that is to stay between two openings of the template.</source>
-        <translation>Geringstes Brett, das zwischen zwei Öffnungen der Schablone bleiben soll.</translation>
-    </message>
-    <message>
         <source>Least height of the follower that rubs on the template.</source>
         <translation>Geringste Höhe der Führung, die an der Schablone anliegt.</translation>
+    </message>
+    <message>
+        <source>Least width of board that is to stay between two openings of the template.</source>
+        <translation>Geringste Breite des Bretts, die zwischen zwei Öffnungen der Schablone bleiben soll.</translation>
     </message>
     <message>
         <source>Least wood between a drilling and a slot's wall.</source>
@@ -5120,10 +5112,6 @@
         <translation>Kein Versetzen einer freigegebenen Mechanik hilft.</translation>
     </message>
     <message>
-        <source>No move that cures it was looked for to the end: choose this card, and one is.</source>
-        <translation>Ein Schritt, der es behebt, wurde nicht zu Ende gesucht: diese Karte wählen, dann wird er gesucht.</translation>
-    </message>
-    <message>
         <source>No neck was found behind the headstock of the drawing: leave --nut-slant out.</source>
         <translation>Hinter der Kopfplatte der Zeichnung wurde kein Hals gefunden: --nut-slant weglassen.</translation>
     </message>
@@ -5165,7 +5153,7 @@
     </message>
     <message>
         <source>No retainer bends string {string} more over the nut: {height} above the face is as low as one holds it. Lean the head back farther, or let the face lie deeper below the nut.</source>
-        <translation>Kein Niederhalter lässt die Saite {string} über dem Sattel stärker abknicken: Tiefer als {height} über der Vorderseite hält keiner sie. Den Kopf weiter nach hinten neigen oder die Vorderseite tiefer unter den Sattel legen.</translation>
+        <translation>Kein Niederhalter lässt die Saite {string} über dem Sattel stärker abknicken: Tiefer als {height} über der Vorderseite hält keiner sie. Die Kopfplatte weiter nach hinten neigen oder die Vorderseite tiefer unter den Sattel legen.</translation>
     </message>
     <message>
         <source>No router bit does this in one set-up: change the depth, the width or the template.</source>
@@ -5196,16 +5184,16 @@
         <translation>Keine gerade Kante am Ende taugt als Sattellinie: der tiefste Punkt und die Mitte des Umrisses wurden genommen{turned}.</translation>
     </message>
     <message>
-        <source>No stretch of the printer shows ({odds} that as much comes by accident).</source>
-        <translation>Keine Dehnung des Druckers zu sehen ({odds}, dass so viel durch Zufall entsteht).</translation>
+        <source>No stretch of the printer shows ({odds} that chance alone does as much).</source>
+        <translation>Keine Dehnung des Druckers zu sehen ({odds}, dass allein der Zufall so viel ausmacht).</translation>
     </message>
     <message>
         <source>No string winds on {tuner}.</source>
-        <translation>Auf {tuner} wickelt keine Saite.</translation>
+        <translation>{tuner} hat keine Saite.</translation>
     </message>
     <message>
         <source>No string winds on {tuner}: give it one in the table of strings first.</source>
-        <translation>Auf {tuner} wickelt keine Saite: zuerst in der Saitentabelle eine zuordnen.</translation>
+        <translation>{tuner} hat noch keine Saite: zuerst in der Saitentabelle eine zuordnen.</translation>
     </message>
     <message>
         <source>No such drill in the rack</source>
@@ -5441,15 +5429,11 @@
     </message>
     <message>
         <source>Of a loose tuner measure from its plate: the thickness of the head then takes from what stands out. Of one that is fitted measure from the face.</source>
-        <translation>Bei einer losen Mechanik ab ihrer Platte messen: Die Dicke des Kopfes geht dann von dem ab, was heraussteht. Bei einer eingebauten ab der Vorderseite messen.</translation>
+        <translation>Bei einer losen Mechanik ab ihrer Platte messen: Die Dicke der Kopfplatte geht dann von dem ab, was heraussteht. Bei einer eingebauten ab der Vorderseite messen.</translation>
     </message>
     <message>
         <source>Of a slanted nut: the line through its middle that is square to the centreline. Papers show it dashed, square it on the wood: everything along the head is measured from it.</source>
         <translation>Bei schrägem Sattel: die Linie durch seine Mitte im rechten Winkel zur Mittellinie. Die Bögen zeigen sie gestrichelt, winkeln Sie sie auf dem Holz an: Alles längs der Kopfplatte wird von ihr gemessen.</translation>
-    </message>
-    <message>
-        <source>Of hardware that comes as left and right, tuners on the other edge than the first take its mirror image.</source>
-        <translation>Von Mechaniken, die es links und rechts gibt, erhalten Mechaniken an der anderen Kante als die erste das Spiegelbild.</translation>
     </message>
     <message>
         <source>Of the arc from this node to the next; both nodes stay.</source>
@@ -5528,8 +5512,8 @@
         <translation>Von {n} versuchten Schritten genügt keiner.</translation>
     </message>
     <message>
-        <source>Of {trials:,} headstocks built in your shop's accuracy. Sound: no wood is broken through that costs the piece: {sound}. Every margin kept: {within}. {model}</source>
-        <translation>Von {trials:,} mit der Genauigkeit Ihrer Werkstatt gebauten Kopfplatten. Gelungen: kein Durchbruch, der das Stück kostet: {sound}. Alle Mindestabstände gehalten: {within}. {model}</translation>
+        <source>Of {trials:,} headstocks built as true as your shop works. Sound: no wood is broken through that costs the piece: {sound}. Every margin kept: {within}. {model}</source>
+        <translation>Von {trials:,} Kopfplatten, so genau gebaut, wie Ihre Werkstatt arbeitet. Gelungen: kein Durchbruch, der das Stück kostet: {sound}. Alle Mindestabstände gehalten: {within}. {model}</translation>
     </message>
     <message>
         <source>Offset</source>
@@ -5904,20 +5888,20 @@
         <translation>{n} Teile einfügen</translation>
     </message>
     <message>
-        <source>Pattern {pattern} has a bore from the side without a depth {place}.</source>
-        <translation>Bohrbild {pattern} hat eine seitliche Bohrung ohne Tiefe {place}.</translation>
+        <source>Pattern {pattern} has a bore from the side without a depth.</source>
+        <translation>Bohrbild {pattern} hat eine seitliche Bohrung ohne Tiefe.</translation>
     </message>
     <message>
-        <source>Pattern {pattern} has a bore that is reamed to less than it is drilled {place}.</source>
-        <translation>Bohrbild {pattern} hat eine Bohrung, die enger aufgerieben als gebohrt wird {place}.</translation>
+        <source>Pattern {pattern} has a bore that is reamed to less than it is drilled.</source>
+        <translation>Bohrbild {pattern} hat eine Bohrung, die enger aufgerieben als gebohrt wird.</translation>
     </message>
     <message>
-        <source>Pattern {pattern} mounts through the face, so its bores start at the face or the back, not at a seat {place}.</source>
-        <translation>Bohrbild {pattern} sitzt in der Vorderseite, seine Bohrungen beginnen vorn oder hinten, nicht an einem Sitz {place}.</translation>
+        <source>Pattern {pattern} mounts through the face, so its bores start at the face or the back, not at a seat.</source>
+        <translation>Bohrbild {pattern} sitzt in der Vorderseite, seine Bohrungen beginnen vorn oder hinten, nicht an einem Sitz.</translation>
     </message>
     <message>
-        <source>Pattern {pattern} mounts through the side, so its bores start at the seat, not at the {surface} {place}.</source>
-        <translation>Bohrbild {pattern} sitzt in der Seite, seine Bohrungen beginnen am Sitz, nicht an der {surface} {place}.</translation>
+        <source>Pattern {pattern} mounts through the side, so its bores start at the seat, not at the {surface}.</source>
+        <translation>Bohrbild {pattern} sitzt in der Seite, seine Bohrungen beginnen am Sitz, nicht an der {surface}.</translation>
     </message>
     <message>
         <source>Pegwright has written this drawing: outline, slots, holes and what is there already are taken from it, and no other line.</source>
@@ -5992,8 +5976,8 @@
         <translation>Mechaniken setzen; jede Bohrung ergibt sich daraus.</translation>
     </message>
     <message>
-        <source>Places are along the edge at the neck. The strings cross the nut {angle} off square, as drawn; the air is square to them.</source>
-        <translation>Die Orte gelten an der Kante zum Hals. Die Saiten kreuzen den Sattel um {angle} schräg, wie gezeichnet; die Luft ist quer zu ihnen gemessen.</translation>
+        <source>Places are along the edge at the neck. The strings cross the nut {angle} off square, as drawn; the air between them is measured square to them.</source>
+        <translation>Die Orte gelten an der Kante zum Hals. Die Saiten kreuzen den Sattel um {angle} schräg, wie gezeichnet; die Luft zwischen ihnen ist quer zu ihnen gemessen.</translation>
     </message>
     <message>
         <source>Places for pins are found, but you went on to something else: ask again.</source>
@@ -6821,7 +6805,7 @@
     </message>
     <message>
         <source>Saving yours keeps theirs beside it as the version before. Taking theirs makes yours one undo away.</source>
-        <translation>Speichern Sie Ihre, bleibt die andere als Fassung davor daneben. Nehmen Sie die andere, liegt Ihre nur ein Rückgängig entfernt.</translation>
+        <translation>Speichern Sie Ihre, bleibt die andere als Fassung davor daneben. Nehmen Sie die andere, holt einmal „Rückgängig“ Ihre zurück.</translation>
     </message>
     <message>
         <source>Saw out {slot}</source>
@@ -6993,10 +6977,10 @@
     </message>
     <message>
         <source>Set a string retainer (Strings stage), wind the string lower on its post, lean the head back farther, or let the face lie deeper below the nut.</source>
-        <translation>Einen Saitenniederhalter setzen (Bereich Saiten), die Saite tiefer auf die Welle wickeln, den Kopf weiter nach hinten neigen oder die Vorderseite tiefer unter den Sattel legen.</translation>
+        <translation>Einen Saitenniederhalter setzen (Bereich Saiten), die Saite tiefer auf die Welle wickeln, die Kopfplatte weiter nach hinten neigen oder die Vorderseite tiefer unter den Sattel legen.</translation>
     </message>
     <message>
-        <source>Set it lower, make it wider, or move it under the strings.</source>
+        <source>Set it lower, make it wider, or move it over the strings.</source>
         <translation>Tiefer setzen, breiter machen oder über die Saiten schieben.</translation>
     </message>
     <message>
@@ -7736,10 +7720,6 @@
         <translation>Angehalten. In die Kopfplatte klicken oder eine Zahl ändern, um es noch einmal zu versuchen.</translation>
     </message>
     <message>
-        <source>Stopped: no better places were looked for to the end.</source>
-        <translation>Angehalten: bessere Stellen wurden nicht zu Ende gesucht.</translation>
-    </message>
-    <message>
         <source>Stopped: no file was written.</source>
         <translation>Angehalten: es wurde keine Datei geschrieben.</translation>
     </message>
@@ -7758,6 +7738,10 @@
     <message>
         <source>Stopped: the planned times on show are older than the last change.</source>
         <translation>Angehalten: Die gezeigten geplanten Zeiten sind älter als die letzte Änderung.</translation>
+    </message>
+    <message>
+        <source>Stopped: the search for better places is not finished.</source>
+        <translation>Angehalten: Die Suche nach besseren Plätzen ist nicht zu Ende.</translation>
     </message>
     <message>
         <source>Stopped: the steps on show are older than the last change. Do not work by them.</source>
@@ -7921,7 +7905,7 @@
     </message>
     <message>
         <source>String winds on the slot's floor</source>
-        <translation>Saite wickelt am Schlitzgrund</translation>
+        <translation>Saite streift den Schlitzgrund</translation>
     </message>
     <message>
         <source>String {id} is the outermost on the bass side: none lies before it to share a course with.</source>
@@ -7993,11 +7977,11 @@
     </message>
     <message>
         <source>String {string} winds {a} mm above the floor of {opening}; {b} mm wanted.</source>
-        <translation>Saite {string} wickelt {a} mm über dem Grund von {opening}; {b} mm gewünscht.</translation>
+        <translation>Saite {string} liegt auf der Welle {a} mm über dem Grund von {opening}; {b} mm gewünscht.</translation>
     </message>
     <message>
         <source>String {string} winds {measured} mm into the floor of {opening}.</source>
-        <translation>Saite {string} wickelt {measured} mm in den Grund von {opening} hinein.</translation>
+        <translation>Saite {string} liegt auf der Welle {measured} mm tief im Grund von {opening}.</translation>
     </message>
     <message>
         <source>String {string}, course {course}</source>
@@ -8324,8 +8308,8 @@
         <translation>Die SVG-Datei entfaltet sich zu mehr als {most_shapes:,} Formen: nur Umriss, Schlitze und Bohrungen ausgeben.</translation>
     </message>
     <message>
-        <source>The angle of the table for a side bore: how far the edge's normal turns from the square edge's.</source>
-        <translation>Der Winkel des Tisches für eine Seitenbohrung: wie weit die Kantennormale von der der geraden Kante abweicht.</translation>
+        <source>The angle of the table for a side bore: how far the edge at its seat is turned from the square edge of the blank.</source>
+        <translation>Der Winkel des Tisches für eine Seitenbohrung: wie weit die Kante an ihrem Sitz gegen die gerade Kante des Rohlings gedreht ist.</translation>
     </message>
     <message>
         <source>The arrow keys go back to a step or forward to one; Home is the beginning.</source>
@@ -8461,7 +8445,7 @@
     </message>
     <message>
         <source>The chances now reckon with what you measured; one undo takes it back.</source>
-        <translation>Die Aussichten rechnen nun mit Ihren Messwerten; ein Rückgängig nimmt es zurück.</translation>
+        <translation>Die Aussichten rechnen nun mit Ihren Messwerten; einmal „Rückgängig“ nimmt es zurück.</translation>
     </message>
     <message>
         <source>The choice</source>
@@ -8908,8 +8892,8 @@
         <translation>Die vier Ecken laufen nicht um ein Rechteck: der Reihe nach setzen, je eine an jede Ecke.</translation>
     </message>
     <message>
-        <source>The gap to close must be above 0 and at most 5 mm, got {join:g}.</source>
-        <translation>Die zu schließende Lücke muss über 0 und höchstens 5 mm sein, nicht {join:g}.</translation>
+        <source>The gap to close has to be above 0 and at most 5 mm: {join:g} does not do.</source>
+        <translation>Die zu schließende Lücke muss über 0 und höchstens 5 mm sein: {join:g} geht nicht.</translation>
     </message>
     <message>
         <source>The glue line of {ear} is crossed by the bores of {crossing}.</source>
@@ -8941,7 +8925,7 @@
     </message>
     <message>
         <source>The head has to be as wide at the nut line as the strings lie apart in the nut.</source>
-        <translation>Der Kopf muss an der Sattellinie so breit sein, wie die Saiten im Sattel auseinander liegen.</translation>
+        <translation>Die Kopfplatte muss an der Sattellinie so breit sein, wie die Saiten im Sattel auseinander liegen.</translation>
     </message>
     <message>
         <source>The head in space</source>
@@ -8952,20 +8936,20 @@
         <translation>Die Kopfplatte im Raum, zum Drehen.</translation>
     </message>
     <message>
-        <source>The head is no piece of wood before its joint is glued and planed.</source>
-        <translation>Bevor die Schäftung geleimt und gehobelt ist, ist die Kopfplatte kein Stück Holz.</translation>
-    </message>
-    <message>
         <source>The head is sawn already: cut the wrap paper along the outline, glue it on the face to centreline and {line}{back}, check it with a rule, and prick every centre.</source>
         <translation>Die Kopfplatte ist schon gesägt: den Hüllbogen entlang dem Umriss ausschneiden, auf Mittellinie und {line} auf die Vorderseite kleben{back}, mit dem Maßstab prüfen und jede Mitte ankörnen.</translation>
     </message>
     <message>
+        <source>The head is two pieces of wood until its joint is glued and planed.</source>
+        <translation>Bis die Schäftung geleimt und gehobelt ist, besteht die Kopfplatte aus zwei Stücken.</translation>
+    </message>
+    <message>
         <source>The head is {a} mm thick; the hardware of {item} clamps no less than {b} mm.</source>
-        <translation>Der Kopf ist {a} mm dick; die Mechanik von {item} klemmt nicht weniger als {b} mm.</translation>
+        <translation>Die Kopfplatte ist {a} mm dick; die Mechanik von {item} klemmt nicht weniger als {b} mm.</translation>
     </message>
     <message>
         <source>The head is {a} mm thick; the hardware of {item} clamps no more than {b} mm.</source>
-        <translation>Der Kopf ist {a} mm dick; die Mechanik von {item} klemmt nicht mehr als {b} mm.</translation>
+        <translation>Die Kopfplatte ist {a} mm dick; die Mechanik von {item} klemmt nicht mehr als {b} mm.</translation>
     </message>
     <message>
         <source>The head made once in scrap by the same plan, and the one that counts. The job book holds hours, money, notes and readings of each by itself.</source>
@@ -9020,10 +9004,6 @@
         <translation>Der Horizont läuft durch das Bild: die vier Ecken sorgfältiger setzen oder das Bild auf die Kopfplatte zuschneiden.</translation>
     </message>
     <message>
-        <source>The id {id} is used more than once among the {where}: give each its own.</source>
-        <translation>Der Name {id} kommt mehrmals vor ({where}): jedem einen eigenen geben.</translation>
-    </message>
-    <message>
         <source>The import could not be started: {error}.</source>
         <translation>Das Einlesen ließ sich nicht starten: {error}.</translation>
     </message>
@@ -9052,8 +9032,8 @@
         <translation>Das Werkbuch nennt ein anderes Teil {new}, das es nicht mehr gibt: was dort getan, gemessen und vermerkt wurde, würde für dieses gelten. Einen anderen Namen wählen, oder das dort zuerst streichen.</translation>
     </message>
     <message>
-        <source>The job book times {operation} of the {piece} piece more than once: keep one (at $.book.times).</source>
-        <translation>Das Werkbuch zählt {operation} mehrmals ({piece}): eines behalten (bei $.book.times).</translation>
+        <source>The job book times {operation} of the {piece} piece more than once: keep one.</source>
+        <translation>Das Werkbuch zählt {operation} mehrmals ({piece}): eines behalten.</translation>
     </message>
     <message>
         <source>The job book was not written</source>
@@ -9228,6 +9208,10 @@
         <translation>Der Name führt zu keiner Datei.</translation>
     </message>
     <message>
+        <source>The name {id} is used more than once among the {where}: give each its own.</source>
+        <translation>Der Name {id} kommt mehrmals vor ({where}): jedem einen eigenen geben.</translation>
+    </message>
+    <message>
         <source>The name {new} is kept for the {new} itself: choose another.</source>
         <translation>Der Name {new} ist für {new} selbst reserviert: einen anderen wählen.</translation>
     </message>
@@ -9278,6 +9262,10 @@
     <message>
         <source>The number for {field!r} is not an angle from {least} to {most} degrees.</source>
         <translation>Die Zahl für {field!r} ist kein Winkel von {least} bis {most} Grad.</translation>
+    </message>
+    <message>
+        <source>The number of parts is between 0 and {most:,}.</source>
+        <translation>Die Stückzahl liegt zwischen 0 und {most:,}.</translation>
     </message>
     <message>
         <source>The number of weights does not match the control points of a spline.</source>
@@ -9342,6 +9330,10 @@
     <message>
         <source>The order with the fewest changes: {done} of {steps} steps placed</source>
         <translation>Folge mit den wenigsten Wechseln: {done} von {steps} Schritten eingereiht</translation>
+    </message>
+    <message>
+        <source>The other side follows whatever is done on one.</source>
+        <translation>Die andere Seite folgt allem, was auf einer geschieht.</translation>
     </message>
     <message>
         <source>The outline</source>
@@ -9552,8 +9544,8 @@
         <translation>Der Stift: {x} Punkte von links, {y} von oben. Eingabe klickt.</translation>
     </message>
     <message>
-        <source>The picture behind the drawing cannot be laid where it should: {error} (at $.picture.place).</source>
-        <translation>Das Bild hinter der Zeichnung lässt sich nicht an seinen Platz legen: {error} (bei $.picture.place).</translation>
+        <source>The picture behind the drawing cannot be laid where it should: {error}.</source>
+        <translation>Das Bild hinter der Zeichnung lässt sich nicht an seinen Platz legen: {error}.</translation>
     </message>
     <message>
         <source>The picture in this layout is damaged: lay it behind the drawing again.</source>
@@ -9736,8 +9728,8 @@
         <translation>Die Wellen von {one} und {two} laufen {measured} mm ineinander.</translation>
     </message>
     <message>
-        <source>The price of {part} is not an amount of money: write for example 12.50 (at $.book.prices[{i}].each).</source>
-        <translation>Der Preis von {part} ist kein Geldbetrag: zum Beispiel 12.50 schreiben (bei $.book.prices[{i}].each).</translation>
+        <source>The price of {part} is not an amount of money: write for example 12.50.</source>
+        <translation>Der Preis von {part} ist kein Geldbetrag: zum Beispiel 12.50 schreiben.</translation>
     </message>
     <message>
         <source>The print lacks some letters of the layout's name and shows others in their place.</source>
@@ -9760,8 +9752,8 @@
         <translation>Die Korrektur des Druckers</translation>
     </message>
     <message>
-        <source>The printer's stretch explains the places ({odds} that as much comes by accident): what should be 100 mm came out as {across:.2f} mm across the head and {along:.2f} mm along it. Measure the two bars of a printed page: if they say the same, correct the printer.</source>
-        <translation>Die Dehnung des Druckers erklärt die Orte ({odds}, dass so viel durch Zufall entsteht): aus 100 mm wurden {across:.2f} mm quer und {along:.2f} mm längs. Die beiden Balken einer gedruckten Seite messen: sagen sie dasselbe, den Drucker korrigieren.</translation>
+        <source>The printer's stretch explains the places ({odds} that chance alone does as much): what should be 100 mm came out as {across:.2f} mm across the head and {along:.2f} mm along it. Measure the two bars of a printed page: if they say the same, correct the printer.</source>
+        <translation>Die Dehnung des Druckers erklärt die Orte ({odds}, dass allein der Zufall so viel ausmacht): aus 100 mm wurden {across:.2f} mm quer und {along:.2f} mm längs. Die beiden Balken einer gedruckten Seite messen: sagen sie dasselbe, den Drucker korrigieren.</translation>
     </message>
     <message>
         <source>The proposed line crosses itself: allow less deviation, or choose a cleaner picture.</source>
@@ -9877,7 +9869,7 @@
     </message>
     <message>
         <source>The rates of the Order stage become what you found; one undo takes it back.</source>
-        <translation>Die Richtwerte im Bereich Folge werden, was Sie gefunden haben; ein Rückgängig nimmt es zurück.</translation>
+        <translation>Die Richtwerte im Bereich Folge werden, was Sie gefunden haben; einmal „Rückgängig“ nimmt es zurück.</translation>
     </message>
     <message>
         <source>The real piece has a hole, by the job book, that the drawing has no more.</source>
@@ -9928,8 +9920,8 @@
         <translation>Der Niederhalter auf {hole} läuft {measured} mm in die Welle von {item}.</translation>
     </message>
     <message>
-        <source>The retainers on {one} and {two} lie {measured} mm over each other.</source>
-        <translation>Die Niederhalter auf {one} und {two} liegen {measured} mm übereinander.</translation>
+        <source>The retainers on {one} and {two} overlap by {measured} mm.</source>
+        <translation>Die Niederhalter auf {one} und {two} überlappen sich um {measured} mm.</translation>
     </message>
     <message>
         <source>The router has no collet for its {shank} shank (it has {sizes}).</source>
@@ -9966,6 +9958,10 @@
     <message>
         <source>The seam where two pieces of wood meet: an ear and the blank, a veneer and the core, head and neck in a scarf joint.</source>
         <translation>Die Naht, an der zwei Stücke Holz aneinanderstoßen: ein Ohr und der Rohling, ein Furnier und der Kern, Kopfplatte und Hals in einer Schäftung.</translation>
+    </message>
+    <message>
+        <source>The search for a move that cures it is not finished: choose this card, and it goes on.</source>
+        <translation>Die Suche nach einem Schritt, der es behebt, ist nicht zu Ende: diese Karte wählen, dann geht sie weiter.</translation>
     </message>
     <message>
         <source>The search for posts was cut short before it found a way: hold some posts that are right, and ask again.</source>
@@ -10121,7 +10117,7 @@
     </message>
     <message>
         <source>The string winds above the face: a thick head takes that much from what the post stands out.</source>
-        <translation>Die Saite wird über der Vorderseite aufgewickelt: Ein dicker Kopf nimmt entsprechend viel von dem weg, was die Welle heraussteht.</translation>
+        <translation>Die Saite wird über der Vorderseite aufgewickelt: Eine dicke Kopfplatte nimmt entsprechend viel von dem weg, was die Welle heraussteht.</translation>
     </message>
     <message>
         <source>The strings of {id} clear its nut end: it needs no ramp.</source>
@@ -10172,12 +10168,12 @@
         <translation>Die Schablone ist {template} dick, und {contact} der Führung müssen anliegen: eine dickere Schablone nehmen.</translation>
     </message>
     <message>
-        <source>The template names the bit {bit}, which is not in the rack (at $.template.bit).</source>
-        <translation>Die Schablone nennt den Fräser {bit}, der nicht im Bestand ist (bei $.template.bit).</translation>
+        <source>The template names the bit {bit}, which is not in the rack.</source>
+        <translation>Die Schablone nennt den Fräser {bit}, der nicht im Bestand ist.</translation>
     </message>
     <message>
-        <source>The template names the guide bush {bush}, which is not in the rack (at $.template.bush).</source>
-        <translation>Die Schablone nennt die Kopierhülse {bush}, die nicht im Bestand ist (bei $.template.bush).</translation>
+        <source>The template names the guide bush {bush}, which is not in the rack.</source>
+        <translation>Die Schablone nennt die Kopierhülse {bush}, die nicht im Bestand ist.</translation>
     </message>
     <message>
         <source>The template of sheets and files is made for {guide}, with an offset of {offset}; this plan needs {needed}.</source>
@@ -10252,8 +10248,8 @@
         <translation>Die Einheit '{name}' ist unbekannt: mm, cm oder inch angeben.</translation>
     </message>
     <message>
-        <source>The veneer lies over {ear} and its glue line: planed flush afterwards, the ear costs the veneer.</source>
-        <translation>Das Furnier liegt über {ear} und der Leimfuge: danach bündig gehobelt, kostet das Ohr das Furnier.</translation>
+        <source>The veneer lies over {ear} and its glue line: to plane the ear flush afterwards would take the veneer off.</source>
+        <translation>Das Furnier liegt über {ear} und der Leimfuge: das Ohr danach bündig zu hobeln nähme das Furnier weg.</translation>
     </message>
     <message>
         <source>The veneer would cover what is open by then, and nothing lies under it there while it is glued and cut.</source>
@@ -10264,8 +10260,8 @@
         <translation>Das Furnier läge über offenen Löchern, die nichts mehr füllt.</translation>
     </message>
     <message>
-        <source>The veneers leave less than {least} mm of wood between them (at $.blank.thickness): it is measured from face to back, veneers and all.</source>
-        <translation>Die Furniere lassen weniger als {least} mm Holz zwischen sich (bei $.blank.thickness): gemessen wird von der Vorderseite zur Rückseite, mitsamt Furnieren.</translation>
+        <source>The veneers leave less than {least} mm of wood between them: the thickness is measured from face to back, veneers and all.</source>
+        <translation>Die Furniere lassen weniger als {least} mm Holz zwischen sich: Die Dicke wird von der Vorderseite zur Rückseite gemessen, mitsamt Furnieren.</translation>
     </message>
     <message>
         <source>The version before</source>
@@ -10381,11 +10377,11 @@
     </message>
     <message>
         <source>The {cutter} mm cutter does not enter {opening}, which is {a} mm wide.</source>
-        <translation>Der Fräser mit {cutter} mm passt nicht in {opening}, dort sind es {a} mm.</translation>
+        <translation>Der Fräser mit {cutter} mm passt nicht in {opening}: nur {a} mm breit.</translation>
     </message>
     <message>
-        <source>The {cutter} mm cutter does not pass the neck of {opening}, which is {a} mm wide.</source>
-        <translation>Der Fräser mit {cutter} mm passt nicht durch den Hals von {opening}, dort sind es {a} mm.</translation>
+        <source>The {cutter} mm cutter does not pass the narrowest place of {opening}, which is {a} mm wide.</source>
+        <translation>Der Fräser mit {cutter} mm passt nicht durch die engste Stelle von {opening}, die {a} mm breit ist.</translation>
     </message>
     <message>
         <source>The {keep} half strays over the centreline, so it cannot be mirrored: move its nodes to their own side first.</source>
@@ -10609,7 +10605,7 @@
     </message>
     <message>
         <source>Thickest head it clamps</source>
-        <translation>Dickster Kopf, den sie klemmt</translation>
+        <translation>Dickste Kopfplatte, die sie klemmt</translation>
     </message>
     <message>
         <source>Thickness</source>
@@ -10633,7 +10629,7 @@
     </message>
     <message>
         <source>Thinnest head it clamps</source>
-        <translation>Dünnster Kopf, den sie klemmt</translation>
+        <translation>Dünnste Kopfplatte, die sie klemmt</translation>
     </message>
     <message>
         <source>This can be done with ears, slots, tuners, pins and holes, but not with the {thing}.</source>
@@ -10940,28 +10936,28 @@
         <translation>Mechanik {tuner} wird schon von ihrer Reihe verteilt: zuerst lösen.</translation>
     </message>
     <message>
-        <source>Tuner {tuner} mounts through the face, so its place is a point or a row {place}.</source>
-        <translation>Mechanik {tuner} sitzt in der Vorderseite, ihr Ort ist ein Punkt oder eine Reihe {place}.</translation>
+        <source>Tuner {tuner} mounts through the face, so its place is a point or a row.</source>
+        <translation>Mechanik {tuner} sitzt in der Vorderseite, ihr Ort ist ein Punkt oder eine Reihe.</translation>
     </message>
     <message>
-        <source>Tuner {tuner} mounts through the side, so its place is on an edge {place}.</source>
-        <translation>Mechanik {tuner} sitzt in der Seite, ihr Ort liegt auf einer Kante {place}.</translation>
+        <source>Tuner {tuner} mounts through the side, so its place is on an edge.</source>
+        <translation>Mechanik {tuner} sitzt in der Seite, ihr Ort liegt auf einer Kante.</translation>
     </message>
     <message>
-        <source>Tuner {tuner} mounts through the side, so its row must follow an edge with inset 0 {place}.</source>
-        <translation>Mechanik {tuner} sitzt in der Seite, ihre Reihe muss einer Kante ohne Einzug folgen {place}.</translation>
+        <source>Tuner {tuner} mounts through the side, so its row must follow an edge, with no inset.</source>
+        <translation>Mechanik {tuner} sitzt in der Seite, ihre Reihe muss einer Kante ohne Abstand von ihr folgen.</translation>
     </message>
     <message>
-        <source>Tuner {tuner} names the pattern {pattern}, which the layout does not have {place}.</source>
-        <translation>Mechanik {tuner} nennt das Bohrbild {pattern}, das der Entwurf nicht hat {place}.</translation>
+        <source>Tuner {tuner} names the pattern {pattern}, which the layout does not have.</source>
+        <translation>Mechanik {tuner} nennt das Bohrbild {pattern}, das der Entwurf nicht hat.</translation>
     </message>
     <message>
-        <source>Tuner {tuner} names the string {string}, which the layout does not have (at $.tuners[{i}].string).</source>
-        <translation>Mechanik {tuner} nennt die Saite {string}, die der Entwurf nicht hat (bei $.tuners[{i}].string).</translation>
+        <source>Tuner {tuner} names the string {string}, which the layout does not have.</source>
+        <translation>Mechanik {tuner} nennt die Saite {string}, die der Entwurf nicht hat.</translation>
     </message>
     <message>
-        <source>Tuner {tuner} stands in the row {row}, which the layout does not have {place}.</source>
-        <translation>Mechanik {tuner} steht in der Reihe {row}, die der Entwurf nicht hat {place}.</translation>
+        <source>Tuner {tuner} stands in the row {row}, which the layout does not have.</source>
+        <translation>Mechanik {tuner} steht in der Reihe {row}, die der Entwurf nicht hat.</translation>
     </message>
     <message>
         <source>Tuners</source>
@@ -10972,8 +10968,8 @@
         <translation>Mechaniken an ihrer Stelle</translation>
     </message>
     <message>
-        <source>Tuners marked “Leave it where it is” stay, and those of which a hole is timed in the job book on the real piece.</source>
-        <translation>Mechaniken mit „Lassen, wo sie ist“ bleiben, und solche, von denen das Werkbuch Zeit für eine Bohrung am echten Stück hat.</translation>
+        <source>Tuners marked “Leave it where it is” stay, and so do those with a hole that the job book has as drilled in the real piece.</source>
+        <translation>Mechaniken mit „Lassen, wo sie ist“ bleiben, und ebenso die, von denen laut Werkbuch ein Loch im echten Stück gebohrt ist.</translation>
     </message>
     <message>
         <source>Tuners through the face and through the side cannot share a row.</source>
@@ -11388,10 +11384,6 @@
         <translation>Was einzuhalten ist</translation>
     </message>
     <message>
-        <source>What one side does, the other follows.</source>
-        <translation>Was eine Seite tut, tut die andere auch.</translation>
-    </message>
-    <message>
         <source>What one such step takes you, in minutes; 1:30, s and h behind the number are understood.</source>
         <translation>Was ein solcher Schritt bei Ihnen dauert, in Minuten; 1:30, s und h hinter der Zahl werden verstanden.</translation>
     </message>
@@ -11464,12 +11456,12 @@
         <translation>Mausrad</translation>
     </message>
     <message>
-        <source>Wheel zooms, the middle button or Space shoves. A mark that is let go of near a corner goes onto it, with Alt it stays. Page up and down take the next mark, arrow keys move it (Shift farther, Alt finer).</source>
-        <translation>Mausrad vergrößert, mittlere Taste oder Leertaste verschiebt. Eine nahe an einer Ecke losgelassene Marke springt darauf, mit Alt bleibt sie. Bild auf und ab nehmen die nächste Marke, Pfeiltasten versetzen sie (Umschalt weiter, Alt feiner).</translation>
+        <source>Wheel zooms, the middle button or Space moves the view. A mark that is let go of near a corner goes onto it, with Alt it stays. Page up and down take the next mark, arrow keys move it (Shift farther, Alt finer).</source>
+        <translation>Mausrad vergrößert, mittlere Taste oder Leertaste verschiebt die Ansicht. Eine nahe an einer Ecke losgelassene Marke springt darauf, mit Alt bleibt sie. Bild auf und ab nehmen die nächste Marke, Pfeiltasten versetzen sie (Umschalt weiter, Alt feiner).</translation>
     </message>
     <message>
-        <source>Wheel zooms, the middle button or Space shoves. Arrow keys move a pen (Shift farther, Alt finer), Enter presses where it stands.</source>
-        <translation>Mausrad vergrößert, mittlere Taste oder Leertaste verschiebt. Pfeiltasten bewegen einen Stift (Umschalt weiter, Alt feiner), Eingabe klickt, wo er steht.</translation>
+        <source>Wheel zooms, the middle button or Space moves the view. Arrow keys move a pen (Shift farther, Alt finer), Enter presses where it stands.</source>
+        <translation>Mausrad vergrößert, mittlere Taste oder Leertaste verschiebt die Ansicht. Pfeiltasten bewegen einen Stift (Umschalt weiter, Alt feiner), Eingabe klickt, wo er steht.</translation>
     </message>
     <message>
         <source>When it is done</source>
@@ -11548,6 +11540,10 @@
         <translation>Wo die Welle endet. Durch die Seite ab der Platte gemessen; durch die Vorderseite ab dem, was Sie unten wählen.</translation>
     </message>
     <message>
+        <source>Where the post that is chosen has a string already, the two strings change posts.</source>
+        <translation>Hat die gewählte Welle schon eine Saite, tauschen die beiden Saiten ihre Wellen.</translation>
+    </message>
+    <message>
         <source>Where the string of {tuner} runs</source>
         <translation>Wo die Saite von {tuner} läuft</translation>
     </message>
@@ -11558,6 +11554,10 @@
     <message>
         <source>Where the waste is drilled out first.</source>
         <translation>Wo der Abfall ausgebohrt wird.</translation>
+    </message>
+    <message>
+        <source>Where this hardware comes as left and right, tuners on the edge opposite the first take its mirror image.</source>
+        <translation>Wo es diese Mechanik links und rechts gibt, erhalten die an der Kante gegenüber der ersten ihr Spiegelbild.</translation>
     </message>
     <message>
         <source>Whether another order does with fewer changes: {states} states of the work looked at</source>
@@ -11645,7 +11645,7 @@
     </message>
     <message>
         <source>With its bushing and washer tight; thinner heads are told.</source>
-        <translation>Mit festgezogener Buchse und Scheibe; ein dünnerer Kopf wird gemeldet.</translation>
+        <translation>Mit festgezogener Buchse und Scheibe; eine dünnere Kopfplatte wird gemeldet.</translation>
     </message>
     <message>
         <source>With the bearing on its tip it has to cut the whole {thickness} at once, and its cutting edges are {step}.</source>
@@ -12345,6 +12345,10 @@
         <translation>werkzeug</translation>
     </message>
     <message>
+        <source>bits</source>
+        <translation>Fräser</translation>
+    </message>
+    <message>
         <source>blank</source>
         <comment>term</comment>
         <translation>Rohling</translation>
@@ -12430,6 +12434,10 @@
         <source>bush {size} in</source>
         <comment>name of a feature</comment>
         <translation>Hülse {size} Zoll</translation>
+    </message>
+    <message>
+        <source>bushes</source>
+        <translation>Kopierhülsen</translation>
     </message>
     <message>
         <source>button reaches {reach}</source>
@@ -12722,6 +12730,10 @@
         <translation>gebohrt: Verschieben ändert nur den Plan</translation>
     </message>
     <message>
+        <source>drills</source>
+        <translation>Bohrer</translation>
+    </message>
+    <message>
         <source>each</source>
         <translation>je</translation>
     </message>
@@ -12737,6 +12749,10 @@
         <source>ears</source>
         <comment>term</comment>
         <translation>Ohren</translation>
+    </message>
+    <message>
+        <source>ears, slots, tuners, pins and holes</source>
+        <translation>Ohren, Schlitze, Mechaniken, Stifte und Bohrungen</translation>
     </message>
     <message>
         <source>edge</source>
@@ -12840,10 +12856,6 @@
     <message>
         <source>far end of the blank</source>
         <translation>Ende des Rohlings an der Spitze</translation>
-    </message>
-    <message>
-        <source>features (ears, slots, tuners, pins, holes)</source>
-        <translation>Teile (Ohren, Schlitze, Mechaniken, Stifte, Bohrungen)</translation>
     </message>
     <message>
         <source>fence</source>
@@ -15996,8 +16008,8 @@
         <translation>{hole} hat keinen Anriss auf der geraden Kante.</translation>
     </message>
     <message>
-        <source>{hole} is plugged first, so it is one that is there already and carries no string retainer (at $.holes[{i}].plugged).</source>
-        <translation>{hole} wird zuerst verschlossen, ist also schon da und trägt keinen Saitenniederhalter (bei $.holes[{i}].plugged).</translation>
+        <source>{hole} is plugged first, so it is one that is there already and carries no string retainer.</source>
+        <translation>{hole} wird zuerst verschlossen, ist also schon da und trägt keinen Saitenniederhalter.</translation>
     </message>
     <message>
         <source>{hole} is there already: it may be plugged first, and is wood then.</source>
@@ -16108,6 +16120,10 @@
         <translation>{move}, wie es gebohrt ist</translation>
     </message>
     <message>
+        <source>{move}, going on from what is made already (job book)</source>
+        <translation>{move}; an dem, was schon gemacht ist (Werkbuch), wird dann weitergearbeitet</translation>
+    </message>
+    <message>
         <source>{move}, out of its row</source>
         <translation>{move}, aus der Reihe heraus</translation>
     </message>
@@ -16126,10 +16142,6 @@
     <message>
         <source>{move}; the papers or the template (job book) then have it elsewhere</source>
         <translation>{move}; die Papiere oder die Schablone (Werkbuch) haben es dann anderswo</translation>
-    </message>
-    <message>
-        <source>{move}; what is made of it already (job book) is then gone on with</source>
-        <translation>{move}; was davon schon gemacht ist (Werkbuch), wird dann fortgesetzt</translation>
     </message>
     <message>
         <source>{n:,} in {whole:,}</source>
@@ -16578,11 +16590,11 @@
     </message>
     <message>
         <source>{n} more thing was noticed in the drawing.</source>
-        <translation>{n} weitere Sache fiel an der Zeichnung auf.</translation>
+        <translation>{n} weiterer Hinweis zur Zeichnung.</translation>
     </message>
     <message>
         <source>{n} more things were noticed in the drawing.</source>
-        <translation>{n} weitere Sachen fielen an der Zeichnung auf.</translation>
+        <translation>{n} weitere Hinweise zur Zeichnung.</translation>
     </message>
     <message>
         <source>{n} nodes held</source>
@@ -16749,12 +16761,12 @@
         <translation>{n} Regionen</translation>
     </message>
     <message>
-        <source>{n} round loop has the middle of a hole, as bushings, washers and posts are drawn, and was left out: see whether the hole that was taken is the bore.</source>
-        <translation>{n} runder Linienzug hat die Mitte einer Bohrung, wie Buchsen, Scheiben und Wellen gezeichnet werden, und wurde ausgelassen: sehen, ob die genommene die Bohrung ist.</translation>
+        <source>{n} round loop lies about the middle of a hole, as bushings, washers and posts are drawn, and was left out: see whether the hole that was taken is the bore.</source>
+        <translation>{n} runder Linienzug liegt um die Mitte einer Bohrung, wie Buchsen, Scheiben und Wellen gezeichnet werden, und wurde ausgelassen: sehen, ob die genommene die Bohrung ist.</translation>
     </message>
     <message>
-        <source>{n} round loops have the middles of holes, as bushings, washers and posts are drawn, and were left out: see whether the holes that were taken are the bores.</source>
-        <translation>{n} runde Linienzüge haben die Mitten von Bohrungen, wie Buchsen, Scheiben und Wellen gezeichnet werden, und wurden ausgelassen: sehen, ob die genommenen die Bohrungen sind.</translation>
+        <source>{n} round loops lie about the middles of holes, as bushings, washers and posts are drawn, and were left out: see whether the holes that were taken are the bores.</source>
+        <translation>{n} runde Linienzüge liegen um die Mitten von Bohrungen, wie Buchsen, Scheiben und Wellen gezeichnet werden, und wurden ausgelassen: sehen, ob die genommenen die Bohrungen sind.</translation>
     </message>
     <message>
         <source>{n} screw pilot later (step {steps}): by hand through the plate once the outline is finished, {holes}.</source>
@@ -17303,8 +17315,8 @@
         <translation>{slot} ist {was} ausgearbeitet (Werkbuch); die Zeichnung sagt jetzt {now}.</translation>
     </message>
     <message>
-        <source>{slot} is there already and nothing is cut for it, so it has no ramp (at $.slots[{i}].ramp).</source>
-        <translation>{slot} ist schon da, und dafür wird nichts geschnitten, also gibt es keine Rampe (bei $.slots[{i}].ramp).</translation>
+        <source>{slot} is there already and nothing is cut for it, so it has no ramp.</source>
+        <translation>{slot} ist schon da, und dafür wird nichts geschnitten, also gibt es keine Rampe.</translation>
     </message>
     <message>
         <source>{slot} is too narrow to drill the waste out: {width}.</source>
@@ -17337,8 +17349,8 @@ about {hours:.1f} hours, {changes:.1f} of them setting up</source>
 etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     </message>
     <message>
-        <source>{step} is cut {was} (job book); with the bits of now it is to be cut {now}.</source>
-        <translation>{step} ist {was} geschnitten (Werkbuch); mit den jetzigen Fräsern soll es {now} werden.</translation>
+        <source>{step} is cut {was} (job book); with the bits chosen now it is to be cut {now}.</source>
+        <translation>{step} ist {was} geschnitten (Werkbuch); mit den jetzt gewählten Fräsern soll es {now} werden.</translation>
     </message>
     <message>
         <source>{stop} deep</source>
@@ -17523,6 +17535,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
     <message>
         <source>{title}: {name}, 1 unit = 1 mm</source>
         <translation>{title}: {name}, 1 Einheit = 1 mm</translation>
+    </message>
+    <message>
+        <source>{told} (at {place})</source>
+        <translation>{told} (bei {place})</translation>
     </message>
     <message>
         <source>{told} A thin rim in another colour was taken along as a binding: shift the level of grey where it is none.</source>

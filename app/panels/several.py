@@ -118,7 +118,7 @@ def _hardware(layout: Headstock, tuners: list[Tuner]) -> FieldRow:
         return set_hand_by_side(layout, [tuner.id for tuner in tuners], chosen) if chosen else layout
 
     return FieldRow(say("Hardware of all"), "choice", used[0] if alike else "", change,
-                    help=say("Of hardware that comes as left and right, tuners on the other edge than the first take its mirror image."),
+                    help=say("Where this hardware comes as left and right, tuners on the edge opposite the first take its mirror image."),
                     choices=choices if alike else (("", say("not alike")), *choices))
 
 

@@ -50,7 +50,7 @@ def _blocks(layout: Headstock, width: float) -> list[Block]:
     about = say("At full size, seen from above, the head away from you: lay it on the nut, end on end, and mark each string, or step every place "
                 "off from the bass end, so that no error adds up. In {unit}.", unit=unit_words())
     if nut.slant:
-        slanted = say("Places are along the edge at the neck. The strings cross the nut {angle} off square, as drawn; the air is square to them.",
+        slanted = say("Places are along the edge at the neck. The strings cross the nut {angle} off square, as drawn; the air between them is measured square to them.",
                       angle=format_angle(abs(slant)))
         about = f"{about} {slanted}"
     first = counted_from(strings)

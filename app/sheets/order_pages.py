@@ -110,10 +110,10 @@ def _found(work: Work) -> str:
 def troubles(work: Work) -> list[str]:
     """What cannot be done, the first few by their reasons, the rest counted."""
     harmed = [f"{_HARM.get(p.grade, say('Wrong'))}: {p.text}" for p in work.problems]
-    said = told_first(harmed, MOST_SAID, lambda n: count(n, "And {n} more thing that this order spoils or makes harder: each step says it.",
-                                                         "And {n} more things that this order spoils or makes harder: each step says it."))
+    said = told_first(harmed, MOST_SAID, lambda n: count(n, "And {n} more thing that this order spoils or makes harder: its step says it.",
+                                                         "And {n} more things that this order spoils or makes harder: their steps say them."))
     cannot = [say("Cannot be done: {text}", text=text) for text in work.cannot]
-    said += told_first(cannot, MOST_SAID, lambda n: count(n, "And {n} more step that cannot be done: each says why.",
+    said += told_first(cannot, MOST_SAID, lambda n: count(n, "And {n} more step that cannot be done: it says why.",
                                                           "And {n} more steps that cannot be done: each says why."))
     if work.order.stuck:
         called = {op.id: op.called for op in work.ops}

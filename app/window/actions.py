@@ -85,8 +85,8 @@ MENUS: dict[str, tuple[Entry, ...]] = {
         RULE,
         Entry("spread line", say("&Spread on a line"), (), say("Equal steps on the line from the first tuner to the last.")),
         Entry("spread edge", say("Spread along the &edge"), (), say("Equal steps along the edge, measured on the curve.")),
-        Entry("row on a line", say("&Row on a line"), (), say("As spread, and they stay a row: one spacing for all.")),
-        Entry("row along the edge", say("Row &along the edge"), (), say("As spread along the edge, and they stay a row.")),
+        Entry("row on a line", say("&Row on a line"), (), say("Equal steps on a line, and they stay a row: one spacing for all.")),
+        Entry("row along the edge", say("Row &along the edge"), (), say("Equal steps along the edge, and they stay a row: one spacing for all.")),
         RULE,
         Entry("offset", say("&Offset…"), ("Ctrl+Shift+O",), say("The outline or a slot set in or out evenly, or a slot "
                                                            "beside it.")),

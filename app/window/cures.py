@@ -153,7 +153,7 @@ class Cures(QObject):
         if self._search.asked_for is not None and not self._search.stopped:  # chosen while the search was on its way out
             self._begin()
             return
-        words = say("No move that cures it was looked for to the end: choose this card, and one is.")
+        words = say("The search for a move that cures it is not finished: choose this card, and it goes on.")
         self._unsought = {id(snag): replace(snag, cured=words) for snag in self._search.left}
         if self._unsought:
             self._show()

@@ -76,7 +76,7 @@ class ToolBar(QWidget):
         for key, (word, about) in WORDS.items():
             self._add_tool(key, word, about)
         self._row.add_gap(10)
-        self.mirrored = QToolButton(self, text=say("Mirrored"), toolTip=say("What one side does, the other follows."), checkable=True,
+        self.mirrored = QToolButton(self, text=say("Mirrored"), toolTip=say("The other side follows whatever is done on one."), checkable=True,
                                     focusPolicy=BY_TAB)
         self.mirrored.toggled.connect(self.option_changed)
         self._row.addWidget(self.mirrored)

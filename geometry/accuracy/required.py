@@ -47,7 +47,7 @@ def requirements(layout: Headstock, chance: float = 0.99, aim: Aim = "sound", tr
     chance that is not above 0 and under 1, and as simulate().
     """
     if not 0 < chance < 1:
-        raise GeometryError(say("A wanted chance lies between 0 and 1, got {chance:g}.", chance=chance))
+        raise GeometryError(say("A wanted chance lies between 0 and 1: it cannot be {chance:g}.", chance=chance))
     return _Search(layout, chance, aim, trials, seed, progress, ask).answer()
 
 

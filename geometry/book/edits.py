@@ -140,7 +140,7 @@ def put_price(book: Book, at: int | None, price: Price) -> Book:
         raise GeometryError(say("What was paid for has a name of at most {most} letters: this one has {n}.",
                                 most=LONGEST_PART, n=len(price.part)))
     if not 0 <= price.count <= MOST_PARTS:
-        raise GeometryError(say("A number of parts is between 0 and {most:,}.", most=MOST_PARTS))
+        raise GeometryError(say("The number of parts is between 0 and {most:,}.", most=MOST_PARTS))
     prices = list(book.prices)
     prices[len(prices) if at is None else at:len(prices) if at is None else at + 1] = [price]
     return validate_book(replace(book, prices=tuple(prices)))

@@ -107,7 +107,7 @@ def told_cut(id: str, was: Shaped, now: Slot | Loop, found: Astray, thickness: f
 
 def told_pass(step: str, was: Shaped, now: Shaped) -> str:
     """How deep a pass was cut, and from where to where it is planned now, in a sentence."""
-    return say("{step} is cut {was} (job book); with the bits of now it is to be cut {now}.", step=step, was=_passed(was), now=_passed(now))
+    return say("{step} is cut {was} (job book); with the bits chosen now it is to be cut {now}.", step=step, was=_passed(was), now=_passed(now))
 
 
 def _passed(cut: Shaped) -> str:

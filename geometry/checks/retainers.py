@@ -55,7 +55,7 @@ def _no_hole(hole: SingleHole) -> Snag:
 def _idle(hole: SingleHole) -> Snag:
     return Snag("retainer-idle", NOTE, (hole.id,), (*hole.at, 0.0), None, None,
                 say("The retainer on {hole} holds no string down: none passes under it higher than it reaches.", hole=hole.id),
-                say("Set it lower, make it wider, or move it under the strings."))
+                say("Set it lower, make it wider, or move it over the strings."))
 
 
 def _at_post(item: Item, retainers: tuple[SingleHole, ...], margins: Margins) -> tuple[Snag, ...]:
@@ -86,7 +86,7 @@ def _over_each_other(retainers: tuple[SingleHole, ...]) -> tuple[Snag, ...]:
         alike = abs(one.at[1] - two.at[1]) <= TOUCH and abs(one.retainer.height - two.retainer.height) <= TOUCH
         if short(measured, 0.0) and not alike:
             found.append(Snag("retainer-bar", TIGHT, (one.id, two.id), (*v.middle(one.at, two.at), -one.retainer.height), measured, 0.0,
-                              say("The retainers on {one} and {two} lie {measured} mm over each other.", one=one.id, two=two.id,
+                              say("The retainers on {one} and {two} overlap by {measured} mm.", one=one.id, two=two.id,
                                   measured=into(measured)),
                               say("Set them apart, or both at one level and equally high: then they are one bar on two screws.")))
     return tuple(found)

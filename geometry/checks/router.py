@@ -140,7 +140,7 @@ def _entering(opening: Opening, guide: Follower) -> tuple[Snag, ...]:
         a, b = both(width, cutter)
         text = (say("The {cutter} mm cutter does not enter {opening}, which is {a} mm wide.",
                     cutter=size(cutter), opening=opening.id, a=a) if places == 0 else
-                say("The {cutter} mm cutter does not pass the neck of {opening}, which is {a} mm wide.",
+                say("The {cutter} mm cutter does not pass the narrowest place of {opening}, which is {a} mm wide.",
                     cutter=size(cutter), opening=opening.id, a=a))
         return (Snag("bit-too-wide", SPOILS, (opening.id, TEMPLATE), (where.x, where.y, 0.0), width, cutter, text,
                      say("Choose a bit of {width} mm or less, or widen {opening} to {b} mm.",

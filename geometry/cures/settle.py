@@ -165,7 +165,7 @@ class _Search:
         if any(snag.kind == _MARKS for snag in verdict.worse):
             said = say("{move}; the papers or the template (job book) then have it elsewhere", move=said)
         if any(snag.kind in _MADE and snag.grade == TIGHT for snag in verdict.worse):
-            said = say("{move}; what is made of it already (job book) is then gone on with", move=said)
+            said = say("{move}, going on from what is made already (job book)", move=said)
         said += "."
         if self._snag.kind == _DRILLED:
             said += " " + say("Or tick its step again: at once if it came out as the drawing has it now, else when it is plugged and drilled anew.")

@@ -180,7 +180,7 @@ def _smoothed(nodes: Nodes, index: int, smooth: bool) -> Nodes:
         if isinstance(into, Arc) and isinstance(out, Arc):
             a, b = into.tangent(1.0), out.tangent(0.0)
             if v.dot(a, b) < 1 - 1e-9:
-                raise GeometryError(say("Both edges at this node are arcs and cannot turn into line: make one of them "
+                raise GeometryError(say("Both edges at this node are arcs, which cannot meet without a corner here: make one of them "
                                         "a curve first."))
             return nodes
         for edge, segment in ((before, into), (index, out)):

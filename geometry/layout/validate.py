@@ -41,21 +41,17 @@ def _strings(layout: Headstock) -> None:
     strings = {string.id for string in layout.strings}
     for i, tuner in enumerate(layout.tuners):
         if tuner.string is not None and tuner.string not in strings:
-            raise GeometryError(say("Tuner {tuner} names the string {string}, which the layout does not have (at "
-                                    "$.tuners[{i}].string).",
-                                    tuner=tuner.id, string=tuner.string, i=i))
+            raise GeometryError(say("Tuner {tuner} names the string {string}, which the layout does not have.", tuner=tuner.id, string=tuner.string),
+                                f"$.tuners[{i}].string")
 
 
 def _template(layout: Headstock) -> None:
     bits = {bit.id for bit in layout.rack.bits}
     if layout.template.bit is not None and layout.template.bit not in bits:
-        raise GeometryError(say("The template names the bit {bit}, which is not in the rack (at $.template.bit).",
-                                bit=layout.template.bit))
+        raise GeometryError(say("The template names the bit {bit}, which is not in the rack.", bit=layout.template.bit), "$.template.bit")
     bushes = {bush.id for bush in layout.rack.bushes}
     if layout.template.bush is not None and layout.template.bush not in bushes:
-        raise GeometryError(say("The template names the guide bush {bush}, which is not in the rack (at "
-                                "$.template.bush).",
-                                bush=layout.template.bush))
+        raise GeometryError(say("The template names the guide bush {bush}, which is not in the rack.", bush=layout.template.bush), "$.template.bush")
 
 
 def _picture(layout: Headstock) -> None:
@@ -67,9 +63,8 @@ def _picture(layout: Headstock) -> None:
             raise GeometryError(say("its horizon runs through it"))
         place.inverse()
     except GeometryError as error:
-        raise GeometryError(say("The picture behind the drawing cannot be laid where it should: {error} (at "
-                                "$.picture.place).",
-                                error=str(error).rstrip('.'))) from error
+        raise GeometryError(say("The picture behind the drawing cannot be laid where it should: {error}.", error=str(error).rstrip('.')),
+                            "$.picture.place") from error
 
 
 def feature_ids(layout: Headstock) -> list[str]:
@@ -79,7 +74,7 @@ def feature_ids(layout: Headstock) -> list[str]:
 
 
 def _features(layout: Headstock) -> None:
-    _each_once(feature_ids(layout), lambda: say("features (ears, slots, tuners, pins, holes)"))
+    _each_once(feature_ids(layout), lambda: say("ears, slots, tuners, pins and holes"))
 
 
 def _names(layout: Headstock) -> None:
@@ -93,9 +88,9 @@ def _names(layout: Headstock) -> None:
 
 def validate_rack(rack: Rack) -> Rack:
     """The rack itself, or GeometryError when two bits, bushes or drills share an id."""
-    _each_once([b.id for b in rack.bits], lambda: "rack.bits")
-    _each_once([b.id for b in rack.bushes], lambda: "rack.bushes")
-    _each_once([d.id for d in rack.drills], lambda: "rack.drills")
+    _each_once([b.id for b in rack.bits], lambda: say("bits"))
+    _each_once([b.id for b in rack.bushes], lambda: say("bushes"))
+    _each_once([d.id for d in rack.drills], lambda: say("drills"))
     return rack
 
 
@@ -108,95 +103,85 @@ def validate_book(book: Book) -> Book:
     """The job book itself, or GeometryError: every price a plain number, each operation of a piece timed once."""
     for i, price in enumerate(book.prices):
         if not price.each.is_finite() or abs(price.each) > MOST_MONEY or price.each.as_tuple().exponent < FINEST_MONEY:
-            raise GeometryError(say("The price of {part} is not an amount of money: write for example 12.50 (at "
-                                    "$.book.prices[{i}].each).",
-                                    part=price.part, i=i))
+            raise GeometryError(say("The price of {part} is not an amount of money: write for example 12.50.", part=price.part),
+                                f"$.book.prices[{i}].each")
     twice = [key for key, count in Counter((t.piece, t.task.operation) for t in book.times).items() if count > 1]
     if twice:
-        raise GeometryError(say("The job book times {operation} of the {piece} piece more than once: keep one (at "
-                                "$.book.times).",
-                                operation=twice[0][1], piece=term(twice[0][0])))
+        raise GeometryError(say("The job book times {operation} of the {piece} piece more than once: keep one.",
+                                operation=twice[0][1], piece=term(twice[0][0])), "$.book.times")
     return book
 
 
 def _each_once(ids: Sequence[str], where: Callable[[], str]) -> None:
     if len(set(ids)) < len(ids):
         twice = next(id for id, count in Counter(ids).items() if count > 1)
-        raise GeometryError(say("The id {id} is used more than once among the {where}: give each its own.", id=twice, where=where()))
+        raise GeometryError(say("The name {id} is used more than once among the {where}: give each its own.", id=twice, where=where()))
 
 
 def _patterns(layout: Headstock) -> None:
     for i, pattern in enumerate(layout.patterns):
         for k, bore in enumerate(pattern.bores):
+            place = f"$.patterns[{i}].bores[{k}]"
             if bore.reamed is not None and bore.reamed < bore.diameter:
-                raise GeometryError(say("Pattern {pattern} has a bore that is reamed to less than it is drilled {place}.",
-                                        pattern=pattern.id, place=f"(at $.patterns[{i}].bores[{k}])"))
+                raise GeometryError(say("Pattern {pattern} has a bore that is reamed to less than it is drilled.", pattern=pattern.id), place)
             if (bore.surface == "seat") == (pattern.mount == "side") and (bore.depth is not None or bore.surface != "seat"):
                 continue
-            place = f"(at $.patterns[{i}].bores[{k}])"
             if pattern.mount == "side" and bore.surface != "seat":
                 raise GeometryError(say("Pattern {pattern} mounts through the side, so its bores start at the seat, "
-                                        "not at the {surface} {place}.",
-                                        pattern=pattern.id, surface=term(bore.surface), place=place))
+                                        "not at the {surface}.",
+                                        pattern=pattern.id, surface=term(bore.surface)), place)
             if pattern.mount == "face" and bore.surface == "seat":
                 raise GeometryError(say("Pattern {pattern} mounts through the face, so its bores start at the face or "
-                                        "the back, not at a seat {place}.",
-                                        pattern=pattern.id, place=place))
+                                        "the back, not at a seat.",
+                                        pattern=pattern.id), place)
             if bore.surface == "seat" and bore.depth is None:
-                raise GeometryError(say("Pattern {pattern} has a bore from the side without a depth {place}.",
-                                        pattern=pattern.id, place=place))
+                raise GeometryError(say("Pattern {pattern} has a bore from the side without a depth.", pattern=pattern.id), place)
 
 
 def _tuners(layout: Headstock) -> None:
     patterns = {pattern.id: pattern for pattern in layout.patterns}
     rows = {row.id: row for row in layout.rows}
     for i, tuner in enumerate(layout.tuners):
-        place = f"(at $.tuners[{i}])"
+        place = f"$.tuners[{i}]"
         pattern = patterns.get(tuner.pattern)
         if pattern is None:
-            raise GeometryError(say("Tuner {tuner} names the pattern {pattern}, which the layout does not have "
-                                    "{place}.",
-                                    tuner=tuner.id, pattern=tuner.pattern, place=place))
+            raise GeometryError(say("Tuner {tuner} names the pattern {pattern}, which the layout does not have.",
+                                    tuner=tuner.id, pattern=tuner.pattern), place)
         if isinstance(tuner.place, RowPlace):
             row = rows.get(tuner.place.row)
             if row is None:
-                raise GeometryError(say("Tuner {tuner} stands in the row {row}, which the layout does not have "
-                                        "{place}.",
-                                        tuner=tuner.id, row=tuner.place.row, place=place))
+                raise GeometryError(say("Tuner {tuner} stands in the row {row}, which the layout does not have.",
+                                        tuner=tuner.id, row=tuner.place.row), place)
             if pattern.mount == "side" and not (isinstance(row.run, EdgeRun) and row.run.inset == 0):
-                raise GeometryError(say("Tuner {tuner} mounts through the side, so its row must follow an edge with "
-                                        "inset 0 {place}.",
-                                        tuner=tuner.id, place=place))
+                raise GeometryError(say("Tuner {tuner} mounts through the side, so its row must follow an edge, "
+                                        "with no inset.", tuner=tuner.id), place)
         elif pattern.mount == "side" and not isinstance(tuner.place, EdgePlace):
-            raise GeometryError(say("Tuner {tuner} mounts through the side, so its place is on an edge {place}.",
-                                    tuner=tuner.id, place=place))
+            raise GeometryError(say("Tuner {tuner} mounts through the side, so its place is on an edge.", tuner=tuner.id), place)
         elif pattern.mount == "face" and not isinstance(tuner.place, FreePlace):
-            raise GeometryError(say("Tuner {tuner} mounts through the face, so its place is a point or a row {place}.",
-                                    tuner=tuner.id, place=place))
+            raise GeometryError(say("Tuner {tuner} mounts through the face, so its place is a point or a row.", tuner=tuner.id), place)
 
 
 def _pockets(layout: Headstock) -> None:
     for i, slot in enumerate(layout.slots):
         if slot.there and slot.ramp is not None:
-            raise GeometryError(say("{slot} is there already and nothing is cut for it, so it has no ramp (at $.slots[{i}].ramp).",
-                                    slot=slot.id, i=i))
+            raise GeometryError(say("{slot} is there already and nothing is cut for it, so it has no ramp.", slot=slot.id), f"$.slots[{i}].ramp")
 
 
 def _plugged(layout: Headstock) -> None:
     for i, hole in enumerate(layout.holes):
         if hole.plugged and (not hole.there or hole.retainer is not None):
-            raise GeometryError(say("{hole} is plugged first, so it is one that is there already and carries no string retainer (at "
-                                    "$.holes[{i}].plugged).", hole=hole.id, i=i))
+            raise GeometryError(say("{hole} is plugged first, so it is one that is there already and carries no string retainer.",
+                                    hole=hole.id), f"$.holes[{i}].plugged")
 
 
 def _glued_up(layout: Headstock) -> None:
     blank = layout.blank
     if blank.veneers and blank.core < LEAST_CORE:
-        raise GeometryError(say("The veneers leave less than {least} mm of wood between them (at $.blank.thickness): it is measured from face "
-                                "to back, veneers and all.", least=number(LEAST_CORE, "g")))
+        raise GeometryError(say("The veneers leave less than {least} mm of wood between them: the thickness is measured from face "
+                                "to back, veneers and all.", least=number(LEAST_CORE, "g")), "$.blank.thickness")
     if blank.scarf is not None and layout.nut.pitch < LEAST_PITCH:
-        raise GeometryError(say("A scarf joint runs through the wood at the pitch of the head, and that is {pitch} degrees here, where {least} "
-                                "are the least (at $.blank.scarf).", pitch=number(layout.nut.pitch, "g"), least=number(LEAST_PITCH, "g")))
+        raise GeometryError(say("A scarf joint runs through the wood at the pitch of the head: that is {pitch} degrees here, and has to be {least} "
+                                "or more.", pitch=number(layout.nut.pitch, "g"), least=number(LEAST_PITCH, "g")), "$.blank.scarf")
 
 
 def _loops(layout: Headstock) -> None:
@@ -208,7 +193,7 @@ def _loops(layout: Headstock) -> None:
 
 
 def _loop(where: str, make: Callable[[], object], loop: Loop | None, of_slot: bool = False) -> None:
-    """GeometryError with its place in the file for a line of which no path can be made, or too long a one."""
+    """GeometryError with its place for a line of which no path can be made, or too long a one."""
     from geometry.layout.outline import hold_to_a_length, hold_to_few_corners, hold_to_few_crossings
     try:
         make()
@@ -218,7 +203,8 @@ def _loop(where: str, make: Callable[[], object], loop: Loop | None, of_slot: bo
             if of_slot:
                 hold_to_few_corners(loop)
     except GeometryError as error:
-        raise GeometryError(f"{str(error).rstrip('.')} (at {where}).") from error
+        error.place = where
+        raise
 
 
 def _book(layout: Headstock) -> None:

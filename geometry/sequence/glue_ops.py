@@ -108,7 +108,7 @@ def scarf_before_all(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Be
         return
     for op in ops:
         if op.kind not in ("glue scarf", "template"):
-            yield Before("glue scarf", op.id, say("The head is no piece of wood before its joint is glued and planed."),
+            yield Before("glue scarf", op.id, say("The head is two pieces of wood until its joint is glued and planed."),
                          say("the head piece"), "impossible", "then")
 
 
@@ -134,7 +134,7 @@ def veneers_over_ears(layout: Headstock, ops: Sequence[Operation]) -> Iterator[B
             for ear in ops:
                 if ear.kind == "glue ear":
                     yield Before(ear.id, veneer.id,
-                                 say("The veneer lies over {ear} and its glue line: planed flush afterwards, the ear costs the veneer.",
+                                 say("The veneer lies over {ear} and its glue line: to plane the ear flush afterwards would take the veneer off.",
                                      ear=ear.features[0]),
                                  say("the veneer"), "unsafe", "then")
 

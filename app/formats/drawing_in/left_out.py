@@ -32,7 +32,7 @@ def left_out_told(loops: Sequence[Loop]) -> Iterator[str]:
     kinds = [[loops[i].role for i in stack] for stack in stacks(round_ones)]
     rings = sum(roles.count("other") for roles in kinds if "hole" in roles)
     if rings:
-        yield count(rings, "{n} round loop has the middle of a hole, as bushings, washers and posts are drawn, and was left out: see whether the "
-                    "hole that was taken is the bore.",
-                    "{n} round loops have the middles of holes, as bushings, washers and posts are drawn, and were left out: see whether the "
-                    "holes that were taken are the bores.")
+        yield count(rings, "{n} round loop lies about the middle of a hole, as bushings, washers and posts are drawn, and was left out: see whether "
+                    "the hole that was taken is the bore.",
+                    "{n} round loops lie about the middles of holes, as bushings, washers and posts are drawn, and were left out: see whether "
+                    "the holes that were taken are the bores.")

@@ -34,7 +34,7 @@ def read_drawing(path: str | os.PathLike[str], unit: str | None = None, join: fl
     """
     given = Unit(unit, "option", unit_named(unit)) if unit is not None else None
     if not 0 < join <= 5:
-        raise FormatError(say("The gap to close must be above 0 and at most 5 mm, got {join:g}.", join=join))
+        raise FormatError(say("The gap to close has to be above 0 and at most 5 mm: {join:g} does not do.", join=join))
     data = _bytes(path)
     tell(0.02)
     kind = kind_of(data)

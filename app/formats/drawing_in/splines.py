@@ -31,10 +31,10 @@ def spline_segments(degree: int, knots: Sequence[float], points: Sequence[Vec2],
     """
     p, count = degree, len(points)
     if p < 1 or count < p + 1:
-        raise GeometryError(say("A spline of degree {p} needs at least {p2} control points, got {count}.",
+        raise GeometryError(say("A spline of degree {p} needs at least {p2} control points, and has {count}.",
                                 p=p, p2=p + 1, count=count))
     if len(knots) != count + p + 1:
-        raise GeometryError(say("A spline of degree {p} with {count} control points needs {count2} knots, got {knots}.",
+        raise GeometryError(say("A spline of degree {p} with {count} control points needs {count2} knots, and has {knots}.",
                                 p=p, count=count, count2=count + p + 1, knots=len(knots)))
     if weights and len(weights) != count:
         raise GeometryError(say("A spline with {count} control points has {weights} weights.",

@@ -141,9 +141,9 @@ def printer_sentence(fit: Fit | None) -> str:
     if fit is None or fit.chance is None:
         return say("Measure x and y of five holes or more, far from each other: then a printer that stretches shows.")
     if not fit.real:
-        return say("No stretch of the printer shows ({odds} that as much comes by accident).", odds=_odds(fit.chance))
+        return say("No stretch of the printer shows ({odds} that chance alone does as much).", odds=_odds(fit.chance))
     across, along = (100 * (1 + one) for one in fit.stretch)
-    return say("The printer's stretch explains the places ({odds} that as much comes by accident): what should be 100 "
+    return say("The printer's stretch explains the places ({odds} that chance alone does as much): what should be 100 "
                "mm came out as {across:.2f} mm across the head and {along:.2f} mm along it. Measure the two bars of a "
                "printed page: if they say the same, correct the printer.",
                odds=_odds(fit.chance), across=across, along=along)

@@ -40,7 +40,7 @@ def whole_words(chances: Chances) -> tuple[str, str]:
     if chances.trouble:
         return say("Chances: {trouble}", trouble=chances.trouble), ""
     tip = MODEL if found is None else say(
-        "Of {trials:,} headstocks built in your shop's accuracy. Sound: no wood is broken through that costs the "
+        "Of {trials:,} headstocks built as true as your shop works. Sound: no wood is broken through that costs the "
         "piece: {sound}. Every margin kept: {within}. {model}",
         trials=found.trials, sound=accuracy.success_words(found.sound, found.trials),
         within=accuracy.success_words(found.within, found.trials), model=MODEL)
@@ -75,5 +75,5 @@ def card_words(clearance: Clearance, trials: int, unit: LengthUnit) -> tuple[str
                          chance=accuracy.chance_words(clearance.short, trials)))
     lines.append(accuracy.cause_words(clearance))
     if clearance.corner and clearance.spoiled > 0:
-        lines.append(say("Depths below zero are those of the deepest corner; the least way out may differ."))
+        lines.append(say("Below zero it tells how deep the deepest corner is in; the shortest way out may be another."))
     return title, " – ".join(clearance.between), "\n".join(lines)

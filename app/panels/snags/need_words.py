@@ -79,8 +79,8 @@ def answer_words(found: Requirements, trials: int, unit: LengthUnit) -> str:
 def left_out_words(snags: Iterable[Snag]) -> str:
     """That the layout has what spoils the work and no chance tells of, as accuracy does not cure it; empty without any."""
     spoiling = sum(snag.grade == SPOILS and not is_simulated(snag) for snag in snags)
-    return count(spoiling, "As drawn one snag spoils the work that no accuracy cures, and what follows leaves it out.",
-                 "As drawn {n} snags spoil the work that no accuracy cures, and what follows leaves them out.") if spoiling else ""
+    return count(spoiling, "As drawn one snag spoils the work however finely you work: what follows leaves it out.",
+                 "As drawn {n} snags spoil the work however finely you work: what follows leaves them out.") if spoiling else ""
 
 
 def wanted_words(chance: float) -> str:

@@ -144,7 +144,7 @@ class StringTable(QWidget):
     def _build(self) -> None:
         seen = bool(self._clear()) and self.isVisible()
         self._two_lines = sizes().factor > ALONE
-        heads = (("", ""), (say("Post"), say("Choosing a post changes the two strings over.")),
+        heads = (("", ""), (say("Post"), say("Where the post that is chosen has a string already, the two strings change posts.")),
                  (say("Runs"), say("Side of the post through the face, over or under one through the side.")),
                  (say("Side"), say("Degrees aside at the nut: up to 6 is good, up to 10 tolerable.")),
                  (say("Down"), say("Break angle over the nut in degrees: 7 to 17 is good.")),

@@ -94,8 +94,8 @@ class HoldDialog(ReadInOrder, QDialog):
         self.halt = QPushButton(say("Stop"), self, autoDefault=False, clicked=self._halted)
         running = filled(QHBoxLayout(), (keep_room(self.bar), 1), keep_room(self.halt))
         about = paragraph(self, MODEL + " " + say(
-            "Tuners marked “Leave it where it is” stay, and those of which a hole is timed in the job book "
-            "on the real piece."), "dim")
+            "Tuners marked “Leave it where it is” stay, and so do those with a hole that the job book has as drilled "
+            "in the real piece."), "dim")
         filled(QVBoxLayout(self), top, self.answer, (self.table, 10), heading, self.says, buttons, running, 1, about, gap=10)
         open_at(self, 620, 470)
         self.table.hide()
@@ -181,7 +181,7 @@ class HoldDialog(ReadInOrder, QDialog):
         elif self.proposal is not None:
             self._show_proposal(self.proposal)  # the one of before, of this very layout
         else:
-            self.says.setText(say("Stopped: no better places were looked for to the end."))
+            self.says.setText(say("Stopped: the search for better places is not finished."))
 
     # ---- answers --------------------------------------------------------
     def _progress(self, part: float) -> None:

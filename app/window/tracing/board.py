@@ -66,7 +66,7 @@ class PictureBoard(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setAccessibleName(say("Picture"))
-        self.setToolTip(say("Wheel zooms, the middle button or Space shoves. Arrow keys move a pen (Shift farther, Alt "
+        self.setToolTip(say("Wheel zooms, the middle button or Space moves the view. Arrow keys move a pen (Shift farther, Alt "
                             "finer), Enter presses where it stands."))
 
     def sizeHint(self) -> QSize:
@@ -81,7 +81,7 @@ class PictureBoard(QWidget):
             self._current = next(iter(self._handles), "")
         if self._held not in self._handles:
             self._held = ""
-        self.setToolTip(say("Wheel zooms, the middle button or Space shoves. A mark that is let go of near a corner goes "
+        self.setToolTip(say("Wheel zooms, the middle button or Space moves the view. A mark that is let go of near a corner goes "
                             "onto it, with Alt it stays. Page up and down take the next mark, arrow keys move it "
                             "(Shift farther, Alt finer)."))
         self.update()

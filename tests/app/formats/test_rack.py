@@ -79,7 +79,7 @@ BIT = {"id": "a", "cutter": 6, "cutting_length": 20, "shank": 6, "stick_out": 30
     (rack_with(bits=[BIT | {"cutter": 0}]), "$.rack.bits[0].cutter"),
     (rack_with(bits=[BIT | {"cutter": "6"}]), "$.rack.bits[0].cutter"),
     (rack_with(bits=[BIT | {"wings": 2}]), "$.rack.bits[0]"),
-    (rack_with(bits=[BIT, BIT]), "The id a is used more than once among the rack.bits"),
+    (rack_with(bits=[BIT, BIT]), "The name a is used more than once among the bits"),
     (b" " * 3_000_000 + b"{}", "far larger"),
 ])
 def test_a_spoiled_file_is_one_sentence(data, words, tmp_path):

@@ -235,7 +235,7 @@ def test_a_pass_that_a_shorter_bit_routed_is_gone_on_with():
     made = made_by(head, op)
     job = plan.with_order(replace(head, book=tick_off(head.book, task_of(op), 39, replace(made, cut=replace(made.cut, ends=8.0)))))
     assert op.id not in job.done and op.id in job.to_go_on and job.cannot == ()
-    assert job.blocked(op) == "“Rout bass slot from the face” is cut 8.00 mm deep (job book); with the bits of now it is to be cut through."
+    assert job.blocked(op) == "“Rout bass slot from the face” is cut 8.00 mm deep (job book); with the bits chosen now it is to be cut through."
     assert op.id in plan.with_order(replace(head, book=tick_off(head.book, task_of(op), 39, made))).done
 
 

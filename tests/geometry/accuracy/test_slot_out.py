@@ -74,7 +74,7 @@ def test_without_errors_a_bore_in_a_slot_is_as_deep_as_its_snag_says() -> None:
 def test_a_card_says_where_depths_are_those_of_a_corner() -> None:
     """A wide ramp in a rough shop runs out at the edge; a screw in a straight slot has the least way out."""
     edge = ramped(rough(side_head(Accuracy())).accuracy, Ramp(length=12.0, depth=5.0, width=51.5))
-    words = "Depths below zero are those of the deepest corner"
+    words = "Below zero it tells how deep the deepest corner is in"
     told = {c.kind: card_words(c, 400, "mm")[2] for c in simulate(edge, 400, 1).clearances}
     assert words in told["ramp-to-outline"]
     inside = side_head(Accuracy(), slots=slot(33.0, 2.0, 6.0))

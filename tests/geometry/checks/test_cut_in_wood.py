@@ -1,6 +1,7 @@
 """What is sawn and routed in the real piece is a fact: slots, ramps and the outline are held against it, to the hundredth of a mm."""
 
 import math
+import re
 
 import pytest
 from msgspec.structs import replace
@@ -198,8 +199,9 @@ def test_a_file_whose_book_has_a_shape_that_is_none_is_refused_with_its_place(wh
     task = Task(operation="rout bass slot 1", features=(SLOT,))
     book = {"done": Book(done=(Done(piece="real", task=task, cut=point),)), "times": Book(times=(Time(piece="real", task=task, minutes=1.0, cut=point),)),
             "clock": Book(clock=Clock(piece="real", task=task, since=0.0, cut=point))}[where]
-    with pytest.raises(GeometryError, match=rf"at \$\.book\.{where}.*cut"):
+    with pytest.raises(GeometryError) as refused:
         validate(replace(demo(), book=book))
+    assert re.fullmatch(rf"\$\.book\.{where}(\[0\])?\.cut", refused.value.place)
 
 
 def test_what_is_cut_otherwise_is_told_by_its_step():
@@ -229,11 +231,11 @@ FEWER = Routing((Trip("face", "12 shank bearing", None, 0.0, 8.0), Trip("back", 
 
 @pytest.mark.parametrize("of", [SLOT, "outline"])
 @pytest.mark.parametrize(("was", "passes", "now", "left"), [
-    (TURNED, 1, THROUGH, {1: "is cut 10.00 mm deep (job book); with the bits of now it is to be cut through."}),
+    (TURNED, 1, THROUGH, {1: "is cut 10.00 mm deep (job book); with the bits chosen now it is to be cut through."}),
     (TURNED, 2, THROUGH, {}),
-    (BACK_FIRST, 1, THROUGH, {1: "is cut from 9.00 mm below the face to the back (job book); with the bits of now it is to be cut through."}),
+    (BACK_FIRST, 1, THROUGH, {1: "is cut from 9.00 mm below the face to the back (job book); with the bits chosen now it is to be cut through."}),
     (TURNED, 1, TURNED, {}), (TURNED, 2, FEWER, {}), (TURNED, 1, FEWER, {}),
-    (FEWER, 1, TURNED, {1: "is cut 8.00 mm deep (job book); with the bits of now it is to be cut 10.00 mm deep."}),
+    (FEWER, 1, TURNED, {1: "is cut 8.00 mm deep (job book); with the bits chosen now it is to be cut 10.00 mm deep."}),
     (FEWER, 2, TURNED, {})])
 def test_a_pass_is_done_as_deep_as_it_was_routed_whatever_bits_are_planned_later(of, was, passes, now, left):
     """Of a slot and of the outline some passes are routed, then the rack is another: the wood of the deeper pass is still there."""
@@ -294,7 +296,7 @@ def test_a_pass_through_the_corners_is_none_along_the_whole_wall_nor_the_other_w
     job, planned = routed(SLOT, TURNED, {1, 2})
     text = not_so_deep(job, planned(widest))["rout bass slot 2"]
     assert done_steps(job, planned(widest)).keys() == {"rout bass slot 1"}
-    assert read(text, "mm").endswith("is cut from 9.00 mm below the face to the back (job book); with the bits of now it is to be cut through, in the corners alone.")
+    assert read(text, "mm").endswith("is cut from 9.00 mm below the face to the back (job book); with the bits chosen now it is to be cut through, in the corners alone.")
     job, planned = routed(SLOT, widest, {1, 2})
     assert done_steps(job, planned(widest)).keys() == {"rout bass slot 1", "rout bass slot 2"}
     job, planned = routed(SLOT, widest, {2})

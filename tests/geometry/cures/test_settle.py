@@ -206,7 +206,7 @@ def test_a_slot_that_is_cut_is_made_wider_for_what_it_holds_and_that_it_is_gone_
                      for head, result in ((layout, check(layout)), (cut, check(cut))))
     assert isinstance(plain.move, Shift) and "job book" not in plain.cure
     assert done.move.path == ("slots", "slot", "shape", "width") and done.move.after > opening.shape.width
-    assert done.cure.endswith("; what is made of it already (job book) is then gone on with.")
+    assert done.cure.endswith(", going on from what is made already (job book).")
 
 
 def test_what_papers_had_elsewhere_before_a_move_is_not_laid_to_it():
