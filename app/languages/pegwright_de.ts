@@ -1052,6 +1052,10 @@
         <translation>Insgesamt dauerte es das {overall:.2f}-fache des Plans; ein lange gestoppter Schritt zählt für sich.</translation>
     </message>
     <message>
+        <source>All of it was as usual already: {instrument}.</source>
+        <translation>Alles war schon wie üblich: {instrument}.</translation>
+    </message>
+    <message>
         <source>All one way, as tuners on one plate do: counter-clockwise from straight across to the treble side. Left empty each points squarely at its nearest edge.</source>
         <translation>Alle in eine Richtung, wie bei Mechaniken auf einer gemeinsamen Platte: gegen den Uhrzeigersinn von quer zur Diskantseite. Leer gelassen zeigt jeder rechtwinklig zur nächsten Kante.</translation>
     </message>
@@ -6856,6 +6860,14 @@
         <translation>Mensur, Bassseite</translation>
     </message>
     <message>
+        <source>Scale length, height and pitch are as usual now: {instrument}. No posts tell yet how many strings there are.</source>
+        <translation>Mensur, Höhe und Kopfwinkel sind jetzt wie üblich: {instrument}. Noch sagen keine Wellen, wie viele Saiten es sind.</translation>
+    </message>
+    <message>
+        <source>Scale length, height, pitch and strings are as usual now: {instrument}.</source>
+        <translation>Mensur, Höhe, Kopfwinkel und Saiten sind jetzt wie üblich: {instrument}.</translation>
+    </message>
+    <message>
         <source>Scale length, treble side</source>
         <translation>Mensur, Diskantseite</translation>
     </message>
@@ -9302,6 +9314,10 @@
     <message>
         <source>The nut measures {nut}, one point of the picture {point}.</source>
         <translation>Der Sattel misst {nut}, ein Bildpunkt {point}.</translation>
+    </message>
+    <message>
+        <source>The nut stays {width} wide, where {usual} is usual.</source>
+        <translation>Der Sattel bleibt {width} breit, üblich ist {usual}.</translation>
     </message>
     <message>
         <source>The nut wants a flat of face in front of the ramp.</source>

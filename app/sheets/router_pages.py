@@ -59,7 +59,9 @@ def router_blocks(layout: Headstock, work: Work, first: int, width: float) -> li
     """
     blocks: list[Block] = []
     for i, plans in enumerate(alike(work.plans)):
-        blocks += _card(layout, work, plans, f"{card_number(first + i)}, {work.plan_words}", width)
+        number = f"{card_number(first + i)}, {work.plan_words}"
+        done = work.mark(*(op.id for plan in plans for op in routed(work, plan.of))) == "done"
+        blocks += _card(layout, work, plans, say("{card}, done", card=number) if done else number, width)
     return blocks
 
 

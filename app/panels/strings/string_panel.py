@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 
 from PySide6.QtCore import Signal
@@ -17,8 +18,7 @@ from app.panels.describe import field, nut_rows
 from app.panels.forms.form import Form
 from app.panels.forms.rows import FieldRow
 from app.panels.strings.string_table import StringTable, string_rows
-from geometry.beginning.in_unit import usual_numbers
-from geometry.beginning.instruments import INSTRUMENTS, as_usual
+from geometry.beginning.instruments import INSTRUMENTS
 from geometry.edits.nut_end import end_along_nut, ends_off_nut
 from geometry.edits.retainers import add_retainer
 from geometry.edits.string_count import (
@@ -47,6 +47,8 @@ class StringPanel(QWidget):
     taken = Signal()
     left = Signal()
     set_chosen = Signal(object)
+    usual_wanted = Signal(str)
+    """nut and strings as usual for an instrument"""
 
     def __init__(self, unit: LengthUnit, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -84,7 +86,7 @@ class StringPanel(QWidget):
         self.note.setVisible(bool(layout.strings))
         self.hands.setVisible(thick_on_treble(layout.strings))
         self.count.show_rows(_one_more_rows(layout))
-        self.nut.show_rows([*_for_posts_rows(layout), _usual_row(layout, unit), *_pair_rows(layout), *nut_rows(layout), *_end_rows(layout)])
+        self.nut.show_rows([*_for_posts_rows(layout), _usual_row(self.usual_wanted.emit), *_pair_rows(layout), *nut_rows(layout), *_end_rows(layout)])
         self.strings.show_rows(_string_rows(layout))
         fitting = [one for one in SETS if len(one) == len(layout.strings)]
         self.sets.clear()
@@ -123,8 +125,8 @@ def _one_more_rows(layout: Headstock) -> list[FieldRow]:
             FieldRow(say("Add a string retainer"), "button", None, lambda _: add_retainer(layout))]
 
 
-def _usual_row(layout: Headstock, unit: LengthUnit) -> FieldRow:
-    return FieldRow(say("As usual for an instrument"), "choice", "", lambda key: as_usual(layout, key, usual_numbers(unit, key).scale),
+def _usual_row(chosen: Callable[[str], None]) -> FieldRow:
+    return FieldRow(say("As usual for an instrument"), "choice", "", chosen,
                     choices=(("", say("choose one…")), *((key, kind.title) for key, kind in INSTRUMENTS.items())), asks=True,
                     help=say("Sets scale length, height, pitch and strings as they are usual for an instrument. Width and slant of the nut stay, and "
                              "the first and the last string stand where they are."))

@@ -10,6 +10,8 @@ from typing import TYPE_CHECKING
 from app.panels.strings.string_panel import StringPanel
 from app.window.rooms.room import StageRoom
 from app.window.rooms.seeking import Seeking
+from geometry.beginning.in_unit import usual_numbers
+from geometry.beginning.instruments import INSTRUMENTS, as_usual
 from geometry.cancellation import Ask
 from geometry.checks.words import few
 from geometry.drawing import Drawing
@@ -22,10 +24,13 @@ from geometry.saying import number, say
 from geometry.strings import runs
 from geometry.strings.pairing import Pairing, present, propose_pairing
 from geometry.strings.sets import StringSet
-from geometry.units import LengthUnit
+from geometry.units import LengthUnit, format_close
 
 if TYPE_CHECKING:
     from app.window.frame import Frame
+
+NEAR_USUAL = 0.5
+"""mm within which a nut is as wide as usual"""
 
 
 class StringRoom(StageRoom):
@@ -42,6 +47,7 @@ class StringRoom(StageRoom):
         self.panel.taken.connect(self._take)
         self.panel.left.connect(self._leave)
         self.panel.set_chosen.connect(self._set)
+        self.panel.usual_wanted.connect(self._usual)
         self.panel.table.post_chosen.connect(self._post)
         self.panel.table.winds_chosen.connect(self._winds)
         self.proposal: Pairing | None = None
@@ -124,6 +130,12 @@ class StringRoom(StageRoom):
     def _set(self, chosen: StringSet) -> None:
         self._edit(say("Set of strings"), partial(string_set, chosen=chosen))
 
+    def _usual(self, key: str) -> None:
+        """Nut and strings as usual for an instrument; what came of it is said, and what stayed."""
+        before, unit = self.window.document.layout, self.window.unit
+        if self.edit(say("As usual for an instrument"), partial(as_usual, instrument=key, scale=usual_numbers(unit, key).scale)):
+            self.window.say(usual_words(before, self.window.document.layout, key, unit))
+
     def _edit(self, name: str, change: Callable[[Headstock], Headstock]) -> None:
         if not self.edit(name, change):
             self.refresh()
@@ -136,6 +148,20 @@ def _sought(layout: Headstock, _: LengthUnit, ask: Ask) -> Pairing:
 def _unserved(layout: Headstock) -> bool:
     """Whether there are posts for all strings and none has one yet: then a proposal is wanted, unasked."""
     return bool(layout.strings) and len(layout.tuners) >= len(layout.strings) and not any(t.string for t in layout.tuners)
+
+
+def usual_words(before: Headstock, after: Headstock, instrument: str, unit: LengthUnit) -> str:
+    """What as_usual changed of nut and strings, and that the nut keeps its width where another one is usual for so many strings."""
+    kind, strings = INSTRUMENTS[instrument], after.strings
+    words = [say("All of it was as usual already: {instrument}.", instrument=kind.title) if after == before else
+             say("Scale length, height, pitch and strings are as usual now: {instrument}.", instrument=kind.title) if strings else
+             say("Scale length, height and pitch are as usual now: {instrument}. No posts tell yet how many strings there are.",
+                 instrument=kind.title)]
+    usual = kind.nut_for(len(strings), 2 * len({one.course for one in strings}) == len(strings)) if strings else kind.nut_width
+    if abs(usual - after.nut.width) > NEAR_USUAL:
+        words.append(say("The nut stays {width} wide, where {usual} is usual.", width=format_close(after.nut.width, unit, mark=True),
+                         usual=format_close(usual, unit, mark=True)))
+    return " ".join(words)
 
 
 def gain_words(layout: Headstock, now: Pairing, found: Pairing) -> str:

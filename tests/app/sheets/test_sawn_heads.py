@@ -8,6 +8,7 @@ from app.formats.headstock import read
 from app.sheets import pages, plan_work
 from app.sheets.needs import pieces
 from geometry.book import made_by, task_of, tick_off
+from geometry.drawing import Label
 from tests.app.sheets.printed import layout, work
 
 
@@ -33,7 +34,10 @@ def test_a_head_that_is_finished_outside_needs_no_template_and_no_pins():
     now = bare.with_order(replace(old, book=book))
     assert "template" in bare.order.steps and "template" not in now.order.steps and all(one.grade != "left out" for one in now.problems)
     assert not [one for one in pieces(now.layout, now) if "template" in one.name] and [one for one in pieces(old, bare) if "template" in one.name]
-    assert "Template" not in {page.title for page in pages(now.layout, "A4", (), now)}
+    printed = pages(now.layout, "A4", (), now)
+    assert "Template" not in {page.title for page in printed}
+    words = [mark.text for page in printed for placed in page.content for mark in placed.drawing if isinstance(mark, Label)]
+    assert [text.endswith(", done") for text in words if text.startswith("card ") and ", plan " in text].count(True) == 1, "that of the outline"
     assert now.with_order(old).order.steps == bare.order.steps, "the ticks are taken back"
     pinned = plan_work(replace(inline, book=book))
     pin = next(op for op in pinned.ops if op.kind == "pin hole")
