@@ -51,7 +51,7 @@ def out_of_slot(one: Slot, one_wall: Wall, two: Slot, two_wall: Wall) -> tuple[f
 def into_outline(slot: Slot, wall: Wall, outline: Wall) -> tuple[float, Vec2] | None:
     """(least shift in mm that brings a slot inside an outline that it leaves, unit direction).
 
-    Beside curves it may be that of a slot that is 2 _CHORDS larger all round, never less than it takes. None where it lies inside
+    Between curves it may be that of a slot that is 2 _CHORDS larger all round, never less than it takes. None where it lies inside
     already, or has no place inside with a tenth of a mm to spare. A hollow-sided slot is taken as its hull.
     """
     core, radius, _ = _core(slot, wall)
@@ -93,12 +93,21 @@ def back_inside(core: np.ndarray, radius: float, area: shapely.Geometry, outline
     hull = shapely.MultiPoint(core).convex_hull
     corners = shapely.get_coordinates(shapely.simplify(hull, _CHORDS))
     curved = not all(isinstance(piece, Line) for piece in outline.path.segments)
-    radius += by + _CHORDS * (curved + (len(corners) < shapely.get_num_coordinates(hull)))
+    more = radius + by + _CHORDS * (curved + (len(corners) < shapely.get_num_coordinates(hull)))
     forbidden = _forbidden(corners, area, plain)
-    if not shapely.dwithin(forbidden, NO_SHIFT, radius + SEAM):
+    if not shapely.dwithin(forbidden, NO_SHIFT, more + SEAM):
         return None
-    found = way_out(shapely.buffer(forbidden, radius, quad_segs=4 * QUAD_SEGS) if radius else forbidden)
-    return found if found is not None and found[0] >= -1e-9 and _touches(area, found, outline) else None
+    found = way_out(shapely.buffer(forbidden, more, quad_segs=4 * QUAD_SEGS) if more else forbidden)
+    if found is None or found[0] < -1e-9 or not _touches(area, found, outline):
+        return None
+    return found if by else _no_farther(found, hull, radius, fine_wall(outline))
+
+
+def _no_farther(found: tuple[float, Vec2], hull: shapely.Geometry, radius: float, outline: Wall) -> tuple[float, Vec2]:
+    """A way inside less what a hull grown by a radius has to spare there: so much shorter it is inside still."""
+    depth, way = found
+    spare = shapely.distance(outline.line, shapely.transform(hull, lambda xy: xy + depth * np.array(way))) - radius
+    return max(0.0, depth - max(0.0, spare)), way
 
 
 def _touches(area: shapely.Geometry, found: tuple[float, Vec2], outline: Wall) -> bool:

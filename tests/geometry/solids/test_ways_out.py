@@ -9,6 +9,7 @@ import shapely
 from hypothesis import assume, example, given, settings
 from hypothesis import strategies as st
 
+from geometry.curves import circle
 from geometry.layout import DrawnSlot, Slot, StraightSlot, loop_path, slot_path
 from geometry.solids.slot_ways import _CHORDS, _core, into_outline, out_of_slot
 from geometry.solids.sums import _swept, united, way_out
@@ -240,6 +241,17 @@ def test_the_way_back_past_a_nick_is_as_short_on_either_side(side):
     chain = np.array([(39.0, 93.5), (37.0, 92.6), (33.0, 96.0), (20.0, 96.0), (20.0, 110.0), (40.0, 110.0)]) * (side, 1.0)
     out = level_from_outside(drilling((side * 40.0, 90.0, 8.0), (-side, 0.0, 0.0), 80.0, 3.0), chain[::int(side)])
     assert (out.depth, out.way) == (pytest.approx(0.4, abs=1e-9), pytest.approx((0.0, -1.0, 0.0), abs=1e-9))
+
+
+@pytest.mark.parametrize("turn", [0.0, 0.3, 2.0])
+def test_beside_a_curve_a_way_back_is_no_longer_than_it_takes(turn):
+    """By hand: of a square 10 wide, its outer side 52 from the middle of a disc of 50, both corners come to lie on the rim."""
+    disc, way = Wall(circle((0.0, 0.0), 50.0)), (math.cos(turn), math.sin(turn))
+    square = [(u * way[0] - w * way[1], u * way[1] + w * way[0]) for u, w in ((42.0, -5.0), (52.0, -5.0), (52.0, 5.0), (42.0, 5.0))]
+    slot = Slot(id="s", shape=DrawnSlot(loop=loop(*square)))
+    depth, back = into_outline(slot, Wall(slot_path(slot)), disc)
+    assert -1e-4 <= depth - (52.0 - math.sqrt(50.0 ** 2 - 5.0 ** 2)) <= 2e-3
+    assert back == pytest.approx((-way[0], -way[1]), abs=1e-2)
 
 
 def test_an_outline_without_an_inside_offers_no_way_back():
