@@ -2225,7 +2225,7 @@
     </message>
     <message>
         <source>Cut it out along the outline and glue it on the face of the sawn head, {line} on {line} and centreline on centreline: square edges to fold it round there are none.</source>
-        <translation>Entlang dem Umriss ausschneiden und auf die Vorderseite der gesägten Kopfplatte kleben, {line} auf {line} und Mittellinie auf Mittellinie: gerade Kanten, um die es gefaltet würde, gibt es keine mehr.</translation>
+        <translation>Entlang dem Umriss ausschneiden und auf die Vorderseite der gesägten Kopfplatte kleben, {line} auf {line} und Mittellinie auf Mittellinie: gerade Kanten, um die er gefaltet würde, gibt es keine mehr.</translation>
     </message>
     <message>
         <source>Cut it out, fold it back along both fold lines and glue it on the square blank, {line} on {line}: it marks the face and both edges.</source>
