@@ -2,8 +2,8 @@
 
 What is cut has its depth in the name, in mm from the surface that it is cut from: `slots - through`, `counterbores - 8 mm deep`,
 `screw pilots - 9 mm deep from the back`, and of a bore that is reamed to a taper how wide at that surface: `post bores - through from
-the back - reamed 1 in 30 to 7.5 mm`; in SVG, where a name has no spaces, `slot--through` and `screw-pilot--9-mm-deep-from-the-back`. The centreline of a drawing of the back is on
-`centreline - seen from the back`, so that the drawing is not taken for its mirror image.
+the back - reamed 1 in 30 to 7.5 mm`; in SVG, where a name has no spaces, `slot--through` and `screw-pilot--9-mm-deep-from-the-back`.
+The centreline of a drawing of the back is on `centreline - seen from the back`, so that the drawing is not taken for its mirror image.
 """
 
 from __future__ import annotations
