@@ -3528,6 +3528,10 @@
         <translation>Zuerst Mechaniken, Schlitze, Stifte oder Bohrungen halten: diese lassen sich kopieren.</translation>
     </message>
     <message>
+        <source>Hold two slots or more that overlap.</source>
+        <translation>Zwei oder mehr Schlitze halten, die sich überschneiden.</translation>
+    </message>
+    <message>
         <source>Hole</source>
         <translation>Bohrung</translation>
     </message>
@@ -4062,6 +4066,10 @@
     <message>
         <source>Job book</source>
         <translation>Werkbuch</translation>
+    </message>
+    <message>
+        <source>Join into one slot</source>
+        <translation>Zu einem Schlitz vereinen</translation>
     </message>
     <message>
         <source>Join pages row by row from the nut end, left to right: cut one page along the row of short strokes, lay it on its neighbour so that lozenges with the same letter meet, tape; then join the rows in the same way.</source>
@@ -4900,8 +4908,8 @@
         <translation>Spitzenende von {slot} versetzen</translation>
     </message>
     <message>
-        <source>Move them apart, or join them into one drawn slot.</source>
-        <translation>Auseinanderrücken oder zu einem gezeichneten Schlitz vereinen.</translation>
+        <source>Move them apart, or hold both and join them into one slot.</source>
+        <translation>Auseinanderrücken, oder beide halten und zu einem Schlitz vereinen.</translation>
     </message>
     <message>
         <source>Move tuners as proposed</source>
@@ -5514,6 +5522,10 @@
     <message>
         <source>Of {n} moves that were tried none does it.</source>
         <translation>Von {n} versuchten Schritten genügt keiner.</translation>
+    </message>
+    <message>
+        <source>Of {slots} some are there already and some are to be routed: they do not make one slot.</source>
+        <translation>Von {slots} sind einige schon da und andere noch zu fräsen: Daraus wird kein gemeinsamer Schlitz.</translation>
     </message>
     <message>
         <source>Of {trials:,} headstocks built as true as your shop works. Sound: no wood is broken through that costs the piece: {sound}. Every margin kept: {within}. {model}</source>
@@ -7382,6 +7394,10 @@
     <message>
         <source>Slots overlap</source>
         <translation>Schlitze überlappen sich</translation>
+    </message>
+    <message>
+        <source>Slots that overlap become one drawn slot, under the name of the one held first: one opening in the template.</source>
+        <translation>Aus Schlitzen, die sich überschneiden, wird ein gezeichneter Schlitz mit dem Namen des zuerst gehaltenen: eine einzige Öffnung in der Schablone.</translation>
     </message>
     <message>
         <source>Slots: {slots}. Holes: {holes}. Loops left out: {other}.</source>
@@ -10298,6 +10314,14 @@
     <message>
         <source>The wall of {opening} crosses itself at {x}, {y}.</source>
         <translation>Die Wand von {opening} kreuzt sich selbst bei {x}; {y}.</translation>
+    </message>
+    <message>
+        <source>The wall of {slot} crosses itself or shuts nothing in: mend that first.</source>
+        <translation>Die Wand von {slot} kreuzt sich selbst oder schließt nichts ein: zuerst das richten.</translation>
+    </message>
+    <message>
+        <source>The walls of {slots} meet too closely to be joined: move one of them a little.</source>
+        <translation>Die Wände von {slots} liegen zu knapp aneinander, um vereint zu werden: einen davon ein wenig verschieben.</translation>
     </message>
     <message>
         <source>The waste needs {stop} of drilling to come through, and the quill of the drill press travels {quill}.</source>
@@ -17305,6 +17329,18 @@
         <source>{size} tip bearing</source>
         <comment>name of a feature</comment>
         <translation>{size} mit Ring an der Spitze</translation>
+    </message>
+    <message>
+        <source>{slots} are not of one depth: give them the same first.</source>
+        <translation>{slots} sind nicht gleich tief: ihnen zuerst dieselbe Tiefe geben.</translation>
+    </message>
+    <message>
+        <source>{slots} do not all overlap: move them together first.</source>
+        <translation>{slots} überschneiden sich nicht alle: zuerst zusammenrücken.</translation>
+    </message>
+    <message>
+        <source>{slots} shut in wood between them, which would fall out: they do not make one slot.</source>
+        <translation>{slots} schließen zwischen sich Holz ein, das herausfiele: Daraus wird kein gemeinsamer Schlitz.</translation>
     </message>
     <message>
         <source>{slots}, each</source>

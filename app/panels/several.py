@@ -67,10 +67,20 @@ def _ways(layout: Headstock, held: tuple[str, ...]) -> list[FieldRow]:
     if len(ids) < len(held) and any(row.kind == "button" for row in rows):
         rows.append(FieldRow(say("None of this moves the slots that are held with them."), "note"))
     if all(any(slot.id == id for slot in layout.slots) for id in held):
-        rows.append(slot_there_row(layout, held))
+        rows += [slot_there_row(layout, held), _joined(layout, held)]
     if all(any(hole.id == id for hole in layout.holes) for id in held):
         rows += [there_row(layout, held), *tuner_rows(layout, held)]
     return rows
+
+
+def _joined(layout: Headstock, held: tuple[str, ...]) -> FieldRow:
+    def join(_: object) -> Headstock:
+        from geometry.edits import join_slots  # here: a start needs nothing of what joins lines
+
+        return join_slots(layout, held)
+
+    return FieldRow(say("Join into one slot"), "button", None, join,
+                    help=say("Slots that overlap become one drawn slot, under the name of the one held first: one opening in the template."))
 
 
 def _set_out(layout: Headstock, ids: tuple[str, ...], tuners: int, mounts: set[str], free: bool) -> list[FieldRow]:

@@ -200,7 +200,7 @@ def _web(one: Opening, two: Opening, margins: Margins) -> tuple[Snag, ...]:
         depth = max(depth, 2e-6)
         return (Snag("slots-overlap", SPOILS, (one.id, two.id), (*_shared(one.wall, two.wall), 0.0), -depth, needed,
                      say("{one} and {two} overlap.",
-                         one=first(one.id), two=two.id), pocket_advice(pocket) if pocket else say("Move them apart, or join them into one drawn slot."),
+                         one=first(one.id), two=two.id), pocket_advice(pocket) if pocket else say("Move them apart, or hold both and join them into one slot."),
                      push=push),)
     if not shapely.dwithin(one.wall.line, two.wall.line, needed + 2 * FLAT):
         return ()

@@ -12,6 +12,7 @@ _HOMES: dict[str, tuple[str, ...]] = {
     "adding": ("add_hole", "add_pin", "add_tuner", "duplicate", "remove_features"),
     "copying": ("copy_side", "mirror_copies", "mirror_layout", "side_features"),
     "fields": ("GROUPS", "get_field", "rename", "set_field"),
+    "joined_slots": ("join_slots",),
     "moving": ("align", "move_features", "plan_point"),
     "nodes": ("bend_edge", "move_handle", "move_node", "move_nodes", "node_at", "set_smooth"),
     "other_hand": ("hand_for_edge", "is_handed", "set_hand_by_side", "take_other_hand"),

@@ -392,8 +392,8 @@ EDITS: dict[str, Edit] = {
                                  string_count.pair_all(l, c.random() < 0.6)),
     "strings_for_posts": lambda l, c: string_count.strings_for_posts(l if c.random() < 0.5 else replace(
         l, strings=(), tuners=tuple(replace(one, string=None) for one in l.tuners))),
+    "join_slots": lambda l, c: edits.join_slots(l, some(l, c, [one.id for one in l.slots])), "pins_along": with_its_pin,
     "serve": served, "paste": pasted, "tuners_for_holes": sizes_hole, "set_there": there, "with_shape": read_in, "echo_edit": echoed, "cure": cured,
-    "pins_along": with_its_pin,
     "offset_in_place": lambda l, c: offsetting.offset_in_place(l, loop(l, c)[0], small(c)),
     "offset_copy": lambda l, c: offsetting.offset_copy(l, loop(l, c)[0], small(c)),
     "set_post": lambda l, c: strings.set_post(l, any_of(c, [s.id for s in l.strings]), c.choice((None, tuner(l, c)))),

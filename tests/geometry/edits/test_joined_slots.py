@@ -1,0 +1,58 @@
+"""Slots that overlap become one, along the border of them all and not of chords of it."""
+
+import pytest
+import shapely
+from msgspec.structs import replace
+
+from geometry.checks import check
+from geometry.curves import Line
+from geometry.curves.polygons import polygon
+from geometry.edits import join_slots
+from geometry.errors import GeometryError
+from geometry.layout import Ramp, Slot, StraightSlot, slot_path
+from tests.geometry.checks.heads import drawn, head
+
+
+def straight(id, one, two, width=12.0, **more):
+    return Slot(id=id, shape=StraightSlot(nut_end=one, tip_end=two, width=width), **more)
+
+
+UP = straight("up", (0.0, 60.0), (0.0, 140.0))
+
+
+@pytest.mark.parametrize("other, pieces", [
+    (straight("other", (-20.0, 130.0), (20.0, 130.0)), 12),
+    (straight("other", (0.0, 120.0), (0.0, 160.0)), 4),
+    (straight("other", (0.0, 60.0), (0.0, 60.0), 20.0), 5),
+    (straight("other", (-10.0, 60.0), (12.0, 140.0), 8.0), None),
+])
+def test_the_wall_is_the_border_of_both(other, pieces):
+    layout = head(slots=(UP, straight("far", (25.0, 60.0), (25.0, 70.0), 6.0), other))
+    made = join_slots(layout, ("up", "other"))
+    assert [slot.id for slot in made.slots] == ["up", "far"]
+    path = slot_path(made.slots[0])
+    both = shapely.union(polygon(slot_path(UP), 1e-4), polygon(slot_path(other), 1e-4))
+    assert abs(path.area) == pytest.approx(both.area, abs=0.02)
+    assert shapely.hausdorff_distance(polygon(path, 1e-4).exterior, both.exterior) < 0.01
+    assert not all(isinstance(piece, Line) for piece in path.segments) and (pieces is None or len(path.segments) <= pieces)
+    assert not [one for one in check(made).snags if one.kind in ("slots-overlap", "slot-crosses")]
+
+
+def test_the_ramp_at_the_nut_stays():
+    low, high = Ramp(length=8.0, depth=2.0), Ramp(length=5.0, depth=1.0)
+    other = straight("other", (0.0, 120.0), (0.0, 160.0), ramp=high)
+    assert join_slots(head(slots=(other, replace(UP, ramp=low))), ("other", "up")).slots[0].ramp == low
+
+
+@pytest.mark.parametrize("others, words", [
+    ([straight("b", (20.0, 60.0), (20.0, 140.0))], "do not all overlap"),
+    ([], "two slots or more"),
+    ([drawn("b", (0.0, 60.0), (20.0, 80.0), (20.0, 60.0), (0.0, 80.0))], "The wall of b crosses itself"),
+    ([straight("b", (0.0, 100.0), (10.0, 100.0), depth=8.0)], "not of one depth"),
+    ([straight("b", (0.0, 100.0), (10.0, 100.0), there=True)], "there already"),
+    ([straight("b", (0.0, 70.0), (25.0, 70.0), 6.0), straight("c", (25.0, 70.0), (25.0, 120.0), 6.0), straight("d", (25.0, 120.0), (0.0, 120.0), 6.0)],
+     "shut in wood"),
+])
+def test_what_makes_no_slot_is_refused_in_a_sentence(others, words):
+    with pytest.raises(GeometryError, match=words):
+        join_slots(head(slots=(UP, *others)), ["up", *(one.id for one in others)])
