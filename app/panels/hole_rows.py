@@ -49,7 +49,7 @@ def tuner_rows(layout: Headstock, ids: tuple[str, ...]) -> list[FieldRow]:
     if not choices:
         return []
     return [FieldRow(say("A tuner in its place") if len(ids) == 1 else say("Tuners in their places"), "choice", "",
-                     lambda pattern: tuners_for_holes(layout, ids, pattern) if pattern else layout,
+                     lambda pattern: tuners_for_holes(layout, ids, pattern),
                      choices=(("", say("none")), *choices), asks=True,
                      help=say("The hole is for a tuner: it gives way to the bores of this hardware, about the same centre."))]
 

@@ -230,6 +230,8 @@ class FormPage(QWidget):
 
     def _chosen(self) -> None:
         row, widget = self._row()
+        if row.asks and widget.currentIndex() == 0:  # the question itself, pressed in the open list
+            return
         self._change(row, widget, widget.currentData())
         if isValid(widget) and self.rows[widget.property("row")] is row:  # nothing came of it: the box says again what is so
             self._fill(row, widget)

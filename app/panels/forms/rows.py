@@ -28,7 +28,7 @@ class FieldRow(Struct, frozen=True):
     choices: tuple[tuple[str, str], ...] = ()
     """(value, shown) pairs of a choice"""
     asks: bool = False
-    """a choice that is no state: it does what is chosen and asks again"""
+    """a choice that is no state: it does what is chosen and asks again; the first of its choices is the question"""
     help: str = ""
     key: str = ""
     """the path of the field that it edits, as field_help.pattern writes it"""
