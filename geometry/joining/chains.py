@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+import shapely
 from msgspec import Struct
 
 from geometry import vectors as v
@@ -14,6 +15,9 @@ from geometry.vectors import Vec2
 
 SAME = 1e-6
 """Ends this near (mm) are one node; anything wider is a gap and gets a bridge."""
+
+MOST_LED = 4000
+"""Loose ends beyond which none is led to a corner: no headstock has so many (common practice, no source)."""
 
 
 class Chain(Struct, frozen=True):
@@ -162,3 +166,26 @@ def bridge(chains: Sequence[Chain], reach: float) -> tuple[list[Chain], list[Gap
             entry = following
         closed.append(Chain(meeting(running_on(walk, following == start), following == start), tuple(dict.fromkeys(sources))))
     return closed, gaps
+
+
+def onto_corners(chains: Sequence[Chain], reach: float) -> tuple[list[Chain], list[Gap]]:
+    """The chains, loose ends led straight on to the nearest end of a piece of another chain at most `reach` mm away, and these gaps.
+
+    What such an end is led to is a branch. All as they are where more than MOST_LED ends are loose.
+    """
+    ends = [(k, p) for k, chain in enumerate(chains) if not chain.path.closed for p in (chain.path.start, chain.path.end)]
+    if not 0 < len(ends) <= MOST_LED:
+        return list(chains), []
+    corners = [(k, p) for k, chain in enumerate(chains) for s in chain.path.segments for p in (s.start, s.end)]
+    tree = shapely.STRtree(shapely.points([p for _, p in corners]))
+    led: list[tuple[int, Segment]] = []
+    for k, end in ends:
+        others = [corners[n][1] for n in tree.query(shapely.Point(end), "dwithin", reach).tolist() if corners[n][0] != k]
+        corner = min(others, key=lambda p, end=end: v.distance(p, end), default=end)
+        if v.distance(end, corner) > SAME:
+            led.append((k, Line(end, corner)))
+    if not led:
+        return list(chains), []
+    parted, _ = link([*((k, s) for k, chain in enumerate(chains) for s in chain.path.segments), *led])
+    return ([Chain(chain.path, tuple(dict.fromkeys(n for k in chain.sources for n in chains[k].sources))) for chain in parted],
+            [Gap(line.point(0.5), line.length()) for _, line in led])

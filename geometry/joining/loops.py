@@ -12,7 +12,7 @@ from shapely.geometry import Polygon
 
 from geometry import vectors as v
 from geometry.curves import Line, Path
-from geometry.joining.chains import SAME, Chain, Gap, bridge, link, meeting
+from geometry.joining.chains import SAME, Chain, Gap, bridge, link, meeting, onto_corners
 from geometry.joining.crossings import HOPELESS, hopeless
 from geometry.joining.duplicates import without_duplicates
 from geometry.joining.ends import Groups, same_point
@@ -71,7 +71,7 @@ def join(paths: Sequence[Path], reach: float = JOIN, far_reach: float = FAR_REAC
 
     Closed paths that do not cross themselves stay as they are. Open ones are
     linked where two ends meet, then across gaps: up to `far_reach` mm between
-    two loose ends, up to `reach` mm from a loose end to the side of a segment.
+    two loose ends or from one to a corner, up to `reach` mm from a loose end to the side of a segment.
     What touches or crosses is worked out as a whole and its outer border taken.
     Everything drawn twice counts once. Curves stay exact.
     """
@@ -124,13 +124,14 @@ def _where_crossed(path: Path) -> Vec2:
 def _take_loose(loose: Sequence[Chain], work: _Work, reach: float, far_reach: float) -> None:
     pieces = [(chain.sources[0], segment) for chain in loose for segment in chain.path.segments]
     segments = [segment for _, segment in pieces]
-    rings, taken = end_to_end(segments, reach)
+    rings, taken = end_to_end(segments, reach, far_reach)
     work.loops.extend(Chain(ring.path, tuple(dict.fromkeys(pieces[i][0] for i in ring.sources))) for ring in rings)
     kept = [(i, segment) for i, segment in without_duplicates(segments, _sameness(loose, reach)) if i not in taken]
     work.duplicates += len(pieces) - len({i for i, _ in kept} | {i for ring in rings for i in ring.sources})
     chains, _ = link([(pieces[i][0], segment) for i, segment in kept])
     chains, gaps = bridge(chains, far_reach)
-    work.bridged.extend(gaps)
+    chains, others = onto_corners(chains, far_reach)
+    work.bridged.extend([*gaps, *others])
     rest = []
     for chain in chains:
         if chain.path.closed:

@@ -3,7 +3,7 @@
 import pytest
 
 from geometry.curves import Arc, Line, Path
-from geometry.joining.chains import Chain, bridge, running_on
+from geometry.joining.chains import Chain, bridge, onto_corners, running_on
 
 SHORT = [Line((0.0, 0.0), (9.0, 0.0)), Line((10.0, 1.0), (10.0, 10.0))]
 ROUND = [Line((1.0, 0.0), (10.0, 0.0)), Line((10.0, 0.0), (10.0, 10.0)), Line((10.0, 10.0), (0.0, 10.0)), Line((0.0, 10.0), (0.0, 1.0))]
@@ -54,3 +54,19 @@ def test_a_chain_drawn_backwards_is_turned_round():
     joined, _ = bridge([open_chain(1, (0.0, 0.0), (9.0, 0.0)), open_chain(2, (20.0, 0.5), (9.5, 0.5))], 1.0)
     (chain,) = joined
     assert (chain.path.start, chain.path.end) == ((0.0, 0.0), (20.0, 0.5)) and not chain.path.closed
+
+
+def test_an_end_beside_a_corner_of_another_chain_is_led_to_it_and_branches_it():
+    bent = open_chain(1, (0.0, 10.0), (0.0, 0.0), (10.0, 0.0))
+    made, gaps = onto_corners([bent, open_chain(2, (-10.0, 0.0), (-0.5, 0.0))], 0.6)
+    assert [(gap.place, gap.size) for gap in gaps] == [((-0.25, 0.0), 0.5)]
+    assert sorted(chain.sources for chain in made) == [(1,), (1,), (2,)]
+    assert all((0.0, 0.0) in (chain.path.start, chain.path.end) for chain in made)
+
+
+@pytest.mark.parametrize("others", [
+    [open_chain(2, (-10.0, 0.0), (-0.7, 0.0))], [open_chain(2, (5.0, 0.5), (5.0, 9.0))], [open_chain(2, (-9.0, 0.0), (0.0, 0.0))],
+    [open_chain(2, (30.0, 0.0), (30.0, 0.5), (40.0, 0.5))]], ids=["too far", "beside no corner", "on it", "its own corner"])
+def test_other_ends_are_led_nowhere(others):
+    chains = [open_chain(1, (0.0, 10.0), (0.0, 0.0), (10.0, 0.0)), *others]
+    assert onto_corners(chains, 0.6) == (chains, [])

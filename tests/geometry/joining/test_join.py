@@ -238,6 +238,8 @@ def test_any_lines_enclose_what_the_polygon_library_says(numbers):
     if not ends:
         return
     made = join([one(Line(p, q)) for p, q in ends], reach=1e-5, far_reach=1e-5)
+    if made.by_edge:  # such a line is a loop beside the border that it is part of
+        return
     noded = shapely.union_all([shapely.linestrings([p, q]) for p, q in ends])
     faces = shapely.get_parts(shapely.polygonize(shapely.get_parts(noded)))
     truth = sum(f.area for f in faces)

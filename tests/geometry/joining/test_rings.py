@@ -4,12 +4,15 @@ import math
 
 import pytest
 
+from geometry import vectors as v
 from geometry.curves import Arc, Line, Path, circle
-from geometry.joining import join
+from geometry.joining import join, rings
+from geometry.joining.chains import link
 from geometry.joining.rings import end_to_end
 
 CORNERS = [(-21.5, 0.0), (21.5, 0.0), (38.0, 40.0), (42.0, 165.0), (-42.0, 165.0), (-38.0, 40.0)]
 SIDES = [Line(p, q) if k != 3 else Arc.bulging(p, q, 0.15) for k, (p, q) in enumerate(zip(CORNERS, [*CORNERS[1:], CORNERS[0]], strict=True))]
+STRAIGHT = [Line(p, q) for p, q in zip(CORNERS, [*CORNERS[1:], CORNERS[0]], strict=True)]
 AREA = Path(tuple(SIDES), True).area
 BOX = [((-42, 0), (42, 0)), ((42, 0), (42, 180)), ((42, 180), (-42, 180)), ((-42, 180), (-42, 0))]
 
@@ -25,18 +28,47 @@ def loops(lines) -> list[float]:
     [((-21.5, 0), (62, 0)), ((42, 165), (62, 165)), ((60, 0), (60, 165))],
     [((-60, 0), (60, 0)), ((42, -10), (42, 190)), ((-42, -10), (-42, 190))],
     [*BOX, ((0, -20), (0, 200))],
+    [((-42, 165), (-72, 165)), ((-38, 40), (-72, 40)), ((-21.5, 0), (-72, 0)), ((-70, 0), (-70, 40)), ((-70, 40), (-70, 165))],
+    [((21.5, 0), (62, 0)), ((42, 165), (62, 165)), ((60, 0), (60, 165)), ((21.5, 0), (72, 0)), ((42, 165), (72, 165)), ((70, 0), (70, 165))],
     [(p, q) for p, q in zip(CORNERS[:3], CORNERS[1:3], strict=False)]],
-    ids=["across", "along", "from the nut line", "sides", "box and centreline", "two sides twice"])
+    ids=["across", "along", "from the nut line", "sides", "box and centreline", "in a row", "beside each other", "two sides twice"])
 def test_no_straight_line_over_an_outline_or_off_its_corners_changes_it(lines):
     found = loops(lines)
     assert min(abs(area - AREA) for area in found) < 1e-9
     assert all(abs(area - AREA) < 1e-9 or area <= 84 * 180 for area in found)
 
 
+@pytest.mark.parametrize("gap", [0.005, 0.05])
+@pytest.mark.parametrize("at", [0, 2, 4])
+def test_an_outline_with_a_gap_is_no_smaller_for_a_line_across_it(gap, at):
+    sides = list(STRAIGHT)
+    sides[at] = Line(sides[at].p0, v.along(sides[at].p1, sides[at].tangent(0), -gap))
+    made = join([Path((one,)) for one in (*sides, Line(CORNERS[2], CORNERS[5]))])
+    assert max(chain.path.area for chain in made.loops) == pytest.approx(Path(tuple(STRAIGHT), True).area, abs=200 * gap)
+
+
+@pytest.mark.parametrize("at", range(6))
+def test_an_outline_with_a_side_drawn_past_its_corner_is_no_smaller_for_a_line_across_it(at):
+    sides = list(STRAIGHT)
+    sides[at] = Line(sides[at].p0, v.along(sides[at].p1, sides[at].tangent(0), 5.0))
+    made = join([Path((one,)) for one in (*sides, Line(CORNERS[2], CORNERS[5]))])
+    assert max(chain.path.area for chain in made.loops) == pytest.approx(Path(tuple(STRAIGHT), True).area)
+
+
+def test_lines_that_lead_nowhere_are_sought_in_few_rounds(monkeypatch):
+    """However many pieces they are drawn in."""
+    rounds = []
+    monkeypatch.setattr(rings, "link", lambda pieces: rounds.append(len(pieces)) or link(pieces))
+    points = [(42.0 + k, 165.0 + k * k / 1000) for k in range(200)]
+    found, _ = end_to_end([*SIDES, *(Line(p, q) for p, q in zip(points, points[1:], strict=False))], 0.01, 0.1)
+    assert len(rounds) <= 2
+    assert not found
+
+
 def test_a_ring_tells_which_pieces_are_in_it_and_which_are_drawn_again():
     twin = Line(CORNERS[1], CORNERS[0])
-    rings, taken = end_to_end([*SIDES, twin, Line((42, 165), (42, 200))], 0.01)
-    assert [sorted(ring.sources) for ring in rings] == [[0, 1, 2, 3, 4, 5]] and taken == {0, 1, 2, 3, 4, 5, 6}
+    found, taken = end_to_end([*SIDES, twin, Line((42, 165), (42, 200))], 0.01, 0.1)
+    assert [sorted(ring.sources) for ring in found] == [[0, 1, 2, 3, 4, 5]] and taken == {0, 1, 2, 3, 4, 5, 6}
 
 
 @pytest.mark.parametrize("segments", [
@@ -44,12 +76,12 @@ def test_a_ring_tells_which_pieces_are_in_it_and_which_are_drawn_again():
     [Line((0, 0), (60, 40)), Line((60, 40), (60, 0)), Line((60, 0), (0, 40)), Line((0, 40), (0, 0))],
     [Line((-20, 0), (20, 0)), Line((20, 0), (20, 30)), Line((20, 30), (-20, 30))]], ids=["one line in two pieces", "crosses itself", "open"])
 def test_what_encloses_nothing_end_to_end_is_no_ring(segments):
-    assert end_to_end(segments, 0.01) == ([], set())
+    assert end_to_end(segments, 0.01, 0.1) == ([], set())
 
 
 def test_a_curve_that_leads_nowhere_branches_a_ring():
     """It may be a side of the head that is drawn past its corner."""
     tail = Arc.about((60, 0), 30, math.pi, -1.0)
     halves = list(circle((0, 0), 30).segments)
-    assert end_to_end([*halves, Line((30, 0), (80, 0))], 0.01)[0]
-    assert end_to_end([*halves, tail], 0.01) == ([], set())
+    assert end_to_end([*halves, Line((30, 0), (80, 0))], 0.01, 0.1)[0]
+    assert end_to_end([*halves, tail], 0.01, 0.1) == ([], set())
