@@ -1280,12 +1280,12 @@
         <translation>So gezeichnet verderben {n} Haken die Arbeit, so fein Sie auch arbeiten: Was folgt, lässt sie aus.</translation>
     </message>
     <message>
-        <source>As far as its bushing reaches; thicker heads are told.</source>
-        <translation>So weit, wie ihre Buchse reicht; eine dickere Kopfplatte wird gemeldet.</translation>
+        <source>As far as its bushing reaches; a thicker head is a snag.</source>
+        <translation>So weit, wie ihre Buchse reicht; eine dickere Kopfplatte ist ein Haken.</translation>
     </message>
     <message>
-        <source>As far as the table goes either way: bores that want more are told.</source>
-        <translation>So weit der Tisch nach beiden Seiten geht: Bohrungen, die mehr brauchen, werden gemeldet.</translation>
+        <source>As far as the table goes either way; a bore that wants more is a snag.</source>
+        <translation>So weit der Tisch nach beiden Seiten geht; eine Bohrung, die mehr braucht, ist ein Haken.</translation>
     </message>
     <message>
         <source>As large as on paper (1)</source>
@@ -1768,10 +1768,6 @@
         <translation>Flügel nahe beieinander</translation>
     </message>
     <message>
-        <source>By how much all of it takes you longer (above 1) or shorter (below 1).</source>
-        <translation>Um wie viel alles bei Ihnen länger dauert (über 1) oder kürzer (unter 1).</translation>
-    </message>
-    <message>
         <source>By the job book</source>
         <translation>Nach dem Werkbuch</translation>
     </message>
@@ -2224,8 +2220,8 @@
         <translation>Auf das Maß der Zeichnung weiterarbeiten, wenn es nicht schon so ausgefallen ist, und die Schritte noch einmal abhaken; oder die Zeichnung zurückstellen.</translation>
     </message>
     <message>
-        <source>Cut it out along the outline and glue it on the face of the sawn head, {line} on {line} and centreline on centreline: square edges to fold it round there are none.</source>
-        <translation>Entlang dem Umriss ausschneiden und auf die Vorderseite der gesägten Kopfplatte kleben, {line} auf {line} und Mittellinie auf Mittellinie: gerade Kanten, um die er gefaltet würde, gibt es keine mehr.</translation>
+        <source>Cut it out along the outline and glue it on the face of the sawn head, {line} on {line} and centreline on centreline: there are no square edges left to fold it round.</source>
+        <translation>Entlang dem Umriss ausschneiden und auf die Vorderseite der gesägten Kopfplatte kleben, {line} auf {line} und Mittellinie auf Mittellinie: Gerade Kanten, um die er gefaltet würde, gibt es nicht mehr.</translation>
     </message>
     <message>
         <source>Cut it out, fold it back along both fold lines and glue it on the square blank, {line} on {line}: it marks the face and both edges.</source>
@@ -3694,6 +3690,10 @@
     <message>
         <source>How high the strings run that it holds down: the lower, the more they bend over the nut.</source>
         <translation>Wie hoch die Saiten laufen, die er niederhält: Je tiefer, desto mehr knicken sie über dem Sattel ab.</translation>
+    </message>
+    <message>
+        <source>How many times as long all of it takes you: above 1 longer, below 1 shorter.</source>
+        <translation>Wie viel Mal so lange alles bei Ihnen dauert: über 1 länger, unter 1 kürzer.</translation>
     </message>
     <message>
         <source>How much a string bends down over the nut: the pitch of the head and the drop from the nut to the winding together. Too little and the string rattles in its place, too much and it binds.</source>
@@ -11684,8 +11684,8 @@
         <translation>Mit Anlaufring an der Spitze muss er in den ausgebohrten Abfall eingelassen werden, und {widest} passen nicht in eine Bohrung von {entry}.</translation>
     </message>
     <message>
-        <source>With its bushing and washer tight; thinner heads are told.</source>
-        <translation>Mit festgezogener Buchse und Scheibe; eine dünnere Kopfplatte wird gemeldet.</translation>
+        <source>With its bushing and washer tight; a thinner head is a snag.</source>
+        <translation>Mit festgezogener Buchse und Scheibe; eine dünnere Kopfplatte ist ein Haken.</translation>
     </message>
     <message>
         <source>With the bearing on its tip it has to cut the whole {thickness} at once, and its cutting edges are {step}.</source>
@@ -17445,8 +17445,8 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{text} ist viel zu lang für eine Kopfplatte.</translation>
     </message>
     <message>
-        <source>{text} is no number: type by how much your work takes longer or shorter, for example 1.2.</source>
-        <translation>{text} ist keine Zahl: eingeben, um wie viel Ihre Arbeit länger oder kürzer dauert, zum Beispiel 1,2.</translation>
+        <source>{text} is no number: type how many times as long your work takes, for example 1.2.</source>
+        <translation>{text} ist keine Zahl: eingeben, wie viel Mal so lange Ihre Arbeit dauert, zum Beispiel 1,2.</translation>
     </message>
     <message>
         <source>{text} is not a length: write for example 12.5, 12 mm, 1/2" or 1 5/8" + 2 mm.</source>

@@ -126,7 +126,7 @@ def _wrap(layout: Headstock, waste: Sequence[Waste], sawn: bool, more: str = "")
     names = [mark_box(mark) for mark in drawing if isinstance(mark, Label) and mark.at[1] > y1]
     line = square_line(layout.nut)
     made = Part(say("Wrap paper"), say("Cut it out along the outline and glue it on the face of the sawn head, {line} on {line} and centreline on "
-                                  "centreline: square edges to fold it round there are none.", line=line) if sawn else
+                                  "centreline: there are no square edges left to fold it round.", line=line) if sawn else
                 say("Cut it out, fold it back along both fold lines and glue it on the square blank, "
                     "{line} on {line}: it marks the face and both edges.", line=line), _wrap_note(layout, bool(waste), more),
                 drawing, box_of_all([(x0 - PADDING, y0 - WORDS_OUTSIDE, x1 + PADDING, y1 + WORDS_OUTSIDE), *names]))

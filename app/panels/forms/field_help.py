@@ -77,8 +77,8 @@ PATHS: dict[str, tuple[str, str]] = {
                                   "comes straight out of the hole."), "break angle"),
     "patterns.post.measured": (say("Of a loose tuner measure from its plate: the thickness of the head then takes from what stands out. "
                                    "Of one that is fitted measure from the face."), ""),
-    "patterns.least_wood": (say("With its bushing and washer tight; thinner heads are told."), ""),
-    "patterns.most_wood": (say("As far as its bushing reaches; thicker heads are told."), ""),
+    "patterns.least_wood": (say("With its bushing and washer tight; a thinner head is a snag."), ""),
+    "patterns.most_wood": (say("As far as its bushing reaches; a thicker head is a snag."), ""),
     "patterns.bores.reamed": (say("For a peg that its taper holds: how wide the bore is opened by hand at the side that it is drilled from, after "
                                   "all else. Wood is kept all along as if it were as wide as there."), ""),
     "patterns.bores.taper": (say("1:30 narrows by 1 mm over 30 mm. The reamer has to have the taper of the peg."), ""),
@@ -105,12 +105,12 @@ PATHS: dict[str, tuple[str, str]] = {
     "rack.length": (say("How far it reaches; deeper than that it cannot work."), ""),
     "rack.kind": (say("The kind decides how far its point runs ahead of the full diameter."), "stop depth"),
     "rack.diameter": (say("Measured across the cutting edges."), ""),
-    "rack.press.tilt": (say("As far as the table goes either way: bores that want more are told."), "entry mark"),
+    "rack.press.tilt": (say("As far as the table goes either way; a bore that wants more is a snag."), "entry mark"),
     "rack.press.quill": (say("How far the spindle comes down in one go."), ""),
     "rack.router.base": (say("Of the plate that rests on the work or the template."), ""),
     "rack.router.plunge": (say("How far the bit can be lowered; deeper needs another depth of the collet."), ""),
     "rates": (say("What one such step takes you, in minutes; 1:30, s and h behind the number are understood."), ""),
-    "rates.factor": (say("By how much all of it takes you longer (above 1) or shorter (below 1)."), ""),
+    "rates.factor": (say("How many times as long all of it takes you: above 1 longer, below 1 shorter."), ""),
     "rack.point_angle": (say("Of the cone at the tip, edge to edge; 118 degrees is usual."), "stop depth"),
 }
 

@@ -84,7 +84,7 @@ def _multiplied(layout: Headstock, text: str) -> Headstock:
     try:
         factor = float(text.strip().replace(",", "."))
     except ValueError:
-        raise GeometryError(say("{text} is no number: type by how much your work takes longer or shorter, for example 1.2.",
+        raise GeometryError(say("{text} is no number: type how many times as long your work takes, for example 1.2.",
                                 text=quoted(text))) from None
     return set_field(layout, ("rates", "factor"), factor)
 

@@ -12,7 +12,7 @@ from geometry.edits.straight_edge import splayed, straighten_edge
 from geometry.errors import GeometryError
 from geometry.layout.edges import edge
 from geometry.solids.frames import frame
-from tests.geometry.checks.heads import OBLONG, SIDE, bulging, face, head, side
+from tests.geometry.checks.heads import OBLONG, SIDE, bulging, face, head, loop, side
 from tests.geometry.sequence.specimens import demo
 
 BASS = ["bass side 1", "bass side 2", "bass side 3"]
@@ -38,6 +38,13 @@ def test_on_an_arc_the_edge_becomes_its_chord_and_the_seats_go_in_by_the_rise():
         assert now.origin[1] == pytest.approx(frame(layout, was).origin[1], abs=0.02), "it goes in squarely"
         assert now.w[:2] == pytest.approx((-1.0, 0.0), abs=1e-4)
     assert splayed(layout, ["a", "b"]) and not splayed(made, ["a", "b"])
+
+
+def test_one_bore_that_leans_among_parallel_ones_is_enough():
+    """The treble edge straight up to y = 100, and inwards from there on."""
+    layout = head(outline=loop((-40.0, 0.0), (40.0, 0.0), (40.0, 100.0), (20.0, 180.0), (-40.0, 180.0)), patterns=(SIDE,),
+                  tuners=tuple(side(id, along) for id, along in (("a", 30.0), ("b", 70.0), ("c", 140.0))))
+    assert [splayed(layout, ids) for ids in (["a", "b"], ["a", "b", "c"], ["c", "a", "b"])] == [False, True, True]
 
 
 def test_of_a_symmetric_head_both_edges_are_made_straight_and_what_follows_them_goes_along():
