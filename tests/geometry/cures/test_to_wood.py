@@ -8,7 +8,7 @@ from geometry.book import made_by, task_of, tick_off
 from geometry.checks import check
 from geometry.cures import apply_cure, settle, touched
 from geometry.edits import free_from_row, move_features, set_field, set_slot_width, slide_tuner
-from geometry.layout import EdgePlace, FreePlace, slot_path
+from geometry.layout import EdgePlace, FreePlace, Ramp, slot_path
 from geometry.sequence import operations
 from geometry.solids import holes
 from geometry.solids.in_wood import bored
@@ -94,9 +94,10 @@ def test_where_the_hole_as_it_is_spoils_the_work_it_is_told_to_be_made_anew_and_
     assert snag.move is None and snag.cure == snag.advice
 
 
-def cut(*features):
-    """The demo, all that cuts some of its slots, or its outline, ticked off on the real piece."""
-    layout, book = demo(), replace(demo().book, piece="real")
+def cut(*features, layout=None):
+    """The demo, or another, all that cuts some of its slots, or its outline, ticked off on the real piece."""
+    layout = layout or demo()
+    book = replace(layout.book, piece="real")
     for number, op in enumerate(operations(layout), 1):
         made = made_by(layout, op)
         if made.cut is not None and set(op.features) & set(features):
@@ -123,6 +124,13 @@ def test_a_slot_is_drawn_again_as_it_is_cut(edit):
     assert "Draw bass slot as it is cut" in snag.cure and "let in" in snag.cure
     back = apply_cure(moved, snag)
     assert back.slots == job.slots and not off(back)
+
+
+@pytest.mark.parametrize("ramp", [Ramp(length=3.0, depth=0.1), Ramp(length=1.0, depth=0.6), None])
+def test_a_slot_is_drawn_again_with_the_ramp_that_is_filed(ramp):
+    job = cut("bass slot", layout=read(SAMPLES / "slotted-three-a-side.headstock.json"))
+    moved = replace(job, slots=tuple(replace(one, ramp=ramp) if one.id == "bass slot" else one for one in job.slots))
+    assert job.slots[0].ramp == Ramp(length=3.0, depth=0.6) and apply_cure(moved, settled(moved)).slots == job.slots
 
 
 def test_with_mirrored_on_both_slots_go_back():
