@@ -100,10 +100,10 @@ class SheetPreview(QWidget):
 
     @staticmethod
     def _same(old: Sequence[Page], before: int, pages: Sequence[Page]) -> int:
-        """The page in the place of the one before among those of its title, else the first of them, else the cover."""
-        title = old[before].title
-        rank = sum(page.title == title for page in old[:before])
-        found = [i for i, page in enumerate(pages) if page.title == title]
+        """The page in the place of the one before among those of its first section, else the last of them, else the cover."""
+        section = old[before].sections[0]
+        rank = sum(section in page.sections for page in old[:before])
+        found = [i for i, page in enumerate(pages) if section in page.sections]
         return found[min(rank, len(found) - 1)] if found else 0
 
     def _chosen(self, index: QModelIndex) -> None:

@@ -8,7 +8,7 @@ from functools import partial
 from msgspec import Struct
 
 from app.formats.errors import FormatError
-from app.formats.paper import Page, Placed, paper_size
+from app.formats.paper import SHARED, Page, Placed, paper_size
 from app.sheets.block_table import block_table
 from app.sheets.book_pages import book_blocks
 from app.sheets.card_pages import card_blocks
@@ -59,7 +59,7 @@ class _Run(Struct, frozen=True):
 
     def title(self, page: int) -> str:
         """Of one of the pages, 0 first."""
-        return " + ".join(one.title for one in self.sections) if page == len(self.pages) - 1 else self.sections[0].title
+        return SHARED.join(one.title for one in self.sections) if page == len(self.pages) - 1 else self.sections[0].title
 
 
 class _Stack(Struct, frozen=True):

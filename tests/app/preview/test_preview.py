@@ -134,6 +134,19 @@ def test_a_changed_layout_keeps_the_page_on_show(preview):
     assert preview.current == second
 
 
+def test_a_section_that_shares_its_page_on_other_paper_stays_on_show(preview):
+    """And one that is on two pages there."""
+    shared, apart = made("demo"), made("demo", "Letter")
+    for pages, others in ((shared, apart), (apart, shared)):
+        for section in ("Cut list and parts", "Strings in the nut"):
+            preview.show_pages(pages)
+            preview.turn(next(i for i, page in enumerate(pages) if section in page.sections) - preview.current)
+            section = pages[preview.current].sections[0]
+            preview.show_pages(others)
+            assert section in others[preview.current].sections, (section, others[preview.current].title)
+    assert [page.title for page in shared] != [page.title for page in apart]
+
+
 def test_a_page_that_is_gone_gives_way_to_the_cover(preview):
     back = [page.title for page in made("plain")].index("Back paper")
     preview.turn(back)

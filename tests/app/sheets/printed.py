@@ -44,4 +44,4 @@ def words(page: Page) -> str:
 
 def section(name: str, title: str, paper: str = "A4") -> str:
     """Everything that is said on the pages of a title, which may share their last one with others."""
-    return " ".join(words(page) for page in made(name, paper) if title in page.title.split(" + "))
+    return " ".join(words(page) for page in made(name, paper) if title in page.sections)
