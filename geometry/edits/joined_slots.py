@@ -7,6 +7,7 @@ from collections.abc import Iterable
 import shapely
 from msgspec.structs import replace
 
+from geometry import vectors as v
 from geometry.checks.words import listed
 from geometry.curves import Path
 from geometry.curves.undivided import undivided
@@ -15,15 +16,16 @@ from geometry.edits.loops import with_smooth
 from geometry.edits.parts import slot_of, with_feature
 from geometry.errors import GeometryError
 from geometry.joining.network import enclosed
-from geometry.layout import DrawnSlot, Headstock, loop_of, slot_path
+from geometry.layout import DrawnSlot, Headstock, Slot, loop_of, slot_path
 from geometry.saying import say
+from geometry.solids.ramps import ramp_cut
 from geometry.solids.slot_area import slot_area
-from geometry.tolerance import FLAT, JOIN
+from geometry.tolerance import FLAT, JOIN, SAME_HOLE, TOUCH
 
 
 def join_slots(layout: Headstock, ids: Iterable[str]) -> Headstock:
     """The layout with slots that overlap as one drawn slot along the border of them all, in the place and under the name of the first.
-    Its ramp is that of the one nearest to the nut that has one.
+    The ramp nearest to the nut stays where the new slot can have it at its place: that of a drawn one begins in the middle of its width.
 
     GeometryError for slots of different depths, one of which is there already and one not, that do not overlap, or that shut in wood.
     """
@@ -47,6 +49,16 @@ def join_slots(layout: Headstock, ids: Iterable[str]) -> Headstock:
     if len(rings) != 1 or abs(abs(rings[0].area) - whole.area) > FLAT * whole.length:
         raise GeometryError(say("The walls of {slots} meet too closely to be joined: move one of them a little.", slots=names))
     loop = with_smooth(loop_of(Path(tuple(undivided(rings[0].counter_clockwise().segments)), closed=True)))
-    ramp = next((slot.ramp for _, slot in sorted(zip(walls, slots, strict=True), key=lambda one: one[0].box[1]) if slot.ramp is not None), None)
-    made = with_feature(layout, replace(slots[0], shape=DrawnSlot(loop=loop), ramp=ramp))
+    made = with_feature(layout, _with_ramp(replace(slots[0], shape=DrawnSlot(loop=loop), ramp=None), slots))
     return remove_features(made, [slot.id for slot in slots[1:]])
+
+
+def _with_ramp(made: Slot, slots: list[Slot]) -> Slot:
+    """A slot with the ramp nearest to the nut of those that it was made of, if it can have that at its place."""
+    ramped = min((slot for slot in slots if slot.ramp is not None), key=lambda slot: slot_path(slot).box[1], default=None)
+    if ramped is None:
+        return made
+    was = ramp_cut(ramped)
+    found = replace(made, ramp=replace(ramped.ramp, width=2 * was.half))
+    now = ramp_cut(found)
+    return found if v.distance(was.start, now.start) <= SAME_HOLE and v.distance(was.axis, now.axis) <= TOUCH else made

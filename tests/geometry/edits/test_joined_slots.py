@@ -10,6 +10,7 @@ from geometry.curves.polygons import polygon
 from geometry.edits import join_slots
 from geometry.errors import GeometryError
 from geometry.layout import Ramp, Slot, StraightSlot, slot_path
+from geometry.solids.ramps import ramp_cut
 from tests.geometry.checks.heads import drawn, head
 
 
@@ -38,10 +39,14 @@ def test_the_wall_is_the_border_of_both(other, pieces):
     assert not [one for one in check(made).snags if one.kind in ("slots-overlap", "slot-crosses")]
 
 
-def test_the_ramp_at_the_nut_stays():
+def test_the_ramp_at_the_nut_stays_as_it_is_or_goes():
+    """In line the middle is where it was; a slot to one side would take it along."""
     low, high = Ramp(length=8.0, depth=2.0), Ramp(length=5.0, depth=1.0)
-    other = straight("other", (0.0, 120.0), (0.0, 160.0), ramp=high)
-    assert join_slots(head(slots=(other, replace(UP, ramp=low))), ("other", "up")).slots[0].ramp == low
+    other, up = straight("other", (0.0, 120.0), (0.0, 160.0), 14.0, ramp=high), replace(UP, ramp=low)
+    made, = join_slots(head(slots=(other, up)), ("other", "up")).slots
+    assert ramp_cut(made).path().box[:3] == pytest.approx(ramp_cut(up).path().box[:3]) and made.ramp.width == 12.0
+    aside = straight("other", (0.0, 130.0), (20.0, 130.0))
+    assert join_slots(head(slots=(up, aside)), ("up", "other")).slots[0].ramp is None
 
 
 @pytest.mark.parametrize("others, words", [
