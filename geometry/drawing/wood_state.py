@@ -129,8 +129,9 @@ def _glued(layout: Headstock, state: WoodState) -> list[Mark]:
 
 
 def _plugs(layout: Headstock, state: WoodState) -> list[Mark]:
-    """The rims of the plugs in old holes, hidden where a hole is open at the back alone, until a veneer or paper lies over them."""
-    if PLUG not in state.done or "face" in (*state.veneers, *state.papers):
+    """The rims of the plugs in old holes, hidden where a hole is open at the back alone, until a veneer or paper comes over them: what is
+    cut after that cuts them too."""
+    if PLUG not in state.done or "mark" in state.done or "face" in state.veneers:
         return []
     return [Disc(hole.at, hole.diameter / 2, "glue line", hole.id, hidden=not hole.opens(layout.blank.thickness)) for hole in layout.holes if hole.plugged]
 
