@@ -39,9 +39,13 @@ def _echoed(before: Headstock, after: Headstock, ids: tuple[str, ...], node: int
         return _node_echoed(before, after, ids[0], node)
     known, left = set(feature_ids(before)), set(feature_ids(after))
     if len(known) > len(left):
+        kept = [id for id in ids if id in known and id in left]  # what the others were joined to
+        if any(twin_feature(before, id) in (None, id) for id in kept):
+            return after
         twins = {twin_feature(before, id) for id in ids if id in known - left}
         gone = [id for id in twins if id is not None and id in left]
-        return remove_features(after, gone) if gone else after
+        made = echo_features(before, after, kept) if kept else after
+        return remove_features(made, gone) if gone else made
     return settled(_alike(before, echo_features(before, after, (id for id in ids if id in known and id in left)), ids))
 
 

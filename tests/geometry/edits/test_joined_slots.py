@@ -8,6 +8,7 @@ from geometry.checks import check
 from geometry.curves import Line
 from geometry.curves.polygons import polygon
 from geometry.edits import join_slots
+from geometry.edits.mirrored import echo_edit
 from geometry.errors import GeometryError
 from geometry.layout import Ramp, Slot, StraightSlot, slot_path
 from geometry.solids.ramps import ramp_cut
@@ -61,3 +62,18 @@ def test_the_ramp_at_the_nut_stays_as_it_is_or_goes():
 def test_what_makes_no_slot_is_refused_in_a_sentence(others, words):
     with pytest.raises(GeometryError, match=words):
         join_slots(head(slots=(UP, *others)), ["up", *(one.id for one in others)])
+
+
+def test_with_mirrored_on_the_slots_of_the_other_side_are_joined_too_and_none_goes_for_nothing():
+    """Two on either side; and one on the centreline that is joined to one of two beside it, which has no mirror image."""
+    one, two = straight("a", (-15.0, 60.0), (-15.0, 100.0), 8.0), straight("b", (-15.0, 90.0), (-20.0, 140.0), 8.0)
+    other, last = straight("c", (15.0, 60.0), (15.0, 100.0), 8.0), straight("d", (15.0, 90.0), (20.0, 140.0), 8.0)
+    layout = head(slots=(one, two, other, last))
+    made = echo_edit(layout, join_slots(layout, ("a", "b")), ("a", "b"))
+    (a, c), alone = made.slots, join_slots(layout, ("c", "d")).slots[2]
+    assert (a.id, c.id) == ("a", "c")
+    assert abs(slot_path(c).area) == pytest.approx(abs(slot_path(alone).area)) and slot_path(c).box == pytest.approx(slot_path(alone).box)
+    beside = [straight(id, (0.0, 100.0), (x, 100.0), 8.0) for id, x in (("left", -20.0), ("right", 20.0))]
+    middle = head(slots=(UP, *beside))
+    joined = join_slots(middle, ("up", "left"))
+    assert echo_edit(middle, joined, ("up", "left")) == joined
