@@ -17609,8 +17609,8 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{told} Oder hier größere Lücken schließen.</translation>
     </message>
     <message>
-        <source>{told} The head is drawn in a line about {width} wide: the middle of the line was taken.</source>
-        <translation>{told} Die Kopfplatte ist mit einer etwa {width} breiten Linie gezeichnet: Die Mitte der Linie wurde genommen.</translation>
+        <source>{told} The head is drawn in a line about {width} wide: the middle of the line was taken. Where a line across the head cuts it short, press nearer the tip.</source>
+        <translation>{told} Die Kopfplatte ist mit einer etwa {width} breiten Linie gezeichnet: Die Mitte der Linie wurde genommen. Wo eine Linie quer über die Kopfplatte sie zu kurz macht, näher an der Spitze drücken.</translation>
     </message>
     <message>
         <source>{tuner} (card {card})</source>

@@ -9,6 +9,7 @@ import numpy as np
 import shapely
 from msgspec import Struct
 from shapely.geometry import Polygon
+from shapely.geometry.base import BaseGeometry
 
 from geometry.tracing.colours import GRAIN, GREY
 from geometry.tracing.edges_of import dark_inside, loops, softened, threshold
@@ -27,6 +28,10 @@ LEAST = (26.0, 60.0)
 """mm across and along: no head is smaller, and squares of paper about the place are (common practice, no source)."""
 OFF_NUT = 3.0
 """mm before the nut line from which on the line is looked at"""
+ON_WAY = 4.0
+"""mm from one place to the next on the way from the nut line to that which was pressed: what lies there belongs to the head too"""
+FULL = 0.97
+"""Part of the box about it that a box drawn round a head fills at the least"""
 BEYOND = 0.6
 """mm beyond the middle of the line's far side where there is paper"""
 MITRE = {"join_style": "mitre", "mitre_limit": 2.0}
@@ -79,7 +84,7 @@ def drawn_about(colours: np.ndarray, place: PlaneMap, at: Vec2, ahead: Vec2, wid
     first = min(threshold(ratio), 255.0 * (1.0 - PALE))
     dark = ratio[ratio < first]
     for level in (first, threshold(dark) if dark.size else 0.0):  # the second is that between a pen and the squares of the paper
-        head = _within(cut(ratio, level), level, place, at, widest)
+        head = _within(cut(ratio, level), level, place, at, ahead, widest)
         if head is None:
             continue
         width = _line(ratio, level, place, head, ahead)
@@ -89,24 +94,38 @@ def drawn_about(colours: np.ndarray, place: PlaneMap, at: Vec2, ahead: Vec2, wid
     return None
 
 
-def _within(ratio: np.ndarray, level: float, place: PlaneMap, at: Vec2, widest: float) -> Polygon | None:
-    """What lies within the lines about a place, mm; without the lines across it."""
+def _within(ratio: np.ndarray, level: float, place: PlaneMap, at: Vec2, ahead: Vec2, widest: float) -> Polygon | None:
+    """What lies within the lines about a place, mm, and no square of paper on the way to it from the nut line; without the lines across it."""
     x, y = place(at)
-    about = place.inverse().many(np.array([(x + far * math.cos(k), y + far * math.sin(k)) for far in ABOUT for k in range(12)]))
+    near = [(x + far * math.cos(k), y + far * math.sin(k)) for far in ABOUT for k in range(12)]
+    way = np.linspace(np.array(ahead) * OFF_NUT, (x, y), 2 + int(math.hypot(x, y) / ON_WAY))
+    about = place.inverse().many(np.array([*near, *way]))
     found = []
     for line in loops(ratio, level):
         inside = ((about > line.min(axis=0)) & (about < line.max(axis=0))).all(axis=1)
         if dark_inside(line) or not inside.any():
             continue
-        if shapely.contains_xy(Polygon(line), *about[inside].T).any():
+        held = np.flatnonzero(inside)[shapely.contains_xy(Polygon(line), *about[inside].T)]
+        if len(held) and (held[0] < len(near) or np.ptp(place.many(line), axis=0).max() >= LEAST[0]):
             face = shapely.make_valid(Polygon(place.many(line)), method="structure")
             corners = shapely.get_coordinates(shapely.oriented_envelope(face))
             if len(corners) > 2 and np.hypot(*np.diff(corners[:3], axis=0).T).min() < widest:
                 found.append(face)
+    shaped = [face for face in found if not _is_box(face) and _is_large(face)]
+    found = [face for face in found if not _is_box(face) or not any(face.covers(one) for one in shaped)]
     parts = [face.buffer(WIDEST / 2, **MITRE) for face in found] if len(found) > 1 else found
     whole = shapely.union_all(parts)
     head = max(shapely.get_parts(whole.buffer(-WIDEST / 2, **MITRE) if len(found) > 1 else whole), key=shapely.area, default=None)
-    return Polygon(head.exterior) if isinstance(head, Polygon) and (np.sort(np.ptp(shapely.get_coordinates(head), axis=0)) >= LEAST).all() else None
+    return Polygon(head.exterior) if isinstance(head, Polygon) and _is_large(head) else None
+
+
+def _is_box(face: BaseGeometry) -> bool:
+    return bool(face.area >= FULL * shapely.oriented_envelope(face).area)
+
+
+def _is_large(face: BaseGeometry) -> bool:
+    """Whether a head may be as small (mm)."""
+    return bool((np.sort(np.ptp(shapely.get_coordinates(face), axis=0)) >= LEAST).all())
 
 
 def _line(ratio: np.ndarray, level: float, place: PlaneMap, head: Polygon, ahead: Vec2) -> float:

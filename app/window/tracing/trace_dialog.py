@@ -176,8 +176,8 @@ class TraceDialog(ReadInOrder, QDialog):
         if made.rim:
             told = say("{told} A thin rim in another colour was taken along as a binding: shift the level of grey where it is none.", told=told)
         if made.line:
-            told = say("{told} The head is drawn in a line about {width} wide: the middle of the line was taken.", told=told,
-                       width=format_close(made.line, self._window.unit, mark=True))
+            told = say("{told} The head is drawn in a line about {width} wide: the middle of the line was taken. Where a line across the "
+                       "head cuts it short, press nearer the tip.", told=told, width=format_close(made.line, self._window.unit, mark=True))
         self._tell(told, "heading")
         self.take_button.setEnabled(True)
 

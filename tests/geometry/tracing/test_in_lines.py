@@ -74,6 +74,16 @@ def test_the_middle_of_the_line_is_the_edge(picture, width):
 
 
 @pytest.mark.parametrize("picture", [
+    lambda: pencil().line([(-38, 40), (38, 40)], 110, 0.5), lambda: pencil().line([(-46, -2), (46, -2), (46, 165), (-46, 165), (-46, -2)], 110, 0.3),
+    lambda: pencil(on=Paper().squares(150, 10))], ids=["a line across", "a box round it", "large squares"])
+def test_neither_a_line_across_before_the_place_pressed_nor_what_is_drawn_about_the_head_changes_it(picture):
+    true = shapely.Polygon(HEAD.flatten(0.01))
+    border = shapely.Polygon(found(picture().seen()).edge)
+    assert abs(border.area - true.area) / true.length < 0.04
+    assert shapely.hausdorff_distance(border.exterior, true.exterior) < 0.7
+
+
+@pytest.mark.parametrize("picture", [
     lambda: Paper().seen(), lambda: Paper().squares(150).seen(), lambda: Paper().fill(120).seen(), lambda: pencil(1.2, 40, Paper().fill(205)).seen(),
     lambda: Paper().line([(38 * math.cos(k / 9), 60 + 38 * math.sin(k / 9)) for k in range(45)], 90, 0.5).seen()],
     ids=["bare", "squares", "wood", "pale wood with a dark binding", "a line that does not close"])
