@@ -196,9 +196,11 @@ class _Search:
         return replace(self._snag, cured=" ".join([*sentences, advised(self._layout, self._snag)]))
 
 
-_DRILLED, _MARKS = "drilled-otherwise", "marked-otherwise"
+_DRILLED = "drilled-otherwise"
 _MADE = (_DRILLED, "cut-otherwise")
-"""The kinds of snags by which what is in the wood tells that it is drawn otherwise (tight where it can be gone on with), and by which pasted papers or the template tell that they have something elsewhere: they are made anew, and no wood suffers."""
+"""The kinds of snags that tell what is drawn otherwise than it is in the wood: tight where it can be gone on with."""
+_MARKS = "marked-otherwise"
+"""The kind that tells what pasted papers or the template have elsewhere: they are made anew, and no wood suffers."""
 _SAME = 1e-4
 """mm: a snag that lacks more than this beyond what it lacked has got worse"""
 
