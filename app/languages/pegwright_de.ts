@@ -3780,6 +3780,10 @@
         <translation>Am echten Stück</translation>
     </message>
     <message>
+        <source>In the real piece it is routed already (job book): this is for the next one.</source>
+        <translation>Im echten Stück ist er schon gefräst (Werkbuch): Das gilt für das nächste.</translation>
+    </message>
+    <message>
         <source>In the row</source>
         <translation>In der Reihe</translation>
     </message>

@@ -76,7 +76,7 @@ class LiveCheck:
             from geometry.checks.already import with_what_is_made
             made = in_wood.of_scene(scene)
             found.extend(in_wood.snags(scene, made))
-            found = list(with_what_is_made(found, self._memo.of(in_wood.renamed, layout.book, made.again, "real"), self._memo))
+            found = list(with_what_is_made(found, self._memo.of(in_wood.renamed, layout.book, made.again, "real"), made, self._memo))
         # While no snag changes their order is kept, and is the same object.
         return CheckResult(self._memo.of(_ordered, *found), self._memo.snags(_holes, scene.items),
                            summed([item.counts for item in scene.items]))

@@ -11,8 +11,10 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.checks import CheckResult, LiveCheck, Snag
-from geometry.checks.in_wood import by_the_wood
+from geometry.checks.already import routed
+from geometry.checks.in_wood import by_the_wood, in_wood
 from geometry.checks.moves import Change, Move, how_far
+from geometry.checks.router import OTHER_BIT
 from geometry.checks.snags import NOTE, SPOILS, TIGHT
 from geometry.checks.words import listed, tenths, up
 from geometry.cures.advice import advised
@@ -54,7 +56,7 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
     `mirrored`: the twins of what moves follow.
     """
     layout = by_the_wood(layout)
-    search = _Search(layout, Before(result.snags), snag, checker or LiveCheck(), tried, mirrored)
+    search = _Search(layout, Before(result.snags, routed(in_wood(layout, "real"))), snag, checker or LiveCheck(), tried, mirrored)
     if snag.kind in _MADE:
         return search.to_the_wood()
     ways = tracks(layout, snag, mirrored)
@@ -235,10 +237,11 @@ class Verdict(Struct, frozen=True):
 
 
 class Before:
-    """The snags of a layout before a move, ready to be compared with those after it."""
+    """The snags of a layout before a move, ready to be compared with those after it. What the bit does to slots that are `routed`, and are
+    no more when they are drawn otherwise, is not the move's doing."""
 
-    def __init__(self, snags: Sequence[Snag]) -> None:
-        self._all = snags
+    def __init__(self, snags: Sequence[Snag], routed: frozenset[str] = frozenset()) -> None:
+        self._all, self._routed = snags, routed
         self._known = _by_key(snags)
         self._misplaced = {name for snag in snags if snag.kind == _MARKS for name in snag.between}
 
@@ -255,6 +258,8 @@ class Before:
         grown: list[Snag] = []
         for key, found in _by_key(after).items():
             known = self._known.get(key, [])
+            if key[0] in OTHER_BIT and key[1][0] in self._routed:
+                continue
             if key[0] == _MARKS and self._misplaced.issuperset(key[1]):
                 continue  # one snag tells of all that papers have elsewhere, and of fewer when some is put back
             if key != own:

@@ -4,7 +4,7 @@ from msgspec.structs import replace
 
 from geometry.book import tick_off
 from geometry.checks import check
-from geometry.layout import Book, Ear, Made, Task
+from geometry.layout import Book, Ear, Made, Shaped, Task
 from tests.geometry.checks.heads import FACE, face, head, slot
 
 
@@ -47,3 +47,24 @@ def test_a_slot_that_is_cut_can_be_cut_on_and_the_outline_too():
 def test_what_is_made_elsewhere_changes_no_advice():
     job = done(EAR, ("bore b.1.1", "b"), ("rout slot 1", "slot"))
     assert check(job).snags == check(EAR).snags
+
+
+def test_a_bit_is_no_snag_of_a_slot_that_is_routed_but_a_note_for_the_next_piece():
+    """The bit that did it has gone from the rack. What is only cleared, or was routed in the practice piece, waits for it still."""
+    narrow = head(slots=(slot(width=9.0),))
+
+    def grade(*cuts, piece="real", of=narrow):
+        book = Book(piece=piece)
+        for number, cut in enumerate(cuts, 1):
+            book = tick_off(book, Task(operation=f"rout slot {number}", features=("slot",)), number, Made(cut=cut))
+        return next(snag.grade for snag in check(replace(of, book=book)).snags if snag.kind == "bit-too-wide")
+
+    whole = Shaped(shape=narrow.slots[0].shape)
+    assert grade() == grade(whole, piece="practice") == "spoils the work" and grade(whole) == "note"
+    assert grade(replace(whole, light=2.0)) == grade(replace(whole, corners=True)) == "spoils the work"
+    upper, lower = replace(whole, ends=9.0), replace(whole, begins=9.0)
+    assert grade(upper) == grade(lower) == "spoils the work" and grade(upper, lower) == "note"
+    blind = replace(narrow, slots=(replace(narrow.slots[0], depth=8.0),))
+    assert grade(replace(whole, ends=8.0), of=blind) == "spoils the work" and grade(replace(whole, ends=8.0, floor=True), of=blind) == "note"
+    longer = replace(narrow, slots=(slot(width=9.0, tip=160.0),))
+    assert grade(whole, of=longer) == "spoils the work"
