@@ -53,6 +53,29 @@ TERMS = frozenset({
 })
 
 
+FIELD = "field of a record"
+"""What the catalogue says of each of the words below."""
+
+FIELDS = {
+    "accuracy": "accuracy", "at": "place", "back_veneer": "back veneer", "base": "base", "base_rest": "rest of the base", "bass": "bass", "before": "before the post",
+    "bearing_diameter": "bearing diameter", "bearing_height": "bearing height", "bit": "bit", "blank_edge": "outline to blank edge", "bore": "bore", "bulge": "bulge",
+    "bore_bore": "bore to bore", "bore_outline": "bore to outline", "bore_slot": "bore to slot wall", "bush": "bush", "button": "button", "collets": "collets", "course": "course", "handles": "handles",
+    "button_gap": "button to button", "core": "core", "cutter": "cutter", "cutting_length": "cutting length", "drill": "drill", "ear": "ear", "end": "end",
+    "face_veneer": "face veneer", "factor": "everything times", "feather": "screw and bore to a feather edge", "first": "first", "heading": "heading",
+    "height": "height", "id": "name", "inner": "inside diameter", "inset": "inset", "least_wood": "thinnest head", "margins": "margins",
+    "marked_speed": "speed printed on it", "most_wood": "thickest head", "outer": "outside diameter", "pair": "strings of a course",
+    "paper_percent": "printed paper", "pattern": "pattern", "pin_any": "pin to anything", "pitch": "pitch", "plunge": "plunge", "point_angle": "point angle",
+    "post_wall": "post end to inner wall", "press": "press", "quill": "quill travel", "rates": "rates", "reach": "reach", "reamed": "reamed",
+    "scale_length": "scale length", "scarf": "scarf", "screw_any": "screw to anything", "screw_outline": "screw to outline", "seat_gap": "plate to plate",
+    "seat_overhang": "plate inside the edge", "shank": "shank", "side_cover": "wood above and below a side bore", "size": "size",
+    "skate_angle": "angle at which a drill skates", "slant": "slant", "slot_nut": "slot to nut line", "spacing": "spacing", "speeds": "speeds", "spread": "first to last string",
+    "spur": "spur", "stand": "distance of the button", "start": "start", "stick_out": "reach below the base", "stop": "depth stop", "string": "string",
+    "string_air": "string to post, wall and ramp", "string_hole": "string hole", "taper": "taper", "template_contact": "follower in the template",
+    "template_web": "board between openings", "throat": "throat", "tilt": "tilt", "tilt_degrees": "table tilt", "treble": "treble", "tuner": "tuner",
+    "turn": "turn", "value": "value", "wander_per_50": "drill wander in 50 mm", "winding": "winding"
+}
+"""Fields and records as a sentence calls them that refuses a number."""
+
 NAME = "name of a feature"
 """What the catalogue says of each of the names below."""
 
@@ -103,3 +126,8 @@ def mirrored_tool(name: str) -> str:
 def term(key: str) -> str:
     """The word that is shown for this key."""
     return say(key, about=ABOUT) if key in TERMS else key
+
+
+def field(key: str) -> str:
+    """What a field, or the record that it is in, is called where a number for it is refused. One that is not listed is taken for a term."""
+    return say(FIELDS[key], about=FIELD) if key in FIELDS else term(key.replace("_", " "))

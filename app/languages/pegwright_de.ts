@@ -12057,6 +12057,11 @@
         <translation>etwa {n:.0f} von 100</translation>
     </message>
     <message>
+        <source>accuracy</source>
+        <comment>field of a record</comment>
+        <translation>Werkstattgenauigkeit</translation>
+    </message>
+    <message>
         <source>across</source>
         <translation>quer</translation>
     </message>
@@ -12119,6 +12124,11 @@
         <source>angle</source>
         <comment>term</comment>
         <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>angle at which a drill skates</source>
+        <comment>field of a record</comment>
+        <translation>Winkel, bei dem der Bohrer rutscht</translation>
     </message>
     <message>
         <source>another program holds it</source>
@@ -12223,6 +12233,11 @@
         <translation>Rückenfurnier</translation>
     </message>
     <message>
+        <source>back veneer</source>
+        <comment>field of a record</comment>
+        <translation>Rückenfurnier</translation>
+    </message>
+    <message>
         <source>back, tip up: the treble side is on the left</source>
         <translation>Rückseite, Spitze oben: die Diskantseite ist links</translation>
     </message>
@@ -12241,6 +12256,11 @@
         <translation>Fußplatte</translation>
     </message>
     <message>
+        <source>base</source>
+        <comment>field of a record</comment>
+        <translation>Grundmaß</translation>
+    </message>
+    <message>
         <source>base line</source>
         <comment>term</comment>
         <translation>Grundlinie</translation>
@@ -12248,6 +12268,11 @@
     <message>
         <source>bass</source>
         <translation>Bass</translation>
+    </message>
+    <message>
+        <source>bass</source>
+        <comment>field of a record</comment>
+        <translation>Basskante</translation>
     </message>
     <message>
         <source>bass</source>
@@ -12324,6 +12349,16 @@
         <translation>Anlaufring</translation>
     </message>
     <message>
+        <source>bearing diameter</source>
+        <comment>field of a record</comment>
+        <translation>Durchmesser des Anlaufrings</translation>
+    </message>
+    <message>
+        <source>bearing height</source>
+        <comment>field of a record</comment>
+        <translation>Höhe des Anlaufrings</translation>
+    </message>
+    <message>
         <source>bearing on the shank</source>
         <comment>term</comment>
         <translation>Anlaufring am Schaft</translation>
@@ -12332,6 +12367,11 @@
         <source>bearing on the tip</source>
         <comment>term</comment>
         <translation>Anlaufring an der Spitze</translation>
+    </message>
+    <message>
+        <source>before the post</source>
+        <comment>field of a record</comment>
+        <translation>vor der Welle</translation>
     </message>
     <message>
         <source>begun</source>
@@ -12389,6 +12429,11 @@
         <translation>werkzeug</translation>
     </message>
     <message>
+        <source>bit</source>
+        <comment>field of a record</comment>
+        <translation>Fräser</translation>
+    </message>
+    <message>
         <source>bits</source>
         <translation>Fräser</translation>
     </message>
@@ -12410,7 +12455,17 @@
         <translation>Klötze {high} auf {base}</translation>
     </message>
     <message>
+        <source>board between openings</source>
+        <comment>field of a record</comment>
+        <translation>Brett zwischen Öffnungen</translation>
+    </message>
+    <message>
         <source>bore</source>
+        <translation>Bohrung</translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <comment>field of a record</comment>
         <translation>Bohrung</translation>
     </message>
     <message>
@@ -12421,6 +12476,21 @@
     <message>
         <source>bore from the side</source>
         <translation>Bohrung von der Seite</translation>
+    </message>
+    <message>
+        <source>bore to bore</source>
+        <comment>field of a record</comment>
+        <translation>Bohrung zu Bohrung</translation>
+    </message>
+    <message>
+        <source>bore to outline</source>
+        <comment>field of a record</comment>
+        <translation>Bohrung zu Umriss</translation>
+    </message>
+    <message>
+        <source>bore to slot wall</source>
+        <comment>field of a record</comment>
+        <translation>Bohrung zu Schlitzwand</translation>
     </message>
     <message>
         <source>bores from the side, at the square edge: y from the nut line</source>
@@ -12466,7 +12536,17 @@
         <translation>Knickwinkel</translation>
     </message>
     <message>
+        <source>bulge</source>
+        <comment>field of a record</comment>
+        <translation>Wölbung</translation>
+    </message>
+    <message>
         <source>bush</source>
+        <translation>Kopierhülse</translation>
+    </message>
+    <message>
+        <source>bush</source>
+        <comment>field of a record</comment>
         <translation>Kopierhülse</translation>
     </message>
     <message>
@@ -12484,8 +12564,18 @@
         <translation>Kopierhülsen</translation>
     </message>
     <message>
+        <source>button</source>
+        <comment>field of a record</comment>
+        <translation>Flügel</translation>
+    </message>
+    <message>
         <source>button reaches {reach}</source>
         <translation>Flügel reicht {reach}</translation>
+    </message>
+    <message>
+        <source>button to button</source>
+        <comment>field of a record</comment>
+        <translation>Flügel zu Flügel</translation>
     </message>
     <message>
         <source>button {length} behind the post</source>
@@ -12555,6 +12645,11 @@
         <translation>Freibohrungen</translation>
     </message>
     <message>
+        <source>collets</source>
+        <comment>field of a record</comment>
+        <translation>Spannzangen</translation>
+    </message>
+    <message>
         <source>comes out sound</source>
         <translation>gelingt</translation>
     </message>
@@ -12562,6 +12657,11 @@
         <source>coping saw</source>
         <comment>term</comment>
         <translation>Laubsäge</translation>
+    </message>
+    <message>
+        <source>core</source>
+        <comment>field of a record</comment>
+        <translation>Stahlkern</translation>
     </message>
     <message>
         <source>corner</source>
@@ -12599,6 +12699,11 @@
         <translation>Chor</translation>
     </message>
     <message>
+        <source>course</source>
+        <comment>field of a record</comment>
+        <translation>Chor</translation>
+    </message>
+    <message>
         <source>curve</source>
         <translation>Kurve</translation>
     </message>
@@ -12628,8 +12733,18 @@
         <translation>Fräser</translation>
     </message>
     <message>
+        <source>cutter</source>
+        <comment>field of a record</comment>
+        <translation>Schneidendurchmesser</translation>
+    </message>
+    <message>
         <source>cutters over {corner} leave wood</source>
         <translation>Fräser über {corner} lassen Holz</translation>
+    </message>
+    <message>
+        <source>cutting length</source>
+        <comment>field of a record</comment>
+        <translation>Schneidenlänge</translation>
     </message>
     <message>
         <source>deep</source>
@@ -12647,6 +12762,11 @@
         <source>depth</source>
         <comment>term</comment>
         <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>depth stop</source>
+        <comment>field of a record</comment>
+        <translation>Tiefenanschlag</translation>
     </message>
     <message>
         <source>depth_mm</source>
@@ -12703,6 +12823,11 @@
         <translation>richtung_z</translation>
     </message>
     <message>
+        <source>distance of the button</source>
+        <comment>field of a record</comment>
+        <translation>Abstand des Flügels</translation>
+    </message>
+    <message>
         <source>do this differently</source>
         <translation>das anders machen</translation>
     </message>
@@ -12749,6 +12874,11 @@
         <translation>bohrer</translation>
     </message>
     <message>
+        <source>drill</source>
+        <comment>field of a record</comment>
+        <translation>Bohrer</translation>
+    </message>
+    <message>
         <source>drill press</source>
         <comment>term</comment>
         <translation>Bohrmaschine</translation>
@@ -12764,6 +12894,11 @@
     <message>
         <source>drill wander</source>
         <translation>Verlaufen des Bohrers</translation>
+    </message>
+    <message>
+        <source>drill wander in 50 mm</source>
+        <comment>field of a record</comment>
+        <translation>Verlaufen des Bohrers auf 50 mm</translation>
     </message>
     <message>
         <source>drilled otherwise than it is drawn</source>
@@ -12786,6 +12921,11 @@
         <translation>jeder zur Kante</translation>
     </message>
     <message>
+        <source>ear</source>
+        <comment>field of a record</comment>
+        <translation>Ohr</translation>
+    </message>
+    <message>
         <source>ear {ear}</source>
         <translation>Ohr {ear}</translation>
     </message>
@@ -12806,6 +12946,11 @@
         <source>edge pilot</source>
         <comment>term</comment>
         <translation>Vorbohrung an der Kante</translation>
+    </message>
+    <message>
+        <source>end</source>
+        <comment>field of a record</comment>
+        <translation>Ende</translation>
     </message>
     <message>
         <source>end grain</source>
@@ -12837,6 +12982,11 @@
         <translation>alle anderen Mindestabstände: {chance}</translation>
     </message>
     <message>
+        <source>everything times</source>
+        <comment>field of a record</comment>
+        <translation>alles mal</translation>
+    </message>
+    <message>
         <source>face</source>
         <translation>Vorderseite</translation>
     </message>
@@ -12851,6 +13001,11 @@
     </message>
     <message>
         <source>face veneer</source>
+        <translation>Deckfurnier</translation>
+    </message>
+    <message>
+        <source>face veneer</source>
+        <comment>field of a record</comment>
         <translation>Deckfurnier</translation>
     </message>
     <message>
@@ -12924,8 +13079,18 @@
         <translation>fertiger Schlitz</translation>
     </message>
     <message>
+        <source>first</source>
+        <comment>field of a record</comment>
+        <translation>Beginn</translation>
+    </message>
+    <message>
         <source>first to last</source>
         <translation>erste bis letzte</translation>
+    </message>
+    <message>
+        <source>first to last string</source>
+        <comment>field of a record</comment>
+        <translation>erste bis letzte Saite</translation>
     </message>
     <message>
         <source>five times full size</source>
@@ -12947,6 +13112,11 @@
     <message>
         <source>follower</source>
         <translation>Führung</translation>
+    </message>
+    <message>
+        <source>follower in the template</source>
+        <comment>field of a record</comment>
+        <translation>Führung in der Schablone</translation>
     </message>
     <message>
         <source>for</source>
@@ -13146,6 +13316,11 @@
         <translation>Griff {step}</translation>
     </message>
     <message>
+        <source>handles</source>
+        <comment>field of a record</comment>
+        <translation>Griffe</translation>
+    </message>
+    <message>
         <source>hardboard or plywood, as large as the blank{more}</source>
         <translation>Hartfaser oder Sperrholz, so groß wie der Rohling{more}</translation>
     </message>
@@ -13160,6 +13335,16 @@
     <message>
         <source>head</source>
         <translation>Kopfplatte</translation>
+    </message>
+    <message>
+        <source>heading</source>
+        <comment>field of a record</comment>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <comment>field of a record</comment>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>hole</source>
@@ -13275,6 +13460,16 @@
         <source>inner wall</source>
         <comment>term</comment>
         <translation>Innenwand</translation>
+    </message>
+    <message>
+        <source>inset</source>
+        <comment>field of a record</comment>
+        <translation>Abstand von der Kante</translation>
+    </message>
+    <message>
+        <source>inside diameter</source>
+        <comment>field of a record</comment>
+        <translation>Innendurchmesser</translation>
     </message>
     <message>
         <source>is plugged first</source>
@@ -13450,6 +13645,11 @@
         <translation>maschine</translation>
     </message>
     <message>
+        <source>margins</source>
+        <comment>field of a record</comment>
+        <translation>Mindestabstände</translation>
+    </message>
+    <message>
         <source>mark</source>
         <translation>Anriss</translation>
     </message>
@@ -13541,6 +13741,11 @@
         <source>name</source>
         <comment>column</comment>
         <translation>bezeichnung</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <comment>field of a record</comment>
+        <translation>Name</translation>
     </message>
     <message>
         <source>name and diameter of each, {sizes}</source>
@@ -13862,6 +14067,16 @@
         <translation>Umriss</translation>
     </message>
     <message>
+        <source>outline to blank edge</source>
+        <comment>field of a record</comment>
+        <translation>Umriss zu Rohlingskante</translation>
+    </message>
+    <message>
+        <source>outside diameter</source>
+        <comment>field of a record</comment>
+        <translation>Außendurchmesser</translation>
+    </message>
+    <message>
         <source>outside the same size as the outline</source>
         <translation>außen so groß wie der Umriss</translation>
     </message>
@@ -13933,6 +14148,11 @@
         <translation>Durchgang {index} von {passes}, {side} oben: {bit}</translation>
     </message>
     <message>
+        <source>pattern</source>
+        <comment>field of a record</comment>
+        <translation>Mechanik</translation>
+    </message>
+    <message>
         <source>patterns</source>
         <translation>Bohrbilder</translation>
     </message>
@@ -13988,9 +14208,19 @@
         <translation>Stift außerhalb, {wide}</translation>
     </message>
     <message>
+        <source>pin to anything</source>
+        <comment>field of a record</comment>
+        <translation>Stift zu allem</translation>
+    </message>
+    <message>
         <source>pins</source>
         <comment>term</comment>
         <translation>Stifte</translation>
+    </message>
+    <message>
+        <source>pitch</source>
+        <comment>field of a record</comment>
+        <translation>Kopfwinkel</translation>
     </message>
     <message>
         <source>pitch of the head</source>
@@ -13999,6 +14229,11 @@
     <message>
         <source>place</source>
         <comment>column</comment>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <comment>field of a record</comment>
         <translation>Ort</translation>
     </message>
     <message>
@@ -14027,6 +14262,16 @@
         <translation>Platte</translation>
     </message>
     <message>
+        <source>plate inside the edge</source>
+        <comment>field of a record</comment>
+        <translation>Platte innerhalb der Kante</translation>
+    </message>
+    <message>
+        <source>plate to plate</source>
+        <comment>field of a record</comment>
+        <translation>Platte zu Platte</translation>
+    </message>
+    <message>
         <source>plug</source>
         <comment>term</comment>
         <translation>Löcher verschließen</translation>
@@ -14034,6 +14279,11 @@
     <message>
         <source>plug of wood</source>
         <translation>Holzstopfen</translation>
+    </message>
+    <message>
+        <source>plunge</source>
+        <comment>field of a record</comment>
+        <translation>Hub</translation>
     </message>
     <message>
         <source>pocket</source>
@@ -14053,6 +14303,11 @@
         <source>pocket that is there</source>
         <comment>term</comment>
         <translation>vorhandene Tasche</translation>
+    </message>
+    <message>
+        <source>point angle</source>
+        <comment>field of a record</comment>
+        <translation>Spitzenwinkel</translation>
     </message>
     <message>
         <source>post</source>
@@ -14079,6 +14334,11 @@
         <translation>Wellenbohrungen</translation>
     </message>
     <message>
+        <source>post end to inner wall</source>
+        <comment>field of a record</comment>
+        <translation>Wellenende zu Innenwand</translation>
+    </message>
+    <message>
         <source>practice</source>
         <comment>head of a column</comment>
         <translation>Probe</translation>
@@ -14091,6 +14351,11 @@
     <message>
         <source>practice piece</source>
         <translation>Probestück</translation>
+    </message>
+    <message>
+        <source>press</source>
+        <comment>field of a record</comment>
+        <translation>Bohrmaschine</translation>
     </message>
     <message>
         <source>press and drag to lay a section line</source>
@@ -14127,6 +14392,16 @@
     <message>
         <source>printed paper</source>
         <translation>gedrucktes Papier</translation>
+    </message>
+    <message>
+        <source>printed paper</source>
+        <comment>field of a record</comment>
+        <translation>gedrucktes Papier</translation>
+    </message>
+    <message>
+        <source>quill travel</source>
+        <comment>field of a record</comment>
+        <translation>Pinolenhub</translation>
     </message>
     <message>
         <source>rack</source>
@@ -14176,6 +14451,21 @@
         <translation>Rampe von {slot}</translation>
     </message>
     <message>
+        <source>rates</source>
+        <comment>field of a record</comment>
+        <translation>Zeiten</translation>
+    </message>
+    <message>
+        <source>reach</source>
+        <comment>field of a record</comment>
+        <translation>Reichweite</translation>
+    </message>
+    <message>
+        <source>reach below the base</source>
+        <comment>field of a record</comment>
+        <translation>Reichweite unter der Fußplatte</translation>
+    </message>
+    <message>
         <source>read</source>
         <translation>gelesen</translation>
     </message>
@@ -14203,6 +14493,11 @@
         <translation>Echt − Probe</translation>
     </message>
     <message>
+        <source>reamed</source>
+        <comment>field of a record</comment>
+        <translation>Maß nach dem Aufreiben</translation>
+    </message>
+    <message>
         <source>reamed_to_mm</source>
         <comment>column</comment>
         <translation>aufgerieben_auf_mm</translation>
@@ -14218,6 +14513,11 @@
     <message>
         <source>removed</source>
         <translation>entfernt</translation>
+    </message>
+    <message>
+        <source>rest of the base</source>
+        <comment>field of a record</comment>
+        <translation>Auflage der Fußplatte</translation>
     </message>
     <message>
         <source>retainer</source>
@@ -14278,8 +14578,18 @@
         <translation>Mensur</translation>
     </message>
     <message>
+        <source>scale length</source>
+        <comment>field of a record</comment>
+        <translation>Mensur</translation>
+    </message>
+    <message>
         <source>scale length on the treble side</source>
         <translation>Mensur auf der Diskantseite</translation>
+    </message>
+    <message>
+        <source>scarf</source>
+        <comment>field of a record</comment>
+        <translation>Schäftung</translation>
     </message>
     <message>
         <source>scarf joint</source>
@@ -14291,6 +14601,11 @@
         <translation>Schraubenloch</translation>
     </message>
     <message>
+        <source>screw and bore to a feather edge</source>
+        <comment>field of a record</comment>
+        <translation>Schraube und Bohrung zur auslaufenden Kante</translation>
+    </message>
+    <message>
         <source>screw holes</source>
         <comment>term</comment>
         <translation>Schraubenlöcher</translation>
@@ -14299,6 +14614,16 @@
         <source>screw pilot</source>
         <comment>term</comment>
         <translation>Schraubenvorbohrung</translation>
+    </message>
+    <message>
+        <source>screw to anything</source>
+        <comment>field of a record</comment>
+        <translation>Schraube zu allem</translation>
+    </message>
+    <message>
+        <source>screw to outline</source>
+        <comment>field of a record</comment>
+        <translation>Schraube zu Umriss</translation>
     </message>
     <message>
         <source>seat</source>
@@ -14340,6 +14665,11 @@
     </message>
     <message>
         <source>shank</source>
+        <translation>Schaft</translation>
+    </message>
+    <message>
+        <source>shank</source>
+        <comment>field of a record</comment>
         <translation>Schaft</translation>
     </message>
     <message>
@@ -14408,6 +14738,16 @@
         <translation>seite_oben</translation>
     </message>
     <message>
+        <source>size</source>
+        <comment>field of a record</comment>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>slant</source>
+        <comment>field of a record</comment>
+        <translation>Schräge</translation>
+    </message>
+    <message>
         <source>slant of the nut</source>
         <translation>Schräge des Sattels</translation>
     </message>
@@ -14424,6 +14764,11 @@
         <source>slot</source>
         <comment>term</comment>
         <translation>Schlitz</translation>
+    </message>
+    <message>
+        <source>slot to nut line</source>
+        <comment>field of a record</comment>
+        <translation>Schlitz zu Sattellinie</translation>
     </message>
     <message>
         <source>slots</source>
@@ -14443,6 +14788,21 @@
         <translation>damit kein Dübel in der Kopfplatte bleibt</translation>
     </message>
     <message>
+        <source>spacing</source>
+        <comment>field of a record</comment>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>speed printed on it</source>
+        <comment>field of a record</comment>
+        <translation>aufgedruckte Drehzahl</translation>
+    </message>
+    <message>
+        <source>speeds</source>
+        <comment>field of a record</comment>
+        <translation>Drehzahlen</translation>
+    </message>
+    <message>
         <source>spoil board</source>
         <translation>Opferbrett</translation>
     </message>
@@ -14454,6 +14814,11 @@
         <source>spoils the work</source>
         <comment>term</comment>
         <translation>verdirbt die Arbeit</translation>
+    </message>
+    <message>
+        <source>spur</source>
+        <comment>field of a record</comment>
+        <translation>Spitze vor dem Rand</translation>
     </message>
     <message>
         <source>square edge</source>
@@ -14483,6 +14848,11 @@
     <message>
         <source>start</source>
         <translation>Start</translation>
+    </message>
+    <message>
+        <source>start</source>
+        <comment>field of a record</comment>
+        <translation>Anfang</translation>
     </message>
     <message>
         <source>start_x_mm</source>
@@ -14560,16 +14930,36 @@
     </message>
     <message>
         <source>string</source>
+        <comment>field of a record</comment>
+        <translation>Saite</translation>
+    </message>
+    <message>
+        <source>string</source>
         <comment>name of a feature</comment>
         <translation>Saite</translation>
+    </message>
+    <message>
+        <source>string hole</source>
+        <comment>field of a record</comment>
+        <translation>Saitenloch</translation>
     </message>
     <message>
         <source>string retainer</source>
         <translation>Saitenniederhalter</translation>
     </message>
     <message>
+        <source>string to post, wall and ramp</source>
+        <comment>field of a record</comment>
+        <translation>Saite zu Welle, Wand und Rampe</translation>
+    </message>
+    <message>
         <source>strings</source>
         <translation>Saiten</translation>
+    </message>
+    <message>
+        <source>strings of a course</source>
+        <comment>field of a record</comment>
+        <translation>Saiten eines Chors</translation>
     </message>
     <message>
         <source>surface</source>
@@ -14590,12 +14980,22 @@
         <translation>Tisch waagrecht, {fence}</translation>
     </message>
     <message>
+        <source>table tilt</source>
+        <comment>field of a record</comment>
+        <translation>Tischneigung</translation>
+    </message>
+    <message>
         <source>table tilt of side bores</source>
         <translation>Tischneigung der Seitenbohrungen</translation>
     </message>
     <message>
         <source>table tilted {tilt} ({blocks} of blocks over {base}), {end} end raised, {fence}</source>
         <translation>Tisch um {tilt} geneigt ({blocks} Klötze auf {base}), Ende angehoben: {end}, {fence}</translation>
+    </message>
+    <message>
+        <source>taper</source>
+        <comment>field of a record</comment>
+        <translation>Verjüngung</translation>
     </message>
     <message>
         <source>taper_one_to</source>
@@ -14942,6 +15342,11 @@
         <translation>dick</translation>
     </message>
     <message>
+        <source>thickest head</source>
+        <comment>field of a record</comment>
+        <translation>dickste Kopfplatte</translation>
+    </message>
+    <message>
         <source>thickness</source>
         <comment>term</comment>
         <translation>Dicke</translation>
@@ -14960,8 +15365,18 @@
         <translation>dünn {chance}</translation>
     </message>
     <message>
+        <source>thinnest head</source>
+        <comment>field of a record</comment>
+        <translation>dünnste Kopfplatte</translation>
+    </message>
+    <message>
         <source>this point</source>
         <translation>dieser Punkt</translation>
+    </message>
+    <message>
+        <source>throat</source>
+        <comment>field of a record</comment>
+        <translation>Ausladung</translation>
     </message>
     <message>
         <source>through</source>
@@ -15016,6 +15431,11 @@
     </message>
     <message>
         <source>tilt</source>
+        <translation>Neigung</translation>
+    </message>
+    <message>
+        <source>tilt</source>
+        <comment>field of a record</comment>
         <translation>Neigung</translation>
     </message>
     <message>
@@ -15135,6 +15555,11 @@
     </message>
     <message>
         <source>treble</source>
+        <comment>field of a record</comment>
+        <translation>Diskantkante</translation>
+    </message>
+    <message>
+        <source>treble</source>
         <comment>name of a feature</comment>
         <translation>Diskantseite</translation>
     </message>
@@ -15213,6 +15638,11 @@
         <translation>gestimmt auf</translation>
     </message>
     <message>
+        <source>tuner</source>
+        <comment>field of a record</comment>
+        <translation>Mechanik</translation>
+    </message>
+    <message>
         <source>tuner: {pattern}</source>
         <translation>Mechanik: {pattern}</translation>
     </message>
@@ -15236,6 +15666,11 @@
     <message>
         <source>tuners through the side</source>
         <translation>Mechaniken durch die Seite</translation>
+    </message>
+    <message>
+        <source>turn</source>
+        <comment>field of a record</comment>
+        <translation>Drehung</translation>
     </message>
     <message>
         <source>turn the template over</source>
@@ -15343,6 +15778,11 @@
         <translation>wert</translation>
     </message>
     <message>
+        <source>value</source>
+        <comment>field of a record</comment>
+        <translation>Wert</translation>
+    </message>
+    <message>
         <source>wall already cut</source>
         <comment>term</comment>
         <translation>schon geschnittene Wand</translation>
@@ -15413,6 +15853,11 @@
         <translation>breite_mm</translation>
     </message>
     <message>
+        <source>winding</source>
+        <comment>field of a record</comment>
+        <translation>Windung</translation>
+    </message>
+    <message>
         <source>with a screw for a pilot of {diameter}; width and strings above the face: {sizes}</source>
         <translation>mit Schraube für eine Vorbohrung von {diameter}; Breite und Saiten über der Vorderseite: {sizes}</translation>
     </message>
@@ -15424,6 +15869,11 @@
         <source>wood</source>
         <comment>term</comment>
         <translation>Holz</translation>
+    </message>
+    <message>
+        <source>wood above and below a side bore</source>
+        <comment>field of a record</comment>
+        <translation>Holz über und unter Seitenbohrung</translation>
     </message>
     <message>
         <source>wood screw</source>
@@ -15988,6 +16438,10 @@
         <translation>{head} beginnt mit Buchstabe oder Ziffer und enthält nur Buchstaben, Ziffern, Leerzeichen und die Zeichen _ . -</translation>
     </message>
     <message>
+        <source>{head} has at most {n} letters.</source>
+        <translation>{head} hat höchstens {n} Zeichen.</translation>
+    </message>
+    <message>
         <source>{head} is too long or too short: {message}.</source>
         <translation>{head} ist zu lang oder zu kurz: {message}.</translation>
     </message>
@@ -16022,6 +16476,10 @@
     <message>
         <source>{head} must be yes or no.</source>
         <translation>{head} muss ja oder nein sein.</translation>
+    </message>
+    <message>
+        <source>{head} needs a word.</source>
+        <translation>{head} braucht ein Wort.</translation>
     </message>
     <message>
         <source>{here}, not {there}</source>

@@ -15,7 +15,7 @@ from geometry.layout import Headstock, Route, RowPlace, Template, Tool, feature_
 from geometry.layout.names import RESERVED, mistaken_for, told_of
 from geometry.layout.parts import Part
 from geometry.saying import say
-from geometry.terms import term
+from geometry.terms import field, term
 
 Key = str | int
 
@@ -70,7 +70,7 @@ def rename(layout: Headstock, group: str, old: str, new: str) -> Headstock:
     if other is not None:
         raise GeometryError(say("{new} would be mistaken for {other}, as holes are told by the name and a number behind a point: choose "
                                 "another.", new=new, other=other))
-    renamed = checked(replace(found, id=new), "name")
+    renamed = checked(replace(found, id=new))
     members = tuple(renamed if one is found else one for one in getattr(owner, group))
     changes: dict[str, object] = {}
     if owner is layout:
@@ -167,7 +167,7 @@ def _about(path: tuple[Key, ...]) -> str:
     words = []
     for key, before in zip(path, ("", *path), strict=False):
         if isinstance(key, int):
-            words.append(f"{str(before).removesuffix('s')} {key + 1}")
+            words.append(f"{field(str(before).removesuffix('s'))} {key + 1}")
         elif key not in GROUPS and key not in ("rack", "shape", "place", "run", "loop"):
-            words.append(key.replace("_", " "))
+            words.append(key if before in GROUPS else field(key))
     return " ".join(words)

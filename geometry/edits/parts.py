@@ -15,7 +15,7 @@ from geometry.layout.names import OUTLINE, RESERVED
 from geometry.layout.parts import Part
 from geometry.lengths import mm
 from geometry.saying import number, say
-from geometry.terms import term
+from geometry.terms import field, term
 from geometry.vectors import Vec2
 
 FEATURE_GROUPS = ("ears", "slots", "tuners", "pins", "holes")
@@ -151,9 +151,10 @@ def sentence(error: msgspec.ValidationError, about: str = "") -> str:
     """One sentence for the maker from a refused value."""
     text = str(error)
     message, _, path = text.partition(" - at `")
-    names = [name for name in re.findall(r"\.([A-Za-z_]+)", path) if name not in ("nodes", "shape", "loop", "place")]
+    names = [name for name in re.findall(r"\.([A-Za-z]\w*)", path) if name not in ("nodes", "shape", "loop", "place")]
     name = names[-1].replace("_", " ") if names else "value"
-    head = f"{about[0].upper() + about[1:]}: {term(name)}" if about else term(name)[0].upper() + term(name)[1:]
+    called = field(names[-1] if names else "value")
+    head = f"{about[0].upper() + about[1:]}: {called}" if about else called[0].upper() + called[1:]
     limit = re.search(r"(<=|>=|<|>) (-?[\d.]+)$", message)
     if "matching regex" in message and "/" in message:
         return say("{head} begins with a letter or a digit and holds only letters, digits, spaces and _ . - / signs.",
@@ -161,7 +162,9 @@ def sentence(error: msgspec.ValidationError, about: str = "") -> str:
     if "matching regex" in message:
         return say("{head} begins with a letter or a digit and holds only letters, digits, spaces and _ . - signs.",
                    head=head)
-    if "length" in message or (limit and "`str`" in message):
+    if "`str`" in message and limit:
+        return say("{head} has at most {n} letters.", head=head, n=int(limit[2])) if limit[1] == "<=" else say("{head} needs a word.", head=head)
+    if "length" in message:
         return say("{head} is too long or too short: {message}.", head=head, message=message.removeprefix('Expected '))
     if limit:
         bound = _bound(name, float(limit[2]))

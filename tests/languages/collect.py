@@ -9,7 +9,7 @@ from functools import cache
 from pathlib import Path
 from typing import NamedTuple
 
-from geometry.terms import ABOUT, NAME, NAMES, TERMS, TOOLS
+from geometry.terms import ABOUT, FIELD, FIELDS, NAME, NAMES, TERMS, TOOLS
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 ROOMS = ("app", "geometry")
@@ -65,7 +65,7 @@ def _calls() -> Iterator[Call]:
 def messages() -> set[Message]:
     """Everything that wants a translation."""
     found = {message for call in calls() for message in call.messages or ()}
-    return found | {Message(word, ABOUT) for word in TERMS} | {Message(word, NAME) for word in NAMES | TOOLS}
+    return found | {Message(word, ABOUT) for word in TERMS} | {Message(word, FIELD) for word in FIELDS.values()} | {Message(word, NAME) for word in NAMES | TOOLS}
 
 
 def fields(text: str) -> set[str]:

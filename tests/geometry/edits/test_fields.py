@@ -1,10 +1,14 @@
 """Any field by its path, and new names."""
 
+from typing import get_args, get_type_hints
+
+import msgspec
 import pytest
 
 from geometry.edits import get_field, rename, set_field
 from geometry.errors import GeometryError
-from geometry.layout import Note, StraightSlot, Template
+from geometry.layout import Book, Headstock, Note, Picture, Rates, StraightSlot, Template
+from geometry.terms import FIELDS, TERMS
 from tests.geometry.edits.heads import FACE, demo, plain, sound
 
 
@@ -36,6 +40,12 @@ def test_what_is_not_touched_stays_the_same_object():
     (("blank", "thickness"), 1e9, "Blank: thickness must be at most 5000 mm."),
     (("nut", "pitch"), 90, "Nut: pitch must be at most 40°."),
     (("margins", "rail"), float("nan"), "Margins: rail must be at least 0."),
+    (("margins", "bore_bore"), -1, "Margins: bore to bore must be at least 0."),
+    (("accuracy", "wander_per_50"), -1, "Accuracy: drill wander in 50 mm must be at least 0."),
+    (("pins", 0, "at"), (6000.0, 0.0), "Pin 1: place must be at most 5000 mm."),
+    (("pins", 0, "id"), "p!", "Name begins with a letter or a digit and holds only"),
+    (("pins", 0, "id"), "", "Name needs a word."),
+    (("pins", 0, "id"), "p" * 61, "Name has at most 60 letters."),
     (("pegwright",), 2, "Pegwright"),
     (("tuners", 0, "winds"), "up", "Tuner 1: winds"),
     (("slots", "nobody", "depth"), 3, "The layout has no slots nobody depth."),
@@ -50,6 +60,24 @@ def test_bad_values_are_refused_in_a_sentence(path, value, sentence):
         set_field(plain(), path, value)
     assert sentence in str(caught.value)
     assert str(caught.value).endswith((".", ")"))
+
+
+def test_every_field_that_takes_a_number_has_a_word_of_its_own_for_sentences():
+    """Which the catalogues have: a German sentence says none of the names that fields have in files."""
+    seen, without = set(), set()
+
+    def walk(kind: object, name: str) -> None:
+        if kind in (float, int) and name not in FIELDS and name.replace("_", " ") not in TERMS:
+            without.add(name)
+        elif isinstance(kind, type) and issubclass(kind, msgspec.Struct) and kind not in seen | {Book, Picture, Rates}:
+            seen.add(kind)
+            for of, inner in get_type_hints(kind).items():
+                walk(inner, of)
+        for inner in get_args(kind):
+            walk(inner, name)
+
+    walk(Headstock, "")
+    assert without == {"index"} and len(seen) > 25, "the place of a tuner in its row is never typed"
 
 
 def test_new_names_are_followed_everywhere():

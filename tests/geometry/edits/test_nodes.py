@@ -183,7 +183,7 @@ def test_refusals_name_what_is_wrong():
             ("no node 9", lambda: move_node(head, "outline", 8, (0.0, 0.0))),
             ("no curve", lambda: move_handle(head, "outline", 0, 0, (0.0, 0.0))),
             ("finite", lambda: move_node(head, "outline", 0, (math.nan, 0.0))),
-            ("at must be at most 5000 mm", lambda: move_node(head, "outline", 0, (6000.0, 0.0))),
+            ("place must be at most 5000 mm", lambda: move_node(head, "outline", 0, (6000.0, 0.0))),
             ("no height", lambda: flattened(head))):
         with pytest.raises(GeometryError, match=sentence):
             edit()
