@@ -11,11 +11,12 @@ from geometry.edits.copying import flipped_row, flipped_tuner
 from geometry.edits.moving import plan_point
 from geometry.edits.other_hand import with_mirrored_patterns
 from geometry.edits.parts import checked, feature, group_of, put, settled
-from geometry.edits.slots import flipped_slot, lies_across, moved_slot
+from geometry.edits.slots import flipped_slot, lies_across, moved_slot, swapped_sides
 from geometry.edits.tuners import without_left_rows
 from geometry.edits.twins import NEAR
 from geometry.errors import GeometryError
 from geometry.layout import FreePlace, Headstock, RowPlace, Slot, StraightSlot, Tuner
+from geometry.layout.names import Names
 from geometry.layout.parts import Part
 from geometry.saying import say
 
@@ -35,8 +36,8 @@ def echo_features(before: Headstock, after: Headstock, ids: Iterable[str]) -> He
     """`after`, with the twins that these features had in `before` brought to the mirrored places.
 
     A twin that is itself among the ids stays where it went. What stood on the
-    centreline stays on it. A row is echoed by the row of the twin, other
-    hardware of a tuner by its mirror image.
+    centreline stays on it. A row is echoed by the row of the twin, a new one
+    by a new one, other hardware of a tuner by its mirror image.
     """
     ids = list(dict.fromkeys(ids))
     for id in ids:
@@ -44,7 +45,7 @@ def echo_features(before: Headstock, after: Headstock, ids: Iterable[str]) -> He
         if twin == id:
             after = _kept_on_centreline(after, id, feature(before, id))
         elif twin is not None and twin not in ids:
-            after = _echoed(_with_hardware_echoed(before, after, id, twin), id, twin)
+            after = _echoed(_with_hardware_echoed(before, after, id, twin), id, twin, feature(before, id))
     return settled(without_left_rows(before, after))
 
 
@@ -73,13 +74,14 @@ def _with_hardware_echoed(before: Headstock, after: Headstock, id: str, twin: st
     return put(replace(after, patterns=patterns), "tuners", replace(other, pattern=images.get(own.pattern, own.pattern)))
 
 
-def _echoed(layout: Headstock, id: str, twin: str) -> Headstock:
+def _echoed(layout: Headstock, id: str, twin: str, before: Part) -> Headstock:
     own, other = feature(layout, id), feature(layout, twin)
     if isinstance(own, Slot):
         new: Part = replace(flipped_slot(own), id=twin)
     elif isinstance(own, Tuner):
         if isinstance(own.place, RowPlace):
-            return _row_echoed(layout, own.place, other.place)
+            same = isinstance(before.place, RowPlace) and before.place.row == own.place.row
+            return _row_echoed(layout, own.place, other.place) if same else _new_row_echoed(layout, own.place, other)
         new = replace(other, place=flipped_tuner(own, layout.pattern(own.pattern)).place)
     elif hasattr(own, "at"):
         new = replace(other, at=v.mirrored(own.at))
@@ -93,6 +95,16 @@ def _row_echoed(layout: Headstock, own: RowPlace, other: RowPlace) -> Headstock:
         raise GeometryError(say("A row that runs across the centreline cannot be edited symmetrically."))
     row = replace(flipped_row(layout.row(own.row)), id=other.row)
     return put(layout, "rows", row)
+
+
+def _new_row_echoed(layout: Headstock, own: RowPlace, other: Tuner) -> Headstock:
+    """The twin of a tuner that came into a row in the mirror image of that row, which is made for the first one."""
+    image = flipped_row(layout.row(own.row))
+    row = next((row for row in layout.rows if row.id != own.row and row == replace(image, id=row.id)), None)
+    if row is None:
+        row = replace(image, id=Names(row.id for row in layout.rows).alike(swapped_sides(image.id)))
+        layout = replace(layout, rows=(*layout.rows, row))
+    return put(layout, "tuners", replace(other, place=RowPlace(row=row.id, index=own.index)))
 
 
 def _kept_on_centreline(layout: Headstock, id: str, before: Part) -> Headstock:

@@ -10,7 +10,9 @@ from geometry.edits import (
     add_node,
     add_pin,
     duplicate,
+    free_from_row,
     is_symmetric,
+    make_row,
     move_features,
     move_handle,
     move_node,
@@ -33,7 +35,7 @@ from geometry.edits.holes import set_retainer, set_there
 from geometry.edits.loops import edge_of
 from geometry.edits.mirrored import echo_edit
 from geometry.errors import GeometryError
-from geometry.layout import SingleHole, Slot, StraightSlot, validate
+from geometry.layout import RowPlace, SingleHole, Slot, StraightSlot, validate
 from geometry.solids import holes
 from tests.geometry.edits.heads import CURVED, LOPSIDED, SIDE, demo, plain, sound
 
@@ -80,6 +82,26 @@ def test_other_hardware_of_a_tuner_is_followed_by_its_mirror_image():
     assert [place.side for place in places] == ["treble", "bass"] and places[0].along == places[1].along
     one = set_pattern(set_pattern(head, "treble face 2", SIDE), "bass face 2", LOPSIDED)
     assert echo_edit(head, one, ("treble face 2", "bass face 2")) == one, "both in hand go their own ways"
+
+
+@pytest.mark.parametrize(("ids", "run"), [(("bass side 1", "bass side 2", "bass side 3"), "edge"), (("bass face 1", "bass face 3"), "straight"),
+                                          (("bass face 1", "bass face 2", "bass face 3"), "edge")])
+@pytest.mark.parametrize("freed", [False, True])
+def test_a_row_that_is_made_on_one_side_is_made_on_the_other(ids, run, freed):
+    """Of tuners that each sit by themselves, and of those that come out of another row, which keeps the others."""
+    head = demo()
+    if freed:
+        for tuner in [one for one in head.tuners if isinstance(one.place, RowPlace)]:
+            head = free_from_row(head, tuner.id)
+    made = sound(echo_edit(head, make_row(head, ids, run), ids))
+    twins = [id.replace("bass", "treble") for id in ids]
+    (own,), (other,) = ({made.tuner(id).place.row for id in side} for side in (ids, twins))
+    assert own != other and "treble" in other and made.row(own).spacing == made.row(other).spacing
+    for one in made.tuners:
+        if one.id.startswith("bass"):
+            assert plan_point(made, one.id.replace("bass", "treble")) == pytest.approx(flipped(plan_point(made, one.id)), abs=1e-6)
+        if one.id.replace("treble", "bass") not in ids:
+            assert plan_point(made, one.id) == pytest.approx(plan_point(head, one.id), abs=1e-6)
 
 
 def test_a_hole_takes_over_its_twins_diameter_only_when_that_was_changed():
