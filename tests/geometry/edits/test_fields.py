@@ -43,9 +43,6 @@ def test_what_is_not_touched_stays_the_same_object():
     (("margins", "bore_bore"), -1, "Margins: bore to bore must be at least 0."),
     (("accuracy", "wander_per_50"), -1, "Accuracy: drill wander in 50 mm must be at least 0."),
     (("pins", 0, "at"), (6000.0, 0.0), "Pin 1: place must be at most 5000 mm."),
-    (("pins", 0, "id"), "p!", "Name begins with a letter or a digit and holds only"),
-    (("pins", 0, "id"), "", "Name needs a word."),
-    (("pins", 0, "id"), "p" * 61, "Name has at most 60 letters."),
     (("pegwright",), 2, "Pegwright"),
     (("tuners", 0, "winds"), "up", "Tuner 1: winds"),
     (("slots", "nobody", "depth"), 3, "The layout has no slots nobody depth."),
@@ -97,8 +94,8 @@ def test_new_names_are_followed_everywhere():
 def test_bad_names_are_refused():
     for group, old, new, sentence in (
             ("pins", "pin", "peep", "more than once"), ("pins", "pin", "outline", "kept for the outline"),
-            ("pins", "pin", "a/b", "letters, digits"), ("pins", "pin", "", "too short"),
-            ("pins", "pin", "x" * 61, "too long"), ("pins", "none", "x", "nothing named none"),
+            ("pins", "pin", "a/b", "^Name begins with a letter or a digit and holds only letters, digits"), ("pins", "pin", "", "^Name needs a word"),
+            ("pins", "pin", "x" * 61, "^Name has at most 60 letters"), ("pins", "none", "x", "nothing named none"),
             ("wishes", "pin", "x", "nothing to rename")):
         with pytest.raises(GeometryError, match=sentence):
             rename(plain(), group, old, new)

@@ -34,8 +34,8 @@ def test_sorted_by_size_and_drills_by_kind():
 
 
 @pytest.mark.parametrize(("path", "value", "words"), [
-    (("bits", "6 straight", "cutter"), 0.0, "cutter"), (("bits", "6 straight", "name needs a word"), "8 straight", "is taken"),
-    (("bits", "6 straight", "name needs a word"), "", "name needs a word"), (("drills", "brad 6", "point_angle"), 200.0, "point angle"),
+    (("bits", "6 straight", "cutter"), 0.0, "cutter"), (("bits", "6 straight", "id"), "8 straight", "is taken"),
+    (("bits", "6 straight", "id"), "", "name needs a word"), (("drills", "brad 6", "point_angle"), 200.0, "point angle"),
     (("press", "tilt"), 100.0, "tilt"), (("router", "speeds"), (0.0,), "speeds"), (("bits", "nothing", "cutter"), 3.0, "no")])
 def test_bad_values_are_refused_in_a_sentence(path, value, words):
     with pytest.raises(GeometryError, match=words):
