@@ -1052,10 +1052,6 @@
         <translation>Insgesamt dauerte es das {overall:.2f}-fache des Plans; ein lange gestoppter Schritt zählt für sich.</translation>
     </message>
     <message>
-        <source>All of it was as usual already: {instrument}.</source>
-        <translation>Alles war schon wie üblich: {instrument}.</translation>
-    </message>
-    <message>
         <source>All one way, as tuners on one plate do: counter-clockwise from straight across to the treble side. Left empty each points squarely at its nearest edge.</source>
         <translation>Alle in eine Richtung, wie bei Mechaniken auf einer gemeinsamen Platte: gegen den Uhrzeigersinn von quer zur Diskantseite. Leer gelassen zeigt jeder rechtwinklig zur nächsten Kante.</translation>
     </message>
@@ -1304,8 +1300,20 @@
         <translation>Wie das &amp;System</translation>
     </message>
     <message>
+        <source>As usual already: {instrument}.</source>
+        <translation>Schon wie üblich: {instrument}.</translation>
+    </message>
+    <message>
         <source>As usual for an instrument</source>
         <translation>Wie üblich für ein Instrument</translation>
+    </message>
+    <message>
+        <source>As usual now: {instrument}.</source>
+        <translation>Jetzt wie üblich: {instrument}.</translation>
+    </message>
+    <message>
+        <source>As usual now: {instrument}. No posts tell yet how many strings there are.</source>
+        <translation>Jetzt wie üblich: {instrument}. Noch sagen keine Wellen, wie viele Saiten es sind.</translation>
     </message>
     <message>
         <source>Aside</source>
@@ -6874,14 +6882,6 @@
     <message>
         <source>Scale length, bass side</source>
         <translation>Mensur, Bassseite</translation>
-    </message>
-    <message>
-        <source>Scale length, height and pitch are as usual now: {instrument}. No posts tell yet how many strings there are.</source>
-        <translation>Mensur, Höhe und Kopfwinkel sind jetzt wie üblich: {instrument}. Noch sagen keine Wellen, wie viele Saiten es sind.</translation>
-    </message>
-    <message>
-        <source>Scale length, height, pitch and strings are as usual now: {instrument}.</source>
-        <translation>Mensur, Höhe, Kopfwinkel und Saiten sind jetzt wie üblich: {instrument}.</translation>
     </message>
     <message>
         <source>Scale length, treble side</source>

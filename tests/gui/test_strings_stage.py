@@ -191,13 +191,12 @@ def test_nut_and_strings_are_set_as_usual_for_an_instrument_in_one_step(bench, r
     row.activated.emit(at)
     bench.pump()
     assert (bench.layout.nut.scale_length, bench.layout.nut.width) == (352.0, before.nut.width)
-    assert bench.window.foot.said == (f"Scale length, height, pitch and strings are as usual now: Mandolin. The nut stays {before.nut.width:g} mm wide, "
-                                      "where 41 mm is usual.")
+    assert bench.window.foot.said == f"As usual now: Mandolin. The nut stays {before.nut.width:g} mm wide, where 41 mm is usual."
     row = next(one for one in below(room.panel.nut, Choice) if one.findData("mandolin") >= 0)
     row.setCurrentIndex(at)
     row.activated.emit(at)
     assert len(bench.window.document.history.names) == 1 and row.currentIndex() == 0, "nothing comes of it, and nothing is chosen"
-    assert bench.window.foot.said.startswith("All of it was as usual already: Mandolin. The nut stays")
+    assert bench.window.foot.said.startswith("As usual already: Mandolin. The nut stays")
     bench.window.commands.run("undo")
     assert bench.layout == before and "usual for an instrument" in bench.window.foot.said
 

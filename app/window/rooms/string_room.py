@@ -153,9 +153,9 @@ def _unserved(layout: Headstock) -> bool:
 def usual_words(before: Headstock, after: Headstock, instrument: str, unit: LengthUnit) -> str:
     """What as_usual changed of nut and strings, and that the nut keeps its width where another one is usual for so many strings."""
     kind, strings = INSTRUMENTS[instrument], after.strings
-    words = [say("All of it was as usual already: {instrument}.", instrument=kind.title) if after == before else
-             say("Scale length, height, pitch and strings are as usual now: {instrument}.", instrument=kind.title) if strings else
-             say("Scale length, height and pitch are as usual now: {instrument}. No posts tell yet how many strings there are.",
+    words = [say("As usual already: {instrument}.", instrument=kind.title) if after == before else
+             say("As usual now: {instrument}.", instrument=kind.title) if strings else
+             say("As usual now: {instrument}. No posts tell yet how many strings there are.",
                  instrument=kind.title)]
     usual = kind.nut_for(len(strings), 2 * len({one.course for one in strings}) == len(strings)) if strings else kind.nut_width
     if abs(usual - after.nut.width) > NEAR_USUAL:
