@@ -64,6 +64,14 @@ def test_a_face_tuner_goes_back_to_its_hole():
     assert post(back, "bass face 1").at == pytest.approx(post(job, "bass face 1").at, abs=1e-6)
 
 
+def test_of_two_that_are_astray_each_goes_back_to_its_own_hole():
+    moved = move_features(move_features(drilled("bass face 1", "treble face 1"), ["bass face 1"], (1.3, -0.4)), ["treble face 1"], (-1.0, 0.7))
+    result = check(moved)
+    moves = {snag.between[0]: settle(moved, result, snag).move for snag in result.snags if snag.kind == "drilled-otherwise"}
+    assert {of: (move.of, move.by) for of, move in moves.items()} == {
+        "bass face 1": ("bass face 1", pytest.approx((-1.3, 0.4))), "treble face 1": ("treble face 1", pytest.approx((1.0, -0.7)))}
+
+
 def test_a_tuner_goes_back_to_its_bore_that_was_drilled_as_a_pins_hole():
     layout = free_from_row(read(SAMPLES / "three-a-side.headstock.json"), "bass 1")
     book = replace(layout.book, piece="real")
