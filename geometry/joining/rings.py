@@ -13,6 +13,8 @@ from geometry.joining.chains import SAME, Chain, link
 from geometry.joining.ends import same_point
 from geometry.tolerance import FLAT
 
+MOST_ASTRAY = 300
+"""Lines that lead nowhere beyond which none is left out: no head has so many dimensions (common practice, no source)."""
 OFF = 0.01
 """mm a mm by which a line strays at the most from another one, or from what is square to that"""
 
@@ -63,7 +65,7 @@ def _astray(segments: Sequence[Segment], nodes: np.ndarray, chains: Sequence[Cha
             free.update(chain.sources)
         elif len(chain.sources) == 1:
             found += chain.sources
-    if not found:
+    if not 0 < len(found) <= MOST_ASTRAY:
         return set()
     meet: dict[int, list[int]] = {}
     for i in left:

@@ -85,3 +85,9 @@ def test_a_curve_that_leads_nowhere_branches_a_ring():
     halves = list(circle((0, 0), 30).segments)
     assert end_to_end([*halves, Line((30, 0), (80, 0))], 0.01, 0.1)[0]
     assert end_to_end([*halves, tail], 0.01, 0.1) == ([], set())
+
+
+def test_of_very_many_lines_that_lead_nowhere_none_is_left_out():
+    """Each would be asked about every other."""
+    star = [Line((21.5, 0.0), (21.5 + 90 * math.cos(k / 200), -90 * math.sin(k / 200))) for k in range(1, rings.MOST_ASTRAY + 2)]
+    assert end_to_end([*SIDES, *star[:-1]], 0.01, 0.1)[0] and not end_to_end([*SIDES, *star], 0.01, 0.1)[0]
