@@ -104,6 +104,7 @@ class OrderPanel(QWidget):
         self._says.setText(text)
         restyle(self._says, "warning" if warn else "dim")
         if warn and new and not self.list.dragging:
+            self._scroll.widget().layout().activate()  # a longer sentence takes more room
             self._scroll.ensureWidgetVisible(self._says, 0, 0)
 
     @property

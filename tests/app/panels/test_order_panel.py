@@ -9,7 +9,7 @@ from app.panels.order.order_panel import STEPS, OrderPanel
 from app.panels.order.order_rows import StepRow
 from tests.waiting import until
 
-WARNING = "6 steps are spoiled where they stand."
+WARNING = "6 steps are spoiled where they stand. "
 
 
 @pytest.fixture
@@ -36,6 +36,8 @@ def test_steps_keep_their_room_and_a_new_warning_below_them_comes_into_sight(pan
     panel._scroll.verticalScrollBar().setValue(0)
     panel.say(WARNING, warn=True)
     assert not seen(panel), "whoever went back to the top has read it"
+    panel.say(20 * WARNING, warn=True)
+    assert panel._says.visibleRegion().boundingRect().height() == panel._says.height() > 100, "all of a long one"
 
 
 def test_no_warning_moves_the_list_under_the_hand_that_drags(panel):
