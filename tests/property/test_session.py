@@ -18,7 +18,7 @@ from app.document import Document
 from app.document.history import MOST_STEPS
 from geometry import edits
 from geometry.book import add_remark, remove_remark, set_minutes
-from geometry.edits import rename
+from geometry.edits import duplicate, rename
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Remark, Task
 from tests.endurance import edits as tried
@@ -199,7 +199,8 @@ def done(layout: Headstock, name: str) -> Headstock:
     return layout
 
 
-BUSY = reduce(done, ("add_hole", "add_hole", "lay_picture", "move_node", "free_from_row", "free_from_row"), DEMO)
+BUSY = reduce(done, ("add_hole", "add_hole", "lay_picture", "move_node", "free_from_row", "free_from_row"),
+              duplicate(DEMO, ["bass slot"]))  # two slots that overlap
 
 
 @pytest.mark.parametrize("name", sorted(EDITS))
