@@ -186,7 +186,7 @@ class Cures(QObject):
         from geometry.cures import apply_cure, touched
 
         before = self._window.document.layout
-        return apply_cure(before, snag, self._mirrored), touched(before, snag.move, self._mirrored)
+        return apply_cure(before, snag, self._mirrored), touched(before, snag.move, self._mirrored and not snag.alone)
 
     @property
     def _mirrored(self) -> bool:

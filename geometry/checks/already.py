@@ -40,8 +40,19 @@ def routed(found: InWood) -> frozenset[str]:
     for one in found.ticks:
         if id(one) in own and one.cut and not (one.cut.light or one.cut.corners or one.cut.ramp):
             cuts.setdefault(cut_of(now.get(id(one), one.task)), []).append(one.cut)
-    return frozenset(of for of, made in cuts.items() if of not in found.strayed and any(one.begins <= TOUCH for one in made)
-                     and any(one.ends is None or one.floor for one in made))
+    return frozenset(of for of, made in cuts.items() if of not in found.strayed and _is_whole(made))
+
+
+def _is_whole(cuts: list[Shaped]) -> bool:
+    """Whether cuts leave no wood between the face and the floor of their slot, or its back where it runs through."""
+    reached = 0.0
+    for one in sorted(cuts, key=lambda one: one.begins):
+        if one.begins > reached + TOUCH:
+            return False
+        if one.ends is None or one.floor:
+            return True
+        reached = max(reached, one.ends)
+    return False
 
 
 def _for_the_next(snag: Snag) -> Snag:

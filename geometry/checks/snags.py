@@ -40,6 +40,7 @@ class Snag(Struct, frozen=True):
     have to go in plan to get clear by the nearest way, mm, where the check knows.
     `cured` and `move` come from geometry.cures: None while nobody has looked
     for a cure; then the sentence, and the move that was tried and does it, if any does.
+    `alone`: the twins of what it moves stay, with Mirrored on too.
     """
 
     kind: str
@@ -54,6 +55,7 @@ class Snag(Struct, frozen=True):
     push: Vec2 | None = None
     cured: str | None = None
     move: Move | None = None
+    alone: bool = False
 
     @property
     def text(self) -> str:

@@ -25,7 +25,7 @@ def apply_cure(layout: Headstock, snag: Snag, mirrored: bool = False) -> Headsto
     """The layout after the move that cures a snag. GeometryError when the snag carries none."""
     if snag.move is None:
         raise GeometryError(say("No single move is known that cures this snag."))
-    return carried_out(layout, snag.move, mirrored)
+    return carried_out(layout, snag.move, mirrored and not snag.alone)
 
 
 def carried_out(layout: Headstock, move: Move, mirrored: bool = False) -> Headstock:

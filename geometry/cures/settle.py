@@ -58,7 +58,10 @@ def settle(layout: Headstock, result: CheckResult, snag: Snag, checker: LiveChec
     layout = by_the_wood(layout)
     search = _Search(layout, Before(result.snags, routed(in_wood(layout, "real"))), snag, checker or LiveCheck(), tried, mirrored)
     if snag.kind in _MADE:
-        return search.to_the_wood()
+        made = search.to_the_wood()
+        if made.move is None and mirrored:  # of two alike the wood may have the other one as it is drawn
+            return replace(settle(layout, result, snag, checker, stop, tried), alone=True)
+        return made
     ways = tracks(layout, snag, mirrored)
     queue = [(up(max(snag.lacks, 0.1) if snag.unit == "mm" else 0.1) * way.dear, i, 0) for i, way in enumerate(ways)]
     heapq.heapify(queue)

@@ -18,9 +18,11 @@ NOTHING = (math.inf,) * 3, (-math.inf,) * 3
 def pairs_near(boxes: Rows, reach: float) -> list[tuple[int, int]]:
     """Pairs of places of boxes at most `reach` mm apart along each coordinate: each once, the lower place first, each box with itself.
 
-    In order. Swept from the nut to the tip: each box is held only against those that begin before it ends, as most lie along
-    the head.
+    In order. Swept along the head, or across where they lie farther apart so: each box is held only against those that begin
+    before it ends.
     """
+    if _spread(boxes, 0) > _spread(boxes, 1):
+        boxes = [((y0, x0, z0), (y1, x1, z1)) for (x0, y0, z0), (x1, y1, z1) in boxes]
     upwards = sorted(range(len(boxes)), key=lambda i: boxes[i][0][1])
     found = []
     for at, i in enumerate(upwards):
@@ -33,6 +35,11 @@ def pairs_near(boxes: Rows, reach: float) -> list[tuple[int, int]]:
                 found.append((i, k) if i < k else (k, i))
     found.sort()
     return found
+
+
+def _spread(boxes: Rows, axis: int) -> float:
+    begins = [low[axis] for low, _ in boxes if low[axis] < math.inf]
+    return max(begins) - min(begins) if begins else 0.0
 
 
 def boxes_near_some(some: Sequence[int], boxes: Rows, reach: float) -> list[tuple[int, int]]:

@@ -64,6 +64,9 @@ def test_a_bit_is_no_snag_of_a_slot_that_is_routed_but_a_note_for_the_next_piece
     assert grade(replace(whole, light=2.0)) == grade(replace(whole, corners=True)) == "spoils the work"
     upper, lower = replace(whole, ends=9.0), replace(whole, begins=9.0)
     assert grade(upper) == grade(lower) == "spoils the work" and grade(upper, lower) == "note"
+    middle, last = replace(whole, begins=5.0, ends=9.0), lower
+    first = replace(whole, ends=5.0)
+    assert grade(first, last) == "spoils the work" and grade(last, middle, first) == "note"
     blind = replace(narrow, slots=(replace(narrow.slots[0], depth=8.0),))
     assert grade(replace(whole, ends=8.0), of=blind) == "spoils the work" and grade(replace(whole, ends=8.0, floor=True), of=blind) == "note"
     longer = replace(narrow, slots=(slot(width=9.0, tip=160.0),))

@@ -150,6 +150,16 @@ def test_with_mirrored_on_both_slots_go_back():
     assert not off(back) and [slot_path(one).box for one in back.slots] == [pytest.approx(slot_path(one).box) for one in job.slots]
 
 
+def test_with_mirrored_on_a_slot_goes_back_alone_where_the_other_one_is_cut_as_it_is_drawn():
+    first = cut("bass slot")
+    moved = move_features(move_features(first, ["bass slot"], (0.7, 0.0)), ["treble slot"], (-0.7, 0.0))
+    job = cut("treble slot", layout=moved)
+    snag = settled(job, mirrored=True)
+    assert snag.move is not None and "the other side" not in snag.cure
+    bass, treble = apply_cure(job, snag, mirrored=True).slots
+    assert (bass, treble) == (first.slots[0], job.slots[1])
+
+
 @pytest.mark.parametrize("mirrored", [False, True])
 def test_the_outline_is_drawn_again_as_it_is_cut(mirrored):
     job = cut("outline")

@@ -28,6 +28,23 @@ def test_every_pair_within_reach_once_and_no_other(n, reach):
     assert pairs_near(boxes, reach) == [(i, k) for i, k in _near(boxes, reach) if i <= k]
 
 
+@pytest.mark.parametrize("axis", [0, 1])
+def test_boxes_in_a_row_are_held_against_few_whether_they_lie_along_or_across(axis):
+    taken = 0
+
+    class Counted(float):
+        def __sub__(self, other):
+            nonlocal taken
+            taken += 1
+            return float(self) - float(other)
+
+    many = 100
+    corners = [[Counted(10.0 * i if c == axis else 0.0) for c in range(3)] for i in range(many)]
+    boxes = [(low, [Counted(one + 4.0) for one in low]) for low in corners]
+    assert pairs_near(boxes, 1.0) == [(i, i) for i in range(many)]
+    assert many < taken < 20 * many
+
+
 @pytest.mark.parametrize("n", [3, 30, 200])
 @pytest.mark.parametrize("some", [[], [0], [2, 1]])
 def test_some_beside_all(n, some):
