@@ -7,6 +7,7 @@ from geometry.checks.said import length
 from geometry.checks.string_slots import ramp_words
 from geometry.cures.carry_out import touched
 from geometry.cures.plates import may_share_a_plate
+from geometry.edits.slots import lies_across
 from geometry.layout import Headstock, RowPlace, Tuner
 from geometry.layout.names import OUTLINE
 from geometry.saying import say
@@ -20,7 +21,13 @@ BORES = {"post": "post bores", "counterbore": "counterbores", "clearance": "clea
 def told(layout: Headstock, move: Move, mirrored: bool = False) -> str:
     """`Move treble face 1 by 1.2 mm to the tip, out of its row`: what the move does, without a full stop; `mirrored` as in carried_out."""
     said = _told(layout, move)
-    return say("{move}, and the other side alike", move=said) if len(touched(layout, move, mirrored)) > len(touched(layout, move)) else said
+    alike = mirrored and (len(touched(layout, move, True)) > len(touched(layout, move)) or isinstance(move, Stretch) and _crosses(layout, move.of))
+    return say("{move}, and the other side alike", move=said) if alike else said
+
+
+def _crosses(layout: Headstock, id: str) -> bool:
+    """Whether a straight slot lies across the centreline, so that with its twin its other end follows."""
+    return lies_across(next(slot.shape for slot in layout.slots if slot.id == id))
 
 
 def _told(layout: Headstock, move: Move) -> str:

@@ -13,7 +13,7 @@ from geometry.checks.snags import TIGHT
 from geometry.cures import apply_cure, carried_out, settle, touched, with_cures
 from geometry.cures.tracks import tracks
 from geometry.errors import GeometryError
-from geometry.layout import Ear, Headstock, Margins, Pin, SingleHole
+from geometry.layout import Ear, Headstock, Margins, Pin, SingleHole, Slot, StraightSlot
 from geometry.layout.book import Book, Done, Shaped, Task
 from geometry.solids.spots import set_down
 from tests.geometry.checks.heads import FACE, PINS, SIDE, drawn, face, head, post_head, side, slot
@@ -63,6 +63,18 @@ def test_with_mirrored_on_a_pin_on_the_centreline_goes_along_it_and_no_more_is_t
     snag = settle(layout, result, next(one for one in result.snags if set(one.between) == {"p", "old"}), mirrored=True)
     (x, y), (by_x, by_y) = apply_cure(layout, snag, mirrored=True).pins[0].at, snag.move.by
     assert (x, y) == (by_x, 60.0 + by_y) and x == 0.0 > by_y and snag.cure.endswith("mm to the nut.")
+
+
+def test_with_mirrored_on_it_is_told_that_a_slot_across_the_centreline_gives_at_both_ends():
+    """An old hole of 6 stands 1 beyond the treble end of the slot, and 3 are wanted."""
+    across = Slot(id="slot", shape=StraightSlot(nut_end=(-15.0, 90.0), tip_end=(15.0, 90.0), width=12.0))
+    layout = head(slots=(across,), holes=(SingleHole(id="old", at=(25.0, 90.0), diameter=6.0, there=True),))
+    result = check(layout)
+    snag = next(one for one in result.snags if set(one.between) == {"slot", "old"})
+    alone, both = settle(layout, result, snag), settle(layout, result, snag, mirrored=True)
+    assert alone.cure == "Shorten slot by 2.0 mm at its tip end." and both.cure.endswith(" end, and the other side alike.")
+    shape = apply_cure(layout, both, mirrored=True).slots[0].shape
+    assert (shape.nut_end, shape.tip_end) == ((-13.0, 90.0), (13.0, 90.0))
 
 
 def test_with_mirrored_on_no_cure_moves_what_is_to_stay_on_the_other_side():
