@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator
-from operator import attrgetter
 
 from msgspec.structs import replace
 
@@ -17,6 +16,7 @@ from geometry.routing.depth import LIGHT
 from geometry.routing.follower import template_offset
 from geometry.routing.waste import CLEAR
 from geometry.sequence import Operation
+from geometry.solids.cut_shape import reach
 from geometry.solids.in_wood import bored
 from geometry.solids.spots import SET_DOWN, set_down
 from geometry.tolerance import SAME_HOLE, TOUCH
@@ -70,15 +70,7 @@ def _cuts(layout: Headstock, ops: Iterable[Operation]) -> Iterator[tuple[Operati
     for op in ops if cuts else ():
         if op.kind != "ramp" and op.features and (now := made_by(layout, op).cut) is not None:
             by = cuts.get((op.features[0], now.corners), [])
-            yield op, now, by, bool(by) and _reach(now.begins, [one.cut for one in by]) >= (math.inf if now.ends is None else now.ends - SAME_HOLE)
-
-
-def _reach(begins: float, cuts: Iterable[Shaped]) -> float:
-    """How far below the face it is cut without a gap from some depth on, mm; infinite where that is open at the back."""
-    for cut in sorted(cuts, key=attrgetter("begins")):
-        if cut.begins <= begins + SAME_HOLE:
-            begins = max(begins, math.inf if cut.ends is None else cut.ends)
-    return begins
+            yield op, now, by, bool(by) and reach(now.begins, [one.cut for one in by]) >= (math.inf if now.ends is None else now.ends - SAME_HOLE)
 
 
 def made_by(layout: Headstock, op: Operation) -> Made:

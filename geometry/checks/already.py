@@ -14,8 +14,9 @@ from geometry.checks.words import first, listed
 from geometry.layout.book import Book, Shaped
 from geometry.layout.drilled import Worked, cut_of, worked
 from geometry.saying import count, say
+from geometry.solids.cut_shape import reach
 from geometry.terms import term
-from geometry.tolerance import TOUCH
+from geometry.tolerance import SAME_HOLE
 
 OTHER_ADVICE = ("drilled-", "cut-", "marked-", "glued-", "string-to-", "no-drill", "no-bit", "bit-too-short", "template-lost", "skate", "table-tilt", "drill-size", "drill-short", "quill")
 """How kinds begin whose advice moves no wood, or is about what is made itself."""
@@ -40,19 +41,8 @@ def routed(found: InWood) -> frozenset[str]:
     for one in found.ticks:
         if id(one) in own and one.cut and not (one.cut.light or one.cut.corners or one.cut.ramp):
             cuts.setdefault(cut_of(now.get(id(one), one.task)), []).append(one.cut)
-    return frozenset(of for of, made in cuts.items() if of not in found.strayed and _is_whole(made))
-
-
-def _is_whole(cuts: list[Shaped]) -> bool:
-    """Whether cuts leave no wood between the face and the floor of their slot, or its back where it runs through."""
-    reached = 0.0
-    for one in sorted(cuts, key=lambda one: one.begins):
-        if one.begins > reached + TOUCH:
-            return False
-        if one.ends is None or one.floor:
-            return True
-        reached = max(reached, one.ends)
-    return False
+    return frozenset(of for of, made in cuts.items() if of not in found.strayed
+                     and any((one.ends is None or one.floor) and one.begins <= reach(0.0, made) + SAME_HOLE for one in made))
 
 
 def _for_the_next(snag: Snag) -> Snag:

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Iterable
+from operator import attrgetter
+
 import numpy as np
 import shapely
 from msgspec import Struct
@@ -49,6 +53,14 @@ class Astray(Struct, frozen=True):
 
 
 _SAME = Astray()
+
+
+def reach(begins: float, cuts: Iterable[Shaped]) -> float:
+    """How far below the face it is cut without a gap from some depth on, mm; infinite where that is open at the back."""
+    for cut in sorted(cuts, key=attrgetter("begins")):
+        if cut.begins <= begins + SAME_HOLE:
+            begins = max(begins, math.inf if cut.ends is None else cut.ends)
+    return begins
 
 
 def astray(was: Shaped, now: Slot | Loop, thickness: float) -> Astray:
