@@ -39,11 +39,11 @@ def _echoed(before: Headstock, after: Headstock, ids: tuple[str, ...], node: int
         return _node_echoed(before, after, ids[0], node)
     known, left = set(feature_ids(before)), set(feature_ids(after))
     if len(known) > len(left):
-        kept = [id for id in ids if id in known and id in left]  # what the others were joined to
-        if any(twin_feature(before, id) in (None, id) for id in kept):
-            return after
-        twins = {twin_feature(before, id) for id in ids if id in known - left}
-        gone = [id for id in twins if id is not None and id in left]
+        twins = {id: twin_feature(before, id) for id in ids if id in known}
+        kept = [id for id in twins if id in left]  # what the others were joined to
+        if kept and not {*ids, *(None for id in kept if twins[id] is None)}.isdisjoint(twins.values()):
+            return after  # it has, or they have, no others on the other side to be joined alike
+        gone = [twin for id, twin in twins.items() if id not in left and twin in left]
         made = echo_features(before, after, kept) if kept else after
         return remove_features(made, gone) if gone else made
     return settled(_alike(before, echo_features(before, after, (id for id in ids if id in known and id in left)), ids))

@@ -114,7 +114,7 @@ def _kept_on_centreline(layout: Headstock, id: str, before: Part) -> Headstock:
     new = own
     if isinstance(own, Tuner) and isinstance(own.place, FreePlace):
         new = replace(own, place=replace(own.place, at=(0.0, own.place.at[1])))
-    elif isinstance(own, Slot) and isinstance(own.shape, StraightSlot):
+    elif isinstance(own, Slot) and isinstance(own.shape, StraightSlot) and isinstance(before.shape, StraightSlot):
         new = replace(own, shape=_centred(own.shape, before.shape))
     elif isinstance(own, Slot):
         new = moved_slot(own, (-plan_point(layout, id)[0], 0.0))

@@ -12,7 +12,7 @@ from collections.abc import Callable
 from msgspec.structs import replace
 
 from geometry import edits
-from geometry.checks.moves import Change, Move, Ramped, Shift, Slide, Stretch, Swap, Wind
+from geometry.checks.moves import AsCut, Change, Move, Ramped, Shift, Slide, Stretch, Swap, Wind
 from geometry.cures.carry_out import carried_out
 from geometry.curves import Matrix, Path
 from geometry.edits import clipping, hand_cuts, hardware, holes, imported, mirrored, offsetting, picture, string_count, strings
@@ -270,11 +270,11 @@ def served(layout: Headstock, chance: random.Random) -> Headstock:
 def cured(layout: Headstock, chance: random.Random) -> Headstock:
     """A single move as a cure makes it."""
     way, old = chance.choice([one for one in fields(layout) if isinstance(one[1], float) and one[0][0] not in ("book", "order")])
-    moves: tuple[Move, ...] = (Shift(feature(layout, chance), step(chance)), Slide(tuner(layout, chance), small(chance)),
-                               Stretch(slot(layout, chance), chance.choice(("nut", "tip")), small(chance)), Wind(tuner(layout, chance)),
-                               Swap(tuner(layout, chance), tuner(layout, chance)), Change(way, old, chance.choice((old * 1.01, far(chance)))),
-                               Ramped(slot(layout, chance), Ramp(length=length(chance), depth=length(chance))))
-    return carried_out(layout, chance.choice(moves))
+    moves: tuple[Move, ...] = (Shift(feature(layout, chance), step(chance)), Slide(tuner(layout, chance), small(chance)), Wind(tuner(layout, chance)),
+                               Stretch(slot(layout, chance), chance.choice(("nut", "tip")), small(chance)), Swap(tuner(layout, chance), tuner(layout, chance)),
+                               Change(way, old, chance.choice((old * 1.01, far(chance)))), Ramped(slot(layout, chance), Ramp(length=length(chance), depth=length(chance))),
+                               *(AsCut(slot(layout, chance), one.shape, length(chance), one.ramp) for one in layout.slots[:1]))
+    return carried_out(layout, chance.choice(moves), chance.random() < 0.3)
 
 
 def with_its_pin(layout: Headstock, chance: random.Random) -> Headstock:

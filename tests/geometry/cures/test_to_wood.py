@@ -7,8 +7,8 @@ from app.formats.headstock import read
 from geometry.book import made_by, task_of, tick_off
 from geometry.checks import check
 from geometry.cures import apply_cure, settle, touched
-from geometry.edits import free_from_row, move_features, set_field, set_slot_width, slide_tuner
-from geometry.layout import EdgePlace, FreePlace, Ramp, slot_path
+from geometry.edits import free_from_row, move_features, set_field, set_slot_width, slide_tuner, to_drawn
+from geometry.layout import EdgePlace, FreePlace, Ramp, Slot, StraightSlot, slot_path
 from geometry.sequence import operations
 from geometry.solids import holes
 from geometry.solids.in_wood import bored
@@ -168,6 +168,15 @@ def test_the_outline_is_drawn_again_as_it_is_cut(mirrored):
     snag = settled(moved, mirrored)
     assert "Draw the outline as it is cut" in snag.cure and "glued on" in snag.cure and touched(moved, snag.move, mirrored) == ()
     assert apply_cure(moved, snag, mirrored).outline == job.outline
+
+
+def test_with_mirrored_on_a_slot_on_the_centreline_goes_back_to_its_straight_walls():
+    """It was cut straight, and its wall was drawn and altered after."""
+    middle = Slot(id="middle", shape=StraightSlot(nut_end=(0.0, 75.0), tip_end=(0.0, 110.0), width=12.0), depth=8.0)
+    job = cut("middle", layout=replace(demo(), slots=(middle,)))
+    drawn = to_drawn(job, "middle")
+    moved = set_field(drawn, ("slots", "middle", "shape", "loop", "nodes", 1, "at"), (5.0, drawn.slots[0].shape.loop.nodes[1].at[1]))
+    assert apply_cure(moved, settled(moved, mirrored=True), mirrored=True).slots == job.slots
 
 
 def test_a_slot_that_is_only_to_be_cut_on_keeps_its_advice():

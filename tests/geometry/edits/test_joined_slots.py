@@ -77,3 +77,12 @@ def test_with_mirrored_on_the_slots_of_the_other_side_are_joined_too_and_none_go
     middle = head(slots=(UP, *beside))
     joined = join_slots(middle, ("up", "left"))
     assert echo_edit(middle, joined, ("up", "left")) == joined
+
+
+@pytest.mark.parametrize("ids", [("up", "right"), ("right", "up"), ("left", "right"), ("right", "left", "up"), ("left", "low", "right")])
+def test_with_mirrored_on_slots_joined_across_the_centreline_are_one_and_nothing_follows(ids):
+    """One or more are their own mirror images, or one another's: the other side has no others that could be joined alike."""
+    layout = head(slots=(UP, straight("left", (-5.0, 60.0), (-5.0, 90.0)), straight("right", (5.0, 60.0), (5.0, 90.0)),
+                         straight("low", (-5.0, 85.0), (-9.0, 120.0), 8.0)))
+    joined = join_slots(layout, ids)
+    assert echo_edit(layout, joined, ids) == joined and ids[0] in [slot.id for slot in joined.slots]
