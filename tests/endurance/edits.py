@@ -273,7 +273,7 @@ def cured(layout: Headstock, chance: random.Random) -> Headstock:
     moves: tuple[Move, ...] = (Shift(feature(layout, chance), step(chance)), Slide(tuner(layout, chance), small(chance)), Wind(tuner(layout, chance)),
                                Stretch(slot(layout, chance), chance.choice(("nut", "tip")), small(chance)), Swap(tuner(layout, chance), tuner(layout, chance)),
                                Change(way, old, chance.choice((old * 1.01, far(chance)))), Ramped(slot(layout, chance), Ramp(length=length(chance), depth=length(chance))),
-                               *(AsCut(slot(layout, chance), one.shape, length(chance), one.ramp) for one in layout.slots[:1]))
+                               *(AsCut(chance.choice(layout.slots).id, one.shape, length(chance), one.ramp) for one in layout.slots[:1]))
     return carried_out(layout, chance.choice(moves), chance.random() < 0.3)
 
 
