@@ -1313,7 +1313,7 @@
     </message>
     <message>
         <source>As usual now: {instrument}. No posts tell yet how many strings there are.</source>
-        <translation>Jetzt wie üblich: {instrument}. Noch sagen keine Wellen, wie viele Saiten es sind.</translation>
+        <translation>Jetzt wie üblich: {instrument}. Wie viele Saiten es sind, steht ohne Wellen noch nicht fest.</translation>
     </message>
     <message>
         <source>Aside</source>
@@ -2069,7 +2069,7 @@
     </message>
     <message>
         <source>Comes out sound: told once a tuner, a hole or a slot is drawn</source>
-        <translation>Gelingt: wird gesagt, sobald eine Mechanik, ein Loch oder ein Schlitz gezeichnet ist</translation>
+        <translation>Gelingt: abzuschätzen, sobald eine Mechanik, ein Loch oder ein Schlitz gezeichnet ist</translation>
     </message>
     <message>
         <source>Comes out sound: {chance}</source>
@@ -9065,7 +9065,7 @@
     </message>
     <message>
         <source>The job book times {operation} of the {piece} piece more than once: keep one.</source>
-        <translation>Das Werkbuch zählt {operation} mehrmals ({piece}): eines behalten.</translation>
+        <translation>Das Werkbuch hat mehrere Zeiten für {operation} ({piece}): eine behalten.</translation>
     </message>
     <message>
         <source>The job book was not written</source>
@@ -11601,7 +11601,7 @@
     </message>
     <message>
         <source>Where this hardware comes as left and right, tuners on the edge opposite the first take its mirror image.</source>
-        <translation>Wo es diese Mechanik links und rechts gibt, erhalten die an der Kante gegenüber der ersten ihr Spiegelbild.</translation>
+        <translation>Gibt es diese Mechanik links und rechts, nehmen die an der Kante gegenüber der ersten das Spiegelbild.</translation>
     </message>
     <message>
         <source>Whether another order does with fewer changes: {states} states of the work looked at</source>

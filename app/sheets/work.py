@@ -86,13 +86,16 @@ class Work(Struct, frozen=True, dict=True):
     @cached_property
     def steps(self) -> tuple[Operation, ...]:
         """The operations in the order of the work."""
-        by_id = {op.id: op for op in self.ops}
-        return tuple(by_id[id] for id in self.order.steps)
+        return self._of(self.order.steps)
 
     @cached_property
     def worked(self) -> tuple[Operation, ...]:
         """The operations as they come in time: what is done, wherever it stands in the order, and then the rest."""
-        return tuple(sorted(self.steps, key=lambda op: op.id not in self.done))
+        return self._of(self.as_worked(self.order.steps))
+
+    def _of(self, ids: Sequence[str]) -> tuple[Operation, ...]:
+        by_id = {op.id: op for op in self.ops}
+        return tuple([by_id[id] for id in ids])
 
     @cached_property
     def number(self) -> Mapping[str, int]:

@@ -251,7 +251,7 @@ class EntryTable(QTableView):
         state = (words.rows, words.strong, dict(words.bad), self.font(), header.font(), px(100))
         if self._measured != state:
             self._measured = state
-            self._widths = {broken: self._measure(broken) for broken in (True, False)}
+            self._widths = self._measure()
             self._broken = False
         broken = self.viewport().width() - sum(self._widths[False].values()) < wide * px(LEAST)
         if broken != self._broken:
@@ -261,18 +261,20 @@ class EntryTable(QTableView):
             header.resizeSection(i, width)
         return sum(self._widths[broken].values())
 
-    def _measure(self, broken: bool) -> dict[int, int]:
-        """The width that each column but the wide one asks for, pixels."""
-        header, words, wide = self.horizontalHeader(), self.words, {}
-        words.break_heads(broken)
+    def _measure(self) -> dict[bool, dict[int, int]]:
+        """The widths that the columns but the wide one ask for, as `_widths` has them; heads are left in one line."""
+        header, words = self.horizontalHeader(), self.words
+        cells: dict[int, int] = {}
         for i, head in enumerate(words.heads):
-            if head.wide:
-                continue
-            widest = words.widest(i, self.font())
-            words.fill((widest,))
-            cell = self.sizeHintForIndex(words.index(widest, i)).width() if words.rows else 0
-            wide[i] = max(header.sectionSizeHint(i), cell)
-        return wide
+            if not head.wide:
+                widest = words.widest(i, self.font())
+                words.fill((widest,))
+                cells[i] = self.sizeHintForIndex(words.index(widest, i)).width() if words.rows else 0
+        found: dict[bool, dict[int, int]] = {}
+        for broken in (True, False):
+            words.break_heads(broken)
+            found[broken] = {i: max(header.sectionSizeHint(i), cell) for i, cell in cells.items()}
+        return found
 
     def show_rows(self, rows: list[tuple[str, ...]], strong: frozenset[int] = frozenset(), keys: Sequence[Hashable] | None = None,
                   of: Hashable = None) -> None:

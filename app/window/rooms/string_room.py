@@ -17,6 +17,7 @@ from geometry.checks.words import few
 from geometry.drawing import Drawing
 from geometry.drawing.string_marks import angle_marks, ghost_strings
 from geometry.edits.fields import set_field
+from geometry.edits.string_count import all_paired
 from geometry.edits.strings import serve, set_post, string_set
 from geometry.errors import GeometryError
 from geometry.layout import Headstock
@@ -157,7 +158,7 @@ def usual_words(before: Headstock, after: Headstock, instrument: str, unit: Leng
              say("As usual now: {instrument}.", instrument=kind.title) if strings else
              say("As usual now: {instrument}. No posts tell yet how many strings there are.",
                  instrument=kind.title)]
-    usual = kind.nut_for(len(strings), 2 * len({one.course for one in strings}) == len(strings)) if strings else kind.nut_width
+    usual = kind.nut_for(len(strings), all_paired(after)) if strings else kind.nut_width
     if abs(usual - after.nut.width) > NEAR_USUAL:
         words.append(say("The nut stays {width} wide, where {usual} is usual.", width=format_close(after.nut.width, unit, mark=True),
                          usual=format_close(usual, unit, mark=True)))
