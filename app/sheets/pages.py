@@ -201,23 +201,23 @@ def _fewest(ways: Sequence[Sequence[_Section]], window: Box, ask: Ask) -> list[_
     """The sections on their pages, in the first of the ways that takes the fewest."""
     high = window[3] - window[1]
     made: list[_Run] = []
-    for own, blocks in min((_runs(sections, high) for sections in ways), key=lambda runs: sum(len(paged(blocks, high)) for _, blocks in runs)):
+    for own, blocks, _ in min((_runs(sections, high) for sections in ways), key=lambda runs: sum(taken for *_, taken in runs)):
         ask()
         made.append(_Run(own, flow(blocks, window)))
     return made
 
 
-def _runs(sections: Sequence[_Section], high: float) -> list[tuple[list[_Section], list[Block]]]:
-    """Sections that share a page of that height (mm), with all their blocks; those without blocks are left out."""
-    runs: list[tuple[list[_Section], list[Block]]] = []
+def _runs(sections: Sequence[_Section], high: float) -> list[tuple[list[_Section], list[Block], int]]:
+    """Sections that share a page of that height (mm), with all their blocks and the number of pages of these; those without blocks are left out."""
+    runs: list[tuple[list[_Section], list[Block], int]] = []
     for section in filter(lambda one: one.blocks, sections):
         if section.joins and runs:
-            own, blocks = runs[-1]
+            own, blocks, taken = runs[-1]
             under = [*blocks, space(APART), *section.blocks]
-            if len(paged(under, high)) == len(paged(blocks, high)):
-                runs[-1] = ([*own, section], under)
+            if len(paged(under, high)) == taken:
+                runs[-1] = ([*own, section], under, taken)
                 continue
-        runs.append(([section], list(section.blocks)))
+        runs.append(([section], list(section.blocks), len(paged(section.blocks, high))))
     return runs
 
 
