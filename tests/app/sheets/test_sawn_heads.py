@@ -5,10 +5,14 @@ from pathlib import Path
 from msgspec.structs import replace
 
 from app.formats.headstock import read
+from app.formats.mark_shapes import drawing_box
 from app.sheets import pages, plan_work
+from app.sheets.card_face import section
+from app.sheets.cards import cards
 from app.sheets.needs import pieces
 from geometry.book import made_by, task_of, tick_off
-from geometry.drawing import Label
+from geometry.drawing import Area, Label
+from geometry.layout import SingleHole
 from tests.app.sheets.printed import layout, work
 
 
@@ -44,3 +48,18 @@ def test_a_head_that_is_finished_outside_needs_no_template_and_no_pins():
     assert "template" in pinned.order.steps and "take nut pin out of the drawing" in pinned.blocked(pin)
     half = bare.with_order(replace(old, book=tick_off(replace(old.book, piece="real"), task_of(ops[0]), 1, made_by(old, ops[0]))))
     assert "template" in half.order.steps, "sawn outside its line, it is routed by the template still"
+
+
+def test_the_section_of_a_hole_shows_what_was_sawn_before_its_turn():
+    """Drilled in a square blank by the order, in a head of its own width once that is ticked off."""
+    head = replace(layout("demo"), holes=(SingleHole(id="inlay", at=(0.0, 110.0), diameter=6.0, depth=3.0),))
+    bare = plan_work(head)
+    saw = next(op for op in bare.ops if op.kind == "cut outline")
+    sawn = bare.with_order(replace(head, book=tick_off(replace(head.book, piece="real"), task_of(saw), bare.number[saw.id], made_by(head, saw))))
+
+    def wide(work):
+        card = next(card for card in cards(work.layout, work) if card.ids == ("inlay",))
+        x0, _, x1, _ = drawing_box([mark for mark in section(work.layout, work, card)[0] if isinstance(mark, Area)])
+        return x1 - x0
+    assert bare.number[saw.id] > next(bare.number[op.id] for op in bare.ops if "inlay" in op.features)
+    assert wide(bare) == head.blank.bass + head.blank.treble > wide(sawn) + 5.0

@@ -134,4 +134,4 @@ def test_a_drawing_of_the_back_is_read_as_it_lies_seen_from_the_face(layout, end
                    if (deep := depth_on(loop.layer)) is not None and deep.back)
     wanted = sorted(d.start[:2] for hole in holes(crooked) for d in hole.drillings if d.surface == "back")
     assert len(wanted) == 13 and found == [pytest.approx(at, abs=1e-3) for at in wanted]
-    assert not seen_from_behind("centreline") and style_on("CENTRELINE - SEEN FROM THE BACK") == "centreline"
+    assert not seen_from_behind("centreline") and not seen_from_behind("notes - seen from the back") and style_on("CENTRELINE - SEEN FROM THE BACK") == "centreline"
