@@ -11,7 +11,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from app.window import texts
 from app.window.background.errand import Errand
 from geometry.checks import Snag
-from geometry.checks.moves import Move, Swap, Wind
+from geometry.checks.moves import AsCut, Move, Swap, Wind
 from geometry.checks.said import read
 from geometry.drawing import Area, Disc, Drawing, Stroke
 from geometry.drawing.opened_out import feature_marks
@@ -218,7 +218,8 @@ def _ghosts(after: Headstock, ids: tuple[str, ...], move: Move) -> Drawing:
         from geometry.drawing.string_marks import ghost_strings
 
         return ghost_strings([run for run in runs(after) if run.tuner in ids])
-    return tuple(_outline(mark) for id in ids for mark in feature_marks(after, id) if isinstance(mark, Area | Disc | Stroke))
+    seen = ids or ((move.of,) if isinstance(move, AsCut) else ())  # the outline is no feature
+    return tuple(_outline(mark) for id in seen for mark in feature_marks(after, id) if isinstance(mark, Area | Disc | Stroke))
 
 
 def _outline(mark: Area | Disc | Stroke) -> Stroke | Disc:

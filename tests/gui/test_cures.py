@@ -11,11 +11,16 @@ from app.panels.snags.snag_list import SnagList
 from app.threads.background import running
 from app.window import ask
 from app.window.background import aside
+from app.window.cures import _ghosts
 from geometry.checks import check
-from geometry.checks.moves import Change, Shift, Slide, Wind
+from geometry.checks.moves import AsCut, Change, Shift, Slide, Wind
+from geometry.cures.carry_out import carried_out, touched
 from geometry.drawing.opened_out import feature_marks
+from geometry.edits import move_node
 from geometry.edits.twin_features import twin_feature
+from geometry.layout import DrawnSlot, loop_path
 from geometry.strings import runs
+from tests.geometry.sequence.specimens import demo
 from tests.waiting import press
 
 
@@ -148,6 +153,14 @@ def test_pointing_at_the_button_shows_where_it_leads_and_changes_nothing(bench, 
     QTest.mouseMove(snags.viewport(), QPoint(2, 2))
     bench.pump()
     assert not bench.window.canvas._guides._marks
+
+
+def test_of_the_outline_as_it_is_cut_the_ghost_shows_the_outline():
+    cut = demo()
+    drawn = move_node(cut, "outline", 2, (43.0, 167.0))
+    move = AsCut("outline", DrawnSlot(loop=cut.outline), None, None)
+    ghosts = _ghosts(carried_out(drawn, move), touched(drawn, move), move)
+    assert loop_path(cut.outline).box in [pytest.approx(ghost.path.box) for ghost in ghosts]
 
 
 def test_cures_are_said_in_the_makers_unit_and_never_before_they_are_tried(bench, qtbot):
