@@ -14463,7 +14463,7 @@
     <message>
         <source>reach below the base</source>
         <comment>field of a record</comment>
-        <translation>Reichweite unter der Fußplatte</translation>
+        <translation>Überstand aus der Fußplatte</translation>
     </message>
     <message>
         <source>read</source>

@@ -6,7 +6,9 @@ from msgspec import Meta
 
 from geometry.layout.parts import Part
 
-Minutes = Annotated[float, Meta(ge=0, le=6000)]
+LONGEST = 6000
+"""Minutes at most that a step is reckoned to take."""
+Minutes = Annotated[float, Meta(ge=0, le=LONGEST)]
 
 
 class Rates(Part, kw_only=True):

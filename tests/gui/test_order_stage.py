@@ -275,6 +275,10 @@ def test_rates_are_typed_and_kept_in_the_layout(bench, order, qtbot):
     QTest.keyClicks(field, "soon")
     QTest.keyClick(field, Qt.Key.Key_Return)
     assert bench.layout.rates.side_bore == 30.0 and "is not a time" in field.toolTip()
+    field.selectAll()
+    QTest.keyClicks(field, "101 h")
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    assert bench.layout.rates.side_bore == 30.0 and field.toolTip() == "An operation takes between 0 and 6,000 minutes: 6060 cannot be."
     bench.window.commands.run("undo")
     assert bench.layout.rates.side_bore == 4.0
 

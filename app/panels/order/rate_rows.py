@@ -11,6 +11,7 @@ from geometry.checks.words import told_first
 from geometry.edits import set_field
 from geometry.errors import GeometryError, quoted
 from geometry.layout import Headstock
+from geometry.layout.rates import LONGEST
 from geometry.saying import count, number, say
 from geometry.sequence import Counts
 
@@ -77,6 +78,8 @@ def _changed(layout: Headstock, name: str, text: str) -> Headstock:
     minutes = read_minutes(text)
     if minutes is None:
         raise GeometryError(say("Type minutes, for example 4 or 1.5 h."))
+    if minutes > LONGEST:
+        raise GeometryError(say("An operation takes between 0 and {longest:,.0f} minutes: {minutes:g} cannot be.", longest=LONGEST, minutes=minutes))
     return set_field(layout, ("rates", name), minutes)
 
 
