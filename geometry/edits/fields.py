@@ -165,9 +165,9 @@ def _words(path: tuple[Key, ...]) -> str:
 def _about(path: tuple[Key, ...]) -> str:
     """What a message calls the record at a path: its id or number rather than the whole way to it."""
     words = []
-    for key, before in zip(path, ("", *path), strict=False):
+    for before, key, after in zip(("", *path), path, (*path[1:], ""), strict=False):
         if isinstance(key, int):
             words.append(f"{field(str(before).removesuffix('s'))} {key + 1}")
-        elif key not in GROUPS and key not in ("rack", "shape", "place", "run", "loop"):
+        elif not isinstance(after, int) and key not in GROUPS and key not in ("rack", "shape", "place", "run", "loop"):
             words.append(key if before in GROUPS else field(key))
     return " ".join(words)
