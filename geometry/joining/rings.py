@@ -24,8 +24,9 @@ def end_to_end(segments: Sequence[Segment], reach: float, far_reach: float) -> t
 
     Where more than two ends meet, straight lines that lead nowhere are not counted, as the lines of a dimension that begin at a
     corner; nor is a second drawing of the same piece. What ends within `far_reach` mm of another one, or has another end on it, leads
-    somewhere: a head with a gap, or a side drawn past its corner, is no smaller for a line across it. A line that runs on over a piece of a ring takes nothing from it. Rings do
-    not cross themselves and are wider than about 2 `reach` mm. Sources of the chains are numbers of segments.
+    somewhere: a head with a gap, or a side drawn past its corner, is no smaller for a line across it. A line that runs on over a piece
+    of a ring takes nothing from it. Rings do not cross themselves and are wider than about 2 `reach` mm. Sources of the chains are
+    numbers of segments, none of which is without length.
     """
     nodes = np.array(same_point([p for s in segments for p in (s.start, s.end)], SAME), dtype=int).reshape(-1, 2)
     first: dict[tuple[int, int], list[int]] = {}
