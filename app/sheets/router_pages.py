@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from msgspec.structs import replace
-from shapely.affinity import translate
 from shapely.geometry.base import BaseGeometry
 
 from app.formats.letters import text_width
@@ -17,7 +16,7 @@ from app.sheets.words import block, numbers
 from app.sheets.work import SAME_OFFSET, Work
 from geometry import vectors as v
 from geometry.checks.words import listed
-from geometry.curves import LYING, Matrix
+from geometry.curves import LYING, Matrix, shift
 from geometry.curves.polygons import polygon
 from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.drawing.cards import scale_words
@@ -212,10 +211,10 @@ def lying_alike(layout: Headstock, plans: Sequence[SlotPlan]) -> list[list[SlotP
     groups: list[list[SlotPlan]] = []
     seen: list[tuple[BaseGeometry, list[float]]] = []
     for plan in plans:
-        wall = polygon(slot_path(_slot(layout, plan)))
-        at = wall.bounds[0]
+        wall = slot_path(_slot(layout, plan))
+        at = wall.box[0]
         row = plan.waste.centres if isinstance(plan.waste, Waste) else ()
-        shape, along = translate(wall, -at), [n for x, y in row for n in (x - at, y)]
+        shape, along = polygon(wall.mapped(shift(-at, 0.0))), [n for x, y in row for n in (x - at, y)]
         same = next((i for i, (other, theirs) in enumerate(seen) if shape.hausdorff_distance(other) < SEEN and len(along) == len(theirs)
                      and all(abs(a - b) < SEEN for a, b in zip(along, theirs, strict=True))), None)
         if same is None:
