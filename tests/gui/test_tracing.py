@@ -20,6 +20,7 @@ from app.window.tracing.lay import lay_picture
 from app.window.tracing.lay_dialog import LayDialog
 from app.window.tracing.trace_dialog import TraceDialog
 from geometry.edits import replace_outline
+from geometry.errors import GeometryError
 from geometry.layout import loop_path
 from geometry.tracing.plane_map import PlaneMap
 from tests.geometry.routing.specimens import loop
@@ -353,3 +354,15 @@ def test_an_outline_beyond_the_blank_is_seen_whole(bench):
     bench.window.document.apply("Trace", replace_outline(bench.layout, loop_path(loop(*wide))))
     bench.window.commands.run("fit")
     assert all(bench.view.viewport().rect().contains(bench.pixel(at)) for at in wide)
+
+
+def test_a_fault_of_the_program_is_raised_though_another_proposal_was_asked_for_meanwhile(bench, scan, file, monkeypatch, qtbot):
+    """What the newest wish makes of no interest is a sentence or a stop, never a fault."""
+    lay(bench, scan, file, monkeypatch, qtbot)
+    dialog = TraceDialog(bench.window, bench.layout.picture)
+    dialog._again = True
+    dialog._failed(GeometryError("No edge is found."))
+    assert "No edge" not in dialog._says.text()
+    with pytest.raises(ZeroDivisionError):
+        dialog._failed(ZeroDivisionError())
+    dialog.reject()

@@ -28,6 +28,7 @@ from app.look.paragraph import paragraph, restyle
 from app.look.sizes import keep, open_at
 from app.look.slider import Slider
 from app.look.walk import ReadInOrder
+from app.threads.background import raised
 from app.window.background.errand import Errand
 from app.window.background.waiting import Cancelled, Progress
 from app.window.tracing.board import PictureBoard
@@ -182,15 +183,14 @@ class TraceDialog(ReadInOrder, QDialog):
         self.take_button.setEnabled(True)
 
     def _failed(self, error: Exception) -> None:
+        raised(error, but=(Cancelled, GeometryError, FormatError))
         if self._again:
             return
         self.board.show_ghost(QPainterPath())
         if isinstance(error, Cancelled):
             self._tell(say("Stopped. Press in the head, or change a number, to try again."), "dim")
-        elif isinstance(error, (GeometryError, FormatError)):
-            self._tell(str(error), "warning")
         else:
-            raise error
+            self._tell(str(error), "warning")
 
     def _ended(self) -> None:
         self._progress.deleteLater()
