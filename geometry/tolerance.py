@@ -1,4 +1,4 @@
-"""Every tolerance of the project, named once. All lengths in millimetres."""
+"""Every tolerance of the project, named once. All lengths in millimetres, all angles in radians."""
 
 TOUCH = 1e-6
 """Two points nearer than this are one point; touching a margin to within this passes."""
@@ -18,6 +18,9 @@ SAME_HOLE = 0.01
 PRICKED = 0.1
 """How far a mark on a pasted paper, a line of the template or a glue line may be off the drawing's and still be that one, mm: nobody pricks or cuts
 along a paper more truly (common practice, no source)."""
+
+ONE_WAY = 1e-3
+"""rad: tuners turned farther apart than this share no plate."""
 
 QUAD_SEGS = 64
 """Chords per quarter turn in a polygon offset (a 10 mm arc stays within 0.0008 mm)."""

@@ -6,9 +6,7 @@ from geometry import vectors as v
 from geometry.edits.tuners import members
 from geometry.layout import Headstock, RowPlace, Tuner
 from geometry.solids.frames import frame
-
-_ONE_WAY = 1e-3
-"""rad: tuners turned farther apart than this share no plate"""
+from geometry.tolerance import ONE_WAY
 
 
 def may_share_a_plate(layout: Headstock, tuner: Tuner) -> bool:
@@ -18,4 +16,4 @@ def may_share_a_plate(layout: Headstock, tuner: Tuner) -> bool:
         return False
     one, *rest = [frame(layout, each) for each in members(layout, tuner.place.row)]
     way = (lambda each: each.w) if one.mount == "side" else (lambda each: each.u)
-    return bool(rest) and all(v.distance(way(one)[:2], way(each)[:2]) <= _ONE_WAY for each in rest)
+    return bool(rest) and all(v.distance(way(one)[:2], way(each)[:2]) <= ONE_WAY for each in rest)

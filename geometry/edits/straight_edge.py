@@ -18,10 +18,7 @@ from geometry.layout import EdgePlace, EdgeRun, Headstock, Side, loop_path
 from geometry.layout.edges import Edge, edge
 from geometry.saying import say
 from geometry.solids.frames import frame
-from geometry.tolerance import TOUCH
-
-PARALLEL = 1e-3
-"""rad: bores turned farther apart than this share no plate"""
+from geometry.tolerance import ONE_WAY, TOUCH
 
 
 def splayed(layout: Headstock, ids: Sequence[str]) -> bool:
@@ -30,7 +27,7 @@ def splayed(layout: Headstock, ids: Sequence[str]) -> bool:
         return False
     first, *rest = [frame(layout, layout.tuner(id)) for id in ids]
     return (len({along_edge(layout, id)[0] for id in ids}) == 1
-            and any(v.distance(first.w[:2], one.w[:2]) > PARALLEL for one in rest))
+            and any(v.distance(first.w[:2], one.w[:2]) > ONE_WAY for one in rest))
 
 
 def straighten_edge(layout: Headstock, ids: Sequence[str]) -> Headstock:

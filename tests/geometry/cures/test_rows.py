@@ -12,7 +12,7 @@ from geometry.cures.plates import may_share_a_plate
 from geometry.cures.tracks import tracks
 from geometry.edits.fields import get_field
 from geometry.layout import EdgeRun, Rack, RouterBit, Row, RowPlace, SingleHole, StraightRun, Template, Tuner
-from tests.geometry.checks.heads import bore, head, pattern, slot
+from tests.geometry.checks.heads import bore, head, loop, pattern, slot
 from tests.geometry.edits.heads import CURVED
 
 SEAT = pattern("plate", "side", bore(surface="seat", depth=30.0), post=(6.0, 25.0, 26.0), seat=(12.0, 12.0, 10.0))
@@ -94,6 +94,8 @@ def test_a_tuner_leaves_a_row_that_may_be_on_one_plate_last():
 def test_a_row_whose_buttons_go_different_ways_shares_no_plate():
     layout = replace(row_of(3, 26.0), outline=CURVED)
     assert not may_share_a_plate(layout, layout.tuners[0]) and may_share_a_plate(row_of(3, 26.0), layout.tuners[0])
+    bent = replace(row_of(3, 26.0), outline=loop((-40.0, 0.0), (40.0, 0.0), (40.0, 115.0), (20.0, 180.0), (-40.0, 180.0)))
+    assert not may_share_a_plate(bent, bent.tuners[0]), "one that leans is enough"
     two = tuple(Tuner(id=f"t{i}", pattern="post", place=RowPlace(row="row", index=i)) for i in range(2))
     across = head(tuners=two, patterns=(BORE,), rows=(Row(id="row", spacing=40.0, run=StraightRun(start=(-20.0, 60.0), heading=0.0)),))
     assert not may_share_a_plate(across, two[0]), "one to the bass edge and one to the treble edge: opposite ways are two ways"
