@@ -9,11 +9,11 @@ from geometry.checks import check
 from geometry.cures import apply_cure, settle, touched
 from geometry.edits import free_from_row, move_features, set_field, set_slot_width, slide_tuner, to_drawn
 from geometry.layout import EdgePlace, FreePlace, Ramp, Slot, StraightSlot, slot_path
-from geometry.sequence import operations
+from geometry.sequence import Routing, Trip, operations
 from geometry.solids import holes
 from geometry.solids.in_wood import bored
 from geometry.tolerance import SAME_HOLE
-from tests.geometry.sequence.specimens import SAMPLES, demo
+from tests.geometry.sequence.specimens import SAMPLES, THROUGH, demo, with_waste
 
 
 def drilled(*features):
@@ -183,3 +183,28 @@ def test_a_slot_that_is_only_to_be_cut_on_keeps_its_advice():
     job = cut("bass slot")
     wider = set_slot_width(job, "bass slot", job.slots[0].shape.width + 1.0)
     assert settled(wider).move is None and "Cut it on" in settled(wider).cure
+
+
+def ticked(layout, of, *passes):
+    """The layout with some steps of one of its slots done as it is drawn, whatever is done already."""
+    book = replace(layout.book, piece="real")
+    for number, op in enumerate([op for op in operations(layout, {of: passes[0]}) if of in op.features], 1):
+        if op.kind in passes[1:]:
+            book = tick_off(book, task_of(op), number, made_by(layout, op))
+    return replace(layout, book=book)
+
+
+def test_a_slot_goes_to_what_is_routed_and_not_to_what_was_sawn_before():
+    """It is moved after the saw, and again after the router, which took the rest."""
+    sawn = ticked(demo(), "bass slot", with_waste(THROUGH), "saw")
+    routed = ticked(move_features(sawn, ["bass slot"], (0.0, 0.4)), "bass slot", THROUGH, "rout")
+    moved = move_features(routed, ["bass slot"], (0.0, 3.0))
+    assert [bool(one.cut.light) for one in moved.book.done] == [True, False] and apply_cure(moved, settled(moved)).slots == routed.slots
+
+
+def test_a_slot_is_drawn_as_deep_as_the_deepest_pass_of_several():
+    deep = set_field(demo(), ("slots", "bass slot", "depth"), 12.0)
+    passes = Routing((Trip("face", "12 shank bearing", None, 0.0, 5.0), Trip("face", "6 straight", None, 5.0, 12.0)))
+    job = ticked(deep, "bass slot", passes, "rout")
+    less = set_field(job, ("slots", "bass slot", "depth"), 3.0)
+    assert len(job.book.done) == 2 and apply_cure(less, settled(less)).slots == job.slots

@@ -58,6 +58,7 @@ def test_the_ramp_at_the_nut_stays_as_it_is_or_goes():
     ([straight("b", (0.0, 100.0), (10.0, 100.0), there=True)], "there already"),
     ([straight("b", (0.0, 70.0), (25.0, 70.0), 6.0), straight("c", (25.0, 70.0), (25.0, 120.0), 6.0), straight("d", (25.0, 120.0), (0.0, 120.0), 6.0)],
      "shut in wood"),
+    ([straight("b", (11.995, 140.0), (11.995, 219.995), 11.99)], "meet too closely"),
 ])
 def test_what_makes_no_slot_is_refused_in_a_sentence(others, words):
     with pytest.raises(GeometryError, match=words):
