@@ -17,7 +17,7 @@ from app.formats.drawing_in.closing import read_closing
 from app.formats.drawing_in.command import outline_report, require_outline
 from app.formats.drawing_in.roles import heads, heads_told, is_upright
 from app.formats.drawing_in.scale_text import scale_told
-from app.formats.drawing_in.units import MM, sized, unit_named
+from app.formats.drawing_in.units import MM, NINETIETH, sized, unit_named
 from app.formats.drawing_in.whole_neck import headed, with_outline
 from app.formats.errors import FormatError
 from app.formats.layer_names import depth_on
@@ -118,7 +118,8 @@ def _outline_lines(read: DrawingRead, guessed: Iterator[str], there: Sequence[st
         "guess": say("guessed from its size"),
     }[read.unit_source]
     words = {"width": width, "height": height, "source": source}
-    yield (say("Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is 1 {unit}, {source}.", unit=read.unit, **words)
+    one = read.unit if read.unit == NINETIETH else f"1 {read.unit}"
+    yield (say("Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is {one}, {source}.", one=one, **words)
            if read.unit in MM and math.isclose(read.unit_mm, MM[read.unit], rel_tol=1e-6) else
            say("Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is {mm:.5g} mm, {source}.", mm=read.unit_mm, **words))
     found = Counter(loop.role for loop in read.loops)

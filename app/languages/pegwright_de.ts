@@ -5780,12 +5780,12 @@
         <translation>Umriss zu Rohlingskante</translation>
     </message>
     <message>
-        <source>Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is 1 {unit}, {source}.</source>
-        <translation>Umriss {width:.2f} x {height:.2f} mm; eine Einheit der Zeichnung ist 1 {unit}, {source}.</translation>
-    </message>
-    <message>
         <source>Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is {mm:.5g} mm, {source}.</source>
         <translation>Umriss {width:.2f} x {height:.2f} mm; eine Einheit der Zeichnung ist {mm:.5g} mm, {source}.</translation>
+    </message>
+    <message>
+        <source>Outline {width:.2f} x {height:.2f} mm; one unit of the drawing is {one}, {source}.</source>
+        <translation>Umriss {width:.2f} x {height:.2f} mm; eine Einheit der Zeichnung ist {one}, {source}.</translation>
     </message>
     <message>
         <source>Outside</source>

@@ -151,6 +151,14 @@ def test_a_page_in_inches_with_units_of_a_millimetre_is_told_as_that(tmp_path: P
     assert code == 0 and "Outline 77.00 x 160.00 mm; one unit of the drawing is 1 mm, as the drawing says." in out
 
 
+@pytest.mark.parametrize(("unit", "told_as"), [("1/90 inch", "1/90 inch"), ("px", "1 px")])
+def test_a_unit_that_is_a_fraction_is_not_told_as_one_and_a_fraction(unit: str, told_as: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    drawing = tmp_path / "head.svg"
+    drawing.write_text('<svg xmlns="http://www.w3.org/2000/svg"><path d="M106,638 h152 L319,496 L283,71 H81 L46,496 Z"/></svg>')
+    code, out = told(capsys, "outline", drawing, "--out", tmp_path / "new.headstock.json", "--unit", unit)
+    assert code == 0 and f"one unit of the drawing is {told_as}, as you said." in out
+
+
 def test_pockets_of_a_template_are_told_and_never_counted_as_slots(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     """Eight tuners through the face and a truss rod's pocket, as the sample says: no slot in it."""
     told(capsys, "sheets", CHECKOUT / "samples" / "eight-strings.headstock.json", "--out", tmp_path)
