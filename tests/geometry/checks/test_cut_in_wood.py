@@ -272,6 +272,16 @@ def test_waste_is_cleared_where_the_router_has_been():
     assert done_steps(job, operations(job)).keys() == {"waste holes bass slot", "saw bass slot"}, "which leave wood to the router"
 
 
+def test_neither_a_ramp_nor_what_was_sawn_elsewhere_is_done_by_the_router():
+    """The wood of a ramp lies before the slot, and a saw that went 3 mm astray went astray."""
+    ramped = cut(set_field(demo(), ("slots", SLOT, "ramp"), Ramp(length=12.0, depth=4.0)), SLOT, kinds=("rout",))
+    assert "ramp" in {op.kind for op in operations(ramped)}
+    assert done_steps(ramped, operations(ramped)).keys() == {"waste holes bass slot", "saw bass slot", "rout bass slot 1"}
+    sawn = move_features(cut(demo(), SLOT, kinds=("saw",)), [SLOT], (0.0, 3.0))
+    job = cut(sawn, SLOT, kinds=("rout",))
+    assert otherwise(job).keys() == {"saw bass slot"} and done_steps(job, operations(job)).keys() == {"waste holes bass slot", "rout bass slot 1"}
+
+
 @pytest.mark.parametrize("of", [SLOT, "outline"])
 def test_what_one_pass_took_is_done_of_all_that_are_planned_there_later(of):
     """Routed through at one go; then the rack is another, and two passes are planned, or no bit does it at all."""
