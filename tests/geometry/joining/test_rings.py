@@ -73,7 +73,7 @@ def test_a_ring_tells_which_pieces_are_in_it_and_which_are_drawn_again():
 
 @pytest.mark.parametrize("segments", [
     [Line((0, 0), (60, 0)), Line((0, 0), (25, 0)), Line((25, 0), (60, 0))],
-    [Line((0, 0), (60, 40)), Line((60, 40), (60, 0)), Line((60, 0), (0, 40)), Line((0, 40), (0, 0))],
+    [Line((0, 0), (60, 60)), Line((60, 60), (60, 0)), Line((60, 0), (0, 40)), Line((0, 40), (0, 0))],
     [Line((-20, 0), (20, 0)), Line((20, 0), (20, 30)), Line((20, 30), (-20, 30))]], ids=["one line in two pieces", "crosses itself", "open"])
 def test_what_encloses_nothing_end_to_end_is_no_ring(segments):
     assert end_to_end(segments, 0.01, 0.1) == ([], set())
