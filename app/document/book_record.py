@@ -53,7 +53,8 @@ class BookRecord:
         self._gone.pop(id(current.book), None)
         if id(layout.book) in self._gone:
             layout = replace(layout, book=current.book)
-        from geometry.edits.in_book import called_after, renamed_in_book  # here: a start renames nothing
+        from geometry.edits.called_after import called_after  # here: a start renames nothing
+        from geometry.edits.in_book import renamed_in_book
         called = called_after(current, layout)
         if called and layout.book is current.book:
             # It has none of the old names; but what an entry has struck out of it, and would be put back, may have them.

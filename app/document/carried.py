@@ -7,7 +7,8 @@ from operator import attrgetter
 
 from msgspec.structs import replace
 
-from geometry.edits.in_book import called_after, renamed_in_book
+from geometry.edits.called_after import called_after
+from geometry.edits.in_book import renamed_in_book
 from geometry.layout import Book, Headstock
 from geometry.layout.parts import Part
 

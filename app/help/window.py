@@ -25,9 +25,9 @@ from app.help.pictures import picture
 from app.help.snags import snag_words
 from app.look.filled import filled
 from app.look.paragraph import paragraph
+from app.look.section_view import SectionView
 from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
-from app.panels.section import SectionView
 from geometry.saying import say
 
 

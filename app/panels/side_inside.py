@@ -10,6 +10,7 @@ from app.look.filled import filled
 from app.look.ground import Ground
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
+from app.look.section_view import SectionView
 from app.look.sizes import keep
 from app.panels.change_list import ChangeList
 from app.panels.describe import Page
@@ -17,7 +18,6 @@ from app.panels.forms.form import Form, rule
 from app.panels.forms.rows import FieldRow
 from app.panels.forms.stack import Stack
 from app.panels.forms.tabs import Tabs
-from app.panels.section import SectionView
 from app.panels.snags.chance_page import ChanceLine, ChancePage
 from app.panels.snags.chance_words import Chances
 from app.panels.snags.snag_list import SnagList

@@ -16,8 +16,7 @@ from app.formats.paper import PAPERS, Page
 from app.printing.correction import Correction, corrected
 from app.printing.page_paint import painted, shapes_of
 from app.printing.printers import correction_for
-from app.window.ask import uncorrected
-from app.window.background.waiting import Progress, done_beside
+from app.threads.waiting import Progress, done_beside
 from geometry.checks.words import listed
 from geometry.saying import count, say
 
@@ -30,12 +29,12 @@ Ask = Callable[[QWidget, str, int, str], QPrinter | None]
 """Asks for a printer: parent, paper, number of pages, title."""
 
 
-def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, ask: Ask | None = None,
+def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, uncorrected: Callable[[str], bool], ask: Ask | None = None,
                  settings: Path | None = None) -> str:
     """Ask for a printer, correct the pages for it and print them; a sentence on what was done, "" when called off.
 
     The correction is the one kept for that printer and paper (`settings` is the file, by default the maker's); where the file cannot
-    be used, the maker says whether to print without. FormatError when the pages need more than one paper, or the printer does not take them.
+    be used, `uncorrected` is told why, and answers whether to print without. FormatError when the pages need more than one paper, or the printer does not take them.
     """
     paper = paper_of(pages)
     printer = (ask or choose_printer)(parent, paper, len(pages), title)
@@ -45,7 +44,7 @@ def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, ask: Ask | 
     try:
         correction = correction_for(name, paper, settings) if name else None
     except FormatError as error:
-        if not uncorrected(parent, str(error)):
+        if not uncorrected(str(error)):
             return ""
         correction = None
     printed = _printed_beside(parent, printing(printer, pages, correction))

@@ -1,1 +1,1 @@
-"""Threads beside the window: one piece of work in each, and no collecting of garbage in any of them."""
+"""Threads beside the window: one piece of work in each, how one is waited for, and no collecting of garbage in any of them."""

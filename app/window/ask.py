@@ -35,7 +35,7 @@ _lately: dict[str, Path] = {}
 def _answering(parent: QtWidgets.QWidget, *folders: str | Path | None) -> Path:
     """The first of these folders that is there, the home folder when none is or a drive does not answer: the dialogs of the
     toolkit look at it in the thread of the window."""
-    from app.window.background.waiting import answer_soon  # here: a start asks for no file
+    from app.threads.waiting import answer_soon  # here: a start asks for no file
 
     wanted = [Path(one) for one in folders if one]
     return answer_soon(parent, lambda: next((one for one in wanted if os.path.isdir(one)), Path.home()), Path.home())
@@ -66,7 +66,7 @@ def save_file(parent: QtWidgets.QWidget, title: str, suggestion: str, kinds: str
 
 def there(parent: QtWidgets.QWidget, path: Path) -> bool:
     """Whether there is something of that name; True when its drive does not answer soon."""
-    from app.window.background.waiting import answer_soon
+    from app.threads.waiting import answer_soon
 
     return answer_soon(parent, lambda: os.path.lexists(path), True)
 

@@ -333,7 +333,7 @@ class MainWindow(Frame):
         return may
 
     def closeEvent(self, event) -> None:
-        from app.window.background.waiting import waited_for  # here: a start waits for nothing
+        from app.threads.waiting import waited_for  # here: a start waits for nothing
 
         event.ignore()
         if not waited_for(self) and (self.asked or self.may_close()):

@@ -170,7 +170,7 @@ class Windows(QObject):
     def quit(self) -> bool:
         """Ask in each window with unsaved work, then close all. False when one wants to stay, or waits for something: then all
         stay. While one is asked or saved the others can be worked in, opened and closed: what is new then is asked about."""
-        from app.window.background.waiting import waited_for  # here: a start waits for nothing
+        from app.threads.waiting import waited_for  # here: a start waits for nothing
 
         if any(waited_for(window) for window in self._all):
             return False

@@ -7,9 +7,7 @@ from collections.abc import Callable
 
 from msgspec.structs import replace
 
-from geometry.edits.parts import FEATURE_GROUPS
-from geometry.edits.slots import swapped_sides
-from geometry.layout import Book, Headstock, Task
+from geometry.layout import Book, Task
 from geometry.layout.names import told_of
 
 Called = Callable[[str], str]
@@ -37,30 +35,6 @@ def renamed_in_book(book: Book, called: Called) -> Book:
         remarks=tuple(replace(one, on=one.on and called(one.on), task=one.task and _task(one.task, called)) for one in book.remarks),
         readings=tuple(replace(one, drilling=_drilling(one.drilling, called), other=one.other and _drilling(one.other, called))
                        for one in book.readings))
-
-
-def called_after(before: Headstock, after: Headstock) -> Called | None:
-    """What one edit calls features, gone ones of which the book tells among them: `rename` gives one another name, and
-    `mirror_layout` exchanges bass and treble. None when the edit did something else."""
-    changed = []
-    for group in FEATURE_GROUPS:
-        was, now = getattr(before, group), getattr(after, group)
-        if was is now:
-            continue
-        if len(was) != len(now):
-            return None
-        changed += [(one, other) for one, other in zip(was, now, strict=True) if one.id != other.id]
-    if len(changed) == 1 and replace(changed[0][0], id=changed[0][1].id) == changed[0][1]:
-        old, new = changed[0][0].id, changed[0][1].id
-        # What the book tells goes along with a renaming; it stays with what was taken out and set anew in the same place.
-        return exchanged(old, new) if (old in told_of(after.book)) == (new in told_of(before.book)) else None
-    gone = not changed and after.book is not before.book and renamed_in_book(before.book, swapped_sides) == after.book != before.book
-    if not gone and not (changed and all(swapped_sides(one.id) == other.id for one, other in changed)):
-        return None
-    from geometry.edits.copying import mirror_layout  # which looks for this file
-
-    # One side copied to the other may change the same names, and what has them then is something else.
-    return swapped_sides if replace(mirror_layout(before), book=after.book) == after else None
 
 
 def _task(task: Task, called: Called) -> Task:

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QWidget
 from shiboken6 import delete, isValid
 
 from app.threads.background import Background, left, running
-from app.window.background.waiting import Progress, done_beside
+from app.threads.waiting import Progress, done_beside
 
 
 def test_the_answer_and_the_error_come_as_signals(qtbot):

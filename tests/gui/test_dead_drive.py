@@ -19,11 +19,11 @@ from app.document.journal import Journal
 from app.document.leftovers import leftovers
 from app.formats import headstock, saving
 from app.look.descendants import below
+from app.threads import waiting
 from app.threads.background import left, running
+from app.threads.waiting import Waiting, done_beside
 from app.window import ask
-from app.window.background import waiting
 from app.window.background.disk import saved_where_asked
-from app.window.background.waiting import Waiting, done_beside
 from app.window.demo import demo
 from app.window.running.recovery import recover
 from tests.waiting import PATIENCE, press, until

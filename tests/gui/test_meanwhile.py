@@ -75,7 +75,7 @@ def test_a_template_is_not_written_for_a_plan_of_another_layout(bench, entered, 
 
 def test_pages_of_another_layout_are_not_printed(bench, entered, held, monkeypatch):
     printed = []
-    monkeypatch.setattr("app.printing.job.print_sheets", lambda window, pages, name: printed.append(pages) or "Printed")
+    monkeypatch.setattr("app.printing.job.print_sheets", lambda window, pages, *_: printed.append(pages) or "Printed")
     sheets = entered("sheets")
     old = sheets.pages
     changed(bench)

@@ -4,7 +4,7 @@ from PySide6.QtGui import QFont, QTransform
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.look.painting import Painting
-from app.panels.section import SectionView
+from app.look.section_view import SectionView
 from geometry.drawing import Area, Label
 from geometry.drawing.shapes import rectangle
 from tests.waiting import until

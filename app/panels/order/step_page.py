@@ -10,10 +10,10 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from app.look.filled import filled
 from app.look.paragraph import paragraph
 from app.look.scroll import Scroll
+from app.look.section_view import SectionView
 from app.look.sizes import keep
 from app.look.theme import theme
 from app.panels.order.step_words import Reason, StepWords
-from app.panels.section import SectionView
 from geometry.drawing import Drawing
 from geometry.saying import say
 

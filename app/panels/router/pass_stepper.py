@@ -7,8 +7,8 @@ from PySide6.QtWidgets import QHBoxLayout, QToolButton, QVBoxLayout, QWidget
 
 from app.look.filled import filled
 from app.look.paragraph import paragraph
+from app.look.section_view import SectionView
 from app.look.slider import Slider
-from app.panels.section import SectionView
 from geometry.drawing import Drawing
 from geometry.saying import say
 

@@ -11,8 +11,8 @@ from PySide6.QtWidgets import QWidget
 
 from app.formats.errors import FormatError
 from app.formats.saving import save_bytes
+from app.threads.waiting import done_beside
 from app.window import ask
-from app.window.background.waiting import done_beside
 from geometry.saying import say
 
 if TYPE_CHECKING:

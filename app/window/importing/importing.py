@@ -34,8 +34,8 @@ from app.look.sizes import open_at
 from app.look.walk import ReadInOrder
 from app.look.wrapping import WrappingCheck, WrappingRadio
 from app.panels.forms.fields import LengthField
+from app.threads.waiting import Cancelled, done_beside
 from app.window import ask
-from app.window.background.waiting import Cancelled, done_beside
 from app.window.importing.loop_table import LoopTable
 from app.window.importing.neck_rows import NeckRows
 from app.window.importing.preview import ImportPreview

@@ -12,8 +12,8 @@ from shiboken6 import isValid
 from app.formats.drawing_in import DrawingRead, ImportJob
 from app.formats.drawing_in.job import allowed
 from app.formats.errors import FormatError
+from app.threads.waiting import Cancelled, Waiting, done_beside
 from app.window import ask
-from app.window.background.waiting import Cancelled, Waiting, done_beside
 from geometry.saying import say
 
 LOOK_MS = 20

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.formats import rack as racks
 from app.formats.errors import FormatError
-from app.window.background.waiting import Progress, done_beside
+from app.threads.waiting import Progress, done_beside
 from geometry.beginning.in_unit import hardware_in_unit
 from geometry.cancellation import Ask, go_on
 from geometry.edits.rack import set_rack, set_template_tool

@@ -56,7 +56,7 @@ class SheetStage(PlanningRoom):
                             say("There are no pages to print yet."))
             return
         try:
-            said = print_sheets(self.window, self.pages, self.window.document.layout.name)
+            said = print_sheets(self.window, self.pages, self.window.document.layout.name, partial(ask.uncorrected, self.window))
         except FormatError as error:
             ask.warn(self.window, say("The sheets were not printed"), str(error))
             return

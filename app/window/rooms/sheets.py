@@ -13,9 +13,9 @@ from app.formats.errors import FormatError
 from app.formats.file_names import stem_of
 from app.panels.forms.work_note import WorkNote
 from app.threads.background import raised
+from app.threads.waiting import Waiting
 from app.window import ask
 from app.window.background.errand import Errand
-from app.window.background.waiting import Waiting
 from geometry.cancellation import Ask
 from geometry.errors import GeometryError
 from geometry.layout import Headstock

@@ -55,7 +55,7 @@ def recover(windows: Windows, left: list[Leftover]) -> int:
 
 def _looked(window: MainWindow, found: Leftover) -> Look:
     """What is there under the name it came from; when its drive does not answer soon it is as if nothing were."""
-    from app.window.background.waiting import answer_soon  # here: most starts find nothing
+    from app.threads.waiting import answer_soon  # here: most starts find nothing
 
     return answer_soon(window, found.look, Look(False, False, None), LOOK_MS)
 

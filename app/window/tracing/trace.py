@@ -12,7 +12,7 @@ from msgspec import Struct
 
 from app.formats.drawing_in.likeliest import WIDEST
 from app.formats.picture_in import colours_of, covered, grey_of
-from app.window.background.waiting import Progress
+from app.threads.waiting import Progress
 from geometry.curves import Path
 from geometry.errors import GeometryError
 from geometry.layout import Nut

@@ -29,8 +29,8 @@ from app.look.sizes import keep, open_at
 from app.look.slider import Slider
 from app.look.walk import ReadInOrder
 from app.threads.background import raised
+from app.threads.waiting import Cancelled, Progress
 from app.window.background.errand import Errand
-from app.window.background.waiting import Cancelled, Progress
 from app.window.tracing.board import PictureBoard
 from app.window.tracing.trace import Proposal, over_picture, propose
 from geometry.edits import replace_outline

@@ -18,7 +18,7 @@ from app.printing import job
 from app.printing.correction import Correction
 from app.printing.job import choose_printer, lock, paper_of, print_sheets, printing
 from app.printing.printers import keep_correction
-from app.window.background import waiting
+from app.threads import waiting
 from tests.app.formats.out.pdf_reading import drawn, lines, open_pdf
 from tests.app.sheets.printed import made
 from tests.app.sheets.test_pdf_sheets import crosses
@@ -155,23 +155,27 @@ def window(qtbot):
     return widget
 
 
+def never(text):
+    raise AssertionError(text)
+
+
 def test_the_kept_correction_of_the_chosen_printer_is_used(window, tmp_path, qapp, monkeypatch):
     settings = tmp_path / "printers.json"
     keep_correction("shop", "A4", Correction(1.004, 0.991), settings)
     printer = to_file(tmp_path / "out.pdf")
     monkeypatch.setattr(QPrinter, "printerName", lambda self: "shop")
-    said = print_sheets(window, made("plain"), "Plain", lambda *asked: printer, settings)
+    said = print_sheets(window, made("plain"), "Plain", never, lambda *asked: printer, settings)
     assert said == f"{len(made('plain'))} pages of A4 sent to shop, corrected for this printer: across 1.004, along 0.991."
     level, upright = bars(open_pdf((tmp_path / "out.pdf").read_bytes())[0])
     assert level[0] == pytest.approx(100.4, abs=HAIR) and upright[0] == pytest.approx(99.1, abs=HAIR)
 
 
 def test_calling_it_off_prints_nothing(window, tmp_path):
-    assert print_sheets(window, made("plain"), "Plain", lambda *asked: None, tmp_path / "none.json") == ""
+    assert print_sheets(window, made("plain"), "Plain", never, lambda *asked: None, tmp_path / "none.json") == ""
 
 
 def test_without_a_correction_that_is_said(window, tmp_path, qapp):
-    said = print_sheets(window, made("plain"), "Plain", lambda *asked: to_file(tmp_path / "out.pdf"), tmp_path / "none.json")
+    said = print_sheets(window, made("plain"), "Plain", never, lambda *asked: to_file(tmp_path / "out.pdf"), tmp_path / "none.json")
     assert said.endswith("at 100 %, not corrected: measure the bars.")
 
 
@@ -180,8 +184,8 @@ def test_without_a_file_that_can_be_used_the_maker_says_whether_to_print(window,
     settings, asked = tmp_path / "printers.json", []
     settings.write_bytes(b'{"pegwright_printers": 1, "printers": [')
     monkeypatch.setattr(QPrinter, "printerName", lambda self: "shop")
-    monkeypatch.setattr("app.printing.job.uncorrected", lambda parent, text: asked.append(text) or goes_on)
-    said = print_sheets(window, made("plain"), "Plain", lambda *_: to_file(tmp_path / "out.pdf"), settings)
+    said = print_sheets(window, made("plain"), "Plain", lambda text: asked.append(text) or goes_on,
+                        lambda *_: to_file(tmp_path / "out.pdf"), settings)
     assert len(asked) == 1 and "printers.json" in asked[0]
     assert (tmp_path / "out.pdf").exists() == goes_on
     assert said.endswith("sent to shop, at 100 %, not corrected: measure the bars.") if goes_on else said == ""
@@ -197,7 +201,7 @@ def test_cancel_ends_it_and_says_what_may_still_come(window, tmp_path, qapp, mon
 
     monkeypatch.setattr(waiting, "SHOWS_MS", 0)
     QTimer.singleShot(0, window, cancel)
-    said = print_sheets(window, made("demo"), "Demo", lambda *asked: to_file(tmp_path / "out.pdf"), tmp_path / "none.json")
+    said = print_sheets(window, made("demo"), "Demo", never, lambda *asked: to_file(tmp_path / "out.pdf"), tmp_path / "none.json")
     assert said.startswith("Printing was cancelled")
 
 
