@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from msgspec.structs import replace
-from shapely import box
+from shapely import LineString, Polygon, box
 
 from app.formats.headstock import read
 from app.formats.letters import text_width
@@ -295,6 +295,23 @@ def test_a_hole_is_told_whole_across_a_line_rather_than_without_its_size():
     layout = read(Path("samples/slotted-snags-to-find.headstock.json"))
     said = [m.text for m in wrap_drawing(layout) if isinstance(m, Label) and m.owner == "hole 1"]
     assert said == ["hole 1", "3 to 9"]
+
+
+@pytest.mark.parametrize("unit", ["mm", "in", "in64"])
+def test_no_dash_of_a_side_bore_runs_through_the_words_at_a_hole(unit):
+    """Between its slots and its bores from the side the demo has room for the name on one side of a hole and the sizes on the other. A
+    letter is measured as wide as in print."""
+    with speaking(unit):
+        drawing = wrap_drawing(read(DEMO))
+    dashes = [LineString(mark.path.flatten(0.05)) for mark in drawing if isinstance(mark, Stroke) and mark.style == "side bore"]
+    dashes += [Polygon(mark.outer.flatten(0.05)).exterior for mark in drawing if isinstance(mark, Area) and mark.style == "side bore"]
+    words = [mark for mark in drawing if isinstance(mark, Label) and " face " in (mark.owner or "")]
+    assert len(dashes) >= 6 and len(words) == 18
+    for word in words:
+        (x, y), wide = word.at, text_width(word.text, word.height)
+        shift = {"left": 0.0, "middle": -wide / 2, "right": -wide}[word.anchor]
+        covered = box(x - word.height, y + shift, x, y + shift + wide) if word.angle else box(x + shift, y, x + shift + wide, y + word.height)
+        assert not any(covered.intersects(dash) for dash in dashes), word.text
 
 
 @pytest.mark.parametrize("unit", ["mm", "in64"])
