@@ -10804,6 +10804,10 @@
         <translation>Drei je Seite, durch die Vorderseite</translation>
     </message>
     <message>
+        <source>Three lines of {sized} at ({x:.2f}, {y:.2f}) run from corner to corner of an outline, as a dimension does, and were left out.</source>
+        <translation>Drei Linien von {sized} bei ({x:.2f}, {y:.2f}) laufen von Ecke zu Ecke eines Umrisses, wie die eines Maßes, und wurden weggelassen.</translation>
+    </message>
+    <message>
         <source>Three of the corners lie on one line, or two on one another: move them apart.</source>
         <translation>Drei der Ecken liegen auf einer Linie oder zwei aufeinander: auseinandersetzen.</translation>
     </message>

@@ -50,6 +50,8 @@ class Joined(Struct, frozen=True):
     """loose lines that enclose nothing, in groups where others do"""
     by_edge: int = 0
     """loose lines that were closed by a straight edge, as wide as a nut, of a loop round them"""
+    brackets: tuple[Path, ...] = ()
+    """dimensions from corner to corner of a loop, which are no part of it"""
     inexact: int = 0
     """tangles whose border is made of chords"""
 
@@ -63,6 +65,7 @@ class _Work(Struct):
     tangles: int = 0
     dropped_lines: int = 0
     by_edge: int = 0
+    brackets: list[Path] = field(default_factory=list)
     inexact: int = 0
 
 
@@ -87,7 +90,7 @@ def join(paths: Sequence[Path], reach: float = JOIN, far_reach: float = FAR_REAC
         _take_loose(loose, work, reach, max(reach, far_reach))
     loops = _distinct([Chain(c.path.counter_clockwise(), c.sources) for c in work.loops], work)
     return Joined(tuple(loops), tuple(work.open), tuple(work.bridged), tuple(_gaps(work.open)), work.duplicates,
-                  tuple(work.crossed), work.tangles, work.dropped_lines, work.by_edge, work.inexact)
+                  tuple(work.crossed), work.tangles, work.dropped_lines, work.by_edge, tuple(work.brackets), work.inexact)
 
 
 def _closing(path: Path) -> Path | None:
@@ -124,10 +127,11 @@ def _where_crossed(path: Path) -> Vec2:
 def _take_loose(loose: Sequence[Chain], work: _Work, reach: float, far_reach: float) -> None:
     pieces = [(chain.sources[0], segment) for chain in loose for segment in chain.path.segments]
     segments = [segment for _, segment in pieces]
-    rings, taken = end_to_end(segments, reach, far_reach)
+    rings, taken, aside = end_to_end(segments, reach, far_reach)
+    work.brackets.extend(chain.path for chain in aside)
     work.loops.extend(Chain(ring.path, tuple(dict.fromkeys(pieces[i][0] for i in ring.sources))) for ring in rings)
     kept = [(i, segment) for i, segment in without_duplicates(segments, _sameness(loose, reach)) if i not in taken]
-    work.duplicates += len(pieces) - len({i for i, _ in kept} | {i for ring in rings for i in ring.sources})
+    work.duplicates += len(pieces) - len({i for i, _ in kept} | {i for chain in (*rings, *aside) for i in chain.sources})
     chains, _ = link([(pieces[i][0], segment) for i, segment in kept])
     chains, gaps = bridge(chains, far_reach)
     chains, others = onto_corners(chains, far_reach)

@@ -9,18 +9,19 @@ import shapely
 
 from geometry import vectors as v
 from geometry.curves import Line, Path, Segment
+from geometry.joining.brackets import OFF, brackets
 from geometry.joining.chains import SAME, Chain, link
 from geometry.joining.ends import same_point
 from geometry.tolerance import FLAT
 
 MOST_ASTRAY = 300
 """Lines that lead nowhere beyond which none is left out: no head has so many dimensions (common practice, no source)."""
-OFF = 0.01
-"""mm a mm by which a line strays at the most from another one, or from what is square to that"""
 
 
-def end_to_end(segments: Sequence[Segment], reach: float, far_reach: float) -> tuple[list[Chain], set[int]]:
-    """Rings of segments (mm) that meet end to end, and the numbers of all segments that are in one or a twin of one that is.
+def end_to_end(segments: Sequence[Segment], reach: float, far_reach: float) -> tuple[list[Chain], set[int], list[Chain]]:
+    """Rings of segments (mm) that meet end to end, the numbers of all segments that are done with, and the dimensions among these.
+
+    Done with is what is in a ring or in a dimension drawn from corner to corner of one (`brackets`), and a twin of what is.
 
     Where more than two ends meet, straight lines that lead nowhere are not counted, as the lines of a dimension that begin at a
     corner; nor is a second drawing of the same piece. What ends within `far_reach` mm of another one, or has another end on it, leads
@@ -43,9 +44,13 @@ def end_to_end(segments: Sequence[Segment], reach: float, far_reach: float) -> t
     while branched and (astray := _astray(segments, nodes, chains, far_reach)):
         left = [i for i in left if i not in astray]
         chains, branched = link([(i, segments[i]) for i in left])
+    aside = brackets(segments, nodes, chains) if branched else []
+    if aside:
+        without = {i for chain in aside for i in chain.sources}
+        chains, _ = link([(i, segments[i]) for i in left if i not in without])
     rings = [chain for chain in chains if chain.path.closed and is_simple(chain.path) and abs(chain.path.area) > reach * chain.path.length]
-    taken = {i for ring in rings for i in ring.sources}
-    return rings, taken | {i for i, twin in twins.items() if twin in taken}
+    taken = {i for chain in (*rings, *aside) for i in chain.sources}
+    return rings, taken | {i for i, twin in twins.items() if twin in taken}, aside
 
 
 def _astray(segments: Sequence[Segment], nodes: np.ndarray, chains: Sequence[Chain], far_reach: float) -> set[int]:

@@ -28,6 +28,7 @@ from app.formats.drawing_in.units import MM, POINTS, Sides, Unit, is_certain, is
 from app.formats.drawing_in.whole_neck import with_head
 from app.formats.errors import FormatError
 from app.formats.layer_names import seen_from_behind
+from geometry import vectors as v
 from geometry.curves import MIRROR, Line, Matrix, Path
 from geometry.errors import GeometryError
 from geometry.joining import Chain, Gap, Joined, join
@@ -259,6 +260,10 @@ def _notes(reports: Sequence[Joined], shut: int, pockets: int, still_open: Seque
     if dropped:
         notes.append(count(dropped, "{n} line that encloses nothing of its own was left out.",
                            "{n} lines that enclose nothing of their own were left out."))
+    for bracket in [path for report in reports for path in report.brackets][:MOST_PLACES]:
+        x0, y0, x1, y1 = bracket.box
+        notes.append(say("Three lines of {sized} at ({x:.2f}, {y:.2f}) run from corner to corner of an outline, as a dimension does, and were "
+                         "left out.", sized=sized(x1 - x0, y1 - y0), **_where(v.middle((x0, y0), (x1, y1)))))
     if sum(report.inexact for report in reports):
         notes.append(say("Some lines are so tangled that curves were replaced by short straight pieces."))
     if shut:

@@ -1,6 +1,7 @@
 """An outline in loose pieces keeps its shape whatever straight lines were drawn over it: dimensions, boxes, long nut lines."""
 
 import math
+from itertools import pairwise
 
 import pytest
 
@@ -38,6 +39,35 @@ def test_no_straight_line_over_an_outline_or_off_its_corners_changes_it(lines):
     assert all(abs(area - AREA) < 1e-9 or area <= 84 * 180 for area in found)
 
 
+@pytest.mark.parametrize("line", [
+    [(-21.5, 0), (-21.5, -12), (21.5, -12), (21.5, 0)],
+    [(38, 40), (60, 40), (60, 165), (42, 165)],
+    [(-42, 165), (-42, 180), (42, 180), (42, 165)],
+    [(-38, 40), (-38, 195), (38, 195), (38, 40)],
+    [(38, 40), (38, -20), (-38, -20), (-38, 40)],
+    [(21.5, 0), (60, 0), (60, 165), (42, 165)]], ids=["nut", "side", "tip", "over the tip", "over the nut", "from the nut to the tip"])
+def test_a_dimension_from_corner_to_corner_is_told_and_no_part_of_the_outline(line):
+    made = join([Path((one,)) for one in (*SIDES, *(Line(p, q) for p, q in pairwise(line)))])
+    assert [chain.path.area for chain in made.loops] == [pytest.approx(AREA)]
+    assert [bracket.box for bracket in made.brackets] == [Path(tuple(Line(p, q) for p, q in pairwise(line))).box]
+    assert not made.open and not made.tangles and not made.duplicates
+
+
+@pytest.mark.parametrize("line", [
+    [(-21.5, 0), (-24, -12), (24, -12), (21.5, 0)],
+    [(-21.5, 0), (-21.5, -60), (21.5, -60), (21.5, 0)],
+    [(-21.5, 0), (-21.5, 30), (21.5, 30), (21.5, 0)]], ids=["no square", "a neck", "a pocket"])
+def test_what_is_no_dimension_is_left_as_it_was(line):
+    assert not join([Path((one,)) for one in (*SIDES, *(Line(p, q) for p, q in pairwise(line)))]).brackets
+
+
+def test_a_square_end_beyond_a_line_across_is_part_of_the_head():
+    points = [(-21.5, 0), (21.5, 0), (40, 40), (40, 120), (40, 150), (-40, 150), (-40, 120), (-40, 40), (-21.5, 0)]
+    sides = [Line(p, q) for p, q in pairwise(points)]
+    made = join([Path((one,)) for one in (*sides, Line((40, 120), (-40, 120)))])
+    assert not made.brackets and max(chain.path.area for chain in made.loops) == pytest.approx(Path(tuple(sides), True).area)
+
+
 @pytest.mark.parametrize("gap", [0.005, 0.05])
 @pytest.mark.parametrize("at", [0, 2, 4])
 def test_an_outline_with_a_gap_is_no_smaller_for_a_line_across_it(gap, at):
@@ -61,13 +91,13 @@ def test_lines_that_lead_nowhere_are_sought_in_few_rounds(monkeypatch):
     monkeypatch.setattr(rings, "link", lambda pieces: rounds.append(len(pieces)) or link(pieces))
     points = [(42.0 + 5 * k, 165.0) for k in range(50)]
     comb = [line for p, q in zip(points, points[1:], strict=False) for line in (Line(p, q), Line(q, (q[0], 190.0)))]
-    found, _ = end_to_end([*SIDES, *comb], 0.01, 0.1)
+    found, *_ = end_to_end([*SIDES, *comb], 0.01, 0.1)
     assert rounds == [104, 56] and not found
 
 
 def test_a_ring_tells_which_pieces_are_in_it_and_which_are_drawn_again():
     twin = Line(CORNERS[1], CORNERS[0])
-    found, taken = end_to_end([*SIDES, twin, Line((42, 165), (42, 200))], 0.01, 0.1)
+    found, taken, _ = end_to_end([*SIDES, twin, Line((42, 165), (42, 200))], 0.01, 0.1)
     assert [sorted(ring.sources) for ring in found] == [[0, 1, 2, 3, 4, 5]] and taken == {0, 1, 2, 3, 4, 5, 6}
 
 
@@ -76,7 +106,7 @@ def test_a_ring_tells_which_pieces_are_in_it_and_which_are_drawn_again():
     [Line((0, 0), (60, 60)), Line((60, 60), (60, 0)), Line((60, 0), (0, 40)), Line((0, 40), (0, 0))],
     [Line((-20, 0), (20, 0)), Line((20, 0), (20, 30)), Line((20, 30), (-20, 30))]], ids=["one line in two pieces", "crosses itself", "open"])
 def test_what_encloses_nothing_end_to_end_is_no_ring(segments):
-    assert end_to_end(segments, 0.01, 0.1) == ([], set())
+    assert end_to_end(segments, 0.01, 0.1) == ([], set(), [])
 
 
 def test_a_curve_that_leads_nowhere_branches_a_ring():
@@ -84,7 +114,7 @@ def test_a_curve_that_leads_nowhere_branches_a_ring():
     tail = Arc.about((60, 0), 30, math.pi, -1.0)
     halves = list(circle((0, 0), 30).segments)
     assert end_to_end([*halves, Line((30, 0), (80, 0))], 0.01, 0.1)[0]
-    assert end_to_end([*halves, tail], 0.01, 0.1) == ([], set())
+    assert end_to_end([*halves, tail], 0.01, 0.1) == ([], set(), [])
 
 
 def test_of_very_many_lines_that_lead_nowhere_none_is_left_out():

@@ -1,5 +1,7 @@
 """Gaps, crossings and duplicates: what is closed, what stays open, and what the maker is told."""
 
+from itertools import pairwise
+
 import pytest
 
 from tests.app.formats.drawing_in import dxf_text as dxf
@@ -85,3 +87,12 @@ def test_a_slot_tied_to_the_outline_by_a_line_is_still_found():
 def test_stray_lines_in_an_open_drawing_stay_open():
     found = read(dxf.drawing(dxf.lines([(0, 0), (100, 0), (100, 60)], closed=False) + dxf.line((300, 300), (310, 310))))
     assert found.loops == () and len(found.open_chains) == 2
+
+
+def test_a_dimension_that_is_drawn_from_corner_to_corner_is_told_with_its_place():
+    corners = [(-21, 0), (21, 0), (38, 40), (34, 160), (-34, 160), (-38, 40), (-21, 0)]
+    bracket = [(38, 40), (60, 40), (60, 160), (34, 160)]
+    found = read(dxf.drawing("".join(dxf.line(p, q) for line in (corners, bracket) for p, q in pairwise(line))))
+    assert found.size_mm == pytest.approx((76.0, 160.0)) and len(found.loops) == 1
+    assert found.warnings == ("Three lines of 26.0 x 120.0 mm (1.02 x 4.72 inch) at (47.00, 100.00) run from corner to corner of an outline, "
+                              "as a dimension does, and were left out.",)
