@@ -16522,6 +16522,10 @@
         <translation>{hole} ist schon da: Es kann zuerst verschlossen werden und ist dann Holz.</translation>
     </message>
     <message>
+        <source>{how}, by a cutter of {cutter} mm</source>
+        <translation>{how}, mit einem Fräser von {cutter} mm</translation>
+    </message>
+    <message>
         <source>{how}, in the corners alone</source>
         <translation>{how}, nur in den Ecken</translation>
     </message>

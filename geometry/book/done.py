@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 
 from msgspec.structs import replace
 
@@ -12,6 +12,7 @@ from geometry.checks.in_wood_words import told_pass
 from geometry.errors import GeometryError
 from geometry.layout import NOTHING, Book, Done, DrawnSlot, Headstock, Made, Shaped, Spot, Task
 from geometry.layout.names import OUTLINE
+from geometry.routing.corners import goes_as_far
 from geometry.routing.depth import LIGHT
 from geometry.routing.follower import template_offset
 from geometry.routing.waste import CLEAR
@@ -36,12 +37,11 @@ def done_steps(layout: Headstock, ops: Iterable[Operation] = ()) -> dict[str, Do
     known = {id(one) for one in (*found.ticks, *found.laid)}
     stand = {one.task.operation: one for one in layout.book.done if one.piece == layout.book.piece and id(one) not in known} | found.held
     away = found.otherwise.keys()
-    short = not_so_deep(layout, ops := tuple(ops))
-    for op, _, by, all_gone in _cuts(layout, ops):
-        if op.id in short:
+    for op, _, by in _cuts(layout, ops):
+        if by is None and op.kind in _ROUTED and op.id in found.held:
             del stand[op.id]
-        elif all_gone and op.id not in away:
-            stand.setdefault(op.id, by[-1])
+        elif by is not None and op.id not in away:
+            stand.setdefault(op.id, by)
     return stand
 
 
@@ -52,25 +52,44 @@ def otherwise(layout: Headstock) -> dict[str, str]:
 
 
 def not_so_deep(layout: Headstock, ops: Iterable[Operation]) -> dict[str, str]:
-    """Passes of the plan of now that go deeper than what was routed under their names, by a plan with other bits; each with a sentence as
-    in `otherwise`."""
+    """Passes of the plan of now that go deeper, or farther into the corners, than what was routed under their names, by a plan with other
+    bits; each with a sentence as in `otherwise`."""
     held = in_wood(layout, layout.book.piece).held
-    return {op.id: told_pass(op.called, held[op.id].cut, now) for op, now, _, all_gone in _cuts(layout, ops)
-            if not all_gone and op.kind in ("rout", "rout outline") and op.id in held and held[op.id].cut is not None}
+    return {op.id: told_pass(op.called, held[op.id].cut, now) for op, now, by in _cuts(layout, ops)
+            if by is None and op.kind in _ROUTED and op.id in held}
 
 
-def _cuts(layout: Headstock, ops: Iterable[Operation]) -> Iterator[tuple[Operation, Shaped, list[Done], bool]]:
-    """The operations that cut slots and outline where something is routed already, as it is drawn now: what each cuts, what was routed
-    there of whole walls, or of their corners, and whether all that it would take is gone."""
-    cuts: dict[tuple[str, bool], list[Done]] = {}
+_ROUTED = ("rout", "rout outline")
+
+
+def _cuts(layout: Headstock, ops: Iterable[Operation]) -> list[tuple[Operation, Shaped, Done | None]]:
+    """The operations that cut slots and outline where something is routed already, as it is drawn now: what each cuts, and the last pass
+    by which all that it would take is gone; None where some of it is there."""
+    routed: dict[str, list[Done]] = {}
     for operation, one in in_wood(layout, layout.book.piece).held.items():
         if one.cut is not None and operation.startswith("rout "):
             # Its name of now: a slot may be called otherwise since.
-            cuts.setdefault((operation.removeprefix("rout ").rpartition(" ")[0] or OUTLINE, one.cut.corners), []).append(one)
-    for op in ops if cuts else ():
-        if op.kind != "ramp" and op.features and (now := made_by(layout, op).cut) is not None:
-            by = cuts.get((op.features[0], now.corners), [])
-            yield op, now, by, bool(by) and reach(now.begins, [one.cut for one in by]) >= (math.inf if now.ends is None else now.ends - SAME_HOLE)
+            routed.setdefault(operation.removeprefix("rout ").rpartition(" ")[0] or OUTLINE, []).append(one)
+    found = []
+    for op in ops if routed else ():
+        if op.kind != "ramp" and op.features and op.features[0] in routed and (now := made_by(layout, op).cut) is not None:
+            cuts = routed[op.features[0]]
+            into = [one for one in cuts if _into_corners(layout, op.features[0], one.cut, now)]
+            whole = into if now.corners else [one for one in cuts if not one.cut.corners]
+            found.append((op, now, whole[-1] if _all_gone(now, whole) and _all_gone(now, into) else None))
+    return found
+
+
+def _all_gone(now: Shaped, cuts: list[Done]) -> bool:
+    return bool(cuts) and reach(now.begins, [one.cut for one in cuts]) >= (math.inf if now.ends is None else now.ends - SAME_HOLE)
+
+
+def _into_corners(layout: Headstock, of: str, was: Shaped, now: Shaped) -> bool:
+    """Whether a pass went as far into the corners of a slot, or the outline, as another would; where it is not known which cutter either
+    has, of what it is told that it goes there."""
+    if was.cutter is None or now.cutter is None:
+        return was.corners == now.corners
+    return goes_as_far(layout, of, was.cutter, now.cutter)
 
 
 def made_by(layout: Headstock, op: Operation) -> Made:
@@ -84,10 +103,10 @@ def made_by(layout: Headstock, op: Operation) -> Made:
     begins = 0.0 if op.cut is None else op.cut.start
     # What begins at the back, or runs through, leaves it open there.
     ends = None if op.cut is None or op.cut.end >= thick - TOUCH else op.cut.end
-    corners = op.cut is not None and op.cut.corners
+    corners, cutter = (False, None) if op.cut is None else (op.cut.corners, op.cut.cutter)
     if op.kind in ("cut outline", "rout outline"):
         return Made(cut=Shaped(shape=DrawnSlot(loop=layout.outline), begins=begins, ends=ends, light=LIGHT if op.kind == "cut outline" else 0.0,
-                               corners=corners))
+                               corners=corners, cutter=cutter))
     slot = next((slot for slot in layout.slots if op.kind in ("waste holes", "saw", "rout", "ramp") and slot.id in op.features), None)
     if slot is None:
         return NOTHING
@@ -97,7 +116,7 @@ def made_by(layout: Headstock, op: Operation) -> Made:
         ends = op.stop if op.cut is None else min(op.cut.end, slot.depth)
     light = {"waste holes": CLEAR, "saw": LIGHT}.get(op.kind, 0.0)
     return Made(cut=Shaped(shape=slot.shape, begins=begins, ends=ends, floor=not light and ends is not None and ends >= slot.floor(thick) - TOUCH, light=light,
-                           corners=corners))
+                           corners=corners, cutter=cutter))
 
 
 def _spots(layout: Headstock, op: Operation) -> tuple[Spot, ...]:

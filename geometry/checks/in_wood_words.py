@@ -78,7 +78,7 @@ def made_words(one: Done) -> str:
         return _ramp(ramp_cut(Slot(id="cut", shape=one.cut.shape, ramp=one.cut.ramp)))
     x0, y0, x1, y1 = shape_path(one.cut.shape).box
     return ", ".join([say("x {x0} mm to {x1} mm, y {y0} mm to {y1} mm", x0=length(x0, 2), x1=length(x1, 2), y0=length(y0, 2), y1=length(y1, 2)),
-                      _reaches(one.cut)])
+                      _passed(one.cut, one.cut.cutter)])
 
 
 def told_cut(id: str, was: Shaped, now: Slot | Loop, found: Astray, thickness: float) -> str:
@@ -106,12 +106,15 @@ def told_cut(id: str, was: Shaped, now: Slot | Loop, found: Astray, thickness: f
 
 
 def told_pass(step: str, was: Shaped, now: Shaped) -> str:
-    """How deep a pass was cut, and from where to where it is planned now, in a sentence."""
-    return say("{step} is cut {was} (job book); with the bits chosen now it is to be cut {now}.", step=step, was=_passed(was), now=_passed(now))
+    """How deep a pass was cut, and from where to where it is planned now, in a sentence; with the cutters where the new one goes farther
+    into corners."""
+    one, other = (was.cutter, now.cutter) if was.cutter and now.cutter and was.cutter > now.cutter else (None, None)
+    return say("{step} is cut {was} (job book); with the bits chosen now it is to be cut {now}.", step=step, was=_passed(was, one), now=_passed(now, other))
 
 
-def _passed(cut: Shaped) -> str:
-    return say("{how}, in the corners alone", how=_reaches(cut)) if cut.corners else _reaches(cut)
+def _passed(cut: Shaped, cutter: float | None) -> str:
+    how = say("{how}, in the corners alone", how=_reaches(cut)) if cut.corners else _reaches(cut)
+    return say("{how}, by a cutter of {cutter} mm", how=how, cutter=length(cutter, 2)) if cutter else how
 
 
 def _reaches(cut: Shaped) -> str:

@@ -65,6 +65,8 @@ class Shaped(Part, kw_only=True):
     """how much wood was left to the line, by what only clears the waste"""
     corners: bool = False
     """whether it is only what a wider cutter had left in the corners"""
+    cutter: Size | None = None
+    """how wide the cutter was; None for what is sawn, drilled or worked by hand, and where it is not known"""
     ramp: Ramp | None = None
     """the ramp at the nut end of the shape, where it is that which was cut"""
 

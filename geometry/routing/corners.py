@@ -6,8 +6,13 @@ from collections.abc import Iterable
 
 from msgspec.structs import replace
 
+from geometry.errors import GeometryError
+from geometry.layout import Headstock
+from geometry.layout.names import OUTLINE
 from geometry.routing.passes import Pass, same_offset
 from geometry.routing.plan import RoutPlan
+from geometry.routing.reached import outline_reached, slot_reached
+from geometry.tolerance import TOUCH
 
 WORTH = 0.3
 """Wood in corners less deep than this (mm) is pared sooner than a bit is changed (common practice, no source)."""
@@ -39,6 +44,19 @@ def with_corner_bit(plan: RoutPlan, singles: Iterable[RoutPlan]) -> RoutPlan | N
     passes: tuple[Pass, ...] = tuple(one for side in ("face", "back") for one in (
         *(p for p in plan.passes if p.side == side), *(p for p in after if p.side == side)))
     return replace(plan, passes=passes, reached=replace(plan.reached, left=best.reached.left), corner_wood=wood)
+
+
+def goes_as_far(layout: Headstock, of: str, wide: float, slim: float) -> bool:
+    """Whether a cutter (mm) goes into the corners of a slot, or of the outline, as far as another one, so that no bit is changed for what
+    it leaves there. Not where it leaves more of them than are looked at."""
+    if wide <= slim + TOUCH:
+        return True
+    try:
+        left, then = (outline_reached(layout, cutter).left_depth if of == OUTLINE else
+                      slot_reached(next(slot for slot in layout.slots if slot.id == of), cutter).left_depth for cutter in (wide, slim))
+    except GeometryError:
+        return False
+    return left < WORTH or then > GAIN * left
 
 
 def _rank(single: RoutPlan) -> tuple:

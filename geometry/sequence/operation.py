@@ -95,6 +95,8 @@ class Cut(Struct, frozen=True):
     end: float
     corners: bool = False
     """only what a wider cutter has left in the corners"""
+    cutter: float | None = None
+    """how wide that cutter is, mm; None for a saw and for work by hand"""
 
 
 class Operation(Struct, frozen=True):

@@ -24,6 +24,8 @@ class Trip(Struct, frozen=True):
     """whether it rubs on a template, and not on the wall already cut"""
     corners: bool = False
     """only what a wider cutter has left in the corners is taken"""
+    cutter: float | None = None
+    """how wide its cutter is, mm"""
     mind: str = ""
     """what to mind where side bores open into the wall that it rubs on"""
 
@@ -60,5 +62,5 @@ def _routing_of(plan: SlotPlan) -> Routing:
     if plan.best is None:
         return Routing((), waste, plan.words.strip())
     return Routing(tuple(Trip(p.side, p.bit, p.bush, p.begins, p.ends, p.rubs_on != "wall already cut", p.corners,
-                              plan.best.mind(p))
+                              p.follower.bit.cutter, plan.best.mind(p))
                          for p in plan.best.passes), plan.best.waste, at_nut=plan.best.at_nut)

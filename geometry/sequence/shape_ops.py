@@ -208,7 +208,7 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
                  say("{up}, {guide}: rout {what} with {bit} to {deep} {steps}.", **given))
         turned = first.side == "back"
         askew = _askew(layout, used) if turned and first.template and used else ""
-        cut = Cut(thick - deep, thick - first.begins, first.corners) if turned else Cut(first.begins, deep, first.corners)
+        begins, ends = (thick - deep, thick - first.begins) if turned else (first.begins, deep)
         cautions = () if len(used) > 1 or not turned or not first.template else (
             say("One pin does not hold the template from turning: add another, so that it comes back to the same place from the other side.")
             if used else
@@ -217,7 +217,8 @@ def _routs(layout: Headstock, feature: str, kind: Kind, plan: Routing, length: f
         if plan.at_nut:
             cautions = (plan.at_nut, *cautions)
         made.append(Operation(f"{name} {number}", kind, _rout_title(feature, turned, first.corners, "" if alone else given["deep"]), words,
-                              Setup("router", bit, None, first.side), (feature,), cut=cut, amount=length * len(group),
+                              Setup("router", bit, None, first.side), (feature,), cut=Cut(begins, ends, first.corners, first.cutter),
+                              amount=length * len(group),
                               template=first.template, cautions=cautions, blocked=blocked or askew))
     return made
 

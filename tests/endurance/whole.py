@@ -97,7 +97,7 @@ def _made() -> dict:
     """A hole and a cut, of which a step has one at most."""
     shape = {"kind": "straight", "nut_end": [-14.9, 28.5], "tip_end": [-14.9, 161.5], "width": 13.5}
     return {"hole": {"at": [0.5, 61.5, 0], "end": [0.5, 61.5, 16], "diameter": 5.5, "through": True},
-            "cut": {"shape": shape, "begins": 1.5, "ends": 14.5, "floor": True, "light": 0.5, "corners": True, "ramp": {"length": 12.5, "depth": 3.5, "width": 9.5}}}
+            "cut": {"shape": shape, "begins": 1.5, "ends": 14.5, "floor": True, "light": 0.5, "corners": True, "cutter": 9.5, "ramp": {"length": 12.5, "depth": 3.5, "width": 9.5}}}
 
 
 @cache

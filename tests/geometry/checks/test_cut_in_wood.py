@@ -11,6 +11,7 @@ from geometry import vectors as v
 from geometry.book import done_steps, made_by, not_so_deep, open_again, otherwise, start, task_of, tick_off
 from geometry.checks import LiveCheck, check
 from geometry.checks.in_wood import by_the_wood, called_now, strays
+from geometry.checks.in_wood_words import made_words
 from geometry.checks.said import read
 from geometry.edits import add_node, mirror_layout, move_features, move_node, remove_features, rename, set_field
 from geometry.errors import GeometryError
@@ -309,6 +310,51 @@ def test_a_pass_through_the_corners_is_none_along_the_whole_wall_nor_the_other_w
     assert done_steps(job, planned(widest)).keys() == {"rout bass slot 1", "rout bass slot 2"}
     job, planned = routed(SLOT, widest, {2})
     assert not done_steps(job, planned(TURNED)), "the corners alone leave the wall"
+
+
+def square(cutters, passes):
+    """The demo with a slot of square corners, routed by cutters of that width (mm; with a minus by one that only follows into the corners),
+    some of these passes ticked off; and its passes with other ones, the same."""
+    corners = ((-21.0, 30.0), (-8.0, 30.0), (-8.0, 150.0), (-21.0, 150.0))
+    shape = DrawnSlot(loop=Loop(nodes=tuple(Node(at=at) for at in corners)))
+    job = demo()
+    job = replace(job, slots=tuple(replace(slot, shape=shape) if slot.id == SLOT else slot for slot in job.slots))
+
+    def planned(layout, cutters):
+        trips = tuple(Trip("face", f"{abs(wide):g} straight", None, 0.0, 16.0, corners=wide < 0, cutter=abs(wide)) for wide in cutters)
+        return [op for op in operations(layout, {SLOT: Routing(trips)}) if op.kind == "rout" and op.features == (SLOT,)]
+    book = replace(job.book, piece="real")
+    for number, op in enumerate(planned(job, cutters), 1):
+        if number in passes:
+            book = tick_off(book, task_of(op), number, made_by(job, op))
+    job = replace(job, book=book)
+    return job, lambda *cutters: planned(job, cutters)
+
+
+@pytest.mark.parametrize(("was", "passes", "now", "open"), [
+    ((12.0,), {1}, (6.0,), {1}), ((6.0,), {1}, (12.0,), set()), ((12.0, -6.0), {1, 2}, (6.0,), set()), ((12.0, -6.0), {1}, (6.0,), {1}),
+    ((12.0, -6.0), {1, 2}, (12.0, -3.0), {2}), ((6.0,), {1}, (12.0, -6.0), set()), ((12.0, -6.0), {2}, (6.0,), {1}),
+    ((12.0,), {1}, (12.0, -6.0), {2}), ((6.2,), {1}, (6.0,), set())])
+def test_a_slimmer_cutter_has_wood_to_take_in_the_corners_that_a_wider_one_left(was, passes, now, open):
+    job, planned = square(was, passes)
+    ops = planned(*now)
+    assert {number for number, op in enumerate(ops, 1) if op.id not in done_steps(job, ops)} == open
+    assert headstock.decode(headstock.encode(job)) == job
+
+
+def test_what_a_slimmer_cutter_has_left_to_take_is_told_with_both_cutters():
+    job, planned = square((12.0,), {1})
+    (text,) = not_so_deep(job, planned(6.0)).values()
+    assert read(text, "mm").endswith("is cut through, by a cutter of 12.00 mm (job book); with the bits chosen now it is to be cut through, "
+                                     "by a cutter of 6.00 mm.")
+    (op,) = planned(6.0)
+    again = replace(job, book=tick_off(job.book, task_of(op), 9, made_by(job, op)))
+    assert done_steps(again, [op]).keys() == {op.id} and not not_so_deep(again, [op])
+    older = replace(job, book=replace(job.book, done=tuple(replace(one, cut=replace(one.cut, cutter=None)) for one in job.book.done)))
+    assert done_steps(older, [op]).keys() == {op.id}, "of which it is not known how wide the cutter was"
+    assert read(made_words(again.book.done[0]), "mm").endswith("through, by a cutter of 6.00 mm")
+    cut, = [one.cut for one in square((12.0, -6.0), {2})[0].book.done]
+    assert read(made_words(replace(again.book.done[0], cut=cut)), "mm").endswith("through, in the corners alone, by a cutter of 6.00 mm")
 
 
 def as_cut(*shapes, **changes):
