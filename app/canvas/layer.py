@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.canvas.free_room import Box
-from app.look.paths import add_mark, boxes_of
+from app.look.paths import add_mark, boxes_of, middle_of
 from app.look.plates import plate
 from app.look.styles import look_of, pen_and_brush, style_key
 from app.look.theme import theme
@@ -133,7 +133,8 @@ class MarkLayer:
         for item, label in sorted(found, key=lambda pair: -len(pair[1].text)):
             box = item.boundingRect()
             left = {"left": 0.0, "middle": box.width() / 2, "right": box.width()}[label.anchor]
-            box.moveTo(label.at[0] * pixels_per_mm - left, -label.at[1] * pixels_per_mm - box.height() / 2)
+            x, y = middle_of(label)
+            box.moveTo(x * pixels_per_mm - left, -y * pixels_per_mm - box.height() / 2)
             covered = any(box.intersects(other) for other in taken)
             item.setVisible(not covered)
             if not covered:
@@ -146,7 +147,7 @@ class MarkLayer:
         for owner, items in self._labels.items():
             for item, label in zip(items, self._said[owner], strict=True):
                 if item.isVisible():
-                    (x, y), (left, right, top, bottom) = label.at, item.reach
+                    (x, y), (left, right, top, bottom) = middle_of(label), item.reach
                     x, y = x * pixels_per_mm, -y * pixels_per_mm
                     found.append((x + left, x + right, y + top, y + bottom))
         return found
@@ -166,7 +167,7 @@ class MarkLayer:
         for owner, items in self._labels.items():
             boxes, turned = [], [(item, label) for item, label in zip(items, self._said[owner], strict=True) if label.angle]
             for item, label in turned:
-                x, y = label.at
+                x, y = middle_of(label)
                 box = item.boundingRect()
                 spare = LEADING * box.height()
                 boxes.append(item.transform().mapRect(box.adjusted(0.0, spare, 0.0, -spare)).translated(x * pixels_per_mm, -y * pixels_per_mm))
@@ -244,7 +245,7 @@ class MarkLayer:
                 item.setText(label.text)
                 self._lay(item, label)
             else:
-                item.setPos(*label.at)
+                item.setPos(*middle_of(label))
 
     def _lay(self, item: QGraphicsSimpleTextItem, label: Label) -> None:
         """Place other words, or words in another font, on a plate of their size."""
@@ -286,10 +287,10 @@ class MarkLayer:
 
 
 def place_label(item: QGraphicsSimpleTextItem, label: Label) -> None:
-    """Put a text item where its label stands: text keeps its size on the screen, its anchor is in mm."""
+    """Put a text item where its label stands: text keeps its size on the screen, its place is in mm."""
     box = item.boundingRect()
     across = {"left": 0.0, "middle": box.width() / 2, "right": box.width()}[label.anchor]
-    item.setPos(*label.at)
+    item.setPos(*middle_of(label))
     turned = QTransform()
     turned.rotateRadians(-label.angle)
     turned.translate(-across, -box.height() / 2)

@@ -5240,6 +5240,10 @@
         <translation>Dort kann keine Mechanik sitzen: auf dem Weg an der Kante entlang hält sie bei {reached}.</translation>
     </message>
     <message>
+        <source>No tuner yet: choose its hardware over the drawing, then Place, and press where its post goes.</source>
+        <translation>Noch keine Mechanik: eine über der Zeichnung wählen, dann „Setzen“, und klicken, wohin ihre Welle kommt.</translation>
+    </message>
+    <message>
         <source>No two pins find room {where} with {clear} clear of everything and {apart} between them: {cure}.</source>
         <translation>Kein Stiftpaar findet Platz ({where}) mit {clear} Abstand zu allem und {apart} zueinander: {cure}.</translation>
     </message>
@@ -5996,10 +6000,6 @@
         <translation>Einen Passstift setzen.</translation>
     </message>
     <message>
-        <source>Place a tuner of the hardware chosen.</source>
-        <translation>Die gewählte Mechanik setzen.</translation>
-    </message>
-    <message>
         <source>Place hardware; every hole follows from it.</source>
         <translation>Mechaniken setzen; jede Bohrung ergibt sich daraus.</translation>
     </message>
@@ -6234,6 +6234,10 @@
     <message>
         <source>Press where the outline leaves the nut line, then for each node up to the centreline: the other side follows.</source>
         <translation>Klicken, wo der Umriss die Sattellinie verlässt, dann für jeden Knoten bis zur Mittellinie: die andere Seite folgt.</translation>
+    </message>
+    <message>
+        <source>Press where the post of the hardware chosen goes; a side tuner keeps to the edge.</source>
+        <translation>Klicken, wohin die Welle der gewählten Mechanik kommt; eine Seitenmechanik hält sich an die Kante.</translation>
     </message>
     <message>
         <source>Preview of the drawing</source>

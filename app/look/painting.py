@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QTransform
 
-from app.look.paths import add_mark
+from app.look.paths import add_mark, middle_of
 from app.look.sizes import lettered
 from app.look.styles import LOOKS, paint_paths, style_key
 from app.look.theme import Theme
@@ -61,7 +61,7 @@ class Painting:
         metrics = QFontMetricsF(font)
         placed: list[tuple[str, QRectF, QFont]] = []
         for label in self._labels:
-            at = move.map(QPointF(*label.at))
+            at = move.map(QPointF(*middle_of(label)))
             size = metrics.size(0, label.text)
             over = size.width() / max(width - 4, 1.0)
             fits = font if over <= 1 else lettered(font, LETTERS / over)
@@ -87,7 +87,7 @@ def paint_picture(painter: QPainter, drawing: Drawing, size: tuple[float, float]
     painter.setFont(font)
     metrics = QFontMetricsF(font)
     for label in (m for m in drawing if isinstance(m, Label)):
-        at, width = move.map(QPointF(*label.at)), metrics.horizontalAdvance(label.text)
+        at, width = move.map(QPointF(*middle_of(label))), metrics.horizontalAdvance(label.text)
         left = at.x() - {"left": 0.0, "middle": width / 2, "right": width}[label.anchor]
         left = min(max(left, box.left()), box.right() - width)
         painter.setPen(QPen(QColor(theme.dim)))

@@ -9,7 +9,7 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainterPath, QTransform
 
 from geometry.curves import Arc, Cubic, Path
-from geometry.drawing import Area, Cross, Disc, Mark, Stroke
+from geometry.drawing import Area, Cross, Disc, Label, Mark, Stroke
 from geometry.vectors import Vec2
 
 Box = tuple[float, float, float, float]
@@ -41,6 +41,13 @@ def add_mark(made: QPainterPath, mark: Mark) -> None:
     elif isinstance(mark, Area):
         for path in (mark.outer, *mark.openings):
             _follow(made, path)
+
+
+def middle_of(label: Label) -> Vec2:
+    """Half the height of its capitals above the line on which a label stands, mm: there stays the middle of letters that keep
+    their size on the screen."""
+    up = label.height / 2
+    return label.at[0] - up * math.sin(label.angle), label.at[1] + up * math.cos(label.angle)
 
 
 def _follow(made: QPainterPath, path: Path) -> None:

@@ -15,6 +15,7 @@ from geometry.units import LengthUnit
 
 NODES = say("A press sets a node; on the first one, or with Enter, the line closes.")
 HALF = say("Press where the outline leaves the nut line, then for each node up to the centreline: the other side follows.")
+NO_TUNER = say("No tuner yet: choose its hardware over the drawing, then Place, and press where its post goes.")
 DRAWING = say("Numbers can be typed, Tab leads from one to the next. The keys S, A, T and C choose a straight edge, an arc, one that goes "
               "on without a corner, and a curve: pull before letting go to bend it. Backspace takes the last node back.")
 
@@ -42,5 +43,5 @@ def _page(stage: str, layout: Headstock, unit: LengthUnit, tools: ToolBar) -> Pa
         return Page(say("Slots"), pages.slots_page(layout, unit), [new_pocket_row(layout, unit)])
     if stage == "tuners":
         chosen = tools.hardware.currentText()
-        return Page(say("Hardware"), [], pages.tuners_page(layout, chosen), chosen)
+        return Page(say("Hardware"), [] if layout.tuners else [FieldRow(NO_TUNER, "heading")], pages.tuners_page(layout, chosen), chosen)
     return Page(say("Sheets"), [], pages.sheets_page(layout, unit, tools.paper.currentText()))

@@ -26,7 +26,7 @@ WORDS: dict[str, tuple[str, str]] = {
     "slot": (say("New slot"), say("Press where the middle of its round nut end goes, then that of the tip end.")),
     "draw slot": (say("Drawn slot"), say("Draw a slot of any shape.")),
     "pin": (say("Pin"), say("Place a locating pin.")),
-    "tuner": (say("Place"), say("Place a tuner of the hardware chosen.")),
+    "tuner": (say("Place"), say("Press where the post of the hardware chosen goes; a side tuner keeps to the edge.")),
     "hole": (say("Hole"), say("Place a hole that belongs to no tuner.")),
     "wind": (say("Other side"), say("Press on a post to lead its string past its other side.")),
     "section": (say("Section"), say("Lay a line across the head and see what it cuts; drag its ends or the whole line.")),

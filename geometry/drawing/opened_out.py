@@ -27,6 +27,8 @@ from geometry.vectors import Box
 
 TITLE = 3.2
 """Capital height of the names over the face and the edges, mm."""
+ABOVE = 4.0
+"""From the tip end of the blank up to these names, mm."""
 SIDES = ("bass", "treble")
 _LEVEL = Nut()
 """Stands for any nut where nothing of the blank goes by it."""
@@ -95,12 +97,12 @@ def blank_box(blank: Blank) -> Box:
     return (-blank.bass - blank.thickness, -blank.behind, blank.treble + blank.thickness, blank.tip)
 
 
-def strip_titles(blank: Blank, above: float, height: float) -> list[Label]:
-    """What face and folded edges are called, `above` mm beyond the tip."""
+def strip_titles(blank: Blank, height: float) -> list[Label]:
+    """What face and folded edges are called, in letters of `height` mm, beyond the tip."""
     x0, _, x1, y1 = blank_box(blank)
     names = (((x0 - blank.bass) / 2, term("bass edge")), ((blank.treble - blank.bass) / 2, term("face")),
              ((x1 + blank.treble) / 2, term("treble edge")))
-    return [Label(text, (x, y1 + above), height, "note", "blank", anchor="middle") for x, text in names]
+    return [Label(text, (x, y1 + ABOVE), height, "note", "blank", anchor="middle") for x, text in names]
 
 
 @lru_cache(maxsize=16)
@@ -118,7 +120,7 @@ def _blank(blank: Blank, nut: Nut) -> Drawing:
     if blank.veneers or blank.scarf:
         from geometry.drawing.glue_lines import glue_lines  # few heads have any, and a start goes without them
         marks += glue_lines(blank, nut)
-    return (*marks, *strip_titles(blank, 2.0, TITLE))
+    return (*marks, *strip_titles(blank, TITLE))
 
 
 @remembered_by_size(64, of_same)

@@ -8,7 +8,7 @@ from geometry.curves import MIRROR
 from geometry.curves.polygons import parts, polygon
 from geometry.drawing.glue_lines import joint_line
 from geometry.drawing.marks import Area, Cross, Disc, Drawing, Label, Mark, Stroke
-from geometry.drawing.opened_out import TITLE
+from geometry.drawing.opened_out import ABOVE, TITLE
 from geometry.drawing.shapes import polygon_area, straight
 from geometry.drawing.slot_marks import slot_style
 from geometry.drawing.tuner_plan import OVERRUN
@@ -45,7 +45,7 @@ def wood_back_drawing(layout: Headstock, state: WoodState) -> Drawing:
     if "back" in state.papers:
         marks += [Cross(MIRROR(d.start[:2]), d.radius + OVERRUN, "cross", d.of) for d in state.to_drill
                   if d.upright and d.surface == "back"]
-    marks.append(Label(say("back, tip up: the treble side is on the left"), (0.0, blank.tip + 2.0), TITLE, "note", "blank",
+    marks.append(Label(say("back, tip up: the treble side is on the left"), (0.0, blank.tip + ABOVE), TITLE, "note", "blank",
                        anchor="middle"))
     return tuple(marks)
 

@@ -155,7 +155,7 @@ def _edges(layout: Headstock, state: WoodState) -> list[Mark]:
             a, b = folded(blank, side, low, 0.0), folded(blank, side, high, blank.thickness)
             marks.append(Area(rectangle(min(a[0], b[0]), low, max(a[0], b[0]), high), "blank", "blank"))
             marks.append(Stroke(straight(a, (a[0], high)), "fold", "blank"))
-    marks += strip_titles(blank, 2.0, TITLE)
+    marks += strip_titles(blank, TITLE)
     for ear in layout.ears:
         if ear.id in state.ears:
             glue = blank.glue_x(ear)

@@ -182,7 +182,7 @@ def _back_names(layout: Headstock) -> list[list[list[Label]]]:
 def _titles(layout: Headstock) -> list[Mark]:
     blank = layout.blank
     _, y0, _, y1 = blank_box(blank)
-    marks: list[Mark] = [*strip_titles(blank, 4.0, READ)]
+    marks: list[Mark] = [*strip_titles(blank, READ)]
     for side in ("bass", "treble"):
         x = blank.edge_x(side)
         marks += [Stroke(straight((x, y), (x, y + turn * 3.0)), "fold", "blank") for y, turn in ((y0, -1), (y1, 1))]

@@ -1,7 +1,11 @@
 """Hardware by its dimensions: the page goes on with the copy that was made and with the one whose name was changed."""
 
 import pytest
+from PySide6.QtWidgets import QLabel
 
+from app.look.descendants import below
+from app.window.stage_pages import NO_TUNER
+from geometry.edits import remove_features
 from tests.gui.hands import button, field, fill
 from tests.waiting import press, until
 
@@ -62,3 +66,10 @@ def test_hardware_that_comes_with_a_tuner_is_not_chosen_for_the_next(bench, page
     assert strip.hardware.currentText() == "a"
     strip.set_hardware(["a", "b", "a mirrored", "a 2"], ["a", "a mirrored"])
     assert strip.hardware.currentText() == "a 2"
+
+
+def test_a_head_without_tuners_says_how_the_first_is_placed(bench, page):
+    assert not any(NO_TUNER in label.text() for label in below(page, QLabel))
+    bench.window.document.apply("Bare", remove_features(bench.layout, tuple(tuner.id for tuner in bench.layout.tuners)))
+    bench.pump()
+    until(lambda: any(NO_TUNER in label.text() for label in below(page, QLabel)), "nothing says how")
