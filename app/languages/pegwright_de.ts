@@ -3072,8 +3072,8 @@
         <translation>Für gefächerte Bünde: um wie viel die Sattellinie um ihre Mitte gedreht ist. Über null liegt das Bassende näher an der Spitze. Breiten bleiben quer zur Mittellinie, ebenso die Grundlinie durch ihre Mitte, ab der Abstände gelten. Der Umriss endet, wo er endete, bis Sie ihn unter Saiten an der Sattellinie enden lassen.</translation>
     </message>
     <message>
-        <source>For the drill press one for each tuner: mark, tilt, blocks, drill and stop, with a section to scale. For the router one for each slot and one for the outline: bit, template, passes, waste holes. Cut them apart.</source>
-        <translation>Für die Bohrmaschine eine je Mechanik: Anriss, Neigung, Klötze, Bohrer und Bohrtiefe, mit maßstäblichem Schnitt. Für die Oberfräse eine je Schlitz und eine für den Umriss: Fräser, Schablone, Durchgänge, Räumbohrungen. Auseinanderschneiden.</translation>
+        <source>For the drill press one for each tuner, for the router one for each slot and one for the outline. Cut them apart.</source>
+        <translation>Für die Bohrmaschine eine je Mechanik, für die Oberfräse eine je Schlitz und eine für den Umriss. Auseinanderschneiden.</translation>
     </message>
     <message>
         <source>Forget the correction</source>

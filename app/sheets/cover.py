@@ -11,6 +11,7 @@ from app.formats.letters import complete, printable
 from app.formats.mark_shapes import mapped
 from app.formats.paper import Placed
 from app.sheets.furniture import bar_words
+from app.sheets.lay import natural
 from app.sheets.parts import Part
 from app.sheets.sides import side_words
 from app.sheets.tiling import Tiling
@@ -29,6 +30,8 @@ from geometry.strings.square_line import slant_words, square_line
 from geometry.terms import term
 from geometry.vectors import Box, Vec2, box_of_all
 
+BETWEEN = 3.0
+"""White between the columns of the list of contents, mm."""
 SAMPLE = 1.3
 """Radius of the small slot in the legend, mm."""
 
@@ -68,6 +71,10 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
         marks.extend(lines)
         y -= after
 
+    def before(text: str, indent: float = 0.0) -> None:
+        """Words in the line that comes next."""
+        marks.append(Label(text, (x0 + indent, y - READ), READ, "note"))
+
     y -= 2.0
     line(_short(layout.name or say("Unnamed layout"), 120), 4.2, after=1.5)
     if layout.about.strip():
@@ -80,12 +87,16 @@ def cover(layout: Headstock, laid: list[Laid], entries: Sequence[Entry], window:
         y -= 2.5
     if not complete(layout.name):
         line(say("The print lacks some letters of the layout's name and shows others in their place."))
+    titled, numbered = natural([(one.title, one.pages) for one in entries], READ)
     for one in entries:
-        line(f"{one.title}, {one.pages}. {one.purpose}")
-    y -= 1.0
+        before(one.title)
+        before(one.pages, titled + BETWEEN)
+        line(one.purpose, indent=titled + numbered + 2 * BETWEEN)
+    y -= 1.5
     for i, step in enumerate(_steps(laid, plan, layout.nut, glued_words(layout)), 1):
-        line(f"{i}.  {step}", indent=2.0, after=0.3)
-    y -= 1.0
+        before(f"{i}.", 2.0)
+        line(step, indent=8.0, after=0.3)
+    y -= 1.5
     line(CAUTIONS)
     y -= 2.0
     legend, low = _legend(x0, y, x1, laid)

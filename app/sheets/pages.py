@@ -241,9 +241,7 @@ def _bench(layout: Headstock, work: Work, window: Box, ask: Ask) -> tuple[list[l
     steps = [_Section(say("Running order"), about, [*order, *pictures]) for pictures in (*map(together, stages), *stages)]
     before = [*([lists, nut, one] for one in steps), *([lists, one, nut] for one in steps)]
     after = [
-        _Section(say("Cards"), say("For the drill press one for each tuner: mark, tilt, blocks, drill and stop, with a section to "
-                              "scale. For the router one for each slot and one for the outline: bit, template, passes, "
-                              "waste holes. Cut them apart."),
+        _Section(say("Cards"), say("For the drill press one for each tuner, for the router one for each slot and one for the outline. Cut them apart."),
                  apart(to_cut, high)),
         _Section(say("Hole table"), say("Every drilling with its mark, tilt and stop; the same table is in the CSV file."),
                  hole_blocks(layout, work, wide)),

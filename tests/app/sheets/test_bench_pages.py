@@ -369,7 +369,7 @@ def test_the_readings_form_begins_on_the_last_page_of_the_hole_table_where_it_ha
     for name, shared in (("slotted", True), ("demo", False)):
         titles = [page.title for page in made(name)]
         assert ("Hole table + Readings" in titles, "Readings" in titles) == (shared, not shared)
-        found = re.findall(r"(Hole table|Readings|Job book), page (\d+)", section(name, "Cover"))
+        found = re.findall(r"(Hole table|Readings|Job book) page (\d+)", section(name, "Cover"))
         assert found == [("Hole table", str(len(titles) - 1 - (not shared))), ("Readings", str(len(titles) - 1)), ("Job book", str(len(titles)))]
 
 

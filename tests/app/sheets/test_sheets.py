@@ -4,6 +4,7 @@ import csv
 import io
 import math
 import re
+from collections import Counter
 
 import msgspec
 import pyogrio
@@ -55,11 +56,22 @@ def test_larger_paper_takes_fewer_pages():
 
 def test_the_cover_names_every_page_and_the_compensation():
     cover = words(printed_pages("large")[0])
-    first, last = (int(number) for number in re.search(r"Template, pages (\d+) to (\d+)\.", cover).groups())
+    first, last = (int(number) for number in re.search(r"Template pages (\d+) to (\d+) ", cover).groups())
     titles = [page.title for page in printed_pages("large")]
     assert all(title.startswith("Template, row") for title in titles[first - 1:last]) and last - first == 3
     assert "Join pages row by row" in cover
     assert "openings the same size" in cover and "Invented for demonstration" in cover
+
+
+def test_the_list_of_contents_and_the_numbered_lines_stand_in_columns_on_the_cover():
+    """Titles, pages, purposes, and the lines after a number each begin where those above them do: further lines of an entry hang."""
+    said = [mark for mark in printed_pages("large")[0].content[1].drawing if isinstance(mark, Label)]
+    first, last = (next(i for i, mark in enumerate(said) if mark.text.startswith(words)) for words in ("Cut list and parts", "Cautions"))
+    listed = said[first:last]
+    numbered = next(i for i, mark in enumerate(listed) if mark.text == "1.")
+    for lines, columns in ((listed[:numbered], 3), (listed[numbered:], 2)):
+        starts = Counter(round(mark.at[0], 6) for mark in lines)
+        assert len(starts) == columns and starts[max(starts)] > starts[min(starts)], "some of the last column take more than a line"
 
 
 def test_the_compensation_stands_on_the_template_itself():
