@@ -27,9 +27,6 @@ class Unsound(ValueError):
 UNREADABLE = (msgspec.DecodeError, UnicodeDecodeError, RecursionError, Unsound)
 """What the strict reader raises for bytes that it does not take."""
 
-_PERHAPS_NEWER = ("Object contains unknown field", "Invalid enum value", "Invalid value")
-"""How the reader begins to speak of what may be new since this program: a field, or a word for one of a few choices."""
-
 _OTHER_WIDTHS = ((codecs.BOM_UTF32_LE, "UTF-32"), (codecs.BOM_UTF32_BE, "UTF-32"), (codecs.BOM_UTF16_LE, "UTF-16"),
                  (codecs.BOM_UTF16_BE, "UTF-16"))
 
@@ -56,39 +53,39 @@ def read_strict(data: bytes, kind: type[Record]) -> Record:
 
 def sentence(error: Exception, data: bytes = b"") -> str:
     """What a strict reader, or the model, objects to, as one line for the maker. With `data` places are given as line and column."""
+    from geometry.wanted import perhaps_newer, wanted
+
     if isinstance(error, RecursionError):
         return say("it is nested too deeply.")
     if isinstance(error, UnicodeDecodeError):
         return say("Not all of it is text in UTF-8: some bytes were spoiled or it was saved by something else.")
     text = "".join(c if c.isprintable() else "?" for c in " ".join(str(error).split())).rstrip(".")
-    if isinstance(error, GeometryError) and error.place:
-        text = say("{told} (at {place})", told=text, place=error.place)
     if text == "Input data was truncated":
         return say("It breaks off before its end: use the version before it, if there is one.")
-    # The patterns of the records are those of names (geometry.layout.parts.Id, ToolId).
-    text = re.sub(r"^Expected `str` matching regex '.*'(?= - at |$)", _name_wanted, text)
-    if data:
-        text = re.sub(r"\(byte (\d+)\)$", lambda found: _place(data, int(found[1])), text)
+    place, newer = "", False
+    if isinstance(error, GeometryError):
+        place = error.place
+    elif isinstance(error, msgspec.DecodeError):
+        message, _, rest = text.rpartition(" - at `$") if text.endswith("`") and " - at `$" in text else (text, "", "")
+        place = f"${rest.removesuffix('`')}" if rest else ""
+        if data:
+            message = re.sub(r"\(byte (\d+)\)$", lambda found: _place(data, int(found[1])), message)
+        text, newer = wanted(message), perhaps_newer(message)
+    if place:
+        text = say("{told} (at {place})", told=text, place=place)
     if len(text) > LONGEST:
         text = f"{text[:LONGEST]}…"
     if not text:
         return say("it cannot be read.")
     text = text[0].upper() + text[1:] + "."
-    if text.startswith(_PERHAPS_NEWER):
+    if newer:
         text += " " + say("If a newer Pegwright wrote it, update Pegwright to open it; the file is left as it is.")
     return text
 
 
-def _name_wanted(found: re.Match) -> str:
-    if "/" in found[0]:
-        return say("Expected a name: a letter or a digit, then only letters, digits, spaces and _ . - / signs")
-    return say("Expected a name: a letter or a digit, then only letters, digits, spaces and _ . - signs")
-
-
 def _place(data: bytes, byte: int) -> str:
     before = data[:byte]
-    line, column = before.count(b"\n") + 1, byte - before.rfind(b"\n")
-    return f"(line {line}, column {column})"
+    return say("(line {line}, column {column})", line=before.count(b"\n") + 1, column=byte - before.rfind(b"\n"))
 
 
 class _Twice(dict):

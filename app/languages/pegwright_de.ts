@@ -204,6 +204,10 @@
         <translation>(schon im echten Stück, und jetzt anders gezeichnet: {names})</translation>
     </message>
     <message>
+        <source>(line {line}, column {column})</source>
+        <translation>(Zeile {line}, Spalte {column})</translation>
+    </message>
+    <message>
         <source>({depth} from the seat)</source>
         <translation>({depth} ab dem Sitz)</translation>
     </message>
@@ -2896,12 +2900,80 @@
         <translation>Alles mal</translation>
     </message>
     <message>
+        <source>Expected a list</source>
+        <translation>Erwartet wird eine Liste</translation>
+    </message>
+    <message>
+        <source>Expected a list of at least {n} entries</source>
+        <translation>Erwartet wird eine Liste von mindestens {n} Einträgen</translation>
+    </message>
+    <message>
+        <source>Expected a list of at most {n} entries</source>
+        <translation>Erwartet wird eine Liste von höchstens {n} Einträgen</translation>
+    </message>
+    <message>
+        <source>Expected a list of {n} entries</source>
+        <translation>Erwartet wird eine Liste von {n} Einträgen</translation>
+    </message>
+    <message>
         <source>Expected a name: a letter or a digit, then only letters, digits, spaces and _ . - / signs</source>
         <translation>Erwartet wird ein Name: ein Buchstabe oder eine Ziffer, danach nur Buchstaben, Ziffern, Leerzeichen und die Zeichen _ . - /</translation>
     </message>
     <message>
         <source>Expected a name: a letter or a digit, then only letters, digits, spaces and _ . - signs</source>
         <translation>Erwartet wird ein Name: ein Buchstabe oder eine Ziffer, dann nur Buchstaben, Ziffern, Leerzeichen und die Zeichen _ . -</translation>
+    </message>
+    <message>
+        <source>Expected a number</source>
+        <translation>Erwartet wird eine Zahl</translation>
+    </message>
+    <message>
+        <source>Expected a number above {number}</source>
+        <translation>Erwartet wird eine Zahl über {number}</translation>
+    </message>
+    <message>
+        <source>Expected a number below {number}</source>
+        <translation>Erwartet wird eine Zahl unter {number}</translation>
+    </message>
+    <message>
+        <source>Expected a number of at least {number}</source>
+        <translation>Erwartet wird eine Zahl von mindestens {number}</translation>
+    </message>
+    <message>
+        <source>Expected a number of at most {number}</source>
+        <translation>Erwartet wird eine Zahl von höchstens {number}</translation>
+    </message>
+    <message>
+        <source>Expected a number that is not as long as that</source>
+        <translation>Erwartet wird eine Zahl, die nicht so lang ist</translation>
+    </message>
+    <message>
+        <source>Expected a record in braces</source>
+        <translation>Erwartet wird ein Eintrag in geschweiften Klammern</translation>
+    </message>
+    <message>
+        <source>Expected a whole number</source>
+        <translation>Erwartet wird eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>Expected a word</source>
+        <translation>Erwartet wird ein Wort</translation>
+    </message>
+    <message>
+        <source>Expected an amount such as 12.50</source>
+        <translation>Erwartet wird ein Betrag wie 12.50</translation>
+    </message>
+    <message>
+        <source>Expected at most {n} letters</source>
+        <translation>Erwartet werden höchstens {n} Buchstaben</translation>
+    </message>
+    <message>
+        <source>Expected true or false</source>
+        <translation>Erwartet wird true oder false</translation>
+    </message>
+    <message>
+        <source>Expected words</source>
+        <translation>Erwartet werden Wörter</translation>
     </message>
     <message>
         <source>Export the rack</source>
@@ -2962,6 +3034,10 @@
     <message>
         <source>Fewer than two locating pins</source>
         <translation>Weniger als zwei Passstifte</translation>
+    </message>
+    <message>
+        <source>Field `{name}` is missing</source>
+        <translation>Das Feld `{name}` fehlt</translation>
     </message>
     <message>
         <source>File a ramp</source>
@@ -3938,6 +4014,18 @@
     <message>
         <source>It is not certain that the layout was saved</source>
         <translation>Es ist nicht sicher, dass der Entwurf gespeichert wurde</translation>
+    </message>
+    <message>
+        <source>It is not sound JSON: a comma too many {place}</source>
+        <translation>Kein richtiges JSON: ein Komma zu viel {place}</translation>
+    </message>
+    <message>
+        <source>It is not sound JSON: something is wrong or missing {place}</source>
+        <translation>Kein richtiges JSON: etwas stimmt nicht oder fehlt {place}</translation>
+    </message>
+    <message>
+        <source>It is not sound JSON: something stands behind its end {place}</source>
+        <translation>Kein richtiges JSON: hinter dem Ende steht noch etwas {place}</translation>
     </message>
     <message>
         <source>It is not text in UTF-8.</source>
@@ -11244,6 +11332,14 @@
         <translation>Rückgängig: {name}</translation>
     </message>
     <message>
+        <source>Unknown field `{name}`</source>
+        <translation>Unbekanntes Feld `{name}`</translation>
+    </message>
+    <message>
+        <source>Unknown word `{name}`</source>
+        <translation>Unbekanntes Wort `{name}`</translation>
+    </message>
+    <message>
         <source>Unlock the picture</source>
         <translation>Das Bild entsperren</translation>
     </message>
@@ -16448,10 +16544,6 @@
     <message>
         <source>{head} has at most {n} letters.</source>
         <translation>{head} hat höchstens {n} Zeichen.</translation>
-    </message>
-    <message>
-        <source>{head} is too long or too short: {message}.</source>
-        <translation>{head} ist zu lang oder zu kurz: {message}.</translation>
     </message>
     <message>
         <source>{head} must be a number.</source>

@@ -164,17 +164,17 @@ def sentence(error: msgspec.ValidationError, about: str = "") -> str:
                    head=head)
     if "`str`" in message and limit:
         return say("{head} has at most {n} letters.", head=head, n=int(limit[2])) if limit[1] == "<=" else say("{head} needs a word.", head=head)
-    if "length" in message:
-        return say("{head} is too long or too short: {message}.", head=head, message=message.removeprefix('Expected '))
     if limit:
         bound = _bound(name, float(limit[2]))
         return {"<=": say("{head} must be at most {number}.", head=head, number=bound),
                 ">=": say("{head} must be at least {number}.", head=head, number=bound),
                 "<": say("{head} must be below {number}.", head=head, number=bound),
                 ">": say("{head} must be above {number}.", head=head, number=bound)}[limit[1]]
-    wanted = re.match(r"Expected `(\w+)", message)
+    type_name = re.match(r"Expected `(\w+)", message)
     kind = {"float": say("{head} must be a number.", head=head), "int": say("{head} must be a whole number.", head=head),
             "str": say("{head} must be words.", head=head), "bool": say("{head} must be yes or no.", head=head)}
-    if wanted and wanted[1] in kind:
-        return kind[wanted[1]]
-    return f"{head}: {message[0].lower() + message[1:]}."
+    if type_name and type_name[1] in kind:
+        return kind[type_name[1]]
+    from geometry.wanted import wanted
+
+    return f"{head}: {wanted(message)}."

@@ -11,7 +11,9 @@ from msgspec.structs import replace
 
 from app.formats import headstock
 from app.formats.errors import FormatError
+from app.languages.catalogue import speak
 from app.window.demo import demo
+from geometry import saying
 from tests.spent import within
 
 SAMPLE = Path(__file__).parents[3] / "samples" / "twelve-string-mixed.headstock.json"
@@ -26,7 +28,7 @@ def refusal(data: bytes) -> str:
         headstock.decode(data, "head.json")
     text = str(caught.value)
     assert text.startswith("head.json ") and text.endswith(".") and text.isprintable() and len(text) < 600, text
-    assert not re.search(r"Traceback|Error|object at 0x|msgspec", text), text
+    assert not re.search(r"Traceback|Error|object at 0x|msgspec|Expected `|Invalid |Object |malformed", text), text
     return text
 
 
@@ -50,7 +52,7 @@ BROKEN = {
     "Latin-1": (TEXT.replace('"name": "', '"name": "gr\u00fcn ').encode("latin-1"), "text in UTF-8"),
     "a NUL behind it": (TEXT.encode() + b"\0", rf"line {TEXT.count(chr(10)) + 1}, column"),
     "a layout behind it": (TEXT.encode() * 2, rf"line {TEXT.count(chr(10)) + 1}, column"),
-    "a comma too many": (TEXT.replace("\n}", ",\n}").encode(), "trailing comma"),
+    "a comma too many": (TEXT.replace("\n}", ",\n}").encode(), "a comma too many"),
     "NaN": (with_thickness("NaN"), f"line {LINE}, column"),
     "Infinity": (with_thickness("-Infinity"), f"line {LINE}, column"),
     "1e400": (with_thickness("1e400"), r"\$\.blank\.thickness"),
@@ -60,12 +62,12 @@ BROKEN = {
     "a number in quotes": (with_thickness('"16"'), r"\$\.blank\.thickness"),
     "hexadecimal": (with_thickness("0x10"), f"line {LINE}, column"),
     "half a character": (with_top(name="a\ud800b"), "line 1, column"),
-    "lists in lists": (b"[" * 1_000_000, "got `array`"),
+    "lists in lists": (b"[" * 1_000_000, "a record in braces"),
     "records in records": (b'{"a":' * 200_000, "nested too deeply"),
     "lists in a field": (b'{"pegwright":1,"name":' + b"[" * 200_000, "breaks off|nested too deeply"),
-    "no record": (b"[1, 2]", "got `array`"),
-    "a word": (b'"layout"', "got `str`"),
-    "null": (b"null", "got `null`"),
+    "no record": (b"[1, 2]", "a record in braces"),
+    "a word": (b'"layout"', "a record in braces"),
+    "null": (b"null", "a record in braces"),
     "no version": (b"{}", "no \"pegwright\" version"),
     "another program's": (b'{"version": "1.2.0", "shapes": []}', "no \"pegwright\" version"),
     "a version in words": (with_top(pegwright="1"), r"\$\.pegwright"),
@@ -73,10 +75,10 @@ BROKEN = {
     "version 0": (with_top(pegwright=0), "is damaged: there has never been"),
     "a version below zero": (with_top(pegwright=-3), "is damaged: there has never been"),
     "a version of 400 digits": (with_top(pegwright=10**399), "is damaged: there has never been"),
-    "an unknown field": (with_top(colour="red"), "unknown field `colour`"),
-    "an unknown field of a tuner": (with_top(tuners=[PLAIN["tuners"][0] | {"brand": 1}]), r"`brand` - at `\$\.tuners\[0\]`"),
-    "a field of 100,000 letters": (with_top(**{"k" * 100_000: 1}), "unknown field `kkk"),
-    "a field with a line break": (with_top(**{"a\n\x1b[31mb": 1}), "unknown field `a "),
+    "an unknown field": (with_top(colour="red"), "Unknown field `colour`"),
+    "an unknown field of a tuner": (with_top(tuners=[PLAIN["tuners"][0] | {"brand": 1}]), r"`brand` \(at \$\.tuners\[0\]\)"),
+    "a field of 100,000 letters": (with_top(**{"k" * 100_000: 1}), "Unknown field `kkk"),
+    "a field with a line break": (with_top(**{"a\n\x1b[31mb": 1}), "Unknown field `a "),
     "a field missing": (json.dumps({k: v for k, v in PLAIN.items() if k != "outline"}).encode(), "`outline`"),
     "a field twice": (TEXT.replace('"thickness": 16', '"thickness": 12, "thickness": 16').encode(), r"twice, at \$\.blank\.thickness"),
     "a field twice in a list": (re.sub(r'("id": "treble side 1")', r'\1, \1', TEXT, count=1).encode(), r"twice, at \$\.tuners\[\d+\]\.id"),
@@ -96,6 +98,16 @@ def test_each_is_one_sentence_with_its_place(name):
     with within(2):
         found = refusal(data)
     assert re.search(words, found), found
+
+
+def test_each_is_told_in_the_language_in_use():
+    speak("de")
+    try:
+        for name, (data, _words) in BROKEN.items():
+            found = refusal(data)
+            assert not re.search(r"\b(Expected|Unknown|Field|must|line|column|missing|sound|It|at)\b", found), (name, found)
+    finally:
+        saying.use(None)
 
 
 def test_a_newer_layout_is_refused_with_the_way_on_and_stays_as_it_is(tmp_path):

@@ -53,7 +53,7 @@ def test_the_place_is_the_platforms(file):
     ("[]", "cannot be used"),
     ("{}", "is not a list of printers"),
     ('{"pegwright_printers": 9}', "of version 9; this program reads version 1"),
-    ('{"pegwright_printers": 1, "extra": 1}', "unknown field"),
+    ('{"pegwright_printers": 1, "extra": 1}', "Unknown field"),
     ('{"pegwright_printers": 1, "printers": [{"printer": "p", "paper": "A4", "across": 1.2, "along": 1.0}]}', r"\$.printers\[0\].across"),
     ('{"pegwright_printers": 1, "printers": [{"printer": "p", "paper": "A9", "across": 1.0, "along": 1.0}]}', r"\$.printers\[0\].paper"),
     (json.dumps({"pegwright_printers": 1, "printers": [{"printer": "p", "paper": "A4", "across": across, "along": 1.0} for across in (1.0, 1.01)]}),
