@@ -57,7 +57,7 @@ FIELD = "field of a record"
 """What the catalogue says of each of the words below."""
 
 FIELDS = {
-    "accuracy": "accuracy", "at": "place", "back_veneer": "back veneer", "base": "base", "base_rest": "rest of the base", "bass": "bass", "before": "before the post",
+    "about": "description", "accuracy": "accuracy", "at": "place", "back_veneer": "back veneer", "base": "base", "base_rest": "rest of the base", "bass": "bass", "before": "before the post",
     "bearing_diameter": "bearing diameter", "bearing_height": "bearing height", "bit": "bit", "blank_edge": "outline to blank edge", "bore": "bore", "bulge": "bulge",
     "bore_bore": "bore to bore", "bore_outline": "bore to outline", "bore_slot": "bore to slot wall", "bush": "bush", "button": "button", "collets": "collets", "course": "course", "handles": "handles",
     "button_gap": "button to button", "core": "core", "cutter": "cutter", "cutting_length": "cutting length", "drill": "drill", "ear": "ear", "end": "end",

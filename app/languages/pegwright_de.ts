@@ -12,6 +12,10 @@
         <translation> Zwei Bretter: eines so groß wie der Rohling für Öffnungen und Stifte, eines für die äußere Linie.</translation>
     </message>
     <message>
+        <source>"{word}" and what is typed before it are one measure: type it once.</source>
+        <translation>„{word}“ und was davor steht sind ein Maß: einmal eingeben.</translation>
+    </message>
+    <message>
         <source>"{word}" is not understood here: use {words} or {last}.</source>
         <translation>„{word}“ wird hier nicht verstanden: {words} oder {last} verwenden.</translation>
     </message>
@@ -4660,8 +4664,8 @@
         <translation>Den Rohling um {by} mm größer machen ({side}).</translation>
     </message>
     <message>
-        <source>Make the edge straight under them</source>
-        <translation>Die Kante unter ihnen gerade machen</translation>
+        <source>Make the edge under side tuners straight</source>
+        <translation>Die Kante unter Seitenmechaniken gerade machen</translation>
     </message>
     <message>
         <source>Make the flat for {other} shorter, or move one of the two.</source>
@@ -12876,6 +12880,11 @@
         <source>depth_mm</source>
         <comment>column</comment>
         <translation>tiefe_mm</translation>
+    </message>
+    <message>
+        <source>description</source>
+        <comment>field of a record</comment>
+        <translation>Beschreibung</translation>
     </message>
     <message>
         <source>dia.</source>

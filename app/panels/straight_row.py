@@ -35,6 +35,6 @@ def straight_edge_rows(layout: Headstock, ids: Sequence[str]) -> list[FieldRow]:
 
     if not splayed(layout, ids):
         return []
-    return [FieldRow(say("Make the edge straight under them"), "button", None, lambda _: straighten_edge(layout, ids),
+    return [FieldRow(say("Make the edge under side tuners straight"), "button", None, lambda _: straighten_edge(layout, ids),
                      help=say("From the plate of the first to that of the last: their bores are then parallel, and one plate lies flat under all. "
                               "Where each has its mirror image on the other edge, that is made straight too."))]

@@ -15,10 +15,11 @@ from geometry.units import LengthUnit, parse_angle, parse_length
 from geometry.vectors import Vec2
 
 WORDS = ("length", "angle", "radius", "width", "along", "diameter", "depth", "treble", "bass", "across", "behind")
-"""What a number can be called. Treble and bass are how far a place lies to that side, along and behind how far before and behind the nut line."""
-
-PLACE = {"treble", "bass", "across", "along", "behind"}
-"""Of these words a place is made."""
+"""What a number can be called."""
+TO_SIDE = {"treble": ("across", 1.0), "bass": ("across", -1.0), "behind": ("along", -1.0)}
+"""How far a place lies to a side or behind the nut line: the measure that it is, and its sign there."""
+PLACE = {"across", "along"}
+"""Of these a place is made."""
 
 
 def point(text: str, unit: LengthUnit) -> Vec2 | None:
@@ -48,9 +49,9 @@ def number(text: str, unit: LengthUnit) -> float | None:
 
 
 def named(text: str, unit: LengthUnit) -> dict[str, float]:
-    """Words with their numbers: `length 40`, `length 40 angle 30`; lengths in mm, the angle in rad.
+    """Words with their numbers: `length 40`, `length 40 angle 30`; lengths in mm, the angle in rad; `bass 5` is across, -5.
 
-    GeometryError when a word is not known or its number cannot be read.
+    GeometryError when a word is not known, its number cannot be read or is given twice.
     """
     found: dict[str, float] = {}
     own = {term(word).lower(): word for word in WORDS}
@@ -65,7 +66,10 @@ def named(text: str, unit: LengthUnit) -> dict[str, float]:
             raise GeometryError(say('"{word}" is not understood here: use {words} or {last}.', word=word,
                                     words=", ".join(term(one) for one in WORDS[:-1]), last=term(WORDS[-1])))
         value = value.strip(" ,;:=")
-        found[word] = parse_angle(value) if word == "angle" else parse_length(value, unit)
+        measure, sign = TO_SIDE.get(word, (word, 1.0))
+        if measure in found:
+            raise GeometryError(say('"{word}" and what is typed before it are one measure: type it once.', word=term(word)))
+        found[measure] = sign * (parse_angle(value) if word == "angle" else parse_length(value, unit))
     return found
 
 
@@ -102,8 +106,7 @@ def placed(text: str, unit: LengthUnit, start: Vec2 | None, pointer: Vec2) -> Ve
         return absolute
     values = polar(text, unit)
     if values and values.keys() <= PLACE:
-        across = values.get("treble", values.get("across", -values["bass"] if "bass" in values else pointer[0]))
-        return (across, values.get("along", -values["behind"] if "behind" in values else pointer[1]))
+        return (values.get("across", pointer[0]), values.get("along", pointer[1]))
     if start is None:
         raise GeometryError(say("Type a place as two lengths with a semicolon between them, for example 12.5; 40."))
     if not values.keys() <= {"length", "angle"}:

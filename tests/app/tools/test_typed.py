@@ -33,6 +33,14 @@ def test_words_with_numbers():
             named(text, "mm")
 
 
+def test_what_is_said_twice_is_refused():
+    assert named("bass 3 behind 4", "mm") == {"across": -3.0, "along": -4.0}
+    assert placed("treble 12", "mm", None, (1.0, 2.0)) == (12.0, 2.0)
+    for text in ("treble 12 bass 3", "along 40 behind 3", "length 4 length 5"):
+        with pytest.raises(GeometryError, match="one measure"):
+            named(text, "mm")
+
+
 def test_places_from_a_start():
     assert placed("40", "mm", (1.0, 2.0), (1.0, 10.0)) == pytest.approx((1.0, 42.0))
     assert placed("angle 0", "mm", (1.0, 2.0), (1.0, 10.0)) == pytest.approx((9.0, 2.0))

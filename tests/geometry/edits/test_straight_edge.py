@@ -16,7 +16,7 @@ from tests.geometry.checks.heads import OBLONG, SIDE, bulging, face, head, loop,
 from tests.geometry.sequence.specimens import demo
 
 BASS = ["bass side 1", "bass side 2", "bass side 3"]
-BUTTON = "Make the edge straight under them"
+BUTTON = "Make the edge under side tuners straight"
 
 
 def words(page):
