@@ -15,7 +15,7 @@ def run(request: argparse.Namespace) -> int:
 
     Without a paper it is the usual one of the unit, and not what was chosen in a window last: the same words write the
     same sheets for whoever calls them. A layout that would spoil the work is written all the same, since a maker
-    may want to see it on paper, with a warning on standard error, where a back paper of an earlier plan is told of too.
+    may want to see it on paper, with a warning on standard error, where files of an earlier plan are told of too.
     """
     from app.formats.paper import usual_paper
     from app.sheets import write_sheets

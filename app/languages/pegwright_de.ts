@@ -384,10 +384,6 @@
         <translation>Eine CSV-Datei, die eine Tabellenkalkulation öffnet.</translation>
     </message>
     <message>
-        <source>A back paper of an earlier plan</source>
-        <translation>Ein Rückbogen aus einem früheren Plan</translation>
-    </message>
-    <message>
         <source>A bare blank with nut and strings, the pencil in hand.</source>
         <translation>Ein leerer Rohling mit Sattel und Saiten, den Stift in der Hand.</translation>
     </message>
@@ -3046,6 +3042,10 @@
     <message>
         <source>File a ramp</source>
         <translation>Eine Rampe feilen</translation>
+    </message>
+    <message>
+        <source>Files of an earlier plan</source>
+        <translation>Dateien eines früheren Plans</translation>
     </message>
     <message>
         <source>Final diameter {of}</source>
@@ -7792,6 +7792,10 @@
         <translation>Die Schablone auf Mittellinie und {line} mit haltendem Klebeband auf die Vorderseite kleben, {outside} außerhalb des Umrisses sägen.</translation>
     </message>
     <message>
+        <source>Still in the folder, of an earlier plan, and no part of this one: {files}. Throw that away before anything is cut from it.</source>
+        <translation>Noch im Ordner, von einem früheren Plan und kein Teil von diesem: {files}. Werfen Sie das weg, bevor etwas danach geschnitten wird.</translation>
+    </message>
+    <message>
         <source>Still to be put in its place: {marks}.</source>
         <translation>Noch zu setzen: {marks}.</translation>
     </message>
@@ -10846,10 +10850,6 @@
     <message>
         <source>This piece of the path has no length.</source>
         <translation>Dieses Stück des Pfads hat keine Länge.</translation>
-    </message>
-    <message>
-        <source>This plan has nothing to drill from the back. Still in the folder, of an earlier one: {files}. Throw that away before anything is cut from it.</source>
-        <translation>In diesem Plan wird nichts von hinten gebohrt. Noch im Ordner, aus einem früheren: {files}. Wegwerfen, bevor jemand danach arbeitet.</translation>
     </message>
     <message>
         <source>This point of the picture lies on the horizon: choose one nearer the head.</source>

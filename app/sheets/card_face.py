@@ -264,7 +264,7 @@ class Maker:
         """What to heed at the steps, each once; on a card of several features with their names, unless it holds of all."""
         told: dict[str, list[str]] = {}
         for op in self.card.ops:
-            for text in filter(None, (*op.cautions, self.work.blocked(op))):
+            for text in filter(None, (*self.work.cautions(op), self.work.blocked(op))):
                 told.setdefault(text, []).append(op.title)
         of_all = 0 if len(self.card.ids) == 1 else len(self.card.ops)
         return [text if len(titles) >= of_all else f"{few(titles, NAMED)}: {text}" for text, titles in told.items()]

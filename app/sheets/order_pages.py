@@ -64,10 +64,11 @@ def _standing(work: Work) -> list[str]:
 
 def order_warning(work: Work) -> str:
     """A sentence when the maker's own order spoils work, else nothing."""
-    loud = {p.op for p in work.problems if p.grade in ("impossible", "unsafe")}
-    if not loud:
-        return ""
-    return count(len(loud), "Do not work in this order: {n} step in it is impossible or unsafe. Put them in their places, or "
+    misplaced, late = work.misplaced
+    if not misplaced:
+        return count(late, "What is done came too early for one step: no other place in the order mends that.",
+                     "What is done came too early for {n} steps: no other place in the order mends that.") if late else ""
+    return count(misplaced, "Do not work in this order: {n} step in it is impossible or unsafe. Put them in their places, or "
                  "go back to the best order.",
                  "Do not work in this order: {n} steps in it are impossible or unsafe. Put them in their places, or go back "
                  "to the best order.")
@@ -150,7 +151,7 @@ def _step(work: Work, op: Operation, words: str, card: int | None, width: float)
     lines, y = block(words, (left, y), READ, width - left)
     marks += [*titles, *lines]
     harmed = [f"{_HARM.get(p.grade, say('Wrong'))}: {p.text}" for p in work.problems if p.op == op.id]
-    for text in (*harmed, *op.cautions, work.blocked(op)):
+    for text in (*harmed, *work.cautions(op), work.blocked(op)):
         if text:
             lines, y = block(say("Mind: {text}", text=text), (left, y), READ, width - left)
             marks += lines
@@ -198,5 +199,5 @@ def csv_rows(work: Work, card: Mapping[str, int]) -> list[tuple[Cell, ...]]:
     """The running order as rows, one a step."""
     return [(work.number[op.id], op.id, term(op.kind), op.title, term(op.setup.machine), op.setup.bit,
              None if op.setup.table is None else op.setup.table.words(spoken()), op.setup.side and term(op.setup.side), op.words, op.stop, card.get(op.id),
-             " ".join(text for text in (*op.cautions, work.blocked(op)) if text),
+             " ".join(text for text in (*work.cautions(op), work.blocked(op)) if text),
              {"done": say("done"), "begun": say("begun")}.get(work.mark(op.id))) for op in work.steps]

@@ -95,7 +95,7 @@ def papers(layout: Headstock, work: Work) -> list[Part]:
     """The papers at full size, with the holes that clear the slots; FormatError with one sentence for a layout that has no shape to print."""
     _ask_for_walls(layout)
     try:
-        return parts(layout, [plan.waste for plan in work.plans if isinstance(plan.waste, Waste)], work.sawn)
+        return parts(layout, [plan.waste for plan in work.plans if isinstance(plan.waste, Waste)], work.sawn, not work.no_template)
     except GeometryError as error:
         raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error
 
@@ -114,7 +114,6 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
         work = plan_work(layout, ask=ask) if work is None else work
         ask(_at_papers)
         drawn = papers(layout, work) if drawn is None else drawn
-        drawn = drawn[1:] if work.no_template else drawn  # the template comes first
         before, after = (_fewest(ways, window, ask) for ways in _bench(layout, work, window, ask))
     except GeometryError as error:
         raise FormatError(say("There is nothing to print yet: {error}", error=error)) from error

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Sequence
 from functools import partial
+from typing import Literal
 
 from msgspec import Struct
 from msgspec.structs import replace
@@ -49,6 +50,8 @@ OF_BLANK = {"blank", "fold", "centreline"}
 class Part(Struct, frozen=True):
     """One drawing at full size and what it is for."""
 
+    name: Literal["template", "wrap", "back"]
+    """in the names of its files"""
     title: str
     purpose: str
     note: str
@@ -71,12 +74,13 @@ def turned(part: Part) -> Part:
     return replace(part, drawing=drawing, box=(y0, -x1, y1, -x0), tight=None, short=None, turned=True)
 
 
-def parts(layout: Headstock, waste: Sequence[Waste] = (), sawn: bool = False) -> list[Part]:
-    """Template, wrap paper, and back paper where something is drilled from the back.
+def parts(layout: Headstock, waste: Sequence[Waste] = (), sawn: bool = False, template: bool = True) -> list[Part]:
+    """Template, where one is wanted, wrap paper, and back paper where something is drilled from the back.
 
     `waste` are the holes that clear the slots, to be pricked through the wrap paper; `sawn` whether the head has its outline already. GeometryError when the outline or a slot has no inside.
     """
-    found = [_template_part(layout), wrap_part(layout, waste, sawn)]
+    found = [_template_part(layout)] if template else []
+    found.append(wrap_part(layout, waste, sawn))
     back = back_drawing(layout)
     if back:
         found.append(_back_part(back, square_line(layout.nut)))
@@ -86,7 +90,7 @@ def parts(layout: Headstock, waste: Sequence[Waste] = (), sawn: bool = False) ->
 def _template_part(layout: Headstock) -> Part:
     """The template with the names of its sides over it, and without for a tight paper: its note names them too."""
     comp = compensation(layout)
-    made = Part(say("Template"), say("Glue it on the template sheet, prick every cross, cut. {words}", words=comp.words),
+    made = Part("template", say("Template"), say("Glue it on the template sheet, prick every cross, cut. {words}", words=comp.words),
                 say("Seen from the face, the nut towards you: the bass side is on the left.") + " " + comp.words + _stop_at_nut(layout),
                 *_tightly(template_drawing(layout, comp.offset)))
     drawing, box = _boxed((*made.drawing, *face_titles(layout)))
@@ -95,7 +99,7 @@ def _template_part(layout: Headstock) -> Part:
 
 def _back_part(back: Drawing, line: str) -> Part:
     """The back paper with the names of its sides over it, and without for a tight paper: its note names them too."""
-    made = Part(say("Back paper"), say("Glue it on the back, {line} and centreline on their marks: prick what is drilled from "
+    made = Part("back", say("Back paper"), say("Glue it on the back, {line} and centreline on their marks: prick what is drilled from "
                                        "behind (full circles).", line=line),
                 say("Seen from behind, the nut towards you: the treble side is on the left."), *_boxed(back))
     drawing, box = _tightly(tuple(mark for mark in back if not isinstance(mark, Label) or mark.owner))
@@ -125,7 +129,7 @@ def _wrap(layout: Headstock, waste: Sequence[Waste], sawn: bool, more: str = "")
     inside = tuple(mark for mark in drawing if not isinstance(mark, Label) or y0 <= mark.at[1] <= y1)
     names = [mark_box(mark) for mark in drawing if isinstance(mark, Label) and mark.at[1] > y1]
     line = square_line(layout.nut)
-    made = Part(say("Wrap paper"), say("Cut it out along the outline and glue it on the face of the sawn head, {line} on {line} and centreline on "
+    made = Part("wrap", say("Wrap paper"), say("Cut it out along the outline and glue it on the face of the sawn head, {line} on {line} and centreline on "
                                   "centreline: there are no square edges left to fold it round.", line=line) if sawn else
                 say("Cut it out, fold it back along both fold lines and glue it on the square blank, "
                     "{line} on {line}: it marks the face and both edges.", line=line), _wrap_note(layout, bool(waste), more),

@@ -192,6 +192,19 @@ class Work(Struct, frozen=True, dict=True):
         spoilt = dict.fromkeys(text for id, text in self.otherwise.items() if id not in self.to_go_on)
         return (*spoilt, *(text for text in self.order.blocked if text not in done))
 
+    def cautions(self, op: Operation) -> tuple[str, ...]:
+        """What to mind at a step, and what is harder at it now, for what is done would better have come later."""
+        return (*op.cautions, *dict.fromkeys(edge.reason for edge in self.heeded if edge.harmed == op.id and self._harder(edge)))
+
+    def _harder(self, edge: Before) -> bool:
+        """Whether that is broken by what is done, for no order to mend, and spoils nothing."""
+        return not edge.hard and edge.then in self.done and edge.first not in self.done
+
+    @cached_property
+    def _to_keep(self) -> tuple[Before, ...]:
+        """What of `heeded` an order can keep still, or is spoiled where it does not."""
+        return tuple([edge for edge in self.heeded if not self._harder(edge)])
+
     @cached_property
     def problems(self) -> tuple[Problem, ...]:
         """What goes wrong in this order; what no order can have is told in `order` itself."""
@@ -201,12 +214,19 @@ class Work(Struct, frozen=True, dict=True):
         """What goes wrong with the steps in this order. What is done comes before all that is not, wherever it stands, and
         nothing harms it any more."""
         ops = [op for op in self.ops if not (op.kind == "template" and self.no_template)]
-        return tuple(p for p in judge(self.as_worked(steps), ops, self.heeded)
+        return tuple(p for p in judge(self.as_worked(steps), ops, self._to_keep)
                      if p.op not in self.order.stuck and p.op not in self.done)
 
     def as_worked(self, steps: Sequence[str]) -> tuple[str, ...]:
         """The steps as they come in time: those that are done, then those that are not."""
         return tuple(sorted(steps, key=lambda id: id not in self.done))
+
+    @cached_property
+    def misplaced(self) -> tuple[int, int]:
+        """(how many steps are impossible or unsafe where they stand, how many because of what is done: no other place mends that)."""
+        loud = [p for p in self.problems if p.loud]
+        late = {p.op for p in loud if not self.done.keys().isdisjoint(p.others)}
+        return len({p.op for p in loud} - late), len(late)
 
     @cached_property
     def heeded(self) -> tuple[Before, ...]:
@@ -217,7 +237,7 @@ class Work(Struct, frozen=True, dict=True):
     def broken(self) -> tuple[Before, ...]:
         """What of that this order breaks."""
         place = {id: i for i, id in enumerate(self.as_worked(self.order.steps))}
-        return tuple(edge for edge in self.heeded if edge.harmed not in self.done
+        return tuple(edge for edge in self._to_keep if edge.harmed not in self.done
                      and edge.first in place and edge.then in place and place[edge.first] > place[edge.then])
 
     @cached_property

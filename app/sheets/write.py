@@ -33,15 +33,15 @@ from geometry.lengths import speaking, spoken
 from geometry.saying import say
 from geometry.units import LengthUnit
 
-AT_TIMES = ("back.dxf", "back.svg")
+AT_TIMES = ("template.dxf", "template.svg", "back.dxf", "back.svg")
 """How files are called that not every layout has."""
 
 
 def write_sheets(layout: Headstock, out_dir: Path, paper: str = "A4", stem: str = "headstock",
                  snags: Sequence[Snag] | None = None, work: Work | None = None, unit: LengthUnit = "mm",
                  ask: Ask = go_on) -> list[Path]:
-    """Write template, wrap paper and back paper, where there is one, as DXF and SVG, the pages as PDF, and holes, running order and lists
-    as CSV; returns their paths. A back paper of before stays where there is none now: left_words tells of it.
+    """Write template, wrap paper and back paper, where the plan has them, as DXF and SVG, the pages as PDF, and holes, running order and
+    lists as CSV; returns their paths. A template or back paper of before stays where there is none now: left_words tells of it.
 
     `snags`, `work`, `unit` and `ask` as for pages(); numbers in the CSV files are in mm, as their heads say. Everything is
     computed before the first file is written, and from then on nobody is asked whether to go on. FormatError with one
@@ -61,13 +61,11 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
     drawn = papers(layout, work)
     printed = pages(layout, paper, snags, work, spoken(), ask, drawn)
     ask()
-    template, wrap, *behind = drawn
-    title, depths = layout.name or stem, depths_of(layout)
-    made: dict[str, bytes] = {}
-    for name, drawing, deep in (("template", full_template(layout, template), depths), ("wrap", wrap.drawing, depths),
-                                *(("back", part.drawing, depths_of(layout, behind=True)) for part in behind)):
-        made[f"{name}.dxf"] = dxf_bytes(drawing, deep)
-        made[f"{name}.svg"] = svg_text(drawing, say("{title}: {name}, 1 unit = 1 mm", title=title, name=name), deep).encode()
+    title, made = layout.name or stem, dict[str, bytes]()
+    for part in drawn:
+        drawing, deep = full_template(layout, part) if part.name == "template" else part.drawing, depths_of(layout, behind=part.name == "back")
+        made[f"{part.name}.dxf"] = dxf_bytes(drawing, deep)
+        made[f"{part.name}.svg"] = svg_text(drawing, say("{title}: {name}, 1 unit = 1 mm", title=title, name=part.name), deep).encode()
     made["sheets.pdf"] = pdf_bytes(printed, title)
     made["holes.csv"] = csv_bytes(CSV_HEAD, csv_rows(layout))
     made["order.csv"] = csv_bytes(order_pages.CSV_HEAD, order_pages.csv_rows(work, card_of(cards(layout, work), work)))
@@ -88,8 +86,8 @@ def left_words(out_dir: Path, stem: str, written: Sequence[Path]) -> str:
     empty where there are none. They are the maker's to throw away, who may have drawn in them."""
     made = (Path(out_dir) / f"{fitting(stem)}-{name}" for name in AT_TIMES)
     left = [path.name for path in made if path not in written and is_file(path)]
-    return say("This plan has nothing to drill from the back. Still in the folder, of an earlier one: {files}. Throw that away before anything is "
-               "cut from it.", files=listed(left)) if left else ""
+    return say("Still in the folder, of an earlier plan, and no part of this one: {files}. Throw that away before anything is cut from it.",
+               files=listed(left)) if left else ""
 
 
 def full_template(layout: Headstock, template: Part) -> Drawing:

@@ -24,6 +24,11 @@ class Problem(Struct, frozen=True):
     text: str
     protects: str
 
+    @property
+    def loud(self) -> bool:
+        """Whether it spoils the work; what is unwise does not."""
+        return self.grade in ("impossible", "unsafe")
+
 
 def judge(steps: Sequence[str], ops: Sequence[Operation], precedence: Iterable[Before]) -> tuple[Problem, ...]:
     """Every operation that becomes impossible, unsafe or unwise in this order, worst first, then by place in it.

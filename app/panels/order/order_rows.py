@@ -14,9 +14,6 @@ from geometry.terms import term
 from geometry.tilt_words import tilt_words
 from geometry.units import LengthUnit
 
-LOUD = ("impossible", "unsafe")
-"""Grades of problems that spoil the work; the others are unwise."""
-
 
 class SetUpRow(Struct, frozen=True):
     """What must be in place for the steps below."""
@@ -36,7 +33,7 @@ class StepRow(Struct, frozen=True):
     title: str
     minutes: str
     grade: str = ""
-    """"loud", "unwise" or "": see LOUD"""
+    """"loud", "unwise" or "": see Problem"""
     text: str = ""
     """what is wrong"""
     mark: str = ""
@@ -67,7 +64,7 @@ def worst(problems: Iterable[Problem]) -> dict[str, tuple[str, str]]:
     """By operation: ("loud" or "unwise", sentence) of its worst problem."""
     found: dict[str, tuple[str, str]] = {}
     for problem in problems:
-        found.setdefault(problem.op, ("loud" if problem.grade in LOUD else "unwise", problem.text))
+        found.setdefault(problem.op, ("loud" if problem.loud else "unwise", problem.text))
     return found
 
 

@@ -9,7 +9,7 @@ from msgspec.structs import replace
 from PySide6.QtCore import QRectF
 
 from app.panels.order.order_panel import OrderPanel
-from app.panels.order.order_rows import LOUD, order_rows, worst
+from app.panels.order.order_rows import order_rows, worst
 from app.panels.order.rate_rows import loud_words, tally
 from app.panels.order.step_words import step_words
 from app.sheets.work import Work, plan_work
@@ -140,15 +140,14 @@ class OrderRoom(PlanningRoom):
 
     def _say(self) -> None:
         """What is wrong with the order, under the list."""
-        loud = [p for p in self.work.problems if p.grade in LOUD]
-        late = {p.op for p in loud if not self.work.done.keys().isdisjoint(p.others)}
-        if misplaced := {p.op for p in loud} - late:
-            self.panel.say(count(len(misplaced),
+        misplaced, late = self.work.misplaced
+        if misplaced:
+            self.panel.say(count(misplaced,
                                  "This step is spoiled or unsafe where it stands. Drag it, or go back to the best order.",
                                  "{n} steps are spoiled or unsafe where they stand. Drag them, or go back to the best order."),
                            warn=True)
         elif late:
-            self.panel.say(count(len(late), "What is done came too early for one step: no other place in the order mends that.",
+            self.panel.say(count(late, "What is done came too early for one step: no other place in the order mends that.",
                                  "What is done came too early for {n} steps: no other place in the order mends that."), warn=True)
         elif self.work.problems:
             self.panel.say(say("No step is spoiled by where it stands; what is unwise in the order is marked."))
@@ -165,9 +164,9 @@ class OrderRoom(PlanningRoom):
         op = by_id[self.at]
         views: StepViews = step_views(work.layout, work.worked, work.as_worked(work.order.steps).index(self.at), work.ops, self.window.unit)
         why = work.blocked(op)
-        op = replace(op, cautions=(why, *op.cautions)) if op.id in work.to_go_on else replace(op, blocked=why)
         neck = neck_words(work.layout, op.setup, self.window.unit)
-        op = replace(op, cautions=(*op.cautions, neck)) if neck else op
+        go_on = op.id in work.to_go_on
+        op = replace(op, cautions=tuple(filter(None, (go_on and why, *work.cautions(op), neck))), blocked="" if go_on else why)
         words = step_words(op, by_id, work.heeded, work.broken, work.number, work.estimate[op.id], views.state, self.window.unit)
         self.centre.show_count(at, len(work.steps), f"{work.number[self.at]}  {op.title}")
         x0, y0, x1, y1 = views.box
@@ -198,7 +197,7 @@ class OrderRoom(PlanningRoom):
             self.panel.say(say("It may stand here."))
         else:
             more = " " + say("And {n} more.", n=len(new) - 1) if len(new) > 1 else ""
-            self.panel.say(f"{first(term(new[0].grade))}: {new[0].text}{more}", warn=new[0].grade in LOUD)
+            self.panel.say(f"{first(term(new[0].grade))}: {new[0].text}{more}", warn=new[0].loud)
 
     def _stepped(self, id: str, by: int) -> None:
         steps = self.work.order.steps

@@ -114,7 +114,7 @@ class SheetWriter(QObject):
         self._window.say(say("{paths} files written to {folder}", paths=len(paths), folder=self._folder))
         QDesktopServices.openUrl(QUrl.fromLocalFile(str(self._folder)))
         if self._left:
-            ask.tell(self._window, say("A back paper of an earlier plan"), self._left)
+            ask.tell(self._window, say("Files of an earlier plan"), self._left)
 
     def _failed(self, error: Exception) -> None:
         raised(error, but=(FormatError, GeometryError, OSError))

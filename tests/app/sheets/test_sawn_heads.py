@@ -6,13 +6,16 @@ from msgspec.structs import replace
 
 from app.formats.headstock import read
 from app.formats.mark_shapes import drawing_box
-from app.sheets import pages, plan_work
+from app.sheets import pages, plan_work, write_sheets
 from app.sheets.card_face import section
 from app.sheets.cards import cards
 from app.sheets.needs import pieces
+from app.sheets.order_pages import CSV_HEAD, csv_rows, order_warning, troubles
+from app.sheets.write import left_words
 from geometry.book import made_by, task_of, tick_off
 from geometry.drawing import Area, Label
 from geometry.layout import SingleHole
+from geometry.sequence import moved
 from tests.app.sheets.printed import layout, work
 
 
@@ -48,6 +51,44 @@ def test_a_head_that_is_finished_outside_needs_no_template_and_no_pins():
     assert "template" in pinned.order.steps and "take nut pin out of the drawing" in pinned.blocked(pin)
     half = bare.with_order(replace(old, book=tick_off(replace(old.book, piece="real"), task_of(ops[0]), 1, made_by(old, ops[0]))))
     assert "template" in half.order.steps, "sawn outside its line, it is routed by the template still"
+
+
+def sawn(head, *kinds):
+    """(the plan of a head of which only these steps are done on the real piece, the plan of it without any)"""
+    bare, book = plan_work(head), replace(head.book, piece="real")
+    for op in bare.ops:
+        if op.kind in kinds:
+            book = tick_off(book, task_of(op), bare.number[op.id], made_by(head, op))
+    return bare.with_order(replace(head, book=book)), bare
+
+
+def test_what_is_only_harder_on_a_sawn_head_is_minded_at_its_step_and_no_fault_of_the_order():
+    """Every bore would better have come before the outline, which nobody can change any more."""
+    now, bare = sawn(read(Path("samples/six-in-line.headstock.json")), "cut outline", "rout outline")
+    assert now.problems == now.broken == () and order_warning(now) == "" and not any(troubles(now))
+    bores = [op for op in now.steps if op.kind == "bore"]
+    assert all(any("give" in text or "backs" in text for text in now.cautions(op)) for op in bores) and len(bores) == 9
+    assert all(bare.cautions(op) == op.cautions for op in bare.ops), "in their turn there is nothing to mind"
+    (row,) = [row for row in csv_rows(now, {}) if row[1] == "bore bass 2.1.1"]
+    assert "The square blank lies against fence and clamps; the shape of the head gives them little to hold." in row[CSV_HEAD.index("cautions")]
+    early = now.wrong_in(moved(now.order.steps, "clean up", 3))
+    assert early and {problem.others for problem in early} == {("clean up",)}, "what an order can mend is told still"
+
+
+def test_what_came_too_early_for_good_is_told_as_that_on_the_sheets():
+    now, _ = sawn(layout("demo"), "cut outline")
+    assert now.misplaced == (0, 6)
+    assert order_warning(now) == "What is done came too early for 6 steps: no other place in the order mends that."
+    assert {problem.grade for problem in now.problems} == {"impossible"}
+
+
+def test_the_files_of_a_sawn_head_have_no_template_and_tell_of_an_earlier_one(tmp_path):
+    old = replace(read(Path("samples/six-in-line.headstock.json")), pins=())
+    first = write_sheets(old, tmp_path, snags=())
+    now, _ = sawn(old, "cut outline", "rout outline")
+    then = write_sheets(now.layout, tmp_path, snags=(), work=now)
+    assert {path.name for path in first} - {path.name for path in then} == {"headstock-template.dxf", "headstock-template.svg"}
+    assert "headstock-template.dxf" in left_words(tmp_path, "headstock", then) and left_words(tmp_path, "headstock", first) == ""
 
 
 def test_the_section_of_a_hole_shows_what_was_sawn_before_its_turn():
