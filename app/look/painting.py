@@ -36,6 +36,7 @@ class Painting:
         for path, _ in self._paths:
             whole.addPath(path)
         self.box = whole.boundingRect()
+        self._lines_over = len({label.at[1] for label in self._labels if label.at[1] >= self.box.bottom()})
         self._asked: tuple[QTransform, float, QFont] | None = None
         self._known: list[tuple[str, QRectF, QFont]] = []
         """what was placed last, as it was asked for"""
@@ -48,6 +49,10 @@ class Painting:
         for text, box, font in self._placed(move, width, painter.font()):
             painter.setFont(font)
             painter.drawText(box, int(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextDontClip), text)
+
+    def over(self, font: QFont) -> float:
+        """Height of the lines of words that stand above the drawing, with that font, pixels."""
+        return self._lines_over * QFontMetricsF(lettered(font, LETTERS)).height()
 
     def lowest(self, move: QTransform, width: float, font: QFont) -> float:
         """Lower edge of the lowest label as `paint` puts them with that font, pixels; 0 without any."""

@@ -18,6 +18,8 @@ from geometry.saying import say
 
 TALLEST = 190
 """Height of a drawing at most, at 100 %, pixels: large letters want a large drawing."""
+OVER = 16
+"""Room over a drawing at least, at 100 %, pixels."""
 NARROWEST = 100
 """Pixels: no panel is as narrow, but layouts ask how high it would be."""
 
@@ -66,7 +68,8 @@ class SectionView(QWidget):
             return 10
         width = max(width, NARROWEST)
         words = math.ceil(self._painting.lowest(self._move(width), width, self.font()))
-        return max(self._least, round(self._box.height() * self._scale(width)) + px(self._room_below), words)
+        below = px(self._room_below) - px(OVER)
+        return max(self._least, round(self._top() + self._box.height() * self._scale(width)) + below, words)
 
     def follow_sizes(self) -> None:
         """Room for the words at the size in use."""
@@ -77,6 +80,10 @@ class SectionView(QWidget):
         if event.size().width() != event.oldSize().width():
             self.updateGeometry()  # else what lays it keeps to the height that it asked for at the width before
 
+    def _top(self) -> float:
+        """Where the drawing begins, pixels: there is room for the words above it."""
+        return max(px(OVER), self._painting.over(self.font()))
+
     def _scale(self, width: int) -> float:
         return min((width - 12) / self._box.width(), px(TALLEST) / max(self._box.height(), 1e-6))
 
@@ -84,7 +91,7 @@ class SectionView(QWidget):
         """From mm to pixels of a view so wide."""
         scale = self._scale(width)
         move = QTransform()
-        move.translate(width / 2, px(16))
+        move.translate(width / 2, self._top())
         move.scale(scale, -scale)
         return move.translate(-self._box.center().x(), -self._box.bottom())
 

@@ -1,5 +1,7 @@
 """The picture of a section in the panel: rings of snags in it, and no half ones at its ends."""
 
+import pytest
+from PySide6.QtCore import QPointF
 from PySide6.QtGui import QFont, QTransform
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -80,3 +82,16 @@ def test_words_low_below_a_section_are_not_cut(qtbot):
     """Lengths that would touch stand a row lower, and a short section is drawn large: without its lower end a comma is a point."""
     high, rows = _inked(qtbot, Label("1,5", (30.0, -28.0), 2.0))
     assert rows and rows[-1] < high
+
+
+def test_two_lines_of_words_stand_above_the_wood(qtbot):
+    words = tuple(Label(text, (0.0, 4.5 + 4.0 * i), 2.0) for i, text in enumerate(("post bore 6.5 through", "counterbore 8.8 to 8")))
+    view = SectionView()
+    qtbot.addWidget(view)
+    view.show_drawing(WOOD + words)
+    one = SectionView()
+    qtbot.addWidget(one)
+    one.show_drawing(WOOD + words[:1])
+    wood = view._move(320).map(QPointF(0.0, 0.0)).y()
+    assert view._painting.lowest(view._move(320), 320, view.font()) <= wood + 0.5
+    assert view.heightForWidth(320) - one.heightForWidth(320) == pytest.approx(wood - one._move(320).map(QPointF(0.0, 0.0)).y(), abs=1)
