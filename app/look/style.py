@@ -141,6 +141,7 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
         padding: 1px; outline: none; }}
     QTableView::item:selected {{ background: {t.accent}; color: {t.accent_ink}; }}
     QTableView#entries::item {{ padding: 0 6px; border-bottom: 1px solid {t.line}; }}
+    QTableView#entries::item:selected {{ padding: 0 4px 0 5px; border: 2px solid {t.ring}; background: {t.panel}; color: {t.ink}; }}
     QTableView:focus {{ border: 2px solid {t.ring}; padding: 0; }}
     QHeaderView {{ background: {t.card}; border: none; }}
     QHeaderView::section {{ background: {t.card}; color: {t.dim}; border: none; border-bottom: 1px solid {t.line};
