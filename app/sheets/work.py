@@ -167,6 +167,11 @@ class Work(Struct, frozen=True, dict=True):
         return in_wood(self.layout, self.layout.book.piece).to_go_on | self._not_so_deep.keys()
 
     @cached_property
+    def _in_the_wood(self) -> frozenset[str]:
+        """What nothing harms any more: it is done, or made otherwise for good."""
+        return frozenset(self.done.keys() | self.otherwise.keys() - self.to_go_on)
+
+    @cached_property
     def begun(self) -> frozenset[str]:
         """Operations that were worked at on the piece on the bench and are not done."""
         return begun_steps(called_now(self.layout, self.layout.book.piece))
@@ -188,7 +193,7 @@ class Work(Struct, frozen=True, dict=True):
     @cached_property
     def cannot(self) -> tuple[str, ...]:
         """All that cannot be done, in sentences, but for what is done already."""
-        done = {op.cannot for op in self.ops if op.id in self.done or op.id in self.otherwise and op.id not in self.to_go_on}
+        done = {op.cannot for op in self.ops if op.id in self._in_the_wood}
         spoilt = dict.fromkeys(text for id, text in self.otherwise.items() if id not in self.to_go_on)
         return (*spoilt, *(text for text in self.order.blocked if text not in done))
 
@@ -198,7 +203,7 @@ class Work(Struct, frozen=True, dict=True):
 
     def _harder(self, edge: Before) -> bool:
         """Whether that is broken by what is done, for no order to mend, and spoils nothing."""
-        return not edge.hard and edge.then in self.done and edge.first not in self.done
+        return not edge.hard and edge.then in self.done and edge.first not in self._in_the_wood
 
     @cached_property
     def _to_keep(self) -> tuple[Before, ...]:
@@ -215,7 +220,7 @@ class Work(Struct, frozen=True, dict=True):
         nothing harms it any more."""
         ops = [op for op in self.ops if not (op.kind == "template" and self.no_template)]
         return tuple(p for p in judge(self.as_worked(steps), ops, self._to_keep)
-                     if p.op not in self.order.stuck and p.op not in self.done)
+                     if p.op not in self.order.stuck and p.op not in self._in_the_wood)
 
     def as_worked(self, steps: Sequence[str]) -> tuple[str, ...]:
         """The steps as they come in time: those that are done, then those that are not."""
@@ -237,7 +242,7 @@ class Work(Struct, frozen=True, dict=True):
     def broken(self) -> tuple[Before, ...]:
         """What of that this order breaks."""
         place = {id: i for i, id in enumerate(self.as_worked(self.order.steps))}
-        return tuple(edge for edge in self._to_keep if edge.harmed not in self.done
+        return tuple(edge for edge in self._to_keep if edge.harmed not in self._in_the_wood
                      and edge.first in place and edge.then in place and place[edge.first] > place[edge.then])
 
     @cached_property

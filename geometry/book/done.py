@@ -55,8 +55,8 @@ def not_so_deep(layout: Headstock, ops: Iterable[Operation]) -> dict[str, str]:
     """Passes of the plan of now that go deeper, or farther into the corners, than what was routed under their names, by a plan with other
     bits; each with a sentence as in `otherwise`."""
     held = in_wood(layout, layout.book.piece).held
-    return {op.id: told_pass(op.called, held[op.id].cut, now) for op, now, by in _cuts(layout, ops)
-            if by is None and op.kind in _ROUTED and op.id in held}
+    return {op.id: told_pass(op.called, was := held[op.id].cut, now, not _into_corners(layout, op.features[0], was, now))
+            for op, now, by in _cuts(layout, ops) if by is None and op.kind in _ROUTED and op.id in held}
 
 
 _ROUTED = ("rout", "rout outline")

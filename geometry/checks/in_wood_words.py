@@ -105,10 +105,10 @@ def told_cut(id: str, was: Shaped, now: Slot | Loop, found: Astray, thickness: f
     return " ".join(said)
 
 
-def told_pass(step: str, was: Shaped, now: Shaped) -> str:
-    """How deep a pass was cut, and from where to where it is planned now, in a sentence; with the cutters where the new one goes farther
+def told_pass(step: str, was: Shaped, now: Shaped, farther: bool) -> str:
+    """How deep a pass was cut, and from where to where it is planned now, in a sentence; with the cutters where the new one goes `farther`
     into corners."""
-    one, other = (was.cutter, now.cutter) if was.cutter and now.cutter and was.cutter > now.cutter else (None, None)
+    one, other = (was.cutter, now.cutter) if farther else (None, None)
     return say("{step} is cut {was} (job book); with the bits chosen now it is to be cut {now}.", step=step, was=_passed(was, one), now=_passed(now, other))
 
 

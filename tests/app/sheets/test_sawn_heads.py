@@ -14,6 +14,7 @@ from app.sheets.order_pages import CSV_HEAD, csv_rows, order_warning, troubles
 from app.sheets.write import left_words
 from geometry.book import made_by, task_of, tick_off
 from geometry.drawing import Area, Label
+from geometry.edits import set_field
 from geometry.layout import SingleHole
 from geometry.sequence import moved
 from tests.app.sheets.printed import layout, work
@@ -53,7 +54,7 @@ def test_a_head_that_is_finished_outside_needs_no_template_and_no_pins():
     assert "template" in half.order.steps, "sawn outside its line, it is routed by the template still"
 
 
-def sawn(head, *kinds):
+def worked(head, *kinds):
     """(the plan of a head of which only these steps are done on the real piece, the plan of it without any)"""
     bare, book = plan_work(head), replace(head.book, piece="real")
     for op in bare.ops:
@@ -64,7 +65,7 @@ def sawn(head, *kinds):
 
 def test_what_is_only_harder_on_a_sawn_head_is_minded_at_its_step_and_no_fault_of_the_order():
     """Every bore would better have come before the outline, which nobody can change any more."""
-    now, bare = sawn(read(Path("samples/six-in-line.headstock.json")), "cut outline", "rout outline")
+    now, bare = worked(read(Path("samples/six-in-line.headstock.json")), "cut outline", "rout outline")
     assert now.problems == now.broken == () and order_warning(now) == "" and not any(troubles(now))
     bores = [op for op in now.steps if op.kind == "bore"]
     assert all(any("give" in text or "backs" in text for text in now.cautions(op)) for op in bores) and len(bores) == 9
@@ -76,16 +77,26 @@ def test_what_is_only_harder_on_a_sawn_head_is_minded_at_its_step_and_no_fault_o
 
 
 def test_what_came_too_early_for_good_is_told_as_that_on_the_sheets():
-    now, _ = sawn(layout("demo"), "cut outline")
+    now, _ = worked(layout("demo"), "cut outline")
     assert now.misplaced == (0, 6)
     assert order_warning(now) == "What is done came too early for 6 steps: no other place in the order mends that."
     assert {problem.grade for problem in now.problems} == {"impossible"}
 
 
+def test_what_is_drilled_otherwise_for_good_did_not_come_too_late():
+    """Side bores, then slots; a blank that turns out 1 mm thicker has all six bores elsewhere. They are told of as that alone."""
+    was, _ = worked(layout("demo"), "side bore", "waste holes", "saw", "rout")
+    now = plan_work(set_field(was.layout, ("blank", "thickness"), was.layout.blank.thickness + 1.0))
+    bores = {op.id for op in now.steps if op.kind == "side bore"}
+    assert now.otherwise.keys() >= bores and not bores & now.to_go_on and not bores & now.done.keys() and len(bores) == 6
+    assert now.misplaced == (0, 0) and now.problems == now.broken == ()
+    assert len([text for text in now.cannot if "is drilled" in text]) == len(bores)
+
+
 def test_the_files_of_a_sawn_head_have_no_template_and_tell_of_an_earlier_one(tmp_path):
     old = replace(read(Path("samples/six-in-line.headstock.json")), pins=())
     first = write_sheets(old, tmp_path, snags=())
-    now, _ = sawn(old, "cut outline", "rout outline")
+    now, _ = worked(old, "cut outline", "rout outline")
     then = write_sheets(now.layout, tmp_path, snags=(), work=now)
     assert {path.name for path in first} - {path.name for path in then} == {"headstock-template.dxf", "headstock-template.svg"}
     assert "headstock-template.dxf" in left_words(tmp_path, "headstock", then) and left_words(tmp_path, "headstock", first) == ""

@@ -350,6 +350,10 @@ def test_what_a_slimmer_cutter_has_left_to_take_is_told_with_both_cutters():
     (op,) = planned(6.0)
     again = replace(job, book=tick_off(job.book, task_of(op), 9, made_by(job, op)))
     assert done_steps(again, [op]).keys() == {op.id} and not not_so_deep(again, [op])
+    rounded = replace(job, slots=demo().slots, book=replace(job.book, done=tuple(
+        replace(one, cut=replace(one.cut, shape=demo().slots[0].shape, ends=9.0)) for one in job.book.done)))
+    (text,) = not_so_deep(rounded, [op]).values()
+    assert "cutter" not in text, "of round ends, where only the depth is another"
     older = replace(job, book=replace(job.book, done=tuple(replace(one, cut=replace(one.cut, cutter=None)) for one in job.book.done)))
     assert done_steps(older, [op]).keys() == {op.id}, "of which it is not known how wide the cutter was"
     assert read(made_words(again.book.done[0]), "mm").endswith("through, by a cutter of 6.00 mm")
