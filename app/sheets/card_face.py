@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from textwrap import shorten
 
@@ -37,6 +38,7 @@ from geometry.solids.side import block_height, side_bore
 from geometry.strings.square_line import base_words, square_line
 from geometry.terms import term
 from geometry.tilt_words import raised_end
+from geometry.tolerance import TOUCH
 from geometry.units import format_angle
 from geometry.vectors import Box
 
@@ -44,8 +46,8 @@ PAD = 2.5
 """White inside the frame, mm."""
 BESIDE = 3.0
 """White between what stands beside each other, mm."""
-MARK_PICTURE = (42.0, 34.0)
-"""Room for the picture of the mark, mm."""
+MARK_PICTURE, NARROWEST = (42.0, 34.0), 30.0
+"""Room for the picture of the mark, and how wide it is at least where the section beside it would find no room otherwise, mm."""
 FIGURE = 3.2
 """Capital height of the numbers that are set at the drill press, mm."""
 BESIDE_HOLE = 22.0
@@ -114,12 +116,25 @@ class Maker:
         self.say(self._lead())
         self.y -= 0.6
         self.top = self.y
-        self.right = self._rows(self.card)
+        self.right = self._rows(self.card, *self._beside_section)
         self.y -= 0.8
 
-    def _rows(self, card: Card) -> float:
-        """A line a drilling; how far to the right they reach."""
+    @property
+    def _beside_section(self) -> tuple[float, float]:
+        """How wide that may be which the section at full size stands beside, and how high the section is, mm."""
+        marks, clip = self.cut
+        if not marks:
+            return self.inner, 0.0
+        left, low, right, high = clip or drawing_box(marks)
+        return self.inner - BESIDE - (right - left), high - low
+
+    def _rows(self, card: Card, wanted: float = math.inf, high: float = 0.0) -> float:
+        """A line a drilling, no wider than wanted where that breaks no word and makes them no higher than `high`; how far to the right
+        they reach."""
         laid, wide = rows(self.layout, self.work, card, self.inner)
+        if wide > wanted:
+            narrow = rows(self.layout, self.work, card, self.inner, wanted)
+            laid, wide = narrow if sum(row.height for row in narrow[0]) <= high else (laid, wide)
         for row in laid:
             self.placed += moved(row.placed, PAD, self.y)
             self.y -= row.height
@@ -174,7 +189,9 @@ class Maker:
         self._more(say("{stop} to the point", stop=deep(post.stop + bore.point)))
         self._more(say("({depth} from the seat)", depth=deep(bore.depth)))
         self.right = max(one.at[0] + text_width(one.text, one.height) for one in self.marks[before:] if isinstance(one, Label))
-        picture = mark_picture(self.layout, self.card.ids[0], MARK_PICTURE, LEAST)
+        wide, high = MARK_PICTURE
+        left = PAD + self._beside_section[0] - self.right - BESIDE
+        picture = mark_picture(self.layout, self.card.ids[0], (left if NARROWEST <= left < wide else wide, high), LEAST)
         if picture is not None:
             self._picture(picture)
         self.y -= 1.0
@@ -253,7 +270,7 @@ class Maker:
             self.card.kind, say("Section across, through {ids}", ids=self.card.ids[0]))
         wide, high = (box[2] - box[0]) * scale, (box[3] - box[1]) * scale
         start, top = self.right + BESIDE, self.top
-        if scale < 1.0 or start + wide > self.width - PAD:
+        if scale < 1.0 or start + wide > self.width - PAD + TOUCH:
             start, top = PAD, self.y
         middle = (start + self.width - PAD) / 2
         left, low = middle - wide / 2, top - high

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import math
+
 from app.sheets.cards import Card
-from app.sheets.lay import TICKED, Column, natural, table
+from app.sheets.lay import TICKED, Column, narrowest, natural, table
 from app.sheets.lay import Block as Laid
 from app.sheets.lengths import deep, length, tenths
 from app.sheets.words import numbers
@@ -15,6 +17,7 @@ from geometry.sequence import Operation
 from geometry.solids import Drilling
 from geometry.solids.drilling import drill_for, point_ahead
 from geometry.terms import term
+from geometry.units import UNPARTED
 
 GAP = 2.0
 """White between columns, mm."""
@@ -23,8 +26,8 @@ SHORT = {"post": say("post bore", about="in a narrow column"), "screw": say("pil
 
 
 def across(x: float) -> str:
-    """How far to which side of the centreline."""
-    return tenths(0.0) if abs(x) < 0.05 else f"{tenths(abs(x))} {term('treble' if x > 0 else 'bass')}"
+    """How far to which side of the centreline, in one line."""
+    return tenths(0.0) if abs(x) < 0.05 else f"{tenths(abs(x))}{UNPARTED}{term('treble' if x > 0 else 'bass')}"
 
 
 def point_of(layout: Headstock, d: Drilling) -> float:
@@ -39,18 +42,21 @@ def drill_words(layout: Headstock, d: Drilling) -> str:
     return drill.id if drill else say("{drill} {diameter}, not in the rack", drill=term(d.drill), diameter=length(d.diameter))
 
 
-def rows(layout: Headstock, work: Work, card: Card, width: float) -> tuple[list[Laid], float]:
+def rows(layout: Headstock, work: Work, card: Card, width: float, wanted: float = math.inf) -> tuple[list[Laid], float]:
     """A table with a box to tick and the number of its step for each drilling, each column as wide as its words where `width` mm allow
-    it; and how wide it is."""
+    it, and narrower where that makes the table as narrow as is wanted and breaks no word; and how wide it is."""
     upright = card.kind != "side"
     along = say("from base line") if layout.nut.slant else say("from nut")
     titles = (say("step"), say("drill"), along, say("across") if upright else say("below face"), say("deep"),
               say("to point"))
     cells = [_row(layout, work, card, d, upright) for d in card.drillings]
-    widths = natural([titles, *cells], READ, width - TICKED, GAP)
+    lines, gaps = [titles, *cells], TICKED + GAP * (len(titles) - 1)
+    if gaps + sum(narrowest(lines, READ)) <= wanted < width:
+        width = wanted
+    widths = natural(lines, READ, width - TICKED, GAP)
     columns = [Column(title, w, i > 1) for i, (title, w) in enumerate(zip(titles, widths, strict=True))]
     ticked = [work.mark(*(op.id for op in made_by(card, d))) for d in card.drillings]
-    return table(columns, cells, READ, GAP, ticks=True, marks_of=ticked), TICKED + sum(widths) + GAP * (len(widths) - 1)
+    return table(columns, cells, READ, GAP, ticks=True, marks_of=ticked), gaps + sum(widths)
 
 
 def _row(layout: Headstock, work: Work, card: Card, d: Drilling, upright: bool) -> tuple[str, ...]:

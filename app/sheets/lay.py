@@ -236,7 +236,7 @@ def natural(lines: Sequence[Sequence[str]], height: float, room: float | None = 
     left = math.inf if room is None else room - gap * (len(widths) - 1)
     if sum(widths) <= left:
         return widths
-    least = [max(text_width(word, height) for line in lines for word in whole_words(line[i])) + 0.1 for i in range(len(widths))]
+    least = narrowest(lines, height)
     if sum(least) > left:
         least = [0.0] * len(widths)
     kept: dict[int, float] = {}
@@ -247,6 +247,11 @@ def natural(lines: Sequence[Sequence[str]], height: float, room: float | None = 
         if not broken:
             return [kept.get(i, min(wide, most)) for i, wide in enumerate(widths)]
         kept.update((i, least[i]) for i in broken)
+
+
+def narrowest(lines: Sequence[Sequence[str]], height: float) -> list[float]:
+    """Widths (mm) of the columns of a table that are as wide as their longest words."""
+    return [max(text_width(word, height) for line in lines for word in whole_words(line[i])) + 0.1 for i in range(len(lines[0]))]
 
 
 def _share(widths: Sequence[float], left: float) -> float:

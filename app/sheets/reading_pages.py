@@ -60,7 +60,7 @@ def _form(known: list[Drilling], taken: list[Reading], blank: Blank, width: floa
         for what, value in (("x" if d.upright else "below face", d.start[0] if d.upright else d.start[2]), ("y", d.start[1]),
                             ("diameter", d.finished), ("depth", None if d.through else d.depth)):
             found = by.get((d.id, what))
-            cells += [say("through") if value is None else hundredths(value), "" if found is None else hundredths(found)]
+            cells += [say("through", about="in a narrow column") if value is None else hundredths(value), "" if found is None else hundredths(found)]
         rows.append(cells)
     titles = [say("hole")]
     for name in (say("x, below face"), "y", say("diameter"), say("depth")):

@@ -4,15 +4,41 @@ import pytest
 from msgspec.structs import replace
 
 from app.formats.letters import text_width
+from app.formats.mark_shapes import drawing_box
+from app.languages.catalogue import speak
 from app.sheets import plan_work
 from app.sheets.card_face import FIGURE, MARK_PICTURE, PAD, Maker, section
 from app.sheets.cards import cards
+from geometry import saying
 from geometry.drawing import Label
 from geometry.drawing.heights import READ
 from geometry.edits import move_features
 from geometry.layout import SingleHole
 from geometry.lengths import speaking
 from tests.app.sheets.printed import layout
+
+
+@pytest.fixture
+def german():
+    speak("de")
+    yield
+    saying.use(None)
+
+
+@pytest.mark.parametrize("width", [182.0, 187.9])
+def test_in_german_sixty_fourths_the_section_stands_beside_too(german, width):
+    """The picture of the mark gives way to it, and on cards of upright bores words in the table go on in a second line."""
+    head = layout("demo")
+    below = []
+    with speaking("in64"):
+        work = plan_work(head)
+        for card in cards(head, work):
+            maker = Maker(head, work, card, width, section(head, work, card))
+            drawing, clip = maker.cut
+            (drawn,) = [one for one in maker.made()[0] if one.drawing is drawing]
+            left = drawn.matrix.e + (clip or drawing_box(drawing))[0]
+            below += [] if left > maker.right else [card.title]
+    assert below == ([] if width > 182.0 else ["treble face 1", "treble face 2"]), "on A4 the longest figures leave no room"
 
 
 @pytest.mark.parametrize("unit", ["mm", "in", "in64"])

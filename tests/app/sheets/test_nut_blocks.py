@@ -148,8 +148,7 @@ def test_without_strings_there_is_nothing_and_no_column_is_empty():
 def test_the_nut_is_printed_at_full_size():
     """Measured in the PDF: the rectangle of the demo's nut is as wide as the nut."""
     head = layout("demo")
-    number = next(i for i, page in enumerate(made("demo")) if any(
-        isinstance(mark, Label) and mark.text == "Strings in the nut" for placed in page.content for mark in placed.drawing))
+    number = next(i for i, page in enumerate(made("demo")) if "Strings in the nut" in page.sections)
     boxes = [[[p[axis] for p in path.points] for axis in (0, 1)] for path in drawn(opened("demo")[number])]
     wide = [max(xs) - min(xs) for xs, ys in boxes if max(ys) - min(ys) == pytest.approx(BODY, abs=0.01)]
     assert wide == [pytest.approx(head.nut.width, abs=0.01)]
