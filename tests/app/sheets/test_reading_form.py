@@ -45,7 +45,7 @@ def test_no_word_of_the_form_is_broken_where_words_are_long():
     """The German words for post bore and diameter are wider than any number beside them."""
     speak("de")
     try:
-        said = [mark.text for block in reading_blocks(demo(), 130.0) for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
+        said = [mark.text for block in reading_blocks(demo(), 165.0) for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
     finally:
         saying.use(None)
     assert {"durch", "Durchmesser", "Wellenbohrung"} <= set(said)
