@@ -1832,8 +1832,8 @@
         <translation>Raster, Kanten und Nachbarn beim Ziehen fangen.</translation>
     </message>
     <message>
-        <source>Cautions: wear eye protection and a dust mask; no gloves, loose sleeves or loose hair near a turning bit or a blade. Hold the work in a vice, clamp or jig, back up every exit and keep your fingers out of the line of a blade. Stop the machine before you measure or change a bit. Rout in light passes against the turning of the cutter. Test on scrap. The manuals of your machines and local rules come first.</source>
-        <translation>Vorsicht: Augenschutz und Staubmaske tragen; keine Handschuhe, losen Ärmel oder losen Haare bei drehendem Werkzeug oder Sägeblatt. Das Werkstück in Schraubstock, Zwinge oder Vorrichtung halten, jeden Austritt hinterlegen, Finger nie in die Linie des Sägeblatts. Maschine anhalten, bevor Sie messen oder wechseln. In leichten Durchgängen gegen die Drehung fräsen. An Abfall erproben. Die Anleitungen Ihrer Maschinen und die örtlichen Vorschriften gehen vor.</translation>
+        <source>Cautions: wear eye and ear protection and a dust mask; no gloves, loose sleeves or loose hair near a turning bit or a blade. Guard the chuck and take its key out before you start. Hold the work in a vice, clamp or jig, back up every exit and keep your fingers out of the line of a blade. Stop the machine before you measure, unplug the router before you change its bit, and run no bit faster than is marked on it. Rout in light passes against the turning of the cutter, and never a small loose piece. Test on scrap. The manuals of your machines, the rules where you work and qualified instruction come first.</source>
+        <translation>Vorsicht: Augen- und Gehörschutz und Staubmaske tragen; keine Handschuhe, losen Ärmel oder losen Haare bei drehendem Werkzeug oder Sägeblatt. Das Bohrfutter abdecken und seinen Schlüssel vor dem Einschalten abziehen. Das Werkstück in Schraubstock, Zwinge oder Vorrichtung halten, jeden Austritt hinterlegen, Finger nie in die Linie des Sägeblatts. Maschine anhalten, bevor Sie messen, vor dem Fräserwechsel den Stecker der Oberfräse ziehen, und kein Werkzeug schneller drehen lassen, als darauf steht. In leichten Durchgängen gegen die Drehung fräsen, nie ein kleines loses Teil. An Abfall erproben. Die Anleitungen Ihrer Maschinen, die Vorschriften an Ihrem Ort und fachkundige Unterweisung gehen vor.</translation>
     </message>
     <message>
         <source>Centre</source>
@@ -2800,6 +2800,10 @@
         <translation>Hirnholz auf {length} bei {middle}: leicht führen und die Ecke bei {last}, wo die Fasern ausbrechen, hinterlegen.</translation>
     </message>
     <message>
+        <source>End of the post bears</source>
+        <translation>Ende der Welle liegt auf</translation>
+    </message>
+    <message>
         <source>End the outline along the nut line</source>
         <translation>Den Umriss an der Sattellinie enden lassen</translation>
     </message>
@@ -3330,6 +3334,10 @@
     <message>
         <source>From wall to wall; left empty the ramp is as wide as its slot.</source>
         <translation>Von Wand zu Wand; leer ist die Rampe so breit wie ihr Schlitz.</translation>
+    </message>
+    <message>
+        <source>Full diameter: shallower leaves wood of the rail, deeper brings the drill's point into the inner wall of the slot.</source>
+        <translation>Voller Durchmesser: flacher bleibt Holz der Wange stehen, tiefer kommt die Bohrerspitze in die Innenwand des Schlitzes.</translation>
     </message>
     <message>
         <source>Full size</source>
@@ -6812,8 +6820,8 @@
         <translation>Fräsplan für {slot}: Fräserpaar {number} von höchstens {trials}</translation>
     </message>
     <message>
-        <source>Router: unplug before changing a bit, keep below the speed marked on it, secure the work, feed against the cutter's turning, take light passes, never shape small loose pieces, collect the dust.</source>
-        <translation>Oberfräse: vor dem Fräserwechsel den Stecker ziehen, unter der aufgedruckten Drehzahl bleiben, das Werkstück sichern, gegen die Drehung des Fräsers führen, wenig Span nehmen, nie kleine lose Teile fräsen, den Staub absaugen.</translation>
+        <source>Router: unplug before changing a bit, keep below the speed marked on it, wear eye and ear protection, secure the work, feed against the cutter's turning, take light passes, never shape small loose pieces, collect the dust.</source>
+        <translation>Oberfräse: vor dem Fräserwechsel den Stecker ziehen, unter der aufgedruckten Drehzahl bleiben, Augen- und Gehörschutz tragen, das Werkstück sichern, gegen die Drehung des Fräsers führen, wenig Span nehmen, nie kleine lose Teile fräsen, den Staub absaugen.</translation>
     </message>
     <message>
         <source>Row &amp;along the edge</source>
@@ -7820,6 +7828,10 @@
         <translation>Bohrtiefe</translation>
     </message>
     <message>
+        <source>Stop may lie</source>
+        <translation>Bohrtiefe darf sein</translation>
+    </message>
+    <message>
         <source>Stop the timer</source>
         <translation>Die Uhr anhalten</translation>
     </message>
@@ -7898,6 +7910,10 @@
     <message>
         <source>Stopped: what must be held is not known.</source>
         <translation>Angehalten: was eingehalten werden muss, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Stops from {low} to {high} will do.</source>
+        <translation>Jede Bohrtiefe von {low} bis {high} genügt.</translation>
     </message>
     <message>
         <source>Straight</source>
@@ -9856,6 +9872,10 @@
         <translation>Die Welle von {item} dringt {measured} mm in die Innenwand von {own} ein.</translation>
     </message>
     <message>
+        <source>The post's end lies {deep} deep in the inner wall.</source>
+        <translation>Das Ende der Welle liegt {deep} tief in der Innenwand.</translation>
+    </message>
+    <message>
         <source>The posts of {one} and {two} pass {a} mm apart; {b} mm wanted.</source>
         <translation>Zwischen den Wellen von {one} und {two} bleiben {a} mm; gewünscht sind {b} mm.</translation>
     </message>
@@ -11352,8 +11372,8 @@
         <translation>Entwurf ohne Namen</translation>
     </message>
     <message>
-        <source>Unplug the router before a bit is changed, tighten the collet, keep both hands on the router, wear eye and ear protection, collect the dust. The manual of the machine and qualified instruction come first.</source>
-        <translation>Vor dem Fräserwechsel den Stecker ziehen, die Spannzange festziehen, beide Hände an der Oberfräse, Augen- und Gehörschutz tragen, den Staub absaugen. Die Anleitung der Maschine und fachkundige Unterweisung gehen vor.</translation>
+        <source>Unplug the router before a bit is changed, tighten the collet, keep both hands on the router, wear eye and ear protection, collect the dust. The manual of the machine, the rules where you work and qualified instruction come first.</source>
+        <translation>Vor dem Fräserwechsel den Stecker ziehen, die Spannzange festziehen, beide Hände an der Oberfräse, Augen- und Gehörschutz tragen, den Staub absaugen. Die Anleitung der Maschine, die Vorschriften an Ihrem Ort und fachkundige Unterweisung gehen vor.</translation>
     </message>
     <message>
         <source>Unsafe here</source>
@@ -16343,6 +16363,10 @@
         <translation>Fräser mit {cutter} und Anlaufring an der Spitze</translation>
     </message>
     <message>
+        <source>{deep} deep in the inner wall</source>
+        <translation>{deep} tief in der Innenwand</translation>
+    </message>
+    <message>
         <source>{depth} deep</source>
         <translation>{depth} tief</translation>
     </message>
@@ -16705,6 +16729,10 @@
     <message>
         <source>{line} to the far end</source>
         <translation>{line} bis zum Ende</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation>{low} bis {high}</translation>
     </message>
     <message>
         <source>{made} of {all} drillings made.</source>

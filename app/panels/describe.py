@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections import Counter
 from collections.abc import Callable
 from functools import partial
 
@@ -19,6 +18,7 @@ from app.panels.pocket_rows import pocket_facts, slot_there_row
 from app.panels.router.fit_rows import fit_rows
 from app.panels.straight_row import direction_rows, straight_edge_rows
 from app.panels.strings.string_way_rows import flat_rows, ramp_rows
+from app.panels.tuner_numbers import face_numbers, side_numbers
 from geometry.checks.in_wood import by_the_wood, strays
 from geometry.edits import (
     free_from_row,
@@ -57,16 +57,14 @@ from geometry.layout import (
 )
 from geometry.layout.edges import edge
 from geometry.layout.names import OUTLINE
-from geometry.saying import number, number_list, say
-from geometry.solids import SideBore, side_bore
+from geometry.saying import say
+from geometry.solids import side_bore
 from geometry.solids.flats import stands_off
-from geometry.solids.frames import frame
-from geometry.solids.side import block_height, board_for
+from geometry.solids.side import board_for
 from geometry.strings.square_line import square_line
 from geometry.terms import term
-from geometry.tilt_words import raised_end, tilt_words
 from geometry.tolerance import ALONG_NUT, TOUCH
-from geometry.units import LengthUnit, format_close, format_down, format_size
+from geometry.units import LengthUnit, format_close, format_size
 from geometry.vectors import Vec2
 
 SIDES = (("bass", term("bass")), ("treble", term("treble")))
@@ -218,8 +216,8 @@ def _tuner(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> Page:
     if pattern.mount == "side":
         rows += flat_rows(layout, tuner, unit)
     numbers = side_bore(layout, tuner.id) if pattern.mount == "side" else None
-    facts = (_side_numbers(numbers, unit, board_for(layout.rack.press.base, unit), None if tuner.flat else stands_off(layout, tuner.id)) if numbers else
-             _face_numbers(layout, tuner, unit))
+    facts = (side_numbers(numbers, unit, board_for(layout.rack.press.base, unit), None if tuner.flat else stands_off(layout, tuner.id)) if numbers else
+             face_numbers(layout, tuner, unit))
     title = (say("Side tuner, {tuner}", tuner=tuner.id) if pattern.mount == "side" else
              say("Face tuner, {tuner}", tuner=tuner.id))
     return Page(title, facts, rows)
@@ -236,70 +234,6 @@ def _string_rows(layout: Headstock, tuner: Tuner, over: bool) -> list[FieldRow]:
         rows.append(field(layout, say("String runs") if over else say("String runs on the"), "choice", (*path, "winds"), tuner.winds,
                           choices=(("bass", say("over the post")), ("treble", say("under the post"))) if over else SIDES,
                           help=say("Which side of the post the string comes to.")))
-    return rows
-
-
-def _side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | None) -> list[FieldRow]:
-    def show(mm: float, decimals: int = 1) -> str:
-        """A length for reading off, in mm with its decimals kept, so that columns of numbers look alike."""
-        return number(mm, f".{decimals}f") if unit == "mm" else format_close(mm, unit, 2, mark=True)
-
-    def least(mm: float) -> str:
-        """As show, but never more than it is: depths to stop at, and what is left."""
-        return show(math.floor((mm + TOUCH) * 10) / 10) if unit == "mm" else format_down(mm, unit, mark=True)
-    block = show(block_height(bore.tilt, length))
-    base = format_close(length, unit, 2, mark=True)
-    rows = [FieldRow(say("Along the edge"), "fact", show(bore.along)),
-            FieldRow(say("Tilt of the table"), "fact", tilt_words(bore.tilt))]
-    if raised_end(bore.tilt) is not None:
-        rows.append(FieldRow(say("Block for the tilt"), "fact", say("{block} over {base}", block=block, base=base),
-                             help=say("The block under one side of a board {base} long.", base=base)))
-    if bore.mark is None:
-        rows.append(FieldRow(say("Mark on the edge"), "fact", say("none: the axis never meets that edge"), warn=True))
-        return rows
-    here, there = show(bore.mark[1]), show(bore.seat[1])
-    rows += [
-        FieldRow(say("Mark on the edge"), "fact", here if here == there else say("{here}, not {there}", here=here, there=there),
-                 help=say("Squaring a line across from the seat would miss the axis by {miss}.",
-                          miss=show(abs(bore.squared_miss), 2))),
-        FieldRow(say("Mark below the face"), "fact", show(bore.mark[2])),
-        FieldRow(say("Stop, to full diameter"), "fact", least(bore.stop_full)),
-        FieldRow(say("Stop, to the point"), "fact", say("{stop}, point {point}", stop=least(bore.stop_point), point=show(bore.point))),
-    ]
-    if bore.crossing is None:
-        rows.append(FieldRow(say("Slot"), "fact", say("the bore meets no slot"), warn=True))
-    else:
-        c = bore.crossing
-        spare = say("{outer} and {inner} to spare", outer=least(bore.string_hole - c.enters), inner=least(c.leaves - bore.string_hole))
-        rows.append(FieldRow(say("String hole in the slot"), "fact", spare, warn=not c.enters < bore.string_hole < c.leaves))
-    if off is not None:
-        rows.append(FieldRow(say("Plate on the curve"), "fact", say("stands off {gap}", gap=show(off, 2))))
-    if bore.turns_with:
-        rows.append(FieldRow(say("Shares its setting with"), "fact", ", ".join(bore.turns_with)))
-    return rows
-
-
-def _face_numbers(layout: Headstock, tuner: Tuner, unit: LengthUnit) -> list[FieldRow]:
-    x, y, _ = frame(layout, tuner).origin
-    inches = unit != "mm"
-    centre = say("{x} across, {y} along", x=format_close(x, unit, 2, mark=inches), y=format_close(y, unit, 2, mark=inches))
-    rows = [FieldRow(say("Centre"), "fact", centre)]
-    for bore in layout.pattern(tuner.pattern).bores:
-        if bore.role in ("screw", "pin"):
-            continue
-        depth = say("through") if bore.depth is None else say("{depth} deep", depth=format_down(bore.depth, unit, 2, mark=inches))
-        if bore.reamed is not None:
-            depth = say("{depth}, reamed 1:{taper:g} to {reamed}", depth=depth, taper=bore.taper,
-                        reamed=format_close(bore.reamed, unit, 2, mark=inches))
-        rows.append(FieldRow({"post": say("Post bore"), "counterbore": say("Counterbore")}.get(bore.role, say("Clearance bore")),
-                             "fact", say("{diameter}, {depth}, from the {surface}",
-                                         diameter=format_close(bore.diameter, unit, 2, mark=inches), depth=depth,
-                                         surface=term(bore.surface))))
-    screws = [b for b in layout.pattern(tuner.pattern).bores if b.role in ("screw", "pin")]
-    if screws:
-        sizes = Counter(bore.diameter for bore in screws)
-        rows.append(FieldRow(say("Screws and pins"), "fact", number_list(
-            say("{n} of {diameter}", n=n, diameter=format_close(diameter, unit, 2, mark=inches)) for diameter, n in sorted(sizes.items()))))
     return rows
 
 

@@ -16,7 +16,7 @@ from app.sheets.book_pages import PIECES_IN_WORDS
 from app.sheets.card_rows import hand_op, made_by, rows
 from app.sheets.cards import Card
 from app.sheets.lay import BAND, TICKED, drawing, moved, tick, title_band
-from app.sheets.lengths import card_number, deep, length, tenths, thousandths
+from app.sheets.lengths import card_number, deep, enough, length, tenths, thousandths
 from app.sheets.words import LEADING, block, numbers
 from app.sheets.work import Work
 from geometry.book import open_remarks
@@ -238,6 +238,16 @@ class Maker:
         self.marks += [replace(line, anchor="middle") for line in lines]
         self.y = min(self.y, y - 0.6)
 
+    def _window(self) -> str:
+        """Which other stops would do; or how deep the post's end lies in the inner wall."""
+        bore = side_bore(self.layout, self.card.ids[0])
+        if bore is None or bore.mark is None:
+            return ""
+        if bore.window is not None:
+            low, high = bore.window
+            return say("Stops from {low} to {high} will do.", low=enough(low), high=deep(high))
+        return say("The post's end lies {deep} deep in the inner wall.", deep=deep(bore.bears)) if bore.bears > 0 else ""
+
     def _shared(self, op: Operation | None) -> str:
         """Which other bores are drilled at the same setting."""
         if op is None or op.setup.table is None:
@@ -292,8 +302,8 @@ class Maker:
         at_press = tuple(d for d in self.card.drillings if d not in by_hand)
         if self.card.kind == "side" and len(at_press) > 1:
             self._rows(replace(self.card, drillings=at_press))
-        if self.card.kind == "side" and (shared := self._shared(self._op(self.card.drillings[0]))):
-            self.say(shared)
+        if self.card.kind == "side" and (told := f"{self._window()} {self._shared(self._op(self.card.drillings[0]))}".strip()):
+            self.say(told)
         self._later(by_hand)
         self._mind()
         self._notes()

@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from geometry.lengths import spoken, told, told_down
+from geometry.lengths import at_least, spoken, told, told_down
 from geometry.saying import number, say
 from geometry.tolerance import TOUCH
 from geometry.units import format_close, format_length
@@ -45,6 +45,11 @@ def deep(value: float, decimals: int = 1) -> str:
     if spoken() != "mm":
         return told_down(value)
     return _lined_up(math.floor((value + TOUCH) * 10 ** decimals) / 10 ** decimals, decimals)
+
+
+def enough(value: float) -> str:
+    """As `tenths`, but never less than the length is: the least that will do."""
+    return _lined_up(math.ceil((value - TOUCH) * 10) / 10, 1) if spoken() == "mm" else at_least(value)
 
 
 def thousandths(value: float, decimals: int = 1) -> str:

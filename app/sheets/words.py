@@ -17,10 +17,12 @@ PRINT_AT = say("Print at 100 %. Measure the bar before you glue.")
 
 # After the usual published guidance for drill presses and hand-held routers (29 CFR 1910.213, OSHA woodworking
 # guidance, HSE L114); general cautions only, never a substitute for the manual of a machine.
-CAUTIONS = say("Cautions: wear eye protection and a dust mask; no gloves, loose sleeves or loose hair near a turning bit or a "
-               "blade. Hold the work in a vice, clamp or jig, back up every exit and keep your fingers out of the line of a "
-               "blade. Stop the machine before you measure or change a bit. Rout in light passes against the turning of the "
-               "cutter. Test on scrap. The manuals of your machines and local rules come first.")
+CAUTIONS = say("Cautions: wear eye and ear protection and a dust mask; no gloves, loose sleeves or loose hair near a turning bit or a "
+               "blade. Guard the chuck and take its key out before you start. Hold the work in a vice, clamp or jig, back up every "
+               "exit and keep your fingers out of the line of a blade. Stop the machine before you measure, unplug the router before "
+               "you change its bit, and run no bit faster than is marked on it. Rout in light passes against the turning of the "
+               "cutter, and never a small loose piece. Test on scrap. The manuals of your machines, the rules where you work and "
+               "qualified instruction come first.")
 
 IN_SHORT = say("Eye protection, no gloves or loose sleeves, work clamped, bit at rest before you measure. All cautions: on the cover.")
 

@@ -10,8 +10,8 @@ SAFETY = (
     say("Drill press: clamp the work so that the drill cannot turn it, guard the chuck, take the key out before "
         "starting, wear eye protection and nothing loose, back the exit with a spoil board, expect the drill to grab "
         "as it breaks through. For a tilted bore fix table and work, start from a centre mark, feed slowly."),
-    say("Router: unplug before changing a bit, keep below the speed marked on it, secure the work, feed against the "
-        "cutter's turning, take light passes, never shape small loose pieces, collect the dust."),
+    say("Router: unplug before changing a bit, keep below the speed marked on it, wear eye and ear protection, secure the work, "
+        "feed against the cutter's turning, take light passes, never shape small loose pieces, collect the dust."),
     say("Band saw: set the guard just above the wood, keep your fingers out of the line of the blade, take a tight curve in "
         "several cuts, and wait until the blade stands before you clear it."),
     say("Check the 100 mm bars on the paper before you glue it, and try the plan on scrap before the blank."),

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import math
 
+import numpy as np
 import shapely
 from msgspec import Struct
 from shapely.geometry import LineString
@@ -16,14 +17,20 @@ from shapely.geometry import LineString
 from geometry.layout.blank import Side
 from geometry.layout.headstock import Headstock
 from geometry.layout.shop import DrillPress
+from geometry.layout.slots import StraightSlot
 from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead
 from geometry.solids.frames import Frame, frame
 from geometry.solids.slot_area import slot_area
+from geometry.tolerance import TOUCH
 from geometry.units import MM_PER_INCH, LengthUnit
 from geometry.vectors import Vec3
 
 SAME_TILT = math.radians(0.05)
 """Tilts that differ by no more are set at the table as one (common practice, no source)."""
+_SIGHT = 400.0
+"""mm: how far a side bore could possibly reach"""
+_BESIDE = tuple(step / 4 for step in range(-4, 5))
+"""where across a bore its slot's walls are looked at, in its radii"""
 
 
 class Crossing(Struct, frozen=True):
@@ -61,6 +68,11 @@ class SideBore(Struct, frozen=True):
     """the first slot to rout on the way"""
     string_hole: float
     """from the seat to the string hole in the post"""
+    window: tuple[float, float] | None
+    """the least and the most stop (from the square edge, to full diameter) that leaves nothing of the rail and keeps the drill's point
+    clear of the inner wall; None for a bore that does not end in its slot, or that can do neither"""
+    bears: float
+    """how deep the post's end lies in the inner wall, in a bore that goes on into it; 0 where it does not"""
     turns_with: tuple[str, ...]
     """side tuners drilled at the same table setting with the blank turned over"""
 
@@ -80,10 +92,38 @@ def side_bore(layout: Headstock, tuner_id: str) -> SideBore | None:
     waste = bore.stop - bore.depth
     point = point_ahead(drill_for(layout, bore), bore)
     seat = placed.seat
+    own = crossing(layout, bore)
+    into_wall = own is not None and bore.depth >= own.leaves - TOUCH
     return SideBore(
         tuner_id, placed.side, seat.along, placed.origin, tilt, bore.mark, waste * seat.normal[1], waste,
-        bore.stop, bore.stop + point, point, bore.depth, crossing(layout, bore), pattern.post.string_hole,
+        bore.stop, bore.stop + point, point, bore.depth, own, pattern.post.string_hole,
+        None if own is None or into_wall else _window(layout, bore, own, point),
+        max(0.0, pattern.post.length - own.leaves) if into_wall else 0.0,
         shared_tilts(layout, tuner_id))
+
+
+def _window(layout: Headstock, bore: Drilling, own: Crossing, point: float) -> tuple[float, float] | None:
+    """See SideBore.window. Walls are looked at on the axis and on lines beside it, to both flanks of the bore."""
+    slot = next(slot for slot in layout.to_rout if slot.id == own.slot)
+    # A straight slot is convex: on axis and flanks its walls come nearest.
+    across = _BESIDE[::4] if isinstance(slot.shape, StraightSlot) else _BESIDE
+    way = np.array(bore.direction[:2])
+    starts = np.array(bore.start[:2]) + np.outer(across, bore.radius * np.array([-way[1], way[0]]))
+    lines = shapely.linestrings(np.stack([starts, starts + way * _SIGHT], axis=1))
+    inside, of = shapely.get_parts(shapely.intersection(lines, slot_area(slot)), return_index=True)
+    inside, of = inside[shapely.length(inside) > 0], of[shapely.length(inside) > 0]
+    points, piece = shapely.get_coordinates(inside, return_index=True)
+    depths = (points - starts[of[piece]]) @ way
+    least, most = 0.0, math.inf
+    for line, beside in enumerate(across):
+        pieces = (depths[piece == one] for one in np.flatnonzero(of == line))
+        ahead = [(ends.min(), ends.max()) for ends in pieces if ends.min() < own.leaves and ends.max() > own.enters]
+        if not ahead:
+            return None
+        enters, leaves = min(ahead)
+        least, most = max(least, float(enters)), min(most, float(leaves) - point * (1.0 - abs(beside)))
+    waste = bore.stop - bore.depth
+    return (waste + least, waste + most) if least < most else None
 
 
 def tilt_of(frame: Frame) -> float:
@@ -92,12 +132,12 @@ def tilt_of(frame: Frame) -> float:
 
 
 def crossing(layout: Headstock, bore: Drilling) -> Crossing | None:
-    """The first slot to rout that the bore's axis runs into, looked at in plan; None when it meets none within 400 mm.
+    """The first slot to rout that the bore's axis runs into, looked at in plan; None when it meets none in sight.
 
     A slot that crosses itself has no inside to run into, and no post lies across a pocket that is there.
     """
     start, d = bore.start, bore.direction
-    axis = LineString([start[:2], (start[0] + d[0] * 400, start[1] + d[1] * 400)])
+    axis = LineString([start[:2], (start[0] + d[0] * _SIGHT, start[1] + d[1] * _SIGHT)])
     found: list[Crossing] = []
     for slot in layout.to_rout:
         if slot.depth is not None and slot.depth <= start[2]:

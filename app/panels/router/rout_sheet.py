@@ -26,7 +26,8 @@ from geometry.saying import count, say
 
 ALWAYS = (
     say("Unplug the router before a bit is changed, tighten the collet, keep both hands on the router, wear eye and "
-        "ear protection, collect the dust. The manual of the machine and qualified instruction come first."),
+        "ear protection, collect the dust. The manual of the machine, the rules where you work and qualified instruction "
+        "come first."),
 )
 """Said with every plan (after published guidance for hand-held routers)."""
 

@@ -64,7 +64,10 @@ def test_a_set_up_is_named_again_where_its_steps_go_on(name):
 
 def test_dust_and_blade_are_cautioned_against_and_every_page_reminds_of_it():
     cover, *others = (words(page) for page in made("demo"))
-    assert "dust mask" in cover and "line of a blade" in cover and "against the turning of the cutter" in cover and "local rules come first" in cover
+    assert "dust mask" in cover and "line of a blade" in cover and "against the turning of the cutter" in cover
+    for said in ("ear protection", "take its key out", "unplug the router", "no bit faster than is marked on it", "small loose piece",
+                 "The manuals of your machines, the rules where you work and qualified instruction come first."):
+        assert said in cover, said
     assert len(others) > 10 and all("Eye protection, no gloves" in text and "All cautions: on the cover." in text for text in others)
     saw = next(op for op in work("demo").steps if op.setup.machine == "band saw")
     assert any("guard" in text and "fingers" in text for text in saw.cautions)
