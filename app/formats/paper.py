@@ -18,8 +18,6 @@ PAPERS: dict[str, tuple[float, float]] = {
     "Tabloid": (279.4, 431.8),  # 11 x 17 inches, ASME Y14.1 size B
 }
 """Width and height upright, mm."""
-SHARED = " + "
-"""Between the titles of sections that share a page."""
 
 
 def usual_paper(unit: LengthUnit) -> str:
@@ -54,8 +52,5 @@ class Page(Struct, frozen=True):
     content: tuple[Placed, ...]
     foot: float = 0.0
     """how far up what is drawn begins, mm: under it stands what is printed along the lower end"""
-
-    @property
-    def sections(self) -> list[str]:
-        """What its title names: sections share a page, and a paper at full size goes over several."""
-        return self.title.partition(",")[0].split(SHARED)
+    sections: tuple[str, ...] = ()
+    """titles of what stands on it: sections share a page, and a paper at full size goes over several"""

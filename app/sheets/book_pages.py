@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections import Counter
+
 from msgspec.structs import replace
 
 from app.sheets.lay import Block, Column, fitting, heading, moved, of_marks, paragraph, space, table
@@ -77,7 +79,9 @@ def _money(layout: Headstock, width: float) -> list[Block]:
         if own:
             rows.append((say("together, {piece}", piece=PIECES_IN_WORDS[piece]), "", "", money_words(spent_on(book, piece), book.currency)))
     if not rows:
-        rows = [*((ware.name, str(ware.count), "", "") for ware in wares(layout)), (say("wood"), "", "", ""), (say("template"), "", "", "")]
+        needed = list(wares(layout))
+        names = Counter(ware.name for ware in needed)
+        rows = [*((ware.name if names[ware.name] == 1 else f"{ware.name}: {ware.sizes}", str(ware.count), "", "") for ware in needed), (say("wood"), "", "", ""), (say("template"), "", "", "")]
         rows.append((say("together"), "", "", ""))
     return table(columns, rows)
 

@@ -8,7 +8,7 @@ from functools import partial
 from msgspec import Struct
 
 from app.formats.errors import FormatError
-from app.formats.paper import SHARED, Page, Placed, paper_size
+from app.formats.paper import Page, Placed, paper_size
 from app.sheets.block_table import block_table
 from app.sheets.book_pages import book_blocks
 from app.sheets.card_pages import card_blocks
@@ -40,6 +40,9 @@ from geometry.solids.slot_area import slot_area
 from geometry.units import LengthUnit
 from geometry.vectors import Box
 
+SHARED = " + "
+"""Between the titles of sections that share a page."""
+
 
 class _Section(Struct, frozen=True):
     """What is read at the bench, upright: blocks that flow down pages."""
@@ -57,9 +60,9 @@ class _Run(Struct, frozen=True):
     sections: list[_Section]
     pages: list[list[Placed]]
 
-    def title(self, page: int) -> str:
-        """Of one of the pages, 0 first."""
-        return SHARED.join(one.title for one in self.sections) if page == len(self.pages) - 1 else self.sections[0].title
+    def titles(self, page: int) -> list[str]:
+        """Of the sections on one of the pages, 0 first."""
+        return [one.title for one in (self.sections if page == len(self.pages) - 1 else self.sections[:1])]
 
 
 class _Stack(Struct, frozen=True):
@@ -69,11 +72,12 @@ class _Stack(Struct, frozen=True):
     paper: str
     count: int
 
-    def page(self, title: str, number: int, content: Sequence[Placed], note: str = "", lying: bool = False) -> Page:
-        """One of them, with what is printed round its content."""
+    def page(self, sections: Sequence[str], number: int, content: Sequence[Placed], note: str = "", lying: bool = False, title: str = "") -> Page:
+        """One of them, with what is printed round its content; its title names its sections if it has none of its own."""
+        title = title or SHARED.join(sections)
         width, height = paper_size(self.paper, lying)
         around = furniture(width, height, self.work.layout.name, title, number, self.count, note, self.work.plan_words)
-        return Page(self.paper, width, height, title, (Placed(around), *content), frame_of(note)[1])
+        return Page(self.paper, width, height, title, (Placed(around), *content), frame_of(note)[1], tuple(sections))
 
 
 def pages(layout: Headstock, paper: str = "A4", snags: Sequence[Snag] | None = None, work: Work | None = None,
@@ -133,7 +137,7 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
     ask()
     first = {entry.title: entry.first for entry in entries}
     stack = _Stack(work, paper, count)
-    out = [stack.page(say("Cover"), 1, front), *_bench_pages(before, first, stack)]
+    out = [stack.page([say("Cover")], 1, front), *_bench_pages(before, first, stack)]
     for one in laid:
         ask(partial(_at_page, len(out) + 1, count))
         joins = joining_marks(one.tiling, one.part.drawing)
@@ -142,7 +146,7 @@ def _pages(layout: Headstock, paper: str, snags: Sequence[Snag] | None, work: Wo
 
 
 def _bench_pages(bench: Sequence[_Run], first: Mapping[str, int], stack: _Stack) -> list[Page]:
-    return [stack.page(run.title(i), first[run.sections[0].title] + i, content) for run in bench for i, content in enumerate(run.pages)]
+    return [stack.page(run.titles(i), first[run.sections[0].title] + i, content) for run in bench for i, content in enumerate(run.pages)]
 
 
 def _at_papers() -> str:
@@ -269,10 +273,9 @@ def _tile_page(one: Laid, tile: Tile, joins: Drawing, stack: _Stack) -> Page:
     x0, y0, x1, y1 = tile.window
     window = (left, low, left + x1 - x0, low + y1 - y0)
     matrix = shift(left - x0, low - y0)
-    title = _title(one.part, tile, tiling.rows, tiling.columns)
     number = one.first + tiling.tiles.index(tile)
     content = [Placed(one.part.drawing, matrix, window), Placed(joins, matrix, window), Placed(tuple(window_corners(window)))]
-    return stack.page(title, number, content, one.part.note, tiling.lying)
+    return stack.page([one.part.title], number, content, one.part.note, tiling.lying, _title(one.part, tile, tiling.rows, tiling.columns))
 
 
 def _title(part: Part, tile: Tile, rows: int, columns: int) -> str:

@@ -6,6 +6,7 @@ from msgspec.structs import replace
 from app.formats.headstock import FormatError, decode, encode
 from app.panels.describe import describe
 from app.sheets import plan_work
+from app.sheets.book_pages import book_blocks
 from app.sheets.card_face import section
 from app.sheets.cards import cards
 from app.sheets.hole_table import csv_rows
@@ -14,7 +15,7 @@ from app.sheets.reading_pages import reading_blocks
 from app.window.demo import demo
 from geometry.accuracy import simulate
 from geometry.checks import check
-from geometry.drawing import Disc
+from geometry.drawing import Disc, Label
 from geometry.drawing.back import back_drawing
 from geometry.drawing.line_section import line_section
 from geometry.drawing.opened_out import opened_out
@@ -63,6 +64,8 @@ def test_a_step_fills_them_all_and_the_others_are_those_without(layout):
 
 def test_the_plugs_are_in_the_part_list(layout):
     assert [(ware.count, ware.sizes) for ware in wares(layout) if ware.name == "plug of wood"] == [(1, "3, 9 deep"), (2, "10, through")]
+    written = [mark.text for block in book_blocks(layout, plan_work(layout), 170.0) for placed in block.placed for mark in placed.drawing if isinstance(mark, Label)]
+    assert {"plug of wood: 3, 9 deep", "plug of wood: 10, through"} <= set(written), "each has its price"
     hair = replace(layout, holes=tuple(replace(hole, depth=layout.blank.thickness - 1e-7) if hole.id == "blind" else hole for hole in layout.holes))
     assert ("3, through" in {ware.sizes for ware in wares(hair)}) and "3 mm through: blind" in plan_work(hair).steps[0].words, "one word for it"
 
