@@ -88,6 +88,7 @@ class Canvas(QWidget):
         grid.addWidget(self.view, 1, 1)
         small = lettered(self.font(), SMALL)
         self._marks = MarkLayer(self._scene, small, followed=True)
+        self.view.words = self._marks.beside
         self.picture = PictureLayer(self._scene)
         self._more = MarkLayer(self._scene, small, raised=12.0)
         self._notes = MarkLayer(self._scene, small, raised=18.0)

@@ -132,14 +132,24 @@ class MarkLayer:
         self.words = []
         for item, label in sorted(found, key=lambda pair: -len(pair[1].text)):
             box = item.boundingRect()
-            left = {"left": 0.0, "middle": box.width() / 2, "right": box.width()}[label.anchor]
             x, y = middle_of(label)
-            box.moveTo(x * pixels_per_mm - left, -y * pixels_per_mm - box.height() / 2)
+            box.moveTo(x * pixels_per_mm - _before(label, box.width()), -y * pixels_per_mm - box.height() / 2)
             covered = any(box.intersects(other) for other in taken)
             item.setVisible(not covered)
             if not covered:
                 taken.append(box.adjusted(-GAP, 0.0, GAP, 0.0))
                 self.words.append((box.left(), box.right(), box.top(), box.bottom()))
+
+    def beside(self) -> dict[float, tuple[float, float]]:
+        """How far the longest of unturned labels reach to the left and right of each place across (mm) where some stand, pixels."""
+        found: dict[float, tuple[float, float]] = {}
+        for owner, items in self._labels.items():
+            for item, label in zip(items, self._said[owner], strict=True):
+                if not label.angle:
+                    wide = item.boundingRect().width()
+                    left, (most, right) = _before(label, wide), found.get(label.at[0], (0.0, 0.0))
+                    found[label.at[0]] = max(most, left), max(right, wide - left)
+        return found
 
     def covered(self, pixels_per_mm: float) -> list[Box]:
         """Pixels of the zoomed drawing, y down, that words on plates cover."""
@@ -286,12 +296,16 @@ class MarkLayer:
             self._scene.removeItem(item)
 
 
+def _before(label: Label, wide: float) -> float:
+    """How much of a label's width lies before the place where it is anchored."""
+    return {"left": 0.0, "middle": wide / 2, "right": wide}[label.anchor]
+
+
 def place_label(item: QGraphicsSimpleTextItem, label: Label) -> None:
     """Put a text item where its label stands: text keeps its size on the screen, its place is in mm."""
     box = item.boundingRect()
-    across = {"left": 0.0, "middle": box.width() / 2, "right": box.width()}[label.anchor]
     item.setPos(*middle_of(label))
     turned = QTransform()
     turned.rotateRadians(-label.angle)
-    turned.translate(-across, -box.height() / 2)
+    turned.translate(-_before(label, box.width()), -box.height() / 2)
     item.setTransform(turned)

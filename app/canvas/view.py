@@ -24,6 +24,8 @@ ARROWS = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0,
 """Where each leads on the drawing: x to the treble side, y to the tip."""
 AROUND = 60
 """Pixels left free at most around what is fitted into the window, both sides together."""
+EDGE = 4
+"""Pixels between the words beside what is fitted and the border of the window."""
 PAN = 60
 """Pixels that Ctrl and an arrow key move the paper under the window."""
 
@@ -45,6 +47,8 @@ class CanvasView(QGraphicsView):
     """called with a key event before anybody else; True when it was taken"""
     claims = None
     """called with a key event that may be a shortcut; True when the key is the drawing's now"""
+    words = dict
+    """asked for the places (mm across) of words beside the drawing, with the pixels that they reach from there to the left and right"""
     key_filter = None
     """called with (key, text) before the view takes a key; True when somebody wanted it"""
 
@@ -84,17 +88,21 @@ class CanvasView(QGraphicsView):
         return self._scale
 
     def fit(self, area: QRectF) -> None:
-        """Show a whole area (mm); it stays fitted while the window is resized, until the next zoom or pan."""
+        """Show a whole area (mm) with the words beside it; it stays fitted while the window is resized, until the next zoom or pan."""
         self._fitted = QRectF(area)
         room = self.viewport().size()
         if room.width() < 40 or room.height() < 40 or area.isEmpty():
             return
-        whole = min((side - min(AROUND, side / 8)) / of for side, of in (
-            (room.width(), area.width()), (room.height(), area.height())))
+        wide, words = room.width() - 2 * EDGE, self.words()
+        whole = min((*((side - min(AROUND, side / 8)) / of for side, of in (
+            (room.width(), area.width()), (room.height(), area.height()))), *(
+            max((wide - words[one][0] - words[two][1]) / (two - one), wide / 2 / area.width()) for one in words for two in words if one < two)))
         self._least = min(SMALLEST, max(FARTHEST, whole))
         self._scale = min(LARGEST, max(self._least, whole))
         self.setTransform(QTransform.fromScale(self._scale, -self._scale))
-        self.centerOn(area.center())
+        left = max((at + right / self._scale for at, (_, right) in words.items()), default=-math.inf) - wide / 2 / self._scale
+        right = min((at - left / self._scale for at, (left, _) in words.items()), default=math.inf) + wide / 2 / self._scale
+        self.centerOn(min(max(area.center().x(), left), right), area.center().y())
         self.looked.emit()
 
     def zoom(self, factor: float, at: QPoint | None = None) -> None:

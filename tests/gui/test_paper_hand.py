@@ -232,3 +232,16 @@ def test_a_layout_of_any_size_is_shown_whole_and_every_place_of_it_can_be_gone_t
     scale = view.pixels_per_mm
     view.zoom(0.5)
     assert view.pixels_per_mm == scale, "it cannot be lost from sight"
+
+
+def test_words_beside_the_head_are_seen_whole_in_a_narrow_window(bench):
+    """Their letters do not shrink with the drawing: a tilt of 6.8 degrees read .8 where its first figure was cut off."""
+    view = bench.view
+    bench.window.canvas.fit(bench.layout)
+    for width in (300, 330, 500):
+        view.setFixedWidth(width)
+        bench.pump()
+        assert view.viewport().width() == width and len(view.words()) > 4
+        for at, (left, right) in view.words().items():
+            x = view.viewportTransform().map(QPointF(at, 0.0)).x()
+            assert x - left >= 0 and x + right <= width
