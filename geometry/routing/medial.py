@@ -1,7 +1,8 @@
 """The middle line of a drawn slot: points as far from one wall as from another.
 
 Found as the edges of the Voronoi diagram of points along the wall that stay
-inside. A slot has no island, so its middle lines form a tree.
+inside: they join the centres of the circles about the triangles between such
+points. A slot has no island, so its middle lines form a tree.
 """
 
 from __future__ import annotations
@@ -19,6 +20,8 @@ from geometry.vectors import Vec2
 SPACING = 0.8
 """Distance of the points on the wall, mm, while there are no more than MOST of them."""
 MOST = 360
+_BEGINS = 0.0, 1 / 2, 1 / 4, 3 / 4
+"""Where on the wall the points begin, in parts of their distance: one after the other until they can be joined"""
 
 Branch = tuple[Vec2, ...]
 
@@ -51,28 +54,47 @@ def middle_lines(slot: Slot, least: float) -> tuple[Branch, ...]:
 
 def _graph(slot: Slot, least: float) -> dict[Vec2, dict[Vec2, float]]:
     path = slot_path(slot)
-    count = min(MOST, max(48, int(path.length / SPACING)))
     area = polygon(path)
     ring = area.exterior
     shapely.prepare(area)
     shapely.prepare(ring)
-    spots = shapely.line_interpolate_point(ring, np.arange(count) * ring.length / count)
-    # By cells, each edge in two of them: asked for its edges alone, the library cuts them all to a box, which takes three times as long.
-    cells = shapely.get_parts(shapely.voronoi_polygons(shapely.multipoints(spots)))
-    corners, cell = shapely.get_coordinates(cells, return_index=True)
-    # Each corner is one of about three cells: measured once.
-    once, own = np.unique(corners[:, 0] + 1j * corners[:, 1], return_inverse=True)
-    good = (_clear(area, ring, np.stack([once.real, once.imag], axis=1)) >= least)[own.ravel()]
-    edge = np.flatnonzero(good[:-1] & good[1:] & (cell[:-1] == cell[1:]))
-    pairs = np.stack([corners[edge], corners[edge + 1]], axis=1)
+    triangles = _triangles(ring, min(MOST, max(48, int(path.length / SPACING))))
+    centres = _centres(triangles)
+    good = np.append(_clear(area, ring, centres) >= least, False)
+    # Where two triangles share a side an edge of the diagram leads from the centre of the one to that of the other.
+    corners = triangles[..., 0] + 1j * triangles[..., 1]
+    sides = np.sort(np.stack([corners, np.roll(corners, -1, axis=1)], axis=2).reshape(-1, 2), axis=1)
+    _, first, own = np.unique(sides, axis=0, return_index=True, return_inverse=True)
+    other = np.flatnonzero(first[own.ravel()] != np.arange(len(sides)))
     graph: dict[Vec2, dict[Vec2, float]] = {}
-    for (ax, ay), (bx, by) in pairs.tolist():
-        a, b = (round(ax, 6), round(ay, 6)), (round(bx, 6), round(by, 6))
-        if a != b:
-            far = float(np.hypot(bx - ax, by - ay))
-            graph.setdefault(a, {})[b] = far
-            graph.setdefault(b, {})[a] = far
+    for i, k in zip((first[own.ravel()[other]] // 3).tolist(), (other // 3).tolist(), strict=True):
+        if good[i] and good[k]:
+            a, b = (tuple(np.round(centres[j], 6).tolist()) for j in (i, k))
+            if a != b:
+                graph.setdefault(a, {})[b] = graph.setdefault(b, {})[a] = float(np.hypot(*(centres[k] - centres[i])))
     return graph
+
+
+def _triangles(ring: shapely.LinearRing, count: int) -> np.ndarray:
+    """(n, 3, 2) corners of the triangles between so many points along a ring in whose circumscribed circles no other point lies."""
+    for begins in _BEGINS:
+        spots = shapely.line_interpolate_point(ring, (np.arange(count) + begins) * ring.length / count)
+        try:
+            found = shapely.delaunay_triangles(shapely.multipoints(spots))
+        except shapely.GEOSException:  # once in some thousand walls the library loses its way among points that lie evenly
+            if begins == _BEGINS[-1]:
+                raise
+        else:
+            return shapely.get_coordinates(found).reshape(-1, 4, 2)[:, :3]
+
+
+def _centres(triangles: np.ndarray) -> np.ndarray:
+    """(n, 2) middles of the circles through the corners of triangles (n, 3, 2)."""
+    b, c = triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0]
+    bb, cc, twice = (b * b).sum(axis=1), (c * c).sum(axis=1), 2 * (b[:, 0] * c[:, 1] - b[:, 1] * c[:, 0])
+    off = np.stack([c[:, 1] * bb - b[:, 1] * cc, b[:, 0] * cc - c[:, 0] * bb], axis=1)
+    with np.errstate(divide="ignore", invalid="ignore"):  # corners in one line have no such circle, and none that is inside
+        return triangles[:, 0] + off / twice[:, None]
 
 
 def _clear(area, ring, points: np.ndarray) -> np.ndarray:
