@@ -91,7 +91,8 @@ def test_what_is_drilled_from_the_far_side_is_dashed():
 
 
 def test_layers_are_dashed_and_as_wide_as_on_paper():
-    """Dashes are drawn where a length is above 0; widths are hundredths of a mm out of a fixed list, which has 20 and 25."""
+    """Dashes are drawn where a length is above 0; widths are hundredths of a mm out of a fixed list (VALID_DXF_LINEWEIGHTS of ezdxf), which
+    has 20 and 25."""
     data = dxf_bytes([Stroke(chain(((0.0, 0.0), (10.0, 0.0))), style) for style in ("centreline", "glue line", "slot", "nut line", "hole")])
     layers, kinds = records(data, "LAYER"), {name.upper(): kind for name, kind in records(data, "LTYPE").items()}
 

@@ -10,11 +10,12 @@ import pytest
 
 from app.formats.errors import FormatError
 from app.formats.letters import printable
+from app.formats.mark_shapes import mapped
 from app.formats.paper import PAPERS, Page, Placed, paper_size
 from app.formats.paper_look import INKS, hidden_dashes
 from app.formats.pdf_out import pdf_bytes
-from geometry.curves import MIRROR, Matrix, circle, shift
-from geometry.drawing import STYLES, Cross, Disc, Label, Stroke
+from geometry.curves import MIRROR, Matrix, Path, circle, shift, stretch, turn
+from geometry.drawing import STYLES, Area, Cross, Disc, Label, Stroke
 from geometry.drawing.shapes import straight
 from tests.app.formats.out.pdf_reading import drawn, letters, lines, open_pdf
 from tests.app.formats.out.specimens import DRAWING
@@ -72,6 +73,28 @@ def test_a_circle_stays_round_to_a_ten_thousandth():
             u = 1 - t
             at = [u ** 3 * p[k] + 3 * u * u * t * q[k] + 3 * u * t * t * r[k] + t ** 3 * s[k] for k in (0, 1)]
             assert math.dist(at, (100.0, 150.0)) == pytest.approx(80.0, abs=1e-4)
+
+
+@pytest.mark.parametrize("first", [Matrix(), MIRROR])
+def test_a_circle_is_turned_and_mirrored_as_the_path_of_its_arcs_is(first):
+    matrix = shift(100.0, 150.0).after(turn(0.5)).after(stretch(0.5)).after(first)
+    marks = (Disc((20.0, 10.0), 30.0, "hole"), Stroke(Path(tuple(circle((20.0, 10.0), 30.0)), True), "hole"))
+    disc, path = (one.points for one in drawn(open_pdf(pdf_bytes([page(Placed(marks, matrix))], "t"))[0]))
+    assert [p[:2] for p in disc[:49]] == [pytest.approx(p[:2], abs=1e-4) for p in path[:49]]
+    assert disc[0][:2] == pytest.approx(matrix((50.0, 10.0)), abs=1e-4)
+
+
+def test_a_mark_that_is_mapped_lies_where_its_drawing_would_be_placed():
+    """A disc and words say themselves how large and how turned they are."""
+    matrix = shift(100.0, 150.0).after(turn(0.5)).after(stretch(0.5))
+    whole = Path(tuple(circle((20.0, 10.0), 30.0)), True)
+    marks = (Area(whole, "wood", openings=(Path(tuple(circle((20.0, 10.0), 5.0)), True),)), Cross((40.0, 50.0), 4.0, angle=0.3), Stroke(whole, "hole"))
+    placed, moved = (drawn(open_pdf(pdf_bytes([page(one)], "t"))[0]) for one in (Placed(marks, matrix), Placed(tuple(mapped(mark, matrix) for mark in marks))))
+    assert len(placed) == len(moved) == 3
+    for one, other in zip(placed, moved, strict=True):
+        assert [p[:2] for p in one.points] == [pytest.approx(p[:2], abs=1e-3) for p in other.points]
+    assert mapped(Disc((20.0, 10.0), 30.0, "hole"), matrix) == Disc(matrix((20.0, 10.0)), pytest.approx(15.0), "hole")
+    assert mapped(Label("Hxx", (20.0, 10.0), 3.0, "note", angle=0.3), matrix) == Label("Hxx", matrix((20.0, 10.0)), pytest.approx(1.5), "note", angle=pytest.approx(0.8))
 
 
 def test_a_cross_meets_in_its_point():
