@@ -20,14 +20,13 @@ from geometry.checks.scene import Opening, Scene, slots_tree
 from geometry.checks.seats import LOOSE, ROCK
 from geometry.checks.snags import NOTE, TIGHT, Snag, grade, short
 from geometry.checks.words import aslant, both, clearance, first, into, name, tenths
-from geometry.curves import Line, Path
 from geometry.layout.shop import Margins
 from geometry.saying import say
 from geometry.solids.drilling import Drilling
 from geometry.solids.flats import least_size
 from geometry.solids.frames import Frame
 from geometry.solids.nearby import Box
-from geometry.solids.walls import Wall
+from geometry.solids.walls import Wall, ring
 from geometry.solids.ways_out import strip
 from geometry.tolerance import FLAT, SLIVER_AREA, TOUCH
 from geometry.vectors import Vec2
@@ -47,7 +46,7 @@ def alone(item: Item, openings: tuple[Opening, ...], around: Around) -> tuple[Sn
     """Snags of a feature's flat alone and with every slot."""
     if item.mount != "side" or item.tuner.flat is None:
         return ()
-    near = slots_tree(openings).query(_gone(item), predicate="dwithin", distance=around.margins.rail + 2 * FLAT).tolist()
+    near = slots_tree(openings).query(shapely.Polygon(_gone(item)), predicate="dwithin", distance=around.margins.rail + 2 * FLAT).tolist()
     return (*_alone(item), *(snag for k in sorted(near) for snag in _rail(item, openings[k], around.margins)))
 
 
@@ -68,10 +67,10 @@ def _bottom(item: Item) -> tuple[Vec2, Vec2]:
     return v.along(plan(frame.origin), plan(frame.u), -half), v.along(plan(frame.origin), plan(frame.u), half)
 
 
-def _gone(item: Item) -> shapely.Polygon:
-    """The wood in plan that a flat takes, from its bottom out to the edge."""
+def _gone(item: Item) -> tuple[Vec2, ...]:
+    """The corners in plan of the wood that a flat takes, from its bottom out to the edge."""
     (a, b), out = _bottom(item), v.scale(plan(item.frame.w), -item.tuner.flat.depth)
-    return shapely.Polygon([a, b, v.add(b, out), v.add(a, out)])
+    return a, b, v.add(b, out), v.add(a, out)
 
 
 def _rail(item: Item, opening: Opening, margins: Margins) -> tuple[Snag, ...]:
@@ -79,7 +78,7 @@ def _rail(item: Item, opening: Opening, margins: Margins) -> tuple[Snag, ...]:
     cut = _cuts_into(item, opening)
     squarely = 1.0
     if cut is None:
-        measured, p, q = Wall(Path((Line(*_bottom(item)),))).to(opening.wall)
+        measured, p, q = Wall(ring(_gone(item))).to(opening.wall)
         where, squarely = v.middle(p, q), v.dot(v.unit(v.sub(q, p)), plan(frame.w)) if measured > 0 else 1.0
     else:
         measured, where = -cut[0], cut[1]
@@ -101,7 +100,7 @@ def _cuts_into(item: Item, opening: Opening) -> tuple[float, Vec2] | None:
 
     Even where the flat's bottom meets no wall a flat that deep has taken the rail away.
     """
-    shared = shapely.intersection(_gone(item), opening.wall.area)
+    shared = shapely.intersection(shapely.Polygon(_gone(item)), opening.wall.area)
     if shared.area <= SLIVER_AREA:
         return None
     corners = shapely.get_coordinates(shared)

@@ -17,7 +17,7 @@ from geometry.edits import mirror_layout, set_field
 from geometry.layout import Flat, Rack, SingleHole
 from geometry.layout.edges import edge
 from geometry.layout.outline import loop_path
-from tests.geometry.checks.heads import BIT, bore, bulging, face, head, leaning, loop, pattern, side, slot
+from tests.geometry.checks.heads import BIT, bore, bulging, drawn, face, head, leaning, loop, pattern, side, slot
 
 SEAT = pattern("of", "side", bore(surface="seat", depth=30.0), post=(6.0, 25.0, 26.0), seat=(12.0, 12.0, 10.0))
 
@@ -35,6 +35,13 @@ def _rails(side_of, depth):
 def test_a_flat_that_goes_through_its_rail_is_told_by_how_much(side_of, depth, measured, grade):
     (snag,) = _rails(side_of, depth)
     assert snag.measured == pytest.approx(measured, abs=1e-9) and snag.grade == grade
+
+
+def test_the_rail_is_told_to_the_side_of_a_flat_too():
+    """The flat takes x 37 to 40 from y 78 to 102; the opening lies farther out than its bottom, 2 mm beyond its end."""
+    layout = head(tuners=(side("a", 90.0, SEAT, flat=Flat(size=24.0, depth=3.0)),), patterns=(SEAT,),
+                  slots=(drawn("slot", (38.0, 104.0), (39.0, 104.0), (39.0, 110.0), (38.0, 110.0)),))
+    assert [snag.measured for snag in check(layout).snags if snag.kind == "flat-rail"] == [pytest.approx(2.0, abs=1e-9)]
 
 
 def _beside(rng):
