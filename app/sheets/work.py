@@ -67,6 +67,9 @@ class Work(Struct, frozen=True, dict=True):
     """of its sentences"""
     best: Order | None = None
     """the best order computed, when `order` is another: the maker's own, or one in which what is done keeps its number"""
+    number: Mapping[str, int] = {}
+    """of the step of each operation, 1 first. What is done keeps its own, and none has that of what is done and planned no more, nor that
+    of a template that need not be made."""
 
     @cached_property
     def letters(self) -> str:
@@ -96,12 +99,6 @@ class Work(Struct, frozen=True, dict=True):
     def _of(self, ids: Sequence[str]) -> tuple[Operation, ...]:
         by_id = {op.id: op for op in self.ops}
         return tuple([by_id[id] for id in ids])
-
-    @cached_property
-    def number(self) -> Mapping[str, int]:
-        """Number of the step of each operation, 1 first. What is done keeps its own, and none has that of what is done and planned no
-        more."""
-        return _numbered(self.layout, self.order.steps, self.ops)
 
     @cached_property
     def set_ups(self) -> list[list[Operation]]:
@@ -256,13 +253,13 @@ class Work(Struct, frozen=True, dict=True):
         """The same work for a layout that differs in its running order, rates and job book alone. What is done keeps its number."""
         best = self.best or self.order
         order = in_own_order(layout.order, best, self.ops, self.before)
-        kept = tuple(_numbered(layout, order.steps, self.ops))
-        if kept != order.steps:
-            order = in_own_order(kept, best, self.ops, self.before)
-        now = replace(self, layout=layout, order=order, rates=layout.rates, best=None if order is best else best)
+        number = _numbered(layout, order.steps, self.ops)
+        if tuple(number) != order.steps:
+            order = in_own_order(tuple(number), best, self.ops, self.before)
+        now = replace(self, layout=layout, order=order, rates=layout.rates, best=None if order is best else best, number=number)
         if now.no_template:
-            there = {op.id for op in self.ops if op.kind != "template"}
-            now = replace(now, order=replace(order, steps=tuple([id for id in order.steps if id in there])), best=best)
+            number = {op.id: number[op.id] for op in now.steps if op.kind != "template"}
+            now = replace(now, order=replace(order, steps=tuple(number)), best=best, number=number)
         with speaking(self.unit):
             words = marking_words(layout, now.sawn)
         if all(op.words == words for op in self.ops if op.kind == "mark"):

@@ -41,6 +41,7 @@ def test_a_head_that_is_finished_outside_needs_no_template_and_no_pins():
         book = tick_off(book, task_of(op), bare.number[op.id], made_by(old, op))
     now = bare.with_order(replace(old, book=book))
     assert "template" in bare.order.steps and "template" not in now.order.steps and all(one.grade != "left out" for one in now.problems)
+    assert list(now.number.items()) == [(id, number) for id, number in bare.number.items() if id != "template"], "no step has another number for that"
     assert not [one for one in pieces(now.layout, now) if "template" in one.name] and [one for one in pieces(old, bare) if "template" in one.name]
     printed = pages(now.layout, "A4", (), now)
     assert "Template" not in {page.title for page in printed}
