@@ -3160,6 +3160,10 @@
         <translation>Für die Bohrmaschine eine je Mechanik, für die Oberfräse eine je Schlitz und eine für den Umriss. Auseinanderschneiden.</translation>
     </message>
     <message>
+        <source>For the steps that are left.</source>
+        <translation>Für die Schritte, die noch zu tun sind.</translation>
+    </message>
+    <message>
         <source>Forget the correction</source>
         <translation>Die Korrektur vergessen</translation>
     </message>

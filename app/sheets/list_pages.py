@@ -30,10 +30,13 @@ def list_blocks(layout: Headstock, work: Work, width: float) -> list[Block]:
     blocks += [space(APART), heading(say("Part list"), width, say("Hardware by its dimensions, in {unit_words}: hold each part "
                                                            "against them before you drill.", unit_words=unit_words()))]
     blocks += _list((say("part"), say("no."), say("dimensions")), [(ware.name, str(ware.count), ware.on_paper or ware.sizes) for ware in wares(layout)], room, (1,))
-    tools = [*drills(layout, work), *reamers(layout), *bits(work)]
+    tools = [*drills(layout, work), *reamers(work), *bits(work)]
     missing = lacks(tools)
-    machines = sorted({op.setup.machine for op in work.steps if op.setup.machine != "bench"})
-    says = [say("Not in the rack: {missing}.", missing=", ".join(missing))] if missing else []
+    machines = sorted({op.setup.machine for op in work.steps if op.setup.machine != "bench" and work.ahead(op.id)})
+    if not (tools or machines):
+        return blocks
+    says = [say("For the steps that are left.")] if work.done and work.open else []
+    says += [say("Not in the rack: {missing}.", missing=", ".join(missing))] if missing else []
     says += [say("Machines: {others}.", others=", ".join(term(one) for one in machines))] if machines else []
     blocks += [space(APART), heading(say("Drills, bits and machines"), width, " ".join(says))]
     return blocks + _list((say("tool"), say("for"), say("rack")), [(tool.name, tool.work, _rack(tool)) for tool in tools], room)
@@ -62,5 +65,5 @@ def csv_rows(layout: Headstock, work: Work) -> list[tuple[Cell, ...]]:
     out: list[tuple[Cell, ...]] = [(say("cut"), p.name, p.count, p.length, p.width, p.thickness, p.remark) for p in pieces(layout, work)]
     out += [(say("part"), ware.name, ware.count, None, None, None, ware.sizes) for ware in wares(layout)]
     out += [(say("tool"), tool.name, None, None, None, None, f"{tool.work}; {_rack(tool)}")
-            for tool in (*drills(layout, work), *reamers(layout), *bits(work))]
+            for tool in (*drills(layout, work), *reamers(work), *bits(work))]
     return out

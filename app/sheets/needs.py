@@ -197,19 +197,20 @@ def _bore_size(bore: Bore) -> str:
 
 
 def drills(layout: Headstock, work: Work) -> list[Tool]:
-    """Every drill that something is drilled with, thinnest first, and how long of it goes in at least, its point and the
+    """Every drill that something is still drilled with, thinnest first, and how long of it goes in at least, its point and the
     template above a pin hole reckoned with."""
-    wanted: dict[tuple[float, str, str], list[Drilling]] = {}
-    for hole in to_drill(layout):
-        for d in hole.drillings:
-            drill = drill_for(layout, d)
-            wanted.setdefault((d.diameter, drill.id, "") if drill else (d.diameter, "", d.drill), []).append(d)
     made = [op for op in work.ops if op.drillings and op.kind != "final diameter"]
     stops = {d.id: op.stop for op in made if op.stop is not None for d in op.drillings}
     trips = {d.id: op.id for op in made for d in op.drillings}
+    wanted: dict[tuple[float, str, str], list[Drilling]] = {}
+    for hole in to_drill(layout):
+        for d in hole.drillings:
+            if work.ahead(trips.get(d.id, "")):
+                drill = drill_for(layout, d)
+                wanted.setdefault((d.diameter, drill.id, "") if drill else (d.diameter, "", d.drill), []).append(d)
     waste: dict[str, tuple[float, int, float]] = {}
     for op in work.steps:
-        if op.waste_holes is not None and op.setup.bit is not None:
+        if op.waste_holes is not None and op.setup.bit is not None and work.ahead(op.id):
             row = op.waste_holes
             before = waste.get(op.setup.bit, (row.diameter, 0, 0.0))
             waste[op.setup.bit] = (row.diameter, before[1] + len(row.centres), max(before[2], row.depth))
@@ -239,22 +240,24 @@ def drills(layout: Headstock, work: Work) -> list[Tool]:
     return [tool for _, tool in sorted(found, key=lambda item: (item[0], item[1].name))]
 
 
-def reamers(layout: Headstock) -> list[Tool]:
-    """Every reamer for the holes of tapered pegs, and how wide it has to be at least: a hand tool, which no rack holds."""
+def reamers(work: Work) -> list[Tool]:
+    """Every reamer for the holes of tapered pegs that are still to be reamed, and how wide it has to be at least: a hand tool, which no
+    rack holds."""
     wanted: dict[float, list[Drilling]] = {}
-    for hole in to_drill(layout):
-        for d in hole.drillings:
-            if d.reamed:
+    for op in work.ops:
+        for d in op.drillings:
+            if op.kind == "final diameter" and d.reamed and work.ahead(op.id):
                 wanted.setdefault(d.taper, []).append(d)
     return [Tool(say("reamer 1:{taper:g}", taper=taper), say("{holes}, to {wide}", holes=_holes(len(group)), wide=at_least(max(d.reamed for d in group))),
                  True, by_hand=True) for taper, group in sorted(wanted.items())]
 
 
 def bits(work: Work) -> list[Tool]:
-    """Router bits and bushes that the plans use, and what the rack would need where they find none."""
+    """Router bits and bushes for what is still to be routed, and what the rack would need where the plans find none."""
     used: dict[str, list[str]] = {}
     lacking: list[Tool] = []
-    for plan in work.plans:
+    ahead = {op.features[0] for op in work.ops if op.kind in ("rout", "rout outline") and work.ahead(op.id)}
+    for plan in (one for one in work.plans if one.of in ahead):
         if plan.best is None:
             lacking.append(Tool(say("a bit for {what}", what=term(plan.of)), " ".join(plan.would) or plan.words, False))
             continue

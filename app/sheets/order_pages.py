@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from msgspec.structs import replace
 
@@ -44,9 +44,10 @@ def order_blocks(work: Work, card: Mapping[str, int], width: float, sides: str =
     blocks += [paragraph(text, width) for text in (*_standing(work), *troubles(work)) if text]
     for run in work.set_ups:
         each = run[0].words if len(run) > 1 and len({op.words for op in run}) == 1 else ""
-        again = _set_up(work, run[0], width, each, continued=True)
-        rows = [replace(_step(work, op, "" if each else op.words, card.get(op.id), width), head=again.placed, head_height=again.height) for op in run]
-        blocks += [_set_up(work, run[0], width, each), *rows, space(1.4)]
+        mind = [text for text in work.cautions(run[0]) if len(run) > 1 and all(text in work.cautions(op) for op in run)]
+        again = _set_up(work, run[0], width, each, mind, continued=True)
+        rows = [replace(_step(work, op, "" if each else op.words, mind, card.get(op.id), width), head=again.placed, head_height=again.height) for op in run]
+        blocks += [_set_up(work, run[0], width, each, mind), *rows, space(1.4)]
     return blocks + _reasons(work, width)
 
 
@@ -123,18 +124,18 @@ def troubles(work: Work) -> list[str]:
     return said
 
 
-def _set_up(work: Work, first: Operation, width: float, each: str, continued: bool = False) -> Block:
-    """A grey line with the machine and everything to set on it, each setting whole on a line, and under it what `each` of its steps says;
-    it stands again where its steps go on on another page, without what there is to mind of the neck."""
+def _set_up(work: Work, first: Operation, width: float, each: str, mind: Sequence[str], continued: bool = False) -> Block:
+    """A grey line with the machine and everything to set on it, each setting whole on a line, and under it what `each` of its steps says,
+    and what there is to `mind` at all of them; it stands again where its steps go on on another page, without what there is to mind."""
     text = first.setup.words(spoken())
     if continued:
         text = say("{set_up} (continued)", set_up=text)
     parts = (part.replace(" ", UNPARTED) if text_width(part, READ) < width / 2 else part for part in (text[0].upper() + text[1:]).split(", "))
     lines, y = block(", ".join(parts), (1.5, -1.6), READ, width - 3.0)
-    neck = neck_words(work.layout, first.setup, spoken())
-    if neck and not continued:
-        more, y = block(say("Mind: {text}", text=neck), (1.5, y), READ, width - 3.0)
-        lines += more
+    for text in () if continued else (neck_words(work.layout, first.setup, spoken()), *mind):
+        if text:
+            more, y = block(say("Mind: {text}", text=text), (1.5, y), READ, width - 3.0)
+            lines += more
     if each:
         more, y = block(say("Each: {words}", words=each), (1.5, y), READ, width - 3.0)
         lines += more
@@ -142,8 +143,8 @@ def _set_up(work: Work, first: Operation, width: float, each: str, continued: bo
     return of_marks([Area(rectangle(0.0, low, width, 0.0), "wood"), *lines], -low + 1.2, keep=True)
 
 
-def _step(work: Work, op: Operation, words: str, card: int | None, width: float) -> Block:
-    """Box, number, title, `words` for the bench, cautions, card."""
+def _step(work: Work, op: Operation, words: str, minded: Sequence[str], card: int | None, width: float) -> Block:
+    """Box, number, title, `words` for the bench, cautions but for those that are `minded` already, card."""
     number, base, left = f"{work.number[op.id]}", -TITLE, TICKED + NUMBERS
     marks: list[Mark] = [*tick(0.0, base, TITLE, mark=work.mark(op.id)), Label(number, (left - 2.0, base), TITLE, "note", anchor="right")]
     on_card = "" if card is None else say("card {number}", number=card)
@@ -152,7 +153,7 @@ def _step(work: Work, op: Operation, words: str, card: int | None, width: float)
     marks += [*titles, *lines]
     harmed = [f"{_HARM.get(p.grade, say('Wrong'))}: {p.text}" for p in work.problems if p.op == op.id]
     for text in (*harmed, *work.cautions(op), work.blocked(op)):
-        if text:
+        if text and text not in minded:
             lines, y = block(say("Mind: {text}", text=text), (left, y), READ, width - left)
             marks += lines
     if on_card:

@@ -143,6 +143,10 @@ class Work(Struct, frozen=True, dict=True):
         """Operations that are left to do on the piece on the bench, in the order of the work."""
         return tuple(id for id in self.order.steps if id not in self.done)
 
+    def ahead(self, id: str) -> bool:
+        """Whether tools are got ready for an operation: it is not done, or all is."""
+        return id not in self.done or not self.open
+
     @cached_property
     def hours_left(self) -> float:
         """Hours of these, set-ups with them."""

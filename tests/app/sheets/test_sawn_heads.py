@@ -9,14 +9,16 @@ from app.formats.mark_shapes import drawing_box
 from app.sheets import pages, plan_work, write_sheets
 from app.sheets.card_face import section
 from app.sheets.cards import cards
-from app.sheets.needs import pieces
-from app.sheets.order_pages import CSV_HEAD, csv_rows, order_warning, troubles
+from app.sheets.list_pages import list_blocks
+from app.sheets.needs import bits, drills, pieces
+from app.sheets.order_pages import CSV_HEAD, csv_rows, order_blocks, order_warning, troubles
 from app.sheets.write import left_words
 from geometry.book import made_by, task_of, tick_off
 from geometry.drawing import Area, Label
 from geometry.edits import set_field
 from geometry.layout import SingleHole
 from geometry.sequence import moved
+from geometry.sequence.operation import KINDS
 from tests.app.sheets.printed import layout, work
 
 
@@ -73,8 +75,25 @@ def test_what_is_only_harder_on_a_sawn_head_is_minded_at_its_step_and_no_fault_o
     assert all(bare.cautions(op) == op.cautions for op in bare.ops), "in their turn there is nothing to mind"
     (row,) = [row for row in csv_rows(now, {}) if row[1] == "bore bass 2.1.1"]
     assert "The square blank lies against fence and clamps; the shape of the head gives them little to hold." in row[CSV_HEAD.index("cautions")]
+    printed = [mark.text for one in order_blocks(now, {}, 180.0) for placed in one.placed for mark in placed.drawing if isinstance(mark, Label)]
+    assert len([text for text in printed if "square blank lies" in text]) == 3, "of pins, posts and retainers once each"
     early = now.wrong_in(moved(now.order.steps, "clean up", 3))
     assert early and {problem.others for problem in early} == {("clean up",)}, "what an order can mend is told still"
+
+
+def test_tools_are_got_ready_for_what_is_left():
+    """A rack without router bits: of a head that has its outline none is lacking."""
+    head = read(Path("samples/six-in-line.headstock.json"))
+    now, bare = worked(replace(head, pins=(), rack=replace(head.rack, bits=())), "cut outline", "rout outline", "bore")
+
+    def told(work):
+        return " ".join(mark.text for one in list_blocks(work.layout, work, 180.0) for placed in one.placed for mark in placed.drawing if isinstance(mark, Label))
+    assert "Not in the rack: a bit for outline. Machines: band saw, drill press." in told(bare)
+    assert "For the steps that are left. Machines: drill press." in told(now)
+    assert [tool.name for tool in drills(bare.layout, bare)] == ["twist 1.6", "twist 2", "brad 6.4"] and len(bits(bare)) == 1
+    assert [(tool.name, tool.work) for tool in drills(now.layout, now)] == [("twist 1.6", "6 holes, deepest 8.49 mm to the point")] and not bits(now)
+    done, _ = worked(bare.layout, *KINDS)
+    assert not done.open and [tool.name for tool in drills(done.layout, done)] == ["twist 1.6", "twist 2", "brad 6.4"], "of a head that is made all are told"
 
 
 def test_what_came_too_early_for_good_is_told_as_that_on_the_sheets():
