@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from msgspec import to_builtins
 
 from geometry.checks.snags import GRADES, NOTE, SPOILS, TIGHT, CheckResult, Snag
+from geometry.cures import curable
 from geometry.saying import count, say
 from geometry.solids import Drilling
 from geometry.terms import term
@@ -48,6 +49,10 @@ def check_lines(name: str, result: CheckResult) -> Iterator[str]:
     )
     yield ", ".join(kinds) + "."
     yield summary(result)
+    unsought = sum(snag.cured is None and curable(snag) for snag in result.snags)
+    if unsought:
+        yield count(unsought, "For {n} of them no move was sought that cures it: mend the others first, then check again.",
+                    "For {n} of them no moves were sought that cure them: mend the others first, then check again.")
     width = max(len(term(grade)) for grade in GRADES)
     for snag in result.snags:
         x, y, z = snag.where

@@ -3164,6 +3164,14 @@
         <translation>Für die Schritte, die noch zu tun sind.</translation>
     </message>
     <message>
+        <source>For {n} of them no move was sought that cures it: mend the others first, then check again.</source>
+        <translation>Für {n} davon wurde kein Schritt gesucht, der ihn behebt: erst die anderen beheben, dann noch einmal prüfen.</translation>
+    </message>
+    <message>
+        <source>For {n} of them no moves were sought that cure them: mend the others first, then check again.</source>
+        <translation>Für {n} davon wurden keine Schritte gesucht, die sie beheben: erst die anderen beheben, dann noch einmal prüfen.</translation>
+    </message>
+    <message>
         <source>Forget the correction</source>
         <translation>Die Korrektur vergessen</translation>
     </message>

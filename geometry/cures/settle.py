@@ -37,10 +37,12 @@ MOST_TRIALS = 300
 """Trials for one snag: about half a second."""
 
 
-def with_cures(layout: Headstock, result: CheckResult) -> CheckResult:
-    """`result`, which is check(layout), with the cure of every snag settled that is more than a note."""
+def with_cures(layout: Headstock, result: CheckResult, stop: Callable[[], bool] = lambda: False) -> CheckResult:
+    """`result`, which is check(layout), with the cure of every snag settled that is more than a note; from where it is stopped on
+    snags are as they were."""
     checker = LiveCheck()
-    return replace(result, snags=tuple(settle(layout, result, snag, checker) if curable(snag) else snag for snag in result.snags))
+    return replace(result, snags=tuple(settle(layout, result, snag, checker, stop) or snag if curable(snag) else snag
+                                       for snag in result.snags))
 
 
 def curable(snag: Snag) -> bool:

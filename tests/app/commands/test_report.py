@@ -1,9 +1,11 @@
 """What `check` says, as data and as text."""
 
 import json
+from pathlib import Path
 
 from msgspec.structs import replace
 
+from app.commands import check as check_command
 from app.commands.arguments import parse
 from app.commands.main import run
 from app.commands.report import check_lines, check_report, summary
@@ -140,3 +142,16 @@ def test_a_refusal_gives_the_terminal_no_orders_either(tmp_path, capsys):
 def test_a_space_that_does_not_break_stays_one():
     assert shown("12,5\u00a0mm und 3\u202f%") == "12,5\u00a0mm und 3\u202f%"
     assert shown("a\u2028b\tc\u200bd") == "a?b?c?d"
+
+
+def test_a_slip_of_a_hundred_snags_is_not_waited_for(monkeypatch, capsys):
+    """What there was no time to seek a move for is told with its advice, and how many they are."""
+    sample = Path(__file__).parents[3] / "samples" / "mixed-one-slide-too-far.headstock.json"
+    monkeypatch.setattr(check_command, "PATIENCE_S", -1.0)
+    assert run(parse(["check", str(sample)])) == 1
+    said = capsys.readouterr().out
+    assert "For 3 of them no moves were sought" in said and "Cure: Slide treble side 2 by" not in said
+    monkeypatch.undo()
+    run(parse(["check", str(sample)]))
+    said = capsys.readouterr().out
+    assert "sought" not in said and "Cure: Slide treble side 2 by" in said
