@@ -22,7 +22,7 @@ _HOMES: dict[str, tuple[str, ...]] = {
     "several_nodes": ("align_nodes", "remove_nodes"),
     "shape": ("add_node", "remove_node", "set_bulge", "set_edge", "set_edge_length", "set_radius"),
     "slots": ("add_drawn_slot", "add_straight_slot", "move_slot_end", "set_slot_length", "set_slot_width", "to_drawn"),
-    "symmetry": ("is_symmetric", "make_symmetric", "mirrored_loop"),
+    "symmetry": ("make_symmetric", "mirrored_loop"),
     "tuners": ("along_edge", "free_from_row", "move_tuner", "set_pattern", "set_place", "set_turn",
                "slide_tuner"),
     "twin_features": ("echo_features", "twin_feature"),

@@ -9,7 +9,6 @@ from geometry.curves import Arc, Line
 from geometry.edits.loops import Nodes, edge_of, flipped, meets_smoothly, turned_back, with_edge
 from geometry.edits.parts import loop_at, with_loop
 from geometry.edits.shape import joined_edges
-from geometry.edits.twins import NEAR, twin_edge, twin_of
 from geometry.errors import GeometryError
 from geometry.layout import Headstock, Loop, Node, loop_path
 from geometry.layout.blank import Side
@@ -31,22 +30,6 @@ def make_symmetric(layout: Headstock, keep: Side, ref: str = "outline") -> Heads
     if keep == "bass":
         nodes = flipped(nodes)
     return with_loop(layout, ref, _doubled(_half(nodes, keep)))
-
-
-def is_symmetric(loop: Loop, within: float = NEAR) -> bool:
-    """Whether every node and edge of a loop has its mirror image among the others (mm)."""
-    nodes = list(loop.nodes)
-    for i, node in enumerate(nodes):
-        twin, edge = twin_of(nodes, i), twin_edge(nodes, i)
-        if twin is None or edge is None:
-            return False
-        other = nodes[edge]
-        if (node.handles is None) != (other.handles is None) or abs(node.bulge - other.bulge) > 1e-6:
-            return False
-        if node.handles is not None and max(v.distance(node.handles[0], v.mirrored(other.handles[1])),
-                                            v.distance(node.handles[1], v.mirrored(other.handles[0]))) > within:
-            return False
-    return True
 
 
 def mirrored_loop(half: Nodes) -> Nodes:

@@ -12,10 +12,11 @@ from app.panels.forms.fields import LengthField
 from app.panels.several import several
 from app.window.dialogs.offset_dialog import OffsetDialog
 from geometry.curves import Arc
-from geometry.edits import is_symmetric, plan_point
+from geometry.edits import plan_point
 from geometry.layout import FreePlace, StraightSlot, loop_path
 from geometry.solids import frames
 from tests.gui.hands import button, choose, fill, typed
+from tests.symmetric import is_symmetric
 from tests.waiting import press, until
 
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier

@@ -8,10 +8,10 @@ from app.tools import Options
 from app.tools.draw import draw
 from geometry.curves import Arc, Cubic, Line
 from geometry.drawing import Stroke
-from geometry.edits.symmetry import is_symmetric
 from geometry.layout import DrawnSlot, loop_path, slot_path
 from tests.app.tools.hands import TestHand
 from tests.geometry.edits.heads import plain, sound
+from tests.symmetric import is_symmetric
 
 BARE = {"slots": (), "tuners": (), "rows": (), "pins": (), "holes": ()}
 

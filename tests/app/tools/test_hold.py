@@ -10,12 +10,12 @@ from app.tools.hold import hold
 from geometry.edits import along_edge, free_from_row, plan_point, twin_feature
 from geometry.edits.loops import edge_of
 from geometry.edits.shape import add_node
-from geometry.edits.symmetry import is_symmetric
 from geometry.layout import Ear, Slot, StraightSlot
 from geometry.solids import holes
 from geometry.vectors import distance
 from tests.app.tools.hands import TestHand
 from tests.geometry.edits.heads import curved, plain, sound, twelve
+from tests.symmetric import is_symmetric
 
 
 def hand(layout, held=(), **options):

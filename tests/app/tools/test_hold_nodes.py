@@ -6,10 +6,11 @@ import pytest
 
 from app.tools import Options
 from app.tools.hold import hold
-from geometry.edits import align_nodes, is_symmetric, remove_nodes
+from geometry.edits import align_nodes, remove_nodes
 from geometry.errors import GeometryError
 from tests.app.tools.hands import TestHand
 from tests.geometry.edits.heads import demo, plain
+from tests.symmetric import is_symmetric
 
 FREE = {"snapping": False, "shape": True}
 

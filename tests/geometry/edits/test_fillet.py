@@ -10,10 +10,10 @@ from geometry import vectors as v
 from geometry.curves import Arc
 from geometry.edits import fillet, largest_fillet
 from geometry.edits.loops import edge_of
-from geometry.edits.symmetry import is_symmetric
 from geometry.errors import GeometryError
 from geometry.layout import Loop, Node, loop_path
 from tests.geometry.edits.heads import CURVED, curved, plain, sound
+from tests.symmetric import is_symmetric
 
 BARE = {"slots": (), "tuners": (), "rows": ()}
 

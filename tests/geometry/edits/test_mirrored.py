@@ -11,7 +11,6 @@ from geometry.edits import (
     add_pin,
     duplicate,
     free_from_row,
-    is_symmetric,
     make_row,
     move_features,
     move_handle,
@@ -38,6 +37,7 @@ from geometry.errors import GeometryError
 from geometry.layout import RowPlace, SingleHole, Slot, StraightSlot, validate
 from geometry.solids import holes
 from tests.geometry.edits.heads import CURVED, LOPSIDED, SIDE, demo, plain, sound
+from tests.symmetric import is_symmetric
 
 
 def flipped(p):

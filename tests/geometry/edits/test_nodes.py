@@ -9,10 +9,10 @@ from hypothesis import strategies as st
 from geometry import vectors as v
 from geometry.edits import bend_edge, move_handle, move_node, move_nodes, node_at, set_smooth
 from geometry.edits.loops import edge_of
-from geometry.edits.symmetry import is_symmetric
 from geometry.errors import GeometryError
 from geometry.layout import Node
 from tests.geometry.edits.heads import CURVED, curved, plain, sound
+from tests.symmetric import is_symmetric
 
 steps = st.tuples(st.floats(-6, 6), st.floats(-6, 6))
 

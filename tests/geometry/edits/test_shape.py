@@ -9,11 +9,11 @@ from hypothesis import strategies as st
 from geometry.curves import Arc, Cubic, Line
 from geometry.edits import add_node, remove_node, set_bulge, set_edge, set_edge_length, set_radius
 from geometry.edits.loops import edge_of
-from geometry.edits.symmetry import is_symmetric
 from geometry.errors import GeometryError
 from geometry.layout import Loop, Node, loop_path
 from geometry.solids.walls import Wall
 from tests.geometry.edits.heads import CURVED, curved, plain, sound
+from tests.symmetric import is_symmetric
 
 edges = st.integers(0, 7)
 inside = st.floats(0.01, 0.99)

@@ -8,7 +8,6 @@ from hypothesis import strategies as st
 
 from geometry.curves import Arc, Cubic, circle, stretch, turn
 from geometry.edits import (
-    is_symmetric,
     make_symmetric,
     mirrored_loop,
     move_loop,
@@ -20,6 +19,7 @@ from geometry.edits.loops import flipped, turned_back
 from geometry.errors import GeometryError
 from geometry.layout import Loop, Node, loop_path
 from tests.geometry.edits.heads import BOX, CURVED, curved, demo, plain, sound
+from tests.symmetric import is_symmetric
 
 
 @given(st.sampled_from(["bass", "treble"]), st.integers(0, 7), st.tuples(st.floats(-5, 5), st.floats(-5, 5)))
