@@ -13,6 +13,7 @@ from geometry.edits import set_field
 from geometry.errors import GeometryError
 from geometry.layout import EdgePlace, Headstock, Pin, Row, RowPlace, StraightRun, Template, Tuner, feature_ids, validate
 from geometry.layout.generic import PATTERNS, RACK
+from geometry.layout.generic_inch import RACK_INCH
 from tests.geometry.checks.heads import FACE, SIDE, bore, drawn, face, head, pattern, side, slot
 
 validating = sys.modules["geometry.layout.validate"]  # the function of that name hides its module
@@ -67,6 +68,11 @@ def test_the_generic_hardware_is_sound_and_of_both_mounts():
     assert len(PATTERNS) >= 6 and {p.mount for p in PATTERNS} == {"face", "side"}
     ids = [tool.id for tool in (*RACK.bits, *RACK.bushes, *RACK.drills)]
     assert len(ids) == len(set(ids))
+
+
+@pytest.mark.parametrize("rack, board", [(RACK, Template().thickness), (RACK_INCH, 6.35)], ids=["mm", "inch"])
+def test_no_bush_to_begin_with_stands_on_the_wood_before_the_base_sits_on_its_template(rack, board):
+    assert all(bush.length <= board - 0.5 for bush in rack.bushes)
 
 
 def test_lookups_raise_for_what_is_not_there():
