@@ -20,10 +20,8 @@ from geometry.sequence import Operation
 from geometry.sequence.state import state_of
 from geometry.terms import term
 
-WIDEST = 41.0
-"""Widest a picture becomes, mm."""
-HIGHEST = 60.0
-"""Highest a picture becomes, mm: three rows fit on the smaller papers."""
+WIDE, HIGH = 41.0, 60.0
+"""The usual room for a picture, mm: three rows fit on the smaller papers."""
 GAP = 5.0
 """Between pictures, mm."""
 WORDS = 2.0
@@ -35,18 +33,28 @@ SAME = ("template", "clean up", "finish", "final diameter")
 
 
 def stage_blocks(layout: Headstock, work: Work, width: float, ask: Ask = go_on) -> list[list[Block]]:
-    """Rows of pictures, each with its steps under it; and the same that much smaller that a row holds one more, and two. `ask` is asked
-    before each picture. GeometryError when the outline has no inside."""
+    """Rows of pictures, each with its steps under it: as much larger than usual that a row holds two less, or one; usual ones; and as much
+    smaller that it holds one more, or two. `ask` is asked before each picture. GeometryError when the outline has no inside."""
+    usual = max(1, int((width + GAP) / (WIDE + GAP)))
+    ways = [columns for columns in range(usual - 2, usual + 3) if columns > 1]
+    pictures = _pictures(layout, work, STRAY / _scale(layout, _room(ways[0], width)), ask)
+    return [_rows(layout, pictures, columns, width) for columns in ways]
+
+
+def _room(columns: int, width: float) -> float:
+    """How wide a picture may be, mm."""
+    return (width + GAP) / columns - GAP
+
+
+def _scale(layout: Headstock, room: float) -> float:
     x0, y0, x1, y1 = blank_box(layout.blank)
-    columns = max(1, int((width + GAP) / (WIDEST + GAP)))
-    pictures = _pictures(layout, work, STRAY * max((x1 - x0) / WIDEST, (y1 - y0) / HIGHEST), ask)
-    return [_rows(layout, pictures, columns + more, width) for more in range(3)]
+    return min(room / (x1 - x0), max(HIGH, room * HIGH / WIDE) / (y1 - y0))
 
 
 def _rows(layout: Headstock, pictures: list[tuple[str, Drawing]], columns: int, width: float) -> list[Block]:
     x0, y0, x1, y1 = blank_box(layout.blank)
-    room = (width + GAP) / columns - GAP
-    scale = min(room / (x1 - x0), HIGHEST / (y1 - y0))
+    room = _room(columns, width)
+    scale = _scale(layout, room)
     blocks = [heading(say("The piece, stage by stage"), width, say("Face in the middle, square edges folded flat beside "
                                                               "it, as far as they are still there. Crosses are still "
                                                               "to be drilled."))]

@@ -1,5 +1,7 @@
 """An order of the maker's own on paper: printed as it is, with a frame round the warning when it spoils work."""
 
+from pathlib import Path
+
 import msgspec
 import pytest
 
@@ -60,8 +62,9 @@ def test_no_setting_of_a_set_up_is_parted_by_the_end_of_a_line():
     assert heads and all(len(lines) == 2 and lines[0].endswith(",") for lines in heads)
 
 
-def test_pictures_are_smaller_where_that_saves_a_page():
-    """The demo has 12 stages, four in a row; glued up with a scarf joint it has 13, five in a row, and no page for the last alone."""
+def test_pictures_are_as_large_as_costs_no_page():
+    """The demo has 12 stages, four in a row on A4; glued up with a scarf joint it has 13, five in a row, and no page for the last alone. Eight
+    strings have 6, three in a row of a paper twice as large."""
     head = layout("demo")
     joined = glued_on()
 
@@ -69,8 +72,11 @@ def test_pictures_are_smaller_where_that_saves_a_page():
         return [len([placed for placed in block.placed if any(mark.style == "centreline" for mark in placed.drawing)])
                 for block in blocks[2:]]
 
-    for of, *ways in ((head, [4, 4, 4], [5, 5, 2], [6, 6]), (joined, [4, 4, 4, 1], [5, 5, 3], [6, 6, 1])):
+    for of, *ways in ((head, 6 * [2], 4 * [3], [4, 4, 4], [5, 5, 2], [6, 6]), (joined, [*6 * [2], 1], [*4 * [3], 1], [4, 4, 4, 1], [5, 5, 3], [6, 6, 1])):
         assert [rows(blocks) for blocks in stage_blocks(of, plan_work(of), WIDE)] == ways
+    (small,), (large,) = ({round(placed.matrix.a, 3) for page in pages(read(Path("samples/eight-strings.headstock.json")), paper, ()) if page.title == "Running order"
+                           for placed in page.content if any(mark.style == "centreline" for mark in placed.drawing)} for paper in ("A4", "Tabloid"))
+    assert large > 1.5 * small
     for paper in ("A4", "Letter"):
         assert section("slotted", "Running order", paper).count("The piece, stage by stage") == 1
 
