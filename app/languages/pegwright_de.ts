@@ -7112,6 +7112,10 @@
         <translation>Von vorn gesehen, der Sattel zu Ihnen: die Bassseite ist links.</translation>
     </message>
     <message>
+        <source>Seen in the head: tick what the layout takes, here or by pressing on it in the picture. A slot or hole that the layout has there already goes to its place.</source>
+        <translation>In der Kopfplatte zu sehen: abhaken, was der Entwurf übernimmt, hier oder durch Drücken darauf im Bild. Ein Schlitz oder Loch, das der Entwurf dort schon hat, rückt an diese Stelle.</translation>
+    </message>
+    <message>
         <source>Seen to</source>
         <translation>Erledigt</translation>
     </message>
@@ -17176,12 +17180,20 @@
         <translation>{n} Bohrung</translation>
     </message>
     <message>
+        <source>{n} hole, {wide} wide</source>
+        <translation>{n} Loch, {wide} weit</translation>
+    </message>
+    <message>
         <source>{n} holes</source>
         <translation>{n} Bohrungen</translation>
     </message>
     <message>
         <source>{n} holes, {diameter} wide</source>
         <translation>{n} Bohrungen, {diameter} weit</translation>
+    </message>
+    <message>
+        <source>{n} holes, {wide} wide</source>
+        <translation>{n} Löcher, {wide} weit</translation>
     </message>
     <message>
         <source>{n} leader</source>
@@ -17492,8 +17504,16 @@
         <translation>{n} Schlitz</translation>
     </message>
     <message>
+        <source>{n} slot, {size}</source>
+        <translation>{n} Schlitz, {size}</translation>
+    </message>
+    <message>
         <source>{n} slots</source>
         <translation>{n} Schlitze</translation>
+    </message>
+    <message>
+        <source>{n} slots, {size}</source>
+        <translation>{n} Schlitze, {size}</translation>
     </message>
     <message>
         <source>{n} snag.</source>

@@ -124,6 +124,8 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     QCheckBox::indicator {{ width: {px(11)}px; height: {px(11)}px; border: 2px solid {t.ink}; border-radius: 3px;
         background: {t.panel}; }}
     QCheckBox::indicator:checked {{ background: {t.ink}; }}
+    QCheckBox::indicator:indeterminate {{ background: qlineargradient(x1: 0, y1: 0, x2: 0, y2: 1, stop: 0 {t.panel}, stop: 0.32 {t.panel},
+        stop: 0.34 {t.ink}, stop: 0.66 {t.ink}, stop: 0.68 {t.panel}, stop: 1 {t.panel}); }}
     QRadioButton::indicator {{ width: {px(11)}px; height: {px(11)}px; border: 2px solid {t.ink};
         border-radius: {(px(11) + 3) // 2}px; background: {t.panel}; }}
     QRadioButton::indicator:checked {{ background: qradialgradient(cx: 0.5, cy: 0.5, radius: 0.5, fx: 0.5, fy: 0.5,

@@ -71,6 +71,15 @@ def with_openings(layout: Headstock, loops: Sequence[Role], place: Matrix, known
     return validate(replace(layout, slots=tuple([checked(one, one.id) for one in slots]), holes=tuple([checked(one, one.id) for one in holes])))
 
 
+def with_more(layout: Headstock, loops: Sequence[Role]) -> Headstock:
+    """The layout with these slots and holes besides its own; one of its own that lies there, as `with_openings` has it, goes to that place."""
+    again = _known_again([*layout.slots, *layout.holes], [_drawn(loop, Matrix()) for loop in loops])
+    gone = {one.id for one in again if one is not None}
+    kept = replace(layout, slots=tuple([slot for slot in layout.slots if slot.id not in gone]),
+                   holes=tuple([hole for hole in layout.holes if hole.id not in gone]))
+    return with_openings(kept, loops, Matrix(), layout)
+
+
 def there_again(loops: Sequence[Role], place: Matrix, layout: Headstock) -> dict[int, str]:
     """Which of these loops, by number, are pockets or holes that are there in the layout, drawn in the same place and size; and which."""
     there = [one for one in (*layout.slots, *layout.holes) if one.there]

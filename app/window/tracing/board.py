@@ -55,6 +55,7 @@ class PictureBoard(QWidget):
         """where the mark in hand was when it was taken"""
         self._ghost = QPainterPath()
         self._ghost_nodes: list[QPointF] = []
+        self._openings: list[tuple[QPainterPath, bool]] = []
         self._view: QTransform | None = None
         self._fitted = True
         """whether the picture is shown whole, however the board is resized"""
@@ -90,6 +91,11 @@ class PictureBoard(QWidget):
         """Lay a line over the picture, in its coordinates, with marks at its nodes."""
         self._ghost = path
         self._ghost_nodes = [QPointF(*node) for node in nodes]
+        self.update()
+
+    def show_openings(self, shapes: Sequence[tuple[QPainterPath, bool]]) -> None:
+        """Lay closed lines over the picture, each ticked or not."""
+        self._openings = list(shapes)
         self.update()
 
     def place(self, key: str, at: Vec2) -> None:
@@ -154,6 +160,11 @@ class PictureBoard(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         ghost = view.map(self._ghost)
         _twice(painter, t.panel, t.template, 2.2, lambda: painter.drawPath(ghost))
+        for shape, ticked in self._openings:
+            line, colour = view.map(shape), QColor(t.bore)
+            colour.setAlphaF(0.35 if ticked else 0.0)
+            painter.fillPath(line, colour)
+            _twice(painter, t.panel, t.bore, 2.4 if ticked else 1.2, lambda line=line: painter.drawPath(line))
         for node in self._ghost_nodes:
             at = view.map(node)
             painter.setPen(QPen(QColor(t.template), 1.4))

@@ -13,6 +13,7 @@ from msgspec import Struct
 from app.formats.drawing_in.likeliest import WIDEST
 from app.formats.picture_in import colours_of, covered, grey_of
 from app.threads.waiting import Progress
+from app.window.tracing.openings import seen_in
 from geometry.curves import Path
 from geometry.errors import GeometryError
 from geometry.layout import Nut
@@ -22,6 +23,7 @@ from geometry.tracing.edges_of import edge_about
 from geometry.tracing.edges_of import threshold as threshold_of
 from geometry.tracing.fit import fit
 from geometry.tracing.in_lines import drawn_about
+from geometry.tracing.openings import Opening
 from geometry.tracing.plane_map import PlaneMap
 from geometry.tracing.rim import rim_about
 from geometry.tracing.to_nut import to_nut
@@ -57,6 +59,8 @@ class Proposal(Struct, frozen=True, eq=False):
     """whether a thin rim in another colour was taken along"""
     line: float = 0.0
     """width in mm of the line in which the head is drawn, its middle taken; 0 where it is no drawing"""
+    openings: tuple[Opening, ...] = ()
+    """holes and slots that are seen in it"""
 
 
 def propose(picture: Picture, nut: Nut, at: Vec2, level: float | None, tolerance: float, progress: Progress | None) -> Proposal:
@@ -71,12 +75,12 @@ def propose(picture: Picture, nut: Nut, at: Vec2, level: float | None, tolerance
     levels = _levels(colours, place, nut, at)
     if progress is not None:
         progress.tell(0.02)
-    told = None if progress is None else lambda part: progress.tell(0.05 + 0.95 * part)
+    told = None if progress is None else lambda part: progress.tell(0.05 + 0.85 * part)
     if levels is None and level is None:
         drawn = drawn_about(colours, place, at, nut.ahead, WIDEST, partial(_cut, place=place, nut=nut))
         if drawn is not None:
             path, far = _fitted(drawn.edge, tolerance, place.size_at(at), told)
-            return Proposal(path, far, drawn.level, False, drawn.width)
+            return Proposal(path, far, drawn.level, False, drawn.width, seen_in(path, colours, place, at, drawn))
     if levels is not None:
         try:
             return _followed(levels, colours, place, nut, at, level, tolerance, told)
@@ -93,7 +97,7 @@ def _followed(grey: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, 
         told(0.0)
     edge, rim = (edge, False) if level is not None else _with_rim(edge, colours, place, nut, at)
     path, far = _fitted(place.many(edge), tolerance, place.size_at(at), told)
-    return Proposal(path, far, wanted, rim)
+    return Proposal(path, far, wanted, rim, openings=seen_in(path, colours, place, at))
 
 
 def _fitted(edge: np.ndarray, tolerance: float, point: float, told: Callable[[float], None] | None) -> tuple[Path, float]:

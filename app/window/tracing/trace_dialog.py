@@ -32,8 +32,10 @@ from app.threads.background import raised
 from app.threads.waiting import Cancelled, Progress
 from app.window.background.errand import Errand
 from app.window.tracing.board import PictureBoard
+from app.window.tracing.opening_boxes import OpeningBoxes
 from app.window.tracing.trace import Proposal, over_picture, propose
 from geometry.edits import replace_outline
+from geometry.edits.imported_openings import with_more
 from geometry.errors import GeometryError
 from geometry.layout.picture import Picture
 from geometry.lengths import at_least, speaking
@@ -56,9 +58,11 @@ def trace_outline(window: Frame) -> None:
         raise GeometryError(say("No picture lies behind the drawing: lay one there first."))
     dialog = TraceDialog(window, picture)
     taken = dialog.proposal if dialog.exec() == QDialog.DialogCode.Accepted else None
+    openings = dialog.found.chosen()
     dialog.deleteLater()
     if taken is not None:
-        window.document.apply(say("Trace the picture"), replace_outline(window.document.layout, taken.path))
+        traced = replace_outline(window.document.layout, taken.path)
+        window.document.apply(say("Trace the picture"), with_more(traced, openings) if openings else traced)
         window.set_stage("outline")
         window.canvas.fit(window.document.shown)
 
@@ -87,6 +91,8 @@ class TraceDialog(ReadInOrder, QDialog):
         self._says = QLabel(self, wordWrap=True, alignment=Qt.AlignmentFlag.AlignTop)
         self._bar = QProgressBar(self, minimum=0, maximum=100, textVisible=False, accessibleName=say("How far the proposal is"))
         self.stop = QPushButton(say("Stop"), self, autoDefault=False, clicked=self._stop)
+        self.found = OpeningBoxes(window.unit, self)
+        self.found.changed.connect(self._show_openings)
         self._build()
         self._propose()
 
@@ -109,7 +115,7 @@ class TraceDialog(ReadInOrder, QDialog):
         note = paragraph(self, say("The outline of the layout is replaced. Tuners along an edge go with it, all else stays where it "
                                    "is. The picture's own errors come on top: check the first print with the 100 mm bar."), "dim")
         buttons, self.take_button = ok_cancel(self, self._accept, say("Take this outline"))
-        right = filled(QVBoxLayout(), how, form, running, self._says, 1, note, gap=10)
+        right = filled(QVBoxLayout(), how, form, running, self._says, self.found, 1, note, gap=10)
         lay_beside(self, self.board, right, say("How the outline is traced"), buttons)
         open_at(self, 980, 680)
 
@@ -124,6 +130,9 @@ class TraceDialog(ReadInOrder, QDialog):
 
     # ---- wishes ---------------------------------------------------------
     def _pressed(self, at: Vec2) -> None:
+        if self.proposal is not None and self.found.toggle(PlaneMap(self._picture.place)(at)):
+            self.board.put_pen(at)
+            return
         self._at = at
         self.board.put_pen(at)
         self._propose()
@@ -168,6 +177,7 @@ class TraceDialog(ReadInOrder, QDialog):
         ghost.addPolygon(QPolygonF([QPointF(x, y) for x, y in points.tolist()]))
         nodes = PlaneMap(self._picture.place).inverse().many([segment.start for segment in made.path])
         self.board.show_ghost(ghost, [tuple(node) for node in nodes.tolist()])
+        self.found.show_openings(made.openings)
         corners = len(made.path.corners())
         with speaking(self._window.unit):
             far = at_least(made.deviation)
@@ -187,10 +197,19 @@ class TraceDialog(ReadInOrder, QDialog):
         if self._again:
             return
         self.board.show_ghost(QPainterPath())
+        self.board.show_openings([])
         if isinstance(error, Cancelled):
             self._tell(say("Stopped. Press in the head, or change a number, to try again."), "dim")
         else:
             self._tell(str(error), "warning")
+
+    def _show_openings(self) -> None:
+        shapes = []
+        for i, one in enumerate(self.found.openings):
+            shape = QPainterPath()
+            shape.addPolygon(QPolygonF([QPointF(x, y) for x, y in over_picture(one.path, self._picture).tolist()]))
+            shapes.append((shape, i in self.found.ticked))
+        self.board.show_openings(shapes)
 
     def _ended(self) -> None:
         self._progress.deleteLater()

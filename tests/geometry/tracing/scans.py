@@ -1,6 +1,7 @@
 """Pictures of outlines with known geometry, with the faults that scanners and cameras add."""
 
 import io
+from collections.abc import Sequence
 
 import numpy as np
 from PIL import Image, ImageDraw, ImageFilter
@@ -16,7 +17,8 @@ FINER = 4
 class Scan:
     """A head in dark grey on light grey: drawn, blurred, grained and squeezed as JPEG."""
 
-    def __init__(self, path: Path, dpi: float, grain: float = 6.0, blur: float = 0.8, quality: int = 85) -> None:
+    def __init__(self, path: Path, dpi: float, grain: float = 6.0, blur: float = 0.8, quality: int = 85, wood: int = 88,
+                 openings: Sequence[tuple[Path, int]] = ()) -> None:
         self.per_mm = dpi / 25.4
         x0, y0, x1, y1 = path.box
         self._left, self._top = x0 - MARGIN, y1 + MARGIN
@@ -24,8 +26,9 @@ class Scan:
         drawn = Image.new("L", (size[0] * FINER, size[1] * FINER), 232)
         k = self.per_mm * FINER
         # A point of the fine picture is filled when its middle lies inside, half a point from its corner.
-        ImageDraw.Draw(drawn).polygon([((x - self._left) * k - 0.5, (self._top - y) * k - 0.5)
-                                       for x, y in path.flatten(0.005)], fill=88)
+        for shape, shade in ((path, wood), *openings):
+            ImageDraw.Draw(drawn).polygon([((x - self._left) * k - 0.5, (self._top - y) * k - 0.5)
+                                           for x, y in shape.flatten(0.005)], fill=shade)
         soft = drawn.resize(size, Image.Resampling.BOX).filter(ImageFilter.GaussianBlur(blur))
         grained = np.asarray(soft, float) + np.random.default_rng(3).normal(0, grain, (size[1], size[0]))
         kept = io.BytesIO()

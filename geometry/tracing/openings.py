@@ -1,0 +1,188 @@
+"""Holes and slots in the picture of a head: what is darker, or lighter, than the wood about it, and goes round."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+
+import numpy as np
+import shapely
+from msgspec import Struct
+from msgspec.structs import replace
+from shapely.geometry import Polygon
+
+from geometry.curves import Path
+from geometry.errors import GeometryError
+from geometry.tracing.edges_of import LEAST_POINTS, loops
+from geometry.tracing.fit import fit
+from geometry.tracing.in_lines import on_paper
+from geometry.tracing.plane_map import PlaneMap
+from geometry.tracing.round_shapes import Round, through_circle, through_slot
+
+HOLE = (1.5, 30.0)
+"""mm: diameters of holes (common practice, no source)"""
+SLOT = 5.0
+"""mm: no slot is narrower (common practice, no source)"""
+LENGTH = 15.0
+"""mm: nor is any shorter (common practice, no source)"""
+WIDEST = 26.0
+"""mm: no slot is wider (common practice, no source)"""
+LARGEST = 0.35
+"""Part of a head that one opening takes at the most"""
+FAINT = 25.0
+"""Levels of grey, of 255, by which an opening differs from the wood about it at the least"""
+SPREADS = 5.0
+"""Times the spread of the wood's own grain by which it does"""
+ROUNDNESS = 0.03, 0.12
+"""Part of its radius, and mm, by which the edge of a hole strays from a circle"""
+STRAIGHTNESS = 0.2
+"""mm by which the wall of a straight slot strays from one"""
+OUTLIER = 4.0
+"""Times as far any point of either may stray"""
+ABOUT = 0.8, 2.5
+"""mm beside the edge of an opening from where to where the wood is looked at"""
+IN_WOOD = 0.75
+"""Part of that which is wood at the least: a notch of the edge is no opening"""
+COARSE = 0.25
+"""mm of a point as fine as openings are looked for with; where their edges lie is told by all points"""
+FINE = 0.2
+"""Points of the picture by which the edge of what is looked at is made simpler before"""
+MOST = 300
+"""Dark or light places, the largest, that are looked at"""
+SAME_SIZE = 0.4
+"""mm by which the next larger hole of one drill comes out larger at the most"""
+
+
+class Opening(Struct, frozen=True):
+    """A hole or a slot as it is seen (mm)."""
+
+    path: Path
+    role: str
+    """hole or slot"""
+    size: tuple[float, float]
+    """width, and length, which is the width of a hole too"""
+
+
+def openings_in(grey: np.ndarray, wood: np.ndarray, place: PlaneMap, point: float, drawn: bool = False) -> list[Opening]:
+    """The holes and slots in (height, width) levels of grey, slots first; none within another.
+
+    `wood`: (height, width) of True where the head is, holes and all; `place`: from the picture to mm; `point`: mm of one point;
+    `drawn`: of a drawing only what is filled in dark, and round or straight.
+    """
+    if not wood.any():
+        return []
+    filled = np.where(wood, grey, np.median(grey[wood])).astype(np.float32)
+    seen = [line for flipped in ((False,) if drawn else (False, True)) for line in _places(255.0 - filled if flipped else filled, wood, point)]
+    found: list[tuple[Polygon, Opening]] = []
+    for line in sorted(seen, key=lambda one: -Polygon(one).area):
+        edge = place.many(line)
+        shape = Polygon(edge)
+        if any(other.contains(shape.representative_point()) or shape.contains(other.representative_point()) for other, _ in found):
+            continue
+        opening = shaped(edge, point, drawn)
+        if opening is not None:
+            found.append((shape, opening))
+    return of_one_drill([opening for _, opening in found])
+
+
+def _places(grey: np.ndarray, wood: np.ndarray, point: float) -> Iterator[np.ndarray]:
+    """The edges, (n, 2) in picture coordinates, of what is darker than what is about it and no wider than WIDEST."""
+    n = max(1, int(COARSE / point))
+    high, wide = (side // n * n for side in grey.shape)
+    ratio = on_paper(grey[:high, :wide].reshape(high // n, n, wide // n, n).mean(axis=(1, 3)), math.ceil(WIDEST / 2 / point / n))
+    bare = ratio[wood[n // 2:high:n, n // 2:wide:n]]
+    if not bare.size:
+        return
+    middle = float(np.median(bare))
+    level = middle - max(FAINT, SPREADS * 1.4826 * float(np.median(np.abs(bare - middle))))
+    if level <= 0:
+        return
+    least, most = math.pi * (HOLE[0] / point)**2 / 4, LARGEST * wood.sum()
+    rough = [shape for shape in map(Polygon, (line * n for line in loops(ratio, level))) if shape.is_valid and least <= shape.area <= most]
+    for shape in sorted(rough, key=lambda one: -one.area)[:MOST]:
+        edge = _sharp(grey, wood, shape.simplify(FINE), point)
+        if edge is not None:
+            yield edge
+
+
+def _sharp(grey: np.ndarray, wood: np.ndarray, rough: Polygon, point: float) -> np.ndarray | None:
+    """The edge of a dark place half way between its own grey and that of the wood about it; None where it is none."""
+    height, width = grey.shape
+    x0, y0, x1, y1 = (int(c) for c in rough.buffer((ABOUT[1] + 0.5) / point).bounds)
+    if x0 < 1 or y0 < 1 or x1 > width - 2 or y1 > height - 2:
+        return None
+    part = grey[y0:y1 + 2, x0:x1 + 2]
+    x, y = (axis + 0.5 for axis in np.meshgrid(np.arange(x0, x1 + 2), np.arange(y0, y1 + 2)))
+    within = rough.buffer(-min(0.5 / point, 0.4 * math.sqrt(rough.area / math.pi)))
+    about = rough.buffer(ABOUT[1] / point).difference(rough.buffer(ABOUT[0] / point))
+    inner, outer = shapely.contains_xy(within, x, y), shapely.contains_xy(about, x, y)
+    there = outer & wood[y0:y1 + 2, x0:x1 + 2]
+    if not inner.any() or not there.any() or there.sum() < IN_WOOD * outer.sum():
+        return None  # it lies at the edge of the head
+    dark, light = float(np.median(part[inner])), float(np.median(part[there]))
+    if light - dark < FAINT:
+        return None
+    found = [line + (x0, y0) for line in loops(part, (dark + light) / 2)]
+    most = max(found, key=lambda line: Polygon(line).area, default=None)
+    if most is None or not 0.6 * rough.area <= Polygon(most).area <= 1.6 * rough.area or not Polygon(most).is_valid:
+        return None
+    return most
+
+
+def shaped(edge: np.ndarray, point: float, plain: bool = False) -> Opening | None:
+    """What a closed edge, (n, 2) mm, is: a hole where it is round, a straight slot, or a slot of the shape that it has; None where it is
+    too small or too thin for a slot, or it has to be `plain`, which is round or straight, and is not."""
+    shape = Polygon(edge)
+    wide = shapely.minimum_rotated_rectangle(shape)
+    corners = shapely.get_coordinates(wide)
+    if len(corners) < 4:
+        return None
+    short, long = sorted(np.hypot(*np.diff(corners[:3], axis=0).T).tolist())
+    if HOLE[0] <= short and long <= HOLE[1] and long <= 1.3 * short:
+        one = through_circle(edge)
+        if _is(one, max(ROUNDNESS[0] * one.radius, ROUNDNESS[1], 0.6 * point)):
+            return Opening(one.path(), "hole", (2 * one.radius, 2 * one.radius))
+    if short < SLOT or long < LENGTH:
+        return None
+    slot = straight(edge, max(STRAIGHTNESS, 0.8 * point))
+    if slot is not None:
+        return slot
+    if plain or 2 * shape.area / shape.length < SLOT / 2:
+        return None
+    try:
+        path = fit(edge, max(0.15, point), point).path
+    except GeometryError:
+        return None
+    return Opening(path, "slot", (short, long))
+
+
+def straight(points: np.ndarray, off: float) -> Opening | None:
+    """The straight slot from whose edge (n, 2) points stray by `off` mm, in tenths of a mm, since finer is no picture; None where there is none."""
+    one = through_slot(points) if len(points) >= LEAST_POINTS else None
+    if one is None or not _is(one, off):
+        return None
+    one = replace(one, radius=max(round(one.radius * 20) / 20, 0.05), ends=tuple((round(x, 1) + 0.0, round(y, 1) + 0.0) for x, y in one.ends))
+    return Opening(one.path(), "slot", (2 * one.radius, 2 * one.radius + math.dist(*one.ends)))
+
+
+def _is(one: Round, most: float) -> bool:
+    return one.off <= most and one.farthest <= OUTLIER * most and one.radius > 0
+
+
+def of_one_drill(found: Sequence[Opening]) -> list[Opening]:
+    """The openings, holes of about one size as wide as the middle one of them, in tenths of a mm, their middles in hundredths."""
+    holes = sorted((one for one in found if one.role == "hole"), key=lambda one: one.size[0])
+    groups: list[list[Opening]] = []
+    for hole in holes:
+        if groups and hole.size[0] - groups[-1][-1].size[0] <= SAME_SIZE:
+            groups[-1].append(hole)
+        else:
+            groups.append([hole])
+    even = []
+    for group in groups:
+        wide = round(float(np.median([hole.size[0] for hole in group])), 1)
+        for hole in group:
+            x0, y0, x1, y1 = hole.path.box
+            at = (round((x0 + x1) / 2, 2) + 0.0, round((y0 + y1) / 2, 2) + 0.0)
+            even.append(Opening(Round((at, at), wide / 2, 0.0, 0.0).path(), "hole", (wide, wide)))
+    return [*(one for one in found if one.role != "hole"), *reversed(even)]
