@@ -7,12 +7,11 @@ from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from app.look.sizes import px
+from app.look.style import LEAD, PAD
 from app.look.theme import theme
 
 KEYS = Qt.ItemDataRole.UserRole + 1
 """The keys of a row; nothing where it has none."""
-PAD, LEAD = 8, 2
-"""Room beside the words, which is the least between words and keys too, and above and below them, at 100 %, pixels."""
 
 
 class KeyedRow(QStyledItemDelegate):

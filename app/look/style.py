@@ -7,6 +7,9 @@ from PySide6.QtGui import QColor, QPalette
 from app.look.sizes import Sizes, sizes
 from app.look.theme import Theme
 
+PAD, LEAD = 8, 2
+"""Room beside what is found, which is the least between words and keys too, and above and below it, at 100 %, pixels."""
+
 
 def palette(theme: Theme) -> QPalette:
     """The Qt palette of a theme."""
@@ -137,7 +140,7 @@ def sheet(theme: Theme, scale: Sizes | None = None) -> str:
     #side QScrollArea, #side QScrollArea:focus {{ border-radius: 6px; }}
     QListView {{ background: {t.panel}; border: 2px solid transparent; border-radius: 6px; outline: none; }}
     QListView::item:selected {{ background: {t.accent}; color: {t.accent_ink}; }}
-    QListView#found::item {{ padding: {px(2)}px {px(8)}px; }}
+    QListView#found::item {{ padding: {px(LEAD)}px {px(PAD)}px; }}
     QListView:focus {{ border-color: {t.ring}; }}
     QTableView {{ background: {t.paper}; gridline-color: {t.line}; border: 1px solid {t.rim}; border-radius: 5px;
         padding: 1px; outline: none; }}

@@ -73,3 +73,10 @@ def test_a_head_without_tuners_says_how_the_first_is_placed(bench, page):
     bench.window.document.apply("Bare", remove_features(bench.layout, tuple(tuner.id for tuner in bench.layout.tuners)))
     bench.pump()
     until(lambda: any(NO_TUNER in label.text() for label in below(page, QLabel)), "nothing says how")
+
+
+def test_words_that_are_longer_than_their_field_begin_its_tip(bench, page):
+    words = field(page, "In words")
+    assert words.toolTip().startswith(words.text() + "\n") and words.text() == pattern(bench, SIDE).about
+    fill(words, "bought by weight, <measure each>")
+    until(lambda: field(page, "In words").toolTip() .startswith("<qt>bought by weight, &lt;measure each&gt;\n"), "it tells of what was there before")

@@ -17,6 +17,7 @@ from shiboken6 import isValid
 
 from app.look.choice import Choice
 from app.look.paragraph import restyle
+from app.look.plain import plain
 from app.look.turns import Steps, Turns
 from app.look.wrapping import WrappingButton
 from app.panels.forms.field_help import explained
@@ -178,14 +179,16 @@ class FormPage(QWidget):
             widget.show_value(row.value)
 
     def _explain(self, row: FieldRow, widget: QWidget) -> None:
-        """The row's sentence as a tip of label and field, and for screen readers; a tip with a drawing waits for event()."""
+        """The row's sentence as a tip of label and field, and for screen readers; a tip with a drawing waits for event(). Words may be
+        longer than their field: its tip begins with them."""
         sentence, drawing = explained(row)
-        tip = "" if drawing else sentence
+        words = row.kind == "words"
+        tip = "" if drawing else plain("\n".join(filter(None, (str(row.value), sentence)))) if words else sentence
         label = self._labels.get(widget.property("row"))
         if label is not None and label.toolTip() != tip:
             label.setToolTip(tip)
         own = isinstance(widget, QComboBox)  # whose tip begins with what is chosen
-        if sentence and not own and widget.property("bad") is not True and widget.toolTip() != tip:
+        if (sentence or words) and not own and widget.property("bad") is not True and widget.toolTip() != tip:
             widget.setToolTip(tip)
         if sentence and widget.accessibleDescription() != sentence:
             widget.setAccessibleDescription(sentence)

@@ -7,7 +7,7 @@ from typing import Literal
 
 from msgspec import Struct
 
-from geometry.layout import Headstock
+from geometry.layout import Headstock, Rack
 
 RowKind = Literal["length", "angle", "text", "words", "choice", "flag", "fact", "heading", "button", "note"]
 
@@ -16,7 +16,7 @@ class FieldRow(Struct, frozen=True):
     """One line of the panel.
 
     Lengths are in mm, angles in degrees (as the file keeps them). `change`
-    takes the new value and returns the edited layout, or raises GeometryError
+    takes the new value and returns the edited layout (of a row of the rack: the rack), or raises GeometryError
     with a sentence; a row without it is a fact to read, a `note` a sentence across the panel, `words` a text that has
     the whole width below its label. `optional` lengths may be left empty (None), shown as `empty`.
     """
@@ -24,7 +24,7 @@ class FieldRow(Struct, frozen=True):
     label: str
     kind: RowKind
     value: object = None
-    change: Callable[[object], Headstock] | None = None
+    change: Callable[[object], Headstock | Rack] | None = None
     choices: tuple[tuple[str, str], ...] = ()
     """(value, shown) pairs of a choice"""
     asks: bool = False
