@@ -9,11 +9,16 @@ import shapely
 from msgspec import Struct
 
 from geometry import vectors as v
+from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves import Line, Path
 from geometry.layout.slots import Slot, StraightSlot, slot_path
 from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
+
+
+_LEVELS = 24
+"""in which the nut end of a drawn slot is looked at"""
 
 
 class RampCut(Struct, frozen=True):
@@ -85,17 +90,35 @@ class NutEnd(Struct, frozen=True):
 
 
 def nut_end(slot: Slot) -> NutEnd:
-    """The nut end of a slot. A drawn slot runs along y, from its lowest point on, and is as wide as its box.
+    """The nut end of a slot. A drawn slot runs along y, from its lowest point on.
 
+    It is as wide as it gets, from side to side, no farther from there than its box is wide: what leans or bends aside farther on
+    makes it no wider. Its middle is that of the slot where a round end of that width is whole.
     GeometryError when the slot has no inside.
     """
     shape = slot.shape
-    if isinstance(shape, StraightSlot):
-        apart = v.sub(shape.tip_end, shape.nut_end)
-        axis = v.unit(apart) if v.norm(apart) > 1e-9 else (0.0, 1.0)
-        return NutEnd(v.along(shape.nut_end, axis, -shape.width / 2), axis, shape.width, shape.width / 2)
-    x0, y0, x1, y1 = slot_path(slot).box
-    return NutEnd(((x0 + x1) / 2, y0), (0.0, 1.0), x1 - x0, min(x1 - x0, y1 - y0) / 2)
+    if not isinstance(shape, StraightSlot):
+        return _drawn_end(slot)
+    apart = v.sub(shape.tip_end, shape.nut_end)
+    axis = v.unit(apart) if v.norm(apart) > 1e-9 else (0.0, 1.0)
+    return NutEnd(v.along(shape.nut_end, axis, -shape.width / 2), axis, shape.width, shape.width / 2)
+
+
+@remembered_by_size(64, of_slot)
+def _drawn_end(slot: Slot) -> NutEnd:
+    path = slot_path(slot)
+    x0, y0, x1, y1 = path.box
+
+    def sides(far: float) -> tuple[float, float]:
+        """How far to the left and to the right the slot reaches `far` mm above its lowest point."""
+        found = [piece.point(t)[0] for piece in path.segments for t in piece.level(1, y0 + far)]
+        return min(found, default=x0), max(found, default=x1)
+
+    looked = min(x1 - x0, y1 - y0)
+    width = max(right - left for left, right in (sides(looked * k / _LEVELS) for k in range(1, _LEVELS)))
+    room = min(width, y1 - y0) / 2
+    left, right = sides(room)
+    return NutEnd(((left + right) / 2, y0), (0.0, 1.0), width, room)
 
 
 def ramp_cut(slot: Slot) -> RampCut | None:
@@ -119,12 +142,15 @@ def last_wood(slot: Slot, cut: RampCut, wall: Wall) -> float:
 
     In a drawn slot (`wall` is its wall), wood narrower than 2 FLAT counts as none.
     """
-    shape = slot.shape
-    if isinstance(shape, StraightSlot):
-        round_ = shape.width / 2
-        return cut.length + round_ - math.sqrt(max(0.0, round_ ** 2 - min(cut.half, round_) ** 2))
+    if isinstance(slot.shape, StraightSlot):
+        return beside_round(cut, slot.shape.width / 2)
     wood = shapely.difference(Wall(cut.path()).area, wall.area).buffer(-FLAT)
     if wood.is_empty:
         return cut.length
     points = shapely.get_coordinates(wood) - np.array(cut.start)
     return max(cut.length, float((points @ np.array(cut.axis)).max()))
+
+
+def beside_round(cut: RampCut, radius: float) -> float:
+    """How far from its start a ramp has wood beside the round end of a straight slot of that radius, mm."""
+    return cut.length + radius - math.sqrt(max(0.0, radius ** 2 - min(cut.half, radius) ** 2))

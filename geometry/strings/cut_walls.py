@@ -11,7 +11,7 @@ from msgspec import Struct
 from geometry import vectors as v
 from geometry.by_size import of_wall, remembered_by_size
 from geometry.curves import Arc, Line
-from geometry.solids.ramps import NutEnd, RampCut
+from geometry.solids.ramps import NutEnd, RampCut, beside_round
 from geometry.solids.walls import Wall
 from geometry.strings.near_curve import Pieces, Stretch
 from geometry.tolerance import FLAT, TOUCH
@@ -159,7 +159,7 @@ def ramp_lines(wall: Wall, ramp: RampCut, rounded: float | None) -> Pieces:
 def _side_ends(wall: Wall, ramp: RampCut, rounded: float | None, side: float) -> float:
     """How far from its start the wood beside a ramp goes on that side, mm."""
     if rounded is not None:
-        return ramp.length + rounded - math.sqrt(max(0.0, rounded ** 2 - min(ramp.half, rounded) ** 2))
+        return beside_round(ramp, rounded)
     # As wide as the slot, the side only touches its wall: asked a hair inside it, the ray comes in.
     inside = v.along(ramp.corner(0.0, side), v.left(ramp.axis), -side * TOUCH)
     return min([ramp.reach, *(enters + 4 * FLAT for enters, _ in wall.stretches(inside, ramp.axis)[:1])])

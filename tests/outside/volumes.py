@@ -57,7 +57,14 @@ def nut_end(shape: dict, length: float) -> tuple[np.ndarray, np.ndarray, float, 
     if shape["kind"] == "drawn":
         points = slot_points(shape)
         (x0, y0), (x1, y1) = points.min(axis=0), points.max(axis=0)
-        return np.array(((x0 + x1) / 2, y0 - length)), np.array((0.0, 1.0)), min(x1 - x0, y1 - y0) / 2, x1 - x0
+        inside = shapely.Polygon(points)
+
+        def across(far: float) -> np.ndarray:
+            return np.array(shapely.intersection(inside, shapely.LineString(((x0 - 1, y0 + far), (x1 + 1, y0 + far)))).bounds)[[0, 2]]
+        look = min(x1 - x0, y1 - y0)
+        width = max(np.ptp(across(look * k / 24)) for k in range(1, 24))
+        room = min(width, y1 - y0) / 2
+        return np.array((across(room).mean(), y0 - length)), np.array((0.0, 1.0)), room, width
     middle = np.array(shape["nut_end"], float)
     way = np.array(shape["tip_end"], float) - middle
     way = way / np.hypot(*way)
