@@ -20,12 +20,12 @@ from geometry.layout import DrawnSlot, Headstock, Slot, loop_of, slot_path
 from geometry.saying import say
 from geometry.solids.ramps import ramp_cut
 from geometry.solids.slot_area import slot_area
-from geometry.tolerance import FLAT, JOIN, SAME_HOLE, TOUCH
+from geometry.tolerance import FLAT, JOIN, SAME_HOLE
 
 
 def join_slots(layout: Headstock, ids: Iterable[str]) -> Headstock:
     """The layout with slots that overlap as one drawn slot along the border of them all, in the place and under the name of the first.
-    The ramp nearest to the nut stays where the new slot can have it at its place: that of a drawn one begins in the middle of its width.
+    The ramp nearest to the nut stays where the new slot can have it at its place: that of a drawn one lies where that begins (nut_end).
 
     GeometryError for slots of different depths, one of which is there already and one not, that do not overlap, or that shut in wood.
     """
@@ -60,5 +60,5 @@ def _with_ramp(made: Slot, slots: list[Slot]) -> Slot:
         return made
     was = ramp_cut(ramped)
     found = replace(made, ramp=replace(ramped.ramp, width=2 * was.half))
-    now = ramp_cut(found)
-    return found if v.distance(was.start, now.start) <= SAME_HOLE and v.distance(was.axis, now.axis) <= TOUCH else made
+    # One that turned would begin elsewhere too.
+    return found if v.distance(was.start, ramp_cut(found).start) <= SAME_HOLE else made

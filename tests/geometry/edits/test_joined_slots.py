@@ -41,13 +41,18 @@ def test_the_wall_is_the_border_of_both(other, pieces):
 
 
 def test_the_ramp_at_the_nut_stays_as_it_is_or_goes():
-    """In line the middle is where it was; a slot to one side would take it along."""
+    """In line, and with a slot to one side farther on, the slot begins where it did; one beside its end would take the ramp along, one
+    that leans has its ramp aslant."""
     low, high = Ramp(length=8.0, depth=2.0), Ramp(length=5.0, depth=1.0)
     other, up = straight("other", (0.0, 120.0), (0.0, 160.0), 14.0, ramp=high), replace(UP, ramp=low)
     made, = join_slots(head(slots=(other, up)), ("other", "up")).slots
     assert ramp_cut(made).path().box[:3] == pytest.approx(ramp_cut(up).path().box[:3]) and made.ramp.width == 12.0
     aside = straight("other", (0.0, 130.0), (20.0, 130.0))
-    assert join_slots(head(slots=(up, aside)), ("up", "other")).slots[0].ramp is None
+    assert ramp_cut(join_slots(head(slots=(up, aside)), ("up", "other")).slots[0]).start == pytest.approx(ramp_cut(up).start)
+    beside = straight("other", (0.0, 66.0), (20.0, 66.0))
+    assert join_slots(head(slots=(up, beside)), ("up", "other")).slots[0].ramp is None
+    leaning = straight("up", (0.0, 60.0), (8.0, 140.0), ramp=low)
+    assert join_slots(head(slots=(leaning, aside)), ("up", "other")).slots[0].ramp is None
 
 
 @pytest.mark.parametrize("others, words", [
