@@ -16,7 +16,6 @@ from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
 
-
 _LEVELS = 24
 """in which the nut end of a drawn slot is looked at"""
 
