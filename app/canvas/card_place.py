@@ -15,6 +15,10 @@ REACHES = (OFF, 44.0, 76.0, 114.0, 158.0)
 """Pixels from the pointer at which a place is sought, the nearest first."""
 WAYS = ((1, 1), (1, -1), (-1, 1), (-1, -1), (1, 0), (-1, 0), (0, -1), (0, 1))
 """Where the card stands from the pointer, across and down the screen; the first is the usual one."""
+_OFF = np.array([(reach * across, reach * down) for reach in REACHES for across, down in WAYS])
+_SHARE = (np.sign(_OFF) - 1) / 2
+"""Where the card begins at each of these places: pixels from the pointer, and parts of its own size, as it stands behind the pointer,
+before it or with its middle at it."""
 HAND = 9.0
 """Half the side of the square about the pointer that stays free, pixels."""
 CALM = 0.5
@@ -35,9 +39,9 @@ def card_place(size: Vec2, at: Vec2, room: Vec2, taken: Sequence[Box], last: Vec
         if max(last[0], -last[0] - wide, last[1], -last[1] - high) == OFF and 0 <= x0 and 0 <= y0 and x1 <= room[0] and y1 <= room[1] \
                 and not any(left < x1 and right > x0 and top < y1 and bottom > y0 for left, right, top, bottom in taken):
             return last
-    tried = [] if last is None else [last]
-    tried += [(_from(across, reach, wide), _from(down, reach, high)) for reach in REACHES for across, down in WAYS]
-    places = np.array(tried)
+    places = _OFF + _SHARE * size
+    if last is not None:
+        places = np.concatenate(((last,), places))
     least = -np.array(at)
     most = np.maximum(np.array(room) - size + least, least)
     places = np.clip(places, least, most)
@@ -50,7 +54,3 @@ def card_place(size: Vec2, at: Vec2, room: Vec2, taken: Sequence[Box], last: Vec
     best = int(np.lexsort((cost, covered))[0])
     return float(x[best]), float(y[best])
 
-
-def _from(way: int, reach: float, long: float) -> float:
-    """Where a card of some pixels begins, from the pointer: behind it, before it or with its middle at it."""
-    return reach if way > 0 else -reach - long if way < 0 else -long / 2

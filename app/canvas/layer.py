@@ -164,11 +164,7 @@ class MarkLayer:
 
     def reach(self, wanted: tuple[str, ...]) -> list[Box]:
         """(left, right, lower, upper) in mm of what small things cover, each as a whole, and of the lines of those wanted."""
-        missing: dict[str, list[QPainterPath]] = {owner: [] for owner in self._marks if owner not in self._reached}
-        for (owner, _), item in self._lines.items() if missing else ():
-            if owner in missing:
-                missing[owner].append(item.path())
-        self._reached |= {owner: boxes_of(paths) for owner, paths in missing.items()}
+        self._reached |= {owner: boxes_of(marks) for owner, marks in self._marks.items() if owner not in self._reached}
         return [box for owner, boxes in self._reached.items() if len(boxes) == 1 or owner in wanted for box in boxes]
 
     def part_turned(self, pixels_per_mm: float) -> None:

@@ -9,12 +9,12 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainterPath, QTransform
 
 from geometry.curves import Arc, Cubic, Path
-from geometry.drawing import Area, Cross, Disc, Label, Mark, Stroke
+from geometry.drawing import Area, Cross, Disc, Drawing, Label, Mark, Stroke
 from geometry.vectors import Vec2
 
 Box = tuple[float, float, float, float]
-SMALL, PIECE = 70.0, 4.0
-"""mm: what is kept clear of as a whole, and the narrower side of a box along a line"""
+SMALL, PIECE, STRAY = 70.0, 4.0, 0.25
+"""mm: what is kept clear of as a whole, the narrower side of a box along a line, and how far a curve may leave its boxes"""
 
 
 def painter_path(path: Path) -> QPainterPath:
@@ -64,16 +64,28 @@ def _follow(made: QPainterPath, path: Path) -> None:
         made.closeSubpath()
 
 
-def boxes_of(paths: list[QPainterPath]) -> tuple[Box, ...]:
-    """(left, right, lower, upper) in mm of what some paths cover: one box for what is small, else boxes along their lines."""
-    if not paths:
+def boxes_of(marks: Drawing) -> tuple[Box, ...]:
+    """(left, right, lower, upper) in mm of what marks cover, but for labels: one box for what is small, else boxes along their lines.
+
+    Round and cross things are covered each as a whole.
+    """
+    lines: list[list[Vec2]] = []
+    squares: list[Box] = []
+    for mark in marks:
+        if isinstance(mark, Disc | Cross):
+            (x, y), reach = mark.centre, mark.radius if isinstance(mark, Disc) else mark.arm
+            squares.append((x - reach, x + reach, y - reach, y + reach))
+        elif not isinstance(mark, Label):
+            for path in (mark.path,) if isinstance(mark, Stroke) else (mark.outer, *mark.openings):
+                lines.append([path.start, *(at for piece in path for at in piece.flatten(STRAY)[1:])])
+    corners = [at for line in lines for at in line] + [at for left, right, low, high in squares for at in ((left, low), (right, high))]
+    if not corners:
         return ()
-    whole = QRectF()
-    for path in paths:
-        whole |= path.controlPointRect()
-    if max(whole.width(), whole.height()) <= SMALL:
-        return ((whole.left(), whole.right(), whole.top(), whole.bottom()),)
-    return tuple(box for path in paths for line in path.toSubpathPolygons() for box in _along([at.toTuple() for at in line]))
+    x, y = zip(*corners, strict=True)
+    left, right, low, high = min(x), max(x), min(y), max(y)
+    if max(right - left, high - low) <= SMALL:
+        return ((left, right, low, high),)
+    return *squares, *(box for line in lines for box in _along(line))
 
 
 def _along(points: list[Vec2]) -> Iterator[Box]:
