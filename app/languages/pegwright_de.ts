@@ -2024,8 +2024,8 @@
         <translation>Beim Säubern kommen die Papiere ab und mit ihnen die Anrisse.</translation>
     </message>
     <message>
-        <source>Clear a bore after finish</source>
-        <translation>Eine Bohrung vom Lack befreien</translation>
+        <source>Clear or ream a bore by hand</source>
+        <translation>Eine Bohrung von Hand ausräumen oder reiben</translation>
     </message>
     <message>
         <source>Clear the finish out of the counterbore of {of} by hand until the bushing presses in at {diameter}.</source>
@@ -3084,6 +3084,10 @@
         <translation>Den Umriss von Hand fertig machen</translation>
     </message>
     <message>
+        <source>Finish, once it has its shape</source>
+        <translation>Lackieren oder ölen, wenn die Form steht</translation>
+    </message>
+    <message>
         <source>Finished sizes in {unit_words}, length along the grain. Allow for the saw and the plane as you are used to.</source>
         <translation>Fertigmaße in {unit_words}, Länge in Faserrichtung. Säge- und Hobelzugabe wie gewohnt.</translation>
     </message>
@@ -3518,6 +3522,10 @@
     <message>
         <source>Hang what was copied at the pointer; a press sets it down.</source>
         <translation>Das Kopierte an den Zeiger hängen; ein Klick setzt es ab.</translation>
+    </message>
+    <message>
+        <source>Hard wood, as maple</source>
+        <translation>Hartes Holz, wie Ahorn</translation>
     </message>
     <message>
         <source>Hardboard that the follower runs along; it is larger or smaller than the cut by the offset.</source>
@@ -4238,6 +4246,10 @@
     <message>
         <source>Kind of edge drawn next</source>
         <translation>Art der nächsten Kante</translation>
+    </message>
+    <message>
+        <source>Lacquer or oil: a step of the order behind cleaning up, and after it the bores of pressed-in bushings are cleared.</source>
+        <translation>Lack oder Öl: ein Schritt der Folge nach dem Säubern; danach werden die Bohrungen eingepresster Buchsen ausgeräumt.</translation>
     </message>
     <message>
         <source>Lang&amp;uage</source>
@@ -6814,6 +6826,10 @@
     <message>
         <source>Router bits</source>
         <translation>Fräser</translation>
+    </message>
+    <message>
+        <source>Router bits slimmer than 8 mm then cut half as deep in a pass.</source>
+        <translation>Fräser unter 8 mm schneiden dann in einem Durchgang halb so tief.</translation>
     </message>
     <message>
         <source>Router plan of the outline: bit {number} of {bits}</source>

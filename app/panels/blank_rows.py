@@ -16,7 +16,7 @@ from geometry.units import LengthUnit, format_close
 
 
 def blank_rows(layout: Headstock, unit: LengthUnit = "mm") -> list[FieldRow]:
-    """The blank's dimensions, and what of them is glued on."""
+    """The blank's dimensions, what of them is glued on, its wood, and what comes on it."""
     line = square_line(layout.nut)
     rows = [_row(layout, say("Centreline to the bass edge"), "bass"), _row(layout, say("Centreline to the treble edge"), "treble"),
             _row(layout, say("{line} to the far end", line=first(line)), "tip"), _row(layout, say("Wood behind the {line}", line=line), "behind"),
@@ -26,12 +26,18 @@ def blank_rows(layout: Headstock, unit: LengthUnit = "mm") -> list[FieldRow]:
         rows.append(FieldRow(say("Planed to before the veneers"), "length", layout.blank.core, partial(_planed_to, layout),
                              help=say("Thickness less the veneers. Typed here, it makes the whole thicker or thinner.")))
     rows.append(_row(layout, say("Scarf joint, its line on the face"), "scarf", optional=True, empty=say("none")))
-    return rows + _joint_facts(layout, unit)
+    rows += [*_joint_facts(layout, unit), _flag(layout, say("Hard wood, as maple"), "hard_wood"), _flag(layout, say("Finish, once it has its shape"), "finish")]
+    return rows
 
 
 def _row(layout: Headstock, label: str, name: str, **more) -> FieldRow:
     path = ("blank", name)
     return FieldRow(label, "length", getattr(layout.blank, name), partial(set_field, layout, path), key=pattern(path), **more)
+
+
+def _flag(layout: Headstock, label: str, name: str) -> FieldRow:
+    path = ("blank", name)
+    return FieldRow(label, "flag", getattr(layout.blank, name), partial(set_field, layout, path), key=pattern(path))
 
 
 def _planed_to(layout: Headstock, core: float) -> Headstock:

@@ -241,15 +241,18 @@ def drills(layout: Headstock, work: Work) -> list[Tool]:
 
 
 def reamers(work: Work) -> list[Tool]:
-    """Every reamer for the holes of tapered pegs that are still to be reamed, and how wide it has to be at least: a hand tool, which no
-    rack holds."""
+    """Every reamer for the holes of tapered pegs that are still to be reamed, and how wide it has to be at least, and what clears bores of
+    finish: hand tools, which no rack holds."""
     wanted: dict[float, list[Drilling]] = {}
+    cleared: Counter[str] = Counter()
     for op in work.ops:
-        for d in op.drillings:
-            if op.kind == "final diameter" and d.reamed and work.ahead(op.id):
+        for d in op.drillings if op.kind == "final diameter" and work.ahead(op.id) else ():
+            if d.reamed:
                 wanted.setdefault(d.taper, []).append(d)
+            else:
+                cleared[op.setup.bit] += 1
     return [Tool(say("reamer 1:{taper:g}", taper=taper), say("{holes}, to {wide}", holes=_holes(len(group)), wide=at_least(max(d.reamed for d in group))),
-                 True, by_hand=True) for taper, group in sorted(wanted.items())]
+                 True, by_hand=True) for taper, group in sorted(wanted.items())] + [Tool(name, _holes(n), True, by_hand=True) for name, n in sorted(cleared.items())]
 
 
 def bits(work: Work) -> list[Tool]:

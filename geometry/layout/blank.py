@@ -13,7 +13,7 @@ class Blank(Part, kw_only=True):
 
     The square edges lie at x = -bass and x = +treble, the far end at y = tip,
     the wood goes on behind the nut line to y = -behind. `hard_wood` asks for
-    shallower passes with slim router bits, as in hard maple.
+    shallower passes with slim router bits, as in hard maple. `finish` says whether the head gets lacquer or oil when it has its shape.
 
     `thickness` is from face to back as it is drilled: `face_veneer` and `back_veneer`, glued over it from the nut line to the tip, are counted
     in. `scarf` says where the glue line of a scarf joint comes out on the face of the core (under the veneer), from the nut line
@@ -26,6 +26,7 @@ class Blank(Part, kw_only=True):
     behind: Amount = 0.0
     thickness: Size
     hard_wood: bool = False
+    finish: bool = False
     face_veneer: Amount = 0.0
     back_veneer: Amount = 0.0
     scarf: Amount | None = None

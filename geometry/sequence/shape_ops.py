@@ -91,13 +91,13 @@ def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: 
 
 
 def finishing(layout: Headstock, wishes: Wishes) -> list[Operation]:
-    """Clean up; with a finish also the finish and the final diameter of every bushing bore. What is reamed is so at the very last."""
+    """Clean up; with a finish also the finish, and every bushing bore cleared of it. What is reamed is so at the very last."""
     left = pins_to_plug(layout)
     plug = count(len(left), ", plug the pin hole {pins}", ", plug the pin holes {pins}", pins=listed(left)) if left else ""
     made = [Operation("clean up", "clean up", say("Clean up"),
                       say("Take off the papers{plug}, pare what the router left, break the edges and sand.",
                           plug=plug), BENCH)]
-    if wishes.finish:
+    if layout.blank.finish:
         made.append(Operation("finish", "finish", say("Finish"), say("Apply the finish and let it harden."), BENCH))
         made += [Operation(
             f"final diameter {d.id}", "final diameter", say("Final diameter {of}", of=d.of),

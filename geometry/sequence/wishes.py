@@ -12,13 +12,11 @@ class Wishes(Struct, frozen=True):
 
     `pilots_from_square_edge`: screw pilots of side tuners are drilled through the
     waste at the tilt of their post bore, instead of by hand through the plate
-    once the seat exists. `finish`: the head is lacquered or oiled, and the bores
-    of plated parts are brought to their final diameter afterwards.
+    once the seat exists.
     `same_tilt`: side bores whose tilts lie within so many degrees share a setting.
     """
 
     pilots_from_square_edge: bool = False
-    finish: bool = False
     same_tilt: float = 0.05
     unit: LengthUnit = "mm"
 

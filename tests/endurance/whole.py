@@ -27,7 +27,7 @@ def whole() -> Headstock:
     plain = json.loads(headstock.encode(demo()))
     for name in RECORDS:
         plain[name] = {key: round(1.25 * value, 3) for key, value in plain[name].items()}
-    plain["blank"] |= {"hard_wood": True, "behind": 21.5, "face_veneer": 1.2, "back_veneer": 0.7, "scarf": 61.5}
+    plain["blank"] |= {"hard_wood": True, "finish": True, "behind": 21.5, "face_veneer": 1.2, "back_veneer": 0.7, "scarf": 61.5}
     plain["nut"] |= {"spacing": "gaps", "width": 48.5, "spread": 40.2, "pair": 2.4, "height": 6.5, "pitch": 12.5, "scale_length": 650.5, "slant": 4.5}
     plain["ears"] = [{"id": "ear", "side": "treble", "width": 9.5, "start": 20.5, "end": 180.5}]
     plain["outline"]["nodes"][0]["smooth"] = True

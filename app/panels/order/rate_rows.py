@@ -22,7 +22,7 @@ NAMES = {
     "saw_100": say("Saw out, 100 mm"), "rout_100": say("Rout, 100 mm and pass"), "band_saw_100": say("Saw the outline, 100 mm"),
     "rout_outline_100": say("Rout the outline, 100 mm"), "hand_100": say("Work an edge by hand, 100 mm"), "ramp": say("File a ramp"),
     "flat": say("Cut a flat for a plate"), "clean_up": say("Clean up"),
-    "finish": say("Finish"), "final_diameter": say("Clear a bore after finish"), "machine_change": say("Go to another machine"),
+    "finish": say("Finish"), "final_diameter": say("Clear or ream a bore by hand"), "machine_change": say("Go to another machine"),
     "bit_change": say("Change the bit"), "table_change": say("Set the table"), "side_change": say("Turn the piece over"),
     "factor": say("Everything times"),
 }

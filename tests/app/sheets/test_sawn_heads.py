@@ -6,11 +6,12 @@ from msgspec.structs import replace
 
 from app.formats.headstock import read
 from app.formats.mark_shapes import drawing_box
+from app.panels.blank_rows import blank_rows
 from app.sheets import pages, plan_work, write_sheets
 from app.sheets.card_face import section
 from app.sheets.cards import cards
 from app.sheets.list_pages import list_blocks
-from app.sheets.needs import bits, drills, pieces
+from app.sheets.needs import bits, drills, pieces, reamers
 from app.sheets.order_pages import CSV_HEAD, csv_rows, order_blocks, order_warning, troubles
 from app.sheets.write import left_words
 from geometry.book import made_by, task_of, tick_off
@@ -94,6 +95,18 @@ def test_tools_are_got_ready_for_what_is_left():
     assert [(tool.name, tool.work) for tool in drills(now.layout, now)] == [("twist 1.6", "6 holes, deepest 8.49 mm to the point")] and not bits(now)
     done, _ = worked(bare.layout, *KINDS)
     assert not done.open and [tool.name for tool in drills(done.layout, done)] == ["twist 1.6", "twist 2", "brad 6.4"], "of a head that is made all are told"
+
+
+def test_a_head_with_a_finish_has_its_bushings_cleared_of_it_behind_cleaning_up():
+    """As the blank says it; the cards of the tuners tell it as what comes later."""
+    head = layout("demo")
+    flag, = [row for row in blank_rows(head) if row.key == "blank.finish"]
+    plan = plan_work(flag.change(True))
+    assert flag.value is False and [op.kind for op in plan.steps[-8:]] == ["clean up", "finish", *6 * ["final diameter"]] and plan.problems == ()
+    assert ("reamer 8.8 mm", "6 holes") in [(tool.name, tool.work) for tool in reamers(plan)] and reamers(plan_work(head)) == []
+    clear = plan.number[next(op.id for op in plan.steps if op.kind == "final diameter")]
+    printed = " ".join(mark.text for page in pages(plan.layout, "A4", (), plan) for placed in page.content for mark in placed.drawing if isinstance(mark, Label))
+    assert f"(step {clear}): clear the finish out of the counterbore" in printed and plan.letters != plan_work(head).letters
 
 
 def test_what_came_too_early_for_good_is_told_as_that_on_the_sheets():

@@ -23,8 +23,8 @@ from geometry.layout.drilled import drilled
 from geometry.routing import drill_waste
 from geometry.routing.depth import LIGHT
 from geometry.routing.waste import CLEAR
-from geometry.sequence import Routing, Trip, Wishes, operations
-from tests.geometry.sequence.specimens import THROUGH, TURNED, demo, stocked, with_waste
+from geometry.sequence import Routing, Trip, operations
+from tests.geometry.sequence.specimens import THROUGH, TURNED, demo, finished, stocked, with_waste
 
 BORE = Task(operation="side bore bass side 1.1.1", features=("bass side 1",))
 SAW = Task(operation="saw bass slot", features=("bass slot",))
@@ -73,7 +73,7 @@ def test_a_step_ticked_again_keeps_its_number_and_has_the_hole_that_is_drilled_n
 
 
 def test_only_what_drills_a_hole_of_its_own_leaves_one() -> None:
-    made = [(op.kind, made_by(demo(), op)) for op in operations(demo(), wishes=Wishes(finish=True))]
+    made = [(op.kind, made_by(finished(demo()), op)) for op in operations(finished(demo()))]
     assert {kind for kind, one in made if one.hole} == {"pin hole", "counterbore", "bore", "side bore", "pilot", "edge pilot"}
     assert {kind for kind, one in made if one.cut} == {"waste holes", "saw", "rout", "cut outline", "rout outline"}
 

@@ -24,6 +24,11 @@ TURNED = Routing((Trip("face", "12 shank bearing", None, 0.0, 9.0), Trip("face",
                   Trip("back", "12 shank bearing", None, 0.0, 7.0)))
 
 
+def finished(layout: Headstock) -> Headstock:
+    """The same with a finish on it."""
+    return msgspec.structs.replace(layout, blank=msgspec.structs.replace(layout.blank, finish=True))
+
+
 def demo() -> Headstock:
     """The invented twelve-string of the samples."""
     return read(SAMPLES / "twelve-string-mixed.headstock.json")

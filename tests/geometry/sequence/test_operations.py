@@ -29,7 +29,7 @@ from geometry.solids import holes
 from geometry.solids.drilling import point_length
 from geometry.solids.side import shared_tilts
 from tests.geometry.drawing.specimens import FACE
-from tests.geometry.sequence.specimens import THROUGH, TURNED, demo, leaning, stocked
+from tests.geometry.sequence.specimens import THROUGH, TURNED, demo, finished, leaning, stocked
 
 REPLACE = msgspec.structs.replace
 PLANS = {"slot": THROUGH, "outline": THROUGH}
@@ -72,7 +72,7 @@ def test_every_drilling_of_the_demo_is_in_one_operation_and_counts_are_those_of_
 
 
 def test_ids_are_unique_and_kinds_come_in_the_order_of_habit() -> None:
-    ops = operations(demo(), wishes=Wishes(finish=True))
+    ops = operations(finished(demo()))
     assert len({op.id for op in ops}) == len(ops)
     assert [KINDS.index(op.kind) for op in ops] == sorted(KINDS.index(op.kind) for op in ops)
     assert all(op.words.endswith(".") and op.title for op in ops)
@@ -170,7 +170,7 @@ def test_side_pilots_are_drilled_by_hand_on_the_seat_unless_the_maker_wants_them
 
 
 def test_a_finish_brings_a_final_diameter_for_every_bushing() -> None:
-    ops = operations(demo(), wishes=Wishes(finish=True))
+    ops = operations(finished(demo()))
     assert [op.kind for op in ops][-7:] == ["finish"] + 6 * ["final diameter"]
     assert not [op for op in operations(demo()) if op.kind in ("finish", "final diameter")]
 

@@ -12,7 +12,7 @@ from geometry.sequence.plans import Routing
 from geometry.sequence.precedence import RULES
 from geometry.sequence.shadows import drilled
 from geometry.solids import holes
-from tests.geometry.sequence.specimens import THROUGH, TURNED, demo, stocked
+from tests.geometry.sequence.specimens import THROUGH, TURNED, demo, finished, stocked
 from tests.geometry.solids.test_reamed import pegs
 
 REPLACE = msgspec.structs.replace
@@ -172,7 +172,7 @@ def test_pilots_from_the_square_edge_need_the_edge_and_not_the_seat() -> None:
 
 
 def test_finish_comes_after_cleaning_up_and_before_final_diameters() -> None:
-    found = edges(stocked(), PLANS, Wishes(finish=True))
+    found = edges(finished(stocked()), PLANS)
     assert [e.grade for e in between(found, "clean up", "finish")] == ["unsafe"]
     assert [e.suffers for e in between(found, "finish", "final diameter front.1.1")] == ["first"]
     assert between(found, "final diameter front.1.1", "bore front.1.2") == []
@@ -193,10 +193,9 @@ def hand_cut() -> Headstock:
 
 def test_every_rule_speaks_up_somewhere() -> None:
     silent = set(RULES)
-    for layout, wishes in ((EARED, Wishes(finish=True)), (GLUED, None), (PINNED_BORE, None), (IN_SLOT, None), (IN_WASTE, None),
-                           (NEAR_SLOT, None), (NEAR_EDGE, None), (demo(), None), (hand_cut(), None), (pegs(), None)):
+    for layout in (finished(EARED), GLUED, PINNED_BORE, IN_SLOT, IN_WASTE, NEAR_SLOT, NEAR_EDGE, demo(), hand_cut(), pegs()):
         turned = {slot.id: TURNED for slot in layout.slots} | {"outline": THROUGH}
-        ops = operations(layout, turned if layout is IN_SLOT else None, wishes)
+        ops = operations(layout, turned if layout is IN_SLOT else None)
         silent -= {rule for rule in silent if any(True for _ in rule(layout, ops))}
     assert silent == set()
 

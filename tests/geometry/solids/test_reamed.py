@@ -4,6 +4,7 @@ import pytest
 from msgspec.structs import replace
 
 from app.formats import headstock
+from app.sheets import plan_work
 from app.sheets.needs import reamers, tuner_sizes
 from geometry.beginning import begin
 from geometry.beginning.instruments import usual
@@ -18,7 +19,6 @@ from geometry.lengths import speaking
 from geometry.measured.readings import planned_value
 from geometry.routing import plan_routing
 from geometry.sequence import best_order, operations, precedence
-from geometry.sequence.wishes import Wishes
 from geometry.solids.drilling import drill_for, to_drill
 from tests.geometry.accuracy.test_clearances import hold_to_checks
 from tests.geometry.checks.heads import bore, face, head, pattern
@@ -64,7 +64,7 @@ def test_a_counterbore_that_is_reamed_is_so_once_finish_or_not():
     wide = replace(PEG, bores=(replace(PEG.bores[0], role="counterbore", depth=8.0), bore(diameter=5.0, surface="back")))
     layout = replace(layout, patterns=tuple(wide if one.id == TAPERED else one for one in layout.patterns))
     for finish in (False, True):
-        ops = operations(layout, plan_routing(layout), Wishes(finish=finish))
+        ops = operations(replace(layout, blank=replace(layout.blank, finish=finish)), plan_routing(layout))
         assert len({op.id for op in ops}) == len(ops)
         assert [op.title for op in ops if op.kind == "final diameter"] == ["Ream bass 1", "Ream bass 2", "Ream treble 1", "Ream treble 2"]
 
@@ -85,7 +85,7 @@ def test_sheets_tell_the_drill_and_the_reamer():
     d = reamed(pegs())[0]
     assert bore_words(d) == "6.5 through, reamed 1:30 to 7.5 at the back"
     assert "post 6.5 through, reamed 1:30 to 7.5; post 6.8" in tuner_sizes(PEG)
-    assert [(tool.name, tool.work) for tool in reamers(pegs())] == [("reamer 1:30", "4 holes, to 7.5 mm")]
+    assert [(tool.name, tool.work) for tool in reamers(plan_work(pegs()))] == [("reamer 1:30", "4 holes, to 7.5 mm")]
     inches = next(one for one in PATTERNS_INCH if one.bores[0].reamed)
     with speaking("in64"):
         assert 'reamed 1:30 to 19/64"' in bore_words(replace(d, diameter=inches.bores[0].diameter, reamed=inches.bores[0].reamed))
