@@ -49,7 +49,8 @@ def draw(layout: Headstock, into: Into, options: Options) -> Gesture:
     Press for each node. The next edge is `options.kind`, changed on the way by
     the keys s, a, t and c: straight; an arc by its end and a point on it; an
     arc that goes on without a corner; a curve, whose handle is pulled by
-    dragging before letting go. Pressing on the first node closes the line,
+    dragging before letting go. A key between the end of an arc and the point on
+    it has the edge to that end be another one. Pressing on the first node closes the line,
     Enter or a double click closes it straight. Backspace takes the last node
     back, Esc ends without a trace. Shift keeps level or in line with the last
     node, Alt switches snapping off. What the line takes the place of attracts nothing.
@@ -164,8 +165,10 @@ def _keyed(state: _State, snap: Snap, pointer: Pointer, options: Options) -> _St
     if pointer.typed:
         return _typed(state, snap, pointer, options)
     if pointer.key.lower() in KEYS:
-        options.kind = KEYS[pointer.key.lower()]
-        return replace(state, arc_end=None)
+        options.kind, end = KEYS[pointer.key.lower()], state.arc_end
+        if end is None or options.kind == "arc":
+            return state
+        return replace(_placed(replace(state, arc_end=None), end, options), pressed=None)
     if pointer.key == "backspace":
         if state.arc_end is not None:
             return replace(state, arc_end=None)

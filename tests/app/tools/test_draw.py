@@ -67,6 +67,23 @@ def test_an_arc_by_its_end_and_a_point_on_it():
     assert kinds(done.layout.outline) == [Line, Arc, Line, Line]
 
 
+@pytest.mark.parametrize("key, edge", [("s", Line), ("t", Arc), ("c", Cubic)])
+def test_another_kind_of_edge_keeps_the_end_that_was_set_for_an_arc(key, edge):
+    hand = pen(plain(**BARE))
+    hand.click(20.0, 12.0)
+    hand.click(20.0, 40.0)
+    hand.key("a")
+    hand.click(5.0, 72.0)
+    hand.key("a")
+    hand.key(key)
+    hand.key("s")
+    hand.click(-20.0, 60.0)
+    done = hand.press(20.0, 12.0)
+    nodes = [node.at for node in done.layout.outline.nodes]
+    assert nodes == [pytest.approx(at) for at in ((20.0, 12.0), (20.0, 40.0), (5.0, 72.0), (-20.0, 60.0))]
+    assert kinds(done.layout.outline)[1] is edge
+
+
 def test_an_arc_that_goes_on_without_a_corner():
     hand = pen(plain(**BARE))
     hand.click(20.0, 12.0)
