@@ -9656,6 +9656,10 @@
         <translation>Die Seiten werden gelegt.</translation>
     </message>
     <message>
+        <source>The pages cannot be prepared: {why}. Make room where the system keeps temporary files, then print again.</source>
+        <translation>Die Seiten lassen sich nicht vorbereiten: {why}. Platz schaffen, wo das System vorübergehende Dateien hält, dann noch einmal drucken.</translation>
+    </message>
+    <message>
         <source>The pages need {papers}: print them apart.</source>
         <translation>Die Seiten brauchen {papers}: getrennt drucken.</translation>
     </message>
@@ -9670,6 +9674,10 @@
     <message>
         <source>The pages on show are older than the last change: they are being laid out anew.</source>
         <translation>Die gezeigten Seiten sind älter als die letzte Änderung: sie werden neu gelegt.</translation>
+    </message>
+    <message>
+        <source>The pages were not printed whole: make room where the system keeps temporary files, then print again.</source>
+        <translation>Die Seiten wurden nicht ganz gedruckt: Platz schaffen, wo das System vorübergehende Dateien hält, dann noch einmal drucken.</translation>
     </message>
     <message>
         <source>The pages would come out at 100 %, not corrected: measure the bars before you glue.</source>

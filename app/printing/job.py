@@ -16,6 +16,7 @@ from app.formats.paper import PAPERS, Page
 from app.printing.correction import Correction, corrected
 from app.printing.page_paint import painted, shapes_of
 from app.printing.printers import correction_for
+from app.printing.to_file import saved
 from app.threads.waiting import Progress, done_beside
 from geometry.checks.words import listed
 from geometry.saying import count, say
@@ -34,7 +35,8 @@ def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, uncorrected
     """Ask for a printer, correct the pages for it and print them; a sentence on what was done, "" when called off.
 
     The correction is the one kept for that printer and paper (`settings` is the file, by default the maker's); where the file cannot
-    be used, `uncorrected` is told why, and answers whether to print without. FormatError when the pages need more than one paper, or the printer does not take them.
+    be used, `uncorrected` is told why, and answers whether to print without. FormatError when the pages need more than one paper, or the printer or
+    the disk does not take them.
     """
     paper = paper_of(pages)
     printer = (ask or choose_printer)(parent, paper, len(pages), title)
@@ -47,10 +49,10 @@ def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, uncorrected
         if not uncorrected(str(error)):
             return ""
         correction = None
-    printed = _printed_beside(parent, printing(printer, pages, correction))
+    to = name or printer.outputFileName() or say("the printer")
+    printed = _printed_beside(parent, saved(printer, printing(printer, pages, correction)))
     if printed is None:
         return say("Printing was cancelled; pages that were sent already may still come out of the printer.")
-    to = name or printer.outputFileName() or say("the printer")
     if correction:
         return count(printed, "{n} page of {paper} sent to {name}, {correction}.",
                      "{n} pages of {paper} sent to {name}, {correction}.", paper=paper, name=to, correction=correction.words)

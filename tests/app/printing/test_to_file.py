@@ -1,0 +1,62 @@
+"""Pages printed to a file: whole, or the file is as it was."""
+
+import pytest
+from PySide6.QtWidgets import QWidget
+
+from app.formats.errors import FormatError
+from app.printing import to_file
+from app.printing.job import print_sheets, printing
+from app.printing.to_file import saved
+from tests.app.document.test_unreadable_journal import small_disk
+from tests.app.formats.out.pdf_reading import open_pdf
+from tests.app.printing.test_job import never
+from tests.app.printing.test_job import to_file as printer_to
+from tests.app.sheets.printed import made
+
+BEFORE = b"of an earlier day"
+
+
+@pytest.fixture
+def parent(qtbot):
+    widget = QWidget()
+    qtbot.addWidget(widget)
+    return widget
+
+
+def printed(parent, path):
+    return print_sheets(parent, made("plain")[:2], "Plain", never, lambda *asked: printer_to(path), path.parent / "none.json")
+
+
+def test_it_takes_the_place_of_an_earlier_one(parent, tmp_path):
+    path = tmp_path / "head.pdf"
+    path.write_bytes(BEFORE)
+    assert str(path) in printed(parent, path)
+    assert len(open_pdf(path.read_bytes())) == 2 and [file.name for file in tmp_path.iterdir()] == ["head.pdf"]
+
+
+def test_a_full_disk_is_told_and_leaves_the_earlier_one(parent, tmp_path):
+    with small_disk(tmp_path / "small", "16k") as place:
+        path = place / "head.pdf"
+        path.write_bytes(BEFORE)
+        with pytest.raises(FormatError, match="the disk is full"):
+            printed(parent, path)
+        assert path.read_bytes() == BEFORE and [file.name for file in place.iterdir()] == ["head.pdf"]
+
+
+def test_what_the_toolkit_could_not_write_whole_is_told(parent, tmp_path, monkeypatch):
+    """It says nothing of a full disk itself."""
+    path = tmp_path / "head.pdf"
+    monkeypatch.setattr(to_file, "END", b"an end that no file has")
+    with pytest.raises(FormatError, match="not printed whole"):
+        printed(parent, path)
+    assert not path.exists()
+
+
+def test_called_off_it_leaves_the_earlier_one(qapp, tmp_path):
+    path = tmp_path / "head.pdf"
+    path.write_bytes(BEFORE)
+    printer = printer_to(path)
+    steps = saved(printer, printing(printer, made("plain")[:2]))
+    next(steps)
+    steps.close()
+    assert path.read_bytes() == BEFORE
