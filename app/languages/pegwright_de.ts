@@ -10428,6 +10428,10 @@
         <translation>Die Toleranz ist eine Länge über null.</translation>
     </message>
     <message>
+        <source>The treble half strays over the centreline, so it cannot be mirrored: move its nodes to their own side first.</source>
+        <translation>Die Hälfte auf der Diskantseite ragt über die Mittellinie und lässt sich nicht spiegeln: zuerst ihre Knoten auf die eigene Seite setzen.</translation>
+    </message>
+    <message>
         <source>The two long sides of the blank. Bass is left when the face looks at you and the tip is up, whichever hand the guitar is for.</source>
         <translation>Die beiden Längsseiten des Rohlings. Bass ist links, wenn die Vorderseite zu Ihnen zeigt und die Spitze oben ist, für jede Händigkeit.</translation>
     </message>
@@ -10586,10 +10590,6 @@
     <message>
         <source>The {cutter} mm cutter does not pass the narrowest place of {opening}, which is {a} mm wide.</source>
         <translation>Der Fräser mit {cutter} mm passt nicht durch die engste Stelle von {opening}, die {a} mm breit ist.</translation>
-    </message>
-    <message>
-        <source>The {keep} half strays over the centreline, so it cannot be mirrored: move its nodes to their own side first.</source>
-        <translation>Die Hälfte {keep} ragt über die Mittellinie und lässt sich nicht spiegeln: zuerst ihre Knoten auf die eigene Seite setzen.</translation>
     </message>
     <message>
         <source>The {name} bar was measured as {length:g} mm: between {least:g} and {most:g} mm can be corrected, more is a page that was scaled. Print it again at 100 %.</source>

@@ -267,7 +267,7 @@ class Commands(QObject):
             self._w.say(say("There is no tuner yet: place one, or hold holes that are meant for tuners and choose their hardware."))
 
     def _symmetric(self) -> None:
-        self._apply(say("Make the outline symmetric"), lambda layout: edits.make_symmetric(layout, keep="treble"))
+        self._apply(say("Make the outline symmetric"), edits.make_symmetric)
 
     def _propose_pins(self) -> None:
         if self._w.pins is None:

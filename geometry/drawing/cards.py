@@ -110,8 +110,9 @@ def _arrow(tail: Vec2, tip: Vec2, letter: float) -> list[Mark]:
     return [Stroke(straight(tail, back), "note"), Area(head, "left standing")]
 
 
-def block_picture(tilt: float = math.radians(12.0), length: float = 60.0) -> Drawing:
+def block_picture() -> Drawing:
     """How blocks tilt the table: L along the board, H upright under its raised end, angle between. A sketch, mm."""
+    tilt, length = math.radians(12.0), 60.0
     touch = (length * math.cos(tilt), length * math.sin(tilt))
     along = v.unit(touch)
     thick, letter = 2.2, READ

@@ -1,4 +1,4 @@
-"""Making a loop symmetric about the centreline from one of its halves."""
+"""Making the outline symmetric about the centreline from its treble half."""
 
 from __future__ import annotations
 
@@ -6,30 +6,27 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.curves import Arc, Line
-from geometry.edits.loops import Nodes, edge_of, flipped, meets_smoothly, turned_back, with_edge
-from geometry.edits.parts import loop_at, with_loop
+from geometry.edits.loops import Nodes, edge_of, meets_smoothly, turned_back, with_edge
+from geometry.edits.parts import with_loop
 from geometry.edits.shape import joined_edges
 from geometry.errors import GeometryError
-from geometry.layout import Headstock, Loop, Node, loop_path
-from geometry.layout.blank import Side
+from geometry.layout import Headstock, Node, loop_path
+from geometry.layout.names import OUTLINE
 from geometry.saying import say
-from geometry.terms import term
 from geometry.tolerance import TOUCH
 
 
-def make_symmetric(layout: Headstock, keep: Side, ref: str = "outline") -> Headstock:
-    """The loop with one side replaced by the mirror image of the side kept.
+def make_symmetric(layout: Headstock) -> Headstock:
+    """The outline with its bass side replaced by the mirror image of its treble side.
 
-    The half runs between the lowest and the highest place where the loop
+    The half runs between the lowest and the highest place where the outline
     crosses the centreline. GeometryError when it does not cross it twice, or
-    when the half kept strays over the centreline in between.
+    when the treble half strays over the centreline in between.
     """
-    nodes = list(loop_at(layout, ref).nodes)
-    if loop_path(Loop(nodes=tuple(nodes))).area < 0:
+    nodes = list(layout.outline.nodes)
+    if loop_path(layout.outline).area < 0:
         nodes = turned_back(nodes)
-    if keep == "bass":
-        nodes = flipped(nodes)
-    return with_loop(layout, ref, _doubled(_half(nodes, keep)))
+    return with_loop(layout, OUTLINE, _doubled(_half(nodes)))
 
 
 def mirrored_loop(half: Nodes) -> Nodes:
@@ -68,7 +65,7 @@ def _on_centreline(node: Node) -> Node:
     return replace(node, at=(0.0, node.at[1]))
 
 
-def _half(nodes: Nodes, keep: Side) -> Nodes:
+def _half(nodes: Nodes) -> Nodes:
     """Nodes of the treble half of a counter-clockwise loop, from its lowest to its highest crossing."""
     found: list[tuple[float, int]] = []
     k = 0
@@ -92,9 +89,8 @@ def _half(nodes: Nodes, keep: Side) -> Nodes:
     low, high = marks[0][1], marks[-1][1]
     half = [nodes[(low + k) % n] for k in range((high - low) % n + 1)]
     if any(node.at[0] < -TOUCH for node in half):
-        raise GeometryError(say("The {keep} half strays over the centreline, so it cannot be mirrored: move its nodes "
-                                "to their own side first.",
-                                keep=term(keep)))
+        raise GeometryError(say("The treble half strays over the centreline, so it cannot be mirrored: move its nodes "
+                                "to their own side first."))
     return half
 
 

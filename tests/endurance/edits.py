@@ -344,7 +344,7 @@ EDITS: dict[str, Edit] = {
     "fillet": on_loop(edits.fillet, length),
     "free_from_row": lambda l, c: edits.free_from_row(l, tuner(l, c)),
     "make_row": lambda l, c: edits.make_row(l, alike(l, c), c.choice(("straight", "edge"))),
-    "make_symmetric": lambda l, c: edits.make_symmetric(l, c.choice(SIDES), loop(l, c)[0]),
+    "make_symmetric": lambda l, c: edits.make_symmetric(l),
     "mirror_copies": lambda l, c: edits.mirror_copies(l, some(l, c)),
     "mirror_layout": lambda l, c: edits.mirror_layout(l),
     "move_features": lambda l, c: edits.move_features(l, some(l, c), step(c)),

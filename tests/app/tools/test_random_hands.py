@@ -85,7 +85,7 @@ class Hands(RuleBasedStateMachine):
             lambda: edits.set_radius(layout, "outline", pick % n, size, mirrored),
             lambda: edits.set_edge_length(layout, "outline", pick % n, size, mirrored),
             lambda: edits.move_node(layout, "outline", pick % n, (node[0] + by[0], node[1] + by[1]), mirrored),
-            lambda: edits.make_symmetric(layout, "treble"), lambda: edits.mirror_layout(layout),
+            lambda: edits.make_symmetric(layout), lambda: edits.mirror_layout(layout),
             lambda: edits.copy_side(layout, "treble", "bass"), lambda: edits.set_pattern(layout, id, SIDE),
             lambda: edits.make_row(layout, ids[:3]), lambda: edits.spread(layout, ids[-4:]),
             lambda: edits.set_slot_width(layout, id, size), lambda: edits.mirror_copies(layout, (id,)))

@@ -22,13 +22,13 @@ from tests.geometry.edits.heads import BOX, CURVED, curved, demo, plain, sound
 from tests.symmetric import is_symmetric
 
 
-@given(st.sampled_from(["bass", "treble"]), st.integers(0, 7), st.tuples(st.floats(-5, 5), st.floats(-5, 5)))
-def test_one_half_makes_the_whole(keep, index, by):
+@given(st.integers(0, 7), st.tuples(st.floats(-5, 5), st.floats(-5, 5)))
+def test_one_half_makes_the_whole(index, by):
     at = CURVED.nodes[index].at
     bent = move_node(curved(), "outline", index, (at[0] + by[0], at[1] + by[1]))
-    made = sound(make_symmetric(bent, keep))
+    made = sound(make_symmetric(bent))
     assert is_symmetric(made.outline)
-    kept = (at[0] > 0) == (keep == "treble")
+    kept = at[0] > 0
     target = (at[0] + by[0], at[1] + by[1]) if kept else at
     assert any(math.dist(node.at, (sign * target[0], target[1])) < 1e-9 for node in made.outline.nodes
                for sign in (1, -1))
@@ -36,25 +36,24 @@ def test_one_half_makes_the_whole(keep, index, by):
 
 def test_making_a_symmetric_outline_symmetric_changes_nothing_but_its_first_node():
     for head in (plain(), curved(), demo()):
-        for keep in ("bass", "treble"):
-            made = sound(make_symmetric(head, keep)).outline
-            assert len(made.nodes) == len(head.outline.nodes)
-            assert loop_path(made).area == pytest.approx(loop_path(head.outline).area, abs=1e-6)
-            for node in made.nodes:
-                assert any(math.dist(node.at, other.at) < 1e-9 and node.smooth == other.smooth
-                           for other in head.outline.nodes)
+        made = sound(make_symmetric(head)).outline
+        assert len(made.nodes) == len(head.outline.nodes)
+        assert loop_path(made).area == pytest.approx(loop_path(head.outline).area, abs=1e-6)
+        for node in made.nodes:
+            assert any(math.dist(node.at, other.at) < 1e-9 and node.smooth == other.smooth
+                       for other in head.outline.nodes)
 
 
 def test_a_clockwise_outline_keeps_its_treble_half_too():
     clockwise = Loop(nodes=tuple(turned_back(list(BOX.nodes))))
     wider = move_node(plain(outline=clockwise), "outline", 2, (44.0, 180.0))
-    made = make_symmetric(wider, "treble")
+    made = make_symmetric(wider)
     assert loop_path(made.outline).box == pytest.approx((-44.0, 0.0, 44.0, 180.0))
 
 
 def test_an_arc_across_the_centreline_stays_one_arc():
     nodes = (Node(at=(-20.0, 0.0)), Node(at=(20.0, 0.0)), Node(at=(20.0, 50.0), bulge=0.5), Node(at=(-20.0, 50.0)))
-    made = make_symmetric(plain(outline=Loop(nodes=nodes), slots=(), tuners=(), rows=()), "bass")
+    made = make_symmetric(plain(outline=Loop(nodes=nodes), slots=(), tuners=(), rows=()))
     assert len(made.outline.nodes) == 4
     assert sum(isinstance(s, Arc) for s in loop_path(made.outline)) == 1
 
@@ -62,11 +61,11 @@ def test_an_arc_across_the_centreline_stays_one_arc():
 def test_a_half_that_is_not_there_cannot_be_mirrored():
     aside = tuple(Node(at=(node.at[0] + 60, node.at[1])) for node in BOX.nodes)
     with pytest.raises(GeometryError, match="cross the centreline"):
-        make_symmetric(plain(outline=Loop(nodes=aside), slots=(), tuners=(), rows=()), "treble")
+        make_symmetric(plain(outline=Loop(nodes=aside), slots=(), tuners=(), rows=()))
     wild = (Node(at=(-40.0, 0.0)), Node(at=(40.0, 0.0)), Node(at=(40.0, 60.0)), Node(at=(-10.0, 70.0)),
             Node(at=(40.0, 80.0)), Node(at=(40.0, 180.0)), Node(at=(-40.0, 180.0)))
     with pytest.raises(GeometryError, match="strays over"):
-        make_symmetric(plain(outline=Loop(nodes=wild)), "treble")
+        make_symmetric(plain(outline=Loop(nodes=wild)))
 
 
 def test_a_half_becomes_a_whole_loop():
