@@ -920,6 +920,10 @@
         <translation>A4 hoch</translation>
     </message>
     <message>
+        <source>About</source>
+        <translation>Woran</translation>
+    </message>
+    <message>
         <source>About 95 in 100 of your marks, bores and cuts stay within these. Measure a practice piece and enter what you find: the chances are a model with these figures.</source>
         <translation>Etwa 95 von 100 Ihrer Anrisse, Bohrungen und Schnitte bleiben darin. Messen Sie ein Probestück und tragen Sie ein, was Sie finden: die Aussichten sind ein Modell mit diesen Zahlen.</translation>
     </message>
@@ -2448,6 +2452,10 @@
         <translation>Ausführen</translation>
     </message>
     <message>
+        <source>Do this differently</source>
+        <translation>Das anders machen</translation>
+    </message>
+    <message>
         <source>Does not come out sound as drawn</source>
         <translation>So gezeichnet gelingt es nicht</translation>
     </message>
@@ -2726,6 +2734,10 @@
     <message>
         <source>E, Shift+E</source>
         <translation>E, Umschalt+E</translation>
+    </message>
+    <message>
+        <source>Each</source>
+        <translation>Je</translation>
     </message>
     <message>
         <source>Each is drawn from its own layout. A copy opens; the sample stays.</source>
@@ -4868,6 +4880,10 @@
         <translation>Messen Sie Ihren eigenen: wie weit die Mitte dem vollen Durchmesser voraus ist.</translation>
     </message>
     <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
         <source>Measured across the cutting edges.</source>
         <translation>Über die Schneiden gemessen.</translation>
     </message>
@@ -5548,6 +5564,10 @@
         <translation>{n} Knoten rücken</translation>
     </message>
     <message>
+        <source>Number</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
         <source>Numbers can be typed, Tab leads from one to the next. The keys S, A, T and C choose a straight edge, an arc, one that goes on without a corner, and a curve: pull before letting go to bend it. Backspace takes the last node back.</source>
         <translation>Zahlen lassen sich eingeben, Tab führt von einer zur nächsten. Die Tasten S, A, T und C wählen eine gerade Kante, einen Bogen, einen, der ohne Ecke weiterführt, und eine Kurve: vor dem Loslassen ziehen, um sie zu biegen. Die Rücktaste nimmt den letzten Knoten zurück.</translation>
     </message>
@@ -5670,6 +5690,10 @@
     <message>
         <source>Of {trials:,} headstocks built as true as your shop works. Sound: no wood is broken through that costs the piece: {sound}. Every margin kept: {within}. {model}</source>
         <translation>Von {trials:,} Kopfplatten, so genau gebaut, wie Ihre Werkstatt arbeitet. Gelungen: kein Durchbruch, der das Stück kostet: {sound}. Alle Mindestabstände gehalten: {within}. {model}</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Abweichung</translation>
     </message>
     <message>
         <source>Offset</source>
@@ -6004,6 +6028,10 @@
         <translation>Von Hand nachstechen oder einen schlankeren Fräser wählen.</translation>
     </message>
     <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
         <source>Part be&amp;fore</source>
         <translation>B&amp;ereich davor</translation>
     </message>
@@ -6082,6 +6110,10 @@
     <message>
         <source>Pictures of the stages: step {step} of {steps}</source>
         <translation>Bilder der Stufen: Schritt {step} von {steps}</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Stück</translation>
     </message>
     <message>
         <source>Piece turned</source>
@@ -6166,6 +6198,10 @@
     <message>
         <source>Planned</source>
         <translation>Geplant</translation>
+    </message>
+    <message>
+        <source>Planned, min</source>
+        <translation>Plan, min</translation>
     </message>
     <message>
         <source>Planning…</source>
@@ -6322,6 +6358,11 @@
     <message>
         <source>Posts that turn in one slot need air between them.</source>
         <translation>Wellen, die sich in einem Schlitz drehen, brauchen Luft zwischen sich.</translation>
+    </message>
+    <message>
+        <source>Practice</source>
+        <comment>head of a column</comment>
+        <translation>Probe</translation>
     </message>
     <message>
         <source>Practice piece</source>
@@ -6620,12 +6661,22 @@
         <translation>Messwerte, echtes Stück</translation>
     </message>
     <message>
+        <source>Real</source>
+        <comment>head of a column</comment>
+        <translation>Echt</translation>
+    </message>
+    <message>
         <source>Real against practice, {n} timed on both</source>
         <translation>Echtes gegen Probe, {n} auf beiden gestoppt</translation>
     </message>
     <message>
         <source>Real piece</source>
         <translation>Echtes Stück</translation>
+    </message>
+    <message>
+        <source>Real − practice</source>
+        <comment>head of a column</comment>
+        <translation>Echt − Probe</translation>
     </message>
     <message>
         <source>Ream it wider, or with a taper that narrows less.</source>
@@ -12205,10 +12256,6 @@
     </message>
     <message>
         <source>about</source>
-        <translation>woran</translation>
-    </message>
-    <message>
-        <source>about</source>
         <comment>column</comment>
         <translation>woran</translation>
     </message>
@@ -12999,10 +13046,6 @@
         <source>distance of the button</source>
         <comment>field of a record</comment>
         <translation>Abstand des Flügels</translation>
-    </message>
-    <message>
-        <source>do this differently</source>
-        <translation>das anders machen</translation>
     </message>
     <message>
         <source>does not enter</source>
@@ -13859,10 +13902,6 @@
         <translation>Anrisse von {tuner}</translation>
     </message>
     <message>
-        <source>measured</source>
-        <translation>gemessen</translation>
-    </message>
-    <message>
         <source>middle of edge {i} of {name}</source>
         <translation>Mitte der Kante {i} von {name}</translation>
     </message>
@@ -14061,10 +14100,6 @@
         <translation>dort wird nichts mehr angenommen</translation>
     </message>
     <message>
-        <source>number</source>
-        <translation>Anzahl</translation>
-    </message>
-    <message>
         <source>nut</source>
         <translation>Sattel</translation>
     </message>
@@ -14112,10 +14147,6 @@
         <source>of</source>
         <comment>column</comment>
         <translation>teil</translation>
-    </message>
-    <message>
-        <source>off</source>
-        <translation>Abweichung</translation>
     </message>
     <message>
         <source>offset</source>
@@ -14419,10 +14450,6 @@
     </message>
     <message>
         <source>planned</source>
-        <translation>geplant</translation>
-    </message>
-    <message>
-        <source>planned</source>
         <comment>column</comment>
         <translation>geplant</translation>
     </message>
@@ -14510,11 +14537,6 @@
         <source>post end to inner wall</source>
         <comment>field of a record</comment>
         <translation>Wellenende zu Innenwand</translation>
-    </message>
-    <message>
-        <source>practice</source>
-        <comment>head of a column</comment>
-        <translation>Probe</translation>
     </message>
     <message>
         <source>practice</source>
@@ -14648,22 +14670,12 @@
     </message>
     <message>
         <source>real</source>
-        <comment>head of a column</comment>
-        <translation>Echt</translation>
-    </message>
-    <message>
-        <source>real</source>
         <comment>term</comment>
         <translation>echtes Stück</translation>
     </message>
     <message>
         <source>real piece</source>
         <translation>echtes Stück</translation>
-    </message>
-    <message>
-        <source>real − practice</source>
-        <comment>head of a column</comment>
-        <translation>Echt − Probe</translation>
     </message>
     <message>
         <source>reamed</source>
@@ -14827,10 +14839,6 @@
     <message>
         <source>seen from the face</source>
         <translation>von vorn gesehen</translation>
-    </message>
-    <message>
-        <source>seen to</source>
-        <translation>erledigt</translation>
     </message>
     <message>
         <source>setting up and changing over</source>
@@ -15623,10 +15631,6 @@
     <message>
         <source>timed, and no longer in the order</source>
         <translation>gestoppt, aber nicht mehr in der Folge</translation>
-    </message>
-    <message>
-        <source>timer</source>
-        <translation>Uhr</translation>
     </message>
     <message>
         <source>tip</source>

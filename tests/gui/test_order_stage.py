@@ -374,3 +374,10 @@ def test_the_piece_is_chosen_over_the_steps(bench, order):
     press(bench.window.room.panel.pieces.button(0))
     bench.window.set_stage("order")
     assert pieces.button(0).isChecked()
+
+
+def test_what_is_said_of_steps_stands_under_the_steps_alone(bench, order):
+    panel = order.panel
+    assert panel._says.isVisible() and "Drag a step" in panel.said
+    press(panel.tabs.button(1))
+    assert panel._rates.isVisible() and not panel._says.isVisible()

@@ -28,17 +28,17 @@ class BookView(QWidget):
         super().__init__(parent, objectName="page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.hours = EntryTable(say("Hours"), (
-            Head(say("step")), Head(say("work"), left=True, wide=True), Head(say("planned, min")),
-            Head(say("practice", about="head of a column"), TYPED),
-            Head(say("real", about="head of a column"), TYPED),
-            Head(say("real − practice", about="head of a column")), Head(say("timer"), PRESSED, left=True)), self)
+            Head(say("Step")), Head(say("Work"), left=True, wide=True), Head(say("Planned, min")),
+            Head(say("Practice", about="head of a column"), TYPED),
+            Head(say("Real", about="head of a column"), TYPED),
+            Head(say("Real − practice", about="head of a column")), Head(say("Timer"), PRESSED, left=True)), self)
         self.hours.setTextElideMode(Qt.TextElideMode.ElideMiddle)  # steps that begin alike end in what they are done to
         self.money = EntryTable(say("Money"), (
-            Head(say("part"), TYPED, left=True, wide=True), Head(say("number"), TYPED), Head(say("each"), TYPED),
-            Head(say("together"))), self)
+            Head(say("Part"), TYPED, left=True, wide=True), Head(say("Number"), TYPED), Head(say("Each"), TYPED),
+            Head(say("Together"))), self)
         self.notes = EntryTable(say("Notes"), (
-            Head(say("do this differently"), TYPED, left=True, wide=True), Head(say("about"), left=True),
-            Head(say("piece"), left=True), Head(say("seen to"), PRESSED, left=True)), self)
+            Head(say("Do this differently"), TYPED, left=True, wide=True), Head(say("About"), left=True),
+            Head(say("Piece"), left=True), Head(say("Seen to"), PRESSED, left=True)), self)
         self.tabs = Tabs((say("Hours"), say("Money"), say("Notes"), say("Readings")), self)
         self.readings = readings
         self._pages = QStackedWidget(self)

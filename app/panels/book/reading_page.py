@@ -38,8 +38,8 @@ class ReadingPage(QWidget):
         self.ways.currentTextChanged.connect(self.ways.setToolTip)
         self.ways.activated.connect(self.way_chosen)
         self.table = EntryTable(say("Readings"), (
-            Head(say("hole"), left=True, wide=True), Head(say("planned")), Head(say("measured"), TYPED),
-            Head(say("off"))), self)
+            Head(say("Hole"), left=True, wide=True), Head(say("Planned")), Head(say("Measured"), TYPED),
+            Head(say("Off"))), self)
         left = filled(QVBoxLayout(), self.ways, (self.table, 1))
         self._says = paragraph(self, alignment=Qt.AlignmentFlag.AlignTop,
                                textInteractionFlags=Qt.TextInteractionFlag.TextSelectableByMouse,

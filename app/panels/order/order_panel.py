@@ -50,10 +50,16 @@ class OrderPanel(QWidget):
         self._says = paragraph(self, name="dim", alignment=Qt.AlignmentFlag.AlignTop)
         keep(self._says, minimum_height=52)
         self._pages = QStackedWidget(self)
-        self._pages.addWidget(self.list)
+        self._pages.addWidget(self._step_page())
         self._pages.addWidget(self._hour_page())
         self.tabs.chosen.connect(self._pages.setCurrentIndex)
         self._lay_out()
+
+    def _step_page(self) -> QWidget:
+        page = QWidget(self, objectName="page")
+        foot = filled(QVBoxLayout(), self._says, margins=(14, 2, 12, 4))
+        filled(QVBoxLayout(page), (Yielding(self.list, self, STEPS), 1), rule(self), foot, margins=(0, 0, 0, 0), gap=6)
+        return page
 
     def _hour_page(self) -> QWidget:
         page = QWidget(self, objectName="page")
@@ -70,10 +76,8 @@ class OrderPanel(QWidget):
         row.add_gap()
         row.addWidget(self.back)
         top = filled(QVBoxLayout(), head, self.pieces, self._tally, self._changes, self._loud, row, margins=(14, 0, 12, 0), gap=5)
-        foot = filled(QVBoxLayout(), self._says, margins=(14, 2, 12, 4))
         page = QWidget(self, objectName="page")
-        filled(QVBoxLayout(page), top, rule(self), (Yielding(self._pages, self, STEPS), 1), rule(self), foot,
-               margins=(8, 16, 0, 6), gap=6)
+        filled(QVBoxLayout(page), top, rule(self), (self._pages, 1), margins=(8, 16, 0, 6), gap=6)
         self._scroll = Scroll(say("Running order"), self, page)
         filled(QVBoxLayout(self), self._scroll, margins=(0, 0, 0, 0))
 
@@ -104,7 +108,8 @@ class OrderPanel(QWidget):
         self._says.setText(text)
         restyle(self._says, "warning" if warn else "dim")
         if warn and new and not self.list.dragging:
-            self._scroll.widget().layout().activate()  # a longer sentence takes more room
+            for page in (self._pages.widget(0), self._scroll.widget()):
+                page.layout().activate()  # a longer sentence takes more room
             self._scroll.ensureWidgetVisible(self._says, 0, 0)
 
     @property
