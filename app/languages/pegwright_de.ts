@@ -448,6 +448,10 @@
         <translation>Zeichnung, Bild oder Entwurf können auch hier abgelegt werden.</translation>
     </message>
     <message>
+        <source>A drill skates beyond</source>
+        <translation>Neigung, ab der ein Bohrer wegrutscht</translation>
+    </message>
+    <message>
         <source>A drill that enters at an angle slides off before it bites.</source>
         <translation>Ein schräg angesetzter Bohrer rutscht weg, bevor er greift.</translation>
     </message>
@@ -3278,6 +3282,10 @@
     <message>
         <source>From one post of the row to the next: all move together.</source>
         <translation>Von einer Welle der Reihe zur nächsten: alle wandern gemeinsam.</translation>
+    </message>
+    <message>
+        <source>From square to the edge: a bore from the side that leans more asks for a guide block or a short starter.</source>
+        <translation>Gemessen vom rechten Winkel zur Kante: Eine Seitenbohrung, die stärker geneigt ist, braucht einen Führungsblock oder einen kurzen, steifen Anbohrer.</translation>
     </message>
     <message>
         <source>From the centreline to the middle of the round end, positive to the treble side.</source>

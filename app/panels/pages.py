@@ -41,6 +41,7 @@ def blank_page(layout: Headstock, unit: LengthUnit) -> list[FieldRow]:
              FieldRow(say("Margins wanted"), "heading")]
     rows += [field(layout, label, "length", ("margins", key), getattr(layout.margins, key),
                    help=say("Common practice, no source: set what you trust.")) for key, label in MARGINS]
+    rows.append(field(layout, say("A drill skates beyond"), "angle", ("margins", "skate_angle"), layout.margins.skate_angle))
     return rows + accuracy_rows(layout, unit)
 
 

@@ -71,6 +71,14 @@ def test_every_field_of_every_panel_has_its_sentence():
     assert without == set()
 
 
+def test_every_number_and_choice_of_a_layout_can_be_set_in_some_field():
+    """What only a file could set would be a promise that the window does not keep."""
+    head = twelve()
+    keys = {row.key for row in rows(head)}
+    wanted = {f"{record}.{name}" for record in ("blank", "margins", "nut") for name in getattr(head, record).__struct_fields__}
+    assert wanted - keys == set()
+
+
 def test_every_sentence_is_of_some_field():
     """A sentence that no row asks for is of a field that is gone, or that is called otherwise now."""
     shown = [row for head in heads() for row in rows(head)]
