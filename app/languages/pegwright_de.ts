@@ -18264,6 +18264,10 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{told} (bei {place})</translation>
     </message>
     <message>
+        <source>{told} A shadow that falls beside the head was left out: shift the level of grey where that is wood.</source>
+        <translation>{told} Ein Schatten neben der Kopfplatte wurde ausgelassen: den Grauwert verschieben, wo das Holz ist.</translation>
+    </message>
+    <message>
         <source>{told} A thin rim in another colour was taken along as a binding: shift the level of grey where it is none.</source>
         <translation>{told} Ein schmaler Rand in anderer Farbe wurde als Einfassung mitgenommen: Wo keine ist, den Grauwert verschieben.</translation>
     </message>

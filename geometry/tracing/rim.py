@@ -46,7 +46,7 @@ def rim_about(colours: np.ndarray, place: PlaneMap, edge: Polygon, ahead: Vec2) 
     behind it, or where the picture does not show enough of it.
     """
     far = np.arange(STEP, BEYOND + STEP / 2, STEP)
-    seen = [_seen(colours, place, _along(edge, d, ahead)) for d in (-1.5, *far)]
+    seen = [seen_at(colours, place, along(edge, d, ahead)) for d in (-1.5, *far)]
     if min(len(points) for points, _ in seen) < 50:
         return None
     (_, within), *_, (base, behind) = seen
@@ -78,14 +78,14 @@ def _between(colour: np.ndarray, one: np.ndarray, other: np.ndarray) -> float:
     return float(np.abs(colour - one - way * np.clip((colour - one) @ way / max(way @ way, 1.0), 0.0, 1.0)).max())
 
 
-def _along(edge: Polygon, far: float, ahead: Vec2) -> np.ndarray:
-    """Points a mm apart on the line `far` mm outside the edge, without those by the nut line and behind it."""
+def along(edge: Polygon, far: float, ahead: Vec2) -> np.ndarray:
+    """Points a mm apart on the line `far` mm outside the edge (mm), without those by the nut line and behind it."""
     line = shapely.get_coordinates(shapely.segmentize(shapely.boundary(edge.buffer(far)), 1.0))
     return line[line @ np.array(ahead) > OFF_NUT]
 
 
-def _seen(colours: np.ndarray, place: PlaneMap, points: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """Those of the points that are in the picture, and their colours."""
+def seen_at(colours: np.ndarray, place: PlaneMap, points: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Those of the points (mm) that are in the picture, and their colours."""
     there = place.inverse().many(points)
     inside = ((there >= 0) & (there < colours.shape[1::-1])).all(axis=1)
     u, v = there[inside].T.astype(int)

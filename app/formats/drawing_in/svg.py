@@ -102,7 +102,7 @@ class _Walk:
         if style.get("display", "").lower() == "none" or length(style.get("opacity"), 1.0, 1.0) <= 0:
             self.haul.skipped["hidden shapes"] += 1
             return
-        if style.get("clip-path", "none") != "none":
+        if any(style.get(cut, "none") != "none" for cut in ("clip-path", "mask")):
             self.haul.warn(say("Some shapes are clipped in the drawing; they were read whole."))
         place = self._entered(node, style, place)
         if place is None:

@@ -12,7 +12,7 @@ from app.formats.errors import FormatError
 from geometry.saying import say
 
 PROPERTIES = frozenset({"display", "visibility", "fill", "stroke", "stroke-width", "fill-opacity", "stroke-opacity",
-                        "opacity", "transform", "clip-path", "x", "y", "width", "height", "rx", "ry", "cx", "cy", "r"})
+                        "opacity", "transform", "clip-path", "mask", "x", "y", "width", "height", "rx", "ry", "cx", "cy", "r"})
 
 MOST_LOOKS = 400_000
 """Comparisons of a part of a rule with a shape or what it is in: four for each of the most shapes that a file may hold."""

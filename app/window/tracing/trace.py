@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from functools import partial
 
 import numpy as np
@@ -25,7 +25,8 @@ from geometry.tracing.fit import fit
 from geometry.tracing.in_lines import drawn_about
 from geometry.tracing.openings import Opening
 from geometry.tracing.plane_map import PlaneMap
-from geometry.tracing.rim import rim_about
+from geometry.tracing.rim import rim_about, seen_at
+from geometry.tracing.shadow import shadow_beside
 from geometry.tracing.to_nut import to_nut
 from geometry.vectors import Vec2
 
@@ -43,6 +44,8 @@ WITHIN, HALF, WITHOUT = 192.0, 128.0, 64.0
 """Levels of a rim, of its outer edge and of what is behind it, as `mixed` has them"""
 BAND = 0.8
 """mm to either side of where a rim ends in which its outer edge is followed"""
+MOST_SHADOW = 0.75
+"""Part of what was followed that is left without its shadow, at the least"""
 SPIKE = 1.0
 """mm: half of what is too thin to be a part of a head"""
 ROWS = 64
@@ -61,6 +64,8 @@ class Proposal(Struct, frozen=True, eq=False):
     """width in mm of the line in which the head is drawn, its middle taken; 0 where it is no drawing"""
     openings: tuple[Opening, ...] = ()
     """holes and slots that are seen in it"""
+    shadow: bool = False
+    """whether a hard shadow beside the head was left out"""
 
 
 def propose(picture: Picture, nut: Nut, at: Vec2, level: float | None, tolerance: float, progress: Progress | None) -> Proposal:
@@ -95,9 +100,10 @@ def _followed(grey: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, 
     edge, wanted = _edge(grey, place, nut, at, level)
     if told is not None:
         told(0.0)
+    edge, shadow = (edge, False) if level is not None else _without_shadow(edge, colours, place, nut, at)
     edge, rim = (edge, False) if level is not None else _with_rim(edge, colours, place, nut, at)
     path, far = _fitted(place.many(edge), tolerance, place.size_at(at), told)
-    return Proposal(path, far, wanted, rim, openings=seen_in(path, colours, place, at))
+    return Proposal(path, far, wanted, rim, openings=seen_in(path, colours, place, at), shadow=shadow)
 
 
 def _fitted(edge: np.ndarray, tolerance: float, point: float, told: Callable[[float], None] | None) -> tuple[Path, float]:
@@ -121,6 +127,23 @@ def _edge(grey: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2, level: float | 
         return edge_about(_cut(grey, wanted, place, nut), wanted, at, widest), wanted
 
 
+def _without_shadow(edge: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2) -> tuple[np.ndarray, bool]:
+    """The edge without a hard shadow that lies beside the head, and True; as it is, and False, where there is none."""
+    def shape(line: np.ndarray) -> shapely.Geometry:
+        return shapely.make_valid(shapely.Polygon(place.many(line)), method="structure")
+    head, wood = shape(edge), _wood(colours, place, at)
+    shadow = shadow_beside(colours, place, head, nut.ahead, wood) if isinstance(head, shapely.Polygon) else None
+    if shadow is None:
+        return edge, False
+    try:
+        found = edge_about(_cut(mixed(colours, wood, shadow), HALF, place, nut), HALF, at)
+    except GeometryError:
+        return edge, False
+    rest = shape(found)
+    less = MOST_SHADOW * head.area <= rest.area < head.area
+    return (found, True) if less and isinstance(rest, shapely.Polygon) and shadow_beside(colours, place, rest, nut.ahead, wood) is None else (edge, False)
+
+
 def _with_rim(edge: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2) -> tuple[np.ndarray, bool]:
     """The edge with a thin rim in another colour taken along, and True; as it is, and False, where there is none."""
     head = shapely.make_valid(shapely.Polygon(place.many(edge)), method="structure")
@@ -141,16 +164,15 @@ def _with_rim(edge: np.ndarray, colours: np.ndarray, place: PlaneMap, nut: Nut, 
 
 def _levels(colours: np.ndarray, place: PlaneMap, nut: Nut, at: Vec2) -> np.ndarray | None:
     """The levels by which the colours of a picture part the head from what lies beside it, None where its greys do as well."""
-    rows, columns = colours.shape[:2]
-    x, y = place(at)
-    wood = [(x + ring * math.cos(k), y + ring * math.sin(k)) for ring in RINGS for k in range(12)]
     beside = [(side * (WIDEST / 2 + far), nut.at(0.0)[1] + up) for side in (-1, 1) for far in BESIDE_HEAD for up in range(*ALONG)]
+    return parted(colours, _wood(colours, place, at), seen_at(colours, place, np.array(beside))[1])
 
-    def seen(places: Sequence[Vec2]) -> np.ndarray:
-        there = place.inverse().many(np.array(places))
-        u, v = there[((there >= 0) & (there < (columns, rows))).all(axis=1)].T.astype(int)
-        return colours[v, u].astype(float)
-    return parted(colours, alike(seen(wood)), seen(beside))
+
+def _wood(colours: np.ndarray, place: PlaneMap, at: Vec2) -> np.ndarray:
+    """(n, 3) colours of the wood about a point of the picture."""
+    x, y = place(at)
+    rings = [(x + ring * math.cos(k), y + ring * math.sin(k)) for ring in RINGS for k in range(12)]
+    return alike(seen_at(colours, place, np.array(rings))[1])
 
 
 def _cut(grey: np.ndarray, level: float, place: PlaneMap, nut: Nut) -> np.ndarray:

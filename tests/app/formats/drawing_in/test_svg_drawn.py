@@ -40,6 +40,12 @@ def test_what_is_seen_is_taken(shown):
     assert areas(read_svg(shown)) == pytest.approx([7200])
 
 
+@pytest.mark.parametrize("cut", ['clip-path="url(#c)"', 'mask="url(#c)"', 'style="mask: url(#c)"'])
+def test_what_is_clipped_or_masked_is_read_whole_and_told(cut):
+    found = read_svg(f'<g {cut}><rect width="90" height="80"/></g>')
+    assert areas(found) == pytest.approx([7200]) and found.warnings == ("Some shapes are clipped in the drawing; they were read whole.",)
+
+
 @pytest.mark.parametrize("body,area", [
     ('<defs><rect id="r" width="30" height="40"/></defs><use href="#r" x="5"/>', 1200),
     ('<defs><rect id="r" width="30" height="40"/></defs><use xlink:href="#r" transform="scale(2)"/>', 4800),
