@@ -16467,24 +16467,24 @@
         <translation>{diameter} durch, 1:{taper:g} aufgerieben auf {reamed} an der {surface}</translation>
     </message>
     <message>
-        <source>{diameter} to {depth}</source>
+        <source>{diameter} wide, {how}; {start}.</source>
+        <translation>{diameter} weit, {how}; {start}.</translation>
+    </message>
+    <message>
+        <source>{diameter} x {depth} deep</source>
         <translation>{diameter} x {depth} tief</translation>
     </message>
     <message>
-        <source>{diameter} to {depth} from the {surface}</source>
+        <source>{diameter} x {depth} deep from the {surface}</source>
         <translation>{diameter} x {depth} tief von der {surface}</translation>
     </message>
     <message>
-        <source>{diameter} to {depth}, is there</source>
+        <source>{diameter} x {depth} deep, is there</source>
         <translation>{diameter} x {depth} tief, ist da</translation>
     </message>
     <message>
-        <source>{diameter} to {depth}, reamed 1:{taper:g} to {reamed} at the {surface}</source>
+        <source>{diameter} x {depth} deep, reamed 1:{taper:g} to {reamed} at the {surface}</source>
         <translation>{diameter} x {depth} tief, 1:{taper:g} aufgerieben auf {reamed} an der {surface}</translation>
-    </message>
-    <message>
-        <source>{diameter} wide, {how}; {start}.</source>
-        <translation>{diameter} weit, {how}; {start}.</translation>
     </message>
     <message>
         <source>{diameter} {follower} with a {cutter} cutter</source>
@@ -17792,7 +17792,7 @@
         <translation>{operation} {diameter} durchgehend</translation>
     </message>
     <message>
-        <source>{operation} {diameter} to {depth}</source>
+        <source>{operation} {diameter} x {depth} deep</source>
         <translation>{operation} {diameter} x {depth} tief</translation>
     </message>
     <message>

@@ -191,7 +191,7 @@ def tuner_sizes(pattern: Pattern) -> str:
 
 def _bore_size(bore: Bore) -> str:
     size = (say("{diameter} through", diameter=length(bore.diameter)) if bore.depth is None else
-            say("{diameter} to {depth}", diameter=length(bore.diameter), depth=told_down(bore.depth, 2)))
+            say("{diameter} x {depth} deep", diameter=length(bore.diameter), depth=told_down(bore.depth, 2)))
     return size if bore.reamed is None else say("{depth}, reamed 1:{taper:g} to {reamed}", depth=size, taper=bore.taper,
                                                 reamed=length(bore.reamed))
 

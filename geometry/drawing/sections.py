@@ -150,7 +150,7 @@ def _face(layout: Headstock, placed: Frame, own: list[Drilling], post: Drilling,
     marks.append(Stroke(straight((reach, 0.0), (reach, -scene.thick - 1.5)), "axis", scene.owner))
     stack = [d for d in own if d.hole == post.hole]
     words = [say("{operation} {diameter} through", operation=term(d.operation), diameter=scene.say(d.diameter)) if d.through else
-             say("{operation} {diameter} to {depth}", operation=term(d.operation), diameter=scene.say(d.diameter), depth=scene.deep(d.depth))
+             say("{operation} {diameter} x {depth} deep", operation=term(d.operation), diameter=scene.say(d.diameter), depth=scene.deep(d.depth))
              for d in stack]
     marks += [Label(line, (0.0, 4.5 + LEADING * (len(words) - 1 - i)), LETTER, "dimension", scene.owner) for i, line in enumerate(words)]
     return tuple(marks + _named_spans(scene, 0.0))

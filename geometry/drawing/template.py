@@ -91,7 +91,7 @@ def pin_labels(hole: Hole, bore: Drilling | None) -> list[list[Label]]:
 
 def _named(hole: Hole) -> Named:
     widest = hole.drillings[0]
-    return Named(widest.start[:2], widest.radius + OVERRUN / 2, (hole.id, *bores_words(hole.drillings)), hole.of)
+    return Named(widest.start[:2], widest.radius + OVERRUN / 2, tuple(bores_words(hole.id, hole.drillings)), hole.of)
 
 
 def _side_seats(layout: Headstock, named: list[Named]) -> list[Mark]:

@@ -96,15 +96,15 @@ def _sides_of(all_holes: tuple[Hole, ...]) -> tuple[list[Hole], list[Hole]]:
 def _face_labels(hole: Hole) -> list[list[list[Label]]]:
     """Where the tuner's name and each bore on a line of its own may stand: the name over the bore and the others under it, all of
     them beside it, or up along the paper with the name on one side of it and the others on the other; where there is no room for all
-    the name alone, then the bores alone."""
+    the name alone."""
     widest = hole.drillings[0]
     x, y = widest.start[:2]
     reach = widest.radius + OVERRUN
     name, bores = short_lines(hole.of), [line for d in hole.drillings if d.surface == "face" for line in short_lines(bore_words(d))]
     levels = [y + reach + 1.2 + LINE * i for i in reversed(range(len(name)))] + [y - reach - 1.0 - LETTER - LINE * i for i in range(len(bores))]
     about = [Label(words, (x, level), LETTER, "dimension", hole.of, anchor="middle") for words, level in zip([*name, *bores], levels, strict=True)]
-    all_of_it, alone, sizes = (beside(lines, (x, y), reach, LETTER, LINE, "dimension", hole.of) for lines in ([*name, *bores], name, bores))
-    return [[about, *all_of_it, *_both_sides(name, bores, (x, y), reach, hole.of)], alone, sizes]
+    all_of_it, alone = (beside(lines, (x, y), reach, LETTER, LINE, "dimension", hole.of) for lines in ([*name, *bores], name))
+    return [[about, *all_of_it, *_both_sides(name, bores, (x, y), reach, hole.of)], alone]
 
 
 def _both_sides(before: list[str], after: list[str], at: Vec2, reach: float, owner: str) -> list[list[Label]]:

@@ -52,7 +52,7 @@ def _plug_words(plugs: Sequence[SingleHole], thickness: float, wishes: Wishes) -
     sizes: dict[str, list[str]] = {}
     for hole in plugs:
         size = (say("{diameter} through", diameter=show(hole.diameter)) if hole.through(thickness) else
-                say("{diameter} to {depth} from the {surface}", diameter=show(hole.diameter), depth=show(hole.depth), surface=term(hole.surface)))
+                say("{diameter} x {depth} deep from the {surface}", diameter=show(hole.diameter), depth=show(hole.depth), surface=term(hole.surface)))
         sizes.setdefault(size, []).append(hole.id)
     which = "; ".join(f"{size}: {listed(ids)}" for size, ids in sizes.items())
     return say("Clean out the old holes, to the last bit of a screw that broke off in one, and glue in plugs of the same wood that fill them to the "

@@ -85,7 +85,7 @@ def test_words_low_below_a_section_are_not_cut(qtbot):
 
 
 def test_two_lines_of_words_stand_above_the_wood(qtbot):
-    words = tuple(Label(text, (0.0, 4.5 + 4.0 * i), 2.0) for i, text in enumerate(("post bore 6.5 through", "counterbore 8.8 to 8")))
+    words = tuple(Label(text, (0.0, 4.5 + 4.0 * i), 2.0) for i, text in enumerate(("post bore 6.5 through", "counterbore 8.8 x 8 deep")))
     view = SectionView()
     qtbot.addWidget(view)
     view.show_drawing(WOOD + words)

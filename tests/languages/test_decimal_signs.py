@@ -152,8 +152,8 @@ def test_sizes_side_by_side_are_told_apart(german):
     from geometry.solids import holes
     from tests.app.sheets.specimens import demo
 
-    words = next(bores_words(hole.drillings) for hole in holes(demo()) if hole.of == "treble face 1" and len(hole.drillings) == 2)
-    assert words == ["8,8 x 8 tief", "6,5 durch"]
+    words = next(bores_words(hole.of, hole.drillings) for hole in holes(demo()) if hole.of == "treble face 1" and len(hole.drillings) == 2)
+    assert words == ["treble face 1", "8,8 x 8 tief", "6,5 durch"]
 
 
 def test_a_day_is_written_as_the_language_does(german):

@@ -56,7 +56,7 @@ def test_a_step_fills_them_all_and_the_others_are_those_without(layout):
     work, bare = plan_work(layout), plan_work(demo())
     first, *others = work.steps
     assert (first.id, first.features, first.amount) == ("plug", ("old 1", "old 2", "blind"), 3.0)
-    assert "10 mm through: old 1 and old 2; 3 mm to 9 mm from the back: blind." in first.words
+    assert "10 mm through: old 1 and old 2; 3 mm x 9 mm deep from the back: blind." in first.words
     assert [(op.id, op.cautions) for op in others] == [(op.id, op.cautions) for op in bare.steps]
     befores = {before.then for before in work.before if before.first == "plug"}
     assert befores >= {"mark", "counterbore bass face 1.1.1"}

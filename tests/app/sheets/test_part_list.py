@@ -31,7 +31,7 @@ def test_heights_of_a_post_are_told_from_where_they_are_measured():
 def test_hardware_is_told_by_its_dimensions():
     found = {(ware.name, ware.count): ware.sizes for ware in wares(layout("demo"))}
     sizes = found["tuner: side 6.4 post two screws", 6]
-    assert sizes == ("through the side; post 6.4 to 30; post 6.2, 29 long, string hole at 28; seat 24 x 10; button reaches 30")
+    assert sizes == ("through the side; post 6.4 x 30 deep; post 6.2, 29 long, string hole at 28; seat 24 x 10; button reaches 30")
     assert found["wood screw", 24] == "for a pilot of 1.6, 9 deep"
     assert found["locating pin", 2].startswith("6 steel or dowel") and ("string", 12) in found
 

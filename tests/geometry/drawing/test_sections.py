@@ -107,7 +107,7 @@ def test_a_face_tuner_shows_its_stack_from_the_face_down():
     drawing = section_along_bore(plain_head(), "front")
     assert boxes(drawing, "counterbore") == [pytest.approx((12.6, -8.0, 21.4, 0.0))]
     assert boxes(drawing, "post bore") == [pytest.approx((13.75, -16.0, 20.25, -8.0))]
-    assert {"counterbore 8.8 to 8", "post bore 6.5 through"} <= set(words(drawing))
+    assert {"counterbore 8.8 x 8 deep", "post bore 6.5 through"} <= set(words(drawing))
     assert "waste 5" in words(drawing)
 
 
