@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from functools import cache, lru_cache
+from functools import lru_cache
 
 from msgspec import Struct
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -22,6 +22,7 @@ from app.look.paths import painter_path
 from geometry.curves import Matrix, circle
 from geometry.curves import Path as Curve
 from geometry.drawing import Area, Cross, Disc, Label, Mark, Stroke
+from geometry.solids.per_thread import remembered_per_thread
 
 SLICE = 12
 """Shapes that are painted in one go where somebody waits beside: some milliseconds."""
@@ -165,6 +166,7 @@ def _letter(char: str) -> tuple[QPainterPath, float]:
     return font.pathForGlyph(glyph), advance.x()
 
 
-@cache
+@remembered_per_thread(maxsize=1)
 def _font() -> QRawFont:
+    """The toolkit's font ends with the thread that made it, and serves no two at once: pages are painted in the window and printed beside."""
     return QRawFont(str(font_file()), EM, QFont.HintingPreference.PreferNoHinting)

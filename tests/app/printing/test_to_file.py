@@ -4,9 +4,10 @@ import pytest
 from PySide6.QtWidgets import QWidget
 
 from app.formats.errors import FormatError
-from app.printing import to_file
+from app.printing import page_paint, to_file
 from app.printing.job import print_sheets, printing
 from app.printing.to_file import saved
+from app.threads.waiting import Progress, done_beside
 from tests.app.document.test_unreadable_journal import small_disk
 from tests.app.formats.out.pdf_reading import open_pdf
 from tests.app.printing.test_job import never
@@ -60,3 +61,13 @@ def test_called_off_it_leaves_the_earlier_one(qapp, tmp_path):
     next(steps)
     steps.close()
     assert path.read_bytes() == BEFORE
+
+
+def test_letters_that_were_first_printed_are_painted_in_the_window_afterwards(parent, tmp_path):
+    """Each thread has a font of its own: the toolkit's ends with the thread that made it, and serves no two at once."""
+    ours = page_paint._font()
+    page_paint._letter.cache_clear()
+    assert done_beside(parent, "", lambda: (page_paint._font() is ours, page_paint._letter("m")[1]), Progress())[0] is False
+    page_paint._letter.cache_clear()
+    outline, advance = page_paint._letter("m")
+    assert not outline.isEmpty() and advance > 0
