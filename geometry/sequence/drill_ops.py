@@ -34,7 +34,7 @@ def drill_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
     every = [d for hole in to_drill(layout) for d in hole.drillings]
     pins = {pin.id: same_bore(pin, every) for pin in every if pin.role == "locating"}
     shared = {bore.id for bore in pins.values() if bore is not None}
-    tables = side_tables(layout, [d for d in every if not d.upright], wishes.same_tilt)
+    tables = side_tables(layout, [d for d in every if not d.upright])
     made = []
     for d in every:
         if d.role == "locating":
@@ -213,15 +213,17 @@ def _dia(d: Drilling, wishes: Wishes) -> str:
 
 SAME_DEPTH = 1e-3
 """Fence settings nearer than this are one setting, mm."""
+SAME_TILT = math.radians(0.05)
+"""So are tilts (common practice, no source)."""
 
 
-def side_tables(layout: Headstock, drillings: Iterable[Drilling], same_tilt: float) -> dict[str, Table]:
+def side_tables(layout: Headstock, drillings: Iterable[Drilling]) -> dict[str, Table]:
     """The table setting of each side drilling by its id.
 
     With the treble edge up the back lies against the fence. Turned over about the
     centreline the face does, tip and tilt stay as they are: so opposite bores of
     equal tilt share a setting when their axes stand equally far from the fence.
-    Tilts within `same_tilt` degrees of the least of their group get the group's middle.
+    Tilts within SAME_TILT of the least of their group get the group's middle.
     """
     placed = frames(layout)
     thick = layout.blank.thickness
@@ -229,7 +231,7 @@ def side_tables(layout: Headstock, drillings: Iterable[Drilling], same_tilt: flo
     for d in drillings:
         frame = placed[d.of]
         wanted.append((tilt_of(frame), thick - d.start[2] if frame.side == "treble" else d.start[2], d.id))
-    middle = _grouped([tilt for tilt, _, _ in wanted], math.radians(same_tilt))
+    middle = _grouped([tilt for tilt, _, _ in wanted], SAME_TILT)
     depth = _grouped([fence for _, fence, _ in wanted], SAME_DEPTH)
     return {id: Table(middle[tilt], depth[fence], layout.rack.press.base) for tilt, fence, id in wanted}
 

@@ -13,11 +13,9 @@ class Wishes(Struct, frozen=True):
     `pilots_from_square_edge`: screw pilots of side tuners are drilled through the
     waste at the tilt of their post bore, instead of by hand through the plate
     once the seat exists.
-    `same_tilt`: side bores whose tilts lie within so many degrees share a setting.
     """
 
     pilots_from_square_edge: bool = False
-    same_tilt: float = 0.05
     unit: LengthUnit = "mm"
 
     def told(self, length: float, decimals: int = 1) -> str:

@@ -24,6 +24,7 @@ from geometry.layout import (
 from geometry.layout.shop import DrillPress
 from geometry.routing.search import plan_outline, plan_slot
 from geometry.sequence import KINDS, Operation, Routing, Trip, Wishes, operations
+from geometry.sequence.drill_ops import _grouped
 from geometry.sequence.operation import Cut, Setup
 from geometry.solids import holes
 from geometry.solids.drilling import point_length
@@ -156,10 +157,9 @@ def test_shared_settings_of_the_demo_are_those_that_side_bores_report() -> None:
         assert {other for other, its in tables.items() if its == table} == {tuner, *shared_tilts(layout, tuner)}
 
 
-def test_a_maker_who_accepts_more_shares_more_settings() -> None:
-    tables = {op.setup.table for op in operations(demo(), wishes=Wishes(same_tilt=5.0)) if op.kind == "side bore"}
-    # Tilts -3.09, 0.98 and 6.78: the first two lie within 5 degrees of each other, not all three.
-    assert len(tables) == 2
+def test_settings_that_lie_near_each_other_are_one_in_their_middle() -> None:
+    """The first two lie within 5 of each other, not all three."""
+    assert _grouped([6.75, -3.25, 0.75, -3.25], 5.0) == {-3.25: -1.25, 0.75: -1.25, 6.75: 6.75}
 
 
 def test_side_pilots_are_drilled_by_hand_on_the_seat_unless_the_maker_wants_them_from_the_square_edge() -> None:
