@@ -3892,6 +3892,10 @@
         <translation>Einlesen…</translation>
     </message>
     <message>
+        <source>Impossible by now</source>
+        <translation>Inzwischen unmöglich</translation>
+    </message>
+    <message>
         <source>Impossible in this order</source>
         <translation>In dieser Folge unmöglich</translation>
     </message>
@@ -11473,6 +11477,10 @@
     <message>
         <source>Unplug the router before a bit is changed, tighten the collet, keep both hands on the router, wear eye and ear protection, collect the dust. The manual of the machine, the rules where you work and qualified instruction come first.</source>
         <translation>Vor dem Fräserwechsel den Stecker ziehen, die Spannzange festziehen, beide Hände an der Oberfräse, Augen- und Gehörschutz tragen, den Staub absaugen. Die Anleitung der Maschine, die Vorschriften an Ihrem Ort und fachkundige Unterweisung gehen vor.</translation>
+    </message>
+    <message>
+        <source>Unsafe by now</source>
+        <translation>Inzwischen unsicher</translation>
     </message>
     <message>
         <source>Unsafe here</source>

@@ -18,7 +18,7 @@ from geometry.drawing.heights import READ
 from geometry.drawing.shapes import rectangle, straight
 from geometry.lengths import spoken
 from geometry.saying import count, say
-from geometry.sequence import Counts, Operation
+from geometry.sequence import Counts, Operation, Problem
 from geometry.sequence.neck_hangs import neck_words
 from geometry.terms import term
 from geometry.units import UNPARTED
@@ -32,6 +32,7 @@ MOST_SAID = 6
 
 
 _HARM = {"impossible": say("Impossible in this order"), "unsafe": say("Unsafe in this order"), "unwise": say("Unwise in this order")}
+_TOO_LATE = {"impossible": say("Impossible by now"), "unsafe": say("Unsafe by now")}
 
 
 def order_blocks(work: Work, card: Mapping[str, int], width: float, sides: str = "") -> list[Block]:
@@ -111,7 +112,7 @@ def _found(work: Work) -> str:
 
 def troubles(work: Work) -> list[str]:
     """What cannot be done, the first few by their reasons, the rest counted."""
-    harmed = [f"{_HARM.get(p.grade, say('Wrong'))}: {p.text}" for p in work.problems]
+    harmed = [_harm(work, p) for p in work.problems]
     said = told_first(harmed, MOST_SAID, lambda n: count(n, "And {n} more thing that this order spoils or makes harder: its step says it.",
                                                          "And {n} more things that this order spoils or makes harder: their steps say them."))
     cannot = [say("Cannot be done: {text}", text=text) for text in work.cannot]
@@ -122,6 +123,12 @@ def troubles(work: Work) -> list[str]:
         said.append(say("Left out, because they cannot be reached: {title}.",
                         title=', '.join(called[id] for id in work.order.stuck)))
     return said
+
+
+def _harm(work: Work, problem: Problem) -> str:
+    """What is wrong with a step, and whether its place in the order or what is done makes it so."""
+    harm = _TOO_LATE if work.too_late(problem) else _HARM
+    return f"{harm.get(problem.grade, say('Wrong'))}: {problem.text}"
 
 
 def _set_up(work: Work, first: Operation, width: float, each: str, mind: Sequence[str], continued: bool = False) -> Block:
@@ -151,7 +158,7 @@ def _step(work: Work, op: Operation, words: str, minded: Sequence[str], card: in
     titles, y = block(op.title, (left, 0.0), TITLE, width - left - text_width(on_card, READ) - 3.0)
     lines, y = block(words, (left, y), READ, width - left)
     marks += [*titles, *lines]
-    harmed = [f"{_HARM.get(p.grade, say('Wrong'))}: {p.text}" for p in work.problems if p.op == op.id]
+    harmed = [_harm(work, p) for p in work.problems if p.op == op.id]
     for text in (*harmed, *work.cautions(op), work.blocked(op)):
         if text and text not in minded:
             lines, y = block(say("Mind: {text}", text=text), (left, y), READ, width - left)

@@ -227,11 +227,15 @@ class Work(Struct, frozen=True, dict=True):
         """The steps as they come in time: those that are done, then those that are not."""
         return tuple(sorted(steps, key=lambda id: id not in self.done))
 
+    def too_late(self, problem: Problem) -> bool:
+        """Whether a step is spoiled by what is done: no other place in the order mends that."""
+        return problem.loud and not self.done.keys().isdisjoint(problem.others)
+
     @cached_property
     def misplaced(self) -> tuple[int, int]:
         """(how many steps are impossible or unsafe where they stand, how many because of what is done: no other place mends that)."""
         loud = [p for p in self.problems if p.loud]
-        late = {p.op for p in loud if not self.done.keys().isdisjoint(p.others)}
+        late = {p.op for p in loud if self.too_late(p)}
         return len({p.op for p in loud} - late), len(late)
 
     @cached_property

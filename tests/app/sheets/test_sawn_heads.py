@@ -12,7 +12,7 @@ from app.sheets.card_face import section
 from app.sheets.cards import cards
 from app.sheets.list_pages import list_blocks
 from app.sheets.needs import bits, drills, pieces, reamers
-from app.sheets.order_pages import CSV_HEAD, csv_rows, order_blocks, order_warning, troubles
+from app.sheets.order_pages import CSV_HEAD, _harm, csv_rows, order_blocks, order_warning, troubles
 from app.sheets.write import left_words
 from geometry.book import made_by, task_of, tick_off
 from geometry.drawing import Area, Label
@@ -114,6 +114,10 @@ def test_what_came_too_early_for_good_is_told_as_that_on_the_sheets():
     assert now.misplaced == (0, 6)
     assert order_warning(now) == "What is done came too early for 6 steps: no other place in the order mends that."
     assert {problem.grade for problem in now.problems} == {"impossible"}
+    assert [text.partition(":")[0] for text in troubles(now)] == 6 * ["Impossible by now"]
+    early = now.with_order(replace(now.layout, order=moved(now.order.steps, "clean up", 0)))
+    assert {(early.too_late(one), _harm(early, one).partition(":")[0]) for one in early.problems if one.grade == "impossible"} == {
+        (True, "Impossible by now"), (False, "Impossible in this order")}
 
 
 def test_what_is_drilled_otherwise_for_good_did_not_come_too_late():
