@@ -39,7 +39,10 @@ def decode(data: bytes, name: str = "") -> Headstock:
         newer=lambda version: say("{name} is a layout of version {version}; this program reads version {format}. Update "
                                   "Pegwright to open it; the file is left as it is.",
                                   name=name, version=version, format=FORMAT),
-        foreign=lambda why: say("{name} is not a headstock layout: {sentence}", name=name, sentence=why))
+        foreign=lambda why: (
+            say("{name} is a drawing, no layout yet: import it on the Outline stage, or make a layout of it with python3 -m app outline.", name=name)
+            if name.lower().endswith((".dxf", ".svg")) else
+            say("{name} is not a headstock layout: {sentence}", name=name, sentence=why)))
     return read_versioned(data, Headstock, "pegwright", FORMAT, LARGEST_BYTES, says, validate)
 
 

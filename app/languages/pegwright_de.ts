@@ -16931,6 +16931,10 @@
         <translation>{name} hat {width} x {height} Punkte, mehr als hier lesbar: mit einer längeren Seite von etwa {longest} Punkten speichern.</translation>
     </message>
     <message>
+        <source>{name} is a drawing, no layout yet: import it on the Outline stage, or make a layout of it with python3 -m app outline.</source>
+        <translation>{name} ist eine Zeichnung, noch kein Entwurf: im Bereich Umriss einlesen oder mit python3 -m app outline einen Entwurf daraus machen.</translation>
+    </message>
+    <message>
         <source>{name} is a layout of version {version}; this program reads version {format}. Update Pegwright to open it; the file is left as it is.</source>
         <translation>{name} ist ein Entwurf der Version {version}; dieses Programm liest Version {format}. Zum Öffnen Pegwright aktualisieren; die Datei bleibt, wie sie ist.</translation>
     </message>

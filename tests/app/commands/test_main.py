@@ -66,6 +66,12 @@ def test_a_file_that_is_no_layout(tmp_path: Path, command: str, capsys: pytest.C
     assert os.listdir(tmp_path) == ["bad.headstock.json"]
 
 
+@pytest.mark.parametrize("drawing", ["head-with-slots-and-holes.dxf", "head-in-millimetres.svg"])
+def test_a_drawing_in_place_of_a_layout_is_led_to_where_it_becomes_one(drawing: str, capsys: pytest.CaptureFixture) -> None:
+    assert run(parse(["check", str(CHECKOUT / "samples" / "outlines" / drawing)])) == 2
+    assert capsys.readouterr().err.startswith(f"{drawing} is a drawing, no layout yet: ")
+
+
 @pytest.mark.skipif(os.name == "nt", reason="Windows always has a display")
 def test_without_a_display_the_commands_that_need_none_are_named() -> None:
     done = call_whole(DISPLAY=None, WAYLAND_DISPLAY=None, QT_QPA_PLATFORM=None)
