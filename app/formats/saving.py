@@ -22,7 +22,7 @@ from __future__ import annotations
 
 import os
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from contextlib import suppress
 from pathlib import Path
 
@@ -73,16 +73,47 @@ def save_bytes(path: Path, data: bytes, keep_before: bool = False, go_on: Callab
                 if left is not None:
                     _remove(left)
     except (OSError, ValueError) as error:
-        raise FormatError(say("{path} cannot be written: {why}. Choose another place; a file that was there before is "
-                              "untouched.",
-                              path=path, why=why(error))) from error
+        raise _not_written(path, error) from error
+    _confirm(path, target.parent)
+    return kept
+
+
+def save_files(files: Mapping[Path, bytes]) -> None:
+    """Write files that belong together: all of them are on the disk before the first takes its name, so that a disk that is full
+    leaves no folder of old ones and new. FormatError and Unconfirmed as for `save_bytes`, with the file that it is about."""
+    parts: list[tuple[Path, Path, Path]] = []
+    path = Path()
     try:
-        _flush_folder(target.parent)
+        for path, data in files.items():
+            target = Path(os.path.realpath(path))
+            parts.append((path, target, _write_part(target.parent, data, _earlier(target))))
+        while parts:
+            path, target, part = parts[0]
+            _rename(part, target, files[path])
+            del parts[0]
+    except (OSError, ValueError) as error:
+        raise _not_written(path, error) from error
+    finally:
+        for _, _, part in parts:
+            _remove(part)
+    for folder, path in {Path(os.path.realpath(path)).parent: path for path in files}.items():
+        _confirm(path, folder)
+
+
+def _not_written(path: Path, error: OSError | ValueError) -> FormatError:
+    return FormatError(say("{path} cannot be written: {why}. Choose another place; a file that was there before is "
+                           "untouched.",
+                           path=path, why=why(error)))
+
+
+def _confirm(path: Path, folder: Path) -> None:
+    """Have the folder keep the name. Unconfirmed when it does not say so."""
+    try:
+        _flush_folder(folder)
     except OSError as error:
         raise Unconfirmed(say("{path} is written, but the disk did not confirm that it will keep it: {why}. Save once "
                               "more, or in another place.",
                               path=path, why=why(error))) from error
-    return kept
 
 
 def before(path: Path) -> Path:

@@ -13,7 +13,7 @@ from app.formats.file_names import fitting
 from app.formats.mark_shapes import drawing_box
 from app.formats.pdf_out import pdf_bytes
 from app.formats.reading import is_file
-from app.formats.saving import save_bytes
+from app.formats.saving import save_files
 from app.formats.svg_out import svg_text
 from app.sheets import list_pages, order_pages
 from app.sheets.cards import card_of, cards
@@ -76,8 +76,7 @@ def _write_sheets(layout: Headstock, out_dir: Path, paper: str, stem: str, snags
     except OSError as error:
         raise FormatError(say("The folder {out_dir} cannot be made: {why}.", out_dir=out_dir, why=why_no_folder(error))) from error
     files = {out_dir / f"{stem}-{name}": data for name, data in made.items()}
-    for path, data in files.items():
-        save_bytes(path, data)
+    save_files(files)
     return list(files)
 
 

@@ -170,3 +170,24 @@ def test_a_drive_whose_clock_is_hours_off_loses_nothing_that_is_being_written(tm
     os.utime(tmp_path / "leads nowhere", (there, there), follow_symlinks=False)
     sweep(tmp_path)
     assert writing.exists() and saved.exists() and not old.exists()
+
+
+def test_of_files_that_belong_together_all_are_new_or_none(tmp_path, monkeypatch):
+    files = {tmp_path / f"{name}.txt": name.encode() * 9 for name in "abc"}
+    for path in files:
+        path.write_bytes(b"earlier")
+    real, taken = os.write, []
+
+    def full(handle, data):
+        if len(taken) == 2:
+            raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+        taken.append(handle)
+        return real(handle, data)
+
+    with monkeypatch.context() as patch:
+        patch.setattr(saving.os, "write", full)
+        with pytest.raises(FormatError, match="c.txt cannot be written: the disk is full"):
+            saving.save_files(files)
+    assert {path: path.read_bytes() for path in tmp_path.iterdir()} == dict.fromkeys(files, b"earlier")
+    saving.save_files(files)
+    assert {path: path.read_bytes() for path in tmp_path.iterdir()} == files
