@@ -36,7 +36,8 @@ def at_random(seed: int) -> tuple[Headstock, Wishes]:
             layout = validate(change(chance, layout))
         except GeometryError:
             continue
-    return layout, Wishes(pilots_from_square_edge=chance.random() < 0.3, finish=chance.random() < 0.3)
+    wishes = Wishes(pilots_from_square_edge=chance.random() < 0.3)
+    return replace(layout, blank=replace(layout.blank, finish=chance.random() < 0.3)), wishes
 
 
 def _wood(chance: random.Random, layout: Headstock) -> Headstock:
