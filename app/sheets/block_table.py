@@ -15,7 +15,7 @@ from geometry.saying import say
 from geometry.solids.side import block_height, board_for
 from geometry.terms import term
 from geometry.tilt_words import raised_end
-from geometry.units import MM_PER_INCH, format_angle
+from geometry.units import MM_PER_INCH, UNPARTED, format_angle
 
 LENGTHS = (100.0, 150.0, 200.0, 250.0, 300.0)
 """Lengths of boards for which the blocks are given, mm."""
@@ -44,7 +44,7 @@ def block_table(layout: Headstock, work: Work, made: list[Card], width: float) -
         table_ = op.setup.table
         if table_ is not None and table_.fence is not None and op.drillings:
             own = settings.setdefault((table_.tilt, table_.fence), [])
-            words = say("{tuner} (card {card})", tuner=op.features[0], card=number[op.features[0]])
+            words = UNPARTED.join(say("{tuner} (card {card})", tuner=op.features[0], card=number[op.features[0]]).rsplit(" ", 1))
             if words not in own:
                 own.append(words)
     if not settings:

@@ -12,7 +12,7 @@ from geometry.drawing.marks import Area, Drawing, Label, Mark, Stroke
 from geometry.drawing.nut_names import line_names
 from geometry.drawing.opened_out import blank_box, opened_out_groups, strip_titles
 from geometry.drawing.pocket_words import pocket_labels
-from geometry.drawing.room import CLEAR, Room, beside, words_width
+from geometry.drawing.room import CLEAR, HANGING, Room, beside, words_width
 from geometry.drawing.shapes import rectangle, straight
 from geometry.drawing.slot_marks import SLOT_STYLES
 from geometry.drawing.template import pin_labels
@@ -104,13 +104,14 @@ def _face_labels(hole: Hole) -> list[list[list[Label]]]:
     levels = [y + reach + 1.2 + LINE * i for i in reversed(range(len(name)))] + [y - reach - 1.0 - LETTER - LINE * i for i in range(len(bores))]
     about = [Label(words, (x, level), LETTER, "dimension", hole.of, anchor="middle") for words, level in zip([*name, *bores], levels, strict=True)]
     all_of_it, alone = (beside(lines, (x, y), reach, LETTER, LINE, "dimension", hole.of) for lines in ([*name, *bores], name))
-    return [[about, *all_of_it, *_both_sides(name, bores, (x, y), reach, hole.of)], alone]
+    return [[about, *all_of_it, *_both_sides(name, bores, (x, y), reach, hole.of), *_both_sides(bores, name, (x, y), reach, hole.of)], alone]
 
 
 def _both_sides(before: list[str], after: list[str], at: Vec2, reach: float, owner: str) -> list[list[Label]]:
     """Lines that run up the paper, some left of a hole and the others right of it: in the middle of it, or moved up or down along it."""
     x, y = at
-    columns = [x - reach - 0.4 - LINE * i for i in reversed(range(len(before)))] + [x + reach + 0.4 + LETTER + LINE * i for i in range(len(after))]
+    left, right = x - reach - 0.2 - HANGING * LETTER, x + reach + 0.2 + LETTER  # the letters' tops point to -x
+    columns = [left - LINE * i for i in reversed(range(len(before)))] + [right + LINE * i for i in range(len(after))]
     return [[Label(words, (column, y + dy), LETTER, "dimension", owner, math.pi / 2, "middle") for words, column in zip([*before, *after], columns, strict=True)]
             for dy in (0.0, reach, -reach)]
 

@@ -94,9 +94,11 @@ def test_no_head_of_the_block_table_is_broken():
         head = layout("demo")
         plan = plan_work(head)
         found = told(block_table(head, plan, cards(head, plan), 180.0)).split()
+        lines = [mark.text for block in block_table(head, plan, cards(head, plan), 150.0) for one in block.placed for mark in one.drawing if isinstance(mark, Label)]
     finally:
         saying.use(None)
     assert {"angehoben", "Anschlag"} <= set(found)
+    assert sum("(Karte" in line for line in lines) > 5 and not any(line.endswith("(Karte") for line in lines), "a number stays at its card"
 
 
 def test_names_of_a_slanted_nut_keep_off_the_folds_of_a_narrow_blank():

@@ -271,7 +271,7 @@ def test_a_hole_is_as_deep_on_the_papers_as_on_its_card(unit):
     depth = {"mm": "8", "in": '0.314"', "in64": '0.314"'}[unit]
     for title in ("Template", "Wrap paper", "Cards"):
         said = " ".join(words(page) for page in made if page.title.startswith(title))
-        assert f" to {depth}" in said, title
+        assert f" x {depth} deep" in said, title
 
 
 @pytest.mark.parametrize("unit", ["mm", "in", "in64"])

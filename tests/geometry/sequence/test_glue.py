@@ -120,5 +120,5 @@ def test_old_holes_are_plugged_from_the_side_that_they_are_open_to_once_nothing_
     old = SingleHole(id="post", at=(0.0, 150.0), diameter=8.8, there=True, plugged=True)
     screw = SingleHole(id="screw", at=(0.0, 160.0), diameter=1.8, depth=10.0, surface="back", there=True, plugged=True)
     told = words(replace(stocked(), holes=(old, screw)), "plug")
-    assert "8.8 mm through: post; 1.8 mm to 10 mm from the back: screw." in told
+    assert "8.8 mm through: post; 1.8 mm x 10 mm deep from the back: screw." in told
     assert "to the last bit of a screw that broke off in one" in told
