@@ -52,12 +52,20 @@ def test_what_it_cannot_do(tool, asked, words):
     assert isinstance(found, Refusal) and words in found.reason
 
 
+@pytest.mark.parametrize(("tool", "asked"), [
+    ({"high": 3}, {}), ({"cutting": 16}, {}), ({"out": 21}, {}), ({}, {"entry": 12.0}), ({"ring": 13.0}, {"entry": 13.0})])
+def test_what_just_does_does(tool, asked):
+    """3 mm of bearing rub, edges of 16 in wood of 16, 21 mm out of the base for 16 and a bearing of 5, a hole as wide as bit or bearing."""
+    assert isinstance(template_below(tip(**tool), job(**(OPEN | asked))), Pass)
+
+
 def test_finishing_on_the_cut_wall():
     """Wood 20, edges 14: 3 mm to rub and 1 mm past the seam ask for 4 mm cut, the edges for 20 + 1 - 14 = 7 mm."""
     asked = job(depth=20, thickness=20, **OPEN)
     assert finish(tip(cutting=14), asked) == (7, 20)
     done = finishing_pass(tip(cutting=14), asked, 7)
-    assert (done.side, done.ends, done.rubs_on, done.contact) == ("back", 14, "wall already cut", 5)
+    assert (done.side, done.begins, done.ends, done.rubs_on, done.contact) == ("back", 0, 14, "wall already cut", 5)
+    assert isinstance(finish(tip(high=3), asked), tuple), "just enough of its bearing rubs"
     assert finish(tip(cutting=40), asked)[0] == pytest.approx(4)
     assert finishing_pass(tip(cutting=40), asked, 4).contact == pytest.approx(3)
 
