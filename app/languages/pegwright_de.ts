@@ -7192,7 +7192,7 @@
     </message>
     <message>
         <source>Seen in the head: tick what the layout takes, here or by pressing on it in the picture. A slot or hole that the layout has there already goes to its place.</source>
-        <translation>In der Kopfplatte zu sehen: abhaken, was der Entwurf übernimmt, hier oder durch Drücken darauf im Bild. Ein Schlitz oder Loch, das der Entwurf dort schon hat, rückt an diese Stelle.</translation>
+        <translation>In der Kopfplatte zu sehen: abhaken, was der Entwurf übernimmt, hier oder mit einem Klick darauf im Bild. Ein Schlitz oder Loch, das der Entwurf dort schon hat, rückt an diese Stelle.</translation>
     </message>
     <message>
         <source>Seen to</source>

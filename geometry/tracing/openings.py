@@ -29,10 +29,10 @@ WIDEST = 26.0
 """mm: no slot is wider (common practice, no source)"""
 LARGEST = 0.35
 """Part of a head that one opening takes at the most"""
-FAINT = 25.0
+FAINT = 16.0
 """Levels of grey, of 255, by which an opening differs from the wood about it at the least"""
-SPREADS = 5.0
-"""Times the spread of the wood's own grain by which it does"""
+DARK = (0.55, 0.7, 0.83)
+"""Parts of the light of the wood, below which openings are looked for: the darkest first, which no streak of the wood runs into"""
 ROUNDNESS = 0.03, 0.12
 """Part of its radius, and mm, by which the edge of a hole strays from a circle"""
 STRAIGHTNESS = 0.2
@@ -47,8 +47,8 @@ COARSE = 0.25
 """mm of a point as fine as openings are looked for with; where their edges lie is told by all points"""
 FINE = 0.2
 """Points of the picture by which the edge of what is looked at is made simpler before"""
-MOST = 300
-"""Dark or light places, the largest, that are looked at"""
+MOST = 120
+"""Dark or light places of one kind, the largest, that are looked at"""
 SAME_SIZE = 0.4
 """mm by which the next larger hole of one drill comes out larger at the most"""
 
@@ -93,16 +93,18 @@ def _places(grey: np.ndarray, wood: np.ndarray, point: float) -> Iterator[np.nda
     bare = ratio[wood[n // 2:high:n, n // 2:wide:n]]
     if not bare.size:
         return
-    middle = float(np.median(bare))
-    level = middle - max(FAINT, SPREADS * 1.4826 * float(np.median(np.abs(bare - middle))))
-    if level <= 0:
-        return
     least, most = math.pi * (HOLE[0] / point)**2 / 4, LARGEST * wood.sum()
-    rough = [shape for shape in map(Polygon, (line * n for line in loops(ratio, level))) if shape.is_valid and least <= shape.area <= most]
-    for shape in sorted(rough, key=lambda one: -one.area)[:MOST]:
-        edge = _sharp(grey, wood, shape.simplify(FINE), point)
-        if edge is not None:
-            yield edge
+    found: list[Polygon] = []
+    for part in DARK:
+        lines = [line * n for line in loops(ratio, part * float(np.median(bare)))]
+        rough = [shape for shape in map(Polygon, lines) if shape.is_valid and least <= shape.area <= most]
+        for shape in sorted(rough, key=lambda one: -one.area)[:MOST]:
+            if any(shape.intersects(other) for other in found):
+                continue
+            edge = _sharp(grey, wood, shape.simplify(FINE), point)
+            if edge is not None:
+                found.append(Polygon(edge))
+                yield edge
 
 
 def _sharp(grey: np.ndarray, wood: np.ndarray, rough: Polygon, point: float) -> np.ndarray | None:

@@ -126,6 +126,14 @@ def _likely(ratio: np.ndarray, level: float, point: float) -> list[tuple[float, 
 
 def _held(ratio: np.ndarray, level: float, width: float, u: float, v: float, r: float) -> tuple[float, float, float] | None:
     """(column, row, radius) of the circle near such a one, all in points; None where none is drawn."""
+    far = np.linspace(-1.2, 1.2, 13) * max(width, 1.5)
+
+    def crossed(rays: int) -> np.ndarray:
+        """(13, rays) of whether there is a line at each place near the circle."""
+        at = np.linspace(0.0, math.tau, rays, endpoint=False)
+        return np.array([_at(ratio, u + (r + d) * np.cos(at), v + (r + d) * np.sin(at)) < level for d in far])
+    if crossed(40).any(axis=0).mean() < ROUND:
+        return None
     for _ in range(3):
         ring = _ring(ratio, u, v, r, width)
         dark = ring[2] < level
@@ -133,8 +141,7 @@ def _held(ratio: np.ndarray, level: float, width: float, u: float, v: float, r: 
             return None
         one = through_circle(np.stack([ring[0][dark], ring[1][dark]], axis=1))
         (u, v), r = one.ends[0], one.radius
-    at, far = np.linspace(0.0, math.tau, 180, endpoint=False), np.linspace(-1.2, 1.2, 13) * max(width, 1.5)
-    lines = np.array([_at(ratio, u + (r + d) * np.cos(at), v + (r + d) * np.sin(at)) < level for d in far])
+    lines, at = crossed(180), np.linspace(0.0, math.tau, 180, endpoint=False)
     drawn = lines[3:-3].any(axis=0)
     off = (lines * far[:, None]).sum(axis=0)[drawn] / lines.sum(axis=0)[drawn]
     beside = [(_at(ratio, u + d * np.cos(at), v + d * np.sin(at)) >= level).mean() for d in (r - width - 1.0, r + width + 1.0) if d > 1.0]

@@ -51,6 +51,14 @@ def test_what_is_darker_or_lighter_than_the_wood_is_seen(wood, shade):
     assert sorted({one.size[0] for one in seen if one.role == "hole"}) == pytest.approx([3.0, 10.0], abs=0.11)
 
 
+def test_what_is_little_darker_is_seen_beside_the_streaks_of_the_wood():
+    streaks = [(Path(tuple(Line(p, q) for p, q in zip(corners, [*corners[1:], corners[0]], strict=True)), True), 114)
+               for x in range(-30, 31, 4) for corners in [[(x, 12.0), (x + 1.4, 12.0), (x + 2.4, 140.0), (x + 1.0, 140.0)]]]
+    seen = in_scan(Scan(WOOD, 100, wood=96, openings=[*streaks, *((path, 60) for path in (*BORES, *SLOTS))]), WOOD)
+    assert_near(seen, "hole", BORES, 0.2)
+    assert_near(seen, "slot", SLOTS, 0.3)
+
+
 def test_a_slot_of_another_shape_is_followed():
     shield = Path(tuple(Line(p, q) for p, q in zip(SHIELD, [*SHIELD[1:], SHIELD[0]], strict=True)), True)
     one, = in_scan(Scan(WOOD, 100, wood=150, openings=[(shield, 20)]), WOOD)
