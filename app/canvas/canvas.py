@@ -19,7 +19,7 @@ from app.canvas.rulers import THICK, Ruler
 from app.canvas.snag_marks import SnagLayer
 from app.canvas.tag import PointerTag
 from app.canvas.under import LOWER, Under
-from app.canvas.view import CanvasView, Grid
+from app.canvas.view import CanvasView, Grid, Words
 from app.look.ground import cover
 from app.look.sizes import keep, lettered
 from app.look.theme import theme
@@ -65,6 +65,8 @@ class Canvas(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._moving = False
+        self._shown_more: set[str] = set()
+        """groups of marks that a stage has added"""
         self._held: tuple[str, ...] = ()
         self._kept = Kept()
         self._opened_out = OpenedOut()
@@ -88,7 +90,7 @@ class Canvas(QWidget):
         grid.addWidget(self.view, 1, 1)
         small = lettered(self.font(), SMALL)
         self._marks = MarkLayer(self._scene, small, followed=True)
-        self.view.words = self._marks.beside
+        self.view.words = self._words
         self.picture = PictureLayer(self._scene)
         self._more = MarkLayer(self._scene, small, raised=12.0)
         self._notes = MarkLayer(self._scene, small, raised=18.0)
@@ -158,7 +160,11 @@ class Canvas(QWidget):
 
     def show_more(self, groups: dict[str, Drawing]) -> None:
         """Marks that a stage adds to the drawing, by group; an empty dict takes them away."""
+        others = self._shown_more != groups.keys()
         self._more.show(groups)
+        if others:  # a stage is shown or left: its words are brought into the window, and stay so while they change
+            self._shown_more = set(groups)
+            self.view.refit()
         self._more.part_turned(self.view.pixels_per_mm)
 
     def show_notes(self, groups: dict[str, Drawing]) -> None:
@@ -172,6 +178,9 @@ class Canvas(QWidget):
     def show_guides(self, marks: Drawing) -> None:
         """Temporary marks above the drawing."""
         self._guides.show({"guides": marks} if marks else {})
+
+    def _words(self) -> tuple[Words, Words]:
+        return self._marks.beside(), self._more.behind()
 
     def _seen(self) -> list[Box]:
         """What the card at the pointer keeps clear of: signs of snags, small things, and what is in hand with its guides and words."""

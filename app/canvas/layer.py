@@ -151,6 +151,16 @@ class MarkLayer:
                     found[label.at[0]] = max(most, left), max(right, wide - left)
         return found
 
+    def behind(self) -> dict[float, tuple[float, float]]:
+        """How far the longest of turned labels reach below and above each place along (mm) where some stand, pixels."""
+        found: dict[float, tuple[float, float]] = {}
+        for owner, items in self._labels.items():
+            for item, label in zip(items, self._said[owner], strict=True):
+                if label.angle:
+                    box, (below, above) = item.transform().mapRect(item.boundingRect()), found.get(label.at[1], (0.0, 0.0))
+                    found[label.at[1]] = max(below, box.bottom()), max(above, -box.top())
+        return found
+
     def covered(self, pixels_per_mm: float) -> list[Box]:
         """Pixels of the zoomed drawing, y down, that words on plates cover."""
         found = []

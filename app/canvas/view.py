@@ -30,6 +30,25 @@ PAN = 60
 """Pixels that Ctrl and an arrow key move the paper under the window."""
 
 
+Words = dict[float, tuple[float, float]]
+"""How far words that keep their size reach from their places (mm) towards less and towards more, pixels."""
+
+
+def _scale(low: float, high: float, words: Words, room: int) -> float:
+    """Pixels to the mm at which a stretch (mm) and the words at it fit into some pixels; not less than half of what it has without them."""
+    ends = {low: (0.0, 0.0), high: (0.0, 0.0)} | words
+    most = min((room - 2 * EDGE - ends[one][0] - ends[two][1]) / (two - one) for one in ends for two in ends if one < two)
+    return min((room - min(AROUND, room / 8)) / (high - low), max(most, room / 2 / (high - low)))
+
+
+def _middle(low: float, high: float, words: Words, room: int, scale: float) -> float:
+    """The place (mm) in the middle of the window: that of the stretch, or as near as keeps the words in."""
+    half = room / 2 - EDGE
+    least = max((at + (more - half) / scale for at, (_, more) in words.items()), default=-math.inf)
+    most = min((at - (less - half) / scale for at, (less, _) in words.items()), default=math.inf)
+    return min(max((low + high) / 2, least), most)
+
+
 class CanvasView(QGraphicsView):
     """A y-up view in mm. It reports the pointer and leaves to others what that means."""
 
@@ -47,8 +66,8 @@ class CanvasView(QGraphicsView):
     """called with a key event before anybody else; True when it was taken"""
     claims = None
     """called with a key event that may be a shortcut; True when the key is the drawing's now"""
-    words = dict
-    """asked for the places (mm across) of words beside the drawing, with the pixels that they reach from there to the left and right"""
+    words = None
+    """asked for the Words beside the drawing, and for those behind it"""
     key_filter = None
     """called with (key, text) before the view takes a key; True when somebody wanted it"""
 
@@ -93,17 +112,19 @@ class CanvasView(QGraphicsView):
         room = self.viewport().size()
         if room.width() < 40 or room.height() < 40 or area.isEmpty():
             return
-        wide, words = room.width() - 2 * EDGE, self.words()
-        whole = min((*((side - min(AROUND, side / 8)) / of for side, of in (
-            (room.width(), area.width()), (room.height(), area.height()))), *(
-            max((wide - words[one][0] - words[two][1]) / (two - one), wide / 2 / area.width()) for one in words for two in words if one < two)))
+        across, along = ({}, {}) if self.words is None else self.words()
+        sides = (area.left(), area.right(), across, room.width()), (area.top(), area.bottom(), along, room.height())
+        whole = min(_scale(*side) for side in sides)
         self._least = min(SMALLEST, max(FARTHEST, whole))
         self._scale = min(LARGEST, max(self._least, whole))
         self.setTransform(QTransform.fromScale(self._scale, -self._scale))
-        left = max((at + right / self._scale for at, (_, right) in words.items()), default=-math.inf) - wide / 2 / self._scale
-        right = min((at - left / self._scale for at, (left, _) in words.items()), default=math.inf) + wide / 2 / self._scale
-        self.centerOn(min(max(area.center().x(), left), right), area.center().y())
+        self.centerOn(*(_middle(*side, self._scale) for side in sides))
         self.looked.emit()
+
+    def refit(self) -> None:
+        """Fit what is fitted once more, as words have come or gone."""
+        if self._fitted is not None:
+            self.fit(self._fitted)
 
     def zoom(self, factor: float, at: QPoint | None = None) -> None:
         """Zoom about a viewport point (its middle without one)."""
@@ -170,9 +191,8 @@ class CanvasView(QGraphicsView):
 
     def resizeEvent(self, event) -> None:
         super().resizeEvent(event)
-        if self._fitted is not None:
-            self.fit(self._fitted)
-        else:
+        self.refit()
+        if self._fitted is None:
             self.looked.emit()
 
     def wheelEvent(self, event) -> None:

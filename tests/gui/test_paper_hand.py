@@ -241,7 +241,24 @@ def test_words_beside_the_head_are_seen_whole_in_a_narrow_window(bench):
     for width in (300, 330, 500):
         view.setFixedWidth(width)
         bench.pump()
-        assert view.viewport().width() == width and len(view.words()) > 4
-        for at, (left, right) in view.words().items():
+        assert view.viewport().width() == width and len(view.words()[0]) > 4
+        for at, (left, right) in view.words()[0].items():
             x = view.viewportTransform().map(QPointF(at, 0.0)).x()
             assert x - left >= 0 and x + right <= width
+
+
+def test_words_behind_the_nut_are_seen_whole_in_a_low_window(bench):
+    view = bench.view
+    bench.window.canvas.fit(bench.layout)
+    for height in (300, 420):
+        view.setFixedHeight(height)
+        bench.window.set_stage("tuners")
+        bench.pump()
+        before = view.pixels_per_mm
+        bench.window.set_stage("strings")
+        bench.pump()
+        (at, (below, _)), = view.words()[1].items()
+        assert 0 <= view.viewportTransform().map(QPointF(0.0, at)).y() + below <= view.viewport().height() == height
+        assert view.viewportTransform().map(QPointF(0.0, bench.layout.blank.tip)).y() >= 0
+        bench.window.set_stage("tuners")
+        assert view.pixels_per_mm == before
