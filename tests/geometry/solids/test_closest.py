@@ -23,7 +23,7 @@ def test_a_point_takes_few_looks(monkeypatch, curve, spot):
     distance, point, _, t = closest.settle_point(path, 0, rough, spot)
     assert asked[curve] <= 9
     away = v.sub(spot, point)
-    assert 0 < t < 1 and abs(v.dot(v.unit(away), curve.tangent(t))) < 1e-7, "square to the curve"
+    assert 0 < t < 1 and abs(v.dot(v.unit(away), curve.tangent(t))) < 1e-11, "square to the curve"
     assert v.norm(away) == pytest.approx(distance, abs=1e-12)
     assert distance <= min(v.distance(curve.point(k / 20000), spot) for k in range(20001)) + 1e-12
 
