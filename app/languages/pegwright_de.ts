@@ -8815,6 +8815,10 @@
         <translation>Die Zeichnung enthält keine Linien, nur gefüllte Flächen: deren Ränder wurden genommen.</translation>
     </message>
     <message>
+        <source>The drawing holds nothing that can be used but on its paper pages, where sizes are those of the page: copy the outline at full size to where the drawing itself lies, the model.</source>
+        <translation>Die Zeichnung enthält nichts Brauchbares außer auf ihren Papierseiten, wo Maße die der Seite sind: den Umriss in voller Größe dorthin kopieren, wo die Zeichnung selbst liegt, in das Modell.</translation>
+    </message>
+    <message>
         <source>The drawing is empty: it holds no lines or curves.</source>
         <translation>Die Zeichnung ist leer: weder Linien noch Kurven.</translation>
     </message>

@@ -334,6 +334,9 @@ def _about_unit(unit: Unit, size: tuple[float, float], certain: bool) -> list[st
 
 
 def _nothing(haul: Haul) -> str:
+    if haul.skipped["shapes on paper pages"]:
+        return say("The drawing holds nothing that can be used but on its paper pages, where sizes are those of the page: copy the outline at full "
+                   "size to where the drawing itself lies, the model.")
     if haul.skipped:
         return say("The drawing holds no lines or curves that can be used, only {skipped}: export the outline as "
                    "lines, arcs or curves.",

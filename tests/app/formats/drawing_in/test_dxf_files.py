@@ -93,6 +93,11 @@ def test_a_file_cut_in_the_middle_is_mended_or_refused_in_one_sentence():
             assert any("end mark" in w for w in found.warnings)
 
 
+def test_what_lies_on_paper_pages_alone_is_refused_with_what_to_do():
+    with pytest.raises(FormatError, match="but on its paper pages.*copy the outline at full size"):
+        read(dxf.drawing(dxf.line((0, 0), (900, 0)).replace("8\n0\n", "8\n0\n67\n1\n", 1)))
+
+
 def test_hidden_frozen_and_paper_shapes_are_left_out_and_counted():
     tables = dxf.layer_table(("0", 0, 7), ("OFF", 0, -7), ("FROZEN", 1, 7))
     big = [(-50.0, -50.0, 0), (400.0, -50.0, 0), (400.0, 400.0, 0)]
