@@ -48,7 +48,7 @@ def joined(layout: Headstock, found: Sequence[Off]) -> tuple[Joined, ...]:
         if d is None or off.doubtful:
             continue
         if one.what in ("x", "y") and d.upright:
-            moved.setdefault(d.id, {})[one.what] = -off.by if one.how == "treble edge" else off.by
+            moved.setdefault(d.id, {})[one.what] = off.moved
         elif one.what == "distance" and one.other in known:
             other = known[one.other]
             middles = centre_distance(one.value, one.how, wide.get(d.id, d.finished), wide.get(other.id, other.finished))

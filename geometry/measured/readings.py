@@ -44,6 +44,11 @@ class Off(Struct, frozen=True):
         return self.reading.value - self.planned
 
     @property
+    def moved(self) -> float:
+        """Of x and y, how far along that axis the hole lies from its place, mm: from the treble edge x is read the other way."""
+        return -self.by if (self.reading.what, self.reading.how) == ("x", "treble edge") else self.by
+
+    @property
     def doubtful(self) -> bool:
         """Whether it is rather a slip of the pen: such a reading says nothing about the shop."""
         return abs(self.by) > FARTHEST

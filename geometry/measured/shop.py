@@ -67,8 +67,7 @@ def places(layout: Headstock, found: Iterable[Off]) -> tuple[Place, ...]:
         d = known.get(one.drilling)
         if d is None or not d.upright or off.doubtful or one.what not in ("x", "y"):
             continue
-        sign = -1.0 if one.what == "x" and one.how == "treble edge" else 1.0
-        made.append(Place(d.start[:2], 0 if one.what == "x" else 1, sign * off.by))
+        made.append(Place(d.start[:2], 0 if one.what == "x" else 1, off.moved))
     return tuple(made)
 
 

@@ -18,7 +18,7 @@ import numpy as np
 from msgspec import Struct
 
 from geometry import vectors as v
-from geometry.layout.slots import DrawnSlot, Slot, StraightSlot, slot_path
+from geometry.layout.slots import DrawnSlot, Slot, StraightSlot
 from geometry.solids.ramps import NutEnd, RampCut, nut_end, ramp_cut
 from geometry.solids.walls import Wall
 from geometry.strings.cut_walls import ACROSS, Sides, of_rounding, ramp_lines, rims, sides_of
@@ -248,16 +248,11 @@ def surely(dives: Sequence[Dive], enough: Sequence[float]) -> list[tuple[bool, b
     return clear
 
 
-def dive(run: Run, slot: Slot, wall: Wall | None = None) -> Dive | None:
-    """The dive of a string into a slot, or None when its post does not lie in that slot or it stays above the face.
-
-    `wall` is the slot's wall where it is at hand. GeometryError when the slot has no inside.
-    """
-    return dives_into([run], slot, Wall(slot_path(slot)) if wall is None else wall)[0]
-
-
 def dives_into(runs: Sequence[Run], slot: Slot, wall: Wall) -> list[Dive | None]:
-    """As dive, of several strings and one slot. A string under retainers comes as it does from the last of them."""
+    """The dive of each of some strings into a slot, None where its post does not lie in that slot or it stays above the face.
+
+    A string under retainers comes as it does from the last of them.
+    """
     runs = [run.last_leg for run in runs]
     enters = [_enters(run, wall) for run in runs]
     if not any(far is not None for far in enters):

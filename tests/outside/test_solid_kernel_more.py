@@ -4,12 +4,12 @@ import math
 
 import numpy as np
 
-from geometry.layout import Loop, Node, Ramp, Slot, StraightSlot, loop_path, slot_path
+from geometry.layout import Loop, Node, Ramp, Slot, StraightSlot, loop_path
 from geometry.solids.cylinders import Cylinders
 from geometry.solids.distance_depth import escapes
 from geometry.solids.walls import Wall, oblong
-from geometry.strings.dive import dive
 from geometry.strings.runs import Run
+from tests.one_dive import dive
 from tests.outside.more_pairs import BORES, NUT_Y, PAST, STRINGS, TIP_Y, VALUES, WIDTH, bores, overlaps, strings
 
 WITHIN = 0.01
@@ -35,7 +35,7 @@ def _air(x, up, post, deep, diameter, length, depth):
                 ramp=Ramp(length=length, depth=depth))
     way = (post[0] - x, post[1])
     run = Run("1", "t", (x, 0.0), post, math.atan2(*way), -deep, up, diameter)
-    found = dive(run, slot, Wall(slot_path(slot)))
+    found = dive(run, slot)
     return min(found.end().air, found.beside().air)
 
 

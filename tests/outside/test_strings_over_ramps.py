@@ -11,8 +11,8 @@ import numpy as np
 import pytest
 
 from geometry.layout import DrawnSlot, Loop, Node, Ramp, Slot, StraightSlot
-from geometry.strings import dive
 from geometry.strings.runs import Run
+from tests.one_dive import dive
 
 NUT_END, HALF, THICK = 30.0, 8.0, 0.5
 LENGTH, DEPTH = 6.0, 1.8

@@ -16,11 +16,12 @@ from geometry.layout import Nut, Ramp, Slot, StraightSlot
 from geometry.layout.slots import slot_path
 from geometry.solids.ramps import ramp_cut
 from geometry.solids.walls import Wall
-from geometry.strings import dive, dives, freeing_ramp
+from geometry.strings import dives, freeing_ramp
 from geometry.strings.dive import dives_into, first_lacking, surely
 from geometry.strings.near_curve import Pieces, Stretch, chord_gaps, curve_gap
 from geometry.strings.runs import Run
 from tests.geometry.checks.cases_strings import _DROP, _dive
+from tests.one_dive import dive
 from tests.property.layouts import DEMO
 
 
