@@ -16,6 +16,7 @@ from geometry.checks.said import read
 from geometry.edits import add_node, mirror_layout, move_features, move_node, remove_features, rename, set_field
 from geometry.errors import GeometryError
 from geometry.layout import Book, Clock, Done, DrawnSlot, Loop, Made, Node, Ramp, Shaped, Task, Time, validate, worked
+from geometry.routing.corners import goes_as_far
 from geometry.sequence import Routing, Trip, operations
 from geometry.solids.cut_shape import _ramps
 from geometry.solids.ramps import ramp_cut
@@ -340,6 +341,15 @@ def test_a_slimmer_cutter_has_wood_to_take_in_the_corners_that_a_wider_one_left(
     ops = planned(*now)
     assert {number for number, op in enumerate(ops, 1) if op.id not in done_steps(job, ops)} == open
     assert headstock.decode(headstock.encode(job)) == job
+
+
+def test_a_notch_in_the_outline_is_left_to_a_slimmer_cutter_and_its_round_corners_are_not():
+    """Of a head with square shoulders every cutter goes all round; into the notch of its tip, 10 mm wide and as deep, none does alike."""
+    square = ((-30.0, 0.0), (30.0, 0.0), (30.0, 150.0), (-30.0, 150.0))
+    notched = (*square[:3], (5.0, 150.0), (0.0, 140.0), (-5.0, 150.0), square[3])
+    for corners, wide, slim, alike in ((square, 12.0, 6.0, True), (notched, 12.0, 6.0, False), (notched, 6.0, 12.0, True), (notched, 6.2, 6.0, True)):
+        head = replace(demo(), outline=Loop(nodes=tuple(Node(at=at) for at in corners)))
+        assert goes_as_far(head, "outline", wide, slim) == alike
 
 
 def test_what_a_slimmer_cutter_has_left_to_take_is_told_with_both_cutters():
