@@ -51,6 +51,8 @@ def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, uncorrected
         correction = None
     to = name or printer.outputFileName() or say("the printer")
     printed = _printed_beside(parent, saved(printer, printing(printer, pages, correction)))
+    if printed is None and printer.outputFileName():
+        return ""
     if printed is None:
         return say("Printing was cancelled; pages that were sent already may still come out of the printer.")
     if correction:

@@ -191,7 +191,8 @@ def test_without_a_file_that_can_be_used_the_maker_says_whether_to_print(window,
     assert said.endswith("sent to shop, at 100 %, not corrected: measure the bars.") if goes_on else said == ""
 
 
-def test_cancel_ends_it_and_says_what_may_still_come(window, tmp_path, qapp, monkeypatch):
+@pytest.mark.parametrize("on_paper", [True, False])
+def test_cancel_ends_it_and_says_what_may_still_come(window, tmp_path, qapp, monkeypatch, on_paper):
     def cancel():
         box = next(below(window, QProgressDialog), None)
         if box is None:
@@ -200,9 +201,12 @@ def test_cancel_ends_it_and_says_what_may_still_come(window, tmp_path, qapp, mon
             box.canceled.emit()
 
     monkeypatch.setattr(waiting, "SHOWS_MS", 0)
+    if on_paper:
+        monkeypatch.setattr(QPrinter, "outputFileName", lambda self: "")
     QTimer.singleShot(0, window, cancel)
     said = print_sheets(window, made("demo"), "Demo", never, lambda *asked: to_file(tmp_path / "out.pdf"), tmp_path / "none.json")
-    assert said.startswith("Printing was cancelled")
+    assert said.startswith("Printing was cancelled") if on_paper else said == ""
+    assert on_paper or not (tmp_path / "out.pdf").exists()
 
 
 @pytest.mark.parametrize("answer", [QPrintDialog.DialogCode.Accepted, QPrintDialog.DialogCode.Rejected])
