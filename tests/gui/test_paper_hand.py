@@ -17,7 +17,8 @@ from tests.waiting import until
 
 TUNER = "treble face 2"
 LEFT, MIDDLE, RIGHT = Qt.MouseButton.LeftButton, Qt.MouseButton.MiddleButton, Qt.MouseButton.RightButton
-ARROW, CROSS = Qt.CursorShape.ArrowCursor, Qt.CursorShape.CrossCursor
+HOLD, CROSS = (Qt.CursorShape.ArrowCursor, Qt.CursorShape.PointingHandCursor), Qt.CursorShape.CrossCursor
+"""Shapes of the holding tool, over nothing and over something, and that of others."""
 OPEN, CLOSED = Qt.CursorShape.OpenHandCursor, Qt.CursorShape.ClosedHandCursor
 HERE = QPoint(300, 300)
 
@@ -57,7 +58,7 @@ def test_what_is_in_hand_is_let_go_while_the_middle_button_moves_the_paper(bench
     bench.pump()
     assert looks_at(bench) != before, "the middle button still moves the paper"
     QTest.mouseRelease(bench.view.viewport(), MIDDLE, NONE, HERE)
-    assert shape(bench) == ARROW
+    assert shape(bench) in HOLD
 
 
 def test_only_the_button_that_began_it_ends_moving_the_paper(bench):
@@ -67,7 +68,7 @@ def test_only_the_button_that_began_it_ends_moving_the_paper(bench):
     QTest.mouseClick(port, LEFT, NONE, HERE)
     assert shape(bench) == CLOSED and not bench.window.hand.busy
     QTest.mouseRelease(port, MIDDLE, NONE, HERE)
-    assert shape(bench) == ARROW
+    assert shape(bench) in HOLD
 
 
 def test_a_second_quick_press_of_the_middle_button_moves_the_paper_too(bench):
@@ -76,7 +77,7 @@ def test_a_second_quick_press_of_the_middle_button_moves_the_paper_too(bench):
     sent(bench, QEvent.Type.MouseMove, HERE + QPoint(7, 9), Qt.MouseButton.NoButton, MIDDLE)
     assert looks_at(bench) == (before[0] - 7, before[1] - 9)
     sent(bench, QEvent.Type.MouseButtonRelease, HERE, MIDDLE, Qt.MouseButton.NoButton)
-    assert shape(bench) == ARROW
+    assert shape(bench) in HOLD
 
 
 def test_a_drag_may_begin_with_the_second_of_two_quick_presses(bench):
@@ -115,7 +116,7 @@ def test_a_letting_go_that_another_window_saw_is_made_up_for(bench):
     sent(bench, QEvent.Type.MouseButtonPress, HERE, MIDDLE, MIDDLE)
     before = looks_at(bench)
     sent(bench, QEvent.Type.MouseMove, HERE + QPoint(7, 9), Qt.MouseButton.NoButton, Qt.MouseButton.NoButton)
-    assert looks_at(bench) == before and shape(bench) == ARROW
+    assert looks_at(bench) == before and shape(bench) in HOLD
 
 
 def test_the_pointer_of_a_tool_comes_back_after_moving_the_paper(bench):
@@ -144,7 +145,7 @@ def test_space_and_a_drag_move_the_paper_with_any_tool(bench, tool):
     QTest.keyRelease(bench.view, Qt.Key.Key_Space)
     assert looks_at(bench) == (before[0] - 20, before[1] - 30)
     assert window.document.layout is layout
-    assert shape(bench) == (ARROW if tool == "hold" else CROSS)
+    assert shape(bench) in (HOLD if tool == "hold" else (CROSS,))
 
 
 def test_a_space_goes_on_with_a_value_and_begins_none(bench):
@@ -162,7 +163,7 @@ def test_space_that_is_let_go_elsewhere_is_no_longer_down(bench):
     QTest.keyPress(bench.view, Qt.Key.Key_Space)
     bench.window.side.inside.snags.setFocus()
     QTest.keyRelease(bench.window.side.inside.snags, Qt.Key.Key_Space)
-    assert shape(bench) == ARROW
+    assert shape(bench) in HOLD
     x, y = bench.origin(TUNER)
     bench.press((x, y))
     assert bench.window.hand.busy, "a press takes hold and does not move the paper"
