@@ -9,9 +9,9 @@ import shapely
 from msgspec import Struct
 
 from geometry import vectors as v
-from geometry.by_size import of_slot, remembered_by_size
+from geometry.by_size import of_shape, remembered_by_size
 from geometry.curves import Line, Path
-from geometry.layout.slots import Slot, StraightSlot, slot_path
+from geometry.layout.slots import DrawnSlot, Slot, StraightSlot, shape_path
 from geometry.solids.walls import Wall
 from geometry.tolerance import FLAT, TOUCH
 from geometry.vectors import Vec2
@@ -97,15 +97,15 @@ def nut_end(slot: Slot) -> NutEnd:
     """
     shape = slot.shape
     if not isinstance(shape, StraightSlot):
-        return _drawn_end(slot)
+        return _drawn_end(shape)
     apart = v.sub(shape.tip_end, shape.nut_end)
     axis = v.unit(apart) if v.norm(apart) > 1e-9 else (0.0, 1.0)
     return NutEnd(v.along(shape.nut_end, axis, -shape.width / 2), axis, shape.width, shape.width / 2)
 
 
-@remembered_by_size(64, of_slot)
-def _drawn_end(slot: Slot) -> NutEnd:
-    path = slot_path(slot)
+@remembered_by_size(64, of_shape)
+def _drawn_end(shape: DrawnSlot) -> NutEnd:
+    path = shape_path(shape)
     x0, y0, x1, y1 = path.box
 
     def sides(far: float) -> tuple[float, float]:
