@@ -2468,6 +2468,14 @@
         <translation>Wiederholt: {name}</translation>
     </message>
     <message>
+        <source>Done this early, it makes impossible {names}</source>
+        <translation>So früh getan macht er unmöglich: {names}</translation>
+    </message>
+    <message>
+        <source>Done this early, it makes unsafe {names}</source>
+        <translation>So früh getan macht er unsicher: {names}</translation>
+    </message>
+    <message>
         <source>Double click on an edge</source>
         <translation>Doppelklick auf eine Kante</translation>
     </message>
@@ -16625,6 +16633,10 @@
     <message>
         <source>{hardware} goes through the side, so it has no place in a hole through the face.</source>
         <translation>{hardware} geht durch die Seite und gehört darum in keine Bohrung durch die Vorderseite.</translation>
+    </message>
+    <message>
+        <source>{harm}, after {names}</source>
+        <translation>{harm}, nach {names}</translation>
     </message>
     <message>
         <source>{harm}, out of turn with {names}</source>

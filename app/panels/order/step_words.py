@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Container, Iterable, Mapping, Sequence
 
 from msgspec import Struct
 
@@ -15,6 +15,7 @@ from geometry.units import LengthUnit
 NAMED = 2
 """Steps named in one sentence; the others are counted."""
 HARM = {"impossible": say("Cannot be done here"), "unsafe": say("Unsafe here"), "unwise": say("Unwise here")}
+_TOO_LATE = {"impossible": say("Impossible by now"), "unsafe": say("Unsafe by now")}
 
 
 class Reason(Struct, frozen=True):
@@ -42,11 +43,11 @@ class StepWords(Struct, frozen=True):
 
 
 def step_words(op: Operation, ops: Mapping[str, Operation], edges: Iterable[Before], broken: Iterable[Before],
-               number: Mapping[str, int], taken: Taken, state: WoodState, unit: LengthUnit) -> StepWords:
-    """The words for a step; `edges` may be all of the layout's, `broken` are those that the order breaks, `number` gives the
-    place of each step."""
+               done: Container[str], number: Mapping[str, int], taken: Taken, state: WoodState, unit: LengthUnit) -> StepWords:
+    """The words for a step; `edges` may be all of the layout's, `broken` are those that the order breaks, `done` are the steps that
+    are done: what they spoil no other place mends. `number` gives the place of each step."""
     edges = tuple(edges)
-    wrong = _wrong(op, ops, broken, number)
+    wrong = _wrong(op, ops, broken, done, number)
     blocked = [say("Cannot be done: {blocked}", blocked=op.blocked)] if op.blocked else []
     set_up = op.setup.words(unit)
     return StepWords(
@@ -57,25 +58,35 @@ def step_words(op: Operation, ops: Mapping[str, Operation], edges: Iterable[Befo
         _reasons([(e.then, e) for e in edges if e.first == op.id], ops, number), state.words(unit))
 
 
-def _wrong(op: Operation, ops: Mapping[str, Operation], broken: Iterable[Before],
+def _wrong(op: Operation, ops: Mapping[str, Operation], broken: Iterable[Before], done: Container[str],
            number: Mapping[str, int]) -> list[tuple[str, bool]]:
-    """(sentence, whether it is loud) for everything that this step's place spoils, of itself first."""
-    groups: dict[tuple[bool, str, str], list[str]] = {}
+    """(sentence, whether it is loud) for everything that this step's place spoils, or that it is done, of itself first."""
+    groups: dict[tuple[bool, bool, str, str], list[str]] = {}
     for edge in broken:
         if op.id not in (edge.first, edge.then):
             continue
         own = edge.harmed == op.id
-        other = edge.harmed if not own else edge.then if edge.first == op.id else edge.first
-        groups.setdefault((own, edge.reason, edge.grade), []).append(_numbered(ops[other], number))
+        spoiler = edge.then if edge.harmed == edge.first else edge.first
+        late = edge.grade in _TOO_LATE and spoiler in done
+        groups.setdefault((own, late, edge.reason, edge.grade), []).append(_numbered(ops[spoiler if own else edge.harmed], number))
     found = []
-    for (own, reason, grade), titles in sorted(groups.items(), key=lambda item: (not item[0][0], list(HARM).index(item[0][2]))):
+    for (own, late, reason, grade), titles in sorted(groups.items(), key=lambda item: (not item[0][0], list(HARM).index(item[0][3]))):
         names = few(list(dict.fromkeys(titles)), NAMED)
-        words = (say("{harm}, out of turn with {names}", harm=HARM[grade], names=names) if own else
-                 {"impossible": say("Its place makes impossible {names}", names=names),
-                  "unsafe": say("Its place makes unsafe {names}", names=names),
-                  "unwise": say("Its place is unwise for {names}", names=names)}[grade])
-        found.append((f"{words}: {reason}", grade != "unwise"))
+        found.append((f"{_harm(own, late, grade, names)}: {reason}", grade != "unwise"))
     return found
+
+
+def _harm(own: bool, late: bool, grade: str, names: str) -> str:
+    """Who is spoiled by whom: by a place in the order, or by what is done."""
+    if own:
+        return (say("{harm}, after {names}", harm=_TOO_LATE[grade], names=names) if late else
+                say("{harm}, out of turn with {names}", harm=HARM[grade], names=names))
+    if late:
+        return {"impossible": say("Done this early, it makes impossible {names}", names=names),
+                "unsafe": say("Done this early, it makes unsafe {names}", names=names)}[grade]
+    return {"impossible": say("Its place makes impossible {names}", names=names),
+            "unsafe": say("Its place makes unsafe {names}", names=names),
+            "unwise": say("Its place is unwise for {names}", names=names)}[grade]
 
 
 def _numbered(op: Operation, number: Mapping[str, int]) -> str:

@@ -167,7 +167,8 @@ class OrderRoom(PlanningRoom):
         neck = neck_words(work.layout, op.setup, self.window.unit)
         go_on = op.id in work.to_go_on
         op = replace(op, cautions=tuple(filter(None, (go_on and why, *work.cautions(op), neck))), blocked="" if go_on else why)
-        words = step_words(op, by_id, work.heeded, work.broken, work.number, work.estimate[op.id], views.state, self.window.unit)
+        words = step_words(op, by_id, work.heeded, work.broken, work.done, work.number, work.estimate[op.id], views.state,
+                           self.window.unit)
         self.centre.show_count(at, len(work.steps), f"{work.number[self.at]}  {op.title}")
         x0, y0, x1, y1 = views.box
         self.centre.picture.show_drawing(views.plan, QRectF(x0, y0, x1 - x0, y1 - y0), " ".join((words.do, *words.state)))

@@ -81,19 +81,22 @@ def test_a_wrong_place_is_told_on_both_steps():
     assert wrong["side bore treble side 1.1.1"].grade == "loud"
     number = {id: i for i, id in enumerate(order, 1)}
 
-    def said(id):
+    def said(id, done=()):
         broken = [e for e in EDGES if number[e.first] > number[e.then]]
-        return step_words(BY_ID[id], BY_ID, EDGES, broken, number, estimate(order, OPS)[id],
+        return step_words(BY_ID[id], BY_ID, EDGES, broken, done, number, estimate(order, OPS)[id],
                           wood_after(HEAD, order, number[id], OPS), "mm")
     assert any(re.match(r"Its place makes impossible “Side bore \w+ side 1” \(\d+\), “Side bore \w+ side 2” \(\d+\) and 4 more: "
                         "Once the outline is cut", text) for text in said("cut outline").warnings)
     assert any(text.startswith("Cannot be done here, out of turn with “Saw the outline” (3):") for text in
                said("side bore treble side 1.1.1").warnings)
+    assert any(text.startswith("Done this early, it makes impossible “Side bore") for text in said("cut outline", {"cut outline"}).warnings)
+    assert any(text.startswith("Impossible by now, after “Saw the outline” (3):") for text in
+               said("side bore treble side 1.1.1", {"cut outline"}).warnings), "no other place mends what is done"
     assert said("mark").warnings == said("mark").unwise == ()
 
 
 def test_reasons_name_what_they_protect_once():
-    words = step_words(BY_ID["rout bass slot 1"], BY_ID, EDGES, (), {id: i for i, id in enumerate(BEST, 1)},
+    words = step_words(BY_ID["rout bass slot 1"], BY_ID, EDGES, (), (), {id: i for i, id in enumerate(BEST, 1)},
                        estimate(BEST, OPS)["rout bass slot 1"], wood_after(HEAD, BEST, 39, OPS), "mm")
     assert len({(r.why, r.protects) for r in words.after}) == len(words.after)
     assert any(r.protects == "the cutter and its line" and "Waste holes bass slot" in r.others for r in words.after)
