@@ -1,4 +1,4 @@
-"""The ramp that frees all strings of a slot: as short and as shallow as they allow, and longer where it would go too deep."""
+"""The ramp that frees all strings of a slot: as short as they and a hand allow, as shallow as they do, and longer where it would go too deep."""
 
 from __future__ import annotations
 
@@ -23,6 +23,8 @@ from geometry.tolerance import TOUCH
 
 NUT_AIR = 2.0
 """mm of flat face that a ramp leaves in front of the nut (common practice, no source)"""
+_SHORTEST = 3.0
+"""mm: a shorter ramp is steep and gone with a stroke of the file, and a little astray it goes far too deep (common practice, no source)"""
 _STEP = 0.1
 _TRIES = 12
 _FLATTER = 4
@@ -63,6 +65,7 @@ def ramp_for(slot: Slot, found: Sequence[Dive], nut: Nut, thickness: float, marg
     tried = [bare[first], *bare[:first], *bare[first + 1:]]
     shortest, needs = _first_guess(slot, bare, air)
     room = _room(slot, nut, width)
+    shortest = max(shortest, min(_SHORTEST, _down(room)))
     ramp = _freeing(slot, tried, air, shortest, needs, room, width)
 
     def leaves_enough(one: Ramp) -> bool:
