@@ -22,7 +22,7 @@ HUE = 0.12
 EVEN = 3.0 * GRAIN
 """Levels by which a hard shadow strays from its middle colour"""
 UNLIKE = 6.0 * GRAIN
-"""Levels by which one of its colours differs from the wood"""
+"""Levels by which one of its colours differs from the wood, than which it is paler: what is darker than pale wood is its binding"""
 SHARE = (0.05, 0.6)
 """Part of the edge along which there is a shadow: no other falls on all sides, while a binding does"""
 
@@ -42,9 +42,9 @@ def shadow_beside(colours: np.ndarray, place: PlaneMap, edge: Polygon, ahead: Ve
         """The colours so many mm within the edge, and which of them are those of such a shadow."""
         points, there = seen_at(colours, place, along(edge, -within, ahead))
         left = there / np.maximum(behind[about.nearest(shapely.points(points))], 1.0)
-        mean = left.mean(axis=1)
+        mean, off = left.mean(axis=1), there - np.median(wood, axis=0)
         return there, (mean > DIMMED[0]) & (mean < DIMMED[1]) & (np.ptp(left, axis=1) <= HUE) & \
-            (np.abs(there - np.median(wood, axis=0)).max(axis=1) > UNLIKE)
+            (np.abs(off).max(axis=1) > UNLIKE) & (off.mean(axis=1) > 0)
     found = [dimmed(within) for within in WITHIN]
     there, dark = found[0]
     if dark.sum() < LEAST or any(shadow.mean() > SHARE[1] for _, shadow in found if len(shadow)):

@@ -9,7 +9,7 @@ from PIL import Image, ImageDraw
 
 from app.window.tracing.trace import propose
 from geometry.layout.picture import Picture
-from tests.geometry.tracing.test_colours import HEAD, MAT, OUTLINE, PAPER, at, off, photo
+from tests.geometry.tracing.test_colours import BLACK, HEAD, MAPLE, MAT, OUTLINE, PAPER, at, off, photo
 
 EBONY, WALNUT, SAPWOOD = (30, 28, 27), (75, 50, 40), (150, 120, 85)
 
@@ -27,6 +27,10 @@ def test_a_hard_shadow_beside_dark_wood_is_left_out_and_told(wood, behind):
 def test_where_no_shadow_falls_none_is_told():
     made = traced(photo(EBONY, PAPER))
     assert not made.shadow and off(made.path) < 0.8
+
+
+def test_a_dark_binding_of_pale_wood_is_no_shadow():
+    assert not traced(photo(MAPLE, PAPER, shadow=True, rim=BLACK)).shadow
 
 
 @pytest.mark.parametrize("shade", [SAPWOOD, (120, 120, 118)], ids=["a stripe of pale wood", "a grey binding all round"])
