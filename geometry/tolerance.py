@@ -1,5 +1,7 @@
 """Every tolerance of the project, named once. All lengths in millimetres, all angles in radians."""
 
+import math
+
 TOUCH = 1e-6
 """Two points nearer than this are one point; touching a margin to within this passes."""
 
@@ -21,6 +23,9 @@ along a paper more truly (common practice, no source)."""
 
 ONE_WAY = 1e-3
 """rad: tuners turned farther apart than this share no plate."""
+
+SAME_TILT = math.radians(0.05)
+"""Tilts that differ by no more are set at the table as one (common practice, no source)."""
 
 QUAD_SEGS = 64
 """Chords per quarter turn in a polygon offset (a 10 mm arc stays within 0.0008 mm)."""

@@ -204,7 +204,7 @@ class Work(Struct, frozen=True, dict=True):
 
     def _harder(self, edge: Before) -> bool:
         """Whether that is broken by what is done, for no order to mend, and spoils nothing."""
-        return not edge.hard and edge.then in self.done and edge.first not in self._in_the_wood
+        return not edge.hard and edge.then in self.done and edge.harmed not in self._in_the_wood
 
     @cached_property
     def _to_keep(self) -> tuple[Before, ...]:

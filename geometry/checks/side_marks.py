@@ -22,10 +22,9 @@ from geometry.solids.side import tilt_of
 from geometry.solids.walls import Wall
 from geometry.terms import term
 from geometry.tilt_words import tilt_words
-from geometry.tolerance import TOUCH
+from geometry.tolerance import SAME_TILT, TOUCH
 from geometry.vectors import Vec2
 
-_SAME_TILT = math.radians(0.05)
 _SAME_DEPTH = 1e-6
 
 
@@ -177,7 +176,7 @@ def _shared(tilts: tuple[tuple[float, Item], ...]) -> list[list[tuple[float, Ite
     found, at = [], 0
     while at < len(level):
         end = at
-        while end < len(level) and level[end][1][0] - level[at][1][0] <= _SAME_TILT:
+        while end < len(level) and level[end][1][0] - level[at][1][0] <= SAME_TILT:
             end += 1
         if len({item.frame.side for _, (_, item) in level[at:end]}) == 2:
             found.append([level[at][1], *(entry for _, entry in sorted(level[at:end], key=lambda entry: entry[0]))])

@@ -60,7 +60,7 @@ def _graph(slot: Slot, least: float) -> dict[Vec2, dict[Vec2, float]]:
     shapely.prepare(ring)
     triangles = _triangles(ring, min(MOST, max(48, int(path.length / SPACING))))
     centres = _centres(triangles)
-    good = np.append(_clear(area, ring, centres) >= least, False)
+    good = _clear(area, ring, centres) >= least
     # Where two triangles share a side an edge of the diagram leads from the centre of the one to that of the other.
     corners = triangles[..., 0] + 1j * triangles[..., 1]
     sides = np.sort(np.stack([corners, np.roll(corners, -1, axis=1)], axis=2).reshape(-1, 2), axis=1)

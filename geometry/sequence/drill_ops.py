@@ -19,7 +19,7 @@ from geometry.solids.side import tilt_of
 from geometry.solids.slot_area import slot_area
 from geometry.strings.square_line import square_line
 from geometry.terms import term
-from geometry.tolerance import TOUCH
+from geometry.tolerance import SAME_TILT, TOUCH
 from geometry.units import format_angle, format_length
 from geometry.vectors import Vec2
 
@@ -212,9 +212,7 @@ def _dia(d: Drilling, wishes: Wishes) -> str:
 
 
 SAME_DEPTH = 1e-3
-"""Fence settings nearer than this are one setting, mm."""
-SAME_TILT = math.radians(0.05)
-"""So are tilts (common practice, no source)."""
+"""Fence settings nearer than this are one setting, mm; of tilts see SAME_TILT."""
 
 
 def side_tables(layout: Headstock, drillings: Iterable[Drilling]) -> dict[str, Table]:

@@ -21,12 +21,10 @@ from geometry.layout.slots import StraightSlot
 from geometry.solids.drilling import Drilling, drill_for, holes, point_ahead
 from geometry.solids.frames import Frame, frame
 from geometry.solids.slot_area import slot_area
-from geometry.tolerance import TOUCH
+from geometry.tolerance import SAME_TILT, TOUCH
 from geometry.units import MM_PER_INCH, LengthUnit
 from geometry.vectors import Vec3
 
-SAME_TILT = math.radians(0.05)
-"""Tilts that differ by no more are set at the table as one (common practice, no source)."""
 _SIGHT = 400.0
 """mm: how far a side bore could possibly reach"""
 _BESIDE = tuple(step / 4 for step in range(-4, 5))

@@ -80,6 +80,8 @@ def test_what_is_only_harder_on_a_sawn_head_is_minded_at_its_step_and_no_fault_o
     assert len([text for text in printed if "square blank lies" in text]) == 3, "of pins, posts and retainers once each"
     early = now.wrong_in(moved(now.order.steps, "clean up", 3))
     assert early and {problem.others for problem in early} == {("clean up",)}, "what an order can mend is told still"
+    clean, = [op for op in bare.ops if op.kind == "clean up"]
+    assert not worked(bare.layout, "clean up")[0].cautions(clean), "cleaned up too early it is done, and nothing harms it any more"
 
 
 def test_tools_are_got_ready_for_what_is_left():
