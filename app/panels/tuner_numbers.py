@@ -59,7 +59,8 @@ def side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | N
         if bore.window is not None:
             low, high = bore.window
             rows.append(FieldRow(say("Stop may lie"), "fact", say("{low} to {high}", low=enough(low), high=least(high)),
-                                 warn=not low - TOUCH <= bore.stop_full <= high + TOUCH, help=say("Full diameter: shallower leaves wood of the rail, deeper brings the drill's point into the inner "
+                                 warn=not low - TOUCH <= bore.stop_full <= high + TOUCH,
+                                 help=say("Full diameter: shallower leaves wood of the rail, deeper brings the drill's point into the inner "
                                           "wall of the slot.")))
         elif bore.bears > 0:
             rows.append(FieldRow(say("End of the post bears"), "fact", say("{deep} deep in the inner wall", deep=least(bore.bears))))

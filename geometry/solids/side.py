@@ -29,6 +29,8 @@ _SIGHT = 400.0
 """mm: how far a side bore could possibly reach"""
 _BESIDE = tuple(step / 4 for step in range(-4, 5))
 """where across a bore its slot's walls are looked at, in its radii"""
+_ROOM = 0.1
+"""mm: the least between two stops that are told; nobody sets one more truly (common practice, no source)"""
 
 
 class Crossing(Struct, frozen=True):
@@ -68,7 +70,7 @@ class SideBore(Struct, frozen=True):
     """from the seat to the string hole in the post"""
     window: tuple[float, float] | None
     """the least and the most stop (from the square edge, to full diameter) that leaves nothing of the rail and keeps the drill's point
-    clear of the inner wall; None for a bore that does not end in its slot, or that can do neither"""
+    clear of the inner wall; None for a bore that does not end in its slot, or where no stop does both with _ROOM to set it in"""
     bears: float
     """how deep the post's end lies in the inner wall, in a bore that goes on into it; 0 where it does not"""
     turns_with: tuple[str, ...]
@@ -121,7 +123,7 @@ def _window(layout: Headstock, bore: Drilling, own: Crossing, point: float) -> t
         enters, leaves = min(ahead)
         least, most = max(least, float(enters)), min(most, float(leaves) - point * (1.0 - abs(beside)))
     waste = bore.stop - bore.depth
-    return (waste + least, waste + most) if least < most else None
+    return (waste + least, waste + most) if most - least >= _ROOM else None
 
 
 def tilt_of(frame: Frame) -> float:

@@ -60,6 +60,12 @@ def test_a_bore_that_goes_on_into_the_inner_wall_tells_how_deep_the_post_bears_t
     assert (loose.window, loose.bears) == (None, 0.0)
 
 
+@pytest.mark.parametrize(("room", "there"), [(0.05, False), (0.11, True)])
+def test_room_that_nobody_could_set_a_stop_in_is_none(room, there):
+    """Rounded up and down its ends would be told the wrong way round."""
+    assert (side_bore(drilled(21.0, slots=(slot(width=POINT + room),)), "a").window is not None) == there
+
+
 def test_without_a_slot_ahead_and_beside_the_end_of_one_there_is_none():
     assert side_bore(head(tuners=(side("a", 90.0),), patterns=(SIDE,)), "a").window is None
     assert side_bore(drilled(25.0, slots=(slot(nut=85.0, tip=85.0),)), "a").window is None
