@@ -65,8 +65,6 @@ class Canvas(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._moving = False
-        self._shown_more: set[str] = set()
-        """groups of marks that a stage has added"""
         self._held: tuple[str, ...] = ()
         self._kept = Kept()
         self._opened_out = OpenedOut()
@@ -160,11 +158,7 @@ class Canvas(QWidget):
 
     def show_more(self, groups: dict[str, Drawing]) -> None:
         """Marks that a stage adds to the drawing, by group; an empty dict takes them away."""
-        others = self._shown_more != groups.keys()
         self._more.show(groups)
-        if others:  # a stage is shown or left: its words are brought into the window, and stay so while they change
-            self._shown_more = set(groups)
-            self.view.refit()
         self._more.part_turned(self.view.pixels_per_mm)
 
     def show_notes(self, groups: dict[str, Drawing]) -> None:

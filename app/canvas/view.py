@@ -122,7 +122,7 @@ class CanvasView(QGraphicsView):
         self.looked.emit()
 
     def refit(self) -> None:
-        """Fit what is fitted once more, as words have come or gone."""
+        """Fit what is fitted once more, with the words that stand beside it now. Not under a hand that drags: the drawing would move."""
         if self._fitted is not None:
             self.fit(self._fitted)
 

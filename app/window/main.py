@@ -263,6 +263,7 @@ class MainWindow(Frame):
             self.document.hold(())
             self._follow_options()
             self.show_room()
+        self.canvas.view.refit()
         self.history_buttons.name_steps()
         self.keyboard.home()
         if put_back:

@@ -263,3 +263,23 @@ def test_words_behind_the_nut_are_seen_whole_in_a_low_window(bench):
         assert view.viewportTransform().map(QPointF(0.0, bench.layout.blank.tip)).y() >= 0
         bench.window.set_stage("tuners")
         assert view.pixels_per_mm == before
+
+
+def test_the_drawing_keeps_still_while_the_edge_of_the_blank_is_dragged_among_marks_that_go(bench):
+    """The marks of the router go as the drag begins, and the length beside the edge goes with it."""
+    view = bench.view
+    view.setFixedWidth(500)
+    bench.enter("router")
+    bench.window.canvas.fit(bench.layout)
+    bench.window.document.hold(("blank",))
+    bench.pump()
+    blank, scale = bench.layout.blank, view.pixels_per_mm
+    start, end = (blank.treble, blank.tip - 3.0), (blank.treble + 15.0, blank.tip - 3.0)
+    assert bench.window.room.marks()
+    bench.press(start)
+    bench.move_along(start, end)
+    assert bench.window.document.shown.blank.treble > blank.treble + 10 and not bench.window.room.marks()
+    assert view.pixels_per_mm == scale
+    bench.release(end)
+    bench.planned("router")
+    assert bench.window.room.marks() and view.pixels_per_mm == scale
