@@ -16,7 +16,7 @@ from app.formats.paper import PAPERS, Page
 from app.printing.correction import Correction, corrected
 from app.printing.page_paint import painted, shapes_of
 from app.printing.printers import correction_for
-from app.printing.to_file import saved
+from app.printing.to_file import file_of, saved
 from app.threads.waiting import Progress, done_beside
 from geometry.checks.words import listed
 from geometry.saying import count, say
@@ -51,7 +51,7 @@ def print_sheets(parent: QWidget, pages: Sequence[Page], title: str, uncorrected
         correction = None
     to = name or printer.outputFileName() or say("the printer")
     printed = _printed_beside(parent, saved(printer, printing(printer, pages, correction)))
-    if printed is None and printer.outputFileName():
+    if printed is None and file_of(printer):
         return ""
     if printed is None:
         return say("Printing was cancelled; pages that were sent already may still come out of the printer.")

@@ -16,13 +16,19 @@ from geometry.saying import say
 Steps = Generator[tuple[int, int], None, None]
 
 END = b"%%EOF"
-"""With this a whole PDF or PostScript ends."""
+"""With this a whole PDF ends."""
+
+
+def file_of(printer: QPrinter) -> str:
+    """The PDF that a printer prints to; empty where it prints on paper, and where the system asks for a file itself: what the toolkit has as
+    its name is then that of a port."""
+    return printer.outputFileName() if printer.outputFormat() == QPrinter.OutputFormat.PdfFormat else ""
 
 
 def saved(printer: QPrinter, steps: Steps) -> Steps:
-    """The steps of printing, and then the file that the printer was to print to, written whole or left as it was; those steps alone where
-    it prints on paper. FormatError when there is no room for it, here or there."""
-    target = printer.outputFileName()
+    """The steps of printing, and then the PDF that the printer was to print to, written whole or left as it was; those steps alone where
+    it prints to none. FormatError when there is no room for it, here or there."""
+    target = file_of(printer)
     if not target:
         yield from steps
         return

@@ -1,12 +1,15 @@
 """Pages printed to a file: whole, or the file is as it was."""
 
+from pathlib import Path
+
 import pytest
+from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QWidget
 
 from app.formats.errors import FormatError
 from app.printing import page_paint, to_file
 from app.printing.job import print_sheets, printing
-from app.printing.to_file import saved
+from app.printing.to_file import file_of, saved
 from app.threads.waiting import Progress, done_beside
 from tests.app.document.test_unreadable_journal import small_disk
 from tests.app.formats.out.pdf_reading import open_pdf
@@ -61,6 +64,16 @@ def test_called_off_it_leaves_the_earlier_one(qapp, tmp_path):
     next(steps)
     steps.close()
     assert path.read_bytes() == BEFORE
+
+
+def test_a_port_that_asks_for_a_file_itself_is_printed_to_as_paper_is(qapp, monkeypatch):
+    """One system has its own dialog ask for the file, and gives the toolkit the name of a port meanwhile."""
+    printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+    monkeypatch.setattr(QPrinter, "outputFormat", lambda self: QPrinter.OutputFormat.NativeFormat)
+    printer.setOutputFileName("FILE:")
+    names = []
+    assert list(saved(printer, (names.append(printer.outputFileName()) or step for step in [(1, 1)]))) == [(1, 1)]
+    assert file_of(printer) == "" and names == ["FILE:"] and not Path("FILE:").exists()
 
 
 def test_letters_that_were_first_printed_are_painted_in_the_window_afterwards(parent, tmp_path):
