@@ -200,16 +200,17 @@ class Work(Struct, frozen=True, dict=True):
 
     def cautions(self, op: Operation) -> tuple[str, ...]:
         """What to mind at a step, and what is harder at it now, for what is done would better have come later."""
-        return (*op.cautions, *dict.fromkeys(edge.reason for edge in self.heeded if edge.harmed == op.id and self._harder(edge)))
+        return (*op.cautions, *dict.fromkeys(edge.reason for edge in self._harder if edge.harmed == op.id))
 
-    def _harder(self, edge: Before) -> bool:
-        """Whether that is broken by what is done, for no order to mend, and spoils nothing."""
-        return not edge.hard and edge.then in self.done and edge.harmed not in self._in_the_wood
+    @cached_property
+    def _harder(self) -> tuple[Before, ...]:
+        """What of `heeded` is broken by what is done, for no order to mend, and spoils nothing."""
+        return tuple([edge for edge in self.heeded if not edge.hard and edge.then in self.done and edge.harmed not in self._in_the_wood])
 
     @cached_property
     def _to_keep(self) -> tuple[Before, ...]:
         """What of `heeded` an order can keep still, or is spoiled where it does not."""
-        return tuple([edge for edge in self.heeded if not self._harder(edge)])
+        return tuple([edge for edge in self.heeded if edge not in self._harder])
 
     @cached_property
     def problems(self) -> tuple[Problem, ...]:

@@ -8,7 +8,7 @@ from functools import cached_property
 
 import numpy as np
 import shapely
-from shapely.geometry import LineString, Point, Polygon, box
+from shapely.geometry import LineString, Point, Polygon
 
 from geometry.curves import Path
 from geometry.drawing.marks import Area, Cross, Disc, Label, Mark, Stroke
@@ -48,12 +48,12 @@ class Room:
             for mark in choice:
                 covered = _Covered(mark)
                 to_whole, to_lines = self._whole.near(covered), self._lines.near(covered)
-                if (to_whole < TOUCHING).any():
-                    break
                 crossed += int((to_lines < TOUCHING).sum())
                 near += len(to_lines) + len(to_whole)
+                if (to_whole < TOUCHING).any() or (crossed, near) >= best[0]:
+                    break
             else:
-                best = min(best, ((crossed, near), choice), key=lambda one: one[0])
+                best = (crossed, near), choice
                 if not near:
                     break
         for mark in best[1]:
@@ -100,8 +100,8 @@ class _Taken:
 
 
 def beside(lines: Sequence[str], at: Vec2, reach: float, letter: float, pitch: float, style: str, owner: str) -> list[list[Label]]:
-    """Where lines of words may stand that name a hole at `at` which reaches so far (mm): right or left of it, then under or over it to
-    one side of its middle, at last up or down along it. `pitch` is from one line to the next."""
+    """Where lines of words may stand that name a hole at `at` which reaches so far (mm): under it to one side of its middle, right or left
+    of it, over it, at last up or down along it. `pitch` is from one line to the next."""
     (x, y), n = at, len(lines)
     stack = y - letter / 2 + pitch * (n - 1) / 2
     under, over = y - reach - letter - 0.2, y + reach + 0.4 + pitch * (n - 1)
@@ -138,7 +138,7 @@ def _shapes(mark: Mark) -> list[shapely.Geometry]:
         case Cross(centre=(x, y), arm=arm):
             return [LineString([(x - arm, y), (x + arm, y)]), LineString([(x, y - arm), (x, y + arm)])]
         case Label():
-            return [box(*_reach(mark))]
+            return [shapely.box(*_reach(mark))]
     raise TypeError(f"not a mark: {mark!r}")
 
 
