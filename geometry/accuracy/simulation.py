@@ -10,7 +10,7 @@ from msgspec import Struct
 from geometry.accuracy.bench import Bench, Trials, bench_of
 from geometry.accuracy.engine import Spread, spread_of
 from geometry.accuracy.sources import Share, grouped
-from geometry.accuracy.spec import Reach, Spec
+from geometry.accuracy.spec import Spec
 from geometry.accuracy.targets import Aim, any_fails
 from geometry.cancellation import Ask, go_on
 from geometry.checks.snags import Snag
@@ -86,16 +86,15 @@ def simulate(layout: Headstock, trials: int = 10_000, seed: int = 1, progress: P
     return simulated(bench_of(layout), trials, seed, progress, ask)
 
 
-def simulated(bench: Bench, trials: int, seed: int, progress: Progress | None = None,
-              ask: Ask = go_on, reach: Reach | None = None) -> Simulation:
-    """As simulate(), of a bench. A reach that is given replaces the one of the draws."""
+def simulated(bench: Bench, trials: int, seed: int, progress: Progress | None = None, ask: Ask = go_on) -> Simulation:
+    """As simulate(), of a bench."""
     if not 2 <= trials <= MOST_TRIALS:
         raise GeometryError(say("A simulation takes 2 to {most:,} trials, not {trials:,}.",
                                 most=MOST_TRIALS, trials=trials))
     lot = Trials(bench, trials, seed, ask)
     report = progress if progress is not None else _silent
     report(0.0)
-    specs = bench.specs(lot.reach() if reach is None else reach, ask=ask)
+    specs = bench.specs(lot.reach(), ask=ask)
     report(_FIRST_LOOK)
     tally = Tally(specs, bench, trials)
     for number, built in enumerate(lot.built()):

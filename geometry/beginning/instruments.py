@@ -22,8 +22,7 @@ class Instrument(Struct, frozen=True, kw_only=True):
     """A kind of instrument. `strings` is how many it mostly has, `nut_width` the nut for those, `string_step` what each further string
     (or course) adds to it and `pairs` what pairs add; `gauges` the thickest and the thinnest string, `gap` and `course_gap` the least from
     string to string and from pair to pair at the nut, `pair` from string to string within one, `shoulders` what the nut is wider than from the first string to the last; `height` of the nut above the face, `angle`
-    of the head in degrees; `hardware` the face tuner that it takes, "" for the one that fits the row, `through` the one through the side. `nylon` strings have no wire for a
-    pull to be reckoned from; `plates` hold the four tuners of a side on one line at a fixed pitch, square to it."""
+    of the head in degrees; `hardware` the face tuner that it takes, "" for the one that fits the row, `through` the one through the side. `plates` hold the four tuners of a side on one line at a fixed pitch, square to it."""
 
     title: str
     bass: int = 3
@@ -45,7 +44,6 @@ class Instrument(Struct, frozen=True, kw_only=True):
     thickness: float = 16.0
     hardware: str = ""
     through: str = THROUGH_SIDE
-    nylon: bool = False
     plates: bool = False
 
     def nut_for(self, strings: int, courses: bool) -> float:
@@ -58,8 +56,7 @@ class Instrument(Struct, frozen=True, kw_only=True):
 INSTRUMENTS: dict[str, Instrument] = {
     "guitar": Instrument(title=say("Guitar, steel strings")),
     "classical": Instrument(title=say("Guitar, nylon strings, slotted head"), mount="side", scale=650.0, nut_width=52.0, string_step=7.0,
-                            pairs=4.0, gauges=(1.1, 0.7), angle=15.0, pitch=35.0, thickness=20.0, through=ROLLER,
-                            nylon=True),
+                            pairs=4.0, gauges=(1.1, 0.7), angle=15.0, pitch=35.0, thickness=20.0, through=ROLLER),
     "bass": Instrument(title=say("Bass"), bass=2, treble=2, scale=864.0, nut_width=42.0, string_step=6.0, gauges=(2.7, 1.1), gap=7.0,
                        course_gap=9.5, pair=5.0, height=7.0, angle=10.0, pitch=38.0, hardware=LARGE),
     "mandolin": Instrument(title=say("Mandolin"), bass=4, treble=4, courses=True, scale=352.0, nut_width=29.0, string_step=6.0,
@@ -71,13 +68,13 @@ INSTRUMENTS: dict[str, Instrument] = {
     "banjo": Instrument(title=say("Banjo (four strings on the head)"), bass=2, treble=2, scale=667.0, nut_width=32.0, string_step=8.0,
                         gauges=(0.51, 0.25), height=5.0, thickness=14.0, hardware=GEARED),
     "soprano ukulele": Instrument(title=say("Ukulele, soprano"), bass=2, treble=2, scale=346.0, nut_width=35.0, string_step=8.0,
-                                  gauges=(0.9, 0.6), height=5.0, thickness=13.0, hardware=FRICTION, nylon=True),
+                                  gauges=(0.9, 0.6), height=5.0, thickness=13.0, hardware=FRICTION),
     "concert ukulele": Instrument(title=say("Ukulele, concert"), bass=2, treble=2, scale=381.0, nut_width=35.0, string_step=8.0,
-                                  gauges=(0.9, 0.6), height=5.0, thickness=13.0, hardware=FRICTION, nylon=True),
+                                  gauges=(0.9, 0.6), height=5.0, thickness=13.0, hardware=FRICTION),
     "tenor ukulele": Instrument(title=say("Ukulele, tenor"), bass=2, treble=2, scale=432.0, nut_width=36.0, string_step=8.0,
-                                gauges=(0.9, 0.6), height=5.0, thickness=14.0, nylon=True),
+                                gauges=(0.9, 0.6), height=5.0, thickness=14.0),
     "baritone ukulele": Instrument(title=say("Ukulele, baritone"), bass=2, treble=2, scale=508.0, nut_width=36.0, string_step=8.0,
-                                   gauges=(0.9, 0.6), height=5.0, thickness=14.0, nylon=True),
+                                   gauges=(0.9, 0.6), height=5.0, thickness=14.0),
 }
 """By the key that Numbers keep."""
 

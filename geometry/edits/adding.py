@@ -38,17 +38,19 @@ from geometry.saying import say
 from geometry.terms import given
 from geometry.vectors import Vec2
 
+BESIDE = (5.0, 5.0)
+"""Where a copy lies from what it is of, mm."""
 
-def add_tuner(layout: Headstock, pattern: str, at: Vec2, turn: float | None = None) -> Headstock:
+
+def add_tuner(layout: Headstock, pattern: str, at: Vec2) -> Headstock:
     """A new tuner at a point in mm: through the face there, or through the side at the nearest place of an edge.
 
-    `turn` is where a face tuner's button points, in degrees; None squarely at
-    the nearest edge. It is named for the side of that edge and its mount with
-    the next number, and its string winds on the side away from that edge.
+    A face tuner's button points squarely at the nearest edge. It is named for the side of that edge and its mount with the next
+    number, and its string winds on the side away from that edge.
     """
     hardware, at = pattern_of(layout, pattern), point(at)
     side, along = nearest_on_edges(layout.outline, at)
-    place = EdgePlace(side=side, along=along) if hardware.mount == "side" else FreePlace(at=at, turn=turn)
+    place = EdgePlace(side=side, along=along) if hardware.mount == "side" else FreePlace(at=at)
     name = feature_names(layout).numbered(given(f"{side} {hardware.mount}"))
     return appended(layout, "tuners", Tuner(id=name, pattern=pattern, place=place, winds=OTHER[side]))
 
@@ -58,10 +60,10 @@ def add_pin(layout: Headstock, at: Vec2, diameter: float = 6.0) -> Headstock:
     return appended(layout, "pins", Pin(id=feature_names(layout).numbered(given("pin")), at=point(at), diameter=diameter))
 
 
-def add_hole(layout: Headstock, at: Vec2, diameter: float, depth: float | None = None) -> Headstock:
-    """A new single hole from the face (mm), through without a depth."""
+def add_hole(layout: Headstock, at: Vec2, diameter: float) -> Headstock:
+    """A new single hole from the face (mm), through."""
     name = feature_names(layout).numbered(given("hole"))
-    return appended(layout, "holes", SingleHole(id=name, at=point(at), diameter=diameter, depth=depth))
+    return appended(layout, "holes", SingleHole(id=name, at=point(at), diameter=diameter))
 
 
 def remove_features(layout: Headstock, ids: Iterable[str]) -> Headstock:
@@ -88,30 +90,30 @@ def unpinned(layout: Headstock, gone: Collection[str]) -> Headstock:
     return replace(layout, notes=notes, routes=tuple(route for route in layout.routes if route.of not in gone))
 
 
-def duplicate(layout: Headstock, ids: Iterable[str], by: Vec2 = (5.0, 5.0)) -> Headstock:
-    """Copies of these features with names of their own, moved by a vector in mm.
+def duplicate(layout: Headstock, ids: Iterable[str]) -> Headstock:
+    """Copies of these features with names of their own, each BESIDE the first.
 
     A tuner in a row joins the row as its next member; a side tuner is copied
     one plate farther along its edge (back towards the nut line when there is
     no room ahead). Copies take no string.
     """
-    by, names = point(by), feature_names(layout)
+    names = feature_names(layout)
     for id in dict.fromkeys(ids):
         group, old = group_of(layout, id), feature(layout, id)
         name = names.alike(id)
         if isinstance(old, Slot):
-            new = replace(moved_slot(old, by), id=name)
+            new = replace(moved_slot(old, BESIDE), id=name)
         elif isinstance(old, Tuner):
-            new = replace(old, id=name, string=None, place=_place_beside(layout, old, by))
+            new = replace(old, id=name, string=None, place=_place_beside(layout, old))
         elif isinstance(old, Pin | SingleHole):
-            new = replace(old, id=name, at=v.add(old.at, by))
+            new = replace(old, id=name, at=v.add(old.at, BESIDE))
         else:
-            new = replace(old, id=name, start=old.start + by[1], end=old.end + by[1])
+            new = replace(old, id=name, start=old.start + BESIDE[1], end=old.end + BESIDE[1])
         layout = appended(layout, group, new)
     return layout
 
 
-def _place_beside(layout: Headstock, tuner: Tuner, by: Vec2) -> FreePlace | EdgePlace | RowPlace:
+def _place_beside(layout: Headstock, tuner: Tuner) -> FreePlace | EdgePlace | RowPlace:
     pattern = layout.pattern(tuner.pattern)
     if isinstance(tuner.place, RowPlace):
         row = layout.row(tuner.place.row)
@@ -122,7 +124,7 @@ def _place_beside(layout: Headstock, tuner: Tuner, by: Vec2) -> FreePlace | Edge
             return RowPlace(row=row.id, index=index)
     place = own_place(layout, tuner)
     if isinstance(place, FreePlace):
-        return replace(place, at=v.add(place.at, by))
+        return replace(place, at=v.add(place.at, BESIDE))
     step = pattern.seat.before + pattern.seat.behind + layout.margins.seat_gap
     ahead = place.along + step
     length = edge(layout.outline, place.side).length

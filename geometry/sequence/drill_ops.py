@@ -41,7 +41,7 @@ def drill_operations(layout: Headstock, wishes: Wishes) -> list[Operation]:
             made.append(_pin_hole(layout, d, pins[d.id], wishes))
         elif d.upright and d.id not in shared:
             made.append(_upright(layout, d, _narrow_pin(d, every), wishes))
-        elif not d.upright and d.role in SMALL and not wishes.pilots_from_square_edge:
+        elif not d.upright and d.role in SMALL:
             made.append(_by_hand(layout, d, wishes))
         elif not d.upright:
             made.append(_sideways(layout, d, tables[d.id], wishes))
@@ -99,7 +99,7 @@ def _over_a_hole(layout: Headstock, d: Drilling) -> tuple[str, ...]:
 
 def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> Operation:
     drill = drill_for(layout, d)
-    kind: Kind = "edge pilot" if d.role in SMALL else "side counterbore" if d.role in WIDE else "side bore"
+    kind: Kind = "side counterbore" if d.role in WIDE else "side bore"
     lies = "back" if d.surface == "treble edge" else "face"
     point = point_ahead(drill, d)
     words = say("The axis of {hole} has no mark on the square edge.", hole=d.hole)

@@ -67,7 +67,7 @@ def flat_on_the_finished_edge(layout: Headstock, ops: Sequence[Operation]) -> It
                 yield Before(op.id, flat.id,
                              say("The bore shows where the flat goes and how it lies."), say("the bore"),
                              "unwise", "then")
-            elif op.kind == "edge pilot" and op.setup.machine == "hand drill" and op.features[0] == flat.features[0]:
+            elif op.kind == "edge pilot" and op.features[0] == flat.features[0]:
                 yield Before(flat.id, op.id,
                              say("The screws are drilled through the plate as it lies on its flat."),
                              say("the seat of {feature}", feature=flat.features[0]), "unsafe", "then")

@@ -29,13 +29,13 @@ class PinPlan(Struct, frozen=True):
     free: tuple[BaseGeometry, BaseGeometry]
 
 
-def plan_pins(layout: Headstock, diameter: float | None = None, unit: LengthUnit = "mm", ask: Ask = go_on) -> PinPlan | NoPins:
+def plan_pins(layout: Headstock, unit: LengthUnit = "mm", ask: Ask = go_on) -> PinPlan | NoPins:
     """Where two pins go, mirrored about the centreline if the template has to turn over.
 
-    `diameter` in mm, by default that of the layout's first pin, else the usual one in the unit. `ask` is asked between parts of the
-    routing plan. GeometryError when the outline has no inside.
+    They are as wide as the layout's first pin, else of the usual width in the unit. `ask` is asked between parts of the routing
+    plan. GeometryError when the outline has no inside.
     """
-    size = diameter or (layout.pins[0].diameter if layout.pins else usual_pin(unit))
+    size = layout.pins[0].diameter if layout.pins else usual_pin(unit)
     flip = turns_over(routings(layout, plan_routing(layout, ask)))
     ask()
     found = propose_pins(layout, flip, size)

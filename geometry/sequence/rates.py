@@ -12,7 +12,7 @@ from geometry.sequence.operation import Kind, Operation
 _BY_KIND: dict[Kind, str] = {
     "glue scarf": "glue_scarf", "plug": "plug", "glue ear": "glue_ear", "glue face veneer": "glue_veneer", "glue back veneer": "glue_veneer",
     "template": "template", "mark": "mark", "pin hole": "hole", "counterbore": "hole", "bore": "hole", "pilot": "hole",
-    "side counterbore": "side_bore", "side bore": "side_bore", "edge pilot": "side_bore", "waste holes": "waste_hole", "saw": "saw_100",
+    "side counterbore": "side_bore", "side bore": "side_bore", "edge pilot": "hand_pilot", "waste holes": "waste_hole", "saw": "saw_100",
     "rout": "rout_100", "ramp": "ramp", "cut outline": "band_saw_100", "rout outline": "rout_outline_100", "flat": "flat",
     "clean up": "clean_up", "finish": "finish", "final diameter": "final_diameter",
 }
@@ -20,8 +20,7 @@ _BY_KIND: dict[Kind, str] = {
 
 def rate_of(op: Operation) -> str:
     """The field of Rates behind an operation's estimate; one that ends in 100 is for 100 mm."""
-    by_hand = {("edge pilot", "hand drill"): "hand_pilot", ("rout outline", "bench"): "hand_100"}
-    return by_hand.get((op.kind, op.setup.machine), _BY_KIND[op.kind])
+    return "hand_100" if (op.kind, op.setup.machine) == ("rout outline", "bench") else _BY_KIND[op.kind]
 
 
 def minutes(op: Operation, rates: Rates) -> float:

@@ -25,7 +25,7 @@ UPRIGHT = ("pin hole", "counterbore", "bore")
 
 def _sideways(ops: Sequence[Operation]) -> list[Operation]:
     """Operations drilled into a square edge at the drill press."""
-    return [op for op in of_kind(ops, "side counterbore", "side bore", "edge pilot") if op.setup.machine == "drill press"]
+    return of_kind(ops, "side counterbore", "side bore")
 
 
 def side_bores_before_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
@@ -131,13 +131,13 @@ def pilots_after_posts(layout: Headstock, ops: Sequence[Operation]) -> Iterator[
         if post is None:
             continue
         tuner = pilot.features[0]
-        if pilot.setup.machine == "hand drill":
+        if pilot.kind == "edge pilot":
             yield Before(post.id, pilot.id,
                          say("The plate of {tuner} is held in place by its post: without the bore it cannot be used "
                              "to drill through.",
                              tuner=tuner),
                          say("the place of the plate of {tuner}", tuner=tuner), "impossible", "then")
-        elif pilot.kind == "pilot":
+        else:
             yield Before(post.id, pilot.id,
                          say("With the post of {tuner} in its bore you can see whether its screws fall on the marks "
                              "before you drill them.",

@@ -65,8 +65,6 @@ def outline_after_slots(layout: Headstock, ops: Sequence[Operation]) -> Iterator
 def pilots_on_their_seat(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:
     """Screws of a side tuner are drilled through its plate, on the finished edge."""
     for pilot in of_kind(ops, "edge pilot"):
-        if pilot.setup.machine != "hand drill":
-            continue
         for op in of_kind(ops, "cut outline", "rout outline"):
             yield Before(op.id, pilot.id,
                          say("The plate of {feature} has no seat before the outline is finished.",

@@ -8,14 +8,6 @@ from geometry.units import LengthUnit, format_close, format_down
 
 
 class Wishes(Struct, frozen=True):
-    """Defaults are common practice, no source.
-
-    `pilots_from_square_edge`: screw pilots of side tuners are drilled through the
-    waste at the tilt of their post bore, instead of by hand through the plate
-    once the seat exists.
-    """
-
-    pilots_from_square_edge: bool = False
     unit: LengthUnit = "mm"
 
     def told(self, length: float, decimals: int = 1) -> str:

@@ -14,9 +14,10 @@ from msgspec.structs import replace
 from geometry import edits
 from geometry.checks.moves import AsCut, Change, Move, Ramped, Shift, Slide, Stretch, Swap, Wind
 from geometry.cures.carry_out import carried_out
-from geometry.curves import Matrix, Path
+from geometry.curves import Matrix, Path, circle
 from geometry.edits import clipping, hand_cuts, hardware, holes, imported, mirrored, offsetting, picture, string_count, strings
 from geometry.edits import rack as rack_edits
+from geometry.edits.imported_openings import with_more
 from geometry.edits.nut_end import end_along_nut
 from geometry.edits.retainers import add_retainer
 from geometry.edits.straight_edge import straighten_edge
@@ -324,9 +325,8 @@ def set_hardware(layout: Headstock, chance: random.Random) -> Headstock:
 
 EDITS: dict[str, Edit] = {
     "add_drawn_slot": lambda l, c: edits.add_drawn_slot(l, wall(c), c.choice((None, length(c)))),
-    "add_hole": lambda l, c: edits.add_hole(l, place(c), length(c), c.choice((None, length(c)))),
-    "add_retainer": lambda l, c: add_retainer(l if c.random() < 0.5 else replace(
-        l, nut=replace(l.nut, pitch=0.0, height=c.uniform(6.0, 12.0)))),
+    "add_hole": lambda l, c: edits.add_hole(l, place(c), length(c)),
+    "add_retainer": lambda l, c: add_retainer(l if c.random() < 0.5 else replace(l, nut=replace(l.nut, pitch=0.0, height=c.uniform(6.0, 12.0)))),
     "end_along_nut": lambda l, c: end_along_nut(replace(l, nut=replace(l.nut, slant=c.uniform(-20.0, 20.0)))),
     "straighten_edge": lambda l, c: straighten_edge(l, alike(l, c)),
     "set_retainer": lambda l, c: holes.set_retainer(l, some(l, c, [one.id for one in (*l.holes, *l.pins)]), c.random() < 0.6),
@@ -334,12 +334,12 @@ EDITS: dict[str, Edit] = {
     "add_truss_rod_pocket": lambda l, c: edits.add_truss_rod_pocket(l, c.choice(("mm", "in", "in64"))),
     "set_slots_there": lambda l, c: edits.set_slots_there(l, some(l, c, [one.id for one in l.slots]), c.random() < 0.5),
     "add_straight_slot": lambda l, c: edits.add_straight_slot(l, place(c), place(c), length(c), c.choice((None, length(c)))),
-    "add_tuner": lambda l, c: edits.add_tuner(l, any_of(c, [p.id for p in l.patterns]), place(c), c.choice((None, angle(c)))),
+    "add_tuner": lambda l, c: edits.add_tuner(l, any_of(c, [p.id for p in l.patterns]), place(c)),
     "add_node": on_loop(edits.add_node, part),
     "align": lambda l, c: edits.align(l, some(l, c), c.choice(("x", "y", "z"))),
     "bend_edge": on_loop(edits.bend_edge, part, place),
     "copy_side": lambda l, c: edits.copy_side(l, c.choice(SIDES), c.choice(SIDES)),
-    "duplicate": lambda l, c: edits.duplicate(l, some(l, c), step(c)),
+    "duplicate": lambda l, c: edits.duplicate(l, some(l, c)),
     "echo_features": lambda l, c: edits.echo_features(l, edits.move_features(l, (held := some(l, c)), step(c)), held),
     "fillet": on_loop(edits.fillet, length),
     "free_from_row": lambda l, c: edits.free_from_row(l, tuner(l, c)),
@@ -355,8 +355,7 @@ EDITS: dict[str, Edit] = {
     "move_slot_end": lambda l, c: edits.move_slot_end(l, slot(l, c), c.choice(("nut", "tip")), place(c)),
     "move_tuner": lambda l, c: edits.move_tuner(l, tuner(l, c), place(c)),
     "remove_features": lambda l, c: edits.remove_features(l, some(l, c)[:c.choice((1, 1, 4))]),
-    "align_nodes": lambda l, c: edits.align_nodes(l, loop(l, c)[0], c.sample(range(6), c.randrange(5)), c.choice("xy"),
-                                                  c.random() < 0.3),
+    "align_nodes": lambda l, c: edits.align_nodes(l, loop(l, c)[0], c.sample(range(6), c.randrange(5)), c.choice("xy"), c.random() < 0.3),
     "remove_node": lambda l, c: edits.remove_node(l, *loop(l, c)),
     "remove_nodes": lambda l, c: edits.remove_nodes(l, loop(l, c)[0], c.sample(range(6), c.randrange(3)), c.random() < 0.3),
     "rename": rename,
@@ -382,6 +381,7 @@ EDITS: dict[str, Edit] = {
     "take_other_hand": lambda l, c: edits.take_other_hand(set_hardware(l, c), [one.id for one in l.tuners if c.random() < 0.4]),
     "to_drawn": lambda l, c: edits.to_drawn(l, slot(l, c)),
     "transform_loop": lambda l, c: edits.transform_loop(l, loop(l, c)[0], Matrix(scale(c), angle(c), angle(c), scale(c), *step(c))),
+    "with_more": lambda l, c: with_more(l, [*((slot_path(one), "slot") for one in l.slots[:c.randrange(3)]), (circle(place(c), length(c)), "hole")]),
     "rack": in_rack, "choose_route": route, "set_template_tool": template, "order": order,
     "lay_picture": lay_picture, "picture": in_picture, "hardware": bore, "hand cuts": cut,
     "add_ear": lambda l, c: hardware.add_ear(l, c.choice(SIDES)),

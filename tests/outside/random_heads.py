@@ -9,7 +9,7 @@ from geometry.beginning.instruments import INSTRUMENTS, usual
 from geometry.beginning.numbers import MOUNTS
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Ear, Flat, Headstock, Loop, Node, SingleHole, Slot, StraightSlot, validate
-from geometry.sequence import NoPins, Wishes
+from geometry.sequence import NoPins
 from geometry.sequence.pin_plan import plan_pins
 
 
@@ -22,8 +22,8 @@ def numbers_at_random(chance: random.Random):
                    slant=chance.choice((0.0, 0.0, 0.0, chance.uniform(-12.0, 12.0))), left_handed=chance.random() < 0.3)
 
 
-def at_random(seed: int) -> tuple[Headstock, Wishes]:
-    """A valid layout, its snags as they come, and how its maker likes to work."""
+def at_random(seed: int) -> Headstock:
+    """A valid layout, its snags as they come."""
     chance = random.Random(seed)
     while True:
         try:
@@ -36,8 +36,7 @@ def at_random(seed: int) -> tuple[Headstock, Wishes]:
             layout = validate(change(chance, layout))
         except GeometryError:
             continue
-    wishes = Wishes(pilots_from_square_edge=chance.random() < 0.3)
-    return replace(layout, blank=replace(layout.blank, finish=chance.random() < 0.3)), wishes
+    return replace(layout, blank=replace(layout.blank, finish=chance.random() < 0.3))
 
 
 def _wood(chance: random.Random, layout: Headstock) -> Headstock:

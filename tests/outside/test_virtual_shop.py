@@ -70,7 +70,7 @@ def test_old_holes_are_filled_before_anything_is_drilled_into_them():
     layout = read(Path("samples/three-a-side.headstock.json"))
     posts = [frame.at(0.0, 0.0)[:2] for frame in frames(layout).values()]
     old = tuple(SingleHole(id=f"old {i}", at=(x + 3.0, y + 2.0), diameter=9.0, there=True, plugged=True) for i, (x, y) in enumerate(posts))
-    shop, wrong = finished(replace(layout, holes=old, blank=replace(layout.blank, face_veneer=1.5)), None, 5)
+    shop, wrong = finished(replace(layout, holes=old, blank=replace(layout.blank, face_veneer=1.5)), 5)
     assert shop.trouble == [] and not wrong.any(), shop.points[wrong][:5]
 
 
@@ -103,10 +103,10 @@ def test_what_is_missing_in_a_wrong_order_would_be_found(first, then, missing):
     assert any(missing in text for text in shop.trouble), shop.trouble
 
 
-def finished(layout, wishes, seed: int) -> tuple[Shop, np.ndarray]:
+def finished(layout, seed: int) -> tuple[Shop, np.ndarray]:
     """The shop after all steps that can be done, and which points are not as drawn."""
     head = FromFile(json.loads(encode(layout)))
-    work = plan_work(layout, wishes)
+    work = plan_work(layout)
     shop = Shop(head, cloud(head, seed))
     plans = {plan.of: plan.best for plan in work.plans}
     most, least = (wanted(head, shop.points, slack) for slack in (-SLACK, SLACK))
@@ -125,6 +125,6 @@ def finished(layout, wishes, seed: int) -> tuple[Shop, np.ndarray]:
 @pytest.mark.parametrize("seed", range(12))
 def test_heads_at_random_come_out_as_drawn(seed):
     """With ears, veneers, flats, pegs, pockets, blind and drawn slots, slanted nuts, and racks in which bits are missing."""
-    shop, wrong = finished(*at_random(seed), seed)
+    shop, wrong = finished(at_random(seed), seed)
     assert shop.trouble == []
     assert not wrong.any(), shop.points[wrong][:5]

@@ -128,7 +128,7 @@ class Shop:
             raise AssertionError(f"no head of this test has {kind}: {step.blocked}")
         if kind in ("pin hole", "counterbore", "bore") or kind == "pilot":
             self.from_above(step.id, words, step.setup.words(), any("plug that first" in caution for caution in step.cautions))
-        elif kind in ("side bore", "side counterbore") or (kind == "edge pilot" and "In the vice" in words):
+        elif kind in ("side bore", "side counterbore"):
             self.from_the_edge(step.id, words, step.setup.words())
         elif kind == "plug":
             self.plug(words)

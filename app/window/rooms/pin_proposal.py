@@ -56,4 +56,4 @@ class PinProposal(QObject):
 
 def _plan(layout: Headstock, unit: LengthUnit, ask: Ask) -> PinPlan | NoPins:
     from geometry.sequence.pin_plan import plan_pins  # here, so that a start does not wait for it
-    return plan_pins(layout, None, unit, ask)
+    return plan_pins(layout, unit, ask)

@@ -76,7 +76,7 @@ class Hands(RuleBasedStateMachine):
         n = len(layout.outline.nodes)
         node = layout.outline.nodes[pick % n].at
         choices = (
-            lambda: edits.move_features(layout, (id,), by), lambda: edits.duplicate(layout, (id,), by),
+            lambda: edits.move_features(layout, (id,), by), lambda: edits.duplicate(layout, (id,)),
             lambda: edits.remove_features(layout, (id,)), lambda: edits.free_from_row(layout, id),
             lambda: edits.fillet(layout, "outline", pick % n, size, mirrored),
             lambda: edits.remove_node(layout, "outline", pick % n),

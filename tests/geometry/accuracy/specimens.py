@@ -2,12 +2,15 @@
 
 from functools import cache
 from pathlib import Path
+from unittest.mock import patch
 
 import msgspec
 import numpy as np
 from msgspec.structs import replace
 
 from app.formats.headstock import read
+from geometry.accuracy.bench import Trials, bench_of
+from geometry.accuracy.simulation import Simulation, simulate
 from geometry.accuracy.spec import Reach
 from geometry.layout import (
     Accuracy,
@@ -90,6 +93,13 @@ def rough(layout: Headstock, by: float = 2.0) -> Headstock:
     """The layout in a shop that errs `by` times as much."""
     old = layout.accuracy
     return replace(layout, accuracy=Accuracy(**{f: getattr(old, f) * by for f in old.__struct_fields__}))
+
+
+def brute(layout: Headstock, trials: int, seed: int) -> Simulation:
+    """Every pair of holes and every chord of every wall, in every trial."""
+    far = endless(len(bench_of(layout).model.recipes))
+    with patch.object(Trials, "reach", lambda lot: far):
+        return simulate(layout, trials, seed)
 
 
 def endless(count: int) -> Reach:

@@ -9,7 +9,7 @@ from msgspec.structs import replace
 
 from geometry.accuracy.bench import Trials, bench_of
 from geometry.accuracy.ramp_built import ramp_of
-from geometry.accuracy.simulation import simulate, simulated
+from geometry.accuracy.simulation import simulate
 from geometry.accuracy.spec import Reach
 from geometry.checks import check
 from geometry.layout import Accuracy, EdgePlace, Headstock, Loop, Margins, Node, Slot, StraightSlot, Tuner
@@ -18,7 +18,7 @@ from geometry.solids.drilling import Drilling
 from geometry.solids.ramp_gap import from_ramp
 from geometry.solids.ramps import RampCut
 from tests.geometry.accuracy.first_order import propagate
-from tests.geometry.accuracy.specimens import SIDE, endless, head, holes, only, rough
+from tests.geometry.accuracy.specimens import SIDE, brute, endless, head, holes, only, rough
 
 KINDS = ("hole-to-ramp", "ramp-to-outline", "ramp-to-nut", "ramp-too-deep")
 
@@ -233,10 +233,8 @@ def test_wood_to_the_outline_and_the_nut_as_polygons_measure_it(width: float) ->
 def test_pruning_changes_nothing_of_ramps(by: float) -> None:
     layout = below(rough(head(), by).accuracy, ramp=Ramp(length=52.0, depth=4.0, width=50.0), slant=0.5)
     layout = replace(layout, margins=replace(layout.margins, side_cover=13.0))
-    bench = bench_of(layout)
-    pruned, whole = simulate(layout, 200, 5), simulated(bench, 200, 5, reach=endless(len(bench.model.recipes)))
     told = [[(c.kind, c.of, c.between, c.spoiled, c.short, pytest.approx(c.spread.mean, abs=1e-4))
-             for c in found.clearances if c.kind in KINDS] for found in (pruned, whole)]
+             for c in found.clearances if c.kind in KINDS] for found in (simulate(layout, 200, 5), brute(layout, 200, 5))]
     assert told[0] == told[1] and {row[0] for row in told[0]} == set(KINDS)
 
 

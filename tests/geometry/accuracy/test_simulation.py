@@ -11,23 +11,17 @@ from msgspec.structs import replace
 
 from geometry.accuracy.bench import Trials, bench_of
 from geometry.accuracy.rods import AGREE
-from geometry.accuracy.simulation import Simulation, chance_of, simulate, simulated
+from geometry.accuracy.simulation import chance_of, simulate, simulated
 from geometry.accuracy.told import is_simulated
 from geometry.cancellation import Stopped, asking
 from geometry.checks import check
 from geometry.errors import GeometryError
 from geometry.layout import Accuracy, Headstock, Margins
 from tests.geometry.accuracy.first_order import chance_below, first_order, propagate
-from tests.geometry.accuracy.specimens import PERFECT, crowded, demo, endless, head, holes, only, rough, sample, side_head
+from tests.geometry.accuracy.specimens import PERFECT, brute, crowded, demo, head, holes, only, rough, sample, side_head
 from tests.geometry.checks.test_kinds import CASES
 from tests.geometry.edits.heads import curved, plain
 from tests.spent import least, slowness, spent, times_as_long
-
-
-def brute(layout: Headstock, trials: int, seed: int) -> Simulation:
-    """Every pair of holes and every chord of every wall, in every trial."""
-    bench = bench_of(layout)
-    return simulated(bench, trials, seed, reach=endless(len(bench.model.recipes)))
 
 
 # ---- pruning ---------------------------------------------------------------------------------------------------------

@@ -33,15 +33,15 @@ from tests.geometry.edits.heads import FACE, LOPSIDED, SIDE, curved, demo, plain
 
 
 def test_new_features_get_names_and_places():
-    face = sound(add_tuner(plain(), FACE, (-20.0, 90.0), 30.0))
+    face = sound(add_tuner(plain(), FACE, (-20.0, 90.0)))
     assert new_ids(plain(), face) == ("bass face 1",)
-    assert face.tuners[-1].place == FreePlace(at=(-20.0, 90.0), turn=30.0) and face.tuners[-1].winds == "treble"
+    assert face.tuners[-1].place == FreePlace(at=(-20.0, 90.0)) and face.tuners[-1].winds == "treble"
     side = sound(add_tuner(face, SIDE, (33.0, 120.0)))
     assert new_ids(face, side) == ("treble side 2",)
     assert along_edge(side, "treble side 2") == ("treble", pytest.approx(120.0))
     assert new_ids(side, add_pin(side, (0.0, 100.0))) == ("pin 1",)
-    holed = sound(add_hole(side, (0.0, 100.0), 4.0, 6.0))
-    assert holed.holes[-1].depth == 6.0
+    holed = sound(add_hole(side, (0.0, 100.0), 4.0))
+    assert holed.holes[-1].depth is None
     with pytest.raises(GeometryError, match="Hole 1: diameter must be above 0"):
         add_hole(side, (0.0, 100.0), 0.0)
 

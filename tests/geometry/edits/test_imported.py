@@ -5,7 +5,7 @@ from msgspec.structs import replace
 
 from app.formats import headstock
 from geometry.curves import Matrix, circle
-from geometry.edits import add_hole, add_truss_rod_pocket
+from geometry.edits import add_hole, add_truss_rod_pocket, set_field
 from geometry.edits.imported import layout_from, with_shape
 from geometry.edits.imported_openings import there_told
 from geometry.edits.rack import choose_route
@@ -102,8 +102,8 @@ def test_a_slot_drawn_anew_keeps_what_was_noted_and_chosen_of_it():
 
 @pytest.mark.parametrize(("by", "size", "kept"), [(2.0, 8.0, True), (2.0, 9.5, True), (4.5, 8.0, False), (0.0, 20.0, False)])
 def test_a_hole_drawn_anew_keeps_its_name_and_depth(by, size, kept):
-    made = add_hole(DEMO, (0.0, 120.0), 8.0, 5.0)
-    name = made.holes[-1].id
+    name = "hole 1"
+    made = set_field(add_hole(DEMO, (0.0, 120.0), 8.0), ("holes", name, "depth"), 5.0)
     made = with_shape(made, [OUTLINE, (circle((by, 120.0), size / 2), "hole")], AS_IT_IS, openings=True)
     (hole,) = made.holes
     assert (hole.at, hole.diameter) == (pytest.approx((by, 120.0)), pytest.approx(size))

@@ -60,7 +60,7 @@ def test_where_no_screw_finds_wood_it_says_so():
 
 
 def test_a_hole_takes_a_retainer_and_gives_it_back():
-    layout = add_hole(flat(), (0.0, 30.0), 2.0, 9.0)
+    layout = set_field(add_hole(flat(), (0.0, 30.0), 2.0), ("holes", "hole 1", "depth"), 9.0)
     there = set_retainer(layout, ["hole 1"], True)
     assert there.holes[0].retainer == Retainer(height=5.5)
     assert set_retainer(there, ["hole 1"], True) == there

@@ -100,5 +100,5 @@ def test_a_pin_proposed_where_one_stands_is_that_one_and_elsewhere_another():
     own = replace(LAYOUT, pins=(replace(first, id="low"), Pin(id="tip pin", at=(0.0, 100.0))))
     task = Task(operation="pin hole tip pin.1", features=("tip pin",))
     own = replace(own, book=tick_off(Book(), task, 1))
-    assert [pin.id for pin in plan_pins(own, first.diameter).pins] == ["low", "tip pin 2"]
-    assert [pin.id for pin in plan_pins(replace(own, book=Book()), first.diameter).pins] == ["low", "tip pin"]
+    assert [pin.id for pin in plan_pins(own).pins] == ["low", "tip pin 2"]
+    assert [pin.id for pin in plan_pins(replace(own, book=Book())).pins] == ["low", "tip pin"]

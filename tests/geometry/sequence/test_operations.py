@@ -162,11 +162,9 @@ def test_settings_that_lie_near_each_other_are_one_in_their_middle() -> None:
     assert _grouped([6.75, -3.25, 0.75, -3.25], 5.0) == {-3.25: -1.25, 0.75: -1.25, 6.75: 6.75}
 
 
-def test_side_pilots_are_drilled_by_hand_on_the_seat_unless_the_maker_wants_them_from_the_square_edge() -> None:
-    usual = by_id(operations(stocked()))["edge pilot flank.2.1"]
-    assert (usual.setup.machine, usual.stop) == ("hand drill", 9.0)
-    early = by_id(operations(stocked(), wishes=Wishes(pilots_from_square_edge=True)))["edge pilot flank.2.1"]
-    assert (early.setup.machine, early.setup.side, early.stop) == ("drill press", "treble edge", 14.0)
+def test_side_pilots_are_drilled_by_hand_on_the_seat() -> None:
+    pilot = by_id(operations(stocked()))["edge pilot flank.2.1"]
+    assert (pilot.setup.machine, pilot.stop) == ("hand drill", 9.0)
 
 
 def test_a_finish_brings_a_final_diameter_for_every_bushing() -> None:

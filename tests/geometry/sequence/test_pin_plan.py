@@ -18,6 +18,11 @@ def with_pins(*places: tuple[float, float]):
     return stocked(pins=tuple(Pin(id=f"pin {i}", at=at) for i, at in enumerate(places, 1)))
 
 
+def fat(head: Headstock) -> Headstock:
+    """With a pin for which there is no wood."""
+    return msgspec.structs.replace(head, pins=(Pin(id="fat", at=(0.0, 0.0), diameter=60.0),))
+
+
 def test_the_proposal_is_legal_by_the_checks_and_within_the_free_places() -> None:
     head = demo()
     plan = plan_pins(head)
@@ -39,7 +44,6 @@ def test_names_that_are_taken_are_left_alone() -> None:
 def test_the_size_is_that_of_the_pins_there_are() -> None:
     head = msgspec.structs.replace(demo(), pins=(Pin(id="a", at=(0.0, 30.0), diameter=4.0),))
     assert {pin.diameter for pin in plan_pins(head).pins} == {4.0}
-    assert {pin.diameter for pin in plan_pins(head, 5.0).pins} == {5.0}
 
 
 def test_no_room_gives_a_reason() -> None:
@@ -49,12 +53,12 @@ def test_no_room_gives_a_reason() -> None:
 
 
 def test_fat_pins_go_into_bores_to_come() -> None:
-    plan = plan_pins(demo(), 60.0)
+    plan = plan_pins(fat(demo()))
     assert {pin.diameter for pin in plan.pins} == {6.5} and "mm apart, in two bores to come, " in plan.words
 
 
 def test_a_pin_in_a_counterbored_bore_to_come_is_no_snag_and_spoils_nothing_in_the_simulation() -> None:
-    plan = plan_pins(demo(), 60.0)
+    plan = plan_pins(fat(demo()))
     layout = msgspec.structs.replace(demo(), pins=plan.pins)
     names = {pin.id for pin in plan.pins}
     assert not [snag.said for snag in check(layout).snags if names & set(snag.between)]
@@ -66,26 +70,26 @@ def test_a_pin_in_a_counterbored_bore_to_come_is_no_snag_and_spoils_nothing_in_t
 
 
 def bored(*bores: Bore) -> Headstock:
-    """The demo without slots, its face tuners drilled so and no wood but theirs for pins as fat as that."""
-    return msgspec.structs.replace(demo(), patterns=tuple(
+    """The demo, its face tuners drilled so and no wood but theirs for pins as fat as those."""
+    return msgspec.structs.replace(fat(demo()), patterns=tuple(
         msgspec.structs.replace(one, bores=bores) if one.mount == "face" else one for one in demo().patterns))
 
 
 @pytest.mark.parametrize(("deep", "serves"), [(12.0, True), (12.1, False)])
 def test_a_bore_that_is_short_below_its_counterbore_holds_no_pin(deep: float, serves: bool) -> None:
     """16 thick: 4 mm have to be left."""
-    found = plan_pins(bored(Bore(role="counterbore", diameter=8.8, surface="face", depth=deep), Bore(role="post", diameter=6.5, surface="face")), 60.0)
+    found = plan_pins(bored(Bore(role="counterbore", diameter=8.8, surface="face", depth=deep), Bore(role="post", diameter=6.5, surface="face")))
     assert isinstance(found, NoPins) != serves
 
 
 def test_a_hole_in_the_waste_is_no_place_for_a_pin_and_one_that_is_there_keeps_its_margin() -> None:
     plain = Bore(role="post", diameter=6.5, surface="face")
-    at = [pin.at for pin in plan_pins(bored(plain), 60.0).pins]
+    at = [pin.at for pin in plan_pins(bored(plain)).pins]
     waste = (SingleHole(id="a", at=(-47.0, 6.0), diameter=5.0), SingleHole(id="b", at=(47.0, 186.0), diameter=5.0))
-    assert [pin.at for pin in plan_pins(msgspec.structs.replace(bored(plain), holes=waste), 60.0).pins] == at
+    assert [pin.at for pin in plan_pins(msgspec.structs.replace(bored(plain), holes=waste)).pins] == at
     # Two from the edge of the lower one's bore.
     beside = SingleHole(id="old", at=(at[0][0], at[0][1] - 3.25 - 2.0 - 2.0), diameter=4.0, there=True)
-    assert at[0] not in [pin.at for pin in plan_pins(msgspec.structs.replace(bored(plain), holes=(beside,)), 60.0).pins]
+    assert at[0] not in [pin.at for pin in plan_pins(msgspec.structs.replace(bored(plain), holes=(beside,))).pins]
 
 
 def test_only_the_template_of_a_slot_turned_over_counts() -> None:

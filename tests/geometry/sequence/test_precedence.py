@@ -165,12 +165,6 @@ def along_the_wall(routing: Routing) -> Routing:
     return replace(routing, trips=(*routing.trips[:-1], replace(routing.trips[-1], template=False)))
 
 
-def test_pilots_from_the_square_edge_need_the_edge_and_not_the_seat() -> None:
-    found = edges(stocked(), None, Wishes(pilots_from_square_edge=True))
-    assert [e.grade for e in between(found, "edge pilot flank.2.1", "cut outline")] == ["impossible"]
-    assert between(found, "rout outline 1", "edge pilot flank.2.1") == []
-
-
 def test_finish_comes_after_cleaning_up_and_before_final_diameters() -> None:
     found = edges(finished(stocked()), PLANS)
     assert [e.grade for e in between(found, "clean up", "finish")] == ["unsafe"]
