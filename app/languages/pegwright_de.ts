@@ -6899,8 +6899,8 @@
         <translation>Fräser</translation>
     </message>
     <message>
-        <source>Router bits slimmer than 8 mm then cut half as deep in a pass.</source>
-        <translation>Fräser unter 8 mm schneiden dann in einem Durchgang halb so tief.</translation>
+        <source>Router bits slimmer than {slim} then cut half as deep in a pass.</source>
+        <translation>Fräser unter {slim} schneiden dann in einem Durchgang halb so tief.</translation>
     </message>
     <message>
         <source>Router plan of the outline: bit {number} of {bits}</source>
@@ -7932,7 +7932,7 @@
     </message>
     <message>
         <source>Stop may lie</source>
-        <translation>Bohrtiefe darf sein</translation>
+        <translation>Zulässige Bohrtiefe</translation>
     </message>
     <message>
         <source>Stop the timer</source>
@@ -8016,7 +8016,7 @@
     </message>
     <message>
         <source>Stops from {low} to {high} will do.</source>
-        <translation>Jede Bohrtiefe von {low} bis {high} genügt.</translation>
+        <translation>Jede Bohrtiefe von {low} bis {high} ist recht.</translation>
     </message>
     <message>
         <source>Straight</source>

@@ -9,6 +9,7 @@ from app.panels.forms.rows import FieldRow
 from geometry.checks.words import first
 from geometry.edits import set_field
 from geometry.layout import Headstock
+from geometry.routing.depth import SLIM
 from geometry.saying import say
 from geometry.solids.scarf import scarf_of
 from geometry.strings.square_line import square_line
@@ -26,7 +27,9 @@ def blank_rows(layout: Headstock, unit: LengthUnit = "mm") -> list[FieldRow]:
         rows.append(FieldRow(say("Planed to before the veneers"), "length", layout.blank.core, partial(_planed_to, layout),
                              help=say("Thickness less the veneers. Typed here, it makes the whole thicker or thinner.")))
     rows.append(_row(layout, say("Scarf joint, its line on the face"), "scarf", optional=True, empty=say("none")))
-    rows += [*_joint_facts(layout, unit), _flag(layout, say("Hard wood, as maple"), "hard_wood"), _flag(layout, say("Finish, once it has its shape"), "finish")]
+    rows += [*_joint_facts(layout, unit), _flag(layout, say("Hard wood, as maple"), "hard_wood", help=say(
+        "Router bits slimmer than {slim} then cut half as deep in a pass.", slim=format_close(SLIM, unit, mark=True))),
+        _flag(layout, say("Finish, once it has its shape"), "finish")]
     return rows
 
 
@@ -35,9 +38,9 @@ def _row(layout: Headstock, label: str, name: str, **more) -> FieldRow:
     return FieldRow(label, "length", getattr(layout.blank, name), partial(set_field, layout, path), key=pattern(path), **more)
 
 
-def _flag(layout: Headstock, label: str, name: str) -> FieldRow:
+def _flag(layout: Headstock, label: str, name: str, **more) -> FieldRow:
     path = ("blank", name)
-    return FieldRow(label, "flag", getattr(layout.blank, name), partial(set_field, layout, path), key=pattern(path))
+    return FieldRow(label, "flag", getattr(layout.blank, name), partial(set_field, layout, path), key=pattern(path), **more)
 
 
 def _planed_to(layout: Headstock, core: float) -> Headstock:

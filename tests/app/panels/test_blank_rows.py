@@ -56,3 +56,8 @@ def test_the_thickness_of_the_neck_sets_where_the_joint_comes_out():
 def test_what_cannot_be_glued_up_is_refused_in_a_sentence(path, value, words):
     with pytest.raises(GeometryError, match=words):
         set_field(glued(face_veneer=1.5, back_veneer=0.6, scarf=60.0), path, value)
+
+
+def test_what_hard_wood_asks_of_slim_bits_is_told_in_the_units_of_the_maker():
+    told = [next(row.help for row in blank_rows(demo(), unit) if row.key == "blank.hard_wood") for unit in ("mm", "in", "in64")]
+    assert [text.removeprefix("Router bits slimmer than ").partition(" then")[0] for text in told] == ["8 mm", '0.315"', '0.315"']
