@@ -8888,7 +8888,7 @@
     </message>
     <message>
         <source>The drill meets the edge at {tilt} and skates: use a guide block or start with a short, stiff drill.</source>
-        <translation>Der Bohrer trifft unter {tilt} auf die Kante und verläuft: einen Führungsblock verwenden oder mit einem kurzen, steifen Bohrer beginnen.</translation>
+        <translation>Der Bohrer trifft unter {tilt} auf die Kante und rutscht weg: einen Führungsblock verwenden oder mit einem kurzen, steifen Bohrer beginnen.</translation>
     </message>
     <message>
         <source>The drill press has to be reset during the hole.</source>
@@ -12371,7 +12371,7 @@
     <message>
         <source>angle at which a drill skates</source>
         <comment>field of a record</comment>
-        <translation>Winkel, bei dem der Bohrer rutscht</translation>
+        <translation>Rutschwinkel des Bohrers</translation>
     </message>
     <message>
         <source>another program holds it</source>
