@@ -110,7 +110,8 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
                     along=from_line(d.mark[1], wishes.told(abs(d.mark[1])), square_line(layout.nut)), below=wishes.told(d.mark[2]), stop=wishes.told_down(d.stop),
                     point=wishes.told_down(d.stop + point))
     cautions = []
-    if math.degrees(abs(table.tilt)) > layout.margins.skate_angle:
+    tilt = math.degrees(abs(table.tilt))
+    if tilt > layout.margins.skate_angle + TOUCH:
         cautions.append(say("The drill meets the edge at {tilt} and skates: use a guide block or start with a short, "
                             "stiff drill.",
                             tilt=format_angle(abs(table.tilt))))
@@ -122,7 +123,7 @@ def _sideways(layout: Headstock, d: Drilling, table: Table, wishes: Wishes) -> O
     if d.mark is None:
         blocked = say("The axis never meets the {surface} of the blank: move the tuner to where the outline faces that edge.",
                       surface=term(d.surface))
-    elif math.degrees(abs(table.tilt)) > layout.rack.press.tilt:
+    elif tilt > layout.rack.press.tilt + TOUCH:
         blocked = say("It needs a tilt of {tilt}, the table of the drill press tilts to {most}: move the tuner or make a wedge.",
                       tilt=format_angle(abs(table.tilt)),
                       most=format_angle(math.radians(layout.rack.press.tilt)))

@@ -1,4 +1,4 @@
-"""How this maker likes to work: choices that the layout does not hold."""
+"""In which unit the steps of the work are told."""
 
 from __future__ import annotations
 
@@ -8,6 +8,8 @@ from geometry.units import LengthUnit, format_close, format_down
 
 
 class Wishes(Struct, frozen=True):
+    """What the maker wishes of the words of a step, which the layout does not hold."""
+
     unit: LengthUnit = "mm"
 
     def told(self, length: float, decimals: int = 1) -> str:

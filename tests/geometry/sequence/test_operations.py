@@ -5,6 +5,7 @@ import math
 import msgspec
 import pytest
 
+from geometry.checks import check
 from geometry.layout import (
     Blank,
     Bore,
@@ -330,6 +331,10 @@ def test_a_tilt_past_the_table_is_blocked_and_one_past_the_skate_angle_is_warned
     op = by_id(operations(stiff))["side bore flank.1.1"]
     assert op.blocked.startswith("It needs a tilt of 6.3°, the table of the drill press tilts to 5.0°")
     assert "skates" in op.cautions[0]
+    just = math.degrees(abs(usual.setup.table.tilt)) - 1e-9
+    as_far = leaning(rack=REPLACE(stocked().rack, press=DrillPress(tilt=just)), margins=REPLACE(leaning().margins, skate_angle=just))
+    op = by_id(operations(as_far))["side bore flank.1.1"]
+    assert op.blocked == "" and op.cautions == () and not [snag for snag in check(as_far).snags if snag.kind in ("skate", "table-tilt")]
 
 
 def test_an_axis_that_never_meets_the_square_edge_is_blocked() -> None:
