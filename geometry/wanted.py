@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 
-from geometry.saying import say
+from geometry.saying import count, say
 
 LONGEST_NAME = 60
 """Letters that are told of a field or word nobody knows: a file may hold one that fills pages."""
@@ -38,7 +38,7 @@ def _letters(found: re.Match) -> str:
 def _entries(found: re.Match) -> str:
     number = int(found[3])
     if found[2].endswith((">= ", "at least length ")):
-        return say("Expected a list of at least {n} entries", n=number)
+        return count(number, "Expected a list of at least {n} entry", "Expected a list of at least {n} entries")
     if found[2].endswith(("<= ", "at most length ")):
         return say("Expected a list of at most {n} entries", n=number)
     return say("Expected a list of {n} entries", n=number)

@@ -13,7 +13,7 @@
     </message>
     <message>
         <source>"{word}" and what is typed before it are one measure: type it once.</source>
-        <translation>„{word}“ und was davor steht sind ein Maß: einmal eingeben.</translation>
+        <translation>„{word}“ und was davor steht, sind ein Maß: einmal eingeben.</translation>
     </message>
     <message>
         <source>"{word}" is not understood here: use {words} or {last}.</source>
@@ -1070,6 +1070,10 @@
     <message>
         <source>All samples are invented. Margins and rates marked as common practice have no published source: set what you trust.</source>
         <translation>Alle Beispiele sind erfunden. Mindestabstände und Zeiten, die als üblich gekennzeichnet sind, haben keine veröffentlichte Quelle: stellen Sie ein, worauf Sie sich verlassen.</translation>
+    </message>
+    <message>
+        <source>All that can be used of the drawing lies on its paper pages, where sizes are those on paper: copy the outline at full size into the model, where the drawing itself belongs.</source>
+        <translation>Alles Brauchbare der Zeichnung liegt auf ihren Papierseiten, wo die Maße die auf dem Papier sind: den Umriss in voller Größe in das Modell kopieren, wohin die Zeichnung selbst gehört.</translation>
     </message>
     <message>
         <source>All that is held comes as far from the centreline as the first.</source>
@@ -2824,8 +2828,8 @@
         <translation>Hirnholz auf {length} bei {middle}: leicht führen und die Ecke bei {last}, wo die Fasern ausbrechen, hinterlegen.</translation>
     </message>
     <message>
-        <source>End of the post bears</source>
-        <translation>Ende der Welle liegt auf</translation>
+        <source>End of the post</source>
+        <translation>Ende der Welle</translation>
     </message>
     <message>
         <source>End the outline along the nut line</source>
@@ -2936,6 +2940,10 @@
         <translation>Erwartet wird eine Liste von mindestens {n} Einträgen</translation>
     </message>
     <message>
+        <source>Expected a list of at least {n} entry</source>
+        <translation>Erwartet wird eine Liste von mindestens {n} Eintrag</translation>
+    </message>
+    <message>
         <source>Expected a list of at most {n} entries</source>
         <translation>Erwartet wird eine Liste von höchstens {n} Einträgen</translation>
     </message>
@@ -2993,7 +3001,7 @@
     </message>
     <message>
         <source>Expected at most {n} letters</source>
-        <translation>Erwartet werden höchstens {n} Buchstaben</translation>
+        <translation>Erwartet werden höchstens {n} Zeichen</translation>
     </message>
     <message>
         <source>Expected true or false</source>
@@ -3380,10 +3388,6 @@
         <translation>Von Wand zu Wand; leer ist die Rampe so breit wie ihr Schlitz.</translation>
     </message>
     <message>
-        <source>Full diameter: shallower leaves wood of the rail, deeper brings the drill's point into the inner wall of the slot.</source>
-        <translation>Voller Durchmesser: flacher bleibt Holz der Wange stehen, tiefer kommt die Bohrerspitze in die Innenwand des Schlitzes.</translation>
-    </message>
-    <message>
         <source>Full size</source>
         <translation>1 : 1</translation>
     </message>
@@ -3552,8 +3556,8 @@
         <translation>Das Kopierte an den Zeiger hängen; ein Klick setzt es ab.</translation>
     </message>
     <message>
-        <source>Hard wood, as maple</source>
-        <translation>Hartes Holz, wie Ahorn</translation>
+        <source>Hard wood, such as maple</source>
+        <translation>Hartes Holz, etwa Ahorn</translation>
     </message>
     <message>
         <source>Hardboard that the follower runs along; it is larger or smaller than the cut by the offset.</source>
@@ -4280,8 +4284,8 @@
         <translation>Art der nächsten Kante</translation>
     </message>
     <message>
-        <source>Lacquer or oil: a step of the order behind cleaning up, and after it the bores of pressed-in bushings are cleared.</source>
-        <translation>Lack oder Öl: ein Schritt der Folge nach dem Säubern; danach werden die Bohrungen eingepresster Buchsen ausgeräumt.</translation>
+        <source>Lacquer or oil: a step of the order after cleaning up. The bores of pressed-in bushings are cleared after it.</source>
+        <translation>Lack oder Öl: ein Schritt der Folge nach dem Säubern. Danach werden die Bohrungen eingepresster Buchsen ausgeräumt.</translation>
     </message>
     <message>
         <source>Lang&amp;uage</source>
@@ -7199,8 +7203,8 @@
         <translation>Von vorn gesehen, der Sattel zu Ihnen: die Bassseite ist links.</translation>
     </message>
     <message>
-        <source>Seen in the head: tick what the layout takes, here or by pressing on it in the picture. A slot or hole that the layout has there already goes to its place.</source>
-        <translation>In der Kopfplatte zu sehen: abhaken, was der Entwurf übernimmt, hier oder mit einem Klick darauf im Bild. Ein Schlitz oder Loch, das der Entwurf dort schon hat, rückt an diese Stelle.</translation>
+        <source>Seen in the head: tick what the layout is to take, here or by pressing on it in the picture. A slot or hole that the layout has there already is moved onto it.</source>
+        <translation>In der Kopfplatte zu sehen: ankreuzen, was der Entwurf übernehmen soll, hier oder mit einem Klick darauf im Bild. Ein Schlitz oder Loch, das der Entwurf dort schon hat, rückt an diese Stelle.</translation>
     </message>
     <message>
         <source>Seen to</source>
@@ -7931,10 +7935,6 @@
         <translation>Bohrtiefe</translation>
     </message>
     <message>
-        <source>Stop may lie</source>
-        <translation>Zulässige Bohrtiefe</translation>
-    </message>
-    <message>
         <source>Stop the timer</source>
         <translation>Die Uhr anhalten</translation>
     </message>
@@ -8017,6 +8017,10 @@
     <message>
         <source>Stops from {low} to {high} will do.</source>
         <translation>Jede Bohrtiefe von {low} bis {high} ist recht.</translation>
+    </message>
+    <message>
+        <source>Stops that will do</source>
+        <translation>Passende Bohrtiefen</translation>
     </message>
     <message>
         <source>Straight</source>
@@ -8821,10 +8825,6 @@
     <message>
         <source>The drawing holds no lines, only filled areas: their edges were taken.</source>
         <translation>Die Zeichnung enthält keine Linien, nur gefüllte Flächen: deren Ränder wurden genommen.</translation>
-    </message>
-    <message>
-        <source>The drawing holds nothing that can be used but on its paper pages, where sizes are those of the page: copy the outline at full size to where the drawing itself lies, the model.</source>
-        <translation>Die Zeichnung enthält nichts Brauchbares außer auf ihren Papierseiten, wo Maße die der Seite sind: den Umriss in voller Größe dorthin kopieren, wo die Zeichnung selbst liegt, in das Modell.</translation>
     </message>
     <message>
         <source>The drawing is empty: it holds no lines or curves.</source>
@@ -9988,7 +9988,7 @@
     </message>
     <message>
         <source>The post's end lies {deep} deep in the inner wall.</source>
-        <translation>Das Ende der Welle liegt {deep} tief in der Innenwand.</translation>
+        <translation>Das Ende der Welle steckt {deep} tief in der Innenwand.</translation>
     </message>
     <message>
         <source>The posts of {one} and {two} pass {a} mm apart; {b} mm wanted.</source>
@@ -11121,6 +11121,10 @@
     <message>
         <source>To fill in with a caliper once the piece is finished: what is measured against the plan.</source>
         <translation>Mit dem Messschieber auszufüllen, wenn das Stück fertig ist: Gemessenes gegen den Plan.</translation>
+    </message>
+    <message>
+        <source>To full diameter. Shallower leaves wood of the rail standing, deeper brings the drill's point into the inner wall of the slot.</source>
+        <translation>Bis zum vollen Durchmesser. Flacher bleibt Holz der Wange stehen, tiefer kommt die Bohrerspitze in die Innenwand des Schlitzes.</translation>
     </message>
     <message>
         <source>To have what is still to be done checked against a hole as it came out: draw it so (Tuners stage) and tick its step again (Order stage).</source>
@@ -18292,8 +18296,8 @@ etwa {hours:.1f} Stunden, davon {changes:.1f} zum Rüsten</translation>
         <translation>{told} (bei {place})</translation>
     </message>
     <message>
-        <source>{told} A shadow that falls beside the head was left out: shift the level of grey where that is wood.</source>
-        <translation>{told} Ein Schatten neben der Kopfplatte wurde ausgelassen: den Grauwert verschieben, wo das Holz ist.</translation>
+        <source>{told} A shadow that falls beside the head was left out: if that is wood, shift the level of grey.</source>
+        <translation>{told} Ein Schatten neben der Kopfplatte wurde ausgelassen: Ist es Holz, den Grauwert verschieben.</translation>
     </message>
     <message>
         <source>{told} A thin rim in another colour was taken along as a binding: shift the level of grey where it is none.</source>

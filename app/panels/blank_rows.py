@@ -27,7 +27,7 @@ def blank_rows(layout: Headstock, unit: LengthUnit = "mm") -> list[FieldRow]:
         rows.append(FieldRow(say("Planed to before the veneers"), "length", layout.blank.core, partial(_planed_to, layout),
                              help=say("Thickness less the veneers. Typed here, it makes the whole thicker or thinner.")))
     rows.append(_row(layout, say("Scarf joint, its line on the face"), "scarf", optional=True, empty=say("none")))
-    rows += [*_joint_facts(layout, unit), _flag(layout, say("Hard wood, as maple"), "hard_wood", help=say(
+    rows += [*_joint_facts(layout, unit), _flag(layout, say("Hard wood, such as maple"), "hard_wood", help=say(
         "Router bits slimmer than {slim} then cut half as deep in a pass.", slim=format_close(SLIM, unit, mark=True))),
         _flag(layout, say("Finish, once it has its shape"), "finish")]
     return rows

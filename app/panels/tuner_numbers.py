@@ -58,12 +58,12 @@ def side_numbers(bore: SideBore, unit: LengthUnit, length: float, off: float | N
         c = bore.crossing
         if bore.window is not None:
             low, high = bore.window
-            rows.append(FieldRow(say("Stop may lie"), "fact", say("{low} to {high}", low=enough(low), high=least(high)),
+            rows.append(FieldRow(say("Stops that will do"), "fact", say("{low} to {high}", low=enough(low), high=least(high)),
                                  warn=not low - TOUCH <= bore.stop_full <= high + TOUCH,
-                                 help=say("Full diameter: shallower leaves wood of the rail, deeper brings the drill's point into the inner "
-                                          "wall of the slot.")))
+                                 help=say("To full diameter. Shallower leaves wood of the rail standing, deeper brings the drill's "
+                                          "point into the inner wall of the slot.")))
         elif bore.bears > 0:
-            rows.append(FieldRow(say("End of the post bears"), "fact", say("{deep} deep in the inner wall", deep=least(bore.bears))))
+            rows.append(FieldRow(say("End of the post"), "fact", say("{deep} deep in the inner wall", deep=least(bore.bears))))
         spare = say("{outer} and {inner} to spare", outer=least(bore.string_hole - c.enters), inner=least(c.leaves - bore.string_hole))
         rows.append(FieldRow(say("String hole in the slot"), "fact", spare, warn=not c.enters < bore.string_hole < c.leaves))
     if off is not None:

@@ -335,8 +335,8 @@ def _about_unit(unit: Unit, size: tuple[float, float], certain: bool) -> list[st
 
 def _nothing(haul: Haul) -> str:
     if haul.skipped["shapes on paper pages"]:
-        return say("The drawing holds nothing that can be used but on its paper pages, where sizes are those of the page: copy the outline at full "
-                   "size to where the drawing itself lies, the model.")
+        return say("All that can be used of the drawing lies on its paper pages, where sizes are those on paper: copy the outline at full size into "
+                   "the model, where the drawing itself belongs.")
     if haul.skipped:
         return say("The drawing holds no lines or curves that can be used, only {skipped}: export the outline as "
                    "lines, arcs or curves.",

@@ -187,7 +187,7 @@ class TraceDialog(ReadInOrder, QDialog):
         if made.rim:
             told = say("{told} A thin rim in another colour was taken along as a binding: shift the level of grey where it is none.", told=told)
         if made.shadow:
-            told = say("{told} A shadow that falls beside the head was left out: shift the level of grey where that is wood.", told=told)
+            told = say("{told} A shadow that falls beside the head was left out: if that is wood, shift the level of grey.", told=told)
         if made.line:
             told = say("{told} The head is drawn in a line about {width} wide: the middle of the line was taken. Where a line across the "
                        "head cuts it short, press nearer the tip.", told=told, width=format_close(made.line, self._window.unit, mark=True))

@@ -88,6 +88,7 @@ BROKEN = {
     "the same id twice": (with_top(pins=[PLAIN["pins"][0]] * 2), "more than once"),
     "a pattern that is not there": (with_top(tuners=[PLAIN["tuners"][0] | {"pattern": "none"}]), r"\$\.tuners\[0\]"),
     "an outline of one node": (with_top(outline={"nodes": PLAIN["outline"]["nodes"][:1]}), r"\$\.outline"),
+    "hardware without a bore": (with_top(patterns=[PLAIN["patterns"][0] | {"bores": []}]), r"a list of at least 1 entry \(at \$\.patterns\[0\]\.bores"),
     "200 MB of blanks": (b" " * 200_000_000 + b"{}", "200 MB"),
 }
 

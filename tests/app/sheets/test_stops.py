@@ -92,9 +92,9 @@ def test_the_stops_of_bores_from_the_side_wherever_they_are_told(path):
         assert panel["Stop, to full diameter"] == full and panel["Stop, to the point"].startswith(f"{point}, ")
         if bore.window is not None:
             least, most = f"{math.ceil((bore.window[0] - TOUCH) * 10) / 10:.1f}", down(bore.window[1])
-            assert panel["Stop may lie"] == f"{least} to {most}" and f"Stops from {least} to {most} will do." in card
+            assert panel["Stops that will do"] == f"{least} to {most}" and f"Stops from {least} to {most} will do." in card
         else:
-            assert panel["End of the post bears"] == f"{down(bore.bears)} deep in the inner wall"
+            assert panel["End of the post"] == f"{down(bore.bears)} deep in the inner wall"
             assert f"The post's end lies {down(bore.bears)} deep in the inner wall." in card
 
 
@@ -104,7 +104,7 @@ def test_a_stop_that_brings_the_point_into_the_inner_wall_is_marked():
     deeper = replace(layout, patterns=tuple(replace(one, bores=tuple(
         replace(b, depth=b.depth + bore.window[1] - bore.stop_full + 0.1) if b.role == "post" and one.mount == "side" else b
         for b in one.bores)) for one in layout.patterns))
-    assert [{row.label: row.warn for row in describe(which, bore.tuner, "mm").facts}["Stop may lie"] for which in (layout, deeper)] == [False, True]
+    assert [{row.label: row.warn for row in describe(which, bore.tuner, "mm").facts}["Stops that will do"] for which in (layout, deeper)] == [False, True]
 
 
 @pytest.mark.parametrize("unit", ["mm", "in", "in64"])

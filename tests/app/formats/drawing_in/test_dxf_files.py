@@ -94,7 +94,7 @@ def test_a_file_cut_in_the_middle_is_mended_or_refused_in_one_sentence():
 
 
 def test_what_lies_on_paper_pages_alone_is_refused_with_what_to_do():
-    with pytest.raises(FormatError, match="but on its paper pages.*copy the outline at full size"):
+    with pytest.raises(FormatError, match="on its paper pages.*copy the outline at full size"):
         read(dxf.drawing(dxf.line((0, 0), (900, 0)).replace("8\n0\n", "8\n0\n67\n1\n", 1)))
 
 
