@@ -381,3 +381,9 @@ def test_what_is_said_of_steps_stands_under_the_steps_alone(bench, order):
     assert panel._says.isVisible() and "Drag a step" in panel.said
     press(panel.tabs.button(1))
     assert panel._rates.isVisible() and not panel._says.isVisible()
+    bench.window.resize(1100, 500)
+    bench.pump()
+    panel.say("A warning about a step.", warn=True)
+    bench.pump()
+    bar = panel._scroll.verticalScrollBar()
+    assert bar.value() == 0 < bar.maximum(), "what nobody sees scrolls nothing"

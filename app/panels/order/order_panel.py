@@ -107,7 +107,7 @@ class OrderPanel(QWidget):
         new = text != self._says.text()
         self._says.setText(text)
         restyle(self._says, "warning" if warn else "dim")
-        if warn and new and not self.list.dragging:
+        if warn and new and self._pages.currentIndex() == 0 and not self.list.dragging:
             for page in (self._pages.widget(0), self._scroll.widget()):
                 page.layout().activate()  # a longer sentence takes more room
             self._scroll.ensureWidgetVisible(self._says, 0, 0)
