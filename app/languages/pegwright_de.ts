@@ -4897,7 +4897,7 @@
     </message>
     <message>
         <source>Measure x and y of five holes or more, far from each other: then a printer that stretches shows.</source>
-        <translation>x und y von fünf oder mehr Bohrungen messen, weit auseinander: dann zeigt sich ein dehnender Drucker.</translation>
+        <translation>x und y von fünf oder mehr Bohrungen messen, weit auseinander: dann zeigt sich, ob der Drucker dehnt.</translation>
     </message>
     <message>
         <source>Measure your own: how far the centre stands ahead of the full diameter.</source>
@@ -8016,7 +8016,7 @@
     </message>
     <message>
         <source>Stops from {low} to {high} will do.</source>
-        <translation>Jede Bohrtiefe von {low} bis {high} ist recht.</translation>
+        <translation>Jede Bohrtiefe von {low} bis {high} passt.</translation>
     </message>
     <message>
         <source>Stops that will do</source>

@@ -165,6 +165,27 @@ def test_the_rack_and_the_readings_stay_readable_in_a_small_window_with_large_le
     assert page.table.width() < page.width() - 300, "with room, the words stand beside the table again"
 
 
+def test_in_german_large_letters_the_bores_of_one_hole_are_told_apart_in_the_readings(qtbot, tmp_path):
+    """Beside what the readings say they would end before the word that tells a counterbore from the bore below it."""
+    settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+    settings.setValue("letters", "150")
+    speak("de")
+    try:
+        window = MainWindow(demo(), None, Windows(settings))
+        qtbot.addWidget(window, before_close_func=_forget)
+        window.resize(1520, 900)
+        window.show()
+        on_screen(window)
+        window.set_stage("book")
+        at_rest(window)
+        window.room.view.show_page(3)
+        at_rest(window)
+        table = window.room.readings.page.table
+        assert table.columnWidth(0) >= table.sizeHintForColumn(0) and table.horizontalScrollBar().maximum() == 0
+    finally:
+        saying.use(None)
+
+
 def test_long_words_in_the_largest_letters_are_squeezed_on_no_stage_of_a_small_window(qtbot, tmp_path):
     settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
     settings.setValue("letters", "200")

@@ -19,7 +19,7 @@ from geometry.saying import say
 
 MOST = 16777215
 """No limit to a width, as the toolkit has it."""
-WIDE, TABLE = 300, 360
+WIDE, TABLE = 300, 420
 """Width of what the readings say, and of the table that has room beside it, at 100 %, pixels."""
 
 
