@@ -7,11 +7,11 @@ MOST_LETTERS = 60
 
 
 def plain(words: str) -> str:
-    """The words as a tip shows them letter by letter."""
+    """The words as a tip shows them letter by letter and line by line."""
     if "<" not in words:
         return words
     from html import escape  # here, for few words need it
-    return f"<qt>{escape(words)}</qt>"
+    return f"<qt>{escape(words).replace(chr(10), '<br>')}</qt>"
 
 
 def short(name: str) -> str:

@@ -79,4 +79,4 @@ def test_words_that_are_longer_than_their_field_begin_its_tip(bench, page):
     words = field(page, "In words")
     assert words.toolTip().startswith(words.text() + "\n") and words.text() == pattern(bench, SIDE).about
     fill(words, "bought by weight, <measure each>")
-    until(lambda: field(page, "In words").toolTip() .startswith("<qt>bought by weight, &lt;measure each&gt;\n"), "it tells of what was there before")
+    until(lambda: field(page, "In words").toolTip() .startswith("<qt>bought by weight, &lt;measure each&gt;<br>"), "it tells of what was there before")

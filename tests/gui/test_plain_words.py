@@ -37,7 +37,7 @@ def taken_for_markup() -> list[str]:
                     if markup(one.toolTip()) and one.toolTip() != one.iconText()]
 
 
-@pytest.mark.parametrize("words", ["", "a < b", "plain", PLANTED, "<b>&amp;"])
+@pytest.mark.parametrize("words", ["", "a < b", "a < b\nand more", "plain", PLANTED, "<b>&amp;"])
 def test_a_tip_shows_the_letters(words):
     from PySide6.QtGui import QTextDocument
     document = QTextDocument()

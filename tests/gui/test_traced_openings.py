@@ -9,14 +9,20 @@ from PySide6.QtWidgets import QDialog
 
 from app.formats import headstock
 from app.window.demo import samples
+from app.window.tracing import trace_dialog
 from app.window.tracing.trace_dialog import TraceDialog
 from geometry.curves import circle
+from geometry.errors import GeometryError
 from geometry.layout import StraightSlot, loop_path, slot_path
 from geometry.layout.picture import Picture
 from tests.geometry.tracing.scans import Scan
 from tests.waiting import press
 
 HEAD = headstock.read(samples() / "three-a-side.headstock.json")
+
+
+def nothing_found(*_):
+    raise GeometryError("There is no head.")
 
 
 def test_holes_and_slots_that_are_ticked_come_along_in_the_same_step(bench, monkeypatch, qtbot, tmp_path):
@@ -41,8 +47,14 @@ def test_holes_and_slots_that_are_ticked_come_along_in_the_same_step(bench, monk
         press(holes)
         assert holes.isChecked() and len(dialog.found.chosen()) == 5
         QTest.mouseClick(dialog.board, Qt.MouseButton.LeftButton, pos=dialog.board.pixel(scan.at(25.0, 60.0)).toPoint())
+        with monkeypatch.context() as meanwhile:
+            meanwhile.setattr(trace_dialog, "propose", nothing_found)
+            dialog._best()
+            qtbot.waitUntil(lambda: dialog.errand.free)
+        assert not dialog.found.isVisible() and not dialog.take_button.isEnabled(), "there is no head in which they would be seen"
         dialog._best()
         qtbot.waitUntil(lambda: dialog.take_button.isEnabled() and not dialog.errand.busy)
+        assert dialog.found.isVisible()
         assert len(dialog.found.chosen()) == 4, "what was ticked stays so where it is seen again"
         press(dialog.take_button)
         return QDialog.DialogCode.Accepted

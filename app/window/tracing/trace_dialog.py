@@ -200,6 +200,7 @@ class TraceDialog(ReadInOrder, QDialog):
             return
         self.board.show_ghost(QPainterPath())
         self.board.show_openings([])
+        self.found.hide()
         if isinstance(error, Cancelled):
             self._tell(say("Stopped. Press in the head, or change a number, to try again."), "dim")
         else:
