@@ -53,4 +53,3 @@ def card_place(size: Vec2, at: Vec2, room: Vec2, taken: Sequence[Box], last: Vec
     cost = gaps if last is None else gaps + CALM * np.hypot(x - last[0], y - last[1])
     best = int(np.lexsort((cost, covered))[0])
     return float(x[best]), float(y[best])
-
