@@ -191,6 +191,10 @@ class Work(Struct, frozen=True, dict=True):
             return say("The outline is cut, and no slot is left that the template guides: take {pin} out of the drawing.", pin=op.features[0])
         return op.blocked if op.blocked and op.id in self.to_go_on else self.otherwise.get(op.id, op.blocked)
 
+    def goes_on(self, op: Operation) -> bool:
+        """Whether `blocked` tells no more of an operation than what there is of it, and it only has to be gone on with."""
+        return op.id in self.to_go_on and not op.blocked
+
     @cached_property
     def cannot(self) -> tuple[str, ...]:
         """All that cannot be done, in sentences, but for what is done already."""

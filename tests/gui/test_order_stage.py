@@ -285,8 +285,7 @@ def test_rates_are_typed_and_kept_in_the_layout(bench, order, qtbot):
 
 def test_a_layout_without_a_shape_says_so(bench, order, qtbot):
     flat = Loop(nodes=(Node(at=(0.0, 0.0)), Node(at=(10.0, 10.0))))
-    import msgspec
-    bench.window.document.apply("Flatten", msgspec.structs.replace(bench.layout, outline=flat))
+    bench.window.document.apply("Flatten", replace(bench.layout, outline=flat))
     qtbot.waitUntil(lambda: "There is no order yet" in order.panel.loud)
     assert order.panel.list.steps == []
     bench.window.commands.run("undo")
@@ -294,12 +293,20 @@ def test_a_layout_without_a_shape_says_so(bench, order, qtbot):
 
 
 def test_a_step_that_cannot_be_done_is_said_plainly(bench, order, qtbot):
-    import msgspec
-    rack = msgspec.structs.replace(bench.layout.rack, press=msgspec.structs.replace(bench.layout.rack.press, tilt=2.0))
-    bench.window.document.apply("Another drill press", msgspec.structs.replace(bench.layout, rack=rack))
+    """So is one that was drilled with a thinner drill, and would only have to be gone on with."""
+    id = "side bore treble side 3.1.1"
+    op = next(op for op in order.work.ops if op.id == id)
+    made = made_by(bench.layout, op)
+    thin = replace(made, hole=replace(made.hole, diameter=made.hole.diameter - 1.0))
+    bench.window.document.record("done", lambda book: tick_off(book, task_of(op), order.work.number[id], thin))
+    order.go_to(id)
+    assert order.centre.page._words.warnings == () and {row.grade for row in order.panel.list.steps} == {"", "unwise"}
+    rack = replace(bench.layout.rack, press=replace(bench.layout.rack.press, tilt=2.0))
+    bench.window.document.apply("Another drill press", replace(bench.layout, rack=rack))
     qtbot.waitUntil(lambda: "Cannot be done" in order.panel.loud)
     assert "needs a tilt of 6.8°" in order.panel.loud
-    assert {row.id for row in order.panel.list.steps if row.grade == "loud"} >= {"side bore treble side 3.1.1"}
+    assert {row.id for row in order.panel.list.steps if row.grade == "loud"} >= {id}
+    assert order.centre.page._words.warnings[0].startswith("Cannot be done: It needs a tilt of 6.8°")
 
 
 def test_rows_are_laid_anew_as_soon_as_the_list_is_narrower(bench, order):

@@ -45,16 +45,16 @@ Row = SetUpRow | StepRow
 
 def order_rows(steps: Sequence[Operation], numbers: Mapping[str, int], problems: Iterable[Problem], taken: Mapping[str, Taken],
                unit: LengthUnit, done: Container[str] = (), begun: Container[str] = (),
-               blocked: Callable[[Operation], str] = attrgetter("blocked"), to_go_on: Container[str] = ()) -> list[Row]:
+               blocked: Callable[[Operation], str] = attrgetter("blocked"), goes_on: Callable[[Operation], bool] = lambda _: False) -> list[Row]:
     """The rows of an order; `done` and `begun` by the job book, `blocked` says why a step cannot be done, nothing where it can, or what
-    there is of one that is `to_go_on` with."""
+    there is of one that only `goes_on`."""
     wrong = worst(problems)
     rows: list[Row] = []
     for run in runs(steps):
         rows.append(SetUpRow(*_short(run[0].setup), run[0].setup.words(unit)))
         for op in run:
             why = blocked(op)
-            grade, text = ("unwise" if op.id in to_go_on else "loud", why) if why else wrong.get(op.id, ("", ""))
+            grade, text = ("unwise" if goes_on(op) else "loud", why) if why else wrong.get(op.id, ("", ""))
             rows.append(StepRow(op.id, numbers[op.id], op.title, minutes_words(taken[op.id].total), grade, text,
                                 "done" if op.id in done else "begun" if op.id in begun else ""))
     return rows

@@ -114,7 +114,7 @@ class OrderRoom(PlanningRoom):
         ids = list(work.order.steps)
         if self.at not in ids or self._opened != self.window.document.opened:
             self.at, self._opened = next(iter(work.open or ids), ""), self.window.document.opened
-        rows = order_rows(work.steps, work.number, work.problems, work.estimate, self.window.unit, work.done, work.begun, work.blocked, work.to_go_on)
+        rows = order_rows(work.steps, work.number, work.problems, work.estimate, self.window.unit, work.done, work.begun, work.blocked, work.goes_on)
         self.panel.show_order(rows, self.at, bool(work.layout.order), work.best is None)
         called = {op.id: op.called for op in work.ops}
         loud = loud_words(work.cannot, [called[id] for id in work.order.stuck])
@@ -165,7 +165,7 @@ class OrderRoom(PlanningRoom):
         views: StepViews = step_views(work.layout, work.worked, work.as_worked(work.order.steps).index(self.at), work.ops, self.window.unit)
         why = work.blocked(op)
         neck = neck_words(work.layout, op.setup, self.window.unit)
-        go_on = op.id in work.to_go_on
+        go_on = work.goes_on(op)
         op = replace(op, cautions=tuple(filter(None, (go_on and why, *work.cautions(op), neck))), blocked="" if go_on else why)
         words = step_words(op, by_id, work.heeded, work.broken, work.done, work.number, work.estimate[op.id], views.state,
                            self.window.unit)
