@@ -294,7 +294,8 @@ class Maker:
             for text in filter(None, (*self.work.cautions(op), self.work.blocked(op))):
                 told.setdefault(text, []).append(op.title)
         of_all = 0 if len(self.card.ids) == 1 else len(self.card.ops)
-        return [text if len(titles) >= of_all else f"{few(titles, NAMED)}: {text}" for text, titles in told.items()]
+        harms = dict.fromkeys(text for op in self.card.ops for text in self.work.harms(op))
+        return [*harms, *(text if len(titles) >= of_all else f"{few(titles, NAMED)}: {text}" for text, titles in told.items())]
 
     def _remarks(self) -> None:
         """What is drilled at the press beside the post bore, what comes later, then everything to heed."""

@@ -18,7 +18,7 @@ from geometry.drawing.heights import READ
 from geometry.drawing.shapes import rectangle, straight
 from geometry.lengths import spoken
 from geometry.saying import count, say
-from geometry.sequence import Counts, Operation, Problem
+from geometry.sequence import Counts, Operation
 from geometry.sequence.neck_hangs import neck_words
 from geometry.terms import term
 from geometry.units import UNPARTED
@@ -29,10 +29,6 @@ PAIRS = 62.0
 """Room for what comes before what, mm."""
 MOST_SAID = 6
 """Steps that cannot be done and are told one by one at the top."""
-
-
-_HARM = {"impossible": say("Impossible in this order"), "unsafe": say("Unsafe in this order"), "unwise": say("Unwise in this order")}
-_TOO_LATE = {"impossible": say("Impossible by now"), "unsafe": say("Unsafe by now")}
 
 
 def order_blocks(work: Work, card: Mapping[str, int], width: float, sides: str = "") -> list[Block]:
@@ -112,8 +108,7 @@ def _found(work: Work) -> str:
 
 def troubles(work: Work) -> list[str]:
     """What cannot be done, the first few by their reasons, the rest counted."""
-    harmed = [_harm(work, p) for p in work.problems]
-    said = told_first(harmed, MOST_SAID, lambda n: count(n, "And {n} more thing that this order spoils or makes harder: its step says it.",
+    said = told_first([work.harm(p) for p in work.problems], MOST_SAID, lambda n: count(n, "And {n} more thing that this order spoils or makes harder: its step says it.",
                                                          "And {n} more things that this order spoils or makes harder: their steps say them."))
     cannot = [say("Cannot be done: {text}", text=text) for text in work.cannot]
     said += told_first(cannot, MOST_SAID, lambda n: count(n, "And {n} more step that cannot be done: it says why.",
@@ -123,12 +118,6 @@ def troubles(work: Work) -> list[str]:
         said.append(say("Left out, because they cannot be reached: {title}.",
                         title=', '.join(called[id] for id in work.order.stuck)))
     return said
-
-
-def _harm(work: Work, problem: Problem) -> str:
-    """What is wrong with a step, and whether its place in the order or what is done makes it so."""
-    harm = _TOO_LATE if work.too_late(problem) else _HARM
-    return f"{harm.get(problem.grade, say('Wrong'))}: {problem.text}"
 
 
 def _set_up(work: Work, first: Operation, width: float, each: str, mind: Sequence[str], continued: bool = False) -> Block:
@@ -158,9 +147,8 @@ def _step(work: Work, op: Operation, words: str, minded: Sequence[str], card: in
     titles, y = block(op.title, (left, 0.0), TITLE, width - left - text_width(on_card, READ) - 3.0)
     lines, y = block(words, (left, y), READ, width - left)
     marks += [*titles, *lines]
-    harmed = [_harm(work, p) for p in work.problems if p.op == op.id]
-    for text in (*harmed, *work.cautions(op), work.blocked(op)):
-        if text and text not in minded:
+    for text in work.to_mind(op):
+        if text not in minded:
             lines, y = block(say("Mind: {text}", text=text), (left, y), READ, width - left)
             marks += lines
     if on_card:
@@ -207,5 +195,5 @@ def csv_rows(work: Work, card: Mapping[str, int]) -> list[tuple[Cell, ...]]:
     """The running order as rows, one a step."""
     return [(work.number[op.id], op.id, term(op.kind), op.title, term(op.setup.machine), op.setup.bit,
              None if op.setup.table is None else op.setup.table.words(spoken()), op.setup.side and term(op.setup.side), op.words, op.stop, card.get(op.id),
-             " ".join(text for text in (*work.cautions(op), work.blocked(op)) if text),
+             " ".join(work.to_mind(op)),
              {"done": say("done"), "begun": say("begun")}.get(work.mark(op.id))) for op in work.steps]

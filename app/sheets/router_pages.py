@@ -95,7 +95,7 @@ def _card(layout: Headstock, work: Work, plans: list[SlotPlan], number: str, wid
         blocks.append(paragraph(plan.words, width))
     else:
         blocks += [_template(work, best, width),
-                   *(paragraph(say("Mind: {text}", text=text), width) for text in (*best.cautions, *_cannot(work, [one.of for one in plans]))),
+                   *(paragraph(say("Mind: {text}", text=text), width) for text in (*_harms(work, [one.of for one in plans]), *best.cautions, *_cannot(work, [one.of for one in plans]))),
                    *_steps(work, best, [one.of for one in plans], width), *_pictures(best, width)]
     if plan.of != OUTLINE:
         blocks += [block for lying in lying_alike(layout, plans) for block in _holes(layout, lying, width)]
@@ -124,6 +124,11 @@ def _numbers(work: Work, of: list[str], width: float) -> list[Block]:
     if said and len(of) > 1:
         said.append(say("Boxes from the left: {slots}.", slots=", ".join(of)))
     return [paragraph(" ".join(said), width, keep=True)] if said else []
+
+
+def _harms(work: Work, of: Sequence[str]) -> list[str]:
+    """What is wrong with steps of these where they stand, or by what is done; each names its step."""
+    return list(dict.fromkeys(text for one in of for op in routed(work, one) for text in work.harms(op)))
 
 
 def _cannot(work: Work, of: Sequence[str]) -> list[str]:

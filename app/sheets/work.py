@@ -206,6 +206,20 @@ class Work(Struct, frozen=True, dict=True):
         """What to mind at a step, and what is harder at it now, for what is done would better have come later."""
         return (*op.cautions, *dict.fromkeys(edge.reason for edge in self._harder if edge.harmed == op.id))
 
+    def harm(self, problem: Problem) -> str:
+        """What is wrong with a step, and whether its place in the order or what is done makes it so."""
+        words = ({"impossible": say("Impossible by now"), "unsafe": say("Unsafe by now")} if self.too_late(problem) else
+                 {"impossible": say("Impossible in this order"), "unsafe": say("Unsafe in this order"), "unwise": say("Unwise in this order")})
+        return f"{words.get(problem.grade, say('Wrong'))}: {problem.text}"
+
+    def harms(self, op: Operation) -> list[str]:
+        """What is wrong with a step, each in a sentence that names it."""
+        return [self.harm(problem) for problem in self.problems if problem.op == op.id]
+
+    def to_mind(self, op: Operation) -> list[str]:
+        """All that there is to heed at a step: what is wrong with it, its cautions, and why it cannot be done as it is planned."""
+        return [*self.harms(op), *filter(None, (*self.cautions(op), self.blocked(op)))]
+
     @cached_property
     def _harder(self) -> tuple[Before, ...]:
         """What of `heeded` is broken by what is done, for no order to mend, and spoils nothing."""

@@ -9,10 +9,12 @@ from app.formats.mark_shapes import drawing_box
 from app.panels.blank_rows import blank_rows
 from app.sheets import pages, plan_work, write_sheets
 from app.sheets.card_face import section
+from app.sheets.card_pages import card_blocks
 from app.sheets.cards import cards
 from app.sheets.list_pages import list_blocks
 from app.sheets.needs import bits, drills, pieces, reamers
-from app.sheets.order_pages import CSV_HEAD, _harm, csv_rows, order_blocks, order_warning, troubles
+from app.sheets.order_pages import CSV_HEAD, csv_rows, order_blocks, order_warning, troubles
+from app.sheets.router_pages import router_blocks
 from app.sheets.write import left_words
 from geometry.book import made_by, task_of, tick_off
 from geometry.drawing import Area, Label
@@ -67,6 +69,13 @@ def worked(head, *kinds):
     return bare.with_order(replace(head, book=book)), bare
 
 
+def on_cards(work):
+    """What each card says, those for the router last."""
+    made = cards(work.layout, work)
+    laid = [*(card_blocks(work.layout, work, [card], 190.0) for card in made), router_blocks(work.layout, work, len(made) + 1, 190.0)]
+    return [" ".join(mark.text for block in blocks for placed in block.placed for mark in placed.drawing if isinstance(mark, Label)) for blocks in laid]
+
+
 def test_what_is_only_harder_on_a_sawn_head_is_minded_at_its_step_and_no_fault_of_the_order():
     """Every bore would better have come before the outline, which nobody can change any more."""
     now, bare = worked(read(Path("samples/six-in-line.headstock.json")), "cut outline", "rout outline")
@@ -117,8 +126,12 @@ def test_what_came_too_early_for_good_is_told_as_that_on_the_sheets():
     assert order_warning(now) == "What is done came too early for 6 steps: no other place in the order mends that."
     assert {problem.grade for problem in now.problems} == {"impossible"}
     assert [text.partition(":")[0] for text in troubles(now)] == 6 * ["Impossible by now"]
+    cut_apart = [words for words in on_cards(now) if "Impossible by now: " in words]
+    assert len(cut_apart) == 6 and all("comes after" in words for words in cut_apart), "a card is read away from the order"
+    assert [row[1] for row in csv_rows(now, {}) if "Impossible by now: " in row[CSV_HEAD.index("cautions")]] == [one.op for one in now.problems]
     early = now.with_order(replace(now.layout, order=moved(now.order.steps, "clean up", 0)))
-    assert {(early.too_late(one), _harm(early, one).partition(":")[0]) for one in early.problems if one.grade == "impossible"} == {
+    assert any("Impossible in this order: " in words for words in on_cards(early) if words.startswith("Rout"))
+    assert {(early.too_late(one), early.harm(one).partition(":")[0]) for one in early.problems if one.grade == "impossible"} == {
         (True, "Impossible by now"), (False, "Impossible in this order")}
 
 
