@@ -13,6 +13,8 @@ from geometry.vectors import Vec2
 
 WITHIN = 1.0, 1.8, 2.6
 """mm within the edge that was followed where colours are looked at: first those of the shadow"""
+WIDER = 5.0
+"""mm within it where some of a shadow still is: a chamfer or a round along the edge of dark wood shines no farther in (common practice, no source)"""
 BEYOND = 3.0
 """mm beyond it where what the shadow falls on is looked at"""
 DIMMED = (0.15, 0.85)
@@ -47,7 +49,7 @@ def shadow_beside(colours: np.ndarray, place: PlaneMap, edge: Polygon, ahead: Ve
             (np.abs(off).max(axis=1) > UNLIKE) & (off.mean(axis=1) > 0)
     found = [dimmed(within) for within in WITHIN]
     there, dark = found[0]
-    if dark.sum() < LEAST or any(shadow.mean() > SHARE[1] for _, shadow in found if len(shadow)):
+    if dark.sum() < LEAST or any(shadow.mean() > SHARE[1] for _, shadow in found if len(shadow)) or dimmed(WIDER)[1].sum() < LEAST:
         return None
     dark &= np.abs(there - np.median(there[dark], axis=0)).max(axis=1) <= EVEN
     return there[dark] if dark.sum() >= LEAST and dark.mean() >= SHARE[0] else None

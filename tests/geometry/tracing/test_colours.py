@@ -32,7 +32,7 @@ def at(x: float, y: float) -> tuple[float, float]:
     return (x + 75.0) * POINTS, (205.0 - y) * POINTS
 
 
-def photo(wood, behind, grid: bool = False, shadow: bool = False, rim=None, blur: float = 0.8, fading: bool = False) -> Picture:
+def photo(wood, behind, grid: bool = False, shadow: float = 0.0, rim=None, blur: float = 0.8, fading: bool = False) -> Picture:
     picture = Image.new("RGB", (int(150 * POINTS), int(230 * POINTS)), behind)
     draw = ImageDraw.Draw(picture)
     if grid:
@@ -40,7 +40,7 @@ def photo(wood, behind, grid: bool = False, shadow: bool = False, rim=None, blur
             draw.line([at(10 * k, -30), at(10 * k, 210)], fill=(150, 190, 160), width=2)
             draw.line([at(-80, 10 * k), at(80, 10 * k)], fill=(150, 190, 160), width=2)
     if shadow:
-        draw.polygon([at(x + 4, y - 3) for x, y in OUTLINE.flatten(0.05)], fill=tuple(c // 2 for c in behind))
+        draw.polygon([at(x + 0.8 * shadow, y - 0.6 * shadow) for x, y in OUTLINE.flatten(0.05)], fill=tuple(c // 2 for c in behind))
     shape = shapely.Polygon(OUTLINE.flatten(0.01))
     for k in range(10 if fading else 0, 0, -1):  # under the edge, where light comes from everywhere
         draw.polygon([at(x, y) for x, y in shape.buffer(0.4 * k).exterior.coords], fill=tuple(int(c * (0.5 + 0.05 * k)) for c in behind))
@@ -64,7 +64,7 @@ def off(path) -> float:
     return shapely.hausdorff_distance(*(shapely.linestrings(line.flatten(0.01)) for line in (path, OUTLINE)))
 
 
-@pytest.mark.parametrize(("wood", "behind", "about"), [(MAHOGANY, MAT, {"grid": True}), (MAHOGANY, PAPER, {"shadow": True})])
+@pytest.mark.parametrize(("wood", "behind", "about"), [(MAHOGANY, MAT, {"grid": True}), (MAHOGANY, PAPER, {"shadow": 5.0})])
 def test_the_head_is_followed_and_neither_the_lines_of_a_mat_nor_a_hard_shadow(wood, behind, about):
     """Also where a bore is pressed on."""
     press = (-26.0, 88.0) if about.get("shadow") else (0.0, 70.0)
@@ -80,7 +80,7 @@ def test_a_binding_in_another_colour_is_taken_along(wood, behind, about):
 
 
 @pytest.mark.parametrize(("wood", "behind", "about"), [
-    (MAPLE, PAPER, {"shadow": True}), (MAPLE, PAPER, {"fading": True}), (MAPLE, MAT, {"blur": 2.0})])
+    (MAPLE, PAPER, {"shadow": 5.0}), (MAPLE, PAPER, {"fading": True}), (MAPLE, MAT, {"blur": 2.0})])
 def test_a_shadow_and_an_edge_out_of_focus_are_no_binding(wood, behind, about):
     made = propose(photo(wood, behind, **about), HEAD.nut, at(0.0, 70.0), None, 0.6, None)
     assert not made.rim and off(made.path) < 1.0

@@ -20,8 +20,8 @@ def traced(picture: Picture):
 
 @pytest.mark.parametrize(("wood", "behind"), [(WALNUT, PAPER), (EBONY, PAPER), (EBONY, MAT)])
 def test_a_hard_shadow_beside_dark_wood_is_left_out_and_told(wood, behind):
-    made = traced(photo(wood, behind, shadow=True))
-    assert made.shadow and off(made.path) < 0.8  # followed with its shadow it strays by 5 mm
+    made = traced(photo(wood, behind, shadow=9.0))
+    assert made.shadow and off(made.path) < 0.9  # followed with its shadow it strays by 9 mm
 
 
 def test_where_no_shadow_falls_none_is_told():
@@ -30,21 +30,23 @@ def test_where_no_shadow_falls_none_is_told():
 
 
 def test_a_dark_binding_of_pale_wood_is_no_shadow():
-    assert not traced(photo(MAPLE, PAPER, shadow=True, rim=BLACK)).shadow
+    assert not traced(photo(MAPLE, PAPER, shadow=9.0, rim=BLACK)).shadow
 
 
-@pytest.mark.parametrize("shade", [SAPWOOD, (120, 120, 118)], ids=["a stripe of pale wood", "a grey binding all round"])
-def test_what_is_paler_along_the_edge_of_the_wood_stays(shade):
+@pytest.mark.parametrize(("shade", "inset", "wide", "side"), [
+    (SAPWOOD, 1.0, 40.0, 30.0), ((120, 120, 118), 1.0, 3.0, -99.0), ((120, 118, 116), 0.0, 3.0, 0.0)],
+    ids=["a stripe of pale wood", "a grey binding all round", "light on a chamfer"])
+def test_what_is_paler_along_the_edge_of_the_wood_stays(shade, inset, wide, side):
+    """`inset`, `wide`: mm from the edge to where it begins, and from there to where it ends; `side`: mm from the centreline from where on it is."""
     picture = photo(EBONY, PAPER)
     with Image.open(io.BytesIO(picture.jpeg)) as opened:
         image = opened.convert("RGB")
     face = shapely.Polygon(OUTLINE.flatten(0.01))
-    rim = face.buffer(-1.0).intersection(shapely.box(30.0, 10.0, 99.0, 999.0)) if shade == SAPWOOD else face.buffer(-1.0)
     draw = ImageDraw.Draw(image)
-    for part in shapely.get_parts(rim):
-        draw.polygon([at(x, y) for x, y in part.exterior.coords], fill=shade)
-    if shade != SAPWOOD:
-        draw.polygon([at(x, y) for x, y in face.buffer(-4.0).exterior.coords], fill=EBONY)
+    for far, fill in ((inset, shade), (inset + wide, EBONY)):
+        seen = face.buffer(-far).intersection(shapely.box(side, 10.0, 99.0, 999.0))
+        for part in () if seen.is_empty else shapely.get_parts(seen):
+            draw.polygon([at(x, y) for x, y in part.exterior.coords], fill=fill)
     kept = io.BytesIO()
     image.save(kept, "JPEG", quality=85)
     made = traced(replace(picture, jpeg=kept.getvalue()))
