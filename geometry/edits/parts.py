@@ -164,7 +164,7 @@ def sentence(error: msgspec.ValidationError, about: str = "") -> str:
                    head=head)
     if "`str`" in message and limit:
         return say("{head} has at most {n} letters.", head=head, n=int(limit[2])) if limit[1] == "<=" else say("{head} needs a word.", head=head)
-    if limit:
+    if limit and "`array`" not in message:
         bound = _bound(name, float(limit[2]))
         return {"<=": say("{head} must be at most {number}.", head=head, number=bound),
                 ">=": say("{head} must be at least {number}.", head=head, number=bound),

@@ -44,6 +44,7 @@ def test_what_is_not_touched_stays_the_same_object():
     (("accuracy", "wander_per_50"), -1, "Accuracy: drill wander in 50 mm must be at least 0."),
     (("pins", 0, "at"), (6000.0, 0.0), "Pin 1: place must be at most 5000 mm."),
     (("patterns", 0, "bores", 1, "diameter"), -1, "Pattern 1 bore 2: diameter must be above 0."),
+    (("patterns", 0, "bores"), (), "Pattern 1: bores: Expected a list of at least 1 entry."),
     (("pegwright",), 2, "Pegwright"),
     (("tuners", 0, "winds"), "up", "Tuner 1: winds"),
     (("slots", "nobody", "depth"), 3, "The layout has no slots nobody depth."),
