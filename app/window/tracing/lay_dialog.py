@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from app.canvas.picture import pixmap
+from app.formats.paper import usual_paper
 from app.formats.picture_in import PictureRead, grey_of
 from app.look.alt_letters import Lead
 from app.look.buttons import ok_cancel
@@ -34,22 +35,24 @@ from geometry.layout.picture import Picture
 from geometry.saying import count, say
 from geometry.tracing.catching import caught
 from geometry.tracing.plane_map import PlaneMap, laid, scaled, straightened
-from geometry.units import format_close
+from geometry.units import MM_PER_INCH, LengthUnit, format_close
 from geometry.vectors import Vec2
 
 if TYPE_CHECKING:
     from app.window.frame import Frame
 
-SHEET = (210.0, 297.0)
-"""A4, mm (ISO 216)."""
-
-
-def _sheets() -> list[tuple[str, tuple[float, float] | None]]:
-    """Common sheets (ISO 216; ANSI/ASME Y14.1) as they can lie in a picture, mm."""
+def _sheets(first: str) -> list[tuple[str, tuple[float, float] | None]]:
+    """Common sheets (ISO 216; ANSI/ASME Y14.1) as they can lie in a picture, mm; the paper that is usual `first`."""
     a4, a3, letter = (210.0, 297.0), (297.0, 420.0), (215.9, 279.4)
-    return [(say("A4 upright"), a4), (say("A4 on its side"), a4[::-1]), (say("A3 upright"), a3),
-            (say("A3 on its side"), a3[::-1]), (say("Letter upright"), letter),
-            (say("Letter on its side"), letter[::-1]), (say("Another rectangle"), None)]
+    metric = [(say("A4 upright"), a4), (say("A4 on its side"), a4[::-1]), (say("A3 upright"), a3), (say("A3 on its side"), a3[::-1])]
+    letters = [(say("Letter upright"), letter), (say("Letter on its side"), letter[::-1])]
+    return [*(letters + metric if first == "Letter" else metric + letters), (say("Another rectangle"), None)]
+
+
+def _two_in_a_hundred(unit: LengthUnit) -> dict[str, str]:
+    """Round lengths of which the one is 2 % of the other, as told in this unit."""
+    lower, far = (16.0, 800.0) if unit == "mm" else (0.64 * MM_PER_INCH, 32 * MM_PER_INCH)
+    return {"lower": format_close(lower, unit, 0, mark=True), "far": format_close(far, unit, 0, mark=True)}
 
 
 WIDEST_NUT = 1000.0
@@ -92,8 +95,10 @@ class LayDialog(ReadInOrder, QDialog):
         self.distance = LengthField(window.unit, parent=self)
         self.across = LengthField(window.unit, parent=self)
         self.along = LengthField(window.unit, parent=self)
-        self._lengths = {"distance": 100.0, "across": SHEET[0], "along": SHEET[1]}
-        self.sheets = Choice(self, choices=[(size, word) for word, size in _sheets()], accessibleName=say("Sheet"), activated=self._sheet)
+        sheets = _sheets(usual_paper(window.unit))
+        self.sheets = Choice(self, choices=[(size, word) for word, size in sheets], accessibleName=say("Sheet"), activated=self._sheet)
+        across, along = sheets[0][1] or (0.0, 0.0)
+        self._lengths = {"distance": 100.0 if window.unit == "mm" else 4 * MM_PER_INCH, "across": across, "along": along}
         self._caught = paragraph(self, name="dim")
         self._says = QLabel(self)
         self._build()
@@ -132,10 +137,10 @@ class LayDialog(ReadInOrder, QDialog):
         right.addWidget(self._says)
         right.addWidget(paragraph(self, say("A lens bends straight lines most near the rim, so keep the head in the "
                                         "middle and the camera far away. Sheet or ruler must lie as high as the face: "
-                                        "16 mm lower, seen from 800 mm, makes the head 2 % too large. A camera that "
+                                        "{lower} lower, seen from {far}, makes the head 2 % too large. A camera that "
                                         "is 5 degrees off the square costs 0.4 % with two points, nothing with four "
                                         "corners. Check what you print with the 100 mm bar and the head itself with a "
-                                        "rule."), "dim"))
+                                        "rule.", **_two_in_a_hundred(self._window.unit)), "dim"))
         right.addStretch(1)
         buttons, self.lay_button = ok_cancel(self, self._accept, say("Lay it there"))
         lay_beside(self, self.board, right, say("Size and place of the picture"), buttons)
