@@ -516,8 +516,8 @@
         <translation>Ein Entwurf aus wenigen Zahlen</translation>
     </message>
     <message>
-        <source>A lens bends straight lines most near the rim, so keep the head in the middle and the camera far away. Sheet or ruler must lie as high as the face: 16 mm lower, seen from 800 mm, makes the head 2 % too large. A camera that is 5 degrees off the square costs 0.4 % with two points, nothing with four corners. Check what you print with the 100 mm bar and the head itself with a rule.</source>
-        <translation>Ein Objektiv biegt gerade Linien am Rand am stärksten: die Kopfplatte in der Mitte halten und die Kamera weit weg. Blatt oder Maßstab müssen so hoch wie die Vorderseite liegen: 16 mm tiefer, aus 800 mm gesehen, macht die Kopfplatte 2 % zu groß. Eine um 5 Grad verkippte Kamera kostet bei zwei Punkten 0,4 %, bei vier Ecken nichts. Den Druck mit dem 100-mm-Balken und die Kopfplatte selbst mit dem Maßstab prüfen.</translation>
+        <source>A lens bends straight lines most near the rim, so keep the head in the middle and the camera far away. Sheet or ruler must lie as high as the face: {lower} lower, seen from {far}, makes the head 2 % too large. A camera that is 5 degrees off the square costs 0.4 % with two points, nothing with four corners. Check what you print with the 100 mm bar and the head itself with a rule.</source>
+        <translation>Ein Objektiv biegt gerade Linien am Rand am stärksten: die Kopfplatte in der Mitte halten und die Kamera weit weg. Blatt oder Maßstab müssen so hoch wie die Vorderseite liegen: {lower} tiefer, aus {far} gesehen, macht die Kopfplatte 2 % zu groß. Eine um 5 Grad verkippte Kamera kostet bei zwei Punkten 0,4 %, bei vier Ecken nichts. Den Druck mit dem 100-mm-Balken und die Kopfplatte selbst mit dem Maßstab prüfen.</translation>
     </message>
     <message>
         <source>A line goes round within the outline, near its edge, and was left out: see which of the two is the edge of the wood.</source>

@@ -56,8 +56,12 @@ def on_paper(grey: np.ndarray, reach: int) -> np.ndarray:
     """(height, width) of the light of the paper that is left of it at each point, 255 where all is: what is darker and no
     wider than `reach` points is a line, and no shadow and no lamp to one side counts."""
     soft = softened(grey)
-    around = -_widened(-_widened(soft, reach), reach)
-    return np.clip(255.0 * soft / np.maximum(around, 1.0), 0.0, 255.0)
+    return np.clip(255.0 * soft / np.maximum(closed(soft, reach), 1.0), 0.0, 255.0)
+
+
+def closed(grey: np.ndarray, reach: int) -> np.ndarray:
+    """The picture without what is darker than what is about it and no wider than twice `reach` points."""
+    return -_widened(-_widened(grey, reach), reach)
 
 
 def _widened(grey: np.ndarray, reach: int) -> np.ndarray:

@@ -13,9 +13,9 @@ from shapely.geometry import Polygon
 
 from geometry.curves import Path
 from geometry.errors import GeometryError
-from geometry.tracing.edges_of import LEAST_POINTS, loops
+from geometry.tracing.edges_of import LEAST_POINTS, loops, softened
 from geometry.tracing.fit import fit
-from geometry.tracing.in_lines import on_paper
+from geometry.tracing.in_lines import closed, on_paper
 from geometry.tracing.plane_map import PlaneMap
 from geometry.tracing.round_shapes import Round, through_circle, through_slot
 
@@ -47,6 +47,11 @@ COARSE = 0.25
 """mm of a point as fine as openings are looked for with; where their edges lie is told by all points"""
 FINE = 0.2
 """Points of the picture by which the edge of what is looked at is made simpler before"""
+WALL = 2.0
+"""Points of the picture that the wall of an opening, seen between its edge at the face and what lies behind, is wide at the least: a
+picture that is not sharp has the same shades nearer to any edge"""
+RAGGED = 1.15
+"""Times the way round about its hull that the edge of an opening is long at the most, but for what is as fine as the points"""
 MOST = 120
 """Dark or light places of one kind, the largest, that are looked at"""
 SAME_SIZE = 0.4
@@ -72,21 +77,24 @@ def openings_in(grey: np.ndarray, wood: np.ndarray, place: PlaneMap, point: floa
     if not wood.any():
         return []
     filled = np.where(wood, grey, np.median(grey[wood])).astype(np.float32)
-    seen = [line for flipped in ((False,) if drawn else (False, True)) for line in _places(255.0 - filled if flipped else filled, wood, point)]
+    seen = [lines for flipped in ((False,) if drawn else (False, True)) for lines in _places(255.0 - filled if flipped else filled, wood, point)]
     found: list[tuple[Polygon, Opening]] = []
-    for line in sorted(seen, key=lambda one: -Polygon(one).area):
-        edge = place.many(line)
-        shape = Polygon(edge)
-        if any(other.contains(shape.representative_point()) or shape.contains(other.representative_point()) for other, _ in found):
-            continue
-        opening = shaped(edge, point, drawn)
-        if opening is not None:
-            found.append((shape, opening))
+    for lines in sorted(seen, key=lambda one: -Polygon(one[0]).area):
+        for line, plain in zip(lines, (*(True for _ in lines[1:]), drawn), strict=True):
+            edge = place.many(line)
+            shape = Polygon(edge)
+            if any(other.contains(shape.representative_point()) or shape.contains(other.representative_point()) for other, _ in found):
+                continue
+            opening = shaped(edge, point, plain)
+            if opening is not None:
+                found.append((shape, opening))
+                break
     return of_one_drill([opening for _, opening in found])
 
 
-def _places(grey: np.ndarray, wood: np.ndarray, point: float) -> Iterator[np.ndarray]:
-    """The edges, (n, 2) in picture coordinates, of what is darker than what is about it and no wider than WIDEST."""
+def _places(grey: np.ndarray, wood: np.ndarray, point: float) -> Iterator[list[np.ndarray]]:
+    """The edges, (n, 2) in picture coordinates, of what is darker than what is about it and no wider than WIDEST: of each place that at the
+    face first, where a wall is seen beside it, then its own."""
     n = max(1, int(COARSE / point))
     high, wide = (side // n * n for side in grey.shape)
     ratio = on_paper(grey[:high, :wide].reshape(high // n, n, wide // n, n).mean(axis=(1, 3)), math.ceil(WIDEST / 2 / point / n))
@@ -101,18 +109,19 @@ def _places(grey: np.ndarray, wood: np.ndarray, point: float) -> Iterator[np.nda
         for shape in sorted(rough, key=lambda one: -one.area)[:MOST]:
             if any(shape.intersects(other) for other in found):
                 continue
-            edge = _sharp(grey, wood, shape.simplify(FINE), point)
-            if edge is not None:
-                found.append(Polygon(edge))
-                yield edge
+            edges = _sharp(grey, wood, shape.simplify(FINE), point)
+            if edges:
+                found.append(Polygon(edges[0]))
+                yield edges
 
 
-def _sharp(grey: np.ndarray, wood: np.ndarray, rough: Polygon, point: float) -> np.ndarray | None:
-    """The edge of a dark place half way between its own grey and that of the wood about it; None where it is none."""
+def _sharp(grey: np.ndarray, wood: np.ndarray, rough: Polygon, point: float) -> list[np.ndarray]:
+    """The edge of a dark place half way between its own grey and that of the wood about it, before it that at the face where a wall is seen
+    beside it; none where it is no place in the wood."""
     height, width = grey.shape
     x0, y0, x1, y1 = (int(c) for c in rough.buffer((ABOUT[1] + 0.5) / point).bounds)
     if x0 < 1 or y0 < 1 or x1 > width - 2 or y1 > height - 2:
-        return None
+        return []
     part = grey[y0:y1 + 2, x0:x1 + 2]
     x, y = (axis + 0.5 for axis in np.meshgrid(np.arange(x0, x1 + 2), np.arange(y0, y1 + 2)))
     within = rough.buffer(-min(0.5 / point, 0.4 * math.sqrt(rough.area / math.pi)))
@@ -120,15 +129,52 @@ def _sharp(grey: np.ndarray, wood: np.ndarray, rough: Polygon, point: float) -> 
     inner, outer = shapely.contains_xy(within, x, y), shapely.contains_xy(about, x, y)
     there = outer & wood[y0:y1 + 2, x0:x1 + 2]
     if not inner.any() or not there.any() or there.sum() < IN_WOOD * outer.sum():
-        return None  # it lies at the edge of the head
+        return []  # it lies at the edge of the head
     dark, light = float(np.median(part[inner])), float(np.median(part[there]))
     if light - dark < FAINT:
+        return []
+    half = (dark + light) / 2
+    own = _round(part, half, 0.6 * rough.area, 1.6 * rough.area)
+    if own is None:
+        return []
+    face = _to_face(np.abs(part - light), light - half, own, 3.0 * rough.area)
+    return [edge + (x0, y0) for edge in (face, own) if edge is not None]
+
+
+def _to_face(unlike: np.ndarray, half: float, own: np.ndarray, most: float) -> np.ndarray | None:
+    """The edge of an opening at the face, whose wall is seen beside what lies behind it, which has the edge `own`; None where no wall is seen.
+
+    `unlike`: levels by which each place differs from the wood, darker or lighter; `half` of those by which what lies behind does; `most`:
+    square points that it takes.
+    """
+    unlike, shape = closed(softened(unlike), 1), Polygon(own)
+    if _ragged(shape, 1.0):
+        return _round(unlike, half / 2, shape.area, most)  # such an edge runs in the wall, which is as dark as that
+    rough = _round(unlike, half / 3, shape.area, most)
+    if rough is None:
         return None
-    found = [line + (x0, y0) for line in loops(part, (dark + light) / 2)]
-    most = max(found, key=lambda line: Polygon(line).area, default=None)
-    if most is None or not 0.6 * rough.area <= Polygon(most).area <= 1.6 * rough.area or not Polygon(most).is_valid:
+    y, x = np.indices(unlike.shape) + 0.5
+    strip = Polygon(rough).buffer(-WALL).difference(shape.buffer(1.0))
+    wall = shapely.contains_xy(strip, x, y)
+    face = _round(unlike, float(np.median(unlike[wall])) / 2, shape.area, most) if wall.any() else None
+    if face is None:
         return None
-    return most
+    beside = Polygon(face).difference(shape).buffer(-WALL / 2).buffer(WALL / 2)
+    whole = max(shapely.get_parts(shape.union(beside).buffer(1.0).buffer(-1.0)), key=shapely.area)
+    return shapely.get_coordinates(whole.exterior) if beside.area > 0 else None
+
+
+def _ragged(shape: Polygon, point: float) -> bool:
+    """Whether an edge strays to and fro by more than a point."""
+    return shape.simplify(point).length > RAGGED * shape.convex_hull.length
+
+
+def _round(grey: np.ndarray, level: float, least: float, most: float) -> np.ndarray | None:
+    """The largest loop at a level, where it is of such a size (square points) and does not cross itself."""
+    line = max(loops(grey, level), key=lambda one: Polygon(one).area, default=None)
+    if line is None or not least <= Polygon(line).area <= most or not Polygon(line).is_valid:
+        return None
+    return line
 
 
 def shaped(edge: np.ndarray, point: float, plain: bool = False) -> Opening | None:
@@ -149,7 +195,7 @@ def shaped(edge: np.ndarray, point: float, plain: bool = False) -> Opening | Non
     slot = straight(edge, max(STRAIGHTNESS, 0.8 * point))
     if slot is not None:
         return slot
-    if plain or 2 * shape.area / shape.length < SLOT / 2:
+    if plain or 2 * shape.area / shape.length < SLOT / 2 or _ragged(shape, point):
         return None
     try:
         path = fit(edge, max(0.15, point), point).path

@@ -366,3 +366,13 @@ def test_a_fault_of_the_program_is_raised_though_another_proposal_was_asked_for_
     with pytest.raises(ZeroDivisionError):
         dialog._failed(ZeroDivisionError())
     dialog.reject()
+
+
+def test_who_works_in_inches_begins_with_their_sheet_and_round_lengths(bench, file, qtbot):
+    bench.window.set_unit("in64")
+    dialog = LayDialog(bench.window, file.name, read_picture(file))
+    qtbot.addWidget(dialog)
+    assert dialog.sheets.currentText() == "Letter upright"
+    assert [dialog._lengths[key] for key in ("distance", "across", "along")] == pytest.approx([101.6, 215.9, 279.4])
+    told = " ".join(label.text() for label in dialog.findChildren(QLabel))
+    assert '5/8" lower, seen from 32",' in told and "16 mm" not in told

@@ -50,8 +50,8 @@ def _sheets(first: str) -> list[tuple[str, tuple[float, float] | None]]:
 
 
 def _two_in_a_hundred(unit: LengthUnit) -> dict[str, str]:
-    """Round lengths of which the one is 2 % of the other, as told in this unit."""
-    lower, far = (16.0, 800.0) if unit == "mm" else (0.64 * MM_PER_INCH, 32 * MM_PER_INCH)
+    """Round lengths of which the one is 2 % of the other, in full percents, as told in this unit."""
+    lower, far = (16.0, 800.0) if unit == "mm" else (0.625 * MM_PER_INCH, 32 * MM_PER_INCH)
     return {"lower": format_close(lower, unit, 0, mark=True), "far": format_close(far, unit, 0, mark=True)}
 
 

@@ -4,6 +4,8 @@ import math
 
 import numpy as np
 import pytest
+from shapely.affinity import translate
+from shapely.geometry import Polygon
 
 from app.formats import headstock
 from app.window.demo import samples
@@ -57,6 +59,21 @@ def test_what_is_little_darker_is_seen_beside_the_streaks_of_the_wood():
     seen = in_scan(Scan(WOOD, 100, wood=96, openings=[*streaks, *((path, 60) for path in (*BORES, *SLOTS))]), WOOD)
     assert_near(seen, "hole", BORES, 0.2)
     assert_near(seen, "slot", SLOTS, 0.3)
+
+
+@pytest.mark.parametrize(("wood", "wall", "far"), [(60, 85, 170), (60, 115, 170), (150, 110, 30), (150, 90, 220)],
+                         ids=["a dim wall", "a wall of the shade between", "a wall in pale wood", "a dark wall before a light ground"])
+def test_an_opening_goes_as_far_as_its_wall_which_is_seen_beside_what_lies_behind(wood, wall, far):
+    """A camera sees the walls of whatever is not below it: the width at the face is meant, not that of the gap."""
+    openings = []
+    for path in (BORES[0], BORES[4], SLOTS[1]):
+        face = Polygon(path.flatten(0.005))
+        gap = [*face.intersection(translate(face, 1.6, -1.0)).exterior.coords]
+        openings += [(path, wall), (Path(tuple(Line(p, q) for p, q in zip(gap, gap[1:], strict=False)), True), far)]
+    seen = in_scan(Scan(WOOD, 100, wood=wood, openings=openings), WOOD)
+    assert_near(seen, "hole", [BORES[0], BORES[4]], 0.25)
+    assert_near(seen, "slot", SLOTS[1:], 0.25)
+    assert [round(one.size[0]) for one in seen] == [15, 10, 10]
 
 
 def test_a_slot_of_another_shape_is_followed():
