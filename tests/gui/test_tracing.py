@@ -374,5 +374,5 @@ def test_who_works_in_inches_begins_with_their_sheet_and_round_lengths(bench, fi
     qtbot.addWidget(dialog)
     assert dialog.sheets.currentText() == "Letter upright"
     assert [dialog._lengths[key] for key in ("distance", "across", "along")] == pytest.approx([101.6, 215.9, 279.4])
-    told = " ".join(label.text() for label in dialog.findChildren(QLabel))
+    told = " ".join(label.text() for label in below(dialog, QLabel))
     assert '5/8" lower, seen from 32",' in told and "16 mm" not in told
