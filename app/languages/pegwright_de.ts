@@ -2472,12 +2472,12 @@
         <translation>Wiederholt: {name}</translation>
     </message>
     <message>
-        <source>Done this early, it makes impossible {names}</source>
-        <translation>So früh getan macht er unmöglich: {names}</translation>
+        <source>Done this early, it makes {names} impossible</source>
+        <translation>So früh getan macht er {names} unmöglich</translation>
     </message>
     <message>
-        <source>Done this early, it makes unsafe {names}</source>
-        <translation>So früh getan macht er unsicher: {names}</translation>
+        <source>Done this early, it makes {names} unsafe</source>
+        <translation>So früh getan macht er {names} unsicher</translation>
     </message>
     <message>
         <source>Double click on an edge</source>
@@ -4212,12 +4212,12 @@
         <translation>Sein Platz ist unklug für {names}</translation>
     </message>
     <message>
-        <source>Its place makes impossible {names}</source>
-        <translation>Sein Platz macht unmöglich: {names}</translation>
+        <source>Its place makes {names} impossible</source>
+        <translation>Sein Platz macht {names} unmöglich</translation>
     </message>
     <message>
-        <source>Its place makes unsafe {names}</source>
-        <translation>Sein Platz macht unsicher: {names}</translation>
+        <source>Its place makes {names} unsafe</source>
+        <translation>Sein Platz macht {names} unsicher</translation>
     </message>
     <message>
         <source>Its {cutter} cutter does not get everywhere in {of}.</source>

@@ -82,10 +82,10 @@ def _harm(own: bool, late: bool, grade: str, names: str) -> str:
         return (say("{harm}, after {names}", harm=_TOO_LATE[grade], names=names) if late else
                 say("{harm}, out of turn with {names}", harm=HARM[grade], names=names))
     if late:
-        return {"impossible": say("Done this early, it makes impossible {names}", names=names),
-                "unsafe": say("Done this early, it makes unsafe {names}", names=names)}[grade]
-    return {"impossible": say("Its place makes impossible {names}", names=names),
-            "unsafe": say("Its place makes unsafe {names}", names=names),
+        return {"impossible": say("Done this early, it makes {names} impossible", names=names),
+                "unsafe": say("Done this early, it makes {names} unsafe", names=names)}[grade]
+    return {"impossible": say("Its place makes {names} impossible", names=names),
+            "unsafe": say("Its place makes {names} unsafe", names=names),
             "unwise": say("Its place is unwise for {names}", names=names)}[grade]
 
 
