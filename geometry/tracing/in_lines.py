@@ -134,9 +134,9 @@ def _is_large(face: BaseGeometry) -> bool:
 
 def _line(ratio: np.ndarray, level: float, place: PlaneMap, head: Polygon, ahead: Vec2) -> float:
     """How wide (mm) the line is that goes round a head within it; 0 where there is none of even width."""
-    far, paper = np.arange(STEP, WIDEST + BEYOND, STEP), []
+    far, paper, smooth = np.arange(STEP, WIDEST + BEYOND, STEP), [], head.simplify(STEP)
     for d in far:
-        u, v = _beside(ratio, place, head, d, ahead)
+        u, v = _beside(ratio, place, smooth, d, ahead)
         paper.append(float((ratio[v, u] >= level).mean()) if len(u) else 0.0)
     last = int(np.argmax(np.array(paper) >= 0.5))
     beyond = last + round(BEYOND / STEP)
