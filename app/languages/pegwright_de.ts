@@ -520,6 +520,10 @@
         <translation>Ein Objektiv biegt gerade Linien am Rand am stärksten: die Kopfplatte in der Mitte halten und die Kamera weit weg. Blatt oder Maßstab müssen so hoch wie die Vorderseite liegen: {lower} tiefer, aus {far} gesehen, macht die Kopfplatte 2 % zu groß. Eine um 5 Grad verkippte Kamera kostet bei zwei Punkten 0,4 %, bei vier Ecken nichts. Den Druck mit dem 100-mm-Balken und die Kopfplatte selbst mit dem Maßstab prüfen.</translation>
     </message>
     <message>
+        <source>A line</source>
+        <translation>Eine Linie</translation>
+    </message>
+    <message>
         <source>A line goes round within the outline, near its edge, and was left out: see which of the two is the edge of the wood.</source>
         <translation>Eine Linie läuft innerhalb des Umrisses nahe an seinem Rand herum und wurde ausgelassen: sehen, welche von beiden der Rand des Holzes ist.</translation>
     </message>
@@ -16805,6 +16809,14 @@
     <message>
         <source>{length}, radius {radius}</source>
         <translation>{length}, Radius {radius}</translation>
+    </message>
+    <message>
+        <source>{line} has more than {n:,} nodes: draw it with fewer.</source>
+        <translation>{line} hat mehr als {n:,} Knoten: mit weniger zeichnen.</translation>
+    </message>
+    <message>
+        <source>{line} needs at least {n} nodes.</source>
+        <translation>{line} braucht mindestens {n} Knoten.</translation>
     </message>
     <message>
         <source>{line} to the far end</source>

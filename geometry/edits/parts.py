@@ -164,6 +164,10 @@ def sentence(error: msgspec.ValidationError, about: str = "") -> str:
                    head=head)
     if "`str`" in message and limit:
         return say("{head} has at most {n} letters.", head=head, n=int(limit[2])) if limit[1] == "<=" else say("{head} needs a word.", head=head)
+    if path.endswith("nodes`") and limit:
+        line = about[0].upper() + about[1:] if about else say("A line")
+        return (say("{line} has more than {n:,} nodes: draw it with fewer.", line=line, n=int(limit[2])) if limit[1] == "<=" else
+                say("{line} needs at least {n} nodes.", line=line, n=int(limit[2])))
     if limit and "`array`" not in message:
         bound = _bound(name, float(limit[2]))
         return {"<=": say("{head} must be at most {number}.", head=head, number=bound),

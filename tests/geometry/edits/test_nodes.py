@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from geometry import vectors as v
 from geometry.edits import bend_edge, move_handle, move_node, move_nodes, node_at, set_smooth
 from geometry.edits.loops import edge_of
+from geometry.edits.parts import with_loop
 from geometry.errors import GeometryError
 from geometry.layout import Node
 from tests.geometry.edits.heads import CURVED, curved, plain, sound
@@ -184,6 +185,8 @@ def test_refusals_name_what_is_wrong():
             ("no curve", lambda: move_handle(head, "outline", 0, 0, (0.0, 0.0))),
             ("finite", lambda: move_node(head, "outline", 0, (math.nan, 0.0))),
             ("place must be at most 5000 mm", lambda: move_node(head, "outline", 0, (6000.0, 0.0))),
+            ("^The outline has more than 20,000 nodes: draw it with fewer.$", lambda: with_loop(head, "outline", 5001 * head.outline.nodes[:4])),
+            ("^Slot heart needs at least 2 nodes.$", lambda: with_loop(plain(), "heart", head.outline.nodes[:1])),
             ("no height", lambda: flattened(head))):
         with pytest.raises(GeometryError, match=sentence):
             edit()
