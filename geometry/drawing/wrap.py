@@ -117,10 +117,11 @@ def _both_sides(before: list[str], after: list[str], at: Vec2, reach: float, own
 
 
 def _edge_words(layout: Headstock) -> list[Mark]:
-    """Along each folded edge beside the marks: whose bore it is, its tilt and its stop, in up to four lines where the next mark
+    """Along each folded edge beside the marks: whose bore it is, its tilt and its stop, in up to three lines where the next mark
     is near, so that no words run into its cross.
 
-    What is drilled wider at the same mark stands in a line before it, with its stop.
+    What is drilled wider at the same mark stands in a line before it, with its stop. The name stands over the fold, on the face, where
+    the edge is too low for one line more.
     """
     marks: list[Mark] = []
     placed = frames(layout)
@@ -137,7 +138,8 @@ def _edge_words(layout: Headstock) -> list[Mark]:
         lines += _settings(d, tilt_of(frame), ends - CLEAR - y)
         # The letters' tops point to -x: on the bass edge the outer line is read first.
         inwards = range(len(lines)) if frame.side == "bass" else reversed(range(len(lines)))
-        marks.append(_along_edge(layout, frame.side, y, 0.9, _cut(d.of, ends - CLEAR - y), d.of, outer=False))
+        over = 2 * (0.9 + LETTER) + LINE * (len(lines) - 1) + HANGING * LETTER > thick
+        marks.append(_along_edge(layout, frame.side, y, -0.9 if over else 0.9, _cut(d.of, ends - CLEAR - y), d.of, outer=over))
         marks += [_along_edge(layout, frame.side, y, thick - 0.9 - LINE * i, words, d.of, outer=True)
                   for i, words in zip(inwards, lines, strict=True)]
     return marks
@@ -150,13 +152,15 @@ def _cut(name: str, room: float) -> str:
 
 
 def _settings(d: Drilling, tilt: float, room: float) -> list[str]:
-    """Diameter, tilt and stop in as few lines as are no longer than that (mm); in up to four where none are."""
+    """Diameter, tilt and stop in as few lines as are no longer than that (mm); in the three shortest where none are."""
     wide, leans = told(d.diameter), tilt_words(tilt)
+    angle, _, end = leans.partition(" ")
+    lead = [say("{diameter}, {tilt}", diameter=wide, tilt=angle), end] if end else [wide, leans]
     bit = say("{diameter}, {tilt}", diameter=wide, tilt=leans)
     for lines in ([say("{bit}, {stop}", bit=bit, stop=_stop(d))], [bit, _stop(d)], [wide, leans, _stop(d)]):
         if all(words_width(line, LETTER) <= room for line in lines):
             return lines
-    return [wide, *leans.split(" ", 1), _stop(d)]
+    return [*lead, _stop(d)]
 
 
 def _stop(d: Drilling) -> str:

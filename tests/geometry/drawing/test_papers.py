@@ -214,6 +214,25 @@ def test_words_on_an_edge_end_before_the_next_mark(spacing, lines):
         assert all(50.0 < own * m.at[0] < 66.0 for m in words)
 
 
+@pytest.mark.parametrize(("unit", "wider"), [("mm", ()), ("in64", ()), ("mm", (bore("counterbore", diameter=9.0, surface="seat", depth=4.0),))])
+def test_words_on_a_low_edge_lie_on_no_others(unit, wider):
+    """Bores 26 mm apart in 13 mm of wood: the name stands over the fold, on the face, where the settings need all of the edge."""
+    of = pattern("of", "side", *wider, bore(surface="seat", depth=30.0))
+    tuners = tuple(Tuner(id=f"{side} {n}", pattern="of", place=EdgePlace(side=side, along=60.0 + n * 26.0)) for side in ("bass", "treble") for n in (0, 1, 2))
+    lean = Loop(nodes=(Node(at=(-40.0, 0.0)), Node(at=(40.0, 0.0)), Node(at=(46.0, 180.0)), Node(at=(-46.0, 180.0))))
+    low = head(tuners=tuners, patterns=(of,), outline=lean)
+    with speaking(unit):
+        drawing = wrap_drawing(replace(low, blank=replace(low.blank, thickness=13.0)))
+    words = [(m, drawing_box((m,))) for m in drawing if isinstance(m, Label) and m.angle and m.owner in {one.id for one in tuners}]
+    assert [m.text for m, _ in words if m.owner == "bass 0"][-1].startswith("stop")
+    for i, (one, a) in enumerate(words):
+        for other, b in words[i + 1:]:
+            # the box of one line has the tails of its letters in the white of the next
+            assert a[2] <= b[0] + 0.2 or b[2] <= a[0] + 0.2 or a[3] <= b[1] or b[3] <= a[1], (one.text, other.text)
+    over = [m.owner for m, _ in words if m.text == m.owner and abs(m.at[0] - m.height / 2) < 50.0]
+    assert over == (["bass 0", "bass 1", "treble 0", "treble 1"] if wider else []), "there is room behind the last of each side"
+
+
 def test_the_back_is_seen_from_behind():
     """The screw at (-28, 51) of the bass side shows at x = +28; the blind hole of the back is pricked too."""
     drawing = back_drawing(plain_head())
