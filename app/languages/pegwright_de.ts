@@ -9703,8 +9703,8 @@
         <translation>Der Umriss misst {width} x {height}, viel mehr als eine Kopfplatte: die richtige Einheit angeben.</translation>
     </message>
     <message>
-        <source>The outline of the layout is replaced. Tuners along an edge go with it, all else stays where it is. The picture's own errors come on top: check the first print with the 100 mm bar.</source>
-        <translation>Der Umriss des Entwurfs wird ersetzt. Mechaniken entlang einer Kante gehen mit, alles andere bleibt, wo es ist. Die Fehler des Bildes kommen hinzu: den ersten Ausdruck am 100-mm-Balken prüfen.</translation>
+        <source>The outline of the layout is replaced. Tuners along an edge go with it, all else but what is ticked stays where it is. The picture's own errors come on top: check the first print with the 100 mm bar.</source>
+        <translation>Der Umriss des Entwurfs wird ersetzt. Mechaniken entlang einer Kante gehen mit; was nicht angekreuzt ist, bleibt, wo es ist. Die Fehler des Bildes kommen hinzu: den ersten Ausdruck am 100-mm-Balken prüfen.</translation>
     </message>
     <message>
         <source>The outline or a slot set in or out evenly, or a slot beside it.</source>

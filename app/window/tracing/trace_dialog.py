@@ -112,8 +112,8 @@ class TraceDialog(ReadInOrder, QDialog):
                                   "corners, and the neck is cut off at the nut line."), "dim")
         keep(self._says, minimum_height=76)
         running = filled(QHBoxLayout(), (keep_room(self._bar), 1), keep_room(self.stop))
-        note = paragraph(self, say("The outline of the layout is replaced. Tuners along an edge go with it, all else stays where it "
-                                   "is. The picture's own errors come on top: check the first print with the 100 mm bar."), "dim")
+        note = paragraph(self, say("The outline of the layout is replaced. Tuners along an edge go with it, all else but what "
+                                   "is ticked stays where it is. The picture's own errors come on top: check the first print with the 100 mm bar."), "dim")
         buttons, self.take_button = ok_cancel(self, self._accept, say("Take this outline"))
         right = filled(QVBoxLayout(), how, form, running, self._says, self.found, 1, note, gap=10)
         lay_beside(self, self.board, right, say("How the outline is traced"), buttons)
