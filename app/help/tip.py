@@ -11,7 +11,7 @@ from PySide6.QtGui import QColor, QPainter, QPixmap
 
 from app.help.pictures import picture
 from app.look.painting import Painting
-from app.look.paths import fitted
+from app.look.paths import fitted, middle_of
 from app.look.sizes import sizes
 from app.look.theme import Theme, theme
 from geometry.drawing import Drawing, Label
@@ -47,7 +47,8 @@ def drawn(marks: Drawing, colours: Theme, factor: float = 1.0) -> QPixmap:
         if isinstance(mark, Label):
             half = 1.05 * len(mark.text) + 1
             left = {"left": 0.0, "middle": -half, "right": -2 * half}[mark.anchor]
-            box = box.united(QRectF(mark.at[0] + left, mark.at[1] - 2, 2 * half, 4))
+            x, y = middle_of(mark)
+            box = box.united(QRectF(x + left, y - 2, 2 * half, 4))
     width, height = round(WIDTH * factor), round(HEIGHT * factor)
     pixmap = QPixmap(width * GRAIN, height * GRAIN)
     pixmap.setDevicePixelRatio(GRAIN)
