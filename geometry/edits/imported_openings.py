@@ -72,8 +72,14 @@ def with_openings(layout: Headstock, loops: Sequence[Role], place: Matrix, known
 
 
 def with_more(layout: Headstock, loops: Sequence[Role]) -> Headstock:
-    """The layout with these slots and holes besides its own; one of its own that lies there, as `with_openings` has it, goes to that place."""
-    again = _known_again([*layout.slots, *layout.holes], [_drawn(loop, Matrix()) for loop in loops])
+    """The layout with these slots and holes besides its own; one of its own that lies there, as `with_openings` has it, goes to that place.
+
+    What is there in the wood already and lies there is what was seen: it stays as it was measured.
+    """
+    drawn, own = [_drawn(loop, Matrix()) for loop in loops], [*layout.slots, *layout.holes]
+    there = _known_again([replace(one, there=False) for one in own if one.there], drawn)
+    loops = [loop for loop, one in zip(loops, there, strict=True) if one is None]
+    again = _known_again(own, [new for new, one in zip(drawn, there, strict=True) if one is None])
     gone = {one.id for one in again if one is not None}
     kept = replace(layout, slots=tuple([slot for slot in layout.slots if slot.id not in gone]),
                    holes=tuple([hole for hole in layout.holes if hole.id not in gone]))

@@ -7,7 +7,7 @@ from app.formats import headstock
 from geometry.curves import Matrix, circle
 from geometry.edits import add_hole, add_truss_rod_pocket, set_field
 from geometry.edits.imported import layout_from, with_shape
-from geometry.edits.imported_openings import there_told
+from geometry.edits.imported_openings import there_told, with_more
 from geometry.edits.rack import choose_route
 from geometry.errors import GeometryError
 from geometry.layout import Note, Ramp, loop_path, slot_path
@@ -121,3 +121,10 @@ def test_a_slot_where_a_pocket_was_is_routed(pocketed):
     loops = [OUTLINE, (slot_path(pocketed.slots[-1]), "slot"), (circle((0.0, 60.0), 3.0), POCKET)]
     slot = with_shape(pocketed, loops, AS_IT_IS, openings=True).slots[0]
     assert (slot.id, slot.there, slot.depth) == ("slot 1", False, None)
+
+
+def test_what_is_seen_where_the_wood_has_it_already_is_that_very_one(pocketed):
+    near = circle(tuple(c + 0.2 for c in pocketed.holes[-1].at), 3.1)
+    made = with_more(pocketed, [(near, "hole"), (slot_path(pocketed.slots[-1]), "slot"), (circle((0.0, 140.0), 4.0), "hole")])
+    assert there(made) == there(pocketed) and made.slots == pocketed.slots
+    assert [hole for hole in made.holes if not hole.there and hole not in pocketed.holes] == [made.holes[-1]] and made.holes[-1].at == (0.0, 140.0)
