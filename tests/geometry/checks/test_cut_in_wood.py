@@ -354,6 +354,7 @@ def test_a_notch_in_the_outline_is_left_to_a_slimmer_cutter_and_its_round_corner
 
 def test_what_a_slimmer_cutter_has_left_to_take_is_told_with_both_cutters():
     job, planned = square((12.0,), {1})
+    assert [goes_as_far(job, slot.id, 12.0, 6.0) for slot in job.slots] == [slot.id != SLOT for slot in job.slots]
     (text,) = not_so_deep(job, planned(6.0)).values()
     assert read(text, "mm").endswith("is cut through, by a cutter of 12.00 mm (job book); with the bits chosen now it is to be cut through, "
                                      "by a cutter of 6.00 mm.")

@@ -165,6 +165,25 @@ def test_of_an_edge_drawn_with_uneven_handles_no_more_is_called_sure_than_is_so(
     assert max(exact) < 1e-5 or not strays_within(one, seat, before, behind, 0.99 * max(exact))
 
 
+@pytest.mark.parametrize("aside", [3.0, -3.0])
+@pytest.mark.parametrize(("before", "behind"), [(20.0, 5.0), (5.0, 20.0)])
+def test_an_even_bend_is_called_sure_where_a_tenth_more_of_the_plate_would_not_stray_farther(aside, before, behind):
+    """A parabola of 180 mm, as a cubic with its middle points a third along, at its level middle strays by aside (s / 90)^2."""
+    wall = Loop(nodes=(Node(at=(-40.0, 0.0)), Node(at=(40.0, 0.0), handles=((40.0 + 4 / 3 * aside, 60.0), (40.0 + 4 / 3 * aside, 120.0))),
+                       Node(at=(40.0, 180.0)), Node(at=(-40.0, 180.0))))
+    one = edge(wall, "treble")
+    seat, strays = one.seat(one.length / 2), abs(aside) * (20.0 / 90.0) ** 2
+    assert max(under_plate(one, seat, before, behind)) == pytest.approx(strays, abs=1e-6)
+    assert strays_within(one, seat, before, behind, 1.22 * strays) and not strays_within(one, seat, before, behind, 0.999 * strays)
+
+
+def test_where_a_curve_stands_still_nothing_is_sure():
+    wall = Loop(nodes=(Node(at=(-40.0, 0.0)), Node(at=(40.0, 0.0)), Node(at=(40.0, 90.0), handles=((40.0, 90.0), (40.0, 150.0))),
+                       Node(at=(40.0, 180.0)), Node(at=(-40.0, 180.0))))
+    one = edge(wall, "treble")
+    assert not strays_within(one, replace(one.seat(90.0), segment=1, t=0.0), 0.0, 5.0, 2.0)
+
+
 @pytest.mark.parametrize("aside", [4.0, -4.0])
 @pytest.mark.parametrize(("before", "over"), [(6.0, False), (11.0, True), (18.0, True)])
 def test_a_bump_beside_the_seat_counts_at_its_top_once_the_plate_reaches_over_it(aside, before, over):

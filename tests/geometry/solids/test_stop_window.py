@@ -69,3 +69,13 @@ def test_room_that_nobody_could_set_a_stop_in_is_none(room, there):
 def test_without_a_slot_ahead_and_beside_the_end_of_one_there_is_none():
     assert side_bore(head(tuners=(side("a", 90.0),), patterns=(SIDE,)), "a").window is None
     assert side_bore(drilled(25.0, slots=(slot(nut=85.0, tip=85.0),)), "a").window is None
+
+
+def test_other_slots_and_what_lies_nearer_or_farther_beside_its_own_wall_do_not_count():
+    """A hook of the slot reaches beside the bore nearer to the edge; of two arms the nearer ends beside the bore, and the farther is not it."""
+    hook = drawn("slot", (8.0, 60.0), (20.0, 60.0), (20.0, 100.0), (26.0, 100.0), (26.0, 91.0), (30.0, 91.0), (30.0, 106.0),
+                 (20.0, 106.0), (20.0, 150.0), (8.0, 150.0))
+    for slots in ((slot("other", x=-14.0), slot()), (hook,)):
+        assert side_bore(drilled(25.0, slots=slots), "a").window == pytest.approx((30.0, 42.0 - POINT))
+    arms = drawn("slot", (-10.0, 50.0), (20.0, 50.0), (20.0, 91.0), (8.0, 91.0), (8.0, 60.0), (0.0, 60.0), (0.0, 150.0), (-10.0, 150.0))
+    assert side_bore(drilled(25.0, slots=(arms,)), "a").window is None

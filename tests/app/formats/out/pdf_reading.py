@@ -15,6 +15,8 @@ class Drawn:
 
     points: tuple[tuple[float, float, str], ...]
     width: float
+    closed: bool
+    filled: bool
 
     @property
     def single_lines(self):
@@ -35,7 +37,10 @@ def drawn(page) -> list[Drawn]:
     for i in range(pdfium.FPDFPage_CountObjects(page)):
         thing = pdfium.FPDFPage_GetObject(page, i)
         if pdfium.FPDFPageObj_GetType(thing) == pdfium.FPDF_PAGEOBJ_PATH:
-            found.append(Drawn(tuple(_points(thing)), _width(thing)))
+            fill, stroke = ctypes.c_int(), ctypes.c_int()
+            pdfium.FPDFPath_GetDrawMode(thing, fill, stroke)
+            last = pdfium.FPDFPath_GetPathSegment(thing, pdfium.FPDFPath_CountSegments(thing) - 1)
+            found.append(Drawn(tuple(_points(thing)), _width(thing), bool(pdfium.FPDFPathSegment_GetClose(last)), fill.value != 0))
     return found
 
 

@@ -75,6 +75,14 @@ def test_a_circle_stays_round_to_a_ten_thousandth():
             assert math.dist(at, (100.0, 150.0)) == pytest.approx(80.0, abs=1e-4)
 
 
+@pytest.mark.parametrize("scale", [1.0, 0.5])
+def test_up_to_9_mm_on_the_paper_eight_cubics_are_as_true_and_every_circle_is_a_closed_line(scale):
+    marks = tuple(Disc((100.0, 150.0), radius / scale, "hole") for radius in (9.0, 9.01))
+    small, large = drawn(open_pdf(pdf_bytes([page(Placed(marks, stretch(scale)))], "t"))[0])
+    assert [len(one.points) for one in (small, large)] == [1 + 3 * 8, 1 + 3 * 16]
+    assert all(one.closed and not one.filled for one in (small, large))
+
+
 @pytest.mark.parametrize("first", [Matrix(), MIRROR])
 def test_a_circle_is_turned_and_mirrored_as_the_path_of_its_arcs_is(first):
     matrix = shift(100.0, 150.0).after(turn(0.5)).after(stretch(0.5)).after(first)
