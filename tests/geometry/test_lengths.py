@@ -11,7 +11,22 @@ from geometry.checks.said import length, read
 from geometry.edits import largest_fillet, set_radius
 from geometry.edits.fillet import fillet
 from geometry.errors import GeometryError
-from geometry.lengths import area, at_least, at_most, deep, down, exact, from_line, marking, mm, place, speaking, told, told_down, up
+from geometry.lengths import (
+    area,
+    at_least,
+    at_most,
+    deep,
+    down,
+    exact,
+    from_line,
+    marking,
+    mm,
+    place,
+    speaking,
+    told,
+    told_down,
+    up,
+)
 from geometry.units import parse_length
 from tests.geometry.edits.heads import plain
 

@@ -62,8 +62,9 @@ def test_called_off_it_leaves_the_earlier_one(qapp, tmp_path):
     printer = printer_to(path)
     steps = saved(printer, printing(printer, made("plain")[:2]))
     next(steps)
+    assert printer.outputFileName() != str(path)
     steps.close()
-    assert path.read_bytes() == BEFORE
+    assert path.read_bytes() == BEFORE and printer.outputFileName() == str(path)
 
 
 def test_a_port_that_asks_for_a_file_itself_is_printed_to_as_paper_is(qapp, monkeypatch):
