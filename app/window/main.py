@@ -179,6 +179,7 @@ class MainWindow(Frame):
             return
         self.take_nodes(shown.node, shown.nodes)
         if self.laying:
+            self.rooms.let_load()
             from app.window.line_page import show_line  # here: few lay a line
             show_line(self, shown)
         self.tools.show_edge_kind(self.chooser.options.kind)

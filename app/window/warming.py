@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
 
-from app.threads.background import Background, raised
+from app.threads.background import Background, raised, running
 from app.window.background.aside import stand_aside
 from app.window.rooms.room import StageRoom
 
@@ -43,10 +43,11 @@ class Warming(StageRoom):
         self._hurried.set()
         if self._thread is not None:
             self._thread.wait()
+            self._thread = None
 
     def _begin(self) -> None:
         waiting = [name for name in self._modules if name not in sys.modules]
-        if waiting and (self.window.hand.busy or self.window.opens):
+        if waiting and (self.window.hand.busy or self.window.opens or running()):  # what works beside the window may load, too
             self._rest.start()
         elif waiting:
             self._thread = Background(partial(_load, waiting, self._hurried.is_set), self)

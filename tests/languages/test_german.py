@@ -53,6 +53,7 @@ for _ in range(5):
     application.processEvents()
 shelf = window.rooms["router"].rack.view.table
 name = shelf.fontMetrics().horizontalAdvance("12.7 mit Ring an der Spitze") + 8
+window.rooms.let_load()  # as all that the window loads later
 from app.sheets.pages import pages
 from geometry.drawing import Label
 menus = [window.menuBar(), *(action.menu() for action in window.menuBar().actions() if action.menu())]
