@@ -2448,7 +2448,7 @@
         <translation>Nicht warten</translation>
     </message>
     <message>
-        <source>Do not work in this order: {n} step in it is impossible or unsafe. Put them in their places, or go back to the best order.</source>
+        <source>Do not work in this order: {n} step in it is impossible or unsafe. Put it in its place, or go back to the best order.</source>
         <translation>Nicht in dieser Folge arbeiten: {n} Schritt darin ist unmöglich oder unsicher. An seinen Platz setzen oder zur besten Folge zurückgehen.</translation>
     </message>
     <message>
