@@ -3304,8 +3304,8 @@
         <translation>Von einer Welle der Reihe zur nächsten: alle wandern gemeinsam.</translation>
     </message>
     <message>
-        <source>From square to the edge: a bore from the side that leans more asks for a guide block or a short starter.</source>
-        <translation>Gemessen vom rechten Winkel zur Kante: Eine Seitenbohrung, die stärker geneigt ist, braucht einen Führungsblock oder einen kurzen, steifen Anbohrer.</translation>
+        <source>From square to the edge: a bore from the side that leans more asks for a guide block or a short starter. Common practice, no source: set what you trust.</source>
+        <translation>Gemessen vom rechten Winkel zur Kante: Eine Seitenbohrung, die stärker geneigt ist, braucht einen Führungsblock oder einen kurzen, steifen Anbohrer. Übliche Praxis, ohne Quelle: stellen Sie ein, worauf Sie vertrauen.</translation>
     </message>
     <message>
         <source>From the centreline to the middle of the round end, positive to the treble side.</source>

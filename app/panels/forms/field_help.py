@@ -93,7 +93,8 @@ PATHS: dict[str, tuple[str, str]] = {
     "template.thickness": (say("Of the board: the follower has to reach it at every depth."), "offset"),
     "template.board": (say("A board as large as the blank holds the inside openings; one shaped like the head guides the "
                            "outline."), ""),
-    "margins.skate_angle": (say("From square to the edge: a bore from the side that leans more asks for a guide block or a short starter."), ""),
+    "margins.skate_angle": (say("From square to the edge: a bore from the side that leans more asks for a guide block or a short starter. "
+                                "Common practice, no source: set what you trust."), ""),
     "margins.template_web": (say("Least width of board that is to stay between two openings of the template."), ""),
     "margins.base_rest": (say("How far the router's base has to rest on the board at the rim of an opening."), ""),
     "rack.id": (say("What you call it; plans and cards use this name."), ""),

@@ -136,6 +136,12 @@ def test_a_drawing_of_a_tip_shows_something_and_stays_inside(qapp, theme):
         assert len({image.pixelColor(x, image.height() // 2).name() for x in range(image.width())}) > 1, name
 
 
+def test_every_margin_says_that_nobody_published_it():
+    margins = [row for row in pages.blank_page(plain(), "mm") if row.key.startswith("margins.")]
+    assert {row.key.removeprefix("margins.") for row in margins} >= {"rail", "skate_angle"}
+    assert all("ommon practice, no source" in explained(row)[0] for row in margins)
+
+
 def test_a_tip_without_a_drawing_is_its_sentence(qapp):
     assert pictured("Of the pin.", "") == "Of the pin."
     assert pictured("A & B.", "rail and web").startswith("<p>A &amp; B.</p><img ")
