@@ -7,6 +7,8 @@ the back y = -thickness. Millimetres.
 
 from __future__ import annotations
 
+import math
+
 from msgspec import Struct
 
 from geometry.curves import Path
@@ -224,10 +226,11 @@ def _named_spans(scene: _Scene, waste: float) -> list[Mark]:
         if a >= scene.end:
             last = "web" if name == "web" else last
             break
-        named.append((at, a, f"{term(name)} {scene.deep(a - at)}"))
+        if a > at:  # slots that overlap have no web between them
+            named.append((at, a, f"{term(name)} {scene.deep(a - at)}"))
         if a < scene.end - _SLIVER:
             named.append((a, min(b, scene.end), f"{term(called)} {scene.say(b - a)}"))
-        at, name = b, "web"
+        at, name = max(at, b), "web"
     if at < scene.end - _SLIVER:
         named.append((at, scene.end, term(last)))
     return _rows_of_words(scene, named)
@@ -235,12 +238,16 @@ def _named_spans(scene: _Scene, waste: float) -> list[Mark]:
 
 def _rows_of_words(scene: _Scene, named: list[tuple[float, float, str]]) -> list[Mark]:
     """Words centred under their spans; one that would touch its neighbour, or the line that leads to one below, goes a row lower."""
-    ends, led = [-1e9, -1e9, -1e9], [-1e9, -1e9, -1e9]
+    ends: list[float] = []
+    led: list[float] = []
     marks: list[Mark] = []
     for a, b, text in named:
         half = len(text) * LETTER * LETTER_WIDTH / 2
         middle = (a + b) / 2
-        row = next((i for i in range(len(ends)) if middle - half > max(ends[i] + 1.5, led[i] + 0.5)), len(ends) - 1)
+        row = next((i for i in range(len(ends)) if middle - half > max(ends[i] + 1.5, led[i] + 0.5)), len(ends))
+        if row == len(ends):
+            ends.append(-math.inf)
+            led.append(-math.inf)
         at = min(max([middle, *(end + 0.5 for end in ends[:row])]), b)
         ends[row], led[:row] = middle + half, [at] * row
         base = -scene.thick - 2.0 - LETTER - row * LETTER * 1.8

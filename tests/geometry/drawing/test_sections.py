@@ -55,6 +55,21 @@ def test_no_line_to_a_word_runs_through_another_word():
     assert led > 40
 
 
+@pytest.mark.parametrize("width", [2.0, 4.5])
+def test_narrow_slots_beside_each_other_are_told_apart(width):
+    """Four of them 4 mm apart: each word in a row where it has room, and no web where one slot runs into the next."""
+    head = plain_head()
+    slots = tuple(Slot(id=f"{n}", shape=StraightSlot(nut_end=(25.0 - 4.0 * n, 40.0), tip_end=(25.0 - 4.0 * n, 150.0), width=width)) for n in range(4))
+    drawing = section_along_bore(msgspec.structs.replace(head, slots=slots), "flank", "in")
+    below = [mark for mark in drawing if isinstance(mark, Label) and mark.at[1] < -head.blank.thickness]
+    said = [mark.text for mark in below]
+    assert sum(text.startswith("slot ") for text in said) == 4 and sum(text.startswith("web ") for text in said) == (3 if width < 4.0 else 0), said
+    for i, one in enumerate(below):
+        for other in below[i + 1:]:
+            apart = abs(one.at[0] - other.at[0]) - (len(one.text) + len(other.text)) * LETTER * LETTER_WIDTH / 2
+            assert apart > 0.0 or abs(one.at[1] - other.at[1]) > LETTER, (one.text, other.text)
+
+
 def test_a_side_bore_meets_waste_rail_slot_and_wood():
     """Square edge 45, outline 40, slot 10.5 to 23.5: waste 5, rail 16.5, slot 13; stop 35, 0.3 D of point."""
     drawing = section_along_bore(plain_head(), "flank")
