@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 
-from geometry.saying import count, say
+from geometry.saying import count, number, say
 
 LONGEST_NAME = 60
 """Letters that are told of a field or word nobody knows: a file may hold one that fills pages."""
@@ -36,20 +36,21 @@ def _letters(found: re.Match) -> str:
 
 
 def _entries(found: re.Match) -> str:
-    number = int(found[3])
+    entries = int(found[3])
     if found[2].endswith((">= ", "at least length ")):
-        return count(number, "Expected a list of at least {n} entry", "Expected a list of at least {n} entries")
+        return count(entries, "Expected a list of at least {n} entry", "Expected a list of at least {n} entries")
     if found[2].endswith(("<= ", "at most length ")):
-        return say("Expected a list of at most {n} entries", n=number)
-    return say("Expected a list of {n} entries", n=number)
+        return say("Expected a list of at most {n} entries", n=entries)
+    return say("Expected a list of {n} entries", n=entries)
 
 
 def _bound(found: re.Match) -> str:
-    number = found[2].removesuffix(".0")
-    return {">=": say("Expected a number of at least {number}", number=number),
-            "<=": say("Expected a number of at most {number}", number=number),
-            ">": say("Expected a number above {number}", number=number),
-            "<": say("Expected a number below {number}", number=number)}[found[1]]
+    value = float(found[2])
+    told = number(value, ".0f" if value.is_integer() else ".6g")
+    return {">=": say("Expected a number of at least {number}", number=told),
+            "<=": say("Expected a number of at most {number}", number=told),
+            ">": say("Expected a number above {number}", number=told),
+            "<": say("Expected a number below {number}", number=told)}[found[1]]
 
 
 def _kind(found: re.Match) -> str:

@@ -14,6 +14,7 @@ from app.formats.errors import FormatError
 from app.languages.catalogue import speak
 from app.window.demo import demo
 from geometry import saying
+from geometry.wanted import wanted
 from tests.spent import within
 
 SAMPLE = Path(__file__).parents[3] / "samples" / "twelve-string-mixed.headstock.json"
@@ -107,6 +108,17 @@ def test_each_is_told_in_the_language_in_use():
         for name, (data, _words) in BROKEN.items():
             found = refusal(data)
             assert not re.search(r"\b(Expected|Unknown|Field|must|line|column|missing|sound|It|at)\b", found), (name, found)
+    finally:
+        saying.use(None)
+
+
+def test_a_limit_is_written_as_the_language_does():
+    limit = "Expected `float` <= 1.0526325789473683"
+    assert wanted(limit) == "Expected a number of at most 1.05263"
+    speak("de")
+    try:
+        assert wanted(limit) == "Erwartet wird eine Zahl von höchstens 1,05263"
+        assert wanted("Expected `float` > 0.0").endswith(" 0") and wanted("Expected `int` <= 100000").endswith(" 100000")
     finally:
         saying.use(None)
 
