@@ -11,7 +11,7 @@ from geometry.curves import MIRROR, Arc, Cubic, Line, Path, circle, shift, turn
 from geometry.edits.imported import layout_from
 from geometry.errors import GeometryError
 from geometry.joining import place
-from geometry.joining.placing import SAME_WAY, STRAIGHT, _end_edges, straight_runs
+from geometry.joining.placing import SAME_WAY, STRAIGHT, Edge, _end_edges, _rival, straight_runs
 from tests.spent import times_as_long
 
 NUT = 44.0
@@ -278,3 +278,11 @@ def test_a_nut_edge_is_laid_level_unless_it_is_said_to_be_slanted():
     for drawn in (head(), slanted_head(0.3), slanted_head(35.0)):
         assert place(drawn, slanted=True) == place(drawn) and place(drawn).askew == 0
     assert place(slanted_head(8.0), 2, slanted=True).slant == 0, "another end was chosen for the nut's"
+
+
+def test_the_other_end_is_told_of_where_an_edge_there_is_nearly_as_good():
+    """The head lies on its side, with its nut at x = 0; its tip is cut off in two steps."""
+    best, tip, step, beside = (Edge(start, end) for start, end in (
+        ((0.0, 21.0), (0.0, -21.0)), ((170.0, -10.0), (170.0, 10.0)), ((160.0, -30.0), (160.0, -10.0)), ((0.0, -21.0), (50.0, -21.0))))
+    assert _rival({best: 2.0, tip: 1.0, step: 0.9, beside: 1.8}) == tip and _rival({best: 2.0, tip: 1.0, step: 1.1, beside: 1.8}) == step
+    assert _rival({best: 2.0, tip: 0.99, beside: 1.8}) is None is _rival({})

@@ -8,7 +8,7 @@ import shapely
 from PIL import Image, ImageDraw, ImageFilter
 
 from geometry.curves import Arc, Line, Path
-from geometry.tracing.in_lines import drawn_about
+from geometry.tracing.in_lines import _line, drawn_about
 from geometry.tracing.plane_map import PlaneMap
 
 CORNERS = [(-21.5, 0.0), (21.5, 0.0), (38.0, 40.0), (42.0, 150.0), (-42.0, 150.0), (-38.0, 40.0)]
@@ -89,3 +89,17 @@ def test_neither_a_line_across_before_the_place_pressed_nor_what_is_drawn_about_
     ids=["bare", "squares", "wood", "pale wood with a dark binding", "a line that does not close"])
 def test_what_is_no_head_drawn_in_lines_is_none(picture):
     assert found(picture()) is None
+
+
+@pytest.mark.parametrize(("wide", "up_to", "again", "told"), [
+    (0.5, 99.0, 9.0, 0.5), (2.9, 99.0, 9.0, 2.9), (3.1, 99.0, 9.0, 0.0), (0.5, 90.0, 9.0, 0.5), (0.5, 74.0, 9.0, 0.0),
+    (0.5, 99.0, 0.7, 0.5), (0.5, 99.0, 0.5, 0.0)],
+    ids=["a line", "as broad as any", "broader", "with a small gap", "with a large one", "another line beyond", "another beside it"])
+def test_a_line_is_told_where_it_goes_round_and_paper_lies_beyond_it(wide, up_to, again, told):
+    """About a box of 40 by 80 mm that begins at (10, 10): so wide, on the right so far along, and 0.5 wide again so far beyond. Of 240 mm a
+    gap may take 24."""
+    across, along = np.meshgrid((np.arange(1200) + 0.5) / 20, (np.arange(2000) + 0.5) / 20)
+    out = np.maximum(np.maximum(10.0 - across, across - 50.0), np.maximum(10.0 - along, along - 90.0))
+    dark = (out > 0) & (out < wide) & ((along < up_to) | (across < 30)) | (out > wide + again) & (out < wide + again + 0.5)
+    place = PlaneMap((1 / 20, 0.0, 0.0, 0.0, 1 / 20, 0.0, 0.0, 0.0, 1.0))
+    assert _line(np.where(dark, 0.0, 255.0), 128.0, place, shapely.box(10, 10, 50, 90), (0.0, 1.0)) == pytest.approx(told, abs=0.051)
