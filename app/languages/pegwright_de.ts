@@ -7207,8 +7207,8 @@
         <translation>Von vorn gesehen, der Sattel zu Ihnen: die Bassseite ist links.</translation>
     </message>
     <message>
-        <source>Seen in the head: tick what the layout is to take, here or by pressing on it in the picture. A slot or hole that the layout has there already is moved onto it; what is marked as there in the wood stays.</source>
-        <translation>In der Kopfplatte zu sehen: ankreuzen, was der Entwurf übernehmen soll, hier oder mit einem Klick darauf im Bild. Ein Schlitz oder Loch, das der Entwurf dort schon hat, rückt an diese Stelle; was als im Holz vorhanden vermerkt ist, bleibt.</translation>
+        <source>Seen in the head: tick what the layout is to take, here or by pressing on it in the picture. A slot or hole that the layout has there already is moved onto it, unless it is in the wood already.</source>
+        <translation>In der Kopfplatte zu sehen: ankreuzen, was der Entwurf übernehmen soll, hier oder mit einem Klick darauf im Bild. Ein Schlitz oder Loch, das der Entwurf dort schon hat, rückt an diese Stelle, wenn es nicht schon im Holz ist.</translation>
     </message>
     <message>
         <source>Seen to</source>

@@ -39,7 +39,7 @@ class OpeningBoxes(QWidget):
         self._groups: list[list[int]] = []
         self._rows = QVBoxLayout()
         words = paragraph(self, say("Seen in the head: tick what the layout is to take, here or by pressing on it in the picture. A slot or hole "
-                                    "that the layout has there already is moved onto it; what is marked as there in the wood stays."), "dim")
+                                    "that the layout has there already is moved onto it, unless it is in the wood already."), "dim")
         filled(QVBoxLayout(self), words, self._rows, margins=(0, 0, 0, 0))
         self.hide()
 
