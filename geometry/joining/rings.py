@@ -26,7 +26,8 @@ def end_to_end(segments: Sequence[Segment], reach: float, far_reach: float) -> t
     Where more than two ends meet, straight lines that lead nowhere are not counted, as the lines of a dimension that begin at a
     corner; nor is a second drawing of the same piece. What ends within `far_reach` mm of another one, or has another end on it, leads
     somewhere: a head with a gap, or a side drawn past its corner, is no smaller for a line across it. A line that runs on over a piece
-    of a ring takes nothing from it. Rings do not cross themselves and are wider than about 2 `reach` mm. Sources of the chains are
+    of a ring takes nothing from it. Three lines that go round from one such place and meet nothing else, as the head of an arrow, are a
+    ring of their own. Rings do not cross themselves and are wider than about 2 `reach` mm. Sources of the chains are
     numbers of segments, none of which is without length.
     """
     nodes = np.array(same_point([p for s in segments for p in (s.start, s.end)], SAME), dtype=int).reshape(-1, 2)
@@ -41,6 +42,11 @@ def end_to_end(segments: Sequence[Segment], reach: float, far_reach: float) -> t
             twins[i] = twin
     left = [i for i in range(len(segments)) if i not in twins]
     chains, branched = link([(i, segments[i]) for i in left])
+    heads = [Chain(Path(chain.path.segments, True), chain.sources) for chain in chains if _is_arrowhead(chain)]
+    if heads:
+        apart = {i for head in heads for i in head.sources}
+        left = [i for i in left if i not in apart]
+        chains, branched = link([(i, segments[i]) for i in left])
     while branched and (astray := _astray(segments, nodes, chains, far_reach)):
         left = [i for i in left if i not in astray]
         chains, branched = link([(i, segments[i]) for i in left])
@@ -48,9 +54,15 @@ def end_to_end(segments: Sequence[Segment], reach: float, far_reach: float) -> t
     if aside:
         without = {i for chain in aside for i in chain.sources}
         chains, _ = link([(i, segments[i]) for i in left if i not in without])
-    rings = [chain for chain in chains if chain.path.closed and is_simple(chain.path) and abs(chain.path.area) > reach * chain.path.length]
+    rings = [chain for chain in (*chains, *heads) if chain.path.closed and is_simple(chain.path) and abs(chain.path.area) > reach * chain.path.length]
     taken = {i for chain in (*rings, *aside) for i in chain.sources}
     return rings, taken | {i for i, twin in twins.items() if twin in taken}, aside
+
+
+def _is_arrowhead(chain: Chain) -> bool:
+    """Whether a chain is three straight lines from a place where others meet back to that place."""
+    path = chain.path
+    return not path.closed and len(path.segments) == 3 and all(isinstance(s, Line) for s in path.segments) and v.distance(path.start, path.end) <= SAME
 
 
 def _astray(segments: Sequence[Segment], nodes: np.ndarray, chains: Sequence[Chain], far_reach: float) -> set[int]:

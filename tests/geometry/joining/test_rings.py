@@ -53,6 +53,18 @@ def test_a_dimension_from_corner_to_corner_is_told_and_no_part_of_the_outline(li
     assert not made.open and not made.tangles and not made.duplicates
 
 
+@pytest.mark.parametrize(("legs", "tips"), [
+    ([(38, 40), (60, 40), (60, 165), (42, 165)], [((60, 40), (0, 1)), ((60, 165), (0, -1))]),
+    ([(38, 40), (60, 40), (60, 165), (42, 165)], [((38, 40), (1, 0)), ((42, 165), (1, 0))]),
+    ([(-42, 165), (-42, 180), (42, 180), (42, 165)], [((-42, 180), (1, 0))])], ids=["bends", "corners of the head", "one alone"])
+def test_arrowheads_in_lines_on_a_dimension_are_rings_of_their_own(legs, tips):
+    heads = [Line(p, q) for tip, way in tips for p, q in pairwise(
+        [tip, *(v.along(v.along(tip, way, 3.0), v.left(way), side) for side in (0.6, -0.6)), tip])]
+    made = join([Path((one,)) for one in (*SIDES, *(Line(p, q) for p, q in pairwise(legs)), *heads)])
+    assert [chain.path.area for chain in made.loops] == [pytest.approx(AREA), *[pytest.approx(1.8)] * len(tips)]
+    assert len(made.brackets) == 1 and not made.tangles and not made.open
+
+
 @pytest.mark.parametrize("line", [
     [(-21.5, 0), (-24, -12), (24, -12), (21.5, 0)],
     [(-21.5, 0), (-21.5, -60), (21.5, -60), (21.5, 0)],
