@@ -42,7 +42,8 @@ def test_a_ramp_goes_down_to_the_nut_end_of_its_slot_and_on_as_far_as_that_is_ro
 @pytest.mark.parametrize(("of", "middle", "width"), [
     (drawn("leans", (0.0, 40.0), (14.0, 40.0), (44.0, 100.0), (30.0, 100.0)), 10.5, 14.0),
     (drawn("bends aside", (-20.0, 40.0), (-8.0, 40.0), (-8.0, 70.0), (20.0, 110.0), (8.0, 110.0), (-20.0, 70.0)), -14.0, 12.0),
-    (drawn("widens", (-4.0, 40.0), (4.0, 40.0), (4.0, 64.0), (9.0, 120.0), (-9.0, 120.0), (-4.0, 64.0)), 0.0, 8.0)], ids=lambda of: getattr(of, "id", None))
+    (drawn("widens", (-4.0, 40.0), (4.0, 40.0), (4.0, 64.0), (9.0, 120.0), (-9.0, 120.0), (-4.0, 64.0)), 0.0, 8.0),
+    (drawn("lies across", (0.0, 40.0), (30.0, 40.0), (50.0, 52.0), (20.0, 52.0)), 25.0, 30.0)], ids=lambda of: getattr(of, "id", None))
 def test_a_drawn_slot_has_its_nut_end_where_it_begins_not_in_the_middle_of_its_box(of, middle, width):
     cut = ramp_cut(with_ramp(of))
     assert (cut.start, 2 * cut.half) == (pytest.approx((middle, 20.0)), pytest.approx(width))
