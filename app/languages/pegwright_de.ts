@@ -2048,6 +2048,10 @@
         <translation>Die Senkung von {of} von Hand vom Lack befreien, bis sich die Buchse bei {diameter} eindrücken lässt.</translation>
     </message>
     <message>
+        <source>Clear the finish out of the {operation} of {of} by hand until it is {diameter} wide again and its tuner goes in.</source>
+        <translation>{operation} von {of}: von Hand vom Lack befreien, bis die Bohrung wieder {diameter} weit ist und die Mechanik hineingeht.</translation>
+    </message>
+    <message>
         <source>Clearance bore</source>
         <translation>Freibohrung</translation>
     </message>
@@ -3104,8 +3108,8 @@
         <translation>Lackieren</translation>
     </message>
     <message>
-        <source>Finish builds up in the bore: brought to size before it, the bushing no longer goes in and chips the finish at the rim.</source>
-        <translation>Lack baut in der Bohrung auf: vorher auf Maß gebracht, geht die Buchse nicht mehr hinein und splittert den Lack am Rand ab.</translation>
+        <source>Finish builds up in the bore: brought to size before it, the tuner or its bushing no longer goes in and chips the finish at the rim.</source>
+        <translation>Lack baut in der Bohrung auf: vorher auf Maß gebracht, geht die Mechanik oder ihre Buchse nicht mehr hinein und splittert den Lack am Rand ab.</translation>
     </message>
     <message>
         <source>Finish builds up in the hole: the peg would no longer go in as far.</source>
@@ -15360,10 +15364,6 @@
     <message>
         <source>the first node: closes the line</source>
         <translation>der erste Knoten: schließt die Linie</translation>
-    </message>
-    <message>
-        <source>the fit of the bushing</source>
-        <translation>den Sitz der Buchse</translation>
     </message>
     <message>
         <source>the fit of the peg</source>

@@ -123,9 +123,9 @@ def finish_last(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]
                              "unsafe", "first")
                 continue
             yield Before(finish.id, op.id,
-                         say("Finish builds up in the bore: brought to size before it, the bushing no longer goes in "
+                         say("Finish builds up in the bore: brought to size before it, the tuner or its bushing no longer goes in "
                              "and chips the finish at the rim."),
-                         say("the fit of the bushing"), "unsafe", "first")
+                         say("the fit of {tuner}", tuner=op.drillings[0].of), "unsafe", "first")
 
 
 def reamed_last(layout: Headstock, ops: Sequence[Operation]) -> Iterator[Before]:

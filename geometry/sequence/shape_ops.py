@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from itertools import groupby
 
 from geometry.checks.words import listed
@@ -91,7 +91,7 @@ def outline_operations(layout: Headstock, plans: Mapping[str, Routing], wishes: 
 
 
 def finishing(layout: Headstock, wishes: Wishes) -> list[Operation]:
-    """Clean up; with a finish also the finish, and every bushing bore cleared of it. What is reamed is so at the very last."""
+    """Clean up; with a finish also the finish, and what tuners sit in cleared of it. What is reamed is so at the very last."""
     left = pins_to_plug(layout)
     plug = count(len(left), ", plug the pin hole {pins}", ", plug the pin holes {pins}", pins=listed(left)) if left else ""
     made = [Operation("clean up", "clean up", say("Clean up"),
@@ -99,13 +99,25 @@ def finishing(layout: Headstock, wishes: Wishes) -> list[Operation]:
                           plug=plug), BENCH)]
     if layout.blank.finish:
         made.append(Operation("finish", "finish", say("Finish"), say("Apply the finish and let it harden."), BENCH))
-        made += [Operation(
-            f"final diameter {d.id}", "final diameter", say("Final diameter {of}", of=d.of),
-            say("Clear the finish out of the counterbore of {of} by hand until the bushing presses in at {diameter}.",
-                of=d.of, diameter=wishes.told(d.diameter, 2)),
-            Setup("bench", say("reamer {diameter}", diameter=wishes.told(d.diameter, 2))), (d.of,), (d,)) for hole in holes(layout) for d in hole.drillings
-            if d.role == "counterbore" and not d.reamed]
+        made += [_cleared(d, wishes) for hole in holes(layout) for d in _fitted(hole.drillings)]
     return made + [_reamed(d, wishes) for hole in to_drill(layout) for d in hole.drillings if d.reamed]
+
+
+def _fitted(drillings: Sequence[Drilling]) -> list[Drilling]:
+    """What a hole holds its tuner in, and no finish may narrow: the counterbore of a pressed-in bushing, else a post bore through the face."""
+    fitted = [d for d in drillings if d.role == "counterbore"] or [d for d in drillings if d.role == "post" and d.surface in ("face", "back")]
+    return [d for d in fitted if not d.reamed]
+
+
+def _cleared(d: Drilling, wishes: Wishes) -> Operation:
+    """To bring a bore back to its width once the finish is hard."""
+    told = wishes.told(d.diameter, 2)
+    words = (say("Clear the finish out of the counterbore of {of} by hand until the bushing presses in at {diameter}.", of=d.of, diameter=told)
+             if d.role == "counterbore" else
+             say("Clear the finish out of the {operation} of {of} by hand until it is {diameter} wide again and its tuner goes in.",
+                 operation=term(d.operation), of=d.of, diameter=told))
+    return Operation(f"final diameter {d.id}", "final diameter", say("Final diameter {of}", of=d.of), words,
+                     Setup("bench", say("reamer {diameter}", diameter=told)), (d.of,), (d,))
 
 
 def _reamed(d: Drilling, wishes: Wishes) -> Operation:
