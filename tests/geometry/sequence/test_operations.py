@@ -5,8 +5,6 @@ import math
 import msgspec
 import pytest
 
-from app.formats import headstock
-from app.window.demo import samples
 from geometry.checks import check
 from geometry.layout import (
     Blank,
@@ -26,7 +24,7 @@ from geometry.layout import (
 )
 from geometry.layout.shop import DrillPress
 from geometry.routing.search import plan_outline, plan_slot
-from geometry.sequence import KINDS, Operation, Routing, Trip, Wishes, operations, precedence
+from geometry.sequence import KINDS, Operation, Routing, Trip, Wishes, operations
 from geometry.sequence.drill_ops import _grouped
 from geometry.sequence.operation import Cut, Setup
 from geometry.solids import holes
@@ -174,17 +172,6 @@ def test_a_finish_brings_a_final_diameter_for_every_bushing() -> None:
     ops = operations(finished(demo()))
     assert [op.kind for op in ops][-7:] == ["finish"] + 6 * ["final diameter"]
     assert not [op for op in operations(demo()) if op.kind in ("finish", "final diameter")]
-
-
-def test_a_finish_is_cleared_out_of_the_bore_that_the_tuner_itself_sits_in() -> None:
-    """A post that goes through a plain bore, or whose bushing is as wide as it, has no counterbore to be cleared."""
-    bass = finished(headstock.read(samples() / "four-string-bass.headstock.json"))
-    ops = operations(bass)
-    cleared = {op.id: op for op in ops if op.kind == "final diameter"}
-    assert [(op.drillings[0].role, op.drillings[0].diameter) for op in cleared.values()] == 4 * [("post", 14.0)]
-    assert {op.words for op in cleared.values()} >= {
-        "Clear the finish out of the post bore of bass 1 by hand until it is 14 mm wide again and its tuner goes in."}
-    assert {edge.then for edge in precedence(bass, ops) if edge.first == "finish"} == set(cleared)
 
 
 def test_trips_with_one_bit_from_one_side_are_one_operation() -> None:
