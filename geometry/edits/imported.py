@@ -12,6 +12,7 @@ from geometry.curves.polygons import crosses_itself
 from geometry.edits.adding import unpinned
 from geometry.edits.imported_hardware import without_hardware
 from geometry.edits.imported_openings import Role, tidy, with_openings, without_replaced
+from geometry.edits.loops import with_smooth
 from geometry.errors import GeometryError
 from geometry.layout import Blank, Headstock, Template, feature_ids, loop_of
 from geometry.layout.generic import PATTERNS, RACK
@@ -37,7 +38,7 @@ def layout_from(loops: Sequence[Role], place: Matrix, name: str, nut_width: floa
     half = math.ceil(max(abs(x0), abs(x1), 1.0) + WASTE)
     blank = Blank(bass=half, treble=half, tip=math.ceil(max(y1, 1.0) + WASTE),
                   behind=math.ceil(max(-y0, 0.0)) + 20.0, thickness=16.0)
-    made = Headstock(name=name, about=say("From an imported drawing."), blank=blank, outline=tidy(loop_of(outline)),
+    made = Headstock(name=name, about=say("From an imported drawing."), blank=blank, outline=tidy(with_smooth(loop_of(outline))),
                      patterns=PATTERNS, rack=RACK, template=Template(bit=RACK.bits[3].id))
     if nut_width is not None:
         spread = max(nut_width - (made.nut.width - made.nut.spread), nut_width / 2)
@@ -52,7 +53,7 @@ def with_shape(layout: Headstock, loops: Sequence[Role], place: Matrix, openings
     and depth. What tuners and pins drill is set no second time. `slant`: degrees by which the nut is slanted; None: as it is. A note that was pinned to what is gone stays, with its name before the text.
     """
     nut = layout.nut if slant is None else replace(layout.nut, slant=round(slant, 3))
-    made = replace(layout, nut=nut, outline=tidy(loop_of(_outline(loops, place))))
+    made = replace(layout, nut=nut, outline=tidy(with_smooth(loop_of(_outline(loops, place)))))
     if not openings:
         return with_openings(made, (), place)
     loops = without_hardware(loops, place, (layout, made))

@@ -11,6 +11,7 @@ from msgspec.structs import replace
 
 from geometry import vectors as v
 from geometry.curves import Arc, Line, Matrix, Path, turn
+from geometry.edits.loops import with_smooth
 from geometry.edits.parts import checked
 from geometry.errors import GeometryError
 from geometry.layout import DrawnSlot, Headstock, Loop, SingleHole, Slot, StraightSlot, feature_ids, loop_of, slot_path, validate
@@ -148,7 +149,7 @@ def _drawn(loop: Role, place: Matrix) -> Slot | SingleHole:
     there = role in (POCKET, HOLE_THERE)
     if role in ("slot", POCKET):
         laid = path.mapped(place).counter_clockwise()
-        return Slot(id="pocket" if there else "slot", shape=slot_shape(laid, tidy(loop_of(laid))), depth=depth.deep, there=there)
+        return Slot(id="pocket" if there else "slot", shape=slot_shape(laid, tidy(with_smooth(loop_of(laid)))), depth=depth.deep, there=there)
     centre, diameter = round_of(path.mapped(place))
     return SingleHole(id="hole", at=v.clean(centre), diameter=round(diameter, 9), depth=depth.deep,
                       surface="back" if depth.back else "face", there=there)

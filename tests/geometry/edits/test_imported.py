@@ -1,10 +1,12 @@
 """What a drawing brings into a layout is never more than a file may hold: else it could be saved, and never be read again."""
 
+import math
+
 import pytest
 from msgspec.structs import replace
 
 from app.formats import headstock
-from geometry.curves import Matrix, circle
+from geometry.curves import Arc, Line, Matrix, Path, circle
 from geometry.edits import add_hole, add_truss_rod_pocket, set_field
 from geometry.edits.imported import layout_from, with_shape
 from geometry.edits.imported_openings import there_told, with_more
@@ -128,3 +130,14 @@ def test_what_is_seen_where_the_wood_has_it_already_is_that_very_one(pocketed):
     made = with_more(pocketed, [(near, "hole"), (slot_path(pocketed.slots[-1]), "slot"), (circle((0.0, 140.0), 4.0), "hole")])
     assert there(made) == there(pocketed) and made.slots == pocketed.slots
     assert [hole for hole in made.holes if not hole.there and hole not in pocketed.holes] == [made.holes[-1]] and made.holes[-1].at == (0.0, 140.0)
+
+
+def test_what_meets_without_a_corner_in_the_drawing_stays_so_under_the_hand():
+    """As of a traced outline: a handle that is dragged turns the one on the other side with it."""
+    round_end = Path((Line((20, 0), (20, 60)), Arc((0, 60), 20, 0, math.pi, (20, 60), (-20, 60)),
+                      Line((-20, 60), (-20, 0)), Line((-20, 0), (20, 0))), True)
+    drop = Path((Line((8, 20), (8, 40)), Arc((0, 40), 8, 0, math.pi, (8, 40), (-8, 40)),
+                 Line((-8, 40), (0, 10)), Line((0, 10), (8, 20))), True)
+    made = layout_from([(round_end, "outline"), (drop, "slot")], AS_IT_IS, "x")
+    assert [node.smooth for node in made.outline.nodes] == [False, True, True, False]
+    assert [node.at for node in made.slots[0].shape.loop.nodes if node.smooth] == [(8.0, 40.0)]
