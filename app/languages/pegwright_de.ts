@@ -10035,8 +10035,8 @@
         <translation>Die Dehnung des Druckers erklärt die Orte ({odds}, dass allein der Zufall so viel ausmacht): aus 100 mm wurden {across:.2f} mm quer und {along:.2f} mm längs. Die beiden Balken einer gedruckten Seite messen: sagen sie dasselbe, den Drucker korrigieren.</translation>
     </message>
     <message>
-        <source>The proposed line crosses itself: allow less deviation, or choose a cleaner picture.</source>
-        <translation>Die vorgeschlagene Linie kreuzt sich: weniger Abweichung zulassen oder ein saubereres Bild wählen.</translation>
+        <source>The proposed line crosses itself: allow less deviation, shift the level of grey, or choose a cleaner picture.</source>
+        <translation>Die vorgeschlagene Linie kreuzt sich: weniger Abweichung zulassen, den Grauwert verschieben oder ein saubereres Bild wählen.</translation>
     </message>
     <message>
         <source>The quill travels {quill}, less than this bore needs: drill, stop the machine, raise the table and go on.</source>

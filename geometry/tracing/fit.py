@@ -57,7 +57,7 @@ def fit(line: np.ndarray, tolerance: float, point: float, tell: Callable[[float]
     fitter = _Fitter(points, step, tolerance)
     path = fitter.path(sharp, tell or (lambda _: None))
     if crosses_itself(path) is not None:
-        raise GeometryError(say("The proposed line crosses itself: allow less deviation, or choose a cleaner picture."))
+        raise GeometryError(say("The proposed line crosses itself: allow less deviation, shift the level of grey, or choose a cleaner picture."))
     return Fitted(path.counter_clockwise(), strays(path, line))
 
 
