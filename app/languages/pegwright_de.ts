@@ -4292,8 +4292,8 @@
         <translation>Art der nächsten Kante</translation>
     </message>
     <message>
-        <source>Lacquer or oil: a step of the order after cleaning up. The bores of pressed-in bushings are cleared after it.</source>
-        <translation>Lack oder Öl: ein Schritt der Folge nach dem Säubern. Danach werden die Bohrungen eingepresster Buchsen ausgeräumt.</translation>
+        <source>Lacquer or oil: a step of the order after cleaning up. The bores that hold tuners in the face, or their pressed-in bushings, are cleared of it then.</source>
+        <translation>Lack oder Öl: ein Schritt der Folge nach dem Säubern. Danach werden die Bohrungen ausgeräumt, die Mechaniken in der Vorderseite oder ihre eingepressten Buchsen halten.</translation>
     </message>
     <message>
         <source>Lang&amp;uage</source>

@@ -86,16 +86,16 @@ def _settle(a: Segment, s: float, b: Segment, t: float) -> tuple[float, Vec2, Ve
         bend_s, bend_t, both = v.dot(dp, dp) + v.dot(w, ddp), v.dot(dq, dq) - v.dot(w, ddq), -v.dot(dp, dq)
         step_s, step_t = _step(slope_s, slope_t, bend_s, bend_t, both, free_s, free_t, v.dot(dp, dp), v.dot(dq, dq))
         size = 1.0
-        # A step that hardly comes nearer is the last, and taken by itself: whether it, or a shorter one, does come nearer nobody could tell.
+        # A step that hardly comes nearer is taken by itself: whether it, or a shorter one, does come nearer nobody could tell.
         least = _NEARER * math.sqrt(value)
-        last = -slope_s * step_s - slope_t * step_t <= least
-        for _ in range(1 if last else 24):
+        hardly = -slope_s * step_s - slope_t * step_t <= least
+        for _ in range(1 if hardly else 24):
             s1, t1 = min(1.0, max(0.0, s + step_s * size)), min(1.0, max(0.0, t + step_t * size))
             p1, dp1, ddp1 = _jet(a, s1)
             q1, dq1, ddq1 = _jet(b, t1)
             w1 = v.sub(p1, q1)
             value1 = v.dot(w1, w1)
-            if value1 <= value + least * last:
+            if value1 <= value + least * hardly:
                 break
             size /= 3
         else:

@@ -54,7 +54,7 @@ class Drawn(Struct, frozen=True):
 
 def on_paper(grey: np.ndarray, reach: int) -> np.ndarray:
     """(height, width) of the light of the paper that is left of it at each point, 255 where all is: what is darker and no
-    wider than `reach` points is a line, and no shadow and no lamp to one side counts."""
+    wider than twice `reach` points is a line, and no shadow and no lamp to one side counts."""
     soft = softened(grey)
     return np.clip(255.0 * soft / np.maximum(closed(soft, reach), 1.0), 0.0, 255.0)
 

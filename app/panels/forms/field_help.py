@@ -27,7 +27,7 @@ PATHS: dict[str, tuple[str, str]] = {
     "blank.back_veneer": (say("Of the veneer glued on the back: part of the thickness above. Nothing for none."), ""),
     "blank.scarf": (say("How far from the nut line, on the centreline, the joint of head and neck comes out on the face, under a veneer or not: "
                         "parallel to the nut, and as steep into the wood as the head leans. 0 for one that lies behind the nut line."), "scarf joint"),
-    "blank.finish": (say("Lacquer or oil: a step of the order after cleaning up. The bores of pressed-in bushings are cleared after it."), ""),
+    "blank.finish": (say("Lacquer or oil: a step of the order after cleaning up. The bores that hold tuners in the face, or their pressed-in bushings, are cleared of it then."), ""),
     "nut.width": (say("Of the nut itself, edge to edge."), ""),
     "nut.spacing": (say("Equal centres put thick and thin strings at even steps; equal gaps leave even room between them."),
                     ""),
