@@ -79,23 +79,31 @@ def save_bytes(path: Path, data: bytes, keep_before: bool = False, go_on: Callab
 
 
 def save_files(files: Mapping[Path, bytes]) -> None:
-    """Write files that belong together: all of them are on the disk before the first takes its name, so that a disk that is full
-    leaves no folder of old ones and new. FormatError and Unconfirmed as for `save_bytes`, with the file that it is about."""
-    parts: list[tuple[Path, Path, Path]] = []
+    """Write files that belong together, so that no folder is left of old ones and new: all are on the disk before the first takes its
+    name, and where one cannot take it, as that of a file that another program holds, those before it are put back. FormatError and
+    Unconfirmed as for `save_bytes`, with the file that it is about."""
+    made: list[tuple[Path, Path, Path, Path | None, bool]] = []
     path = Path()
     try:
         for path, data in files.items():
             target = Path(os.path.realpath(path))
-            parts.append((path, target, _write_part(target.parent, data, _earlier(target))))
-        while parts:
-            path, target, part = parts[0]
-            _rename(part, target, files[path])
-            del parts[0]
+            earlier = _earlier(target)
+            part = _write_part(target.parent, data, earlier)
+            made.append((path, target, part, _second_name(target, data, earlier)[0], earlier is None))
+        for at, (path, target, part, _, _) in enumerate(made):
+            try:
+                _rename(part, target, files[path])
+            except OSError:
+                for _, named, _, second, new in made[:at]:
+                    _put_back(named, second, new)
+                raise
     except (OSError, ValueError) as error:
         raise _not_written(path, error) from error
     finally:
-        for _, _, part in parts:
+        for _, _, part, second, _ in made:
             _remove(part)
+            if second is not None:
+                _remove(second)
     for folder, path in {Path(os.path.realpath(path)).parent: path for path in files}.items():
         _confirm(path, folder)
 
@@ -304,6 +312,16 @@ def _name_before(second: Path | None, target: Path) -> bool:
     except OSError:
         _remove(second)
         return False
+
+
+def _put_back(target: Path, second: Path | None, new: bool) -> None:
+    """What had the name before: the file that has a second one, nothing where it is `new`, or the same bytes. As far as it can be
+    done: that the files are not written is told in any case."""
+    with suppress(OSError):
+        if new:
+            os.unlink(target)
+        elif second is not None:
+            os.replace(second, target)
 
 
 def _flush_folder(folder: Path) -> None:

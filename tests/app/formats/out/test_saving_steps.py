@@ -191,3 +191,23 @@ def test_of_files_that_belong_together_all_are_new_or_none(tmp_path, monkeypatch
     assert {path: path.read_bytes() for path in tmp_path.iterdir()} == dict.fromkeys(files, b"earlier")
     saving.save_files(files)
     assert {path: path.read_bytes() for path in tmp_path.iterdir()} == files
+
+
+def test_where_another_program_holds_one_of_them_those_before_it_are_put_back(tmp_path, monkeypatch):
+    earlier = {tmp_path / f"{name}.txt": b"earlier" for name in "bcd"} | {tmp_path / "same.txt": b"same"}
+    for path, data in earlier.items():
+        path.write_bytes(data)
+    files = {tmp_path / f"{name}.txt": data for name, data in (("new", b"n"), ("b", b"bb"), ("same", b"same"), ("c", b"cc"), ("d", b"dd"))}
+    real = os.replace
+
+    def held(part, target):
+        if os.path.basename(target) == "c.txt":
+            raise PermissionError(errno.EACCES, os.strerror(errno.EACCES))
+        real(part, target)
+
+    with monkeypatch.context() as patch:
+        patch.setattr(saving.os, "replace", held)
+        patch.setattr(saving, "PAUSE", 0.0)
+        with pytest.raises(FormatError, match="c.txt cannot be written"):
+            saving.save_files(files)
+    assert {path: path.read_bytes() for path in tmp_path.iterdir()} == earlier
