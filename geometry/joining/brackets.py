@@ -27,10 +27,16 @@ def brackets(segments: Sequence[Segment], nodes: np.ndarray, chains: Sequence[Ch
     """Those of the chains that are three lines square to each other beside what is drawn end to end all round without them, or about it.
 
     Both ends lie on that. Where two of the lines run straight on from its sides, no farther apart than those of a neck or a tip, they are
-    its sides.
+    its sides. Of an oblong outline all but one side are three such lines too: nothing is end to end without both, and the longer are its own.
     `nodes`: (n, 2), the numbers of the ends of all segments; sources of chains are numbers of segments.
     """
-    found = [chain for chain in chains if not chain.path.closed and _is_bracket(chain)]
+    found = sorted((chain for chain in chains if not chain.path.closed and _is_bracket(chain)), key=_legs)
+    shortest = {frozenset(_loose(chain, nodes)): chain for chain in reversed(found)}
+    return _kept(found, segments, nodes, chains) or _kept(list(shortest.values()), segments, nodes, chains)
+
+
+def _kept(found: list[Chain], segments: Sequence[Segment], nodes: np.ndarray, chains: Sequence[Chain]) -> list[Chain]:
+    """Those of these brackets that are beside what is end to end without them."""
     while found:
         without = {i for chain in found for i in chain.sources}
         rest, _ = link([(i, segments[i]) for chain in chains for i in chain.sources if i not in without])
@@ -40,6 +46,12 @@ def brackets(segments: Sequence[Segment], nodes: np.ndarray, chains: Sequence[Ch
             break
         found = kept
     return found
+
+
+def _legs(chain: Chain) -> float:
+    """How far a bracket reaches from where it begins and ends, mm: the shorter of both."""
+    one, _, other = chain.path.segments
+    return min(one.length(), other.length())
 
 
 def _is_bracket(chain: Chain) -> bool:
@@ -61,7 +73,7 @@ def _beside(chain: Chain, ring: Chain, segments: Sequence[Segment], nodes: np.nd
     box = Polygon([one.p0, one.p1, other.p0, other.p1])
     if box.intersection(inside).area >= min(inside.area / 2, OVER * box.area):
         return True
-    if min(one.length(), other.length()) > SHORT:
+    if _legs(chain) > SHORT:
         return False
     legs = v.scale(one.tangent(0), -1.0), other.tangent(0)
     return across.length() > WIDEST or not all(_runs_on(place, leg, ring) for place, leg in zip((one.p0, other.p1), legs, strict=True))

@@ -132,6 +132,15 @@ def test_what_is_seen_where_the_wood_has_it_already_is_that_very_one(pocketed):
     assert [hole for hole in made.holes if not hole.there and hole not in pocketed.holes] == [made.holes[-1]] and made.holes[-1].at == (0.0, 140.0)
 
 
+def test_a_slot_that_is_seen_a_little_off_is_that_very_one_with_its_name_and_depth(pocketed):
+    old = replace(pocketed.slots[0], depth=9.0)
+    layout = replace(pocketed, slots=(old, *pocketed.slots[1:]))
+    seen = slot_path(old).mapped(Matrix(1.0, 0.0, 0.0, 1.0, 0.3, 0.0))
+    made = with_more(layout, [(seen, "slot")])
+    assert [slot.id for slot in made.slots] == [slot.id for slot in layout.slots] and made.slots[1:] == layout.slots[1:]
+    assert made.slots[0].depth == 9.0 and slot_path(made.slots[0]).box[0] == pytest.approx(seen.box[0])
+
+
 def test_what_meets_without_a_corner_in_the_drawing_stays_so_under_the_hand():
     """As of a traced outline: a handle that is dragged turns the one on the other side with it."""
     round_end = Path((Line((20, 0), (20, 60)), Arc((0, 60), 20, 0, math.pi, (20, 60), (-20, 60)),

@@ -80,6 +80,13 @@ def test_a_square_end_beyond_a_line_across_is_part_of_the_head():
     assert not made.brackets and max(chain.path.area for chain in made.loops) == pytest.approx(Path(tuple(sides), True).area)
 
 
+def test_a_dimension_along_a_square_head_lies_beside_it_though_its_ends_run_straight_on():
+    """What runs on from two sides as far apart as the ends of a head is neither neck nor tip."""
+    points = [(-40, 0), (40, 0), (40, 165), (-40, 165), (-40, 0)]
+    made = join([Path((Line(p, q),)) for p, q in (*pairwise(points), *pairwise([(40, 165), (60, 165), (60, 0), (40, 0)]))])
+    assert [chain.path.area for chain in made.loops] == [pytest.approx(80 * 165)] and len(made.brackets) == 1
+
+
 @pytest.mark.parametrize("gap", [0.005, 0.05])
 @pytest.mark.parametrize("at", [0, 2, 4])
 def test_an_outline_with_a_gap_is_no_smaller_for_a_line_across_it(gap, at):

@@ -2,6 +2,7 @@
 
 import io
 
+import numpy as np
 import pytest
 import shapely
 from msgspec.structs import replace
@@ -9,6 +10,8 @@ from PIL import Image, ImageDraw
 
 from app.window.tracing.trace import propose
 from geometry.layout.picture import Picture
+from geometry.tracing.plane_map import PlaneMap
+from geometry.tracing.shadow import shadow_beside
 from tests.geometry.tracing.test_colours import BLACK, HEAD, MAPLE, MAT, OUTLINE, PAPER, at, off, photo
 
 EBONY, WALNUT, SAPWOOD = (30, 28, 27), (75, 50, 40), (150, 120, 85)
@@ -51,3 +54,17 @@ def test_what_is_paler_along_the_edge_of_the_wood_stays(shade, inset, wide, side
     image.save(kept, "JPEG", quality=85)
     made = traced(replace(picture, jpeg=kept.getvalue()))
     assert not made.shadow and off(made.path) < 0.9
+
+
+@pytest.mark.parametrize(("wood", "shade", "all_round", "found"), [
+    (EBONY, (118, 118, 115), False, True), (EBONY, (118, 118, 115), True, False), (MAPLE, (118, 118, 115), False, False),
+    (EBONY, (150, 118, 84), False, False), (EBONY, (228, 228, 223), False, False)],
+    ids=["a shadow", "on all sides", "darker than the wood", "coloured", "as light as the paper"])
+def test_a_shadow_is_paler_than_the_wood_of_no_colour_and_on_some_sides_alone(wood, shade, all_round, found):
+    """Of a square of 80 mm in a picture of two points a mm, 8 mm of which within its edge are of that shade."""
+    colours = np.full((240, 240, 3), PAPER, dtype=np.float32)
+    colours[40:200, 40:200] = shade
+    colours[56 if all_round else 40:200, 56 if all_round else 40:184] = wood
+    place = PlaneMap((0.5, 0, -60, 0, -0.5, 100, 0, 0, 1))
+    shadow = shadow_beside(colours, place, shapely.box(-40, 0, 40, 80), (0.0, 1.0), np.full((50, 3), wood, dtype=np.float32))
+    assert (shadow is not None) == found and (shadow is None or (shadow == shade).all())
