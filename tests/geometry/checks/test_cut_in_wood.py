@@ -335,7 +335,7 @@ def square(cutters, passes):
 @pytest.mark.parametrize(("was", "passes", "now", "open"), [
     ((12.0,), {1}, (6.0,), {1}), ((6.0,), {1}, (12.0,), set()), ((12.0, -6.0), {1, 2}, (6.0,), set()), ((12.0, -6.0), {1}, (6.0,), {1}),
     ((12.0, -6.0), {1, 2}, (12.0, -3.0), {2}), ((6.0,), {1}, (12.0, -6.0), set()), ((12.0, -6.0), {2}, (6.0,), {1}),
-    ((12.0,), {1}, (12.0, -6.0), {2}), ((6.2,), {1}, (6.0,), set())])
+    ((12.0,), {1}, (12.0, -6.0), {2}), ((12.0, -6.0), {2}, (12.0, -6.0), {1}), ((6.2,), {1}, (6.0,), set())])
 def test_a_slimmer_cutter_has_wood_to_take_in_the_corners_that_a_wider_one_left(was, passes, now, open):
     job, planned = square(was, passes)
     ops = planned(*now)
