@@ -17,6 +17,7 @@ from geometry.edits import mirror_layout, set_field
 from geometry.layout import Flat, Rack, SingleHole
 from geometry.layout.edges import edge
 from geometry.layout.outline import loop_path
+from geometry.layout.shop import Margins
 from tests.geometry.checks.heads import BIT, bore, bulging, drawn, face, head, leaning, loop, pattern, side, slot
 
 SEAT = pattern("of", "side", bore(surface="seat", depth=30.0), post=(6.0, 25.0, 26.0), seat=(12.0, 12.0, 10.0))
@@ -42,6 +43,21 @@ def test_the_rail_is_told_to_the_side_of_a_flat_too():
     layout = head(tuners=(side("a", 90.0, SEAT, flat=Flat(size=24.0, depth=3.0)),), patterns=(SEAT,),
                   slots=(drawn("slot", (38.0, 104.0), (39.0, 104.0), (39.0, 110.0), (38.0, 110.0)),))
     assert [snag.measured for snag in check(layout).snags if snag.kind == "flat-rail"] == [pytest.approx(2.0, abs=1e-9)]
+
+
+def test_beside_a_wall_that_leans_a_flat_is_to_be_cut_as_much_shallower_as_leaves_its_rail():
+    """The wall leans by 30 degrees; 0.5 mm lack to the corner of the flat's bottom at x 35, y 102."""
+    lean = math.radians(30.0)
+    foot = 35.0 - (Margins().rail - 0.5) / math.cos(lean)
+    points = [(foot + (y - 102.0) * math.tan(lean), y) for y in (60.0, 108.0)]
+
+    def told(depth):
+        layout = head(tuners=(side("a", 90.0, SEAT, flat=Flat(size=24.0, depth=depth)),), patterns=(SEAT,),
+                      slots=(drawn("slot", (-20.0, 60.0), *points, (-20.0, 108.0)),))
+        return [snag for snag in check(layout).snags if snag.kind == "flat-rail"]
+    (snag,) = told(5.0)
+    less = 0.5 / math.cos(lean)
+    assert f"Cut the flat {math.ceil(10 * less) / 10:.1f} mm shallower" in snag.cure and told(5.0 - less + 0.01) and not told(5.0 - less - 1e-6)
 
 
 def _beside(rng):
