@@ -20,8 +20,6 @@ from geometry.vectors import Vec2
 SPACING = 0.8
 """Distance of the points on the wall, mm, while there are no more than MOST of them."""
 MOST = 360
-_BEGINS = 0.0, 1 / 2, 1 / 4, 3 / 4
-"""Where on the wall the points begin, in parts of their distance: one after the other until they can be joined"""
 
 Branch = tuple[Vec2, ...]
 
@@ -76,16 +74,13 @@ def _graph(slot: Slot, least: float) -> dict[Vec2, dict[Vec2, float]]:
 
 
 def _triangles(ring: shapely.LinearRing, count: int) -> np.ndarray:
-    """(n, 3, 2) corners of the triangles between so many points along a ring in whose circumscribed circles no other point lies."""
-    for begins in _BEGINS:
-        spots = shapely.line_interpolate_point(ring, (np.arange(count) + begins) * ring.length / count)
-        try:
-            found = shapely.delaunay_triangles(shapely.multipoints(spots))
-        except shapely.GEOSException:  # once in some thousand walls the library loses its way among points that lie evenly
-            if begins == _BEGINS[-1]:
-                raise
-        else:
-            return shapely.get_coordinates(found).reshape(-1, 4, 2)[:, :3]
+    """(n, 3, 2) corners of the triangles within so many points along a ring, in whose circumscribed circles none is that can be seen.
+
+    The library's other triangles, of points without their ring, lose their way among points that lie evenly on straight walls.
+    """
+    spots = shapely.line_interpolate_point(ring, np.arange(count) * ring.length / count)
+    within = shapely.make_valid(shapely.polygons(shapely.get_coordinates(spots)))
+    return shapely.get_coordinates(shapely.constrained_delaunay_triangles(within)).reshape(-1, 4, 2)[:, :3]
 
 
 def _centres(triangles: np.ndarray) -> np.ndarray:
