@@ -1,5 +1,7 @@
 """Letters up to twice their size: nothing is cut off on any stage, and every window follows."""
 
+from contextlib import contextmanager
+
 import pytest
 from PySide6.QtCore import QPoint, QRect, QSettings, Qt
 from PySide6.QtGui import QFont
@@ -167,39 +169,36 @@ def test_the_rack_and_the_readings_stay_readable_in_a_small_window_with_large_le
 
 def test_in_german_large_letters_the_bores_of_one_hole_are_told_apart_in_the_readings(qtbot, tmp_path):
     """Beside what the readings say they would end before the word that tells a counterbore from the bore below it."""
-    settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
-    settings.setValue("letters", "150")
-    speak("de")
-    try:
-        window = MainWindow(demo(), None, Windows(settings))
-        qtbot.addWidget(window, before_close_func=_forget)
-        window.resize(1520, 900)
-        window.show()
-        on_screen(window)
+    with _german(qtbot, tmp_path, 150, (1520, 900)) as window:
         window.set_stage("book")
         at_rest(window)
         window.room.view.show_page(3)
         at_rest(window)
         table = window.room.readings.page.table
         assert table.columnWidth(0) >= table.sizeHintForColumn(0) and table.horizontalScrollBar().maximum() == 0
-    finally:
-        saying.use(None)
 
 
 def test_long_words_in_the_largest_letters_are_squeezed_on_no_stage_of_a_small_window(qtbot, tmp_path):
-    settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
-    settings.setValue("letters", "200")
-    speak("de")
-    try:
-        window = MainWindow(demo(), None, Windows(settings))
-        qtbot.addWidget(window, before_close_func=_forget)
-        window.resize(1024, 700)
-        window.show()
-        on_screen(window)
+    with _german(qtbot, tmp_path, 200, (1024, 700)) as window:
         for stage in ("blank", "router", "order", "book"):
             window.set_stage(stage)
             at_rest(window)
             assert cut(window) == [], stage
+
+
+@contextmanager
+def _german(qtbot, tmp_path, percent, size):
+    """A window of the demo in German, with letters and outer size (pixels) as given."""
+    settings = QSettings(str(tmp_path / "settings.ini"), QSettings.Format.IniFormat)
+    settings.setValue("letters", str(percent))
+    speak("de")
+    try:
+        window = MainWindow(demo(), None, Windows(settings))
+        qtbot.addWidget(window, before_close_func=_forget)
+        window.resize(*size)
+        window.show()
+        on_screen(window)
+        yield window
     finally:
         saying.use(None)
 
