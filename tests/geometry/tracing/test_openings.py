@@ -4,7 +4,7 @@ import math
 
 import numpy as np
 import pytest
-from shapely.affinity import translate
+import shapely
 from shapely.geometry import Polygon
 
 from app.formats import headstock
@@ -68,7 +68,7 @@ def test_an_opening_goes_as_far_as_its_wall_which_is_seen_beside_what_lies_behin
     openings = []
     for path in (BORES[0], BORES[4], SLOTS[1]):
         face = Polygon(path.flatten(0.005))
-        gap = [*face.intersection(translate(face, 1.6, -1.0)).exterior.coords]
+        gap = [*face.intersection(shapely.transform(face, lambda xy: xy + (1.6, -1.0))).exterior.coords]
         openings += [(path, wall), (Path(tuple(Line(p, q) for p, q in zip(gap, gap[1:], strict=False)), True), far)]
     seen = in_scan(Scan(WOOD, 100, wood=wood, openings=openings), WOOD)
     assert_near(seen, "hole", [BORES[0], BORES[4]], 0.25)
