@@ -8,6 +8,7 @@ points. A slot has no island, so its middle lines form a tree.
 from __future__ import annotations
 
 import heapq
+import math
 
 import numpy as np
 import shapely
@@ -64,12 +65,12 @@ def _graph(slot: Slot, least: float) -> dict[Vec2, dict[Vec2, float]]:
     sides = np.sort(np.stack([corners, np.roll(corners, -1, axis=1)], axis=2).reshape(-1, 2), axis=1)
     _, first, own = np.unique(sides, axis=0, return_index=True, return_inverse=True)
     other = np.flatnonzero(first[own.ravel()] != np.arange(len(sides)))
+    nodes = list(map(tuple, np.round(centres, 6).tolist()))
     graph: dict[Vec2, dict[Vec2, float]] = {}
     for i, k in zip((first[own.ravel()[other]] // 3).tolist(), (other // 3).tolist(), strict=True):
-        if good[i] and good[k]:
-            a, b = (tuple(np.round(centres[j], 6).tolist()) for j in (i, k))
-            if a != b:
-                graph.setdefault(a, {})[b] = graph.setdefault(b, {})[a] = float(np.hypot(*(centres[k] - centres[i])))
+        a, b = nodes[i], nodes[k]
+        if good[i] and good[k] and a != b:
+            graph.setdefault(a, {})[b] = graph.setdefault(b, {})[a] = math.dist(a, b)
     return graph
 
 
