@@ -56,7 +56,7 @@ def _bound(found: re.Match) -> str:
 def _kind(found: re.Match) -> str:
     kinds = {"float": say("Expected a number"), "int": say("Expected a whole number"), "str": say("Expected words"),
              "bool": say("Expected true or false"), "array": say("Expected a list"), "object": say("Expected a record in braces")}
-    return kinds.get(found[1], found[0])
+    return kinds.get(found[1], found.string)
 
 
 def _broken(found: re.Match) -> str:
@@ -74,9 +74,11 @@ _SENTENCES: tuple[tuple[str, Callable[[re.Match], str]], ...] = (
     (r"Expected `str` of length (<=|>=) (\d+)$", _letters),
     (r"Expected `(array|object)` of ((?:at least |at most )?length (?:<= |>= )?)(\d+)", _entries),
     (r"Expected `(?:float|int)` (<=|>=|<|>) (\S+)$", _bound),
+    (r"Expected `bytes` of length <= (\d+)$", lambda found: say("Expected a picture of at most {size} MB", size=number(int(found[1]) / 1e6, ".3g"))),
+    (r"Expected `bytes|Invalid base64", lambda _found: say("Expected a picture (JPEG) in base64")),
+    (r"Expected `decimal|Invalid decimal string", lambda _found: say("Expected an amount such as 12.50")),
     (r"Expected `(\w+)", _kind),
     (r"(?:Number|Integer value) out of range", lambda _found: say("Expected a number that is not as long as that")),
-    (r"Invalid decimal string", lambda _found: say("Expected an amount such as 12.50")),
     (r"Object contains unknown field `(.*)`$", lambda found: say("Unknown field `{name}`", name=_short(found[1]))),
     (r"Object missing required field `(.*)`$", lambda found: say("Field `{name}` is missing", name=_short(found[1]))),
     (r"Invalid (?:enum )?value '?(.*?)'?$", lambda found: say("Unknown word `{name}`", name=_short(found[1]))),

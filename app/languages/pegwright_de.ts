@@ -2992,6 +2992,14 @@
         <translation>Erwartet wird eine Zahl, die nicht so lang ist</translation>
     </message>
     <message>
+        <source>Expected a picture (JPEG) in base64</source>
+        <translation>Erwartet wird ein Bild (JPEG) in Base64</translation>
+    </message>
+    <message>
+        <source>Expected a picture of at most {size} MB</source>
+        <translation>Erwartet wird ein Bild von höchstens {size} MB</translation>
+    </message>
+    <message>
         <source>Expected a record in braces</source>
         <translation>Erwartet wird ein Eintrag in geschweiften Klammern</translation>
     </message>

@@ -96,7 +96,7 @@ class Cut(Struct, frozen=True):
     corners: bool = False
     """only what a wider cutter has left in the corners"""
     cutter: float | None = None
-    """how wide that cutter is, mm; None for a saw and for work by hand"""
+    """how wide the cutter that takes it off is, mm; None for a saw and for work by hand"""
 
 
 class Operation(Struct, frozen=True):
