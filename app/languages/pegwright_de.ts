@@ -4096,6 +4096,10 @@
         <translation>Gebohrt wird von der geraden Kante aus, durch alles, was zwischen ihr und dem Sitz steht.</translation>
     </message>
     <message>
+        <source>It is not certain that the disk keeps what was written</source>
+        <translation>Es ist nicht sicher, dass der Datenträger behält, was geschrieben wurde</translation>
+    </message>
+    <message>
         <source>It is not certain that the layout was saved</source>
         <translation>Es ist nicht sicher, dass der Entwurf gespeichert wurde</translation>
     </message>

@@ -61,11 +61,10 @@ def _standing(work: Work) -> list[str]:
 
 
 def order_warning(work: Work) -> str:
-    """A sentence when the maker's own order spoils work, else nothing."""
-    misplaced, late = work.misplaced
+    """A sentence when the maker's own order, or what is done, spoils work, else nothing."""
+    misplaced, _ = work.misplaced
     if not misplaced:
-        return count(late, "What is done came too early for one step: no other place in the order mends that.",
-                     "What is done came too early for {n} steps: no other place in the order mends that.") if late else ""
+        return work.too_early
     return count(misplaced, "Do not work in this order: {n} step in it is impossible or unsafe. Put it in its place, or go "
                  "back to the best order.",
                  "Do not work in this order: {n} steps in it are impossible or unsafe. Put them in their places, or go back "

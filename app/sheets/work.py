@@ -19,7 +19,7 @@ from geometry.layout import Headstock
 from geometry.layout.names import OUTLINE
 from geometry.lengths import speaking, spoken
 from geometry.routing import RoutingPlan, SlotPlan, plan_routing
-from geometry.saying import say
+from geometry.saying import count, say
 from geometry.sequence import (
     Before,
     Counts,
@@ -256,6 +256,13 @@ class Work(Struct, frozen=True, dict=True):
         loud = [p for p in self.problems if p.loud]
         late = {p.op for p in loud if self.too_late(p)}
         return len({p.op for p in loud} - late), len(late)
+
+    @property
+    def too_early(self) -> str:
+        """That what is done spoils steps; empty where it spoils none."""
+        late = self.misplaced[1]
+        return count(late, "What is done came too early for one step: no other place in the order mends that.",
+                     "What is done came too early for {n} steps: no other place in the order mends that.") if late else ""
 
     @cached_property
     def heeded(self) -> tuple[Before, ...]:

@@ -13,6 +13,7 @@ from PySide6 import (
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPixmap
 
+from app.formats.errors import Unconfirmed
 from app.look.plain import plain
 from app.look.sizes import px
 from geometry.errors import GeometryError
@@ -135,6 +136,11 @@ def tell(parent: QtWidgets.QWidget, title: str, text: str) -> None:
 def warn(parent: QtWidgets.QWidget, title: str, text: str) -> None:
     """Tell the maker what went wrong and wait until it is read."""
     _answer(_box(parent, title, text, icon=QtWidgets.QMessageBox.Icon.Warning), {}, "")
+
+
+def title_of(error: Exception, failed: str) -> str:
+    """The title over what a writing raised: `failed`, or another where what was written is there and may yet last."""
+    return say("It is not certain that the disk keeps what was written") if isinstance(error, Unconfirmed) else failed
 
 
 def text(parent: QtWidgets.QWidget, title: str, label: str, value: str = "") -> str | None:

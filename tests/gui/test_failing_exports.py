@@ -8,6 +8,7 @@ import pytest
 from msgspec.structs import replace
 
 from app.formats import saving
+from app.formats.errors import Unconfirmed
 from app.printing import printers
 from app.printing.measure import MeasureBars
 from app.window import ask
@@ -118,3 +119,35 @@ def test_what_cannot_be_written_is_told_and_leaves_nothing(bench, told, tmp_path
     assert trouble != "full" or "the disk is full" in told[-1]
     assert sorted(os.listdir(folder)) == ([] if TROUBLES[trouble] else ["file"]), "nothing is left half written"
     assert bench.layout is layout
+
+
+def unkept(*_):
+    raise OSError(errno.EIO, os.strerror(errno.EIO))
+
+
+@pytest.mark.parametrize("certain", [False, True])
+@pytest.mark.parametrize("way", ["sheets", "job book", "template"])
+def test_of_what_is_there_and_may_last_no_title_says_that_it_is_not_written(bench, tmp_path, monkeypatch, way, certain):
+    found, folder = [], tmp_path / "there"
+    folder.mkdir()
+    monkeypatch.setattr(ask, "warn", lambda _, title, text: found.append((title, text)))
+    monkeypatch.setattr(ask, "save_file", lambda _, title, suggestion, kinds, *more: folder / os.path.basename(suggestion))
+    monkeypatch.setattr(saving, "_write_part" if certain else "_flush_folder", unkept)
+    WAYS[way](bench, folder, monkeypatch)
+    [(title, text)] = found
+    assert ("not written" in title, "cannot be written" in text) == (certain, certain)
+    assert (title == "It is not certain that the disk keeps what was written", "is written, but" in text, any(folder.iterdir())) == (not certain,) * 3
+
+
+def test_a_print_to_a_file_that_is_there_is_not_told_as_none(bench, monkeypatch):
+    found = []
+
+    def unconfirmed(*_):
+        raise Unconfirmed("head.pdf is written, but the disk did not confirm that it will keep it.")
+    monkeypatch.setattr(ask, "warn", lambda _, title, text: found.append(title))
+    monkeypatch.setattr("app.printing.job.print_sheets", unconfirmed)
+    bench.window.set_stage("sheets")
+    room = bench.window.rooms["sheets"]
+    until(lambda: room.planning.current and room.errand.free)
+    room.print()
+    assert found == ["It is not certain that the disk keeps what was written"]

@@ -54,7 +54,8 @@ def saved_where_asked(window: Frame, title: str, name: str, kinds: str, endings:
                       made: Callable[[Path], bytes]) -> Path | None:
     """Ask for a file, at first of that name beside the layout, and save in it what `made` gives for its path, in the thread too.
 
-    The path; None when none was chosen, and when nothing could be written, which the maker is told under the title `failed`.
+    The path; None when none was chosen, and when nothing could be written, which the maker is told under the title `failed`, or the
+    disk does not vouch for what was, which is told too.
     """
     path = ask.save_file(window, title, str(window.folder / name), kinds, endings)
     if path is None:
@@ -62,6 +63,6 @@ def saved_where_asked(window: Frame, title: str, name: str, kinds: str, endings:
     try:
         written_beside(window, path, lambda go_on: save_bytes(path, made(path), go_on=go_on))
     except FormatError as error:
-        ask.warn(window, failed, str(error))
+        ask.warn(window, ask.title_of(error, failed), str(error))
         return None
     return path

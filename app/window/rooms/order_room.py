@@ -140,15 +140,14 @@ class OrderRoom(PlanningRoom):
 
     def _say(self) -> None:
         """What is wrong with the order, under the list."""
-        misplaced, late = self.work.misplaced
+        misplaced, _ = self.work.misplaced
         if misplaced:
             self.panel.say(count(misplaced,
                                  "This step is spoiled or unsafe where it stands. Drag it, or go back to the best order.",
                                  "{n} steps are spoiled or unsafe where they stand. Drag them, or go back to the best order."),
                            warn=True)
-        elif late:
-            self.panel.say(count(late, "What is done came too early for one step: no other place in the order mends that.",
-                                 "What is done came too early for {n} steps: no other place in the order mends that."), warn=True)
+        elif early := self.work.too_early:
+            self.panel.say(early, warn=True)
         elif self.work.problems:
             self.panel.say(say("No step is spoiled by where it stands; what is unwise in the order is marked."))
         else:

@@ -58,7 +58,7 @@ class SheetStage(PlanningRoom):
         try:
             said = print_sheets(self.window, self.pages, self.window.document.layout.name, partial(ask.uncorrected, self.window))
         except FormatError as error:
-            ask.warn(self.window, say("The sheets were not printed"), str(error))
+            ask.warn(self.window, ask.title_of(error, say("The sheets were not printed")), str(error))
             return
         if isValid(self):  # the window may have been closed meanwhile
             self.window.say(said or say("Not printed"))

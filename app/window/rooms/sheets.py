@@ -118,5 +118,6 @@ class SheetWriter(QObject):
 
     def _failed(self, error: Exception) -> None:
         raised(error, but=(FormatError, GeometryError, OSError))
-        self._window.say(say("The sheets were not written"))
-        ask.warn(self._window, say("The sheets were not written"), str(error))
+        title = ask.title_of(error, say("The sheets were not written"))
+        self._window.say(title)
+        ask.warn(self._window, title, str(error))
