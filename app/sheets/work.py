@@ -21,6 +21,7 @@ from geometry.lengths import speaking, spoken
 from geometry.routing import RoutingPlan, SlotPlan, plan_routing
 from geometry.saying import count, say
 from geometry.sequence import (
+    BY_NOW,
     Before,
     Counts,
     Operation,
@@ -208,7 +209,7 @@ class Work(Struct, frozen=True, dict=True):
 
     def harm(self, problem: Problem) -> str:
         """What is wrong with a step, and whether its place in the order or what is done makes it so."""
-        words = ({"impossible": say("Impossible by now"), "unsafe": say("Unsafe by now")} if self.too_late(problem) else
+        words = (BY_NOW if self.too_late(problem) else
                  {"impossible": say("Impossible in this order"), "unsafe": say("Unsafe in this order"), "unwise": say("Unwise in this order")})
         return f"{words.get(problem.grade, say('Wrong'))}: {problem.text}"
 

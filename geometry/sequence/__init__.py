@@ -5,7 +5,7 @@ from geometry.sequence.changes import count_changes, runs
 from geometry.sequence.counts import Counts, counts
 from geometry.sequence.derive import operations
 from geometry.sequence.estimate import Taken, estimate
-from geometry.sequence.judge import Problem, judge, legal_span, moved
+from geometry.sequence.judge import BY_NOW, Problem, judge, legal_span, moved
 from geometry.sequence.operation import KINDS, Cut, Kind, Operation, Setup, Table, WasteHoles
 from geometry.sequence.order import Order, best_order
 from geometry.sequence.own_order import arranged, in_own_order, numbered
@@ -17,7 +17,7 @@ from geometry.sequence.rates import Changes, Hours, Rates, hours, minutes
 from geometry.sequence.state import SlotState, WoodState, wood_after
 from geometry.sequence.wishes import Wishes
 
-__all__ = ["KINDS", "Before", "Changes", "Counts", "Cut", "Grade", "Hours", "Kind", "NoPins", "Operation", "Order",
+__all__ = ["BY_NOW", "KINDS", "Before", "Changes", "Counts", "Cut", "Grade", "Hours", "Kind", "NoPins", "Operation", "Order",
            "PinPlan", "Problem", "Rates", "Routing", "Setup", "SlotState", "Table", "Taken", "Trip", "WasteHoles", "Wishes",
            "WoodState", "arranged", "best_order", "count_changes", "counts", "estimate", "hours", "in_own_order", "judge",
            "legal_span", "minutes", "moved", "numbered", "operations", "plan_pins", "precedence", "propose_pins", "runs", "wood_after"]

@@ -12,6 +12,9 @@ from geometry.saying import say
 from geometry.sequence.before import Before, Grade
 from geometry.sequence.operation import Operation
 
+BY_NOW = {"impossible": say("Impossible by now"), "unsafe": say("Unsafe by now")}
+"""By its grade: what is said of a step that is spoiled by what is done, for no other place in the order to mend."""
+
 
 class Problem(Struct, frozen=True):
     """One operation that comes out wrong, and why."""

@@ -9,13 +9,12 @@ from msgspec import Struct
 from app.panels.order.order_rows import minutes_words
 from geometry.checks.words import few
 from geometry.saying import say
-from geometry.sequence import Before, Operation, Taken, WoodState
+from geometry.sequence import BY_NOW, Before, Operation, Taken, WoodState
 from geometry.units import LengthUnit
 
 NAMED = 2
 """Steps named in one sentence; the others are counted."""
 HARM = {"impossible": say("Cannot be done here"), "unsafe": say("Unsafe here"), "unwise": say("Unwise here")}
-_TOO_LATE = {"impossible": say("Impossible by now"), "unsafe": say("Unsafe by now")}
 
 
 class Reason(Struct, frozen=True):
@@ -67,7 +66,7 @@ def _wrong(op: Operation, ops: Mapping[str, Operation], broken: Iterable[Before]
             continue
         own = edge.harmed == op.id
         spoiler = edge.then if edge.harmed == edge.first else edge.first
-        late = edge.grade in _TOO_LATE and spoiler in done
+        late = edge.hard and spoiler in done
         groups.setdefault((own, late, edge.reason, edge.grade), []).append(_numbered(ops[spoiler if own else edge.harmed], number))
     found = []
     for (own, late, reason, grade), titles in sorted(groups.items(), key=lambda item: (not item[0][0], list(HARM).index(item[0][3]))):
@@ -79,7 +78,7 @@ def _wrong(op: Operation, ops: Mapping[str, Operation], broken: Iterable[Before]
 def _harm(own: bool, late: bool, grade: str, names: str) -> str:
     """Who is spoiled by whom: by a place in the order, or by what is done."""
     if own:
-        return (say("{harm}, after {names}", harm=_TOO_LATE[grade], names=names) if late else
+        return (say("{harm}, after {names}", harm=BY_NOW[grade], names=names) if late else
                 say("{harm}, out of turn with {names}", harm=HARM[grade], names=names))
     if late:
         return {"impossible": say("Done this early, it makes {names} impossible", names=names),

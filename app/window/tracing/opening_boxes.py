@@ -95,4 +95,4 @@ class OpeningBoxes(QWidget):
 
 def _middle(path: Path) -> Vec2:
     x0, y0, x1, y1 = path.box
-    return (x0 + x1) / 2, (y0 + y1) / 2
+    return v.middle((x0, y0), (x1, y1))
