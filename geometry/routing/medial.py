@@ -16,6 +16,7 @@ import shapely
 from geometry.by_size import of_slot, remembered_by_size
 from geometry.curves.polygons import polygon
 from geometry.layout import Slot, slot_path
+from geometry.routing.narrow_places import middles, shared_sides
 from geometry.vectors import Vec2
 
 SPACING = 0.8
@@ -58,16 +59,14 @@ def _graph(slot: Slot, least: float) -> dict[Vec2, dict[Vec2, float]]:
     shapely.prepare(area)
     shapely.prepare(ring)
     triangles = _triangles(ring, min(MOST, max(48, int(path.length / SPACING))))
-    centres = _centres(triangles)
+    centres = middles(triangles)
     good = _clear(area, ring, centres) >= least
+    _, number = np.unique(triangles[..., 0] + 1j * triangles[..., 1], return_inverse=True)
     # Where two triangles share a side an edge of the diagram leads from the centre of the one to that of the other.
-    corners = triangles[..., 0] + 1j * triangles[..., 1]
-    sides = np.sort(np.stack([corners, np.roll(corners, -1, axis=1)], axis=2).reshape(-1, 2), axis=1)
-    _, first, own = np.unique(sides, axis=0, return_index=True, return_inverse=True)
-    other = np.flatnonzero(first[own.ravel()] != np.arange(len(sides)))
+    first, second, _ = shared_sides(number.reshape(-1, 3))
     nodes = list(map(tuple, np.round(centres, 6).tolist()))
     graph: dict[Vec2, dict[Vec2, float]] = {}
-    for i, k in zip((first[own.ravel()[other]] // 3).tolist(), (other // 3).tolist(), strict=True):
+    for i, k in zip(first.tolist(), second.tolist(), strict=True):
         a, b = nodes[i], nodes[k]
         if good[i] and good[k] and a != b:
             graph.setdefault(a, {})[b] = graph.setdefault(b, {})[a] = math.dist(a, b)
@@ -82,15 +81,6 @@ def _triangles(ring: shapely.LinearRing, count: int) -> np.ndarray:
     spots = shapely.line_interpolate_point(ring, np.arange(count) * ring.length / count)
     within = shapely.make_valid(shapely.polygons(shapely.get_coordinates(spots)))
     return shapely.get_coordinates(shapely.constrained_delaunay_triangles(within)).reshape(-1, 4, 2)[:, :3]
-
-
-def _centres(triangles: np.ndarray) -> np.ndarray:
-    """(n, 2) middles of the circles through the corners of triangles (n, 3, 2)."""
-    b, c = triangles[:, 1] - triangles[:, 0], triangles[:, 2] - triangles[:, 0]
-    bb, cc, twice = (b * b).sum(axis=1), (c * c).sum(axis=1), 2 * (b[:, 0] * c[:, 1] - b[:, 1] * c[:, 0])
-    off = np.stack([c[:, 1] * bb - b[:, 1] * cc, b[:, 0] * cc - c[:, 0] * bb], axis=1)
-    with np.errstate(divide="ignore", invalid="ignore"):  # corners in one line have no such circle, and none that is inside
-        return triangles[:, 0] + off / twice[:, None]
 
 
 def _clear(area, ring, points: np.ndarray) -> np.ndarray:

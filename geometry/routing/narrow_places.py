@@ -80,21 +80,12 @@ def _spans(area: Polygon, spots: np.ndarray) -> list[tuple[float, ...]]:
     corners, and where two triangles meet the wall comes as near as half the side between them.
     """
     corners = shapely.get_coordinates(shapely.get_parts(shapely.delaunay_triangles(shapely.multipoints(spots)))).reshape(-1, 4, 2)[:, :3]
-    one, two, three = (corners[:, k] for k in range(3))
-    b, c = two - one, three - one
-    twice = 2 * (b[:, 0] * c[:, 1] - b[:, 1] * c[:, 0])
-    bb, cc = (b * b).sum(axis=1), (c * c).sum(axis=1)
-    offset = np.stack([c[:, 1] * bb - b[:, 1] * cc, b[:, 0] * cc - c[:, 0] * bb], axis=1) / twice[:, None]
-    middle, radius = one + offset, np.hypot(offset[:, 0], offset[:, 1])
-    number = np.searchsorted(spots[:, 0] + 1j * spots[:, 1], corners[..., 0] + 1j * corners[..., 1])
-    side = np.sort(np.stack([number, np.roll(number, -1, axis=1)], axis=2).reshape(-1, 2), axis=1)
-    owner = np.repeat(np.arange(len(corners)), 3)
-    order = np.lexsort((side[:, 1], side[:, 0]))
-    meet = np.flatnonzero((side[order][1:] == side[order][:-1]).all(axis=1))
-    first, second = owner[order[meet]], owner[order[meet + 1]]
+    middle = middles(corners)
+    radius = np.hypot(*(middle - corners[:, 0]).T)
+    first, second, side = shared_sides(np.searchsorted(spots[:, 0] + 1j * spots[:, 1], corners[..., 0] + 1j * corners[..., 1]))
     inside = shapely.contains_xy(area, middle)
     keep = inside[first] & inside[second]
-    first, second, ends = first[keep], second[keep], spots[side[order[meet[keep]]]]
+    first, second, ends = first[keep], second[keep], spots[side[keep]]
     between, along = ends.mean(axis=1), ends[:, 1] - ends[:, 0]
     # The line between two middles passes between the points only where each middle lies on its own side of them.
     aside = [along[:, 0] * (m[:, 1] - between[:, 1]) - along[:, 1] * (m[:, 0] - between[:, 0]) for m in (middle[first], middle[second])]
@@ -103,6 +94,23 @@ def _spans(area: Polygon, spots: np.ndarray) -> list[tuple[float, ...]]:
     width = np.where(passes, np.hypot(along[:, 0], along[:, 1]) / 2, radius[smaller])
     place = np.where(passes[:, None], between, middle[smaller])
     return _joined(first.tolist(), second.tolist(), width, place, middle, radius)
+
+
+def middles(corners: np.ndarray) -> np.ndarray:
+    """(n, 2) middles of the circles through the corners of triangles, (n, 3, 2) mm; not finite where these lie in one line."""
+    b, c = corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0]
+    bb, cc, twice = (b * b).sum(axis=1), (c * c).sum(axis=1), 2 * (b[:, 0] * c[:, 1] - b[:, 1] * c[:, 0])
+    off = np.stack([c[:, 1] * bb - b[:, 1] * cc, b[:, 0] * cc - c[:, 0] * bb], axis=1)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return corners[:, 0] + off / twice[:, None]
+
+
+def shared_sides(number: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Of triangles, (n, 3) numbers of their corners: two that share a side, by their rows, and (k, 2) numbers of the ends of that side."""
+    side = np.sort(np.stack([number, np.roll(number, -1, axis=1)], axis=2).reshape(-1, 2), axis=1)
+    order = np.lexsort((side[:, 1], side[:, 0]))
+    meet = np.flatnonzero((side[order][1:] == side[order][:-1]).all(axis=1))
+    return order[meet] // 3, order[meet + 1] // 3, side[order[meet]]
 
 
 def _joined(first: list[int], second: list[int], width: np.ndarray, place: np.ndarray, middle: np.ndarray,

@@ -8,7 +8,8 @@ import shapely
 
 from geometry.curves.polygons import polygon
 from geometry.layout import slot_path
-from geometry.routing.medial import _centres, _triangles, middle_lines
+from geometry.routing.medial import _triangles, middle_lines
+from geometry.routing.narrow_places import middles
 from tests.geometry.checks.heads import drawn
 
 W, H, T, B = 42.716254676, 41.429693629, 7.423375564, 5.186232559
@@ -44,7 +45,7 @@ def test_no_point_of_the_wall_is_nearer_than_those_of_its_triangle(tongue, lean)
                                               (-tongue, 150), (-tongue, 40))), lambda xy: xy @ ((cos, sin), (-sin, cos))).exterior
     triangles = _triangles(ring, 360)
     assert len(triangles) == 358
-    centres, spots = _centres(triangles), np.unique(triangles.reshape(-1, 2), axis=0)
+    centres, spots = middles(triangles), np.unique(triangles.reshape(-1, 2), axis=0)
     inside = shapely.contains_xy(shapely.Polygon(ring), centres)
     round_ = np.hypot(*(centres - triangles[:, 0])[inside].T)
     nearest = np.hypot(*(centres[inside][:, None] - spots).transpose(2, 0, 1)).min(axis=1)
