@@ -174,7 +174,7 @@ class Canvas(QWidget):
         self._guides.show({"guides": marks} if marks else {})
 
     def _words(self) -> tuple[Words, Words]:
-        return self._marks.beside(), self._more.behind()
+        return self._marks.beyond(turned=False), self._more.beyond(turned=True)
 
     def _seen(self) -> list[Box]:
         """What the card at the pointer keeps clear of: signs of snags, small things, and what is in hand with its guides and words."""

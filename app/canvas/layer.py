@@ -140,25 +140,17 @@ class MarkLayer:
                 taken.append(box.adjusted(-GAP, 0.0, GAP, 0.0))
                 self.words.append((box.left(), box.right(), box.top(), box.bottom()))
 
-    def beside(self) -> dict[float, tuple[float, float]]:
-        """How far the longest of unturned labels reach to the left and right of each place across (mm) where some stand, pixels."""
+    def beyond(self, turned: bool) -> dict[float, tuple[float, float]]:
+        """How far the longest labels reach from their places, pixels: of those that are not turned to the left and right of each place
+        across (mm) where some stand, of turned ones below and above each place along."""
         found: dict[float, tuple[float, float]] = {}
         for owner, items in self._labels.items():
             for item, label in zip(items, self._said[owner], strict=True):
-                if not label.angle:
-                    wide = item.boundingRect().width()
-                    left, (most, right) = _before(label, wide), found.get(label.at[0], (0.0, 0.0))
-                    found[label.at[0]] = max(most, left), max(right, wide - left)
-        return found
-
-    def behind(self) -> dict[float, tuple[float, float]]:
-        """How far the longest of turned labels reach below and above each place along (mm) where some stand, pixels."""
-        found: dict[float, tuple[float, float]] = {}
-        for owner, items in self._labels.items():
-            for item, label in zip(items, self._said[owner], strict=True):
-                if label.angle:
-                    box, (below, above) = item.transform().mapRect(item.boundingRect()), found.get(label.at[1], (0.0, 0.0))
-                    found[label.at[1]] = max(below, box.bottom()), max(above, -box.top())
+                if bool(label.angle) == turned:
+                    box = item.transform().mapRect(item.boundingRect())
+                    at, less, more = (label.at[1], box.bottom(), -box.top()) if turned else (label.at[0], -box.left(), box.right())
+                    one, other = found.get(at, (0.0, 0.0))
+                    found[at] = max(one, less), max(other, more)
         return found
 
     def covered(self, pixels_per_mm: float) -> list[Box]:

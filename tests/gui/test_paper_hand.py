@@ -3,11 +3,12 @@
 import numpy as np
 import pytest
 from msgspec.structs import replace
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QImage, QMouseEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.canvas.layer import MarkLayer
 from app.canvas.rulers import APART
 from app.look.sizes import px
 from app.look.theme import theme
@@ -235,6 +236,13 @@ def test_a_layout_of_any_size_is_shown_whole_and_every_place_of_it_can_be_gone_t
     assert view.pixels_per_mm == scale, "it cannot be lost from sight"
 
 
+def seen(bench: Bench, layer: MarkLayer, turned: bool) -> list[QRectF]:
+    """Pixels of the window that the words of a layer take, of those that are turned or of the others."""
+    move = bench.view.viewportTransform()
+    return [item.deviceTransform(move).mapRect(item.boundingRect()) for items in layer._labels.values() for item in items
+            if item.transform().isRotating() == turned]
+
+
 def test_words_beside_the_head_are_seen_whole_in_a_narrow_window(bench):
     """Their letters do not shrink with the drawing: a tilt of 6.8 degrees read .8 where its first figure was cut off."""
     view = bench.view
@@ -242,10 +250,9 @@ def test_words_beside_the_head_are_seen_whole_in_a_narrow_window(bench):
     for width in (300, 330, 500):
         view.setFixedWidth(width)
         bench.pump()
-        assert view.viewport().width() == width and len(view.words()[0]) > 4
-        for at, (left, right) in view.words()[0].items():
-            x = view.viewportTransform().map(QPointF(at, 0.0)).x()
-            assert x - left >= 0 and x + right <= width
+        boxes = seen(bench, bench.window.canvas._marks, turned=False)
+        assert view.viewport().width() == width and len(boxes) > 4
+        assert all(box.left() >= 0 and box.right() <= width for box in boxes)
 
 
 def test_words_behind_the_nut_are_seen_whole_in_a_low_window(bench):
@@ -258,8 +265,9 @@ def test_words_behind_the_nut_are_seen_whole_in_a_low_window(bench):
         before = view.pixels_per_mm
         bench.window.set_stage("strings")
         bench.pump()
-        (at, (below, _)), = view.words()[1].items()
-        assert 0 <= view.viewportTransform().map(QPointF(0.0, at)).y() + below <= view.viewport().height() == height
+        boxes = seen(bench, bench.window.canvas._more, turned=True)
+        assert boxes and view.viewport().height() == height
+        assert all(box.top() >= 0 and box.bottom() <= height for box in boxes)
         assert view.viewportTransform().map(QPointF(0.0, bench.layout.blank.tip)).y() >= 0
         bench.window.set_stage("tuners")
         assert view.pixels_per_mm == before

@@ -41,6 +41,12 @@ from geometry.vectors import Vec2
 if TYPE_CHECKING:
     from app.window.frame import Frame
 
+WIDEST_NUT = 1000.0
+"""mm: no layout begins with a wider one"""
+AS_WIDE = 1.0
+"""mm: a nut that measures no more off the layout's than this is the same: marks are put by hand"""
+
+
 def _sheets(first: str) -> list[tuple[str, tuple[float, float] | None]]:
     """Common sheets (ISO 216; ANSI/ASME Y14.1) as they can lie in a picture, mm; the paper that is usual `first`."""
     a4, a3, letter = (210.0, 297.0), (297.0, 420.0), (215.9, 279.4)
@@ -53,12 +59,6 @@ def _two_in_a_hundred(unit: LengthUnit) -> dict[str, str]:
     """Round lengths of which the one is 2 % of the other, in full percents, as told in this unit."""
     lower, far = (16.0, 800.0) if unit == "mm" else (0.625 * MM_PER_INCH, 32 * MM_PER_INCH)
     return {"lower": format_close(lower, unit, 0, mark=True), "far": format_close(far, unit, 0, mark=True)}
-
-
-WIDEST_NUT = 1000.0
-"""mm: no layout begins with a wider one"""
-AS_WIDE = 1.0
-"""mm: a nut that measures no more off the layout's than this is the same: marks are put by hand"""
 
 
 class _Unplaced(GeometryError):
