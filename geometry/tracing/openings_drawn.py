@@ -13,7 +13,7 @@ from geometry.tracing.edges_of import dark_inside, loops, softened
 from geometry.tracing.in_lines import WIDEST, on_paper
 from geometry.tracing.openings import HOLE, LARGEST, SLOT, Opening, of_one_drill, openings_in, shaped, straight
 from geometry.tracing.plane_map import PlaneMap
-from geometry.tracing.round_shapes import through_circle
+from geometry.tracing.round_shapes import Round, through_circle
 
 CELL = 0.2
 """mm: side of the cells in which the middles of circles are looked for, and the step of their radii"""
@@ -35,8 +35,6 @@ BESIDE = 0.4
 """Part of the round just within and without it at the least along which there is paper: other lines cross a circle"""
 SMALLEST_BORE = 5.0
 """mm: of two circles about one middle the smallest that a post goes through is the hole (common practice, no source)"""
-SAME_MIDDLE = 0.6
-"""mm between the middles of such circles"""
 FINE = 0.2
 """Points of the picture by which the edge of a face is made simpler"""
 MOST_FACES = 200
@@ -44,29 +42,25 @@ MOST_FACES = 200
 
 
 def openings_drawn(grey: np.ndarray, wood: np.ndarray, level: float, width: float, place: PlaneMap, point: float) -> list[Opening]:
-    """The holes and straight slots that are drawn in a head, slots first.
+    """The holes and straight slots that are drawn in a head, slots first; none with its middle in another.
 
     `level` of `on_paper` parts the paper from lines, `width` mm wide; all else as of `openings_in`.
     """
     ratio = on_paper(grey, math.ceil(WIDEST / point / 2))
-    circles = [Opening(through_circle(edge).path(), "hole", (2 * radius, 2 * radius))
-               for edge, radius in _circles(np.where(wood, ratio, 255.0), level, width, place, point)]
+    circles = [Opening(one.path(), "hole", (2 * one.radius, 2 * one.radius))
+               for one in _circles(np.where(wood, ratio, 255.0), level, width, place, point)]
     slots = [*openings_in(grey, wood, place, point, drawn=True), *_slots(ratio, wood, level, width, place, point)]
-    found: list[Opening] = []
+    found: list[tuple[Polygon, Opening]] = []
     for one in [*slots, *circles]:
-        middle = _area(one).centroid
-        if not any(_area(other).contains(middle) for other in found):
-            found.append(one)
-    return of_one_drill(found)
-
-
-def _area(one: Opening) -> Polygon:
-    return Polygon(one.path.flatten(0.05))
+        area = Polygon(one.path.flatten(0.05))
+        if not any(other.contains(area.centroid) for other, _ in found):
+            found.append((area, one))
+    return of_one_drill([one for _, one in found])
 
 
 # ---- circles --------------------------------------------------------------------------------------------------------
-def _circles(ratio: np.ndarray, level: float, width: float, place: PlaneMap, point: float) -> Iterator[tuple[np.ndarray, float]]:
-    """(points in mm on it, radius) of each circle; of those about one middle one alone."""
+def _circles(ratio: np.ndarray, level: float, width: float, place: PlaneMap, point: float) -> Iterator[Round]:
+    """The circles (mm); of those about one middle first the one that is the hole."""
     kept: list[tuple[float, float, float]] = []
     near = max(width, 0.6) / point
     for u, v, r in _likely(ratio, level, point):
@@ -78,12 +72,8 @@ def _circles(ratio: np.ndarray, level: float, width: float, place: PlaneMap, poi
     kept = _apart(kept, near)
     turns = np.linspace(0.0, math.tau, 72, endpoint=False)
     kept.sort(key=lambda one: (2 * one[2] * point < SMALLEST_BORE, one[2] if 2 * one[2] * point >= SMALLEST_BORE else -one[2]))
-    taken: list[tuple[float, float]] = []
     for u, v, r in kept:
-        if not any(math.hypot(u - a, v - b) <= SAME_MIDDLE / point for a, b in taken):
-            taken.append((u, v))
-            edge = place.many(np.stack([u + r * np.cos(turns), v + r * np.sin(turns)], axis=1))
-            yield edge, through_circle(edge).radius
+        yield through_circle(place.many(np.stack([u + r * np.cos(turns), v + r * np.sin(turns)], axis=1)))
 
 
 def _apart(circles: Sequence[tuple[float, float, float]], near: float) -> list[tuple[float, float, float]]:

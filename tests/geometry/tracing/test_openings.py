@@ -83,7 +83,7 @@ def test_a_slot_of_another_shape_is_followed():
 
 
 def test_bare_wood_has_none_though_its_grain_is_strong_and_a_notch_of_its_edge_is_none():
-    notch = circle((-41.0, 120.0), 6.0)
+    notch = circle((-33.0, 30.0), 10.0)
     assert in_scan(Scan(WOOD, 100, grain=20.0, wood=150, openings=[(notch, 20)]), WOOD) == ()
 
 
